@@ -1,0 +1,103 @@
+"""How much of a product a coat takes: the studio's nouns turned into grams.
+
+What stays in cups is not in here: it belongs to the mix, which knows its cups.
+"""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.pieces import EDGE, TOP, UNDERSIDE, CoatKind
+
+if TYPE_CHECKING:
+    from studio_planner.craft.pieces import Coat, Piece
+    from studio_planner.craft.products import Product
+    from studio_planner.craft.settings import Settings
+
+_EDGE_DRINKS = 2.0
+"""What the bare edge of a porous blank drinks, in parts of its thin coat (common practice)."""
+
+
+def coat_grams(piece: Piece, coat: Coat, product: Product, settings: Settings) -> float:
+    """Give the mixed mass in grams that a coat takes on a whole piece or set.
+
+    Area times film times density, the edge or the walls of a rim, what drips off, what a bare
+    porous blank drinks under its first coat, and the reserve of the settings. Cup losses are not
+    in it. Leaf weighs nothing: 0.0.
+
+    Examples
+    --------
+    >>> from studio_planner.craft.pieces import Coat, CoatKind, Material, Piece
+    >>> from studio_planner.craft.products import Product, ProductKind
+    >>> from studio_planner.craft.settings import Settings
+    >>> from studio_planner.craft.shapes import Rectangle
+    >>> film = Coat(key="seal", kind=CoatKind.SEAL, product="p", film_mm=0.1)
+    >>> tile = Piece(key="t", name="Tile", shape=Rectangle(length_mm=100, width_mm=100),
+    ...              material=Material.SLATE, body_mm=8, stack=(film,))
+    >>> paint = Product(key="p", name="P", kind=ProductKind.PRIMER, sheet=(), density=1.10)
+    >>> round(coat_grams(tile, film, paint, Settings(reserve_pct=0)), 3)
+    1.1
+    """
+    if coat.kind is CoatKind.LEAF:
+        return 0.0
+    spread = _flat_cm3(piece, coat) + _edge_cm3(piece, coat, settings)
+    dripped = spread * (1.0 + _drip_pct(piece, coat, settings) / 100.0)
+    volume = dripped + _wall_cm3(piece, coat, settings) + _drunk_cm3(piece, coat, settings)
+    reserve = 1.0 + settings.reserve_pct / 100.0
+    return volume * product.density * piece.count * reserve
+
+
+def coat_area_cm2(piece: Piece, coat: Coat) -> float:
+    """Give the flat area in cm² that a coat covers on one single piece, without its edge.
+
+    A measured area of the coat wins over the blank's; a coat on the edge alone has none.
+    """
+    if coat.faces == frozenset({EDGE}):
+        return 0.0
+    return piece.shape.area_cm2 if coat.area_cm2 is None else coat.area_cm2
+
+
+def edge_area_cm2(piece: Piece, coat: Coat) -> float:
+    """Give the area in cm² of the outer edge that a coat covers on one single piece."""
+    if EDGE not in coat.faces:
+        return 0.0
+    if coat.faces == frozenset({EDGE}) and coat.area_cm2 is not None:
+        return coat.area_cm2
+    return piece.shape.perimeter_mm * piece.body_mm / 100.0
+
+
+def _flat_cm3(piece: Piece, coat: Coat) -> float:
+    return coat_area_cm2(piece, coat) * coat.film_mm / 10.0
+
+
+def _edge_cm3(piece: Piece, coat: Coat, settings: Settings) -> float:
+    alone = coat.faces == frozenset({EDGE})
+    film = coat.film_mm if alone else min(coat.film_mm, settings.edge_film_mm)
+    return edge_area_cm2(piece, coat) * film / 10.0
+
+
+def _drip_pct(piece: Piece, coat: Coat, settings: Settings) -> float:
+    # A film that an upright edge would hold does not run off, nor does one inside the top.
+    if coat.film_mm <= settings.edge_film_mm or not {TOP, UNDERSIDE} & coat.faces:
+        return 0.0
+    return settings.rim_drip_loss_pct if _held(piece, coat) else settings.drip_loss_pct
+
+
+def _wall_cm3(piece: Piece, coat: Coat, settings: Settings) -> float:
+    if not _held(piece, coat):
+        return 0.0
+    film = min(coat.film_mm, settings.wall_film_mm)
+    return piece.shape.perimeter_mm * piece.rim_mm / 100.0 * film / 10.0
+
+
+def _held(piece: Piece, coat: Coat) -> bool:
+    return TOP in coat.faces and piece.rim_mm > 0.0
+
+
+def _drunk_cm3(piece: Piece, coat: Coat, settings: Settings) -> float:
+    if not piece.material.porous or piece.below(piece.position(coat.key)) is not None:
+        return 0.0
+    # Only what lies against the wood is drunk: a deep flood drinks no more than a thin coat.
+    film = min(coat.film_mm, settings.edge_film_mm) / 10.0
+    face = coat_area_cm2(piece, coat) * settings.absorption_face_pct / 100.0
+    return (face + edge_area_cm2(piece, coat) * _EDGE_DRINKS) * film

@@ -1,0 +1,84 @@
+"""What can go wrong, in words fit for the maker.
+
+StudioError
+    InvalidEntry      a rule of the craft is broken; carries every broken rule, each with its field
+    NoPlanPossible    the studio cannot be planned as asked; carries the reasons
+    StudioFileError   the studio file is locked, full, damaged, foreign or from a newer version
+
+Anything else that is raised is our own bug.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable
+
+
+@dataclass(frozen=True, slots=True)
+class BrokenRule:
+    """One rule that an entry breaks: the field, and a sentence that says what to do."""
+
+    field: str
+    sentence: str
+
+    def __str__(self) -> str:
+        """Give the field and the sentence as one line."""
+        return f"{self.field}: {self.sentence}"
+
+
+class StudioError(Exception):
+    """The root of everything that a maker can be told in a sentence."""
+
+
+class InvalidEntry(StudioError):  # noqa: N818 - reads as a sentence where it is raised
+    """An entry breaks rules of the craft; `broken` has all of them, not only the first."""
+
+    def __init__(self, noun: str, broken: Iterable[BrokenRule]) -> None:
+        """Keep what was entered (`noun`, such as "piece Moon tray") and the broken rules."""
+        self.noun = noun
+        self.broken = tuple(broken)
+        super().__init__(f"{noun}: " + " ".join(str(rule) for rule in self.broken))
+
+
+class NoPlanPossible(StudioError):  # noqa: N818 - reads as a sentence where it is raised
+    """Nothing can be planned as asked; `reasons` are sentences in the maker's nouns."""
+
+    def __init__(self, reasons: Iterable[str]) -> None:
+        """Keep the reasons, at least one."""
+        self.reasons = tuple(reasons)
+        super().__init__(" ".join(self.reasons))
+
+
+class StudioFileError(StudioError):
+    """The studio file cannot be opened or written; the file itself is left as it was."""
+
+
+class Rulebook:
+    """Collects every broken rule of one entry, then raises them together."""
+
+    def __init__(self, noun: str) -> None:
+        """Start with no broken rule for the entry called `noun`."""
+        self._noun = noun
+        self._broken: list[BrokenRule] = []
+
+    def require(self, kept: bool, field: str, sentence: str) -> None:  # noqa: FBT001 - a fact
+        """Note `sentence` for `field` unless the rule is kept."""
+        if not kept:
+            self._broken.append(BrokenRule(field, sentence))
+
+    def between(self, value: float, low: float, high: float, field: str) -> None:
+        """Require a finite number from `low` to `high`, both allowed."""
+        kept = low <= value <= high  # False for NaN
+        self.require(kept, field, f"{value:g} is outside {low:g} to {high:g}.")
+
+    def named(self, value: str, field: str = "name") -> None:
+        """Require a text that is not blank."""
+        self.require(bool(value.strip()), field, "give it a name.")
+
+    def close(self) -> None:
+        """Raise InvalidEntry with everything that was noted, if anything was."""
+        if self._broken:
+            raise InvalidEntry(self._noun, self._broken)

@@ -1,0 +1,29 @@
+"""What really happened: pours that cannot be planned any more."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import datetime  # noqa: TC003 - read by the exchange format at run time
+
+from studio_planner.craft.errors import Rulebook
+from studio_planner.craft.pieces import Joint
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Poured:
+    """A coat that has been poured: its hands-on block, its spot, and the joint it was given."""
+
+    piece: str
+    coat: str
+    start: datetime
+    end: datetime
+    spot: str
+    joint: Joint = Joint.BARE
+
+    def __post_init__(self) -> None:
+        """Check that the times carry a zone and run forward."""
+        rules = Rulebook(f"pour of {self.piece}, {self.coat}")
+        aware = self.start.tzinfo is not None and self.end.tzinfo is not None
+        rules.require(aware, "start", "a pour needs times with a zone.")
+        rules.require(not aware or self.start < self.end, "end", "it ends before it starts.")
+        rules.close()

@@ -1,0 +1,249 @@
+"""Pieces and sets: the blank, its stack of coats, and how each coat meets the one below."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from enum import StrEnum
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.errors import Rulebook
+
+if TYPE_CHECKING:
+    from studio_planner.craft.shapes import Shape
+
+TOP = "top"
+EDGE = "edge"
+UNDERSIDE = "underside"
+"""The three faces of every piece; any other name is an area of the top."""
+
+
+class Material(StrEnum):
+    """The bare material of a blank."""
+
+    MDF = "mdf"
+    TIMBER = "timber"
+    PLYWOOD = "plywood"
+    SLATE = "slate"
+    STONE = "stone"
+    METAL = "metal"
+    GLASS = "glass"
+    PLASTIC = "plastic"
+
+    @property
+    def porous(self) -> bool:
+        """Whether air in its pores blows bubbles when it warms under a coat."""
+        return self in {Material.MDF, Material.TIMBER, Material.PLYWOOD}
+
+
+class CoatKind(StrEnum):
+    """What a coat is for."""
+
+    PRIME = "prime"
+    SEAL = "seal"
+    FLOOD = "flood"
+    COLOUR = "colour pour"
+    GLITTER = "glitter"
+    SIZE = "size"
+    LEAF = "leaf"
+    LOCK = "lock coat"
+    TOP_COAT = "top coat"
+
+
+class Joint(StrEnum):
+    """How a coat meets what lies below it."""
+
+    BARE = "on bare"
+    WET_IN_WET = "wet in wet"
+    IN_WINDOW = "in the window"
+    SCUFFED = "scuffed"
+    ON_DRY = "on dry"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Colour:
+    """One colour of a coat: its share of the mix and its colourant, both in per cent.
+
+    `share_pct` is the part of the mix that gets this colour; `colourant_pct` is the colourant's
+    mass in per cent of that part.
+    """
+
+    name: str
+    share_pct: float = 100.0
+    colourant: str = ""
+    colourant_pct: float = 0.0
+
+    def __post_init__(self) -> None:
+        """Check the name and both percentages."""
+        rules = Rulebook(f"colour {self.name}")
+        rules.named(self.name)
+        rules.between(self.share_pct, 0.1, 100.0, "share_pct")
+        rules.between(self.colourant_pct, 0.0, 50.0, "colourant_pct")
+        rules.close()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Coat:
+    """One coat of a stack.
+
+    `key` is unique within the piece. `joint` is how the maker wants it to meet the coat below
+    (ignored on a bare face); a coat meant *in the window* may be planned *scuffed* when the coat
+    below can be sanded. `sandable` says whether this coat survives sanding; `test_first` whether
+    the next coat may rely on a touch test in this one's likely window when it does not.
+    `setup_minutes` are attended once per mix, `piece_minutes` once for every single piece.
+    """
+
+    key: str
+    kind: CoatKind
+    product: str
+    film_mm: float
+    faces: frozenset[str] = frozenset({TOP})
+    joint: Joint = Joint.IN_WINDOW
+    colours: tuple[Colour, ...] = ()
+    sandable: bool = True
+    test_first: bool = False
+    taped: bool = False
+    trimmed: bool = False
+    area_cm2: float | None = None
+    setup_minutes: int = 20
+    piece_minutes: int = 25
+
+    def __post_init__(self) -> None:
+        """Check the coat on its own; the stack it lies in is checked by the piece."""
+        rules = Rulebook(f"coat {self.key}")
+        rules.named(self.key, "key")
+        rules.named(self.product, "product")
+        rules.between(self.film_mm, 0.0 if self.kind is CoatKind.LEAF else 0.01, 100, "film_mm")
+        rules.require(bool(self.faces), "faces", "say which face it covers.")
+        rules.require(
+            not {TOP, UNDERSIDE} <= self.faces,
+            "faces",
+            "top and underside cannot be coated in one go: the piece has to lie on one of them.",
+        )
+        shares = sum(colour.share_pct for colour in self.colours)
+        rules.require(
+            not self.colours or math.isclose(shares, 100.0, abs_tol=0.5),
+            "colours",
+            f"the shares add up to {shares:g} %, not to 100 %.",
+        )
+        if self.area_cm2 is not None:
+            rules.between(self.area_cm2, 0.01, 250_000, "area_cm2")
+        rules.between(self.setup_minutes, 0, 24 * 60, "setup_minutes")
+        rules.between(self.piece_minutes, 1, 24 * 60, "piece_minutes")
+        rules.require(
+            self.joint not in {Joint.BARE, Joint.SCUFFED},
+            "joint",
+            "choose wet in wet, in the window or on dry; bare and scuffed follow from the plan.",
+        )
+        rules.close()
+
+    def touches(self, other: Coat) -> bool:
+        """Tell whether this coat lies on a face that the other one covers."""
+        return any(_overlap(mine, theirs) for mine in self.faces for theirs in other.faces)
+
+    @property
+    def colour_names(self) -> tuple[str, ...]:
+        """The colours' names in order, as they tell one mix from another."""
+        return tuple(colour.name for colour in self.colours)
+
+
+def _overlap(one: str, other: str) -> bool:
+    areas_of_the_top = {TOP} | ({one, other} - {EDGE, UNDERSIDE})
+    return one == other or {one, other} <= areas_of_the_top and TOP in {one, other}
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Piece:
+    """A piece, or a set of identical pieces that stay together (`count` of them).
+
+    `body_mm` is the blank's thickness, the height of its edge. `rim_mm` is the height of a rim
+    that holds a flood (0: none). `footprint_mm` (length, width) is the room that the piece or
+    the whole set takes on its spot with clearance for drips; None lets it follow from the shape.
+    `cover_mm` is the height that it needs with its dust cover on.
+    """
+
+    key: str
+    name: str
+    shape: Shape
+    material: Material
+    body_mm: float
+    stack: tuple[Coat, ...]
+    count: int = 1
+    rim_mm: float = 0.0
+    clearance_mm: float = 20.0
+    footprint_mm: tuple[float, float] | None = None
+    cover_mm: float = 80.0
+
+    def __post_init__(self) -> None:
+        """Check the blank, then the stack as a whole."""
+        rules = Rulebook(f"piece {self.name or self.key}")
+        rules.named(self.key, "key")
+        rules.named(self.name)
+        rules.between(self.body_mm, 0.1, 500, "body_mm")
+        rules.between(self.count, 1, 500, "count")
+        rules.between(self.rim_mm, 0.0, 200, "rim_mm")
+        rules.between(self.clearance_mm, 0.0, 500, "clearance_mm")
+        rules.between(self.cover_mm, 1.0, 2000, "cover_mm")
+        for side in self.footprint_mm or ():
+            rules.between(side, 1.0, 10_000, "footprint_mm")
+        self._check_stack(rules)
+        rules.close()
+
+    def _check_stack(self, rules: Rulebook) -> None:
+        keys = [coat.key for coat in self.stack]
+        rules.require(bool(keys), "stack", "add at least one coat.")
+        rules.require(len(set(keys)) == len(keys), "stack", "two coats have the same key.")
+        for index, coat in enumerate(self.stack):
+            below = self.below(index)
+            rules.require(
+                coat.kind is not CoatKind.LEAF or below is not None,
+                f"stack, coat {coat.key}",
+                "leaf needs a size or a tacky coat below it.",
+            )
+
+    def below(self, index: int) -> int | None:
+        """The position of the coat that coat `index` lies on; None where the face is bare."""
+        coat = self.stack[index]
+        return next((i for i in reversed(range(index)) if coat.touches(self.stack[i])), None)
+
+    def rests_on(self, index: int) -> tuple[int, ...]:
+        """Positions of the earlier coats that the piece lies on while coat `index` is poured.
+
+        They are on the opposite face, so each must have reached *handle* first.
+        """
+        faces = self.stack[index].faces
+        under = UNDERSIDE if UNDERSIDE not in faces else TOP
+        return tuple(
+            i for i in range(index) if any(_overlap(under, f) for f in self.stack[i].faces)
+        )
+
+    def turned_before(self, index: int) -> bool:
+        """Tell whether the piece has to be turned over between coat `index` - 1 and `index`."""
+        if index == 0:
+            return False
+        return (UNDERSIDE in self.stack[index].faces) != (
+            UNDERSIDE in self.stack[index - 1].faces
+        )
+
+    def coat(self, key: str) -> Coat:
+        """The coat called `key`; KeyError when there is none."""
+        return self.stack[self.position(key)]
+
+    def position(self, key: str) -> int:
+        """The position of the coat called `key`; KeyError when there is none."""
+        for index, coat in enumerate(self.stack):
+            if coat.key == key:
+                return index
+        raise KeyError(key)
+
+    @property
+    def footprint(self) -> tuple[float, float]:
+        """Length and width in mm that the piece, or the set in rows, takes on its spot."""
+        if self.footprint_mm is not None:
+            return self.footprint_mm
+        columns = math.ceil(math.sqrt(self.count))
+        rows = math.ceil(self.count / columns)
+        gap = self.clearance_mm
+        length = columns * self.shape.length_mm + (columns + 1) * gap
+        width = rows * self.shape.width_mm + (rows + 1) * gap
+        return (length, width)

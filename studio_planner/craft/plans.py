@@ -1,0 +1,158 @@
+"""The plan: which coat starts when, on which spot, from which mix, with which joint.
+
+The hands-on block of a mix is set-up once plus minutes for every piece; all coats of one mix
+share its start and end. What must not happen *before* a stage counts from the block's end (the
+last film is spread); what must not happen *after* one counts from its start (A has met B).
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import datetime  # noqa: TC003 - read by the exchange format at run time
+from enum import StrEnum
+
+from studio_planner.craft.pieces import Joint  # noqa: TC001 - likewise
+from studio_planner.science.stages import Stage  # noqa: TC001 - likewise
+
+
+class Trust(StrEnum):
+    """Which window a joint stands in."""
+
+    SAFE = "safe"
+    TEST_FIRST = "test first"
+
+
+class StepKind(StrEnum):
+    """Work beside the pours."""
+
+    SAND = "wash and sand"
+    TURN = "turn over"
+    TAPE = "pull tape"
+    TRIM = "trim drips"
+    PACK = "pack"
+
+
+class Air(StrEnum):
+    """What is known about the dew-point margin of a pour."""
+
+    KEPT = "kept"
+    UNKNOWN = "unknown"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Window:
+    """When the joint to the coat below may be made; `closes` is None when it never closes."""
+
+    opens: datetime
+    closes: datetime | None
+    trust: Trust
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PlannedCoat:
+    """One coat in the plan; `number` is what the maker types and reads."""
+
+    number: int
+    piece: str
+    coat: str
+    start: datetime
+    end: datetime
+    spot: str
+    joint: Joint
+    mix: int
+    person: str
+    window: Window | None = None
+    air: Air = Air.KEPT
+    poured: bool = False
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PlannedStep:
+    """One other thing to do to a piece; tape and trim need somebody awake, the rest hands.
+
+    `coat` is the coat that is taped or trimmed, or that the sanding or turning prepares for.
+    For tape and trim `opens` and `closes` are the safe window.
+    """
+
+    kind: StepKind
+    piece: str
+    start: datetime
+    end: datetime
+    person: str
+    coat: str | None = None
+    opens: datetime | None = None
+    closes: datetime | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Readiness:
+    """When a whole piece has reached a stage: likely and safe; None when never in this record."""
+
+    piece: str
+    stage: Stage
+    likely: datetime | None
+    safe: datetime | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Unplanned:
+    """A piece that cannot be planned as asked, and the rule that stops it."""
+
+    piece: str
+    coat: str | None
+    reason: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Change:
+    """A change that was tried for a late order, and the date it would leave then."""
+
+    words: str
+    leaves: datetime | None
+    keeps_promise: bool
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Outcome:
+    """What the plan means for one order; `leaves` is None when a piece of it is not planned.
+
+    `reason` is empty when the promise is kept; otherwise it names what binds, and `changes` are
+    the changes that were tried.
+    """
+
+    order: str
+    due: datetime
+    leaves: datetime | None
+    reason: str = ""
+    changes: tuple[Change, ...] = ()
+
+    @property
+    def late_hours(self) -> float | None:
+        """Hours after the due instant, 0 when in time; None when not planned."""
+        if self.leaves is None:
+            return None
+        return max(0.0, (self.leaves - self.due).total_seconds() / 3600.0)
+
+    @property
+    def spare_hours(self) -> float | None:
+        """Hours left before the due instant, 0 when late; None when not planned."""
+        if self.leaves is None:
+            return None
+        return max(0.0, (self.due - self.leaves).total_seconds() / 3600.0)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Plan:
+    """A whole plan, made at `made` for everything from `start` on."""
+
+    made: datetime
+    start: datetime
+    coats: tuple[PlannedCoat, ...]
+    steps: tuple[PlannedStep, ...] = ()
+    ready: tuple[Readiness, ...] = ()
+    outcomes: tuple[Outcome, ...] = ()
+    unplanned: tuple[Unplanned, ...] = ()
+
+    def coat(self, number: int) -> PlannedCoat | None:
+        """The coat with that number, or None."""
+        return next((coat for coat in self.coats if coat.number == number), None)

@@ -1,0 +1,178 @@
+"""Products: what is in the bottles, and the figures their data sheets publish."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+from studio_planner.craft.errors import Rulebook
+from studio_planner.science.laws import LawError, SheetFigure, StageLaw, stage_law
+from studio_planner.science.stages import Stage
+
+
+class ProductKind(StrEnum):
+    """What kind of thing a product is."""
+
+    TWO_PART = "two-part mix"
+    PRIMER = "one-part primer"
+    SIZE = "size"
+    LEAF = "leaf"
+
+
+class RatioBy(StrEnum):
+    """How a data sheet states its mix ratio."""
+
+    WEIGHT = "weight"
+    VOLUME = "volume"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class MixRatio:
+    """A to B as printed on the data sheet, by weight or by volume."""
+
+    a: float
+    b: float
+    by: RatioBy = RatioBy.WEIGHT
+
+    def __post_init__(self) -> None:
+        """Check that both parts are positive."""
+        rules = Rulebook("mix ratio")
+        rules.between(self.a, 0.01, 10_000, "a")
+        rules.between(self.b, 0.01, 10_000, "b")
+        rules.close()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SheetPoint:
+    """One published figure: a stage, at a temperature, after so many hours (or a range).
+
+    `mass_g` is the mixed mass the figure holds for; only cup life has one.
+    """
+
+    stage: Stage
+    celsius: float
+    from_hours: float
+    to_hours: float | None = None
+    mass_g: float | None = None
+
+    def __post_init__(self) -> None:
+        """Check ranges; what the points say together is checked by the product."""
+        rules = Rulebook(f"sheet figure for {self.stage} at {self.celsius:g} °C")
+        rules.between(self.celsius, -40, 150, "celsius")
+        rules.between(self.from_hours, 1e-4, 20_000, "from_hours")
+        if self.to_hours is not None:
+            rules.between(self.to_hours, self.from_hours, 20_000, "to_hours")
+        if self.mass_g is not None:
+            rules.between(self.mass_g, 0.1, 1_000_000, "mass_g")
+        rules.close()
+
+    @property
+    def figure(self) -> SheetFigure:
+        """The same figure as the laws take it."""
+        return SheetFigure(self.celsius, self.from_hours, self.to_hours)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Product:
+    """A product with its data sheet; densities in g/cm³, masses in grams, air limits in °C and %.
+
+    `mix_limit_g` is the largest mix that can be spread in time, `cup_limit_g` the largest cup.
+    A one-part product has no ratio.
+    """
+
+    key: str
+    name: str
+    kind: ProductKind
+    sheet: tuple[SheetPoint, ...]
+    ratio: MixRatio | None = None
+    density_a: float | None = None
+    density_b: float | None = None
+    density: float = 1.10
+    minimum_celsius: float | None = None
+    maximum_celsius: float | None = None
+    humidity_limit_pct: float | None = None
+    depth_limit_mm: float | None = None
+    cup_limit_g: float = 200.0
+    mix_limit_g: float = 600.0
+    invented: bool = False
+
+    def __post_init__(self) -> None:
+        """Check figures, limits, and that every stage's points make a law."""
+        rules = Rulebook(f"product {self.name or self.key}")
+        rules.named(self.key, "key")
+        rules.named(self.name)
+        self._check_mixing(rules)
+        self._check_air(rules)
+        for stage in sorted({point.stage for point in self.sheet}):
+            self._check_law(stage, rules)
+        self._check_windows(rules)
+        rules.close()
+
+    def _check_mixing(self, rules: Rulebook) -> None:
+        two_part = self.kind is ProductKind.TWO_PART
+        rules.require(
+            two_part == (self.ratio is not None),
+            "ratio",
+            "a two-part mix needs its ratio." if two_part else "only a two-part mix has a ratio.",
+        )
+        by_volume = self.ratio is not None and self.ratio.by is RatioBy.VOLUME
+        rules.require(
+            not by_volume or None not in {self.density_a, self.density_b},
+            "density_a",
+            "a ratio by volume can be weighed only with the densities of A and of B.",
+        )
+        for field in ("density_a", "density_b", "density"):
+            value = getattr(self, field)
+            if value is not None:
+                rules.between(value, 0.5, 5.0, field)
+        rules.between(self.cup_limit_g, 1, 100_000, "cup_limit_g")
+        rules.between(self.mix_limit_g, 1, 100_000, "mix_limit_g")
+
+    def _check_air(self, rules: Rulebook) -> None:
+        low, high = self.minimum_celsius, self.maximum_celsius
+        for field in ("minimum_celsius", "maximum_celsius"):
+            value = getattr(self, field)
+            if value is not None:
+                rules.between(value, -20, 80, field)
+        rules.require(
+            low is None or high is None or low < high,
+            "minimum_celsius",
+            "the lowest temperature must be under the highest.",
+        )
+        if self.humidity_limit_pct is not None:
+            rules.between(self.humidity_limit_pct, 1, 100, "humidity_limit_pct")
+        if self.depth_limit_mm is not None:
+            rules.between(self.depth_limit_mm, 0.01, 500, "depth_limit_mm")
+
+    def _check_law(self, stage: Stage, rules: Rulebook) -> None:
+        if stage is Stage.CUP_LIFE:
+            return
+        try:
+            self.law(stage)
+        except LawError as error:
+            rules.require(False, f"sheet, {stage}", str(error))  # noqa: FBT003
+
+    def _check_windows(self, rules: Rulebook) -> None:
+        opening = {
+            Stage.RECOAT_OPENS: Stage.RECOAT_CLOSES,
+            Stage.TAPE_OPENS: Stage.TAPE_CLOSES,
+            Stage.TRIM_OPENS: Stage.TRIM_CLOSES,
+        }
+        for opens, closes in opening.items():
+            later = {p.celsius: p for p in self.figures(closes)}
+            for point in self.figures(opens):
+                pair = later.get(point.celsius)
+                rules.require(
+                    pair is None or point.from_hours < (pair.to_hours or pair.from_hours),
+                    f"sheet, {opens}",
+                    f"at {point.celsius:g} °C it opens after it closes.",
+                )
+
+    def figures(self, stage: Stage) -> tuple[SheetPoint, ...]:
+        """The published points of one stage, as entered."""
+        return tuple(point for point in self.sheet if point.stage is stage)
+
+    def law(self, stage: Stage) -> StageLaw | None:
+        """The law of a stage, or None when the sheet says nothing about it."""
+        points = self.figures(stage)
+        return stage_law(stage, [point.figure for point in points]) if points else None

@@ -1,0 +1,188 @@
+"""The studio: everything that a plan is made from, checked as a whole."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import cached_property
+from typing import TYPE_CHECKING, TypeVar
+
+from studio_planner.craft.errors import Rulebook
+from studio_planner.craft.hands import Person
+from studio_planner.craft.local_time import zone_named
+from studio_planner.craft.log import Poured
+from studio_planner.craft.orders import Order
+from studio_planner.craft.pieces import CoatKind, Piece
+from studio_planner.craft.places import Place, PlaceKind, Spot
+from studio_planner.craft.plans import Plan
+from studio_planner.craft.products import Product, ProductKind
+from studio_planner.craft.settings import Settings, Units
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable
+    from zoneinfo import ZoneInfo
+
+_Keyed = TypeVar("_Keyed", Person, Order, Piece, Place, Spot, Product)
+
+
+@dataclass(frozen=True, kw_only=True)
+class Studio:
+    """A studio: places, products, hands, pieces, orders, what was poured, and the kept plan.
+
+    The first place of kind *room* is where pieces rest when they need no spot. No place, piece
+    or person is needed to open an empty studio; planning says what is missing.
+    """
+
+    name: str
+    zone: str = "UTC"
+    currency: str = "EUR"
+    units: Units = Units()
+    settings: Settings = Settings()
+    places: tuple[Place, ...] = ()
+    products: tuple[Product, ...] = ()
+    people: tuple[Person, ...] = ()
+    pieces: tuple[Piece, ...] = ()
+    orders: tuple[Order, ...] = ()
+    poured: tuple[Poured, ...] = ()
+    plan: Plan | None = None
+
+    def __post_init__(self) -> None:
+        """Check every reference between the parts; report all that is broken."""
+        rules = Rulebook(f"studio {self.name}")
+        rules.named(self.name)
+        zone_named(self.zone)
+        money = len(self.currency) == 3 and self.currency.isalpha()  # noqa: PLR2004 - ISO 4217
+        rules.require(money, "currency", "use three letters, such as EUR.")
+        for noun in ("places", "products", "people", "pieces", "orders"):
+            _check_unique(noun, getattr(self, noun), rules)
+        _check_unique("spots", self.spots, rules)
+        for piece in self.pieces:
+            self._check_piece(piece, rules)
+        self._check_orders(rules)
+        self._check_poured(rules)
+        rules.close()
+
+    def _check_piece(self, piece: Piece, rules: Rulebook) -> None:
+        products = self._product_by_key
+        for coat in piece.stack:
+            where = f"piece {piece.name}, coat {coat.key}"
+            product = products.get(coat.product)
+            rules.require(
+                product is not None, f"{where}, product", f"there is no product {coat.product!r}."
+            )
+            if product is None:
+                continue
+            limit = product.depth_limit_mm
+            rules.require(
+                limit is None or coat.film_mm <= limit,
+                f"{where}, film_mm",
+                f"{coat.film_mm:g} mm is deeper than {product.name} allows.",
+            )
+            refuse = self.settings.film_refuse_mm
+            rules.require(
+                piece.rim_mm >= coat.film_mm or coat.film_mm <= refuse,
+                f"{where}, film_mm",
+                f"{coat.film_mm:g} mm runs off a piece without a rim; {refuse:g} mm is the most.",
+            )
+            rules.require(
+                (coat.kind is CoatKind.LEAF) == (product.kind is ProductKind.LEAF),
+                f"{where}, product",
+                "leaf is laid from a leaf product, and nothing else is.",
+            )
+
+    def _check_orders(self, rules: Rulebook) -> None:
+        owners: dict[str, str] = {}
+        for order in self.orders:
+            for key in order.pieces:
+                field = f"order {order.name}, pieces"
+                rules.require(key in self._piece_by_key, field, f"there is no piece {key!r}.")
+                taken = owners.setdefault(key, order.name)
+                rules.require(
+                    taken == order.name, field, f"piece {key!r} is already promised to {taken}."
+                )
+
+    def _check_poured(self, rules: Rulebook) -> None:
+        done: dict[str, list[Poured]] = {}
+        for pour in self.poured:
+            done.setdefault(pour.piece, []).append(pour)
+            rules.require(
+                pour.spot in self._spot_by_key,
+                f"pour of {pour.piece}, {pour.coat}",
+                f"there is no spot {pour.spot!r}.",
+            )
+        for key, pours in done.items():
+            piece = self._piece_by_key.get(key)
+            pours.sort(key=lambda pour: pour.start)
+            names = [pour.coat for pour in pours]
+            expected = [coat.key for coat in piece.stack[: len(pours)]] if piece else []
+            rules.require(
+                names == expected,
+                f"pours of {key}",
+                f"poured {', '.join(names)}, but the stack begins {', '.join(expected) or '-'}.",
+            )
+
+    @cached_property
+    def time_zone(self) -> ZoneInfo:
+        """The studio's time zone."""
+        return zone_named(self.zone)
+
+    @cached_property
+    def spots(self) -> tuple[Spot, ...]:
+        """All spots of all places, in order."""
+        return tuple(spot for place in self.places for spot in place.spots)
+
+    @cached_property
+    def _piece_by_key(self) -> dict[str, Piece]:
+        return {piece.key: piece for piece in self.pieces}
+
+    @cached_property
+    def _product_by_key(self) -> dict[str, Product]:
+        return {product.key: product for product in self.products}
+
+    @cached_property
+    def _spot_by_key(self) -> dict[str, Spot]:
+        return {spot.key: spot for spot in self.spots}
+
+    @cached_property
+    def _place_by_spot(self) -> dict[str, Place]:
+        return {spot.key: place for place in self.places for spot in place.spots}
+
+    @cached_property
+    def _order_by_piece(self) -> dict[str, Order]:
+        return {key: order for order in self.orders for key in order.pieces}
+
+    def piece(self, key: str) -> Piece:
+        """The piece called `key`; KeyError when there is none."""
+        return self._piece_by_key[key]
+
+    def product(self, key: str) -> Product:
+        """The product called `key`; KeyError when there is none."""
+        return self._product_by_key[key]
+
+    def spot(self, key: str) -> Spot:
+        """The spot called `key`; KeyError when there is none."""
+        return self._spot_by_key[key]
+
+    def place_of_spot(self, spot: str) -> Place:
+        """The place that a spot belongs to; KeyError when there is no such spot."""
+        return self._place_by_spot[spot]
+
+    def order_of(self, piece: str) -> Order | None:
+        """The order a piece is promised to, or None."""
+        return self._order_by_piece.get(piece)
+
+    @property
+    def resting_place(self) -> Place | None:
+        """Where a piece is when it needs no spot: the first room."""
+        return next((place for place in self.places if place.kind is PlaceKind.ROOM), None)
+
+    def pours_of(self, piece: str) -> tuple[Poured, ...]:
+        """What has been poured of a piece, first coat first."""
+        pours = (pour for pour in self.poured if pour.piece == piece)
+        return tuple(sorted(pours, key=lambda pour: pour.start))
+
+
+def _check_unique(noun: str, things: Iterable[_Keyed], rules: Rulebook) -> None:
+    seen: set[str] = set()
+    for thing in things:
+        rules.require(thing.key not in seen, noun, f"the key {thing.key!r} is used twice.")
+        seen.add(thing.key)
