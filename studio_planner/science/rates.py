@@ -1,0 +1,255 @@
+"""The rate of a stage over a room history, in pieces short enough for Simpson's rule.
+
+Within a piece the rate is the parabola through its start, middle and end, so that running
+sums are cubics that join exactly. Pieces end at every sample, where the law changes slope,
+where the minimum temperature is crossed, and wherever the rate has changed by a tenth.
+"""
+
+from __future__ import annotations
+
+import math
+from bisect import bisect_left, bisect_right
+from collections.abc import Iterator
+from dataclasses import dataclass, field
+from itertools import accumulate
+
+from studio_planner.science.history import History
+from studio_planner.science.laws import StageLaw
+from studio_planner.science.stages import Edge
+
+_LARGEST_LOG_STEP = 0.1
+_SECONDS_PER_HOUR = 3600.0
+
+_Room = tuple[float, float]
+_Piece = tuple[float, tuple[float, float, float]]
+
+
+@dataclass(frozen=True, slots=True)
+class RatePieces:
+    """Pieces of a rate over time, with running sums of the share reached.
+
+    Attributes
+    ----------
+    times
+        Ends of the pieces [s], one more than pieces.
+    rates
+        (start, middle, end) rate of each piece [share/s].
+    sums
+        Share reached from the first end to each end [-].
+    """
+
+    times: list[float]
+    rates: list[tuple[float, float, float]]
+    sums: list[float] = field(init=False)
+
+    def __post_init__(self) -> None:
+        """Add up the pieces."""
+        pairs = zip(self.times, self.times[1:], strict=False)
+        shares = [
+            (end - start) * (a + 4.0 * m + b) / 6.0
+            for (start, end), (a, m, b) in zip(pairs, self.rates, strict=True)
+        ]
+        object.__setattr__(self, "sums", list(accumulate(shares, initial=0.0)))
+
+    def sum_between(self, start: float, end: float) -> float:
+        """Return the share from `start` to `end` [s], as far as the pieces go."""
+        first, last = self.times[0], self.times[-1]
+        start, end = (min(max(t, first), last) for t in (start, end))
+        if first == last:
+            return 0.0
+        a, b = self._piece(start), self._piece(end)
+        if a == b and self._steady(a):
+            return (end - start) * self.rates[a][0]
+        between = self.sums[b] - self.sums[a]
+        return between + self._within(b, end) - self._within(a, start)
+
+    def first_with(self, start: float, share: float) -> float | None:
+        """Return the first instant [s] by which `share` is added to `start`, or None."""
+        times = self.times
+        if not times[0] <= start <= times[-1] or len(times) == 1:
+            return None
+        piece = self._piece(start)
+        rate = self.rates[piece][0]
+        if self._steady(piece) and rate > 0.0:
+            when = start + share / rate
+            if when <= times[piece + 1]:
+                return when
+        wanted = self.sums[piece] + self._within(piece, start) + share
+        if wanted > self.sums[-1]:
+            return None
+        found = max(bisect_left(self.sums, wanted, piece) - 1, piece)
+        return max(start, times[found] + self._solve(found, wanted - self.sums[found]))
+
+    def last_before(self, by: float, share: float) -> float | None:
+        """Return the last start [s] from which `share` is added by `by`, or None."""
+        times = self.times
+        if not times[0] <= by <= times[-1] or len(times) == 1:
+            return None
+        piece = self._piece(by)
+        rate = self.rates[piece][0]
+        if self._steady(piece) and rate > 0.0:
+            when = by - share / rate
+            if when >= times[piece]:
+                return when
+        wanted = self.sums[piece] + self._within(piece, by) - share
+        if wanted < 0.0:
+            return None
+        found = min(bisect_right(self.sums, wanted, 0, piece + 1) - 1, piece)
+        return min(by, times[found] + self._solve(found, wanted - self.sums[found]))
+
+    def _piece(self, instant: float) -> int:
+        return min(max(bisect_right(self.times, instant) - 1, 0), len(self.rates) - 1)
+
+    def _steady(self, piece: int) -> bool:
+        a, m, b = self.rates[piece]
+        return a == m == b
+
+    def _within(self, piece: int, instant: float) -> float:
+        begun = self.times[piece]
+        length = self.times[piece + 1] - begun
+        if length == 0.0:
+            return 0.0
+        return length * _cubic(self.rates[piece], (instant - begun) / length)
+
+    def _solve(self, piece: int, share: float) -> float:
+        """Return the seconds into a piece at which its own share is reached."""
+        length = self.times[piece + 1] - self.times[piece]
+        a, m, b = self.rates[piece]
+        if a == m == b:
+            return min(share / a, length) if a > 0.0 else length
+        target = share / length
+        low, high = 0.0, 1.0
+        u = min(6.0 * target / (a + 4.0 * m + b), 1.0)
+        for _ in range(50):
+            excess = _cubic((a, m, b), u) - target
+            if excess > 0.0:
+                high = u
+            else:
+                low = u
+            rate = a + u * ((4.0 * m - 3.0 * a - b) + u * (2.0 * a + 2.0 * b - 4.0 * m))
+            step = u - excess / rate if rate > 0.0 else (low + high) / 2
+            if not low <= step <= high:
+                step = (low + high) / 2
+            if abs(step - u) * length < 1e-7:
+                return step * length
+            u = step
+        return u * length
+
+
+def _cubic(rates: tuple[float, float, float], u: float) -> float:
+    """Return the integral of the parabola through the rates at 0, 1/2 and 1, from 0 to u."""
+    a, m, b = rates
+    bend = 4.0 * m - 3.0 * a - b
+    curl = 2.0 * a + 2.0 * b - 4.0 * m
+    return u * (a + u * (bend / 2.0 + u * curl / 3.0))
+
+
+def rate_pieces(
+    law: StageLaw, history: History, edge: Edge, minimum_celsius: float | None
+) -> RatePieces:
+    """Return the pieces of a stage's rate over a history.
+
+    Parameters
+    ----------
+    law, edge
+        The stage's law and the edge of it [1/rate in h].
+    history
+        The room.
+    minimum_celsius
+        The product's minimum [°C] or None.
+    """
+    cutter = _Cutter(law, edge, minimum_celsius)
+    times = [history.seconds[0]]
+    rates: list[tuple[float, float, float]] = []
+    samples = zip(history.seconds, history.celsius, history.band, strict=True)
+    _, *room = next(samples)
+    before: _Room = (room[0], room[1])
+    for second, celsius, band in samples:
+        after: _Room = (celsius, band)
+        begun = times[-1]
+        if second > begun:
+            for share, rate in cutter.pieces(before, after):
+                times.append(begun + share * (second - begun))
+                rates.append(rate)
+        before = after
+    return RatePieces(times, rates)
+
+
+class _Cutter:
+    """Cuts the straight line between two samples into pieces and remembers each pair."""
+
+    def __init__(self, law: StageLaw, edge: Edge, minimum: float | None) -> None:
+        self._law = law
+        self._edge = edge
+        self._sign = {Edge.EARLY: 1.0, Edge.LIKELY: 0.0, Edge.LATE: -1.0}[edge]
+        self._gate = minimum if law.stage.not_before else None
+        self._floor = minimum if law.stage.not_after else None
+        self._kinks = law.kinks(edge)
+        self._known: dict[tuple[_Room, _Room], list[_Piece]] = {}
+        self._rates: dict[_Room, float] = {}
+
+    def pieces(self, before: _Room, after: _Room) -> list[_Piece]:
+        """Return (share of the way at its end, rates) for each piece between two samples."""
+        pair = (before, after)
+        if pair not in self._known:
+            self._known[pair] = list(self._cut(before, after))
+        return self._known[pair]
+
+    def _cut(self, before: _Room, after: _Room) -> Iterator[_Piece]:
+        cuts = [0.0, *sorted(self._crossings(before, after)), 1.0]
+        for start, end in zip(cuts, cuts[1:], strict=False):
+            if self._counts(_between(before, after, (start + end) / 2)):
+                yield from self._counted(before, after, start, end)
+            else:
+                yield end, (0.0, 0.0, 0.0)
+
+    def _crossings(self, before: _Room, after: _Room) -> set[float]:
+        """Return the shares of the way at which the rate changes slope or stops."""
+        likely = (before[0], after[0])
+        edge = (self._judged(before), self._judged(after))
+        levels = [(likely, self._kinks), (edge, self._kinks)]
+        levels += [(edge, (level,)) for level in (self._gate,) if level is not None]
+        levels += [(likely, (level,)) for level in (self._floor,) if level is not None]
+        return {
+            (knot - start) / (end - start)
+            for (start, end), knots in levels
+            for knot in knots[bisect_right(knots, min(start, end)) :]
+            if knot < max(start, end)
+        }
+
+    def _judged(self, room: _Room) -> float:
+        return room[0] + self._sign * room[1]
+
+    def _counts(self, room: _Room) -> bool:
+        return self._gate is None or self._judged(room) >= self._gate
+
+    def _counted(
+        self, before: _Room, after: _Room, start: float, end: float
+    ) -> Iterator[_Piece]:
+        first = self._rate(_between(before, after, start))
+        last = self._rate(_between(before, after, end))
+        count = math.ceil(abs(math.log(last / first)) / _LARGEST_LOG_STEP) or 1
+        step = (end - start) / count
+        for index in range(count):
+            middle = self._rate(_between(before, after, start + (index + 0.5) * step))
+            close = end if index == count - 1 else start + (index + 1) * step
+            last = self._rate(_between(before, after, close))
+            yield close, (first, middle, last)
+            first = last
+
+    def _rate(self, room: _Room) -> float:
+        if room not in self._rates:
+            celsius, band = room
+            if self._floor is not None:
+                celsius = max(celsius, self._floor)
+            hours = self._law.hours(celsius, self._edge, band)
+            self._rates[room] = 1.0 / (_SECONDS_PER_HOUR * hours)
+        return self._rates[room]
+
+
+def _between(before: _Room, after: _Room, share: float) -> _Room:
+    """Return the room at a share of the way; exactly its ends at 0 and 1."""
+    if share in (0.0, 1.0) or before == after:
+        return after if share == 1.0 else before
+    (c0, b0), (c1, b1) = before, after
+    return c0 + (c1 - c0) * share, b0 + (b1 - b0) * share
