@@ -10,6 +10,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Sequence
 from functools import cached_property
+from itertools import pairwise
 
 from studio_planner.science.history import History
 from studio_planner.science.laws import StageLaw
@@ -133,7 +134,7 @@ def reached_through(legs: Sequence[tuple[StageClock, float]]) -> float | None:
         msg = "A piece has to be somewhere: give at least one place and when it came there."
         raise ValueError(msg)
     left = 1.0
-    for (clock, since), (_, until) in zip(legs, legs[1:], strict=False):
+    for (clock, since), (_, until) in pairwise(legs):
         if until < since:
             msg = "The places of a piece are not in order of time."
             raise ValueError(msg)

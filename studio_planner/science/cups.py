@@ -12,6 +12,7 @@ import math
 from bisect import bisect_right
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from itertools import pairwise
 
 from studio_planner.science.curves import kelvin
 from studio_planner.science.law_shape import GAS_CONSTANT
@@ -171,7 +172,9 @@ def _check(figures: Sequence[CupFigure]) -> None:
         if not 0.0 < figure.grams < math.inf:
             msg = f"cup_life: {figure.grams} g is no mass of a mix; check the number."
             raise LawError(msg)
-        if not (0.0 < figure.from_hours < math.inf and figure.sheet_figure(1.0).long_hours > 0.0):
+        if not (
+            0.0 < figure.from_hours < math.inf and figure.sheet_figure(1.0).long_hours > 0.0
+        ):
             msg = f"cup_life: {figure.from_hours} h is not a time; it has to be more than zero."
             raise LawError(msg)
 
@@ -185,7 +188,7 @@ def _masses(figures: Sequence[CupFigure]) -> tuple[tuple[float, float], ...]:
     reference = min(most, key=_from_hundred_grams)
     base = math.log(reference.sheet_figure(1.0).middle_hours)
     ordered = sorted(most, key=lambda figure: figure.grams)
-    for small, large in zip(ordered, ordered[1:], strict=False):
+    for small, large in pairwise(ordered):
         _check_pair(small, large)
     return tuple(
         (math.log(f.grams), math.log(f.sheet_figure(1.0).middle_hours) - base) for f in ordered

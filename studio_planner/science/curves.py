@@ -10,10 +10,13 @@ import math
 from bisect import bisect_left
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 KELVIN_AT_ZERO_CELSIUS = 273.15
 COLDEST_CELSIUS = -90.0
 WARMEST_CELSIUS = 200.0
+
+_ROUNDING = 1e-12
 
 Piece = tuple[float, float, float]
 
@@ -85,7 +88,7 @@ def sum_of(first: Curve, second: Curve, sign: float = 1.0) -> Curve:
     knots = tuple(sorted({*first.knots, *second.knots}))
     ends = (COLDEST_CELSIUS, *knots, WARMEST_CELSIUS)
     pieces = []
-    for low, high in zip(ends, ends[1:], strict=False):
+    for low, high in pairwise(ends):
         middle = (low + high) / 2
         mine = first.pieces[bisect_left(first.knots, middle)]
         other = second.pieces[bisect_left(second.knots, middle)]
@@ -143,14 +146,14 @@ def _capped(spans: Sequence[_Span], sign: float) -> list[_Span]:
     level = math.inf
     for start, end, piece in spans:
         first, last = sign * piece_at(piece, start), sign * piece_at(piece, end)
-        level = min(level, first)
+        if first - level <= _ROUNDING:
+            level = first
         flat: Piece = (sign * level, 0.0, 0.0)
-        if last >= level:
+        if last >= level - _ROUNDING:
             kept.append((start, end, flat))
             continue
-        cross = start if first <= level else _crossing(piece, sign * level, start, end)
-        if cross != start:
-            kept.append((start, cross, flat))
+        cross = start if first == level else _crossing(piece, sign * level, start, end)
+        kept += [(start, cross, flat)] if cross != start else []
         kept.append((cross, end, piece))
         level = last
     return kept

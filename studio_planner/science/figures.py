@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 from studio_planner.science.curves import COLDEST_CELSIUS, WARMEST_CELSIUS
 from studio_planner.science.stages import Stage
@@ -38,9 +39,9 @@ class LawSettings:
 
     activation_energy_kj: float = 45.0
     published_share: float = 0.10
-    between_band_kj: float = 25.0
-    beyond_band_kj: float = 25.0
-    assumed_band_kj: float = 25.0
+    between_band_kj: float = 14.0
+    beyond_band_kj: float = 27.5
+    assumed_band_kj: float = 29.0
     late_cure_factor: float = 3.0
     late_cure_celsius: float = 20.0
 
@@ -109,7 +110,7 @@ def accepted_figures(
     for figure in figures:
         _check_figure(stage, figure)
     ordered = tuple(sorted(figures, key=lambda figure: figure.celsius))
-    return any([_rises(stage, *pair) for pair in zip(ordered, ordered[1:], strict=False)]), ordered
+    return any([_rises(stage, *pair) for pair in pairwise(ordered)]), ordered
 
 
 def _check_figure(stage: Stage, figure: SheetFigure) -> None:

@@ -105,9 +105,7 @@ def film_verdict(
     return FilmVerdict.NEAR_LIMIT if above > warn_above_mm else FilmVerdict.HOLDS
 
 
-def puddle_height(
-    surface_tension_mn_m: float, density: float, contact_degrees: float
-) -> float:
+def puddle_height(surface_tension_mn_m: float, density: float, contact_degrees: float) -> float:
     """Return the height [mm] at which a puddle stands on a sharp edge.
 
     h = 2 sqrt(gamma / (rho g)) sin(theta / 2), for a puddle much wider than high

@@ -6,6 +6,7 @@ import math
 from bisect import bisect_left, bisect_right
 from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 ALL_TIME_SECONDS = 1e11
 """Half the length of a constant history [s]: some 3000 years either way of 1970."""
@@ -75,7 +76,7 @@ class History:
             raise HistoryError(msg)
 
     def _check_order(self) -> None:
-        pairs = zip(self.seconds, self.seconds[1:], strict=False)
+        pairs = pairwise(self.seconds)
         if any(later < earlier for earlier, later in pairs):
             msg = "A room history has samples out of order; sort them by time first."
             raise HistoryError(msg)
@@ -133,7 +134,11 @@ class History:
         inner = slice(low, high)
         return History(
             (start, *self.seconds[inner], end),
-            (self._from(self.celsius, start), *self.celsius[inner], self._till(self.celsius, end)),
+            (
+                self._from(self.celsius, start),
+                *self.celsius[inner],
+                self._till(self.celsius, end),
+            ),
             (self._from(self.band, start), *self.band[inner], self._till(self.band, end)),
             (self.humidity_at(start), *self.humidity[inner], self._humidity_till(end)),
         )
@@ -175,7 +180,7 @@ class History:
 
     def gaps(self, longest_seconds: float) -> tuple[tuple[float, float], ...]:
         """Return the (from, to) of every pause between samples longer than a limit [s]."""
-        pairs = zip(self.seconds, self.seconds[1:], strict=False)
+        pairs = pairwise(self.seconds)
         return tuple((a, b) for a, b in pairs if b - a > longest_seconds)
 
 

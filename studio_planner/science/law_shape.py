@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
+from itertools import pairwise
 
 from studio_planner.science.curves import Curve, Piece, kelvin, piece_through
 from studio_planner.science.figures import LawSettings, SheetFigure
@@ -13,18 +14,16 @@ GAS_CONSTANT = 8.314462618e-3
 """Molar gas constant [kJ/(mol K)], exact in the SI since 2019."""
 
 
-def likely_curve(
-    stage: Stage, figures: Sequence[SheetFigure], settings: LawSettings
-) -> Curve:
+def likely_curve(stage: Stage, figures: Sequence[SheetFigure], settings: LawSettings) -> Curve:
     """Return ln(likely hours) through every figure, continued on the safe side.
 
     Examples
     --------
     >>> curve = likely_curve(Stage.COVER, [SheetFigure(20, 1.0)], LawSettings())
     >>> round(math.exp(curve.at(10.0)), 3)
-    1.92
+    1.919
     """
-    slopes = [_slope(a, b) for a, b in zip(figures, figures[1:], strict=False)]
+    slopes = [_slope(a, b) for a, b in pairwise(figures)]
     inner = [
         piece_through(f.celsius, math.log(f.middle_hours), b=b)
         for f, b in zip(figures, slopes, strict=False)
@@ -81,7 +80,7 @@ def width_curve(
     Examples
     --------
     >>> curve = width_curve([0.1], [SheetFigure(20, 5)], LawSettings(assumed_band_kj=20))
-    >>> curve.at(20.0), round(curve.at(10.0), 3)
+    >>> round(curve.at(20.0), 3), round(curve.at(10.0), 3)
     (0.1, 0.39)
     """
     inverse = [1 / kelvin(f.celsius) for f in figures]
@@ -93,7 +92,7 @@ def width_curve(
     cold_inverse, cold_width = points[0]
     warm_inverse, warm_width = points[-1]
     pieces: list[Piece] = [(cold_width - end * cold_inverse, end, 0.0)]
-    pieces += [_line(*pair) for pair in zip(points, points[1:], strict=False)]
+    pieces += [_line(*pair) for pair in pairwise(points)]
     pieces.append((warm_width + end * warm_inverse, -end, 0.0))
     return Curve(_knots(figures), tuple(pieces))
 
@@ -105,7 +104,7 @@ def _middle_celsius(cold: SheetFigure, warm: SheetFigure) -> float:
 
 def _knots(figures: Sequence[SheetFigure]) -> tuple[float, ...]:
     knots = [figures[0].celsius]
-    for cold, warm in zip(figures, figures[1:], strict=False):
+    for cold, warm in pairwise(figures):
         knots += [_middle_celsius(cold, warm), warm.celsius]
     return tuple(knots)
 

@@ -54,9 +54,9 @@ class StageLaw:
     --------
     >>> law = stage_law(Stage.RECOAT_OPENS, [SheetFigure(15, 8), SheetFigure(25, 4)])
     >>> law.hours(15), round(law.hours(20), 2), law.basis(20)
-    (8.0, 5.61, <Basis.BETWEEN: 'between'>)
+    (8.0, 5.62, <Basis.BETWEEN: 'between'>)
     >>> round(law.hours(15, Edge.LATE), 2), round(law.hours(15, Edge.LATE, room_band=2), 2)
-    (8.8, 9.56)
+    (8.8, 9.51)
     """
 
     stage: Stage
@@ -68,9 +68,7 @@ class StageLaw:
     late: Curve
     _exact: dict[float, float] = field(repr=False, compare=False)
 
-    def hours(
-        self, celsius: float, edge: Edge = Edge.LIKELY, room_band: float = 0.0
-    ) -> float:
+    def hours(self, celsius: float, edge: Edge = Edge.LIKELY, room_band: float = 0.0) -> float:
         """Return the hours the stage takes at a steady temperature.
 
         Parameters
@@ -171,9 +169,13 @@ def stage_law(
     """
     rising, accepted = accepted_figures(stage, figures)
     likely = likely_curve(stage, accepted, settings)
-    late = sum_of(likely, width_curve([f.width_up(settings) for f in accepted], accepted, settings))
+    late = sum_of(
+        likely, width_curve([f.width_up(settings) for f in accepted], accepted, settings)
+    )
     early = sum_of(
-        likely, width_curve([f.width_down(settings) for f in accepted], accepted, settings), -1.0
+        likely,
+        width_curve([f.width_down(settings) for f in accepted], accepted, settings),
+        -1.0,
     )
     return StageLaw(
         stage=stage,

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable
 from dataclasses import dataclass
-from itertools import groupby
+from itertools import groupby, pairwise
 
 from studio_planner.science.history import (
     COLDEST_ROOM_CELSIUS,
@@ -85,7 +85,7 @@ def history_from_samples(rows: Iterable[Sample], band: float = 0.5) -> CleanedHi
     if not usable:
         msg = "The room log has no usable row; check which columns hold time and temperature."
         raise HistoryError(msg)
-    pairs = zip(usable, usable[1:], strict=False)
+    pairs = pairwise(usable)
     unsorted = sum(later.seconds < earlier.seconds for earlier, later in pairs)
     by_second = groupby(sorted(usable, key=_second), key=_second)
     merged = [_merged(second, list(same)) for second, same in by_second]

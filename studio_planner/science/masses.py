@@ -201,9 +201,7 @@ def mix_grams(
         raise MassError(msg)
     on_pieces = math.fsum(coat.total for coat in coats)
     in_cups = cups * cup_loss_grams
-    return MixMass(
-        coats=on_pieces, cups=in_cups, reserve=(on_pieces + in_cups) * reserve_share
-    )
+    return MixMass(coats=on_pieces, cups=in_cups, reserve=(on_pieces + in_cups) * reserve_share)
 
 
 def rounded_up(grams: float, step_grams: float = 5.0) -> float:

@@ -11,7 +11,7 @@ import math
 from bisect import bisect_left, bisect_right
 from collections.abc import Iterator
 from dataclasses import dataclass, field
-from itertools import accumulate
+from itertools import accumulate, pairwise
 
 from studio_planner.science.history import History
 from studio_planner.science.laws import StageLaw
@@ -44,7 +44,7 @@ class RatePieces:
 
     def __post_init__(self) -> None:
         """Add up the pieces."""
-        pairs = zip(self.times, self.times[1:], strict=False)
+        pairs = pairwise(self.times)
         shares = [
             (end - start) * (a + 4.0 * m + b) / 6.0
             for (start, end), (a, m, b) in zip(pairs, self.rates, strict=True)
@@ -197,7 +197,7 @@ class _Cutter:
 
     def _cut(self, before: _Room, after: _Room) -> Iterator[_Piece]:
         cuts = [0.0, *sorted(self._crossings(before, after)), 1.0]
-        for start, end in zip(cuts, cuts[1:], strict=False):
+        for start, end in pairwise(cuts):
             if self._counts(_between(before, after, (start + end) / 2)):
                 yield from self._counted(before, after, start, end)
             else:
