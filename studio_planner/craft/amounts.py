@@ -8,6 +8,9 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.pieces import EDGE, TOP, UNDERSIDE, CoatKind
+from studio_planner.craft.products import RatioBy
+from studio_planner.science.masses import edge_grams, film_grams
+from studio_planner.science.mix_ratio import MassError, MixRatio
 
 if TYPE_CHECKING:
     from studio_planner.craft.pieces import Coat, Piece
@@ -40,11 +43,28 @@ def coat_grams(piece: Piece, coat: Coat, product: Product, settings: Settings) -
     """
     if coat.kind is CoatKind.LEAF:
         return 0.0
-    spread = _flat_cm3(piece, coat) + _edge_cm3(piece, coat, settings)
-    dripped = spread * (1.0 + _drip_pct(piece, coat, settings) / 100.0)
-    volume = dripped + _wall_cm3(piece, coat, settings) + _drunk_cm3(piece, coat, settings)
+    density = product.density
+    spread = _flat_grams(piece, coat, density) + _edge_grams(piece, coat, settings, density)
+    dripped = spread * _drip_pct(piece, coat, settings) / 100.0
+    walls = _wall_grams(piece, coat, settings, density)
+    drunk = _drunk_grams(piece, coat, settings, density)
     reserve = 1.0 + settings.reserve_pct / 100.0
-    return volume * product.density * piece.count * reserve
+    return (spread + dripped + walls + drunk) * piece.count * reserve
+
+
+def ratio_by_weight(product: Product) -> MixRatio:
+    """Give the ratio of A to B by weight; MassError for a product that is not mixed.
+
+    A ratio by volume is turned into weight through the densities of both parts.
+    """
+    ratio = product.ratio
+    if ratio is None:
+        message = f"{product.name} is not mixed from two parts."
+        raise MassError(message)
+    if ratio.by is RatioBy.WEIGHT:
+        return MixRatio.by_weight(ratio.a, ratio.b)
+    density_a, density_b = product.density_a or 0.0, product.density_b or 0.0
+    return MixRatio.by_volume(ratio.a, ratio.b, a_density=density_a, b_density=density_b)
 
 
 def coat_area_cm2(piece: Piece, coat: Coat) -> float:
@@ -66,14 +86,14 @@ def edge_area_cm2(piece: Piece, coat: Coat) -> float:
     return piece.shape.perimeter_mm * piece.body_mm / 100.0
 
 
-def _flat_cm3(piece: Piece, coat: Coat) -> float:
-    return coat_area_cm2(piece, coat) * coat.film_mm / 10.0
+def _flat_grams(piece: Piece, coat: Coat, density: float) -> float:
+    return film_grams(coat_area_cm2(piece, coat), coat.film_mm, density)
 
 
-def _edge_cm3(piece: Piece, coat: Coat, settings: Settings) -> float:
+def _edge_grams(piece: Piece, coat: Coat, settings: Settings, density: float) -> float:
     alone = coat.faces == frozenset({EDGE})
     film = coat.film_mm if alone else min(coat.film_mm, settings.edge_film_mm)
-    return edge_area_cm2(piece, coat) * film / 10.0
+    return film_grams(edge_area_cm2(piece, coat), film, density)
 
 
 def _drip_pct(piece: Piece, coat: Coat, settings: Settings) -> float:
@@ -83,21 +103,21 @@ def _drip_pct(piece: Piece, coat: Coat, settings: Settings) -> float:
     return settings.rim_drip_loss_pct if _held(piece, coat) else settings.drip_loss_pct
 
 
-def _wall_cm3(piece: Piece, coat: Coat, settings: Settings) -> float:
+def _wall_grams(piece: Piece, coat: Coat, settings: Settings, density: float) -> float:
     if not _held(piece, coat):
         return 0.0
     film = min(coat.film_mm, settings.wall_film_mm)
-    return piece.shape.perimeter_mm * piece.rim_mm / 100.0 * film / 10.0
+    return edge_grams(piece.shape.perimeter_mm / 10.0, piece.rim_mm, film, density)
 
 
 def _held(piece: Piece, coat: Coat) -> bool:
     return TOP in coat.faces and piece.rim_mm > 0.0
 
 
-def _drunk_cm3(piece: Piece, coat: Coat, settings: Settings) -> float:
+def _drunk_grams(piece: Piece, coat: Coat, settings: Settings, density: float) -> float:
     if not piece.material.porous or piece.below(piece.position(coat.key)) is not None:
         return 0.0
     # Only what lies against the wood is drunk: a deep flood drinks no more than a thin coat.
-    film = min(coat.film_mm, settings.edge_film_mm) / 10.0
+    film = min(coat.film_mm, settings.edge_film_mm)
     face = coat_area_cm2(piece, coat) * settings.absorption_face_pct / 100.0
-    return (face + edge_area_cm2(piece, coat) * _EDGE_DRINKS) * film
+    return film_grams(face + edge_area_cm2(piece, coat) * _EDGE_DRINKS, film, density)

@@ -8,11 +8,17 @@ from __future__ import annotations
 
 import pytest
 
-from studio_planner.craft.amounts import coat_area_cm2, coat_grams, edge_area_cm2
+from studio_planner.craft.amounts import (
+    coat_area_cm2,
+    coat_grams,
+    edge_area_cm2,
+    ratio_by_weight,
+)
 from studio_planner.craft.pieces import EDGE, TOP, UNDERSIDE, Coat, CoatKind, Material, Piece
-from studio_planner.craft.products import Product, ProductKind
+from studio_planner.craft.products import MixRatio, Product, ProductKind, RatioBy
 from studio_planner.craft.settings import Settings
 from studio_planner.craft.shapes import Rectangle, Round, Shape
+from studio_planner.science.mix_ratio import MassError
 
 PAINT = Product(key="p", name="Invented paint", kind=ProductKind.PRIMER, sheet=(), density=1.10)
 
@@ -119,3 +125,27 @@ def test_a_rim_does_not_hold_what_is_poured_on_the_underside() -> None:
     board = piece(Rectangle(length_mm=100, width_mm=100), film, rim_mm=10.0)
     rules = Settings(reserve_pct=0, drip_loss_pct=10)
     assert coat_grams(board, film, PAINT, rules) == pytest.approx(24.2)
+
+
+def mixed(ratio: MixRatio, **facts: float) -> Product:
+    return Product(
+        key="m", name="Mix", kind=ProductKind.TWO_PART, sheet=(), ratio=ratio, **facts
+    )
+
+
+def test_three_to_one_by_weight_is_90_and_30_of_120_g() -> None:
+    # Common practice.
+    parts = ratio_by_weight(mixed(MixRatio(a=3, b=1))).parts(120.0)
+    assert (parts.a_grams, parts.b_grams) == pytest.approx((90.0, 30.0))
+
+
+def test_a_volume_ratio_is_weighed_through_the_two_densities() -> None:
+    # B per 100 A = 100 x (1 / 2) x (0.98 / 1.15), common practice.
+    by_volume = MixRatio(a=2, b=1, by=RatioBy.VOLUME)
+    ratio = ratio_by_weight(mixed(by_volume, density_a=1.15, density_b=0.98))
+    assert ratio.b_for(100.0) == pytest.approx(100 / 2 * 0.98 / 1.15)
+
+
+def test_a_one_part_product_has_no_ratio() -> None:
+    with pytest.raises(MassError, match="not mixed from two parts"):
+        ratio_by_weight(PAINT)
