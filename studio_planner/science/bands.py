@@ -84,7 +84,9 @@ def left_out_figures(tables: Iterable[PublishedTable]) -> Iterator[LeftOut]:
         yield from _from_a_single_one(table, figures)
 
 
-def _from_the_others(table: PublishedTable, figures: Sequence[SheetFigure]) -> Iterator[LeftOut]:
+def _from_the_others(
+    table: PublishedTable, figures: Sequence[SheetFigure]
+) -> Iterator[LeftOut]:
     if len(figures) < _FEWEST_FOR_BETWEEN:
         return
     for index, figure in enumerate(figures):
@@ -214,7 +216,7 @@ def calibrated_settings(
     >>> figures = tuple(SheetFigure(c, h) for c, h in ((10, 9), (20, 5), (30, 2)))
     >>> found = calibrated_settings([PublishedTable("X", Stage.COVER, figures)])
     >>> round(found.between_band_kj, 1)
-    7.9
+    7.0
     """
     chosen = settings or LawSettings()
     needed: dict[Kind, list[float]] = {kind: [] for kind in Kind}

@@ -69,8 +69,12 @@ class StageClock:
         One is the stage itself; the share goes on growing beyond. Only what the history
         covers counts; it is negative if `end` is before `start`.
         """
-        pieces = self._pieces
-        return pieces.sum_between(start, end)
+        return self._pieces.sum_between(start, end)
+
+    def degrees(self, start: float, ends: Iterable[float]) -> list[float]:
+        """Return `degree` from one start to each of many instants, in their order."""
+        sum_between = self._pieces.sum_between
+        return [sum_between(start, end) for end in ends]
 
     def reached(self, start: float) -> float | None:
         """Return when a film spread at `start` reaches the stage [s since 1970 UTC].

@@ -6,7 +6,7 @@ import math
 from bisect import bisect_left, bisect_right
 from collections.abc import Sequence
 from dataclasses import dataclass
-from itertools import pairwise
+from itertools import groupby, pairwise
 
 ALL_TIME_SECONDS = 1e11
 """Half the length of a constant history [s]: some 3000 years either way of 1970."""
@@ -221,17 +221,63 @@ def continued_by(log: History, forecast: History) -> History:
     first, last = forecast.extent
     if last <= end:
         return log
-    later = forecast if first >= end else forecast.part(end, last)
-    return _without_double_step(log, later).followed_by(later)
+    if first > end:
+        return log.followed_by(forecast)
+    later = forecast if first == end else forecast.part(end, last)
+    return _without(log, -1).followed_by(_without(later, 0))
 
 
-def _without_double_step(log: History, later: History) -> History:
-    """Drop the log's own last step where the join would make a third sample."""
-    count = (log.seconds[-2:] + later.seconds[:2]).count(log.seconds[-1])
-    if count <= 2:  # noqa: PLR2004 - a step has two samples
-        return log
-    keep = slice(0, -1)
-    return History(log.seconds[keep], log.celsius[keep], log.band[keep], log.humidity[keep])
+def _without(history: History, side: int) -> History:
+    """Drop the sample that begins (0) or ends (-1) a history in a step of no duration."""
+    start, end = (0, 1) if side == 0 else (-1, -2)
+    if len(history.seconds) == 1 or history.seconds[start] != history.seconds[end]:
+        return history
+    keep = slice(1, None) if side == 0 else slice(0, -1)
+    return History(
+        history.seconds[keep], history.celsius[keep], history.band[keep], history.humidity[keep]
+    )
+
+
+def stepped_history(
+    changes: Sequence[tuple[float, float]],
+    end: float,
+    band: float = 0.0,
+    humidity: float | None = None,
+) -> History:
+    """Return a room that holds each temperature until the next change.
+
+    Parameters
+    ----------
+    changes
+        (instant [s], temperature [°C] from then on), in order of time; a thermostat's
+        set-backs, worked out in local time by the caller.
+    end
+        Where the history ends [s], after the last change.
+    band, humidity
+        As in `History`, throughout.
+
+    Raises
+    ------
+    HistoryError
+        If there is no change or the instants are not in order.
+
+    Examples
+    --------
+    >>> heated = stepped_history([(0.0, 21.0), (3600.0, 16.0)], end=7200.0)
+    >>> heated.celsius_at(1800.0), heated.celsius_at(3600.0), heated.celsius_at(7200.0)
+    (21.0, 16.0, 16.0)
+    """
+    ends = [instant for instant, _ in changes[1:]] + [end]
+    rows: list[_Row] = []
+    for (instant, celsius), until in zip(changes, ends, strict=False):
+        if until <= instant:
+            msg = "The changes of a room have to be in order of time, before its end."
+            raise HistoryError(msg)
+        rows += [(instant, celsius, band, humidity), (until, celsius, band, humidity)]
+    if not rows:
+        msg = "A room needs at least one temperature."
+        raise HistoryError(msg)
+    return _history_of(rows)
 
 
 @dataclass(frozen=True, slots=True)
@@ -256,29 +302,36 @@ def fill_gaps(history: History, longest_seconds: float, band: float) -> FilledHi
     (((60.0, 9000.0),), 3.0, 0.5)
     """
     gaps = history.gaps(longest_seconds)
-    rows: list[tuple[float, float, float, float | None]] = []
-    wide = {start for start, _ in gaps}
+    rows: list[_Row] = []
+    opening = {start for start, _ in gaps}
     samples = list(
         zip(history.seconds, history.celsius, history.band, history.humidity, strict=True)
     )
-    for index, (second, celsius, own, humidity) in enumerate(samples):
-        opens = second in wide and samples[index + 1][0] > second
-        closes = index > 0 and samples[index - 1][0] in wide and samples[index - 1][0] < second
-        rows += _band_step((second, celsius, own, humidity), band, opens=opens, closes=closes)
-    return FilledHistory(_history_of(rows), gaps)
+    for before, after in pairwise(samples):
+        wide = before[0] in opening and after[0] > before[0]
+        rows += [_widened(before, band), _widened(after, band)] if wide else [before, after]
+    return FilledHistory(_history_of(_joined(rows or samples)), gaps)
 
 
 _Row = tuple[float, float, float, float | None]
 
 
-def _band_step(row: _Row, band: float, *, opens: bool, closes: bool) -> list[_Row]:
+def _widened(row: _Row, band: float) -> _Row:
     second, celsius, own, humidity = row
-    wide: _Row = (second, celsius, max(own, band), humidity)
-    if opens and closes:
-        return [wide]
-    if opens:
-        return [row, wide]
-    return [wide, row] if closes else [row]
+    return second, celsius, max(own, band), humidity
+
+
+def _joined(rows: Sequence[_Row]) -> list[_Row]:
+    """Drop repeats and whatever lies inside a step, keeping its first and last sample."""
+    kept: list[_Row] = []
+    for _, same in groupby(rows, key=_second):
+        at_once = list(same)
+        kept += [at_once[0]] if at_once[0] == at_once[-1] else [at_once[0], at_once[-1]]
+    return kept
+
+
+def _second(row: _Row) -> float:
+    return row[0]
 
 
 def _history_of(rows: Sequence[_Row]) -> History:

@@ -18,6 +18,8 @@ from studio_planner.science.laws import StageLaw
 from studio_planner.science.stages import Edge
 
 _LARGEST_LOG_STEP = 0.1
+_LARGEST_CELSIUS_STEP = 2.0
+_SOLVED_SECONDS = 1e-7
 _SECONDS_PER_HOUR = 3600.0
 
 _Room = tuple[float, float]
@@ -68,6 +70,8 @@ class RatePieces:
         times = self.times
         if not times[0] <= start <= times[-1] or len(times) == 1:
             return None
+        if share <= 0.0:
+            return start
         piece = self._piece(start)
         rate = self.rates[piece][0]
         if self._steady(piece) and rate > 0.0:
@@ -130,7 +134,7 @@ class RatePieces:
             step = u - excess / rate if rate > 0.0 else (low + high) / 2
             if not low <= step <= high:
                 step = (low + high) / 2
-            if abs(step - u) * length < 1e-7:
+            if abs(step - u) * length < _SOLVED_SECONDS:
                 return step * length
             u = step
         return u * length
@@ -162,16 +166,12 @@ def rate_pieces(
     times = [history.seconds[0]]
     rates: list[tuple[float, float, float]] = []
     samples = zip(history.seconds, history.celsius, history.band, strict=True)
-    _, *room = next(samples)
-    before: _Room = (room[0], room[1])
-    for second, celsius, band in samples:
-        after: _Room = (celsius, band)
-        begun = times[-1]
-        if second > begun:
-            for share, rate in cutter.pieces(before, after):
-                times.append(begun + share * (second - begun))
-                rates.append(rate)
-        before = after
+    for (begun, *before), (ended, *after) in pairwise(samples):
+        if ended == begun:
+            continue
+        for share, rate in cutter.pieces((before[0], before[1]), (after[0], after[1])):
+            times.append(ended if share == 1.0 else begun + share * (ended - begun))
+            rates.append(rate)
     return RatePieces(times, rates)
 
 
@@ -207,7 +207,7 @@ class _Cutter:
         """Return the shares of the way at which the rate changes slope or stops."""
         likely = (before[0], after[0])
         edge = (self._judged(before), self._judged(after))
-        levels = [(likely, self._kinks), (edge, self._kinks)]
+        levels = [(likely, self._kinks), (edge, self._law.likely.knots)]
         levels += [(edge, (level,)) for level in (self._gate,) if level is not None]
         levels += [(likely, (level,)) for level in (self._floor,) if level is not None]
         return {
@@ -228,7 +228,7 @@ class _Cutter:
     ) -> Iterator[_Piece]:
         first = self._rate(_between(before, after, start))
         last = self._rate(_between(before, after, end))
-        count = math.ceil(abs(math.log(last / first)) / _LARGEST_LOG_STEP) or 1
+        count = self._count(before, after, end - start, abs(math.log(last / first)))
         step = (end - start) / count
         for index in range(count):
             middle = self._rate(_between(before, after, start + (index + 0.5) * step))
@@ -236,6 +236,11 @@ class _Cutter:
             last = self._rate(_between(before, after, close))
             yield close, (first, middle, last)
             first = last
+
+    def _count(self, before: _Room, after: _Room, share: float, log_step: float) -> int:
+        celsius_step = max(abs(a - b) for a, b in zip(before, after, strict=True)) * share
+        steps = max(log_step / _LARGEST_LOG_STEP, celsius_step / _LARGEST_CELSIUS_STEP)
+        return math.ceil(steps) or 1
 
     def _rate(self, room: _Room) -> float:
         if room not in self._rates:
