@@ -88,7 +88,8 @@ class StageLaw:
         """
         if edge is Edge.LIKELY and celsius in self._exact:
             return self._exact[celsius]
-        if not COLDEST_CELSIUS + room_band <= celsius <= WARMEST_CELSIUS - room_band:
+        colder, warmer = celsius - room_band, celsius + room_band
+        if not COLDEST_CELSIUS <= colder <= warmer <= WARMEST_CELSIUS:
             raise _out_of_range(celsius, room_band)
         return math.exp(self._log_hours(celsius, edge, room_band))
 

@@ -2,7 +2,9 @@
 
 Within a piece the rate is the parabola through its start, middle and end, so that running
 sums are cubics that join exactly. Pieces end at every sample, where the law changes slope,
-where the minimum temperature is crossed, and wherever the rate has changed by a tenth.
+where the minimum temperature is crossed, and wherever the rate or the room has changed by
+more than a little. A share that is short by no more than rounding counts as reached;
+backwards by twice as much, so that going there and back comes home.
 """
 
 from __future__ import annotations
@@ -17,8 +19,9 @@ from studio_planner.science.history import History
 from studio_planner.science.laws import StageLaw
 from studio_planner.science.stages import Edge
 
-_LARGEST_LOG_STEP = 0.1
-_LARGEST_CELSIUS_STEP = 2.0
+_LARGEST_LOG_STEP = 0.06
+_LARGEST_CELSIUS_STEP = 1.0
+_ROUNDING = 1e-10
 _SOLVED_SECONDS = 1e-7
 _SECONDS_PER_HOUR = 3600.0
 
@@ -78,7 +81,7 @@ class RatePieces:
             when = start + share / rate
             if when <= times[piece + 1]:
                 return when
-        wanted = self.sums[piece] + self._within(piece, start) + share
+        wanted = self.sums[piece] + self._within(piece, start) + share - _ROUNDING
         if wanted > self.sums[-1]:
             return None
         found = max(bisect_left(self.sums, wanted, piece) - 1, piece)
@@ -95,7 +98,7 @@ class RatePieces:
             when = by - share / rate
             if when >= times[piece]:
                 return when
-        wanted = self.sums[piece] + self._within(piece, by) - share
+        wanted = self.sums[piece] + self._within(piece, by) - share + 2 * _ROUNDING
         if wanted < 0.0:
             return None
         found = min(bisect_right(self.sums, wanted, 0, piece + 1) - 1, piece)

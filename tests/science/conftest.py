@@ -1,0 +1,95 @@
+"""Published tables and an outdoor year, for the tests of the science room."""
+
+from __future__ import annotations
+
+import csv
+import importlib.util
+import math
+from datetime import UTC, datetime, timedelta
+from pathlib import Path
+
+import pytest
+
+from studio_planner.science.bands import PublishedTable
+from studio_planner.science.history import History
+from studio_planner.science.laws import SheetFigure
+from studio_planner.science.stages import Stage
+
+PUBLISHED = Path(__file__).parents[2] / "resources" / "published"
+HOUR = 3600.0
+
+
+@pytest.fixture(scope="session")
+def cure_tables() -> list[PublishedTable]:
+    """Every table of hours against temperature, with its source in the file."""
+    tables: dict[tuple[str, str, str], list[SheetFigure]] = {}
+    with (PUBLISHED / "cure_times.csv").open(encoding="utf-8", newline="") as file:
+        for row in csv.DictReader(file):
+            figure = SheetFigure(float(row["temperature_c"]), float(row["hours"]))
+            key = (row["record"], row["stage"], row["read_as"])
+            tables.setdefault(key, []).append(figure)
+    return [
+        PublishedTable(record, Stage(read_as), tuple(figures))
+        for (record, _, read_as), figures in tables.items()
+    ]
+
+
+@pytest.fixture(scope="session")
+def cup_rows() -> list[dict[str, str]]:
+    """Every published figure of a cup, as printed."""
+    with (PUBLISHED / "cup_life.csv").open(encoding="utf-8", newline="") as file:
+        return list(csv.DictReader(file))
+
+
+@pytest.fixture(scope="session")
+def outdoor_year() -> History:
+    """A typical meteorological year (NREL TMY3, station 723170) as raw history.
+
+    It is outdoor air, joined from months of different years and stamped with the hour's
+    end, 24:00 included; here the months follow each other in one year of hours.
+    """
+    spec = importlib.util.find_spec("pvlib")
+    assert spec is not None
+    assert spec.origin is not None
+    path = Path(spec.origin).parent / "data" / "723170TYA.CSV"
+    with path.open(encoding="utf-8", newline="") as file:
+        next(file)
+        rows = list(csv.DictReader(file))
+    first = datetime(2025, 1, 1, tzinfo=UTC)
+    for hour, row in enumerate(rows):
+        stamped = first + timedelta(hours=hour)
+        month_and_day = stamped.strftime("%m/%d")
+        assert row["Date (MM/DD/YYYY)"].startswith(month_and_day)
+        assert int(row["Time (HH:MM)"][:2]) == stamped.hour + 1
+    start = first.timestamp() + HOUR
+    return History(
+        tuple(start + HOUR * hour for hour in range(len(rows))),
+        tuple(float(row["Dry-bulb (C)"]) for row in rows),
+        (1.0,) * len(rows),
+        tuple(float(row["RHum (%)"]) for row in rows),
+    )
+
+
+def wavy_room(  # noqa: PLR0913 - a room has this many sides
+    days: int,
+    step_seconds: float,
+    *,
+    mean: float = 19.0,
+    swing: float = 4.0,
+    band: float = 1.5,
+    start: float = 1.75e9,
+) -> History:
+    """Return a room that swings daily and a little weekly, rounded as a logger does."""
+    count = int(days * 86400 / step_seconds) + 1
+    seconds = tuple(start + index * step_seconds for index in range(count))
+
+    def celsius(second: float) -> float:
+        day = (second - start) / 86400
+        return mean + swing * math.sin(math.tau * day) + math.sin(math.tau * day / 7)
+
+    return History(
+        seconds,
+        tuple(round(celsius(second), 1) for second in seconds),
+        (band,) * count,
+        (None,) * count,
+    )
