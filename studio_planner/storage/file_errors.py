@@ -1,0 +1,79 @@
+"""What SQLite and the operating system complain about, as one sentence fit for the maker."""
+
+from __future__ import annotations
+
+import errno
+import sqlite3
+from contextlib import contextmanager
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.errors import StudioFileError
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+    from pathlib import Path
+
+_PRIMARY = 0xFF  # the low byte of an extended result code names the family
+_DAMAGED = "is damaged; open a backup or a copy of it. It was left as it is."
+_FULL = (
+    "cannot be written: the disk is full. Nothing was changed; free some space and try again."
+)
+_LOCKED = "is in use by another window; close it there or try again in a moment."
+_NO_PERMISSION = (
+    "cannot be written there; check that the folder and the file are yours to change, "
+    "or choose another folder."
+)
+_DISK_FAILED = "cannot be read or written: the disk reported an error. Nothing was changed."
+
+_BY_CODE = {
+    sqlite3.SQLITE_BUSY: _LOCKED,
+    sqlite3.SQLITE_LOCKED: _LOCKED,
+    sqlite3.SQLITE_FULL: _FULL,
+    sqlite3.SQLITE_READONLY: _NO_PERMISSION,
+    sqlite3.SQLITE_CANTOPEN: _NO_PERMISSION,
+    sqlite3.SQLITE_PERM: _NO_PERMISSION,
+    sqlite3.SQLITE_AUTH: _NO_PERMISSION,
+    sqlite3.SQLITE_IOERR: _DISK_FAILED,
+    sqlite3.SQLITE_CORRUPT: _DAMAGED,
+    sqlite3.SQLITE_NOTADB: _DAMAGED,
+    sqlite3.SQLITE_TOOBIG: _DAMAGED,
+    sqlite3.SQLITE_MISMATCH: _DAMAGED,
+    sqlite3.SQLITE_CONSTRAINT: "was not changed: two entries contradict each other",
+}
+_BY_ERRNO = {
+    errno.ENOSPC: _FULL,
+    errno.EDQUOT: _FULL,
+    errno.EACCES: _NO_PERMISSION,
+    errno.EPERM: _NO_PERMISSION,
+    errno.EROFS: _NO_PERMISSION,
+    errno.ENOENT: "is not there; check the name and the folder.",
+    errno.ENOTDIR: "is not there; check the name and the folder.",
+    errno.EISDIR: "is a folder, not a studio file.",
+    errno.EEXIST: "is there already; choose another name.",
+    errno.ENAMETOOLONG: "has too long a name; choose a shorter one.",
+}
+
+
+@contextmanager
+def told_about(path: Path) -> Iterator[None]:
+    """Turn what goes wrong with the file at `path` into StudioFileError; bugs pass through."""
+    try:
+        yield
+    except sqlite3.Error as error:
+        words = _words_for(error)
+        if words is None:
+            raise
+        raise StudioFileError(f"{path} {words}") from error
+    except OSError as error:
+        words = _BY_ERRNO.get(error.errno or 0, _DISK_FAILED)
+        raise StudioFileError(f"{path} {words}") from error
+
+
+def _words_for(error: sqlite3.Error) -> str | None:
+    code = getattr(error, "sqlite_errorcode", None)
+    if code is None:  # raised by the binding itself: text that is not UTF-8
+        return _DAMAGED if str(error).startswith("Could not decode") else None
+    words = _BY_CODE.get(code & _PRIMARY)
+    if code & _PRIMARY == sqlite3.SQLITE_CONSTRAINT:
+        return f"{words} ({error})."
+    return words

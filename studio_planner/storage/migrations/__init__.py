@@ -1,0 +1,23 @@
+"""The steps from an empty database to the newest studio file, one numbered function each.
+
+To change the tables: add `mNNNN_words.py` with one function that takes the connection and
+changes tables or rows, put it at the end of RELEASED, and freeze its hash in the test of this room. A
+released step is never edited: files out there have been through it as it was.
+
+A step runs inside a transaction that also sets the version; it must not begin or end
+one itself.
+Every table's text in a studio file is compared with what these steps make of an empty database.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from sqlite3 import Connection
+
+from studio_planner.storage.migrations.m0001_first_tables import first_tables
+
+Migration = Callable[[Connection], None]
+"""One step; its docstring's first line says what it does."""
+
+RELEASED: tuple[Migration, ...] = (first_tables,)
+"""All steps in order; the version of a file is the number of steps it has been through."""

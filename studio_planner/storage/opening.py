@@ -1,0 +1,136 @@
+"""Looking at a file before trusting it: whose it is, which version, whether it is whole.
+
+Nothing here writes. The first hundred bytes are read as plain bytes, so that a file that is not
+ours is never handed to SQLite at all. Field offsets: the SQLite database file format,
+section 1.3.
+"""
+
+from __future__ import annotations
+
+import os
+import sqlite3
+from functools import lru_cache
+from typing import TYPE_CHECKING
+from urllib.parse import quote_from_bytes
+
+from studio_planner.craft.errors import StudioFileError
+from studio_planner.storage.file_errors import told_about
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+    from pathlib import Path
+
+    from studio_planner.storage.migrations import Migration
+
+APPLICATION_ID = 0x436F6174
+"""Marks a studio file among SQLite files (bytes 68 to 71): "Coat" in ASCII."""
+
+_HEADER = 100
+_MAGIC = b"SQLite format 3\x00"
+_ROLLBACK_JOURNAL = b"\x01\x01"
+_STRICT_SINCE = (3, 37)
+
+
+def connect(path: Path, busy_milliseconds: int, mode: str = "rw") -> sqlite3.Connection:
+    """Connect with every guard on; `mode` is SQLite's: ro, rw or rwc."""
+    if sqlite3.sqlite_version_info < _STRICT_SINCE:
+        raise StudioFileError(
+            f"{path} needs SQLite 3.37 or newer, but Python has {sqlite3.sqlite_version} here; "
+            "install a newer Python."
+        )
+    connection = sqlite3.connect(
+        f"{_address(path)}?mode={mode}",
+        uri=True,
+        timeout=busy_milliseconds / 1000,
+        isolation_level=None,
+        check_same_thread=False,
+    )
+    for pragma in (
+        "trusted_schema = OFF",
+        "cell_size_check = ON",
+        "foreign_keys = ON",
+        "synchronous = FULL",
+    ):
+        connection.execute(f"PRAGMA {pragma}")
+    return connection
+
+
+def _address(path: Path) -> str:
+    name = path.absolute().as_posix()
+    quoted = quote_from_bytes(os.fsencode(name), safe="/:")
+    return f"file://{'' if quoted.startswith('/') else '/'}{quoted}"
+
+
+def version_in_header(path: Path, newest: int) -> int:
+    """The file's version, from its first bytes; StudioFileError unless it is ours to open."""
+    with told_about(path):
+        if path.is_dir():
+            raise StudioFileError(f"{path} is a folder, not a studio file.")
+        if path.exists() and not path.is_file():
+            raise StudioFileError(f"{path} is not a file; choose a studio file.")
+        with path.open("rb") as file:
+            header = file.read(_HEADER)
+    _require_ours(path, header)
+    version = int.from_bytes(header[60:64], "big")
+    if version > newest:
+        raise StudioFileError(
+            f"{path} was made by a newer version of this program (file version {version}, this "
+            f"one knows up to {newest}); install the newer version. The file is left untouched."
+        )
+    return version
+
+
+def _require_ours(path: Path, header: bytes) -> None:
+    if not header:
+        raise StudioFileError(f"{path} is empty; open a backup or a copy of it.")
+    if header[: len(_MAGIC)] != _MAGIC:
+        raise StudioFileError(f"{path} is not a studio file; choose another one.")
+    if len(header) < _HEADER:
+        raise StudioFileError(f"{path} is cut short; open a backup or a copy of it.")
+    ours = int.from_bytes(header[68:72], "big") == APPLICATION_ID
+    if not ours or header[60:64] == bytes(4):
+        raise StudioFileError(f"{path} belongs to another program; choose a studio file.")
+    if header[18:20] != _ROLLBACK_JOURNAL:
+        raise StudioFileError(
+            f"{path} was changed by another program, which keeps its changes in a second file; "
+            "open a backup or a copy of it."
+        )
+
+
+def require_whole(
+    connection: sqlite3.Connection, path: Path, steps: Sequence[Migration]
+) -> None:
+    """Check the tables and every page; StudioFileError when anything is not as we left it."""
+    connection.execute("PRAGMA query_only = ON")
+    found = _schema(connection)
+    if found != expected_schema(tuple(steps)):
+        raise StudioFileError(
+            f"{path} has been changed by another program (its tables are not the ones made "
+            "here), so it is not opened; open a backup or a copy of it."
+        )
+    verdict = [row[0] for row in connection.execute("PRAGMA quick_check(1)")]
+    torn = connection.execute("PRAGMA foreign_key_check").fetchone()
+    if verdict != ["ok"] or torn is not None:
+        raise StudioFileError(
+            f"{path} is damaged; open a backup or a copy of it. It was left as it is."
+        )
+    connection.execute("PRAGMA query_only = OFF")
+
+
+def _schema(connection: sqlite3.Connection) -> frozenset[tuple[str, str, str, str | None]]:
+    rows = connection.execute("SELECT type, name, tbl_name, sql FROM sqlite_schema")
+    return frozenset(tuple(row) for row in rows)
+
+
+@lru_cache(maxsize=8)
+def expected_schema(
+    steps: tuple[Migration, ...],
+) -> frozenset[tuple[str, str, str, str | None]]:
+    """What the tables of a file are after `steps`, found by running them in memory."""
+    connection = sqlite3.connect(":memory:", isolation_level=None)
+    try:
+        for step in steps:
+            step(connection)
+        return _schema(connection)
+    finally:
+        connection.close()

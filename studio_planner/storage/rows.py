@@ -1,0 +1,144 @@
+"""Between a whole studio and the rows of its file, table by table."""
+
+from __future__ import annotations
+
+from itertools import count
+from typing import TYPE_CHECKING, cast
+
+from studio_planner.craft.errors import BrokenRule, InvalidEntry, StudioFileError
+from studio_planner.storage.cells import Cell, cells_of, value_from
+from studio_planner.storage.forms import Form, Lookup, Many, Maybe, Noun
+from studio_planner.storage.tables import Branch, Table, studio_table
+
+if TYPE_CHECKING:
+    import sqlite3
+    from collections.abc import Iterable, Iterator, Mapping
+
+    from studio_planner.craft.studio import Studio
+
+_STUDIO = 1
+"""The number of the studio's only row."""
+
+
+def read_studio(connection: sqlite3.Connection) -> Studio:
+    """Read everything; StudioFileError names the row that makes no sense."""
+    found = _read(connection, studio_table())
+    if not found:
+        raise StudioFileError("The file has no studio in it; open a backup or a copy of it.")
+    return cast("Studio", found[0][0])
+
+
+def write_studio(
+    connection: sqlite3.Connection, studio: Studio, known: Studio | None = None
+) -> None:
+    """Write the studio inside the caller's transaction; with `known`, only what differs."""
+    _write_own_row(connection, studio)
+    for branch in studio_table().branches:
+        name = branch.part.name
+        if known is None or getattr(known, name) != getattr(studio, name):
+            write_branch(connection, branch, getattr(studio, name))
+
+
+def write_branch(connection: sqlite3.Connection, branch: Branch, value: object) -> None:
+    """Replace one field of the studio that is kept in tables of its own."""
+    connection.execute(f'DELETE FROM "{branch.table.name}"')  # noqa: S608 - our own table names
+    numbers = {table.name: count(1) for table in branch.table.all}
+    rows: dict[str, list[tuple[Cell, ...]]] = {table.name: [] for table in branch.table.all}
+    _collect(branch, _STUDIO, value, numbers, rows)
+    for table in branch.table.all:
+        connection.executemany(_insertion(table), rows[table.name])
+
+
+def branch_of(field: str) -> Branch:
+    """The branch for a field of the studio."""
+    return next(b for b in studio_table().branches if b.part.name == field)
+
+
+def _write_own_row(connection: sqlite3.Connection, studio: Studio) -> None:
+    table = studio_table()
+    changed = ", ".join(f'"{c.name}" = excluded."{c.name}"' for c in table.columns)
+    # Replacing the row would take everything that hangs on it along.
+    connection.execute(
+        f"{_insertion(table)} ON CONFLICT (id) DO UPDATE SET {changed}",
+        (_STUDIO, *_cells(table, 0, studio)),
+    )
+
+
+def _insertion(table: Table) -> str:
+    names = ", ".join(f'"{name}"' for name in table.column_names)
+    marks = ", ".join("?" * len(table.column_names))
+    return f'INSERT INTO "{table.name}" ({names}) VALUES ({marks})'  # noqa: S608 - likewise
+
+
+def _collect(
+    branch: Branch,
+    owner: int,
+    value: object,
+    numbers: Mapping[str, Iterator[int]],
+    rows: Mapping[str, list[tuple[Cell, ...]]],
+) -> None:
+    table = branch.table
+    for position, one in enumerate(_spread(branch.part.form, value)):
+        number = next(numbers[table.name])
+        own = (number,) if table.branches else ()
+        rows[table.name].append((*own, owner, position, *_cells(table, position, one)))
+        for below in table.branches:
+            _collect(below, number, getattr(one, below.part.name), numbers, rows)
+
+
+def _cells(table: Table, position: int, value: object) -> list[Cell]:
+    try:
+        cells = cells_of(table.row, value)
+        for cell in cells:
+            if isinstance(cell, str):
+                cell.encode()  # half a character pair cannot be written
+    except (ValueError, TypeError, OverflowError) as error:
+        broken = BrokenRule(f"{table.name}[{position}]", f"it cannot be written: {error}.")
+        raise InvalidEntry("studio", [broken]) from error
+    return cells
+
+
+def _spread(form: Form, value: object) -> Iterable[object]:
+    if isinstance(form, Maybe):
+        return () if value is None else _spread(form.form, value)
+    if isinstance(form, Lookup):
+        return cast("dict[object, object]", value).items()
+    if isinstance(form, Many) and form.kind is frozenset:
+        return sorted(cast("frozenset[str]", value))
+    return cast("tuple[object, ...]", value) if isinstance(form, Many) else (value,)
+
+
+def _gathered(form: Form, found: list[object]) -> object:
+    if isinstance(form, Maybe):
+        return _gathered(form.form, found) if found else None
+    if isinstance(form, Lookup):
+        return dict(cast("list[tuple[object, object]]", found))
+    if isinstance(form, Noun):
+        if len(found) != 1:
+            message = f"there are {len(found)} rows where there must be one"
+            raise ValueError(message)
+        return found[0]
+    return cast("Many", form).kind(found)
+
+
+def _read(connection: sqlite3.Connection, table: Table) -> dict[int, list[object]]:
+    inside = [(branch.part, _read(connection, branch.table)) for branch in table.branches]
+    names = ", ".join(f'"{name}"' for name in table.column_names)
+    order = "owner, position" if table.parent else "id"
+    query = f'SELECT {names} FROM "{table.name}" ORDER BY {order}'  # noqa: S608 - likewise
+    found: dict[int, list[object]] = {}
+    lead = len(table.leading)
+    for row in connection.execute(query):
+        owner = row[lead - 2] if table.parent else 0
+        try:
+            below = {p.name: _gathered(p.form, rows.get(row[0], [])) for p, rows in inside}
+            value = value_from(table.row, iter(row[lead:]), below)
+        except InvalidEntry as error:
+            raise StudioFileError(f"The file breaks a rule of the craft: {error}") from error
+        except (ValueError, KeyError, TypeError, OverflowError) as error:
+            where = f"table {table.name}, row {', '.join(map(str, row[:lead]))}"
+            raise StudioFileError(
+                f"The file cannot be understood at {where}: {error}."
+            ) from error
+        found.setdefault(owner, []).append(value)
+    return found

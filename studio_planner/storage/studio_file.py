@@ -1,0 +1,194 @@
+"""The studio file: one SQLite file that holds a whole studio.
+
+    with open_studio(path) as file:
+        studio = file.read()
+        file.write(changed, expected_revision=file.revision())
+
+Every change is one transaction on disk. Whatever goes wrong raises StudioFileError with one
+sentence and leaves the file as it was.
+"""
+
+from __future__ import annotations
+
+from contextlib import contextmanager
+from dataclasses import replace
+from threading import RLock
+from typing import TYPE_CHECKING, Self
+
+from studio_planner.craft.errors import StudioFileError
+from studio_planner.storage.backups import Backup, backup_name, backups_of, no_longer_kept
+from studio_planner.storage.file_errors import told_about
+from studio_planner.storage.migrating import bring_up_to_date, copy_into, start_file, verify
+from studio_planner.storage.migrations import RELEASED, Migration
+from studio_planner.storage.opening import connect, require_whole, version_in_header
+from studio_planner.storage.placing import placed
+from studio_planner.storage.rows import branch_of, read_studio, write_branch, write_studio
+from studio_planner.storage.transaction import changing, looking
+
+if TYPE_CHECKING:
+    import sqlite3
+    from collections.abc import Iterator, Sequence
+    from datetime import datetime
+    from pathlib import Path
+
+    from studio_planner.craft.plans import Plan
+    from studio_planner.craft.studio import Studio
+
+SUFFIX = ".studio"
+"""What a studio file's name ends with, unless the maker says otherwise."""
+
+BUSY_MILLISECONDS = 3000
+"""How long to wait for another window before saying that the file is in use."""
+
+
+class StudioFile:
+    """An open studio file. One at a time may use it; a lock sees to that across threads."""
+
+    def __init__(
+        self, path: Path, connection: sqlite3.Connection, steps: Sequence[Migration]
+    ) -> None:
+        """Take over a checked connection; use `open_studio` or `create_studio`."""
+        self.path = path
+        self._steps = steps
+        self._connection = connection
+        self._lock = RLock()
+        self._known: tuple[int, Studio] | None = None
+
+    def __enter__(self) -> Self:
+        """Give the file itself."""
+        return self
+
+    def __exit__(self, *_: object) -> None:
+        """Close the file."""
+        self.close()
+
+    def close(self) -> None:
+        """Close the file; closing twice does nothing."""
+        with self._lock:
+            self._connection.close()
+
+    def revision(self) -> int:
+        """A number that every change raises, by whichever window it was made."""
+        with self._used():
+            return self._revision()
+
+    def read(self) -> Studio:
+        """Read the whole studio as it is now; StudioFileError when a row breaks a rule."""
+        with self._used(), looking(self._connection):
+            revision = self._revision()
+            if self._known is None or self._known[0] != revision:
+                self._known = (revision, self._read())
+            return self._known[1]
+
+    def write(self, studio: Studio, *, expected_revision: int | None = None) -> int:
+        """Replace everything in one change and give the new revision.
+
+        With `expected_revision`, StudioFileError when the file has changed since that one.
+        """
+        with self._changing(expected_revision) as revision:
+            known = self._known[1] if self._known and self._known[0] == revision - 1 else None
+            write_studio(self._connection, studio, known)
+        self._known = (revision, studio)
+        return revision
+
+    def keep_plan(self, plan: Plan | None, *, expected_revision: int | None = None) -> int:
+        """Replace only the plan (None: forget it) and give the new revision."""
+        with self._changing(expected_revision) as revision:
+            write_branch(self._connection, branch_of("plan"), plan)
+        if self._known is not None and self._known[0] == revision - 1:
+            self._known = (revision, replace(self._known[1], plan=plan))
+        return revision
+
+    def save_copy(self, path: Path, *, overwrite: bool = False) -> None:
+        """Write a compact copy to `path`; never over another file unless `overwrite`."""
+        if path.exists() and path.samefile(self.path):
+            raise StudioFileError(f"{path} is the open studio itself; choose another name.")
+        with self._used(), told_about(path), placed(path, overwrite=overwrite) as temporary:
+            self._connection.execute("VACUUM INTO ?", (str(temporary),))
+
+    def back_up(self, folder: Path, now: datetime) -> Backup:
+        """Put a backup made at `now` into `folder`, and let old ones of this studio go."""
+        target = folder / backup_name(self.path, now)
+        with self._used(), told_about(target):
+            folder.mkdir(parents=True, exist_ok=True)
+            with placed(target) as temporary:
+                copy_into(self._connection, temporary)
+                verify(temporary, self._steps)
+            for old in no_longer_kept(self.backups(folder), now):
+                old.path.unlink(missing_ok=True)
+        return Backup(made=now, path=target)
+
+    def backups(self, folder: Path) -> tuple[Backup, ...]:
+        """The backups of this studio in a folder, newest first."""
+        return backups_of(self.path, folder)
+
+    def _read(self) -> Studio:
+        try:
+            return read_studio(self._connection)
+        except StudioFileError as error:
+            raise StudioFileError(f"{self.path}: {error}") from error
+
+    def _revision(self) -> int:
+        row = self._connection.execute("SELECT revision FROM change_count").fetchone()
+        if row is None:
+            raise StudioFileError(f"{self.path} is damaged; open a backup or a copy of it.")
+        return int(row[0])
+
+    @contextmanager
+    def _changing(self, expected: int | None) -> Iterator[int]:
+        with self._used(), changing(self._connection):
+            revision = self._revision()
+            if expected is not None and revision != expected:
+                raise StudioFileError(
+                    f"{self.path} was changed in another window; load it again and repeat "
+                    "the change."
+                )
+            yield revision + 1
+            self._connection.execute("UPDATE change_count SET revision = revision + 1")
+
+    @contextmanager
+    def _used(self) -> Iterator[None]:
+        with self._lock, told_about(self.path):
+            yield
+
+
+def open_studio(
+    path: Path,
+    *,
+    busy_milliseconds: int = BUSY_MILLISECONDS,
+    steps: Sequence[Migration] = RELEASED,
+) -> StudioFile:
+    """Open a studio file after checking it; bring an older one up to date (a backup first).
+
+    StudioFileError in one sentence when it is missing, a folder, damaged, another program's,
+    from a newer version or in use; the file is left untouched then.
+    """
+    version = version_in_header(path, len(steps))
+    with told_about(path):
+        connection = connect(path, busy_milliseconds)
+        try:
+            require_whole(connection, path, steps[:version])
+            if version < len(steps):
+                bring_up_to_date(connection, path, version, steps)
+        except BaseException:
+            connection.close()
+            raise
+    return StudioFile(path, connection, steps)
+
+
+def create_studio(
+    path: Path, studio: Studio, *, steps: Sequence[Migration] = RELEASED
+) -> StudioFile:
+    """Make a new studio file with that studio in it; StudioFileError when `path` is taken.
+
+    The file appears under its name only when it is complete.
+    """
+    with told_about(path), placed(path) as temporary:
+        connection = connect(temporary, BUSY_MILLISECONDS, mode="rwc")
+        try:
+            with changing(connection):
+                start_file(connection, steps)
+                write_studio(connection, studio)
+        finally:
+            connection.close()
+    return open_studio(path, steps=steps)
