@@ -1,0 +1,96 @@
+"""The stage times of a chain's coats in the place they stand in, on the safe side."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from studio_planner.planning.spans import GRID, grid_down
+from studio_planner.planning.stage_times import NotAfter, NotBefore
+from studio_planner.science.clocks import reached_through
+from studio_planner.science.stages import Edge, Stage
+
+if TYPE_CHECKING:
+    from studio_planner.craft.products import Product
+    from studio_planner.craft.timing import Timing
+    from studio_planner.science.clocks import StageClock
+
+_LOOK_BACK = 60 * 86_400
+
+
+class _Moving:
+    """A clock for a place that a piece leaves at *handle* to rest in the room."""
+
+    def __init__(self, here: StageClock, rest: StageClock, handle: StageClock) -> None:
+        self._here, self._rest, self._handle = here, rest, handle
+
+    def reached(self, spread: float) -> float | None:
+        """When the stage is reached: here until handle, then in the room."""
+        leaves = self._handle.reached(spread)
+        if leaves is None:
+            return self._here.reached(spread)
+        return reached_through([(self._here, spread), (self._rest, leaves)])
+
+    def start_for(self, by: float) -> float | None:
+        """The latest grid start that has reached it by `by`, found by halving."""
+        low, high = grid_down(by) - _LOOK_BACK, grid_down(by)
+        if not self._by(low, by):
+            return None
+        while high - low > GRID:
+            middle = grid_down((low + high) / 2)
+            low, high = (middle, high) if self._by(middle, by) else (low, middle)
+        return float(low)
+
+    def _by(self, start: int, by: float) -> bool:
+        when = self.reached(start)
+        return when is not None and when <= by
+
+
+class Edges:
+    """Every stage time that planning asks for; one object per stage, product, place and edge."""
+
+    def __init__(self, timing: Timing) -> None:
+        """Use the studio's clocks."""
+        self._timing = timing
+        rest = timing.studio.resting_place
+        self._rest = rest.key if rest is not None else ""
+        self._before: dict[tuple[str, str, Stage, Edge], NotBefore | None] = {}
+        self._after: dict[tuple[str, str, Stage, Edge], NotAfter | None] = {}
+
+    def not_before(
+        self, product: Product, place: str, stage: Stage, edge: Edge = Edge.LATE
+    ) -> NotBefore | None:
+        """When a stage opens; None when the sheet lacks it."""
+        key = (product.key, place, stage, edge)
+        if key not in self._before:
+            clock = self._clock(product, place, stage, edge)
+            self._before[key] = None if clock is None else NotBefore(clock)
+        return self._before[key]
+
+    def not_after(
+        self, product: Product, place: str, stage: Stage, edge: Edge = Edge.EARLY
+    ) -> NotAfter | None:
+        """When a stage closes; None when the sheet lacks it."""
+        key = (product.key, place, stage, edge)
+        if key not in self._after:
+            clock = self._clock(product, place, stage, edge)
+            self._after[key] = None if clock is None else NotAfter(clock)
+        return self._after[key]
+
+    def handle(self, product: Product, place: str) -> NotBefore:
+        """When a coat has reached handle at its safe edge."""
+        found = self.not_before(product, place, Stage.HANDLE)
+        if found is None:
+            raise KeyError(Stage.HANDLE)
+        return found
+
+    def _clock(
+        self, product: Product, place: str, stage: Stage, edge: Edge
+    ) -> StageClock | _Moving | None:
+        here = self._timing.clock(product, place, stage, edge)
+        if here is None or place == self._rest or not self._rest or stage is Stage.HANDLE:
+            return here
+        rest = self._timing.clock(product, self._rest, stage, edge)
+        handle = self._timing.clock(product, place, Stage.HANDLE, Edge.LATE)
+        if rest is None or handle is None:
+            return here
+        return _Moving(here, rest, handle)

@@ -1,0 +1,52 @@
+"""What is still free of a person's hours or of a spot, as work is put into it."""
+
+from __future__ import annotations
+
+from bisect import bisect_left, bisect_right
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Iterator
+
+
+class FreeTime:
+    """Sorted free stretches [from, to) in seconds; finding and taking cost O(log n)."""
+
+    def __init__(self, spans: Iterable[tuple[int, int]]) -> None:
+        """Start with sorted, disjoint spans."""
+        self._starts: list[int] = []
+        self._ends: list[int] = []
+        for start, end in spans:
+            self._starts.append(start)
+            self._ends.append(end)
+
+    def copy(self) -> FreeTime:
+        """A second one that can be taken from on its own."""
+        return FreeTime(zip(self._starts, self._ends, strict=True))
+
+    def from_(self, after: int) -> Iterator[tuple[int, int]]:
+        """Free spans that end after `after`, in order."""
+        for index in range(bisect_right(self._ends, after), len(self._starts)):
+            yield self._starts[index], self._ends[index]
+
+    def before(self, until: int) -> Iterator[tuple[int, int]]:
+        """Free spans that start before `until`, the last one first."""
+        for index in range(bisect_left(self._starts, until) - 1, -1, -1):
+            yield self._starts[index], self._ends[index]
+
+    def holds(self, start: int, end: int) -> bool:
+        """Tell whether all of [start, end) is free."""
+        index = bisect_right(self._starts, start) - 1
+        return index >= 0 and self._ends[index] >= end
+
+    def take(self, start: int, end: int) -> None:
+        """Make [start, end) no longer free; what was not free stays so."""
+        low = bisect_right(self._ends, start)
+        high = bisect_left(self._starts, end)
+        if low >= high:
+            return
+        left = (self._starts[low], start)
+        right = (end, self._ends[high - 1])
+        kept = [span for span in (left, right) if span[0] < span[1]]
+        self._starts[low:high] = [span[0] for span in kept]
+        self._ends[low:high] = [span[1] for span in kept]

@@ -1,0 +1,328 @@
+"""Finds the best place in the week for one chain, given what is already planned."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import UTC, datetime
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.pieces import CoatKind, Joint
+from studio_planner.craft.plans import Trust
+from studio_planner.planning.chain_search import Allow, ChainSearch, Dead, Ground, Means
+from studio_planner.planning.problem import gate_coats, gate_stage
+from studio_planner.science.stages import Edge, Stage
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from studio_planner.craft.pieces import Piece
+    from studio_planner.craft.studio import Studio
+    from studio_planner.craft.timing import Leg, Timing
+    from studio_planner.planning.chain_search import PlacedJoint
+    from studio_planner.planning.problem import Chain, Task
+
+_FEW, _MANY = 8, 60
+
+Score = tuple[float, int, int, float, float]
+"""Weighted hours late, scuffed joints, test-first joints, hours of spare lacking, last second."""
+
+
+@dataclass(frozen=True, slots=True)
+class Packed:
+    """A pack step of one piece: start and end in seconds, and who does it."""
+
+    start: int
+    end: int
+    person: str
+
+
+@dataclass(frozen=True, slots=True)
+class Placement:
+    """A chain in the week: starts, joints, people, packing; everything in seconds."""
+
+    chain: Chain
+    ground: Ground
+    starts: tuple[int, ...]
+    joints: tuple[PlacedJoint, ...]
+    people: tuple[str, ...]
+    sanders: tuple[str | None, ...]
+    packed: tuple[Packed, ...]
+    score: Score
+
+
+@dataclass(frozen=True, slots=True)
+class Stuck:
+    """A chain that found no place: the coat, and the search's last word on the best ground."""
+
+    chain: Chain
+    ground: Ground | None
+    dead: Dead | None
+    cured: bool = True
+
+
+class Placer:
+    """Places chains one after another into a workshop."""
+
+    def __init__(self, studio: Studio, timing: Timing, means: Means) -> None:
+        """Work for a studio with the means of one plan."""
+        self.studio = studio
+        self.timing = timing
+        self.means = means
+
+    def with_shop(self, means: Means) -> Placer:
+        """The same placer on another state of the workshop."""
+        return Placer(self.studio, self.timing, means)
+
+    def place(self, chain: Chain) -> Placement | Stuck:
+        """The best placement of a chain, by the plan's goals in their order."""
+        best, stuck = self._best_of(chain, self._all_grounds(chain), Allow())
+        for allow in self._more_joints(chain) if best is None or best.score[0] > 0 else ():
+            grounds = self._all_grounds(chain) if best is None else iter([best.ground])
+            found, _ = self._best_of(chain, grounds, allow)
+            if found is not None and (best is None or found.score < best.score):
+                best = found
+        return best or stuck or Stuck(chain, None, None)
+
+    def _best_of(
+        self, chain: Chain, grounds: Iterator[Ground], allow: Allow
+    ) -> tuple[Placement | None, Stuck | None]:
+        best: Placement | None = None
+        stuck: Stuck | None = None
+        settled: set[str] = set()
+        for ground in grounds:
+            if ground.place in settled:
+                continue
+            found = self.try_on(chain, ground, allow)
+            if isinstance(found, Stuck):
+                stuck = stuck or found
+            elif best is None or found.score < best.score:
+                best = found
+            if isinstance(found, Placement) and self._unhindered(ground):
+                # No other spot of this place can do better than a wholly free one.
+                settled.add(ground.place)
+        return best, stuck
+
+    def _more_joints(self, chain: Chain) -> Iterator[Allow]:
+        todo = chain.tasks[chain.first :]
+        tests = any(task.may_test for task in todo)
+        if tests:
+            yield Allow(test_first=True)
+        if any(task.may_scuff for task in todo):
+            yield Allow(test_first=tests, scuff=True)
+
+    def try_on(self, chain: Chain, ground: Ground, allow: Allow) -> Placement | Stuck:
+        """Try one ground; look at few stretches first, then at many."""
+        solved: Dead | tuple[list[int], list[PlacedJoint]] | None = None
+        for most in (_FEW, _MANY):
+            search = ChainSearch(self.means, chain, ground, allow, most)
+            solved = search.solve()
+            if not isinstance(solved, Dead):
+                placement = self._finished(chain, ground, *solved)
+                return placement or Stuck(chain, ground, None, cured=False)
+            if not search.truncated:
+                break
+        return Stuck(chain, ground, solved if isinstance(solved, Dead) else None)
+
+    def _all_grounds(self, chain: Chain) -> Iterator[Ground]:
+        """For each place the spots to try: wholly free ones first, then by when they are free."""
+        count = len(chain.pieces)
+        for place in self.studio.places:
+            fitting = [
+                spot
+                for spot in place.spots
+                if all(
+                    spot.holds(piece.footprint, piece.body_mm + piece.cover_mm)
+                    for piece in chain.pieces
+                )
+            ]
+            fitting.sort(key=lambda spot: (self._free_from(spot.key), spot.length_mm))
+            keys = [spot.key for spot in fitting]
+            own = self._own_spot(chain)
+            if own in keys:
+                keys = [own, *(key for key in keys if key != own)]
+            groups = [tuple(keys[i : i + count]) for i in range(len(keys) - count + 1)]
+            for group in groups:
+                yield Ground(place.key, group)
+
+    def _own_spot(self, chain: Chain) -> str | None:
+        fixed = chain.tasks[chain.first - 1].fixed if chain.first else None
+        return None if fixed is None else fixed.spot
+
+    def _free_from(self, spot: str) -> int:
+        """When a spot is free for good; `now` for one that nothing is planned on."""
+        last = self.means.now
+        for start, _ in self.means.shop.spots[spot].from_(self.means.now):
+            last = max(start, self.means.now)
+        return last
+
+    def _unhindered(self, ground: Ground) -> bool:
+        return all(self._free_from(spot) <= self.means.now for spot in ground.spots)
+
+    # A found chain made complete
+
+    def _finished(
+        self, chain: Chain, ground: Ground, starts: list[int], joints: list[PlacedJoint]
+    ) -> Placement | None:
+        packed = self._packed(chain, ground, starts)
+        if packed is None:
+            return None
+        people = tuple(
+            self._person(chain, index, start) or "" for index, start in enumerate(starts)
+        )
+        sanders = tuple(
+            None if joint.sand is None else self.means.shop.somebody(*joint.sand)
+            for joint in joints
+        )
+        return Placement(
+            chain=chain,
+            ground=ground,
+            starts=tuple(starts),
+            joints=tuple(joints),
+            people=people,
+            sanders=sanders,
+            packed=packed,
+            score=self._score(chain, starts, joints, packed),
+        )
+
+    def _person(self, chain: Chain, index: int, start: int) -> str | None:
+        task = chain.tasks[index]
+        if task.fixed is not None:
+            return None
+        return self.means.shop.somebody(start - task.lead, start + task.block)
+
+    def _packed(
+        self, chain: Chain, ground: Ground, starts: list[int]
+    ) -> tuple[Packed, ...] | None:
+        order = chain.order
+        if order is None:
+            return ()
+        gate = self.gate(chain, ground, starts, order.gate.stage)
+        if gate is None:
+            return None
+        after = max(gate, starts[-1] + chain.tasks[-1].block, self.means.now)
+        length = order.packing_minutes * 60
+        packed: list[Packed] = []
+        for _ in chain.pieces:
+            start = self.means.shop.earliest(after, length)
+            person = None if start is None else self.means.shop.somebody(start, start + length)
+            if start is None or person is None:
+                return None
+            packed.append(Packed(start, start + length, person))
+            after = start + length
+        return tuple(packed)
+
+    def gate(
+        self, chain: Chain, ground: Ground, starts: list[int], wished: Stage
+    ) -> int | None:
+        """When every coat of a chain has safely reached a gate; None when never."""
+        gates = []
+        for coat in gate_coats(self.studio, chain.pieces[0]):
+            index = chain.pieces[0].position(coat.key)
+            stage = gate_stage(chain.tasks[index].product, wished)
+            reached = None if stage is None else self._reached(chain, ground, starts, index, stage)
+            if reached is None:
+                return None
+            gates.append(reached)
+        return max(gates)
+
+    def _reached(
+        self, chain: Chain, ground: Ground, starts: list[int], index: int, stage: Stage
+    ) -> int | None:
+        task = chain.tasks[index]
+        spread = starts[index] + task.block
+        rest = self.studio.resting_place
+        places = {self.stands_in(task_, ground) for task_ in chain.tasks[index:]}
+        if rest is not None and places == {rest.key}:
+            clock = self.means.edges.not_before(task.product, rest.key, stage)
+            return None if clock is None else clock.at(spread)
+        legs = self.itinerary(chain, ground, starts, index)
+        reached = self.timing.reached(task.product, stage, Edge.LATE, legs)
+        return None if reached is None else int(reached.timestamp()) + 2
+
+    def stands_in(self, task: Task, ground: Ground) -> str:
+        """The place in which a task's coat stands until handle."""
+        fixed = task.fixed
+        return ground.place if fixed is None else self.means.place_of_spot[fixed.spot]
+
+    def itinerary(
+        self, chain: Chain, ground: Ground, starts: list[int] | tuple[int, ...], index: int
+    ) -> list[Leg]:
+        """Where a piece is from the spreading of coat `index` on."""
+        rest = self.studio.resting_place
+        legs: list[Leg] = []
+        for later in range(index, len(starts)):
+            task = chain.tasks[later]
+            place = self.stands_in(task, ground)
+            since = starts[later] + (task.block if later == index else 0)
+            legs.append((place, _moment(since)))
+            handled = self.means.edges.handle(task.product, place).at(starts[later] + task.block)
+            following = starts[later + 1] if later + 1 < len(starts) else None
+            leaves = handled is not None and (following is None or handled <= following)
+            if leaves and handled is not None and rest is not None and place != rest.key:
+                legs.append((rest.key, _moment(handled - 1)))
+        return legs
+
+    def _score(
+        self,
+        chain: Chain,
+        starts: list[int],
+        joints: list[PlacedJoint],
+        packed: tuple[Packed, ...],
+    ) -> Score:
+        new = joints[chain.first :]
+        scuffed = sum(joint.joint is Joint.SCUFFED for joint in new)
+        tested = sum(joint.trust is Trust.TEST_FIRST for joint in new)
+        if chain.order is None or not packed:
+            return (0.0, scuffed, tested, 0.0, starts[-1] + chain.tasks[-1].block)
+        zone = self.studio.time_zone
+        last = packed[-1].end
+        leaves = chain.order.leaves(zone, _moment(last)).timestamp()
+        ahead = (chain.order.due(zone).timestamp() - leaves) / 3600.0
+        late = max(0.0, -ahead) * chain.order.weight
+        spare = max(0.0, self.studio.settings.spare_hours - max(0.0, ahead))
+        return (late, scuffed, tested, spare, last)
+
+    # Booking
+
+    def book(self, placement: Placement) -> None:
+        """Take the hands, spots and air that a placement needs."""
+        shop, chain = self.means.shop, placement.chain
+        search = ChainSearch(self.means, chain, placement.ground, Allow(), _FEW)
+        for index, start in enumerate(placement.starts):
+            task = chain.tasks[index]
+            if task.fixed is not None:
+                continue
+            end = start + task.block
+            shop.take_hands(placement.people[index], start - task.lead, end)
+            handled = self.means.edges.handle(task.product, placement.ground.place).at(end)
+            for spot in placement.ground.spots:
+                shop.take_spot(spot, start, self.means.end if handled is None else handled)
+            if task.coat.kind is not CoatKind.LEAF:
+                shop.add_wet(start, search.covered(task, start))
+            sand, sander = placement.joints[index].sand, placement.sanders[index]
+            if sand is not None and sander is not None:
+                shop.take_hands(sander, *sand)
+                shop.add_sanding(*sand)
+        for pack in placement.packed:
+            shop.take_hands(pack.person, pack.start, pack.end)
+
+
+def _moment(second: float) -> datetime:
+    return datetime.fromtimestamp(second, UTC)
+
+
+def hold_poured(studio: Studio, means: Means, piece: Piece) -> None:
+    """Put what is already poured of a piece on its spots, and note what is still wet."""
+    for pour in studio.pours_of(piece.key):
+        product = studio.product(piece.coat(pour.coat).product)
+        place = means.place_of_spot[pour.spot]
+        start, end = int(pour.start.timestamp()), int(pour.end.timestamp())
+        if product.figures(Stage.HANDLE):
+            handled = means.edges.handle(product, place).at(end)
+            means.shop.take_spot(pour.spot, start, means.end if handled is None else handled)
+        for stage in (Stage.COVER, Stage.TACK_FREE, Stage.RECOAT_OPENS):
+            clock = means.edges.not_before(product, place, stage)
+            if clock is not None:
+                covered = clock.at(end)
+                means.shop.add_wet(start, end if covered is None else max(covered, end))
+                break

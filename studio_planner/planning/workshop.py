@@ -1,0 +1,169 @@
+"""What of the studio is still free while a plan grows: hands, spots, and air without dust."""
+
+from __future__ import annotations
+
+from bisect import bisect_left, insort
+from datetime import UTC, datetime
+from typing import TYPE_CHECKING
+
+from studio_planner.planning.free_time import FreeTime
+from studio_planner.planning.spans import GRID, Stretches, common, grid_down, grid_up, united
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from studio_planner.craft.studio import Studio
+
+_LONGEST_AWAKE = 60 * 86_400
+
+
+class Workshop:
+    """Free hours of each person, free time of each spot, wet work and sanding so far."""
+
+    def __init__(self, studio: Studio, start: int, until: int) -> None:
+        """Start with all working hours and all spots free from `start` to `until` (seconds)."""
+        zone = studio.time_zone
+        span = datetime.fromtimestamp(start, UTC), datetime.fromtimestamp(until, UTC)
+        self.hands = {
+            person.key: FreeTime(
+                (int(a.timestamp()), int(b.timestamp()))
+                for a, b in person.working(zone, *span)
+            )
+            for person in studio.people
+        }
+        self.awake = [
+            (int(a.timestamp()), int(b.timestamp()), person.key)
+            for person in studio.people
+            for a, b in person.awake(zone, *span)
+        ]
+        self.awake.sort()
+        self.spots = {spot.key: FreeTime([(start - 400 * 86_400, until)]) for spot in studio.spots}
+        self.settle = studio.settings.settle_minutes * 60
+        self.wet: list[tuple[int, int]] = []
+        self.sanding: list[tuple[int, int]] = []
+
+    def copy(self) -> Workshop:
+        """A second one that can be filled on its own."""
+        twin = Workshop.__new__(Workshop)
+        twin.hands = {key: free.copy() for key, free in self.hands.items()}
+        twin.spots = {key: free.copy() for key, free in self.spots.items()}
+        twin.awake, twin.settle = self.awake, self.settle
+        twin.wet, twin.sanding = list(self.wet), list(self.sanding)
+        return twin
+
+    def starts(self, ranges: Stretches, lead: int, block: int, most: int) -> Stretches:
+        """Grid starts within `ranges` at which somebody is free from `lead` before to the end.
+
+        At most `most` stretches for each range and person are looked at, earliest first.
+        """
+        found: Stretches = []
+        for first, last in ranges:
+            for free in self.hands.values():
+                count = 0
+                for start, end in free.from_(first - lead):
+                    if start + lead > last or count >= most:
+                        break
+                    low = max(grid_up(start + lead), first)
+                    high = min(grid_down(end - block), last)
+                    if low <= high:
+                        found.append((low, high))
+                        count += 1
+        return common(united(found), ranges)
+
+    def somebody(self, start: int, end: int) -> str | None:
+        """Who is free for all of [start, end); None when nobody is."""
+        return next((key for key, free in self.hands.items() if free.holds(start, end)), None)
+
+    def earliest(self, after: int, length: int) -> int | None:
+        """The earliest grid start from `after` on at which somebody is free for `length`."""
+        best: int | None = None
+        for free in self.hands.values():
+            for start, end in free.from_(after):
+                low = grid_up(max(start, after))
+                if best is not None and low >= best:
+                    break
+                if low + length <= end:
+                    best = low
+                    break
+        return best
+
+    def earliest_sanding(self, after: int, length: int) -> int | None:
+        """The earliest start of sanding from `after` on, with hands and no wet work about."""
+        while True:
+            start = self.earliest(after, length)
+            if start is None:
+                return None
+            clash = self._wet_until(start, start + length + self.settle, start + length)
+            if clash is None:
+                return start
+            after = max(clash, start + GRID)
+
+    def latest_sanding(self, not_before: int, until: int, length: int) -> int | None:
+        """The latest start of sanding from `not_before` on that ends by `until`."""
+        while until - length >= not_before:
+            start = self._latest(not_before, until, length)
+            if start is None:
+                return None
+            if self._wet_until(start, start + length + self.settle, start + length) is None:
+                return start
+            until = start + length - GRID
+        return None
+
+    def _latest(self, not_before: int, until: int, length: int) -> int | None:
+        best: int | None = None
+        for free in self.hands.values():
+            for start, end in free.before(until):
+                high = grid_down(min(end, until) - length)
+                if best is not None and high <= best:
+                    break
+                if high >= max(start, not_before):
+                    best = high
+                    break
+                if end <= not_before:
+                    break
+        return best
+
+    def _wet_until(self, start: int, settled: int, end: int) -> int | None:
+        """The end of wet work that sanding in [start, end) would dust, now or while settling."""
+        for wet_start, wet_end in self.wet:
+            if wet_start >= settled:
+                break
+            uncovered = wet_start < end and wet_end > start
+            poured_into_dust = start <= wet_start < settled
+            if uncovered or poured_into_dust:
+                return max(wet_end, wet_start)
+        return None
+
+    def take_hands(self, person: str, start: int, end: int) -> None:
+        """Book somebody."""
+        self.hands[person].take(start, end)
+
+    def take_spot(self, spot: str, start: int, end: int) -> None:
+        """Put something on a spot from `start` to `end`."""
+        self.spots[spot].take(start, end)
+
+    def add_wet(self, start: int, covered: int) -> None:
+        """Note wet uncovered work."""
+        insort(self.wet, (start, covered))
+
+    def add_sanding(self, start: int, end: int) -> None:
+        """Note sanding."""
+        insort(self.sanding, (start, end))
+
+    def awake_within(self, opens: int, closes: int, length: int) -> tuple[int, str] | None:
+        """The first time in [opens, closes] at which somebody is awake for `length`."""
+        for start, end, key in self.awake_from(opens):
+            if start >= closes:
+                return None
+            low = grid_up(max(start, opens))
+            if low + length <= min(end, closes):
+                return low, key
+        return None
+
+    def awake_from(self, second: int) -> Iterator[tuple[int, int, str]]:
+        """Waking spans (start, end, person) that end after `second`, by their start."""
+        # Somebody who never sleeps is one long span; longer than any record it need not be.
+        first = bisect_left(self.awake, (second - _LONGEST_AWAKE, 0, ""))
+        for span in self.awake[first:]:
+            if span[1] > second:
+                yield span

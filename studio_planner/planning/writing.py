@@ -1,0 +1,248 @@
+"""Writes placements down as a plan of the craft: numbers, mixes, steps, ready times, outcomes."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import UTC, datetime
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.pieces import CoatKind
+from studio_planner.craft.plans import (
+    Air,
+    Outcome,
+    Plan,
+    PlannedCoat,
+    PlannedStep,
+    Readiness,
+    StepKind,
+    Window,
+)
+from studio_planner.planning.chain_search import Allow, ChainSearch, narrow_windows
+from studio_planner.planning.problem import gate_coats, gate_stage
+from studio_planner.planning.stage_times import ALWAYS
+from studio_planner.science.stages import Edge, Stage
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Sequence
+
+    from studio_planner.craft.orders import Order
+    from studio_planner.craft.pieces import Piece
+    from studio_planner.craft.plans import Unplanned
+    from studio_planner.craft.studio import Studio
+    from studio_planner.planning.chain_search import PlacedJoint
+    from studio_planner.planning.placing import Placement, Placer
+
+_READY = (Stage.HANDLE, Stage.PRINT_FREE, Stage.FULL_CURE)
+_TAPE = {Stage.TAPE_OPENS: StepKind.TAPE, Stage.TRIM_OPENS: StepKind.TRIM}
+
+
+def written_plan(
+    placer: Placer, now: datetime, placed: Sequence[Placement], unplanned: Sequence[Unplanned]
+) -> Plan:
+    """The plan of all placements; order reasons are left to whoever explains it."""
+    coats: list[PlannedCoat] = []
+    steps: list[PlannedStep] = []
+    ready: list[Readiness] = []
+    for placement in placed:
+        coats += _coats(placer, placement)
+        steps += _steps(placer, placement)
+        for piece in placement.chain.pieces:
+            ready += _readiness(placer, placement, piece)
+    coats += _poured_of_unplanned(placer.studio, coats)
+    packs = {step.piece: step.end for step in steps if step.kind is StepKind.PACK}
+    return Plan(
+        made=now,
+        start=now,
+        coats=_numbered(coats),
+        steps=tuple(sorted(steps, key=lambda step: (step.start, step.piece))),
+        ready=tuple(ready),
+        outcomes=tuple(_outcome(placer.studio, order, packs) for order in placer.studio.orders),
+        unplanned=tuple(unplanned),
+    )
+
+
+def _coats(placer: Placer, placement: Placement) -> list[PlannedCoat]:
+    rows = []
+    for index, task in enumerate(placement.chain.tasks):
+        start = placement.starts[index]
+        end = start + task.block
+        for piece, spot in zip(placement.chain.pieces, placement.ground.spots, strict=True):
+            known = placer.means.air.known(placer.stands_in(task, placement.ground), start, end)
+            rows.append(
+                PlannedCoat(
+                    number=0,
+                    piece=piece.key,
+                    coat=task.coat.key,
+                    start=_moment(start) if task.fixed is None else task.fixed.start,
+                    end=_moment(end) if task.fixed is None else task.fixed.end,
+                    spot=spot if task.fixed is None else task.fixed.spot,
+                    joint=placement.joints[index].joint,
+                    mix=0,
+                    person=placement.people[index],
+                    window=_window(placement.joints[index]),
+                    air=Air.KEPT if known or task.coat.kind is CoatKind.LEAF else Air.UNKNOWN,
+                    poured=task.fixed is not None,
+                )
+            )
+    return rows
+
+
+def _window(joint: PlacedJoint) -> Window | None:
+    if joint.trust is None or joint.opens is None:
+        return None
+    closes = None if joint.closes is None else _moment(joint.closes)
+    return Window(opens=_moment(joint.opens), closes=closes, trust=joint.trust)
+
+
+def _poured_of_unplanned(studio: Studio, coats: Iterable[PlannedCoat]) -> list[PlannedCoat]:
+    """What was poured of pieces that found no place stays on their spots all the same."""
+    there = {coat.piece for coat in coats}
+    return [
+        PlannedCoat(
+            number=0,
+            piece=pour.piece,
+            coat=pour.coat,
+            start=pour.start,
+            end=pour.end,
+            spot=pour.spot,
+            joint=pour.joint,
+            mix=0,
+            person="",
+            poured=True,
+        )
+        for pour in studio.poured
+        if pour.piece not in there
+    ]
+
+
+def _numbered(coats: list[PlannedCoat]) -> tuple[PlannedCoat, ...]:
+    """Numbers in the order of starts; coats of one mix share its number."""
+    mixes: dict[tuple[object, ...], int] = {}
+    rows = []
+    for number, coat in enumerate(sorted(coats, key=lambda c: (c.start, c.piece)), start=1):
+        block = (coat.start, coat.end, coat.person, coat.coat)
+        key = (number,) if coat.poured else block
+        mix = mixes.setdefault(key, len(mixes) + 1)
+        rows.append(replace(coat, number=number, mix=mix))
+    return tuple(rows)
+
+
+def _steps(placer: Placer, placement: Placement) -> list[PlannedStep]:
+    steps: list[PlannedStep] = []
+    for index, piece in enumerate(placement.chain.pieces):
+        for position in range(placement.chain.first, len(placement.chain.tasks)):
+            steps += _sand_and_turn(placement, piece, position)
+            steps += _awake_steps(placer, placement, piece, position)
+        steps += [
+            PlannedStep(
+                kind=StepKind.PACK,
+                piece=piece.key,
+                start=_moment(pack.start),
+                end=_moment(pack.end),
+                person=pack.person,
+            )
+            for pack in placement.packed[index : index + 1]
+        ]
+    return steps
+
+
+def _share(placement: Placement, piece: Piece, start: int, end: int) -> tuple[int, int]:
+    """The part of work on twins that belongs to one of them, one after the other."""
+    total = sum(twin.count for twin in placement.chain.pieces)
+    at = placement.chain.pieces.index(piece)
+    before = sum(twin.count for twin in placement.chain.pieces[:at])
+    each = (end - start) // total
+    return start + each * before, start + each * (before + piece.count)
+
+
+def _sand_and_turn(placement: Placement, piece: Piece, position: int) -> list[PlannedStep]:
+    task = placement.chain.tasks[position]
+    steps = []
+    sand, sander = placement.joints[position].sand, placement.sanders[position]
+    if sand is not None and sander is not None:
+        steps.append((StepKind.SAND, _share(placement, piece, *sand), sander))
+    if task.lead:
+        start = placement.starts[position]
+        span = _share(placement, piece, start - task.lead, start)
+        steps.append((StepKind.TURN, span, placement.people[position]))
+    return [
+        PlannedStep(
+            kind=kind,
+            piece=piece.key,
+            start=_moment(span[0]),
+            end=_moment(span[1]),
+            person=person,
+            coat=task.coat.key,
+        )
+        for kind, span, person in steps
+    ]
+
+
+def _awake_steps(
+    placer: Placer, placement: Placement, piece: Piece, position: int
+) -> list[PlannedStep]:
+    chain = placement.chain
+    task = chain.tasks[position]
+    search = ChainSearch(placer.means, chain, placement.ground, Allow(), 1)
+    last = position + 1 == len(chain.tasks)
+    before = ALWAYS if last else placement.starts[position + 1] - chain.tasks[position + 1].lead
+    start = placement.starts[position]
+    steps = []
+    for opens, closes in narrow_windows(task):
+        found = search.awake_step(position, start, opens, closes, before)
+        if found is not None:
+            window = search.awake_window(position, start, opens, closes)
+            steps.append(
+                PlannedStep(
+                    kind=_TAPE[opens],
+                    piece=piece.key,
+                    start=_moment(found[0]),
+                    end=_moment(found[0] + placer.means.tape_seconds),
+                    person=found[1],
+                    coat=task.coat.key,
+                    opens=_moment(window[0]),
+                    closes=None if window[1] >= ALWAYS else _moment(window[1]),
+                )
+            )
+    return steps
+
+
+def _readiness(placer: Placer, placement: Placement, piece: Piece) -> list[Readiness]:
+    return [
+        Readiness(
+            piece=piece.key,
+            stage=stage,
+            likely=_whole(placer, placement, piece, stage, Edge.LIKELY),
+            safe=_whole(placer, placement, piece, stage, Edge.LATE),
+        )
+        for stage in _READY
+    ]
+
+
+def _whole(
+    placer: Placer, placement: Placement, piece: Piece, wished: Stage, edge: Edge
+) -> datetime | None:
+    """When every coat of a piece has reached a stage (or the next later one on its sheet)."""
+    reached = []
+    for coat in gate_coats(placer.studio, piece):
+        index = piece.position(coat.key)
+        product = placement.chain.tasks[index].product
+        stage = gate_stage(product, wished)
+        legs = placer.itinerary(placement.chain, placement.ground, placement.starts, index)
+        when = None if stage is None else placer.timing.reached(product, stage, edge, legs)
+        if when is None:
+            return None
+        reached.append(when)
+    return max(reached)
+
+
+def _outcome(studio: Studio, order: Order, packs: dict[str, datetime]) -> Outcome:
+    due = order.due(studio.time_zone)
+    if not all(key in packs for key in order.pieces):
+        return Outcome(order=order.key, due=due, leaves=None)
+    last = max(packs[key] for key in order.pieces)
+    return Outcome(order=order.key, due=due, leaves=order.leaves(studio.time_zone, last))
+
+
+def _moment(second: float) -> datetime:
+    return datetime.fromtimestamp(second, UTC)
