@@ -1,0 +1,1 @@
+"""Everything Qt: the windows, and paper through Qt's own writer."""

@@ -1,0 +1,1 @@
+"""From a studio to a plan: build the problem, plan quickly, check, explain."""
