@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from datetime import datetime, time, timedelta
 from typing import TYPE_CHECKING
 
-from dateutil.rrule import rrulestr
+from dateutil.rrule import rrule, rrulestr
 
 from studio_planner.craft.errors import Rulebook
 from studio_planner.craft.local_time import (
@@ -24,6 +24,14 @@ if TYPE_CHECKING:
     from zoneinfo import ZoneInfo
 
 _BEFORE_EVERY_PLAN = datetime(2000, 1, 1)  # noqa: DTZ001 - a wall-clock date for the rule
+
+
+def rrule_of(text: str, first: datetime) -> rrule:
+    """Read one recurrence rule; ValueError when the text is something else."""
+    parsed = rrulestr(text, dtstart=first, cache=False)
+    if not isinstance(parsed, rrule):
+        raise ValueError(text)
+    return parsed
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -56,14 +64,18 @@ class WorkHours:
         )
         rules.close()
 
-    def _parsed(self):  # type: ignore[no-untyped-def]  # noqa: ANN202 - dateutil has no type for it
-        first = datetime.combine(self.first, time()) if self.first else _BEFORE_EVERY_PLAN
-        return rrulestr(f"RRULE:{self.rule}", dtstart=first, cache=False)
+    def _parsed(self, near: date | None = None) -> rrule:
+        parts = self.rule.upper()
+        # Counting from the year 2000 is slow, and needed only where the rule counts.
+        counts = "INTERVAL" in parts or "COUNT" in parts or "BYDAY" not in parts
+        begins = self.first or (None if counts else near)
+        first = datetime.combine(begins, time()) if begins else _BEFORE_EVERY_PLAN
+        return rrule_of(f"RRULE:{self.rule}", first)
 
     def days(self, first: date, last: date) -> Iterator[date]:
         """Local dates of the rule from `first` to `last`, both inside."""
         start, end = (datetime.combine(day, time()) for day in (first, last))
-        return (found.date() for found in self._parsed().between(start, end, inc=True))
+        return (found.date() for found in self._parsed(first).between(start, end, inc=True))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

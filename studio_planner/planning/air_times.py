@@ -36,6 +36,7 @@ class AirTimes:
         self._spans: dict[tuple[str, str, str], list[Span]] = {}
         self._holes: dict[tuple[str, str, Material, int], Holes] = {}
         self._rising: dict[tuple[str, int, int], list[tuple[int, int]]] = {}
+        self._grid: dict[tuple[str, int], list[tuple[float, float]]] = {}
         self._points: dict[str, list[tuple[float, float, float | None]]] = {}
 
     def holes(self, place: str, product: Product, material: Material, block: int) -> Holes:
@@ -73,18 +74,25 @@ class AirTimes:
         return holes
 
     def _rising_on(self, place: str, block: int, start: int) -> list[tuple[int, int]]:
-        history = self._timing.history(place)
         most = self._settings.steady_celsius - 1e-6
         count = -(-block // GRID)
-        warmest = [_warmest(history, start + i * GRID) for i in range(_DAY // GRID + count)]
+        days = -(-count * GRID // _DAY)
+        steps = [step for day in range(days + 1) for step in self._steps(place, start + day * _DAY)]
         holes: list[tuple[int, int]] = []
         for index in range(_DAY // GRID):
             begin = start + index * GRID
-            if max(warmest[index : index + count]) > _celsius(history, begin) + most:
+            if max(warmest for _, warmest in steps[index : index + count]) > steps[index][0] + most:
                 joins = bool(holes) and holes[-1][1] == begin - GRID + 1
                 low = holes.pop()[0] if joins else begin - 1
                 holes.append((low, begin + 1))
         return holes
+
+    def _steps(self, place: str, start: int) -> list[tuple[float, float]]:
+        """Temperature at each grid time of a day, and the warmest until the next one."""
+        if (place, start) not in self._grid:
+            history = self._timing.history(place)
+            self._grid[place, start] = _grid_steps(history, start)
+        return self._grid[place, start]
 
     def _limit_spans(self, place: str, product: Product) -> list[Span]:
         key = (place, product.key, "limits")
@@ -152,12 +160,29 @@ def _between(before: _Look, after: _Look) -> list[_Look]:
     return looks
 
 
-def _warmest(history: History, second: int) -> float:
-    """The highest temperature in one step of the grid."""
-    low = bisect_right(history.seconds, second)
-    high = bisect_right(history.seconds, second + GRID)
-    inside = max(history.celsius[low:high], default=-99.0)
-    return max(inside, _celsius(history, second), _celsius(history, second + GRID))
+def _grid_steps(history: History, start: int) -> list[tuple[float, float]]:
+    seconds, celsius = history.seconds, history.celsius
+    index = bisect_right(seconds, start)
+    values: list[float] = []
+    peaks: list[float] = []
+    for second in range(start, start + _DAY + GRID, GRID):
+        peak = -99.0
+        while index < len(seconds) and seconds[index] <= second:
+            peak = max(peak, celsius[index])
+            index += 1
+        values.append(_between_samples(history, index, second))
+        peaks.append(peak)
+    return [
+        (values[i], max(values[i], values[i + 1], peaks[i + 1])) for i in range(_DAY // GRID)
+    ]
+
+
+def _between_samples(history: History, after: int, second: int) -> float:
+    if after == 0 or after == len(history.seconds):
+        return _celsius(history, second)
+    t0, t1 = history.seconds[after - 1], history.seconds[after]
+    v0, v1 = history.celsius[after - 1], history.celsius[after]
+    return v0 + (v1 - v0) * (second - t0) / (t1 - t0)
 
 
 def _celsius(history: History, second: float) -> float:

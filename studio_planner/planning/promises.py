@@ -1,0 +1,179 @@
+"""Why an order is late, and which tried changes would keep its promise."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.errors import NoPlanPossible
+from studio_planner.craft.pieces import Joint
+from studio_planner.craft.plans import Change
+from studio_planner.planning import what_if
+from studio_planner.planning.quick import quick_plan
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+    from datetime import datetime
+
+    from studio_planner.craft.orders import Order
+    from studio_planner.craft.plans import Outcome, Plan
+    from studio_planner.craft.studio import Studio
+
+_FIRST_TRIED_FOR = 6
+"""Late orders for which *pour it before all others* is tried; each costs one plan."""
+
+_ENOUGH = 2
+"""Changes that keep an order's promise, after which no more are looked for."""
+
+
+def explain(studio: Studio, plan: Plan) -> Plan:
+    """Give every late or unplanned order of a plan its reason and its tried changes.
+
+    Each change is tried by planning the whole studio with it; nothing is guessed. Orders in
+    time are left as they are.
+    """
+    late = [outcome for outcome in plan.outcomes if _late(outcome)]
+    if not late:
+        return plan
+    tried = _Trials(studio, plan, [outcome.order for outcome in late])
+    told = {outcome.order: _told(tried, outcome) for outcome in late}
+    outcomes = tuple(told.get(outcome.order, outcome) for outcome in plan.outcomes)
+    return replace(plan, outcomes=outcomes)
+
+
+def _late(outcome: Outcome) -> bool:
+    return outcome.leaves is None or outcome.leaves > outcome.due
+
+
+def _told(tried: _Trials, outcome: Outcome) -> Outcome:
+    order = tried.order(outcome.order)
+    found = tried.changes_for(outcome)
+    return replace(outcome, reason=_reason(tried, order, outcome), changes=found)
+
+
+class _Trials:
+    """Plans of changed studios, each made once and only when asked for."""
+
+    def __init__(self, studio: Studio, plan: Plan, late: list[str]) -> None:
+        self.studio = studio
+        self.plan = plan
+        self._late = late
+        self._changed: list[tuple[str, dict[str, Outcome]]] = []
+        self._more = what_if.changes(studio)
+
+    def order(self, key: str) -> Order:
+        """The order called `key`."""
+        return next(order for order in self.studio.orders if order.key == key)
+
+    def outcome(self, studio: Studio, order: str, first: tuple[str, ...] = ()) -> Outcome | None:
+        """What a changed studio would mean for an order; None when nothing can be planned."""
+        return self._outcomes(studio, first).get(order)
+
+    def plan_of(self, studio: Studio) -> Plan | None:
+        """A changed studio's plan, or None."""
+        try:
+            return quick_plan(studio, self.plan.start)
+        except NoPlanPossible:
+            return None
+
+    def _outcomes(self, studio: Studio, first: tuple[str, ...]) -> dict[str, Outcome]:
+        try:
+            plan = quick_plan(studio, self.plan.start, first=first)
+        except NoPlanPossible:
+            return {}
+        return {outcome.order: outcome for outcome in plan.outcomes}
+
+    def changes_for(self, outcome: Outcome) -> tuple[Change, ...]:
+        """Tried changes: those that keep the promise first, then the best of the others."""
+        found: list[Change] = []
+        for change in self._all_changes(outcome.order):
+            if not any(change.words == one.words for one in found):
+                found.append(change)
+            if sum(one.keeps_promise for one in found) >= _ENOUGH:
+                break
+        kept = [change for change in found if change.keeps_promise]
+        if kept:
+            return tuple(kept)
+        sooner = [c for c in found if _sooner(c.leaves, outcome.leaves)]
+        sooner.sort(key=lambda change: str(change.leaves))
+        return (*sooner[:_ENOUGH], self._earliest(outcome))
+
+    def _all_changes(self, order: str) -> Iterator[Change]:
+        if order in self._late[:_FIRST_TRIED_FOR] and len(self.studio.orders) > 1:
+            outcomes = self._outcomes(self.studio, (order,))
+            yield _change(self._first_words(outcomes), outcomes.get(order))
+        for words, outcomes in self._changed_plans():
+            yield _change(words, outcomes.get(order))
+
+    def _changed_plans(self) -> Iterator[tuple[str, dict[str, Outcome]]]:
+        """All changed studios in turn; those already planned are not planned again."""
+        index = 0
+        while True:
+            if index == len(self._changed):
+                tried = next(self._more, None)
+                if tried is None:
+                    return
+                self._changed.append((tried.words, self._outcomes(tried.studio, ())))
+            yield self._changed[index]
+            index += 1
+
+    def _first_words(self, outcomes: dict[str, Outcome]) -> str:
+        before = {one.order for one in self.plan.outcomes if _late(one)}
+        newly = [key for key, one in outcomes.items() if _late(one) and key not in before]
+        names = ", ".join(self.order(key).name for key in newly)
+        return "pour it before all others" + (f" (makes {names} late)" if names else "")
+
+    def _earliest(self, outcome: Outcome) -> Change:
+        studio = what_if.with_warm_room(
+            what_if.with_tireless_hands(what_if.alone(self.studio, outcome.order))
+        )
+        best = self.outcome(studio, outcome.order)
+        words = "even alone, with hands day and night in a warm room"
+        return _change(words, best)
+
+
+def _change(words: str, outcome: Outcome | None) -> Change:
+    leaves = None if outcome is None else outcome.leaves
+    keeps = outcome is not None and not _late(outcome)
+    return Change(words=words, leaves=leaves, keeps_promise=keeps)
+
+
+def _sooner(one: datetime | None, other: datetime | None) -> bool:
+    return one is not None and (other is None or one < other)
+
+
+def _reason(tried: _Trials, order: Order, outcome: Outcome) -> str:
+    """The first rung of the ladder that makes the order late is what binds it."""
+    stuck = [row.reason for row in tried.plan.unplanned if row.piece in order.pieces]
+    if stuck:
+        return " ".join(stuck)
+    alone = what_if.alone(tried.studio, order.key)
+    tireless = tried.outcome(what_if.with_tireless_hands(alone), order.key)
+    if tireless is None or _late(tireless):
+        return _cure_reason(tried, alone, order)
+    own = tried.plan_of(alone)
+    mine = None if own is None else own.outcomes[0]
+    if own is None or mine is None or _late(mine):
+        return _hands_reason(own)
+    spots = tried.outcome(what_if.with_tireless_hands(tried.studio), order.key)
+    if spots is None or _late(spots):
+        return "No spot: other pieces stand on the shelf when its coats have to be poured."
+    return "No hands: the free hours go to pours of other orders."
+
+
+def _cure_reason(tried: _Trials, alone: Studio, order: Order) -> str:
+    warm = what_if.with_warm_room(what_if.with_tireless_hands(alone))
+    outcome = tried.outcome(warm, order.key)
+    if outcome is not None and not _late(outcome):
+        return "Too cold: at the room's temperature its coats cure too slowly for the date."
+    return "Cure time: its coats cannot cure by then, even with hands day and night in a warm room."
+
+
+def _hands_reason(plan: Plan | None) -> str:
+    scuffed = plan is not None and any(coat.joint is Joint.SCUFFED for coat in plan.coats)
+    if scuffed:
+        return (
+            "Night closes a window: a coat's window passes while nobody can work, "
+            "so it has to cure, be washed and be sanded first."
+        )
+    return "No hands: with your working hours its coats come too far apart for the date."
