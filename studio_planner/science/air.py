@@ -14,10 +14,13 @@ import math
 from dataclasses import dataclass
 from enum import StrEnum
 
-from studio_planner.science.history import History
+from studio_planner.science.history import SATURATED_PERCENT, History
 
 DEW_POINT_MARGIN_CELSIUS = 3.0
 """Least margin of a surface above the dew point [°C]; practice with ISO 8502-4."""
+
+COLDEST_CELSIUS = -60.0
+WARMEST_CELSIUS = 60.0
 
 _WATER = (17.62, 243.12)
 _ICE = (22.46, 272.62)
@@ -256,9 +259,12 @@ def _extra_instants(behind: float, length: float, lag: float) -> list[float]:
 
 
 def _check(celsius: float, humidity: float) -> None:
-    if not 0.0 < humidity <= 100.0:
+    if not 0.0 < humidity <= SATURATED_PERCENT:
         msg = f"A relative humidity of {humidity} % can't be; give more than 0 and up to 100."
         raise AirError(msg)
-    if not -60.0 <= celsius <= 60.0:
-        msg = f"{celsius} °C is outside the -60 to 60 °C the dew point covers."
+    if not COLDEST_CELSIUS <= celsius <= WARMEST_CELSIUS:
+        msg = (
+            f"{celsius} °C is outside the {COLDEST_CELSIUS:.0f} to {WARMEST_CELSIUS:.0f} °C "
+            "that the dew point covers; check the temperature and its unit."
+        )
         raise AirError(msg)

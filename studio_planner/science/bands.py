@@ -10,19 +10,23 @@ from __future__ import annotations
 
 import math
 import statistics
-from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from enum import StrEnum
+from typing import TYPE_CHECKING
 
 from studio_planner.science.curves import kelvin
 from studio_planner.science.law_shape import GAS_CONSTANT
 from studio_planner.science.laws import LawSettings, SheetFigure, stage_law
 from studio_planner.science.stages import Edge, Stage
 
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Iterator, Mapping, Sequence
+
 INSIDE_SHARE = 0.90
 """Share of the left-out figures that the band has to hold."""
 
 _WIDEST_KJ = 200.0
+_NARROWEST_KJ = 0.01
 _SINGLE_FROM_CELSIUS = 15.0
 _SINGLE_TO_CELSIUS = 30.0
 _FEWEST_FOR_BETWEEN = 3
@@ -127,7 +131,8 @@ def log_edges(case: LeftOut, settings: LawSettings) -> tuple[float, float]:
 
     Examples
     --------
-    >>> case = LeftOut("X", Stage.COVER, Kind.ASSUMED, (SheetFigure(20, 4),), SheetFigure(20, 4))
+    >>> known = (SheetFigure(20, 4),)
+    >>> case = LeftOut("X", Stage.COVER, Kind.ASSUMED, known, SheetFigure(20, 4))
     >>> [round(math.exp(edge), 3) for edge in log_edges(case, LawSettings())]
     [0.909, 1.1]
     """
@@ -144,7 +149,8 @@ def is_inside(case: LeftOut, settings: LawSettings) -> bool:
 
     Examples
     --------
-    >>> case = LeftOut("X", Stage.COVER, Kind.ASSUMED, (SheetFigure(20, 4),), SheetFigure(10, 8))
+    >>> known = (SheetFigure(20, 4),)
+    >>> case = LeftOut("X", Stage.COVER, Kind.ASSUMED, known, SheetFigure(10, 8))
     >>> is_inside(case, LawSettings())
     True
     """
@@ -158,14 +164,15 @@ def needed_band(case: LeftOut, settings: LawSettings) -> float:
 
     Examples
     --------
-    >>> case = LeftOut("X", Stage.COVER, Kind.ASSUMED, (SheetFigure(20, 4),), SheetFigure(10, 9))
+    >>> known = (SheetFigure(20, 4),)
+    >>> case = LeftOut("X", Stage.COVER, Kind.ASSUMED, known, SheetFigure(10, 9))
     >>> round(needed_band(case, LawSettings()), 1)
     4.4
     """
     narrow, wide = 0.0, _WIDEST_KJ
     if is_inside(case, with_band(settings, case.kind, narrow)):
         return narrow
-    while wide - narrow > 0.01:  # noqa: PLR2004 - as the docstring says
+    while wide - narrow > _NARROWEST_KJ:
         middle = (narrow + wide) / 2
         if is_inside(case, with_band(settings, case.kind, middle)):
             wide = middle
@@ -237,7 +244,8 @@ def coverage(cases: Iterable[tuple[LeftOut, LawSettings]]) -> Mapping[Kind, Cove
 
     Examples
     --------
-    >>> case = LeftOut("X", Stage.COVER, Kind.ASSUMED, (SheetFigure(20, 4),), SheetFigure(10, 8))
+    >>> known = (SheetFigure(20, 4),)
+    >>> case = LeftOut("X", Stage.COVER, Kind.ASSUMED, known, SheetFigure(10, 8))
     >>> coverage([(case, LawSettings())])[Kind.ASSUMED].inside
     1
     """

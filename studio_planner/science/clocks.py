@@ -8,14 +8,18 @@ temperature is ever averaged. Hours colder than the product's minimum do not cou
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Sequence
 from functools import cached_property
 from itertools import pairwise
+from typing import TYPE_CHECKING
 
-from studio_planner.science.history import History
-from studio_planner.science.laws import StageLaw
 from studio_planner.science.rates import RatePieces, rate_pieces
 from studio_planner.science.stages import Edge
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Sequence
+
+    from studio_planner.science.history import History
+    from studio_planner.science.laws import StageLaw
 
 
 class StageClock:

@@ -10,9 +10,9 @@ from __future__ import annotations
 
 import math
 from bisect import bisect_right
-from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from itertools import pairwise
+from typing import TYPE_CHECKING
 
 from studio_planner.science.curves import kelvin
 from studio_planner.science.law_shape import GAS_CONSTANT
@@ -24,6 +24,9 @@ from studio_planner.science.laws import (
     stage_law,
 )
 from studio_planner.science.stages import Basis, Edge, Stage
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
 
 SHARE_TO_USE = 2 / 3
 """Be out of the cup by this share of its life (common practice)."""

@@ -8,9 +8,12 @@ from __future__ import annotations
 
 import math
 from bisect import bisect_left
-from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator, Sequence
 
 KELVIN_AT_ZERO_CELSIUS = 273.15
 COLDEST_CELSIUS = -90.0

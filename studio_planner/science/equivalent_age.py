@@ -7,9 +7,12 @@ same thing, and a test says so.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable
+from typing import TYPE_CHECKING
 
 from studio_planner.science.curves import kelvin
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable
 
 REFERENCE_CELSIUS = 23.0
 """Reference temperature [°C] of ASTM C1074; 20 °C is in use too."""

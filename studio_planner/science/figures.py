@@ -3,12 +3,18 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import pairwise
+from typing import TYPE_CHECKING
+
+from typing_extensions import override
 
 from studio_planner.science.curves import COLDEST_CELSIUS, WARMEST_CELSIUS
-from studio_planner.science.stages import Stage
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+
+    from studio_planner.science.stages import Stage
 
 
 class LawError(ValueError):
@@ -83,6 +89,7 @@ class SheetFigure:
         """The half-width towards early: the short end or the default, the wider one."""
         return max(settings.published_width, math.log(self.middle_hours / self.from_hours))
 
+    @override
     def __str__(self) -> str:
         """Say the figure as it would be read aloud."""
         span = "" if self.to_hours is None else f" to {self.to_hours:g}"
@@ -101,6 +108,7 @@ def accepted_figures(
 
     Examples
     --------
+    >>> from studio_planner.science.stages import Stage
     >>> accepted_figures(Stage.HANDLE, [SheetFigure(25, 20), SheetFigure(15, 40)])[1][0]
     SheetFigure(celsius=15, from_hours=40, to_hours=None)
     """
@@ -110,7 +118,8 @@ def accepted_figures(
     for figure in figures:
         _check_figure(stage, figure)
     ordered = tuple(sorted(figures, key=lambda figure: figure.celsius))
-    return any([_rises(stage, *pair) for pair in pairwise(ordered)]), ordered
+    rising = [_rises(stage, cold, warm) for cold, warm in pairwise(ordered)]
+    return any(rising), ordered
 
 
 def _check_figure(stage: Stage, figure: SheetFigure) -> None:

@@ -3,10 +3,13 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping
 from dataclasses import dataclass
 from enum import StrEnum
 from types import MappingProxyType
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from collections.abc import Mapping
 
 WARN_ABOVE_MM = 2.5
 """Film without a rim above which to warn [mm] (setting, common practice)."""

@@ -3,12 +3,16 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
 from itertools import pairwise
+from typing import TYPE_CHECKING
 
 from studio_planner.science.curves import Curve, Piece, kelvin, piece_through
-from studio_planner.science.figures import LawSettings, SheetFigure
-from studio_planner.science.stages import Stage
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+
+    from studio_planner.science.figures import LawSettings, SheetFigure
+    from studio_planner.science.stages import Stage
 
 GAS_CONSTANT = 8.314462618e-3
 """Molar gas constant [kJ/(mol K)], exact in the SI since 2019."""
@@ -19,6 +23,8 @@ def likely_curve(stage: Stage, figures: Sequence[SheetFigure], settings: LawSett
 
     Examples
     --------
+    >>> from studio_planner.science.figures import LawSettings, SheetFigure
+    >>> from studio_planner.science.stages import Stage
     >>> curve = likely_curve(Stage.COVER, [SheetFigure(20, 1.0)], LawSettings())
     >>> round(math.exp(curve.at(10.0)), 3)
     1.919
@@ -79,6 +85,7 @@ def width_curve(
 
     Examples
     --------
+    >>> from studio_planner.science.figures import LawSettings, SheetFigure
     >>> curve = width_curve([0.1], [SheetFigure(20, 5)], LawSettings(assumed_band_kj=20))
     >>> round(curve.at(20.0), 3), round(curve.at(10.0), 3)
     (0.1, 0.39)

@@ -16,8 +16,8 @@ References
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
 from dataclasses import dataclass, field
+from typing import TYPE_CHECKING
 
 from studio_planner.science.curves import (
     COLDEST_CELSIUS,
@@ -35,6 +35,9 @@ from studio_planner.science.figures import (
 )
 from studio_planner.science.law_shape import likely_curve, width_curve
 from studio_planner.science.stages import Basis, Edge, Stage
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
 
 __all__ = ["LawError", "LawSettings", "SheetFigure", "StageLaw", "stage_law"]
 

@@ -3,16 +3,20 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable
 from dataclasses import dataclass
 from itertools import groupby, pairwise
+from typing import TYPE_CHECKING
 
 from studio_planner.science.history import (
     COLDEST_ROOM_CELSIUS,
+    SATURATED_PERCENT,
     WARMEST_ROOM_CELSIUS,
     History,
     HistoryError,
 )
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -110,7 +114,7 @@ def _usable(row: Sample) -> bool:
 
 
 def _impossible_humidity(row: Sample) -> bool:
-    return row.humidity is not None and not 0.0 <= row.humidity <= 100.0
+    return row.humidity is not None and not 0.0 <= row.humidity <= SATURATED_PERCENT
 
 
 def _merged(second: float, same: list[Sample]) -> tuple[float, float, float | None]:

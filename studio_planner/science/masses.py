@@ -3,10 +3,13 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable
 from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
 from studio_planner.science.mix_ratio import MassError
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable
 
 DEFAULT_DENSITY = 1.10
 """Density of a typical mix [g/cm³]; range 1.08 to 1.15, from memory."""

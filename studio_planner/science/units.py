@@ -8,9 +8,11 @@ is 453.59237 g, 1 in is 25.4 mm), the US gallon of 231 in³ and the imperial gal
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping
 from enum import StrEnum
-from typing import TypeVar
+from typing import TYPE_CHECKING, TypeVar
+
+if TYPE_CHECKING:
+    from collections.abc import Mapping
 
 
 class UnitError(ValueError):

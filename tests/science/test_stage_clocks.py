@@ -5,9 +5,9 @@ from __future__ import annotations
 import math
 from bisect import bisect_right
 from functools import cache
+from itertools import pairwise
 
 import pytest
-from conftest import wavy_room
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from scipy.integrate import quad
@@ -16,6 +16,7 @@ from studio_planner.science.clocks import StageClock, degree_over, reached_throu
 from studio_planner.science.history import History, constant_history, stepped_history
 from studio_planner.science.laws import SheetFigure, StageLaw, stage_law
 from studio_planner.science.stages import Edge, Stage
+from tests.science.rooms import wavy_room
 
 HOUR = 3600.0
 START = 1.75e9
@@ -72,7 +73,7 @@ def quadrature(clock: StageClock, start: float, end: float) -> float:
     ends = [start, *break_points(clock, start, end), end]
     return math.fsum(
         quad(lambda t: rate_at(clock, t), a, b, epsrel=1e-10, epsabs=0.0)[0]
-        for a, b in zip(ends, ends[1:], strict=False)
+        for a, b in pairwise(ends)
         if b - a > 1e-6
     )
 
@@ -155,7 +156,10 @@ def test_the_start_for_a_reached_instant_is_no_earlier_than_the_start(
     for pause, _, _ in rows[1:]:
         seconds.append(seconds[-1] + pause)
     history = History(
-        tuple(seconds), tuple(r[1] for r in rows), tuple(r[2] for r in rows), (None,) * len(rows)
+        tuple(seconds),
+        tuple(r[1] for r in rows),
+        tuple(r[2] for r in rows),
+        (None,) * len(rows),
     )
     clock = StageClock(law_of(stage), history, edge, minimum)
     start = share * seconds[-1]
@@ -218,6 +222,7 @@ def test_where_several_starts_serve_the_latest_is_given() -> None:
     day = stepped_history([(0.0, 25.0), (2 * HOUR, 10.0), (10 * HOUR, 25.0)], 20 * HOUR)
     clock = StageClock(law_of(Stage.RECOAT_OPENS), day, Edge.LIKELY, 15.0)
     assert clock.start_for(14 * HOUR) == pytest.approx(10 * HOUR, abs=1e-3)
+    assert clock.start_for(13 * HOUR) == pytest.approx(1 * HOUR, abs=1e-3)
 
 
 def test_the_minimum_itself_counts() -> None:
@@ -294,3 +299,11 @@ def test_places_out_of_order_or_missing_are_refused() -> None:
         reached_through([(clock, HOUR), (clock, 0.0)])
     with pytest.raises(ValueError, match="at least one place"):
         reached_through([])
+
+
+def test_a_kink_a_hair_after_a_sample_makes_no_empty_piece() -> None:
+    """The rate's pieces are skipped where a crossing rounds onto the sample itself."""
+    hair = math.nextafter(20.0, 0.0)
+    history = History((1.75e9, 1.75e9 + HOUR), (hair, 21.0), (0.0, 0.0), (None, None))
+    clock = StageClock(law_of(Stage.RECOAT_OPENS), history)
+    assert clock.degree(*history.extent) == pytest.approx(quadrature(clock, *history.extent))
