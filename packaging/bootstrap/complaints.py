@@ -19,6 +19,7 @@ _NETWORK = re.compile(
 _FULL = re.compile(r"No space left on device|Errno 28|not enough space", re.IGNORECASE)
 _SHUT = re.compile(r"Permission denied|Read-only file system|Access is denied", re.IGNORECASE)
 _CHANGED = re.compile(r"DO NOT MATCH THE HASHES")
+_ERROR = re.compile(r"(?:ERROR|\w*Error): ")
 _LIBRARY = re.compile(r"(lib[\w.+-]+\.so[\w.]*): cannot open shared object file")
 
 
@@ -65,5 +66,5 @@ def disk_sentence(root: Path, error: OSError) -> str:
 
 def _last_line(text: str) -> str:
     lines = [line.strip() for line in text.splitlines() if line.strip()]
-    errors = [line for line in lines if line.startswith("ERROR:")]
+    errors = [line for line in lines if _ERROR.match(line)]
     return (errors or lines or ["it gave no reason"])[-1]

@@ -67,6 +67,7 @@ class Environment:
         try:
             if path.is_file() and path.read_text(encoding="utf-8") == stamp:
                 return
+            path.unlink(missing_ok=True)
             action()
             path.write_text(stamp, encoding="utf-8")
         except OSError as error:
@@ -99,11 +100,12 @@ class Environment:
         if not self.folder.exists():
             return
         if not self.stamps.exists() and any(self.folder.iterdir()):
-            sentence = (
-                f"{self.folder} was made by something else and is left alone: move it away"
-            )
-            raise Trouble(f"{sentence}, then run the same command again.")
-        shutil.rmtree(self.folder)
+            alone = f"{self.folder} was made by something else and is left alone"
+            raise Trouble(f"{alone}: move it away, then run the same command again.")
+        for entry in self.folder.iterdir():
+            if entry.is_dir() and not entry.is_symlink() and entry != self.stamps:
+                shutil.rmtree(entry)
+        shutil.rmtree(self.folder)  # the stamps last: they tell that it is ours to remove
 
     def _install_packages(self) -> None:
         print("Fetching the packages, about 100 MB, once ...", flush=True)
