@@ -25,8 +25,8 @@ def coat_grams(piece: Piece, coat: Coat, product: Product, settings: Settings) -
     """Give the mixed mass in grams that a coat takes on a whole piece or set.
 
     Area times film times density, the edge or the walls of a rim, what drips off, what a bare
-    porous blank drinks under its first coat, and the reserve of the settings. Cup losses are not
-    in it. Leaf weighs nothing: 0.0.
+    porous blank drinks under its first coat, and the reserve of the settings. Cup losses are
+    not in it. Leaf weighs nothing: 0.0.
 
     Examples
     --------

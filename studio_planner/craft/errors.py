@@ -1,7 +1,7 @@
 """What can go wrong, in words fit for the maker.
 
 StudioError
-    InvalidEntry      a rule of the craft is broken; carries every broken rule, each with its field
+    InvalidEntry      a rule of the craft is broken; carries every broken rule with its field
     NoPlanPossible    the studio cannot be planned as asked; carries the reasons
     StudioFileError   the studio file is locked, full, damaged, foreign or from a newer version
 
@@ -12,6 +12,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
+
+from typing_extensions import override
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
@@ -24,6 +26,7 @@ class BrokenRule:
     field: str
     sentence: str
 
+    @override
     def __str__(self) -> str:
         """Give the field and the sentence as one line."""
         return f"{self.field}: {self.sentence}"

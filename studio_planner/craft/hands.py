@@ -30,7 +30,7 @@ def rrule_of(text: str, first: datetime) -> rrule:
     """Read one recurrence rule; ValueError when the text is something else."""
     parsed = rrulestr(text, dtstart=first, cache=False)
     if not isinstance(parsed, rrule):
-        raise ValueError(text)
+        raise ValueError(text)  # noqa: TRY004 - the text is wrong, not a type
     return parsed
 
 
@@ -111,7 +111,9 @@ class Person:
         rules = Rulebook(f"person {self.name or self.key}")
         rules.named(self.key, "key")
         rules.named(self.name)
-        rules.require(self.wakes != self.sleeps, "sleeps", "waking and sleeping are the same time.")
+        rules.require(
+            self.wakes != self.sleeps, "sleeps", "waking and sleeping are the same time."
+        )
         rules.close()
 
     def working(self, zone: ZoneInfo, start: datetime, end: datetime) -> tuple[Span, ...]:

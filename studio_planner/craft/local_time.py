@@ -35,7 +35,7 @@ def instant(zone: ZoneInfo, day: date, at: time) -> datetime:
 
 
 def readings_of(zone: ZoneInfo, wall: datetime) -> tuple[datetime, ...]:
-    """All UTC instants at which the wall clock shows the naive time `wall`: none, one or two."""
+    """All UTC instants at which the wall clock shows the naive time `wall`: none to two."""
     found = []
     for fold in (0, 1):
         moment = wall.replace(tzinfo=zone, fold=fold).astimezone(UTC)

@@ -55,7 +55,9 @@ class Courier:
         """Check the weekdays and the days under way."""
         rules = Rulebook("courier")
         rules.require(
-            bool(self.days) and self.days <= set(range(7)), "days", "use 0 (Monday) to 6 (Sunday)."
+            bool(self.days) and self.days <= set(range(7)),
+            "days",
+            "use 0 (Monday) to 6 (Sunday).",
         )
         rules.between(self.transit_days, 0, 60, "transit_days")
         rules.close()

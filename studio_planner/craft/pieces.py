@@ -87,9 +87,9 @@ class Coat:
     """One coat of a stack.
 
     `key` is unique within the piece. `joint` is how the maker wants it to meet the coat below
-    (ignored on a bare face); a coat meant *in the window* may be planned *scuffed* when the coat
-    below can be sanded. `sandable` says whether this coat survives sanding; `test_first` whether
-    the next coat may rely on a touch test in this one's likely window when it does not.
+    (ignored on a bare face); a coat meant *in the window* may be planned *scuffed* when the
+    coat below can be sanded. `sandable` says whether this coat survives sanding; `test_first`
+    whether the next coat may rely on a touch test in this one's likely window when it does not.
     `setup_minutes` are attended once per mix, `piece_minutes` once for every single piece.
     """
 
@@ -118,7 +118,7 @@ class Coat:
         rules.require(
             not {TOP, UNDERSIDE} <= self.faces,
             "faces",
-            "top and underside cannot be coated in one go: the piece has to lie on one of them.",
+            "top and underside cannot be coated in one go: it has to lie on one of them.",
         )
         shares = sum(colour.share_pct for colour in self.colours)
         rules.require(
@@ -133,7 +133,7 @@ class Coat:
         rules.require(
             self.joint not in {Joint.BARE, Joint.SCUFFED},
             "joint",
-            "choose wet in wet, in the window or on dry; bare and scuffed follow from the plan.",
+            "choose wet in wet, in the window or on dry; the plan finds bare and scuffed.",
         )
         rules.close()
 
@@ -149,7 +149,7 @@ class Coat:
 
 def _overlap(one: str, other: str) -> bool:
     areas_of_the_top = {TOP} | ({one, other} - {EDGE, UNDERSIDE})
-    return one == other or {one, other} <= areas_of_the_top and TOP in {one, other}
+    return one == other or ({one, other} <= areas_of_the_top and TOP in {one, other})
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -158,7 +158,7 @@ class Piece:
 
     `body_mm` is the blank's thickness, the height of its edge. `rim_mm` is the height of a rim
     that holds a flood (0: none). `footprint_mm` (length, width) is the room that the piece or
-    the whole set takes on its spot with clearance for drips; None lets it follow from the shape.
+    the whole set takes on its spot with clearance for drips; None: it follows from the shape.
     `cover_mm` is the height that it needs with its dust cover on.
     """
 

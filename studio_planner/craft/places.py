@@ -6,6 +6,7 @@ from bisect import bisect_right
 from dataclasses import dataclass, field
 from datetime import datetime, time, timedelta
 from enum import StrEnum
+from itertools import pairwise
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import Rulebook
@@ -52,7 +53,7 @@ class PatternPoint:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Reading:
-    """One reading of a place's air: when (aware), °C, relative humidity in % if it was read."""
+    """One reading of a place's air: when (aware), °C, relative humidity in % if read."""
 
     when: datetime
     celsius: float
@@ -61,7 +62,9 @@ class Reading:
     def __post_init__(self) -> None:
         """Check ranges and that the time carries a zone."""
         rules = Rulebook("reading")
-        rules.require(self.when.tzinfo is not None, "when", "a reading needs a time with a zone.")
+        rules.require(
+            self.when.tzinfo is not None, "when", "a reading needs a time with a zone."
+        )
         rules.between(self.celsius, -40, 90, "celsius")
         if self.humidity_pct is not None:
             rules.between(self.humidity_pct, 0, 100, "humidity_pct")
@@ -122,7 +125,7 @@ class Place:
         rules.between(self.read_band_celsius, 0, 15, "read_band_celsius")
         whens = [reading.when for reading in self.readings]
         rules.require(
-            all(one < other for one, other in zip(whens, whens[1:], strict=False)),
+            all(one < other for one, other in pairwise(whens)),
             "readings",
             "readings must be in the order of time, one for each time.",
         )
@@ -191,15 +194,18 @@ def _cut(samples: list[_Sample], start: float, end: float) -> list[_Sample]:
     inside = [sample for sample in samples if start < sample[0] < end]
     made = [start, end, *_daily(start, end)]
     taken = {sample[0] for sample in inside}
-    inside += [
-        (second, line.celsius_at(second), 0.0, line.humidity_at(second))
-        for second in made
-        if second not in taken
-    ]
+    for second in made:
+        celsius = line.celsius_at(second)
+        if second not in taken and celsius is not None:
+            inside.append((second, celsius, 0.0, line.humidity_at(second)))
     return sorted(inside, key=lambda sample: sample[0])
 
 
 def _daily(start: float, end: float) -> list[float]:
-    # The band grows in straight pieces: one break a day keeps it within a hundredth of a degree.
+    # The band grows in straight pieces: one break a day keeps it as exact as it is.
     count = int((end - start) // 86_400.0)
-    return [start + 86_400.0 * (step + 1) for step in range(count) if start + 86_400.0 * (step + 1) < end]
+    return [
+        start + 86_400.0 * (step + 1)
+        for step in range(count)
+        if start + 86_400.0 * (step + 1) < end
+    ]

@@ -86,7 +86,7 @@ class PlannedStep:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Readiness:
-    """When a whole piece has reached a stage: likely and safe; None when never in this record."""
+    """When a whole piece has reached a stage, likely and safe; None: never in this record."""
 
     piece: str
     stage: Stage

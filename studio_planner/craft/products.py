@@ -74,7 +74,7 @@ class SheetPoint:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Product:
-    """A product with its data sheet; densities in g/cm³, masses in grams, air limits in °C and %.
+    """A product with its data sheet; densities in g/cm³, masses in grams, air in °C and %.
 
     `mix_limit_g` is the largest mix that can be spread in time, `cup_limit_g` the largest cup.
     A one-part product has no ratio.
@@ -113,7 +113,9 @@ class Product:
         rules.require(
             two_part == (self.ratio is not None),
             "ratio",
-            "a two-part mix needs its ratio." if two_part else "only a two-part mix has a ratio.",
+            "a two-part mix needs its ratio."
+            if two_part
+            else "only a two-part mix has a ratio.",
         )
         by_volume = self.ratio is not None and self.ratio.by is RatioBy.VOLUME
         rules.require(

@@ -2,18 +2,18 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from functools import cached_property
 from typing import TYPE_CHECKING, TypeVar
 
 from studio_planner.craft.errors import Rulebook
 from studio_planner.craft.hands import Person
 from studio_planner.craft.local_time import zone_named
-from studio_planner.craft.log import Poured
+from studio_planner.craft.log import Poured  # noqa: TC001 - the exchange format reads it
 from studio_planner.craft.orders import Order
 from studio_planner.craft.pieces import CoatKind, Piece
 from studio_planner.craft.places import Place, PlaceKind, Spot
-from studio_planner.craft.plans import Plan
+from studio_planner.craft.plans import Plan  # noqa: TC001 - likewise
 from studio_planner.craft.products import Product, ProductKind
 from studio_planner.craft.settings import Settings, Units
 
@@ -35,8 +35,8 @@ class Studio:
     name: str
     zone: str = "UTC"
     currency: str = "EUR"
-    units: Units = Units()
-    settings: Settings = Settings()
+    units: Units = field(default_factory=Units)
+    settings: Settings = field(default_factory=Settings)
     places: tuple[Place, ...] = ()
     products: tuple[Product, ...] = ()
     people: tuple[Person, ...] = ()
@@ -67,7 +67,9 @@ class Studio:
             where = f"piece {piece.name}, coat {coat.key}"
             product = products.get(coat.product)
             rules.require(
-                product is not None, f"{where}, product", f"there is no product {coat.product!r}."
+                product is not None,
+                f"{where}, product",
+                f"there is no product {coat.product!r}.",
             )
             if product is None:
                 continue
@@ -81,7 +83,7 @@ class Studio:
             rules.require(
                 piece.rim_mm >= coat.film_mm or coat.film_mm <= refuse,
                 f"{where}, film_mm",
-                f"{coat.film_mm:g} mm runs off a piece without a rim; {refuse:g} mm is the most.",
+                f"{coat.film_mm:g} mm runs off a piece without a rim; {refuse:g} mm is most.",
             )
             rules.require(
                 (coat.kind is CoatKind.LEAF) == (product.kind is ProductKind.LEAF),
@@ -117,7 +119,7 @@ class Studio:
             rules.require(
                 names == expected,
                 f"pours of {key}",
-                f"poured {', '.join(names)}, but the stack begins {', '.join(expected) or '-'}.",
+                f"poured {', '.join(names)}, but the stack is {', '.join(expected) or '-'}.",
             )
 
     @cached_property

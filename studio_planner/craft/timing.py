@@ -27,7 +27,7 @@ Leg = tuple[str, datetime]
 
 
 class Timing:
-    """All clocks of a studio over one record of time, each made once and only when asked for."""
+    """All clocks of a studio over one record of time, each made once, when asked for."""
 
     def __init__(self, studio: Studio, start: datetime, end: datetime) -> None:
         """Cover `start` to `end` (aware)."""
@@ -59,7 +59,9 @@ class Timing:
             self._surfaces[key] = surface_history(self.history(place), lag)
         return self._surfaces[key]
 
-    def clock(self, product: Product, place: str, stage: Stage, edge: Edge) -> StageClock | None:
+    def clock(
+        self, product: Product, place: str, stage: Stage, edge: Edge
+    ) -> StageClock | None:
         """The clock of a stage, or None when the product's sheet has no such stage."""
         key = (product.key, place, stage, edge)
         if key not in self._clocks:

@@ -1,8 +1,9 @@
-"""When the air of a place forbids a pour: too cold, too warm, too damp, too near the dew point."""
+"""When the air of a place forbids a pour: too cold or warm, too damp, too near dew."""
 
 from __future__ import annotations
 
 from bisect import bisect_right
+from itertools import pairwise
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.products import ProductKind
@@ -52,7 +53,7 @@ class AirTimes:
         return self._holes[key]
 
     def known(self, place: str, start: int, end: int) -> bool:
-        """Tell whether the humidity is known from a pour's start to the end of its dew hours."""
+        """Tell whether humidity is known from a pour's start to the end of its dew hours."""
         history = self._timing.history(place)
         until = end + self._settings.dew_hours * 3600.0
         seconds, humidity = history.seconds, history.humidity
@@ -77,11 +78,16 @@ class AirTimes:
         most = self._settings.steady_celsius - 1e-6
         count = -(-block // GRID)
         days = -(-count * GRID // _DAY)
-        steps = [step for day in range(days + 1) for step in self._steps(place, start + day * _DAY)]
+        steps = [
+            step for day in range(days + 1) for step in self._steps(place, start + day * _DAY)
+        ]
         holes: list[tuple[int, int]] = []
         for index in range(_DAY // GRID):
             begin = start + index * GRID
-            if max(warmest for _, warmest in steps[index : index + count]) > steps[index][0] + most:
+            if (
+                max(warmest for _, warmest in steps[index : index + count])
+                > steps[index][0] + most
+            ):
                 joins = bool(holes) and holes[-1][1] == begin - GRID + 1
                 low = holes.pop()[0] if joins else begin - 1
                 holes.append((low, begin + 1))
@@ -132,7 +138,7 @@ class AirTimes:
             history = self._timing.history(place)
             rows = list(zip(history.seconds, history.celsius, history.humidity, strict=True))
             looks = [rows[0]]
-            for before, after in zip(rows, rows[1:], strict=False):
+            for before, after in pairwise(rows):
                 looks += _between(before, after)
                 looks.append(after)
             self._points[place] = looks

@@ -316,7 +316,7 @@ class ChainSearch:
         return (start, self._means.until if handled is None else handled)
 
     def covered(self, task: Task, start: int) -> int:
-        """When a coat's wet face is under its dust cover, or past the stage that stands for it."""
+        """When a coat's wet face is under its cover, or past the stage that stands for it."""
         end = start + task.block
         clock = self._cover_clock(task)
         if clock is None:
@@ -339,9 +339,7 @@ class ChainSearch:
         low, high = self.awake_window(index, start, opens, closes)
         if low >= ALWAYS:
             return None
-        return self._means.shop.awake_within(
-            low, min(high, before), self._means.tape_seconds
-        )
+        return self._means.shop.awake_within(low, min(high, before), self._means.tape_seconds)
 
     def awake_window(
         self, index: int, start: int, opens: Stage, closes: Stage

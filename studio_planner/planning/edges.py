@@ -46,7 +46,7 @@ class _Moving:
 
 
 class Edges:
-    """Every stage time that planning asks for; one object per stage, product, place and edge."""
+    """Every stage time that planning asks for; one per stage, product, place and edge."""
 
     def __init__(self, timing: Timing) -> None:
         """Use the studio's clocks."""

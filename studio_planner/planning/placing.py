@@ -24,7 +24,7 @@ if TYPE_CHECKING:
 _FEW, _MANY = 8, 60
 
 Score = tuple[float, int, int, float, float]
-"""Weighted hours late, scuffed joints, test-first joints, hours of spare lacking, last second."""
+"""Weighted hours late, scuffed joints, joints to test first, hours of spare lacking, end."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -124,7 +124,7 @@ class Placer:
         return Stuck(chain, ground, solved if isinstance(solved, Dead) else None)
 
     def _all_grounds(self, chain: Chain) -> Iterator[Ground]:
-        """For each place the spots to try: wholly free ones first, then by when they are free."""
+        """The spots to try, place by place: wholly free ones first, then the soonest free."""
         count = len(chain.pieces)
         for place in self.studio.places:
             fitting = [
@@ -219,7 +219,9 @@ class Placer:
         for coat in gate_coats(self.studio, chain.pieces[0]):
             index = chain.pieces[0].position(coat.key)
             stage = gate_stage(chain.tasks[index].product, wished)
-            reached = None if stage is None else self._reached(chain, ground, starts, index, stage)
+            reached = (
+                None if stage is None else self._reached(chain, ground, starts, index, stage)
+            )
             if reached is None:
                 return None
             gates.append(reached)
@@ -255,7 +257,9 @@ class Placer:
             place = self.stands_in(task, ground)
             since = starts[later] + (task.block if later == index else 0)
             legs.append((place, _moment(since)))
-            handled = self.means.edges.handle(task.product, place).at(starts[later] + task.block)
+            handled = self.means.edges.handle(task.product, place).at(
+                starts[later] + task.block
+            )
             following = starts[later + 1] if later + 1 < len(starts) else None
             leaves = handled is not None and (following is None or handled <= following)
             if leaves and handled is not None and rest is not None and place != rest.key:

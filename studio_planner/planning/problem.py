@@ -128,7 +128,8 @@ def _chain(studio: Studio, group: tuple[Piece, ...]) -> Chain:
     first = group[0]
     pours = {pour.coat: pour for pour in studio.pours_of(first.key)}
     tasks = tuple(
-        _task(studio, group, index, pours.get(coat.key)) for index, coat in enumerate(first.stack)
+        _task(studio, group, index, pours.get(coat.key))
+        for index, coat in enumerate(first.stack)
     )
     return Chain(group, tasks, studio.order_of(first.key), len(pours))
 
@@ -225,9 +226,7 @@ def _needed_of(coat: Coat) -> list[Stage]:
     return stages
 
 
-def _joint_needs(
-    studio: Studio, piece: Piece, index: int, below: int
-) -> list[tuple[str, str]]:
+def _joint_needs(studio: Studio, piece: Piece, index: int, below: int) -> list[tuple[str, str]]:
     coat, lower = piece.stack[index], piece.stack[below]
     product = studio.product(lower.product)
     opens, _ = _window_stages(studio, piece, index)

@@ -48,7 +48,7 @@ def _late(outcome: Outcome) -> bool:
 def _told(tried: _Trials, outcome: Outcome) -> Outcome:
     order = tried.order(outcome.order)
     found = tried.changes_for(outcome)
-    return replace(outcome, reason=_reason(tried, order, outcome), changes=found)
+    return replace(outcome, reason=_reason(tried, order), changes=found)
 
 
 class _Trials:
@@ -65,7 +65,9 @@ class _Trials:
         """The order called `key`."""
         return next(order for order in self.studio.orders if order.key == key)
 
-    def outcome(self, studio: Studio, order: str, first: tuple[str, ...] = ()) -> Outcome | None:
+    def outcome(
+        self, studio: Studio, order: str, first: tuple[str, ...] = ()
+    ) -> Outcome | None:
         """What a changed studio would mean for an order; None when nothing can be planned."""
         return self._outcomes(studio, first).get(order)
 
@@ -142,7 +144,7 @@ def _sooner(one: datetime | None, other: datetime | None) -> bool:
     return one is not None and (other is None or one < other)
 
 
-def _reason(tried: _Trials, order: Order, outcome: Outcome) -> str:
+def _reason(tried: _Trials, order: Order) -> str:
     """The first rung of the ladder that makes the order late is what binds it."""
     stuck = [row.reason for row in tried.plan.unplanned if row.piece in order.pieces]
     if stuck:
@@ -166,7 +168,7 @@ def _cure_reason(tried: _Trials, alone: Studio, order: Order) -> str:
     outcome = tried.outcome(warm, order.key)
     if outcome is not None and not _late(outcome):
         return "Too cold: at the room's temperature its coats cure too slowly for the date."
-    return "Cure time: its coats cannot cure by then, even with hands day and night in a warm room."
+    return "Cure time: its coats cannot cure by then, even poured day and night in a warm room."
 
 
 def _hands_reason(plan: Plan | None) -> str:

@@ -31,8 +31,8 @@ _BEFORE = timedelta(days=1)
 _AFTER = timedelta(days=42)
 
 Worth = tuple[int, float, int, int, float, int, float]
-"""The goals in their order: pieces left out, weighted hours late, scuffed joints, joints to test
-first, hours of spare lacking, mixes, and the sum of the ends."""
+"""The goals in their order: pieces left out, weighted hours late, scuffed joints, joints to
+test first, hours of spare lacking, mixes, and the sum of the ends."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -99,7 +99,7 @@ class Rounds:
         return best
 
     def _urgency(self, chain: Chain, first: Sequence[str]) -> tuple[bool, bool, float, float]:
-        """Asked-for orders first, begun pieces next, then the least slack before the due date."""
+        """Asked-for orders first, begun pieces next, then the least slack before the date."""
         if chain.order is None:
             return (True, chain.first == 0, 1e12, -chain.hands)
         due = chain.order.due(self.studio.time_zone).timestamp()
@@ -116,8 +116,10 @@ class Rounds:
         stuck = {id(one.chain) for one in found.stuck}
         return sorted(
             queue,
-            key=lambda chain: not (
-                id(chain) in stuck or (chain.order is not None and chain.order.key in late)
+            key=lambda chain: (
+                not (
+                    id(chain) in stuck or (chain.order is not None and chain.order.key in late)
+                )
             ),
         )
 
@@ -170,4 +172,3 @@ def _worth(placed: list[Placement], stuck: list[Stuck]) -> Worth:
         sum(len(one.chain.tasks) - one.chain.first for one in placed),
         sum(one.score[4] for one in placed),
     )
-

@@ -8,7 +8,15 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
-    from studio_planner.science.clocks import StageClock
+    from typing import Protocol
+
+    class Clock(Protocol):
+        """What both a clock in one place and one of a moving piece can answer."""
+
+        def reached(self, start: float, /) -> float | None: ...
+
+        def start_for(self, by: float, /) -> float | None: ...
+
 
 ALWAYS = 1 << 40
 """Later than every record: the answer of a *not after* stage that never comes."""
@@ -17,7 +25,7 @@ ALWAYS = 1 << 40
 class NotBefore:
     """When a *not before* stage is reached, a second late rather than early."""
 
-    def __init__(self, clock: StageClock) -> None:
+    def __init__(self, clock: Clock) -> None:
         """Wrap the clock."""
         self._clock = clock
         self._reached: dict[int, int | None] = {}
@@ -41,7 +49,7 @@ class NotBefore:
 class NotAfter:
     """When a *not after* stage passes, a second early rather than late."""
 
-    def __init__(self, clock: StageClock) -> None:
+    def __init__(self, clock: Clock) -> None:
         """Wrap the clock."""
         self._clock = clock
         self._reached: dict[int, int] = {}

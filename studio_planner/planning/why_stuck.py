@@ -25,7 +25,7 @@ def why_stuck(placer: Placer, stuck: Stuck) -> list[Unplanned]:
 def _reason(placer: Placer, stuck: Stuck) -> tuple[str | None, str]:
     piece = stuck.chain.pieces[0]
     if stuck.ground is None:
-        return None, _no_spot(placer, piece)
+        return None, _no_spot(piece)
     if not stuck.cured:
         return None, "it never cures far enough to be packed in the time looked at."
     if stuck.dead is None:
@@ -35,11 +35,11 @@ def _reason(placer: Placer, stuck: Stuck) -> tuple[str | None, str]:
     return task.coat.key, f"{task.coat.kind} {task.coat.key} {words}"
 
 
-def _no_spot(placer: Placer, piece: Piece) -> str:
+def _no_spot(piece: Piece) -> str:
     length, width = piece.footprint
     height = piece.body_mm + piece.cover_mm
     return (
-        f"no spot is large enough; it needs {length:.0f} × {width:.0f} mm "
+        f"no spot is large enough; it needs {length:.0f} by {width:.0f} mm "
         f"and {height:.0f} mm of height with its cover."
     )
 
@@ -54,7 +54,7 @@ def _rule(placer: Placer, stuck: Stuck, ground: Ground, task: Task) -> str:
     if not hands:
         minutes = (task.lead + task.block) // 60
         return f"needs {minutes} min of hands in one go, and nobody has them in its window."
-    search = ChainSearch(means, stuck.chain, ground, Allow(True, True), 400)
+    search = ChainSearch(means, stuck.chain, ground, Allow(), 400)
     if not search.in_good_air(task, hands):
         return (
             f"finds no time when the room is within the limits of {task.product.name} "

@@ -26,8 +26,7 @@ class Workshop:
         span = datetime.fromtimestamp(start, UTC), datetime.fromtimestamp(until, UTC)
         self.hands = {
             person.key: FreeTime(
-                (int(a.timestamp()), int(b.timestamp()))
-                for a, b in person.working(zone, *span)
+                (int(a.timestamp()), int(b.timestamp())) for a, b in person.working(zone, *span)
             )
             for person in studio.people
         }
@@ -37,7 +36,9 @@ class Workshop:
             for a, b in person.awake(zone, *span)
         ]
         self.awake.sort()
-        self.spots = {spot.key: FreeTime([(start - 400 * 86_400, until)]) for spot in studio.spots}
+        self.spots = {
+            spot.key: FreeTime([(start - 400 * 86_400, until)]) for spot in studio.spots
+        }
         self.settle = studio.settings.settle_minutes * 60
         self.wet: list[tuple[int, int]] = []
         self.sanding: list[tuple[int, int]] = []
@@ -124,7 +125,7 @@ class Workshop:
         return best
 
     def _wet_until(self, start: int, settled: int, end: int) -> int | None:
-        """The end of wet work that sanding in [start, end) would dust, now or while settling."""
+        """The end of wet work that sanding in [start, end) would dust, or its settling."""
         for wet_start, wet_end in self.wet:
             if wet_start >= settled:
                 break

@@ -1,4 +1,4 @@
-"""Writes placements down as a plan of the craft: numbers, mixes, steps, ready times, outcomes."""
+"""Writes placements down as a plan of the craft: numbers, mixes, steps, ready times."""
 
 from __future__ import annotations
 
