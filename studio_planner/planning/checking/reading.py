@@ -1,0 +1,225 @@
+"""Reading a plan against its studio: what is sound goes on to the rules, the rest is told."""
+
+from __future__ import annotations
+
+from datetime import UTC, datetime, timedelta
+from itertools import groupby
+from typing import TYPE_CHECKING
+
+from studio_planner.planning.checking.evidence import Clocks, Laid, Lane
+from studio_planner.planning.checking.findings import Finding, Rule
+from studio_planner.planning.checking.words import coat_name, local
+
+if TYPE_CHECKING:
+    from studio_planner.craft.pieces import Coat, Piece
+    from studio_planner.craft.plans import Plan, PlannedCoat, PlannedStep
+    from studio_planner.craft.studio import Studio
+
+_FIRST_YEAR, _LAST_YEAR = 1971, 2199
+_LONGEST_RECORD = timedelta(days=3 * 366)
+_AFTER_THE_LAST = timedelta(days=60)
+_SOME_DAY = datetime(2001, 1, 1, tzinfo=UTC)
+
+
+def readable(when: datetime | None) -> bool:
+    """Tell whether an instant carries a zone and is in a year that a studio can be in."""
+    return (
+        when is not None and when.tzinfo is not None and _FIRST_YEAR <= when.year <= _LAST_YEAR
+    )
+
+
+class Reading:
+    """A plan read against its studio.
+
+    Attributes
+    ----------
+    lanes
+        For each piece that has coats in the plan: its coats and where it is meanwhile.
+    steps
+        The steps whose piece, coat and times can be read.
+    unsound
+        Findings on everything that can't be read and on which no other rule was tried.
+    """
+
+    def __init__(self, studio: Studio, plan: Plan) -> None:
+        """Sort out what can be read."""
+        self.studio = studio
+        self.plan = plan
+        self.zone = studio.time_zone
+        self.unsound: list[Finding] = []
+        self.start = self._plan_start()
+        self._span = self._record()
+        self._pieces = {piece.key: piece for piece in studio.pieces}
+        self._people = {person.key: person for person in studio.people}
+        self.clocks = Clocks(studio, *self._span)
+        self.laid = [laid for coat in plan.coats if (laid := self._lay(coat)) is not None]
+        self.lanes = self._lanes()
+        self.steps = [step for step in plan.steps if self._step_is_sound(step)]
+
+    def _plan_start(self) -> datetime:
+        if readable(self.plan.start):
+            return self.plan.start
+        self.tell(Rule.RECORD, None, None, None, "its start is not a time with a zone")
+        starts = [coat.start for coat in self.plan.coats if readable(coat.start)]
+        return min(starts, default=_SOME_DAY)
+
+    def _record(self) -> tuple[datetime, datetime]:
+        """From a day before the first pour to two months after the last thing that is named."""
+        begin = min([self.start, *(pour.start for pour in self.studio.poured)])
+        named = [order.due(self.zone) for order in self.studio.orders]
+        for coat in self.plan.coats:
+            named += [coat.start, coat.end]
+        for step in self.plan.steps:
+            named += [step.start, step.end]
+        for row in self.plan.ready:
+            named += [when for when in (row.likely, row.safe) if when is not None]
+        limit = max(begin, self.start) + _LONGEST_RECORD
+        last = max([self.start, *(when for when in named if readable(when) and when < limit)])
+        self.last_named = last.timestamp()
+        return begin - timedelta(days=1), last + _AFTER_THE_LAST
+
+    def in_record(self, when: datetime | None) -> bool:
+        """Tell whether an instant can be read and lies in the record of the plan."""
+        first, last = self._span
+        return when is not None and readable(when) and first <= when <= last
+
+    def tell(
+        self,
+        rule: Rule,
+        piece: Piece | str | None,
+        coat: Coat | str | None,
+        when: datetime | None,
+        sentence: str,
+    ) -> Finding:
+        """Make a finding about something that can't be read, and keep it."""
+        finding = self.finding(rule, piece, coat, when, sentence)
+        self.unsound.append(finding)
+        return finding
+
+    def finding(
+        self,
+        rule: Rule,
+        piece: Piece | str | None,
+        coat: Coat | str | None,
+        when: datetime | None,
+        sentence: str,
+    ) -> Finding:
+        """Make a finding; its words begin with the piece and the coat."""
+        names = [name for name in _names(piece, coat) if name]
+        return Finding(
+            rule=rule,
+            piece=piece if piece is None or isinstance(piece, str) else piece.key,
+            coat=coat if coat is None or isinstance(coat, str) else coat.key,
+            when=when,
+            words=f"{', '.join(names)}: {sentence}." if names else f"{sentence}.",
+        )
+
+    def about(self, rule: Rule, laid: Laid, sentence: str) -> Finding:
+        """Make a finding about a coat of the plan, at the start of its block."""
+        return self.finding(rule, laid.piece, laid.coat, laid.planned.start, sentence)
+
+    def on_step(self, rule: Rule, step: PlannedStep, sentence: str) -> Finding:
+        """Make a finding about a step of the plan."""
+        piece = self._pieces[step.piece]
+        coat = None if step.coat is None else piece.coat(step.coat)
+        return self.finding(rule, piece, coat, step.start, sentence)
+
+    def local(self, when: datetime | float | None) -> str:
+        """Say an instant as the studio's clock shows it."""
+        return local(self.zone, when)
+
+    def piece(self, key: str) -> Piece | None:
+        """The piece of that key, or None."""
+        return self._pieces.get(key)
+
+    def known_person(self, key: str) -> bool:
+        """Tell whether somebody of that key works in the studio."""
+        return key in self._people
+
+    def steps_of(self, piece: str, kind: str, coat: str | None = None) -> list[PlannedStep]:
+        """The readable steps of a kind for a piece, and for a coat where one is given."""
+        return [
+            step
+            for step in self.steps
+            if (step.piece, step.kind) == (piece, kind) and coat in {None, step.coat}
+        ]
+
+    def _lay(self, coat: PlannedCoat) -> Laid | None:
+        piece = self._pieces.get(coat.piece)
+        craft = _coat_of(piece, coat.coat)
+        if piece is None or craft is None:
+            self._unknown(coat, piece or coat.piece, coat.coat)
+            return None
+        sound = self._times_are_sound(coat, piece, craft)
+        spots = {spot.key: place for place in self.studio.places for spot in place.spots}
+        place = spots.get(coat.spot)
+        if place is None:
+            sentence = f"stands on {coat.spot!r}, but there is no such spot"
+            self.tell(Rule.UNKNOWN, piece, craft, coat.start, sentence)
+            return None
+        return (
+            Laid(
+                planned=coat,
+                piece=piece,
+                coat=craft,
+                product=self.studio.product(craft.product),
+                index=piece.position(craft.key),
+                spot=self.studio.spot(coat.spot),
+                place=place,
+                start=coat.start.timestamp(),
+                end=coat.end.timestamp(),
+            )
+            if sound
+            else None
+        )
+
+    def _unknown(
+        self, thing: PlannedCoat | PlannedStep, piece: Piece | str, coat: str | None
+    ) -> None:
+        what = "piece" if isinstance(piece, str) else f"coat {coat!r} on it"
+        sentence = f"is in the plan, but there is no such {what}"
+        self.tell(Rule.UNKNOWN, piece, coat, thing.start, sentence)
+
+    def _times_are_sound(
+        self, thing: PlannedCoat | PlannedStep, piece: Piece, coat: Coat | None
+    ) -> bool:
+        if not (self.in_record(thing.start) and self.in_record(thing.end)):
+            self.tell(
+                Rule.RECORD, piece, coat, None, "has times without a zone or outside the record"
+            )
+            return False
+        backwards = thing.end < thing.start
+        if backwards:
+            sentence = f"starts {self.local(thing.start)}, but ends {self.local(thing.end)}"
+            self.tell(Rule.BLOCK, piece, coat, thing.start, sentence)
+        return not backwards
+
+    def _step_is_sound(self, step: PlannedStep) -> bool:
+        piece = self._pieces.get(step.piece)
+        coat = None if step.coat is None else _coat_of(piece, step.coat)
+        if piece is None or (step.coat is not None and coat is None):
+            self._unknown(step, piece or step.piece, step.coat)
+            return False
+        return self._times_are_sound(step, piece, coat)
+
+    def _lanes(self) -> dict[str, Lane]:
+        rest = self.studio.resting_place
+        once: dict[tuple[str, int], Laid] = {}
+        for laid in sorted(self.laid, key=lambda laid: laid.start):
+            once.setdefault((laid.piece.key, laid.index), laid)
+        ordered = sorted(once.values(), key=lambda laid: laid.piece.key)
+        return {
+            key: Lane(self._pieces[key], list(coats), self.clocks, rest.key if rest else None)
+            for key, coats in groupby(ordered, key=lambda laid: laid.piece.key)
+        }
+
+
+def _coat_of(piece: Piece | None, key: str) -> Coat | None:
+    return next((coat for coat in piece.stack if coat.key == key), None) if piece else None
+
+
+def _names(piece: Piece | str | None, coat: Coat | str | None) -> tuple[str, str]:
+    first = piece if isinstance(piece, str) else piece.name if piece else ""
+    if coat is None or isinstance(coat, str) or piece is None or isinstance(piece, str):
+        return first, coat if isinstance(coat, str) else ""
+    return first, coat_name(piece, coat)

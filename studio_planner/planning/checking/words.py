@@ -1,0 +1,80 @@
+"""The maker's words for a check: pieces and coats by name, local times, room temperatures."""
+
+from __future__ import annotations
+
+from datetime import datetime
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.settings import TemperatureUnit
+from studio_planner.planning.checking.evidence import moment
+
+if TYPE_CHECKING:
+    from zoneinfo import ZoneInfo
+
+    from studio_planner.craft.pieces import Coat, Piece
+    from studio_planner.craft.settings import Units
+    from studio_planner.science.history import History
+
+
+def local(zone: ZoneInfo, when: datetime | float | None) -> str:
+    """Say an instant as the studio's clock shows it; None is "never".
+
+    The hour that the autumn change doubles is told apart by the zone's abbreviation.
+
+    Examples
+    --------
+    >>> from zoneinfo import ZoneInfo
+    >>> local(ZoneInfo("Europe/Berlin"), 1772559600.0)
+    'Tue 3 Mar 18:40'
+    """
+    if when is None:
+        return "never"
+    instant = when if isinstance(when, datetime) else moment(when)
+    there = instant.astimezone(zone)
+    doubled = there.replace(fold=0).utcoffset() != there.replace(fold=1).utcoffset()
+    name = f" {there.tzname()}" if doubled else ""
+    return f"{there:%a} {there.day} {there:%b %H:%M}{name}"
+
+
+def coat_name(piece: Piece, coat: Coat) -> str:
+    """Name a coat by what it is for, counted where the stack has several of the kind."""
+    alike = [other.key for other in piece.stack if other.kind is coat.kind]
+    kind = str(coat.kind)
+    noun = kind if kind.endswith(("coat", "pour", "size", "leaf")) else f"{kind} coat"
+    return noun if len(alike) == 1 else f"{noun} {alike.index(coat.key) + 1}"
+
+
+def room_between(units: Units, history: History, start: float, end: float) -> str:
+    """Say how warm a room may be between two instants, with its band: "room 19-21 °C"."""
+    inside = [i for i, second in enumerate(history.seconds) if start < second < end]
+    values = [(history.celsius[i], history.band[i]) for i in inside]
+    for second in (start, end):
+        celsius, band = history.celsius_at(second), history.band_at(second)
+        values += [] if celsius is None or band is None else [(celsius, band)]
+    if not values:
+        return "room unknown"
+    coldest = min(celsius - band for celsius, band in values)
+    warmest = max(celsius + band for celsius, band in values)
+    low, high = (degrees(units, celsius, places=0) for celsius in (coldest, warmest))
+    return f"room {low}" if low == high else f"room {low.split(' ')[0]} to {high}"
+
+
+def degrees(units: Units, celsius: float, places: int = 1) -> str:
+    """Say a temperature in the maker's unit.
+
+    Examples
+    --------
+    >>> from studio_planner.craft.settings import TemperatureUnit, Units
+    >>> degrees(Units(), 20.0), degrees(Units(temperature=TemperatureUnit.FAHRENHEIT), 20.0)
+    ('20.0 °C', '68.0 °F')
+    """
+    if units.temperature is TemperatureUnit.FAHRENHEIT:
+        return f"{celsius * 1.8 + 32.0:.{places}f} °F"
+    return f"{celsius:.{places}f} °C"
+
+
+def warmer(units: Units, celsius: float) -> str:
+    """Say a difference of temperatures in the maker's unit."""
+    if units.temperature is TemperatureUnit.FAHRENHEIT:
+        return f"{celsius * 1.8:.1f} °F"
+    return f"{celsius:.1f} °C"
