@@ -14,13 +14,15 @@ import math
 from dataclasses import dataclass
 from enum import StrEnum
 
-from studio_planner.science.history import SATURATED_PERCENT, History
+from studio_planner.science.history import (
+    COLDEST_ROOM_CELSIUS,
+    SATURATED_PERCENT,
+    WARMEST_ROOM_CELSIUS,
+    History,
+)
 
 DEW_POINT_MARGIN_CELSIUS = 3.0
 """Least margin of a surface above the dew point [°C]; practice with ISO 8502-4."""
-
-COLDEST_CELSIUS = -60.0
-WARMEST_CELSIUS = 60.0
 
 _WATER = (17.62, 243.12)
 _ICE = (22.46, 272.62)
@@ -52,7 +54,7 @@ def dew_point(celsius: float, humidity: float) -> float:
     Parameters
     ----------
     celsius
-        Air temperature [°C], -45 to 60.
+        Air temperature [°C], -45 to 60; answered from -60 to 120 with less accuracy.
     humidity
         Relative humidity over water [%], above 0 to 100.
 
@@ -84,7 +86,7 @@ def frost_point(celsius: float, humidity: float) -> float:
     Parameters
     ----------
     celsius
-        Air temperature [°C], -45 to 60.
+        Air temperature [°C], -45 to 60; answered from -60 to 120 with less accuracy.
     humidity
         Relative humidity over water [%], above 0 to 100.
 
@@ -129,7 +131,8 @@ def dew_point_margin(
 ) -> float | None:
     """Return how far a surface is above the point where dew or frost settles on it [°C].
 
-    None if the humidity is unknown: the rule is then neither kept nor broken.
+    None if the humidity is unknown: the rule is then neither kept nor broken. A reading of
+    0 % is a broken sensor and counts as unknown.
 
     Parameters
     ----------
@@ -145,7 +148,7 @@ def dew_point_margin(
     >>> dew_point_margin(15.0, 21.0, None) is None
     True
     """
-    if humidity is None:
+    if humidity is None or humidity == 0.0:
         return None
     return surface_celsius - condensation_point(air_celsius, humidity).celsius
 
@@ -156,7 +159,7 @@ def relative_humidity(celsius: float, dew_celsius: float) -> float:
     Parameters
     ----------
     celsius
-        Air temperature [°C], -45 to 60.
+        Air temperature [°C], -45 to 60; answered from -60 to 120 with less accuracy.
     dew_celsius
         Dew point over water [°C], not above the air temperature.
 
@@ -262,9 +265,6 @@ def _check(celsius: float, humidity: float) -> None:
     if not 0.0 < humidity <= SATURATED_PERCENT:
         msg = f"A relative humidity of {humidity} % can't be; give more than 0 and up to 100."
         raise AirError(msg)
-    if not COLDEST_CELSIUS <= celsius <= WARMEST_CELSIUS:
-        msg = (
-            f"{celsius} °C is outside the {COLDEST_CELSIUS:.0f} to {WARMEST_CELSIUS:.0f} °C "
-            "that the dew point covers; check the temperature and its unit."
-        )
+    if not COLDEST_ROOM_CELSIUS <= celsius <= WARMEST_ROOM_CELSIUS:
+        msg = f"{celsius} °C is outside the -60 to 120 °C of a room; check it and its unit."
         raise AirError(msg)

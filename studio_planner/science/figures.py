@@ -7,14 +7,15 @@ from dataclasses import dataclass
 from itertools import pairwise
 from typing import TYPE_CHECKING
 
-from typing_extensions import override
-
 from studio_planner.science.curves import COLDEST_CELSIUS, WARMEST_CELSIUS
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
     from studio_planner.science.stages import Stage
+
+# Keeps the printed ends themselves inside the edges, whatever the last digit does.
+_ROUNDING = 1e-12
 
 
 class LawError(ValueError):
@@ -83,15 +84,17 @@ class SheetFigure:
 
     def width_up(self, settings: LawSettings) -> float:
         """The half-width towards late: the long end or the default, whichever is wider."""
-        return max(settings.published_width, math.log(self.long_hours / self.middle_hours))
+        printed = math.log(self.long_hours / self.middle_hours)
+        return max(settings.published_width, printed) + _ROUNDING
 
     def width_down(self, settings: LawSettings) -> float:
         """The half-width towards early: the short end or the default, the wider one."""
-        return max(settings.published_width, math.log(self.middle_hours / self.from_hours))
+        printed = math.log(self.middle_hours / self.from_hours)
+        return max(settings.published_width, printed) + _ROUNDING
 
-    @override
-    def __str__(self) -> str:
-        """Say the figure as it would be read aloud."""
+    @property
+    def spoken(self) -> str:
+        """The figure as it would be read aloud."""
         span = "" if self.to_hours is None else f" to {self.to_hours:g}"
         return f"{self.from_hours:g}{span} h at {self.celsius:g} °C"
 
@@ -130,10 +133,12 @@ def _check_figure(stage: Stage, figure: SheetFigure) -> None:
         )
         raise LawError(msg)
     if not (0 < figure.from_hours < math.inf and figure.long_hours < math.inf):
-        msg = f"{stage.value}: {figure} is not a time; hours have to be more than zero."
+        msg = f"{stage.value}: {figure.spoken} is not a time; hours have to be more than zero."
         raise LawError(msg)
     if not figure.from_hours <= figure.long_hours:
-        msg = f"{stage.value}: {figure} ends before it starts; enter the short end first."
+        msg = (
+            f"{stage.value}: {figure.spoken} ends before it starts; enter the short end first."
+        )
         raise LawError(msg)
 
 
@@ -148,7 +153,7 @@ def _rises(stage: Stage, cold: SheetFigure, warm: SheetFigure) -> bool:
     safe_end_rises = long if stage.not_before else short
     if safe_end_rises or warm.middle_hours > cold.middle_hours:
         msg = (
-            f"{stage.value}: {warm} is longer than {cold}, but warmth does not slow a cure; "
+            f"{stage.value}: {warm.spoken} is longer than {cold.spoken}, but warmth does not slow a cure; "
             "check the temperatures and the times on the sheet."
         )
         raise LawError(msg)

@@ -82,7 +82,8 @@ class StageLaw:
             Early, likely or late; early and late hold the law's scatter.
         room_band
             How far the room may be from `celsius` either way at 90 % [°C]; it joins the
-            law's scatter in quadrature on ln(hours).
+            law's scatter in quadrature on ln(hours). With a band an edge may shorten with
+            cold by up to 2 % within the band's reach of a figure, nowhere else.
 
         Raises
         ------

@@ -61,7 +61,7 @@ def history_from_samples(rows: Iterable[Sample], band: float = 0.5) -> CleanedHi
 
     Rows at the same second are merged to their mean; rows without a finite instant or with
     a temperature outside -60 to 120 °C are dropped (loggers write -127 or 999 for a broken
-    sensor); a humidity outside 0 to 100 % is forgotten.
+    sensor); a humidity that is not above 0 to 100 % is forgotten.
 
     Parameters
     ----------
@@ -114,7 +114,7 @@ def _usable(row: Sample) -> bool:
 
 
 def _impossible_humidity(row: Sample) -> bool:
-    return row.humidity is not None and not 0.0 <= row.humidity <= SATURATED_PERCENT
+    return row.humidity is not None and not 0.0 < row.humidity <= SATURATED_PERCENT
 
 
 def _merged(second: float, same: list[Sample]) -> tuple[float, float, float | None]:

@@ -103,14 +103,15 @@ def test_a_humidity_that_can_not_be_is_refused(humidity: float) -> None:
 
 
 def test_air_or_dew_out_of_range_is_refused() -> None:
-    with pytest.raises(AirError, match="outside the -60 to 60"):
-        frost_point(80.0, 50.0)
+    with pytest.raises(AirError, match="outside the -60 to 120"):
+        frost_point(180.0, 50.0)
     with pytest.raises(AirError, match="above the air's"):
         relative_humidity(10.0, 12.0)
 
 
 def test_without_humidity_the_margin_is_unknown() -> None:
     assert dew_point_margin(15.0, 20.0, None) is None
+    assert dew_point_margin(15.0, 20.0, 0.0) is None
 
 
 @pytest.mark.parametrize("lag_hours", [0.2, 1.0, 6.0])

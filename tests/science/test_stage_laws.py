@@ -74,6 +74,22 @@ def test_a_colder_room_never_shortens_a_cure(
     assert law.hours(celsius - colder, edge) >= law.hours(celsius, edge) * (1 - 1e-9)
 
 
+@given(laws(), TEMPERATURES, st.floats(0.0, 3.0), st.sampled_from(list(Edge)))
+def test_with_a_room_band_a_colder_room_shortens_an_edge_by_two_percent_at_most(
+    law: StageLaw, celsius: float, band: float, edge: Edge
+) -> None:
+    for colder in (0.2, 0.5, 1.0, 2.0, 5.0):
+        cold = law.hours(celsius - colder, edge, band)
+        assert cold >= law.hours(celsius, edge, band) * 0.98
+
+
+@given(laws())
+def test_the_printed_ends_are_inside_the_edges(law: StageLaw) -> None:
+    for figure in law.figures:
+        assert law.hours(figure.celsius, Edge.LATE) >= figure.long_hours
+        assert law.hours(figure.celsius, Edge.EARLY) <= figure.from_hours
+
+
 @given(laws(), TEMPERATURES, st.floats(0.0, 3.0), st.floats(0.0, 3.0))
 def test_a_wider_room_band_never_narrows_the_edges(
     law: StageLaw, celsius: float, band: float, wider: float
