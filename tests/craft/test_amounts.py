@@ -70,7 +70,9 @@ def test_an_undammed_board_takes_165_1_g() -> None:
     # Worked example C: 20 x 30 cm, 2 mm, edge 18 mm, drips 18 %.
     film = coat(2.0, faces=frozenset({TOP, EDGE}))
     board = piece(Rectangle(length_mm=300, width_mm=200), film)
-    assert coat_grams(board, film, PAINT, Settings(reserve_pct=0)) == pytest.approx(165.1, abs=0.06)
+    assert coat_grams(board, film, PAINT, Settings(reserve_pct=0)) == pytest.approx(
+        165.1, abs=0.06
+    )
 
 
 def test_leaf_weighs_nothing() -> None:
@@ -82,9 +84,7 @@ def test_leaf_weighs_nothing() -> None:
 
 def test_a_bare_porous_blank_drinks_only_under_its_first_coat() -> None:
     seal, flood = coat(0.1, key="seal"), coat(2.0)
-    board = piece(
-        Rectangle(length_mm=300, width_mm=200), seal, flood, material=Material.MDF
-    )
+    board = piece(Rectangle(length_mm=300, width_mm=200), seal, flood, material=Material.MDF)
     rules = Settings(reserve_pct=0, drip_loss_pct=0)
     # 600 cm² x 0.1 mm x 1.10 = 6.6 g, and 75 % of it is drunk (common practice, 50 to 100 %).
     assert coat_grams(board, seal, PAINT, rules) == pytest.approx(6.6 * 1.75)

@@ -1,0 +1,62 @@
+"""One thing that needs hands: what, when, until when, and what happens if it is left."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import datetime  # noqa: TC003 - a field of a value
+from enum import StrEnum
+
+from studio_planner.craft.plans import StepKind
+
+
+class HandsKind(StrEnum):
+    """What there is to do."""
+
+    POUR = "weigh and pour"
+    LAST_TORCH = "last torch"
+    COVER = "cover"
+    WINDOW_CLOSES = "window closes"
+    SAND = "wash and sand"
+    TURN = "turn over"
+    TAPE = "pull tape"
+    TRIM = "trim drips"
+    PACK = "pack"
+
+
+KIND_OF_STEP = {
+    StepKind.SAND: HandsKind.SAND,
+    StepKind.TURN: HandsKind.TURN,
+    StepKind.TAPE: HandsKind.TAPE,
+    StepKind.TRIM: HandsKind.TRIM,
+    StepKind.PACK: HandsKind.PACK,
+}
+
+IF_LEFT = {
+    HandsKind.LAST_TORCH: "later heat leaves ripples and dimples",
+    HandsKind.COVER: "dust settles in the open film",
+    HandsKind.SAND: "its dust is not settled when the next coat is due",
+    HandsKind.TURN: "the next coat of this piece has to wait",
+    HandsKind.TAPE: "the tape has to be cut out with a knife",
+    HandsKind.TRIM: "the drips have to be ground off",
+}
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class HandsItem:
+    """Something to do with `piece` (a key), planned from `start` to `end`.
+
+    It can be done from `opens` on and has to be done by `deadline`; `if_left` says what
+    happens otherwise. `number` is that of the coat it is about, `coat` its key.
+    """
+
+    kind: HandsKind
+    piece: str
+    coat: str | None
+    number: int | None
+    start: datetime
+    end: datetime
+    opens: datetime
+    deadline: datetime
+    person: str
+    spot: str | None
+    if_left: str

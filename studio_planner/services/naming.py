@@ -1,0 +1,50 @@
+"""Finds a studio's things by what the maker types: the key or the name, in any case."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Protocol, TypeVar
+
+from studio_planner.craft.errors import StudioError
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+
+
+class Named(Protocol):
+    """Something with a key and a name."""
+
+    @property
+    def key(self) -> str:
+        """The short name, unique among its kind."""
+        ...
+
+    @property
+    def name(self) -> str:
+        """The name that is shown."""
+        ...
+
+
+_Thing = TypeVar("_Thing", bound=Named)
+
+
+class UnknownName(StudioError):  # noqa: N818 - reads as a sentence where it is raised
+    """Nothing in the studio is called what was asked for; the text lists what there is."""
+
+
+def find_named(things: Sequence[_Thing], wanted: str, noun: str) -> _Thing:
+    """Find the thing whose key or name is `wanted`, in any case; keys win over names.
+
+    Raises UnknownName, with the names there are, when there is none or more than one.
+    """
+    asked = wanted.strip().casefold()
+    found = [thing for thing in things if thing.key.casefold() == asked]
+    found = found or [thing for thing in things if thing.name.casefold() == asked]
+    if len(found) == 1:
+        return found[0]
+    known = ", ".join(f"{thing.name} ({thing.key})" for thing in things) or "none"
+    message = (
+        f"There are {len(found)} {noun}s called {wanted!r}; use the key of one: {known}."
+        if found
+        else f"There is no {noun} called {wanted!r}; the studio has: {known}."
+    )
+    raise UnknownName(message)

@@ -1,0 +1,180 @@
+"""What needs hands in the next hours, sorted by deadline.
+
+The kept plan is taken as what is being done: a coat whose planned block lies before the moment
+asked about counts as poured at its planned time. Until it is written down as poured, its
+window's closing stays on the list.
+"""
+
+from __future__ import annotations
+
+from datetime import UTC, datetime, timedelta
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.pieces import CoatKind, Joint
+from studio_planner.craft.plans import StepKind
+from studio_planner.craft.timing import Timing
+from studio_planner.science.stages import Edge, Stage
+from studio_planner.services.hands_items import IF_LEFT, KIND_OF_STEP, HandsItem, HandsKind
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from studio_planner.craft.plans import Plan, PlannedCoat, PlannedStep
+    from studio_planner.craft.studio import Studio
+
+HOURS_AHEAD = 12.0
+_RECORD = timedelta(days=3)
+
+
+def next_hands(
+    studio: Studio, plan: Plan, now: datetime, hours: float = HOURS_AHEAD
+) -> tuple[HandsItem, ...]:
+    """Give everything that has to be begun or ended within `hours` of `now` (aware)."""
+    until = now + timedelta(hours=hours)
+    items = _Items(studio, plan, now).all()
+    due = (item for item in items if item.end > now or item.deadline > now)
+    wanted = (item for item in due if item.start < until or item.deadline < until)
+    return tuple(sorted(wanted, key=lambda i: (i.deadline, i.start, i.piece, i.kind)))
+
+
+def first_after(studio: Studio, plan: Plan, now: datetime) -> HandsItem | None:
+    """Give the first thing of the plan that starts at or after `now`, or None."""
+    items = [item for item in _Items(studio, plan, now).all() if item.start >= now]
+    return min(items, key=lambda item: (item.start, item.deadline), default=None)
+
+
+class _Items:
+    """All things to do of a plan, seen at a moment."""
+
+    def __init__(self, studio: Studio, plan: Plan, now: datetime) -> None:
+        self._studio = studio
+        self._plan = plan
+        self._now = now
+        starts = [now, plan.start, *(coat.start for coat in plan.coats)]
+        ends = [now, *(coat.end for coat in plan.coats)]
+        self._timing = Timing(studio, min(starts) - _RECORD, max(ends) + _RECORD)
+        self._coats = {(coat.piece, coat.coat): coat for coat in plan.coats}
+
+    def all(self) -> Iterator[HandsItem]:
+        """Everything, in no order."""
+        for coat in self._plan.coats:
+            yield from self._of_coat(coat)
+        for step in self._plan.steps:
+            yield self._of_step(step)
+
+    def _of_coat(self, coat: PlannedCoat) -> Iterator[HandsItem]:
+        if not coat.poured:
+            yield self._pour(coat)
+            closes = None if coat.window is None else coat.window.closes
+            if closes is not None and coat.start <= self._now:
+                yield self._closing(coat, closes)
+        if self._kind(coat) is not CoatKind.LEAF:
+            yield from self._while_wet(coat)
+
+    def _pour(self, coat: PlannedCoat) -> HandsItem:
+        closes = None if coat.window is None else coat.window.closes
+        latest = coat.start if closes is None else closes - (coat.end - coat.start)
+        opens = coat.start if coat.window is None else coat.window.opens
+        return self._item(
+            HandsKind.POUR,
+            coat,
+            (coat.start, coat.end),
+            (min(opens, coat.start), max(latest, coat.start)),
+            "the coats after it on this piece move later"
+            if closes is None
+            else self._lost(coat),
+        )
+
+    def _closing(self, coat: PlannedCoat, closes: datetime) -> HandsItem:
+        opens = coat.window.opens if coat.window is not None else coat.start
+        return self._item(
+            HandsKind.WINDOW_CLOSES,
+            coat,
+            (closes, closes),
+            (opens, closes),
+            f"if it is not poured yet: {self._lost(coat)}",
+        )
+
+    def _lost(self, coat: PlannedCoat) -> str:
+        piece = self._studio.piece(coat.piece)
+        below = piece.below(piece.position(coat.coat))
+        if coat.joint is Joint.WET_IN_WET:
+            return "the film below is no longer wet and the pattern drags"
+        if below is not None and piece.stack[below].sandable:
+            return "the coat below has to cure, be washed and be sanded first"
+        return "the coat below cannot be sanded: this coat will not bond"
+
+    def _while_wet(self, coat: PlannedCoat) -> Iterator[HandsItem]:
+        torch = self._reached(coat, Stage.LAST_TORCH, Edge.EARLY, coat.start)
+        if torch is not None:
+            span = (min(coat.end, torch), torch)
+            yield self._item(HandsKind.LAST_TORCH, coat, span, (coat.start, torch), "")
+        cover = self._reached(coat, Stage.COVER, Edge.LATE, coat.end)
+        if cover is not None:
+            yield self._item(HandsKind.COVER, coat, (cover, cover), (cover, cover), "")
+
+    def _of_step(self, step: PlannedStep) -> HandsItem:
+        coat = self._coats.get((step.piece, step.coat or ""))
+        opens = step.opens or step.start
+        deadline = step.closes or self._last_start_end(step)
+        kind = KIND_OF_STEP[step.kind]
+        return HandsItem(
+            kind=kind,
+            piece=step.piece,
+            coat=step.coat,
+            number=None if coat is None else coat.number,
+            start=step.start,
+            end=step.end,
+            opens=opens,
+            deadline=max(deadline, step.end),
+            person=step.person,
+            spot=None,
+            if_left=IF_LEFT.get(kind) or self._missed_promise(step),
+        )
+
+    def _last_start_end(self, step: PlannedStep) -> datetime:
+        """The latest end of a step without a window of its own."""
+        if step.kind is StepKind.PACK:
+            order = self._studio.order_of(step.piece)
+            return step.end if order is None else order.due(self._studio.time_zone)
+        coat = self._coats.get((step.piece, step.coat or ""))
+        if coat is None:
+            return step.end
+        settle = timedelta(minutes=self._studio.settings.settle_minutes)
+        return coat.start - settle if step.kind is StepKind.SAND else coat.start
+
+    def _missed_promise(self, step: PlannedStep) -> str:
+        order = self._studio.order_of(step.piece)
+        return "it stays on the shelf" if order is None else f"{order.name} leaves without it"
+
+    def _reached(
+        self, coat: PlannedCoat, stage: Stage, edge: Edge, start: datetime
+    ) -> datetime | None:
+        product = self._studio.product(self._studio.piece(coat.piece).coat(coat.coat).product)
+        place = self._studio.place_of_spot(coat.spot).key
+        return self._timing.reached(product, stage, edge, [(place, start.astimezone(UTC))])
+
+    def _kind(self, coat: PlannedCoat) -> CoatKind:
+        return self._studio.piece(coat.piece).coat(coat.coat).kind
+
+    def _item(
+        self,
+        kind: HandsKind,
+        coat: PlannedCoat,
+        span: tuple[datetime, datetime],
+        edges: tuple[datetime, datetime],
+        if_left: str,
+    ) -> HandsItem:
+        return HandsItem(
+            kind=kind,
+            piece=coat.piece,
+            coat=coat.coat,
+            number=coat.number,
+            start=span[0],
+            end=span[1],
+            opens=edges[0],
+            deadline=edges[1],
+            person=coat.person,
+            spot=coat.spot,
+            if_left=if_left or IF_LEFT[kind],
+        )

@@ -1,0 +1,41 @@
+"""What a plan means for the promises that were given."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from studio_planner.services.naming import find_named
+
+if TYPE_CHECKING:
+    from studio_planner.craft.orders import Order
+    from studio_planner.craft.plans import Outcome, Plan
+    from studio_planner.craft.studio import Studio
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PromiseKept:
+    """An order and what the plan means for it; `outcome` is None when the plan knows it not."""
+
+    order: Order
+    outcome: Outcome | None
+
+    @property
+    def word(self) -> str:
+        """One word or two for how it stands: in time, late, or not planned."""
+        if self.outcome is None or self.outcome.late_hours is None:
+            return "not planned"
+        return "late" if self.outcome.late_hours > 0 else "in time"
+
+
+def promises_of(
+    studio: Studio, plan: Plan, wanted: str | None = None
+) -> tuple[PromiseKept, ...]:
+    """Give every order, or only the one called `wanted`, most pressing promise first.
+
+    Raises UnknownName when no order is called that.
+    """
+    orders = studio.orders if wanted is None else (find_named(studio.orders, wanted, "order"),)
+    outcomes = {outcome.order: outcome for outcome in plan.outcomes}
+    ordered = sorted(orders, key=lambda order: (order.due(studio.time_zone), order.key))
+    return tuple(PromiseKept(order=o, outcome=outcomes.get(o.key)) for o in ordered)

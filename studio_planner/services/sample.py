@@ -1,0 +1,118 @@
+"""The sample studio: an invented two-person workshop, dated from any day the maker likes.
+
+It is stored in the exchange format and dated from a Monday. All its local dates are moved by
+whole days; the wall clock shows the same times as in the stored one.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import date, datetime, time, timedelta
+from functools import lru_cache
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.local_time import instant
+from studio_planner.craft.resources import resource_path
+from studio_planner.services.plan_again import plan_again
+from studio_planner.services.studio_files import create
+from studio_planner.storage.exchange import studio_from_json
+
+if TYPE_CHECKING:
+    from pathlib import Path
+    from zoneinfo import ZoneInfo
+
+    from studio_planner.craft.hands import Person, WorkHours
+    from studio_planner.craft.places import Place, Reading
+    from studio_planner.craft.studio import Studio
+
+REFERENCE_DAY = date(2026, 2, 2)
+"""The Monday that the stored sample is dated from."""
+
+PLANNED_AT = time(7, 0)
+"""When on its first day the sample's plan is made, on the wall clock."""
+
+EARLIEST, LATEST = date(1971, 1, 1), date(2199, 12, 31)
+"""Days that the sample can be dated from: beyond them time zones are guesswork."""
+
+
+def sample_studio(day: date) -> Studio:
+    """Give the sample studio as it is on the morning of `day`, without a plan.
+
+    ValueError when the day is before `EARLIEST` or after `LATEST`.
+    """
+    if not EARLIEST <= day <= LATEST:
+        message = f"{day} is outside {EARLIEST} to {LATEST}"
+        raise ValueError(message)
+    return _moved(_stored(), (day - REFERENCE_DAY).days)
+
+
+def planned_sample(day: date) -> Studio:
+    """Give the sample studio with the plan that was made on the morning of `day`."""
+    studio = sample_studio(day)
+    made = plan_again(studio, instant(studio.time_zone, day, PLANNED_AT))
+    return replace(studio, plan=made.plan)
+
+
+def create_sample(path: Path, day: date) -> Studio:
+    """Make a studio file that holds the planned sample; StudioFileError when it is taken."""
+    studio = planned_sample(day)
+    create(path, studio)
+    return studio
+
+
+@lru_cache(maxsize=1)
+def _stored() -> Studio:
+    text = resource_path("sample/studio.json").read_text(encoding="utf-8")
+    return studio_from_json(text)
+
+
+def _moved(studio: Studio, days: int) -> Studio:
+    zone = studio.time_zone
+
+    def later(moment: datetime) -> datetime:
+        return _later(zone, moment, days)
+
+    return replace(
+        studio,
+        places=tuple(_moved_place(zone, place, days) for place in studio.places),
+        people=tuple(_moved_person(zone, person, days) for person in studio.people),
+        orders=tuple(
+            replace(order, promised=order.promised + timedelta(days=days))
+            for order in studio.orders
+        ),
+        poured=tuple(
+            replace(pour, start=later(pour.start), end=later(pour.end))
+            for pour in studio.poured
+        ),
+    )
+
+
+def _moved_place(zone: ZoneInfo, place: Place, days: int) -> Place:
+    moved: dict[datetime, Reading] = {}
+    for reading in place.readings:
+        when = _later(zone, reading.when, days)
+        # An hour that the spring change leaves out falls on the next one, which wins.
+        moved[when] = replace(reading, when=when)
+    return replace(place, readings=tuple(moved[when] for when in sorted(moved)))
+
+
+def _moved_person(zone: ZoneInfo, person: Person, days: int) -> Person:
+    absences = tuple(
+        replace(
+            absence,
+            start=_later(zone, absence.start, days),
+            end=_later(zone, absence.end, days),
+        )
+        for absence in person.absences
+    )
+    work = tuple(_moved_hours(hours, days) for hours in person.work)
+    return replace(person, absences=absences, work=work)
+
+
+def _moved_hours(hours: WorkHours, days: int) -> WorkHours:
+    return hours if hours.first is None else replace(hours, first=hours.first + timedelta(days))
+
+
+def _later(zone: ZoneInfo, moment: datetime, days: int) -> datetime:
+    local = moment.astimezone(zone)
+    return instant(zone, local.date() + timedelta(days=days), local.time())

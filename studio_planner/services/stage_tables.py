@@ -1,0 +1,198 @@
+"""When a film reaches each stage of its data sheet: at a steady temperature, or in a room."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.errors import BrokenRule, InvalidEntry
+from studio_planner.craft.products import Product, ProductKind
+from studio_planner.science.clocks import StageClock
+from studio_planner.science.laws import LawError
+from studio_planner.science.stages import Basis, Edge, Stage
+from studio_planner.services.cup_times import cup_life_of
+
+if TYPE_CHECKING:
+    from collections.abc import Callable, Iterable, Sequence
+    from datetime import datetime
+
+    from studio_planner.craft.products import SheetPoint
+    from studio_planner.science.history import History
+    from studio_planner.science.laws import StageLaw
+
+_FROM_BEST_TO_WORST = (Basis.PUBLISHED, Basis.BETWEEN, Basis.OUTSIDE, Basis.ASSUMED)
+_USUAL_GRAMS = 100.0
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class StageTime:
+    """Hours from the pour to a stage at its three times; None where it is never reached.
+
+    `reason` says why one of them is None, and is empty otherwise. `grams` is the mass that a
+    cup life holds for.
+    """
+
+    stage: Stage
+    early_hours: float | None
+    likely_hours: float | None
+    late_hours: float | None
+    basis: Basis
+    reason: str = ""
+    grams: float | None = None
+
+
+def sheet_product(name: str, points: Sequence[SheetPoint], minimum: float | None) -> Product:
+    """Take the figures of a sheet alone as a product, so that they are checked like one.
+
+    Raises InvalidEntry when they make no laws or a window opens after it closes.
+    """
+    # Only the figures matter here, and a one-part product is the one that needs no ratio.
+    return Product(
+        key="sheet", name=name, kind=ProductKind.PRIMER, sheet=tuple(points),
+        minimum_celsius=minimum,
+    )  # fmt: skip
+
+
+def steady_times(
+    product: Product, celsius: float, grams: float | None = None
+) -> tuple[StageTime, ...]:
+    """Give every stage of a product's sheet at a steady temperature in °C.
+
+    `grams` is the mixed mass in one cup; without it cup life is for a mass of the sheet.
+    Raises InvalidEntry when the temperature or the mass is outside what laws cover.
+    """
+
+    def one(law: StageLaw) -> StageTime:
+        return _steady(law, celsius, product.minimum_celsius)
+
+    return _table(product, one, celsius, grams)
+
+
+def room_times(
+    product: Product, room: History, poured: datetime, grams: float | None = None
+) -> tuple[StageTime, ...]:
+    """Give every stage of a film spread at `poured` (aware) in a room that was recorded.
+
+    Raises InvalidEntry when the pour lies outside the record.
+    """
+    start = poured.timestamp()
+    celsius = room.celsius_at(start)
+    if celsius is None:
+        sentence = "it lies outside the room's record; choose a time inside it."
+        raise InvalidEntry(f"pour at {poured.isoformat()}", [BrokenRule("time", sentence)])
+
+    def one(law: StageLaw) -> StageTime:
+        return _in_room(law, room, start, product.minimum_celsius)
+
+    return _table(product, one, celsius, grams)
+
+
+def _table(
+    product: Product,
+    one: Callable[[StageLaw], StageTime],
+    celsius: float,
+    grams: float | None,
+) -> tuple[StageTime, ...]:
+    rows = []
+    for stage in Stage:
+        if not product.figures(stage):
+            continue
+        try:
+            rows.append(
+                _cup(product, celsius, grams)
+                if stage is Stage.CUP_LIFE
+                else _film(product, stage, one)
+            )
+        except LawError as error:
+            raise InvalidEntry(product.name, [BrokenRule(str(stage), str(error))]) from error
+    return tuple(rows)
+
+
+def _film(product: Product, stage: Stage, one: Callable[[StageLaw], StageTime]) -> StageTime:
+    law = product.law(stage)
+    assert law is not None  # noqa: S101 - asked only for stages that have figures
+    return one(law)
+
+
+def _steady(law: StageLaw, celsius: float, minimum: float | None) -> StageTime:
+    cold = minimum is not None and celsius < minimum
+    if cold and law.stage.not_before:
+        reason = f"colder than the product's minimum of {minimum:g} °C its hours do not count"
+        return _never(law.stage, law.basis(celsius), reason)
+    at = minimum if cold and minimum is not None else celsius
+    early, likely, late = (law.hours(at, edge) for edge in Edge)
+    return StageTime(
+        stage=law.stage,
+        early_hours=early,
+        likely_hours=likely,
+        late_hours=late,
+        basis=law.basis(at),
+    )
+
+
+def _never(stage: Stage, basis: Basis, reason: str) -> StageTime:
+    return StageTime(
+        stage=stage,
+        early_hours=None,
+        likely_hours=None,
+        late_hours=None,
+        basis=basis,
+        reason=reason,
+    )
+
+
+def _cup(product: Product, celsius: float, grams: float | None) -> StageTime:
+    life = cup_life_of(product.sheet, product.law(Stage.WORKING_TIME))
+    assert life is not None  # noqa: S101 - asked only when the sheet has a cup life
+    mass = grams or _sheet_grams(product)
+    minimum = product.minimum_celsius
+    at = celsius if minimum is None else max(celsius, minimum)
+    early, likely, late = (life.hours(at, mass, edge) for edge in Edge)
+    return StageTime(
+        stage=Stage.CUP_LIFE,
+        early_hours=early,
+        likely_hours=likely,
+        late_hours=late,
+        basis=life.basis(at, mass),
+        grams=mass,
+    )
+
+
+def _sheet_grams(product: Product) -> float:
+    masses = [p.mass_g for p in product.figures(Stage.CUP_LIFE) if p.mass_g is not None]
+    return min(masses, key=lambda mass: abs(mass - _USUAL_GRAMS), default=_USUAL_GRAMS)
+
+
+def _in_room(law: StageLaw, room: History, start: float, minimum: float | None) -> StageTime:
+    reached = {edge: StageClock(law, room, edge, minimum).reached(start) for edge in Edge}
+    hours = {edge: None if r is None else (r - start) / 3600.0 for edge, r in reached.items()}
+    end = reached[Edge.LIKELY] or room.extent[1]
+    return StageTime(
+        stage=law.stage,
+        early_hours=hours[Edge.EARLY],
+        likely_hours=hours[Edge.LIKELY],
+        late_hours=hours[Edge.LATE],
+        basis=_worst(law, _felt(law, room, start, end, minimum)),
+        reason="not reached within this record" if None in hours.values() else "",
+    )
+
+
+def _felt(
+    law: StageLaw, room: History, start: float, end: float, minimum: float | None
+) -> list[float]:
+    """Temperatures that the stage's share was made at, from the pour to the stage."""
+    inner = [
+        celsius
+        for second, celsius in zip(room.seconds, room.celsius, strict=True)
+        if start < second < end
+    ]
+    ends = [room.celsius_at(start), room.celsius_at(end)]
+    felt = [*inner, *(celsius for celsius in ends if celsius is not None)]
+    if minimum is None:
+        return felt
+    warm = [celsius for celsius in felt if celsius >= minimum]
+    return warm if law.stage.not_before and warm else [max(c, minimum) for c in felt]
+
+
+def _worst(law: StageLaw, felt: Iterable[float]) -> Basis:
+    return max((law.basis(celsius) for celsius in felt), key=_FROM_BEST_TO_WORST.index)
