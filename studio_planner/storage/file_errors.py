@@ -64,6 +64,8 @@ def told_about(path: Path) -> Iterator[None]:
         if words is None:
             raise
         raise StudioFileError(f"{path} {words}") from error
+    except UnicodeDecodeError as error:  # SQLite quotes text that is not UTF-8
+        raise StudioFileError(f"{path} {_DAMAGED}") from error
     except OSError as error:
         words = _BY_ERRNO.get(error.errno or 0, _DISK_FAILED)
         raise StudioFileError(f"{path} {words}") from error

@@ -77,10 +77,11 @@ class Moment:
 
 
 class WallClock:
-    """Reads rows one after the other, oldest first, so that the doubled hour is read right.
+    """Reads the rows of a log, oldest first, so that the doubled hour is read right.
 
     A local time that the autumn change shows twice is taken for the passing that fits the log's
-    usual step after the row before.
+    usual step from its neighbour. A log that begins in that hour is read back from its first
+    row that can be meant in one way only.
     """
 
     def __init__(
@@ -91,32 +92,50 @@ class WallClock:
         self._offset = offset
         self._order = order
         self._step = step
-        self._before: datetime | None = None
 
-    def moment(self, stamp: Stamp) -> Moment:
-        """The instant of the next row."""
-        wall = stamp.wall(self._order)
-        counted = stamp.instant()
-        if counted is None and wall is None:
-            return Moment(None, "there is no such date")
-        found = (counted,) if counted or wall is None else self._candidates(stamp, wall)
-        if not found:
-            zone = self._zone.key
-            return Moment(None, f"the clock in {zone} skips this time at the spring change")
-        self._before = min((one for one in found if one), key=self._distance)
-        return Moment(self._before)
+    def moments(self, stamps: Sequence[Stamp]) -> list[Moment]:
+        """The instant of each row, or why it has none."""
+        meant = [self._candidates(stamp) for stamp in stamps]
+        sure = next((i for i, found in enumerate(meant) if len(found) == 1), 0)
+        ahead = self._chosen(meant[sure:], self._step, None)
+        back = self._chosen(meant[:sure][::-1], -self._step, ahead[0] if ahead else None)
+        chosen = zip(stamps, back[::-1] + ahead, strict=True)
+        return [Moment(when, "" if when else self._why_none(stamp)) for stamp, when in chosen]
 
-    def _candidates(self, stamp: Stamp, wall: datetime) -> tuple[datetime, ...]:
+    def _candidates(self, stamp: Stamp) -> tuple[datetime, ...]:
+        counted, wall = stamp.instant(), stamp.wall(self._order)
+        if counted is not None:
+            return (counted,)
+        if wall is None:
+            return ()
         if stamp.offset is not None:
             return ((wall - stamp.offset).replace(tzinfo=UTC),)
         if self._offset is not None:
             return (wall.replace(tzinfo=self._offset).astimezone(UTC),)
         return readings_of(self._zone, wall)
 
-    def _distance(self, moment: datetime) -> tuple[timedelta, datetime]:
-        if self._before is None:
-            return (timedelta(), moment)
-        return (abs(moment - self._before - self._step), moment)
+    def _chosen(
+        self,
+        meant: Sequence[tuple[datetime, ...]],
+        step: timedelta,
+        before: datetime | None,
+    ) -> list[datetime | None]:
+        chosen: list[datetime | None] = []
+        for candidates in meant:
+            due = None if before is None else before + step
+            when = min(candidates, key=lambda one: _distance(one, due), default=None)
+            chosen.append(when)
+            before = when or before
+        return chosen
+
+    def _why_none(self, stamp: Stamp) -> str:
+        if stamp.wall(self._order) is None:
+            return "there is no such date"
+        return f"the clock in {self._zone.key} skips this time at the spring change"
+
+
+def _distance(moment: datetime, due: datetime | None) -> tuple[timedelta, datetime]:
+    return (abs(moment - due) if due else timedelta(), moment)
 
 
 def usual_step(walls: Sequence[datetime | None]) -> timedelta:

@@ -28,7 +28,14 @@ APPLICATION_ID = 0x436F6174
 _HEADER = 100
 _MAGIC = b"SQLite format 3\x00"
 _ROLLBACK_JOURNAL = b"\x01\x01"
+_NEWEST_SCHEMA_FORMAT = 4
 _STRICT_SINCE = (3, 37)
+_GUARDS = (
+    "trusted_schema = OFF",
+    "cell_size_check = ON",
+    "foreign_keys = ON",
+    "synchronous = FULL",
+)
 
 
 def connect(path: Path, busy_milliseconds: int, mode: str = "rw") -> sqlite3.Connection:
@@ -45,13 +52,12 @@ def connect(path: Path, busy_milliseconds: int, mode: str = "rw") -> sqlite3.Con
         isolation_level=None,
         check_same_thread=False,
     )
-    for pragma in (
-        "trusted_schema = OFF",
-        "cell_size_check = ON",
-        "foreign_keys = ON",
-        "synchronous = FULL",
-    ):
-        connection.execute(f"PRAGMA {pragma}")
+    try:
+        for pragma in _GUARDS:
+            connection.execute(f"PRAGMA {pragma}")
+    except BaseException:
+        connection.close()
+        raise
     return connection
 
 
@@ -90,6 +96,8 @@ def _require_ours(path: Path, header: bytes) -> None:
     ours = int.from_bytes(header[68:72], "big") == APPLICATION_ID
     if not ours or header[60:64] == bytes(4):
         raise StudioFileError(f"{path} belongs to another program; choose a studio file.")
+    if not 1 <= int.from_bytes(header[44:48], "big") <= _NEWEST_SCHEMA_FORMAT:
+        raise StudioFileError(f"{path} is damaged; open a backup or a copy of it.")
     if header[18:20] != _ROLLBACK_JOURNAL:
         raise StudioFileError(
             f"{path} was changed by another program, which keeps its changes in a second file; "
@@ -110,11 +118,18 @@ def require_whole(
         )
     verdict = [row[0] for row in connection.execute("PRAGMA quick_check(1)")]
     torn = connection.execute("PRAGMA foreign_key_check").fetchone()
-    if verdict != ["ok"] or torn is not None:
+    if verdict != ["ok"] or torn is not None or _cut_short(connection, path):
         raise StudioFileError(
             f"{path} is damaged; open a backup or a copy of it. It was left as it is."
         )
     connection.execute("PRAGMA query_only = OFF")
+
+
+def _cut_short(connection: sqlite3.Connection, path: Path) -> bool:
+    # SQLite fills a last page that is not all there with zeros and says nothing.
+    (pages,) = connection.execute("PRAGMA page_count").fetchone()
+    (page_bytes,) = connection.execute("PRAGMA page_size").fetchone()
+    return bool(path.stat().st_size < pages * page_bytes)
 
 
 def _schema(connection: sqlite3.Connection) -> frozenset[tuple[str, str, str, str | None]]:

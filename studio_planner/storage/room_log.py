@@ -249,9 +249,9 @@ class _Look:
         if newest_first(plain):
             rows, plain = rows[::-1], plain[::-1]
         clock = WallClock(self._zone, self._offset, order, usual_step(plain))
+        moments = clock.moments([row.stamp for row in rows])
         found: list[tuple[datetime, _Read]] = []
-        for row in rows:
-            moment = clock.moment(row.stamp)
+        for row, moment in zip(rows, moments, strict=True):
             if moment.when is None:
                 self._skip(row.line, row.text, moment.why)
             else:

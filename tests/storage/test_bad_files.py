@@ -1,0 +1,224 @@
+"""A file that is not a sound studio file gets one sentence and is left byte for byte as it was."""
+
+from __future__ import annotations
+
+import os
+import random
+import sqlite3
+from contextlib import contextmanager
+
+import pytest
+
+from studio_planner.craft.errors import StudioFileError
+from studio_planner.craft.studio import Studio
+from studio_planner.storage.studio_file import create_studio, open_studio
+
+
+def refused(path, match):
+    before = path.read_bytes()
+    listing = sorted(other.name for other in path.parent.iterdir())
+    with pytest.raises(StudioFileError, match=match) as told:
+        open_studio(path).close()
+    assert path.read_bytes() == before
+    assert sorted(other.name for other in path.parent.iterdir()) == listing
+    assert "\n" not in str(told.value)
+    assert path.name in str(told.value)
+
+
+def changed(path, *statements):
+    connection = sqlite3.connect(path, isolation_level=None)
+    for statement in statements:
+        connection.execute(statement)
+    connection.close()
+
+
+def test_a_missing_file_is_named(tmp_path):
+    with pytest.raises(StudioFileError, match=r"none\.studio is not there"):
+        open_studio(tmp_path / "none.studio")
+    assert list(tmp_path.iterdir()) == []
+
+
+def test_a_folder_is_refused(tmp_path):
+    with pytest.raises(StudioFileError, match="is a folder"):
+        open_studio(tmp_path)
+
+
+@pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="needs named pipes")
+def test_a_pipe_is_refused_without_waiting_for_it(tmp_path):
+    os.mkfifo(tmp_path / "pipe.studio")
+    with pytest.raises(StudioFileError, match="is not a file"):
+        open_studio(tmp_path / "pipe.studio")
+
+
+@pytest.mark.parametrize(
+    ("content", "match"),
+    [
+        (b"", "is empty"),
+        (b"x", "is not a studio file"),
+        (b"PK\x03\x04 a zip archive" * 100, "is not a studio file"),
+        (b"SQLite format 3\x00" + bytes(20), "is cut short"),
+        (b"SQLite format 3\x00" + bytes(2000), "another program"),
+    ],
+)
+def test_a_file_that_is_no_studio_is_refused(tmp_path, content, match):
+    path = tmp_path / "bad.studio"
+    path.write_bytes(content)
+    refused(path, match)
+
+
+def test_the_file_of_another_program_is_refused(tmp_path):
+    path = tmp_path / "other.db"
+    changed(path, "CREATE TABLE t (x)", "PRAGMA user_version = 1")
+    refused(path, "belongs to another program")
+
+
+def test_a_newer_file_is_refused_and_left_untouched(studio_path):
+    changed(studio_path, "PRAGMA user_version = 2")
+    refused(studio_path, "made by a newer version")
+
+
+def test_a_file_turned_to_a_write_ahead_log_is_refused(studio_path):
+    changed(studio_path, "PRAGMA journal_mode = WAL")
+    refused(studio_path, "second file")
+
+
+@pytest.mark.parametrize(
+    "statement",
+    [
+        "CREATE TRIGGER t AFTER INSERT ON places BEGIN DELETE FROM orders; END",
+        "CREATE VIEW v AS SELECT 1",
+        "CREATE TABLE more (x)",
+        "CREATE INDEX i ON pieces (name)",
+        "DROP TABLE plan_steps",
+        "ALTER TABLE pieces ADD COLUMN more TEXT",
+        "CREATE TEMP TABLE harmless (x)",
+    ],
+)
+def test_a_file_with_other_tables_than_ours_is_refused(studio_path, full_studio, statement):
+    changed(studio_path, statement)
+    if "TEMP" in statement:  # never reaches the file
+        with open_studio(studio_path) as file:
+            assert file.read() == full_studio
+    else:
+        refused(studio_path, "changed by another program")
+
+
+def test_a_table_turned_into_a_view_is_refused(studio_path):
+    changed(
+        studio_path,
+        "DROP TABLE change_count",
+        "CREATE VIEW change_count AS SELECT 1 AS id, 0 AS revision",
+    )
+    refused(studio_path, "changed by another program")
+
+
+def test_an_entry_that_names_a_missing_owner_is_refused(studio_path):
+    changed(studio_path, "PRAGMA foreign_keys = OFF", "DELETE FROM pieces WHERE key = 'p1'")
+    refused(studio_path, "is damaged")
+
+
+@pytest.mark.parametrize(
+    ("statement", "match"),
+    [
+        ("UPDATE pieces SET body_mm = 9000", "body_mm"),
+        ("UPDATE pieces_stack SET film_mm = -1", "film_mm"),
+        ("UPDATE places_readings SET celsius = 1000", "celsius"),
+        ("UPDATE pieces SET material = 'cheese'", "pieces, row 1.*cheese"),
+        ("UPDATE pieces SET shape_kind = 'star'", "pieces, row 1.*star"),
+        ("UPDATE pieces SET shape_kind = 'oval'", "pieces, row 1.*missing"),
+        ("UPDATE plan SET made = 9000000000000000000", "table plan"),
+        ("UPDATE orders SET promised = 'soon'", "table orders.*soon"),
+        ("UPDATE people SET wakes = '07:00+01:00'", "table people"),
+        ("DELETE FROM settings", "table studio, row 1: there are 0 rows"),
+        ("DELETE FROM studio", "no studio in it"),
+        ("UPDATE studio SET zone = 'Moon/Far'", "Moon/Far"),
+    ],
+)
+def test_an_entry_that_breaks_a_rule_is_named(studio_path, statement, match):
+    changed(studio_path, "PRAGMA foreign_keys = ON", statement)
+    before = studio_path.read_bytes()
+    with open_studio(studio_path) as file, pytest.raises(StudioFileError, match=match):
+        file.read()
+    assert studio_path.read_bytes() == before
+
+
+def test_text_that_is_not_utf8_is_damage(studio_path):
+    changed(studio_path, "UPDATE studio SET name = CAST(x'ff41' AS TEXT)")
+    with open_studio(studio_path) as file, pytest.raises(StudioFileError, match="damaged"):
+        file.read()
+
+
+def test_a_file_without_its_counter_is_damaged(studio_path):
+    changed(studio_path, "DELETE FROM change_count")
+    with open_studio(studio_path) as file, pytest.raises(StudioFileError, match="damaged"):
+        file.revision()
+
+
+def test_a_file_cut_short_anywhere_is_refused(studio_path):
+    whole = studio_path.read_bytes()
+    lengths = [*range(0, 200, 17), *range(200, len(whole), 4096 + 7), len(whole) - 1]
+    for length in lengths:
+        studio_path.write_bytes(whole[:length])
+        refused(studio_path, "is empty|not a studio file|cut short|damaged")
+
+
+def test_a_flipped_byte_never_raises_anything_but_a_sentence(studio_path):
+    whole = studio_path.read_bytes()
+    dice = random.Random(4)  # noqa: S311 - not for secrets
+    outcomes = set()
+    for _ in range(400):
+        broken = bytearray(whole)
+        for _ in range(dice.choice([1, 1, 8])):
+            broken[dice.randrange(len(broken))] ^= 1 << dice.randrange(8)
+        studio_path.write_bytes(broken)
+        try:
+            with open_studio(studio_path) as file:
+                assert isinstance(file.read(), Studio)
+            outcomes.add("read")
+        except StudioFileError as error:
+            assert "\n" not in str(error)
+            outcomes.add("refused")
+        assert studio_path.read_bytes() == broken
+    assert outcomes == {"read", "refused"}
+
+
+@contextmanager
+def nobody_in_particular():
+    """Be a user without rights while the block runs: nothing is forbidden to root."""
+    if os.getuid() != 0:
+        yield
+        return
+    os.seteuid(65534)
+    try:
+        yield
+    finally:
+        os.seteuid(0)
+
+
+@pytest.mark.skipif(os.name != "posix", reason="needs permissions of a folder")
+def test_a_folder_that_may_not_be_written_to_is_named(studio_path, full_studio):
+    folder = studio_path.parent
+    for parent in folder.parents[:2]:
+        parent.chmod(0o755)
+    folder.chmod(0o555)
+    try:
+        with nobody_in_particular(), open_studio(studio_path) as file:
+            assert file.read() == full_studio
+            with pytest.raises(StudioFileError, match="cannot be written there"):
+                file.write(full_studio)
+            with pytest.raises(StudioFileError, match="cannot be written there"):
+                create_studio(folder / "new.studio", full_studio)
+    finally:
+        folder.chmod(0o755)
+    assert list(folder.iterdir()) == [studio_path]
+
+
+def test_a_studio_cannot_be_made_in_a_missing_folder(tmp_path):
+    with pytest.raises(StudioFileError, match="folder"):
+        create_studio(tmp_path / "missing" / "new.studio", Studio(name="New"))
+    assert list(tmp_path.iterdir()) == []
+
+
+def test_a_python_with_an_old_sqlite_is_named(studio_path, monkeypatch):
+    monkeypatch.setattr(sqlite3, "sqlite_version_info", (3, 31, 1))
+    refused(studio_path, "needs SQLite 3.37")

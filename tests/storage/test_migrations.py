@@ -1,0 +1,166 @@
+"""Older files are brought up to date in one go, after a backup, or stay as they are."""
+
+from __future__ import annotations
+
+import hashlib
+import os
+import sqlite3
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+from studio_planner.craft.errors import StudioFileError
+from studio_planner.storage import migrations
+from studio_planner.storage.migrations import RELEASED
+from studio_planner.storage.opening import expected_schema
+from studio_planner.storage.studio_file import create_studio, open_studio
+
+FROZEN = {
+    "m0001_first_tables.py": "2776f31dc66f5ab4",
+    "m0001_plan_tables.py": "2ffc1a902c7d52cc",
+    "m0001_studio_tables.py": "c2ec9e4484ed70ba",
+    "m0001_work_tables.py": "58048cef908e4c96",
+}
+
+
+def add_glaze(connection):
+    """Add an invented table and fill it from what is there."""
+    connection.execute("CREATE TABLE glaze (name TEXT NOT NULL) STRICT")
+    connection.execute("INSERT INTO glaze SELECT name FROM pieces")
+
+
+def rename_pieces(connection):
+    """Change rows."""
+    connection.execute("UPDATE pieces SET name = name || ' (glazed)'")
+
+
+def run_out_of_disk(connection):
+    """Fill the disk."""
+    connection.execute("PRAGMA max_page_count = 1")
+    connection.execute("CREATE TABLE big (x BLOB) STRICT")
+    connection.execute("INSERT INTO big VALUES (zeroblob(10000000))")
+
+
+def tear_a_reference(connection):
+    """Leave coats without their product."""
+    connection.execute("DELETE FROM products")
+
+
+def stumble(connection):
+    """Have a bug."""
+    connection.execute("DELETE FROM pieces")
+    raise ZeroDivisionError
+
+
+def names(path):
+    connection = sqlite3.connect(path)
+    found = [row[0] for row in connection.execute("SELECT name FROM pieces ORDER BY position")]
+    connection.close()
+    return found
+
+
+def test_released_migrations_are_never_edited():
+    folder = Path(migrations.__file__).parent
+    found = {
+        path.name: hashlib.sha256(path.read_text("utf-8").encode()).hexdigest()[:16]
+        for path in sorted(folder.glob("m[0-9]*.py"))
+    }
+    assert found == FROZEN
+
+
+def test_every_released_migration_says_what_it_does():
+    assert all(step.__doc__ for step in RELEASED)
+
+
+def test_an_older_file_is_brought_up_to_date_after_a_backup(studio_path):
+    before = names(studio_path)
+    steps = (*RELEASED, add_glaze, rename_pieces)
+    with open_studio(studio_path, steps=steps) as file:
+        assert [piece.name for piece in file.read().pieces] == [f"{n} (glazed)" for n in before]
+    backup = studio_path.with_name("full (before version 2).studio")
+    assert names(backup) == before
+    assert names(studio_path) == [f"{name} (glazed)" for name in before]
+    with open_studio(studio_path, steps=steps):
+        pass
+    assert sorted(p.name for p in studio_path.parent.iterdir()) == [backup.name, "full.studio"]
+
+
+def test_the_backup_opens_with_the_older_program(studio_path, full_studio):
+    open_studio(studio_path, steps=(*RELEASED, add_glaze)).close()
+    with open_studio(studio_path.with_name("full (before version 2).studio")) as file:
+        assert file.read() == full_studio
+
+
+def test_an_older_program_refuses_the_file_afterwards(studio_path):
+    open_studio(studio_path, steps=(*RELEASED, add_glaze)).close()
+    with pytest.raises(StudioFileError, match="newer version"):
+        open_studio(studio_path)
+
+
+def test_a_migrated_file_and_a_new_one_have_the_same_tables(studio_path, full_studio, tmp_path):
+    steps = (*RELEASED, add_glaze)
+    open_studio(studio_path, steps=steps).close()
+    create_studio(tmp_path / "new.studio", full_studio, steps=steps).close()
+    assert len(expected_schema(steps)) == len(expected_schema(RELEASED)) + 1
+
+
+def test_an_earlier_backup_is_not_written_over(studio_path):
+    taken = studio_path.with_name("full (before version 2).studio")
+    taken.write_text("precious")
+    open_studio(studio_path, steps=(*RELEASED, add_glaze)).close()
+    assert taken.read_text() == "precious"
+    assert names(studio_path.with_name("full (before version 2 2).studio"))
+
+
+@pytest.mark.parametrize(
+    ("bad", "error"),
+    [
+        (run_out_of_disk, StudioFileError),
+        (tear_a_reference, StudioFileError),
+        (stumble, ZeroDivisionError),
+    ],
+)
+def test_a_migration_that_fails_changes_nothing(studio_path, full_studio, bad, error):
+    before = studio_path.read_bytes()
+    with pytest.raises(error):
+        open_studio(studio_path, steps=(*RELEASED, add_glaze, bad))
+    assert studio_path.read_bytes() == before
+    with open_studio(studio_path) as file:
+        assert file.read() == full_studio
+
+
+def test_a_backup_that_fails_stops_the_migration(studio_path, monkeypatch):
+    before = studio_path.read_bytes()
+
+    def fail(_descriptor):
+        raise OSError(28, "No space left on device")
+
+    monkeypatch.setattr(os, "fsync", fail)
+    with pytest.raises(StudioFileError, match="disk is full"):
+        open_studio(studio_path, steps=(*RELEASED, add_glaze))
+    assert studio_path.read_bytes() == before
+
+
+def test_a_migration_that_is_killed_changes_nothing(studio_path, full_studio):
+    script = (
+        "import os, signal, sys; from pathlib import Path\n"
+        "from studio_planner.storage.migrations import RELEASED\n"
+        "from studio_planner.storage.studio_file import open_studio\n"
+        "def die(connection):\n"
+        "    connection.execute('PRAGMA cache_size = 1')\n"
+        "    connection.execute('CREATE TABLE big (x BLOB) STRICT')\n"
+        "    connection.execute('INSERT INTO big VALUES (zeroblob(3000000))')\n"
+        "    connection.execute('DELETE FROM plan_coats')\n"
+        "    os.kill(os.getpid(), signal.SIGKILL)\n"
+        "open_studio(Path(sys.argv[1]), steps=(*RELEASED, die))\n"
+    )
+    done = subprocess.run(  # noqa: S603 - our own script
+        [sys.executable, "-c", script, str(studio_path)],
+        check=False,
+        env={**os.environ, "PYTHONPATH": os.pathsep.join(sys.path)},
+    )
+    assert done.returncode != 0
+    with open_studio(studio_path) as file:
+        assert file.read() == full_studio

@@ -1,0 +1,278 @@
+"""What goes into a studio file comes out of it, and two windows do not undo each other."""
+
+from __future__ import annotations
+
+import sqlite3
+import threading
+from dataclasses import replace
+from datetime import UTC, datetime, timedelta
+
+import pytest
+from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
+
+from studio_planner.craft.errors import InvalidEntry, StudioFileError
+from studio_planner.craft.plans import Plan
+from studio_planner.craft.studio import Studio
+from studio_planner.storage.opening import APPLICATION_ID
+from studio_planner.storage.studio_file import create_studio, open_studio
+from studio_planner.storage.tables import studio_table
+
+NOON = datetime(2031, 3, 4, 12, tzinfo=UTC)
+
+
+def read(path):
+    with open_studio(path) as file:
+        return file.read()
+
+
+def test_a_studio_that_uses_everything_comes_back_the_same(studio_path, full_studio):
+    assert read(studio_path) == full_studio
+
+
+def test_an_empty_studio_can_be_kept(tmp_path):
+    create_studio(tmp_path / "empty.studio", Studio(name="Empty")).close()
+    assert read(tmp_path / "empty.studio") == Studio(name="Empty")
+
+
+@settings(
+    max_examples=60,
+    deadline=None,
+    suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large],
+)
+@given(data=st.data())
+def test_any_studio_comes_back_the_same(data, studios, tmp_path_factory):
+    path = tmp_path_factory.mktemp("any") / "any.studio"
+    before, after = data.draw(studios), data.draw(studios)
+    create_studio(path, before).close()
+    with open_studio(path) as file:
+        assert file.read() == before
+        file.write(after)
+        assert file.read() == after
+    assert read(path) == after
+
+
+def test_times_come_back_in_utc(studio_path):
+    moments = [reading.when for place in read(studio_path).places for reading in place.readings]
+    assert {moment.tzinfo for moment in moments} == {UTC}
+
+
+def test_the_file_says_what_it_is(studio_path):
+    header = studio_path.read_bytes()[:100]
+    assert header[68:72] == APPLICATION_ID.to_bytes(4, "big") == b"Coat"
+    assert int.from_bytes(header[60:64], "big") == 1
+
+
+def test_the_guards_are_on(studio_path):
+    with open_studio(studio_path) as file:
+        values = {
+            name: file._connection.execute(f"PRAGMA {name}").fetchone()[0]  # noqa: SLF001
+            for name in (
+                "foreign_keys",
+                "trusted_schema",
+                "cell_size_check",
+                "synchronous",
+                "journal_mode",
+                "busy_timeout",
+                "query_only",
+            )
+        }
+    # synchronous 2 is FULL (the SQLite manual's page on PRAGMA statements).
+    assert values == {
+        "foreign_keys": 1,
+        "trusted_schema": 0,
+        "cell_size_check": 1,
+        "synchronous": 2,
+        "journal_mode": "delete",
+        "busy_timeout": 3000,
+        "query_only": 0,
+    }
+
+
+def test_every_table_is_strict(studio_path):
+    connection = sqlite3.connect(studio_path)
+    tables = connection.execute("PRAGMA table_list").fetchall()
+    connection.close()
+    ours = [row for row in tables if not row[1].startswith("sqlite_")]
+    assert len(ours) == len(studio_table().all) + 1
+    assert all(row[5] == 1 for row in ours)
+
+
+def test_tables_have_a_column_for_every_field(studio_path):
+    connection = sqlite3.connect(studio_path)
+    for table in studio_table().all:
+        found = connection.execute(f'PRAGMA table_info("{table.name}")').fetchall()
+        lead = len(table.leading)
+        assert [row[1] for row in found[:lead]] == list(table.leading)
+        expected = [(c.name, c.sql_type, not c.optional) for c in table.columns]
+        assert [(row[1], row[2], bool(row[3])) for row in found[lead:]] == expected, table.name
+    connection.close()
+
+
+def test_an_existing_file_is_never_made_anew(studio_path, full_studio):
+    before = studio_path.read_bytes()
+    with pytest.raises(StudioFileError, match="is there already"):
+        create_studio(studio_path, Studio(name="Other"))
+    assert studio_path.read_bytes() == before
+    assert read(studio_path) == full_studio
+
+
+def test_a_new_file_leaves_nothing_beside_it(studio_path):
+    assert [path.name for path in studio_path.parent.iterdir()] == ["full.studio"]
+
+
+def test_each_change_raises_the_revision(studio_path, full_studio):
+    with open_studio(studio_path) as file:
+        seen = [file.revision()]
+        seen.append(file.write(full_studio))
+        seen.append(file.keep_plan(None))
+        assert file.revision() == seen[-1]
+    assert seen == [0, 1, 2]
+
+
+def test_only_the_plan_changes_when_a_plan_is_kept(studio_path, full_studio):
+    plan = Plan(made=NOON, start=NOON, coats=())
+    with open_studio(studio_path) as file:
+        file.read()
+        file.keep_plan(plan)
+        assert file.read() == replace(full_studio, plan=plan)
+    assert read(studio_path) == replace(full_studio, plan=plan)
+
+
+def test_a_plan_can_be_forgotten(studio_path, full_studio):
+    with open_studio(studio_path) as file:
+        file.keep_plan(None)
+    assert read(studio_path) == replace(full_studio, plan=None)
+
+
+def test_a_change_in_one_window_is_seen_in_the_other(studio_path, full_studio):
+    with open_studio(studio_path) as one, open_studio(studio_path) as other:
+        assert other.read() == full_studio
+        one.write(replace(full_studio, name="Renamed"))
+        assert other.revision() == 1
+        assert other.read().name == "Renamed"
+
+
+def test_a_stale_change_is_refused(studio_path, full_studio):
+    with open_studio(studio_path) as one, open_studio(studio_path) as other:
+        seen = other.revision()
+        one.write(replace(full_studio, name="First"))
+        with pytest.raises(StudioFileError, match="changed in another window"):
+            other.write(replace(full_studio, name="Second"), expected_revision=seen)
+        with pytest.raises(StudioFileError, match="changed in another window"):
+            other.keep_plan(None, expected_revision=seen)
+        assert other.read().name == "First"
+
+
+def test_a_window_that_did_not_look_still_writes_everything(studio_path, full_studio):
+    with open_studio(studio_path) as one, open_studio(studio_path) as other:
+        other.read()
+        one.write(replace(full_studio, people=(), name="First"))
+        other.write(full_studio)
+    assert read(studio_path) == full_studio
+
+
+def test_a_file_in_use_is_said_to_be_in_use(studio_path, full_studio):
+    blocker = sqlite3.connect(studio_path, isolation_level=None)
+    blocker.execute("BEGIN EXCLUSIVE")
+    try:
+        with pytest.raises(StudioFileError, match="in use by another window"):
+            open_studio(studio_path, busy_milliseconds=20)
+    finally:
+        blocker.close()
+    assert read(studio_path) == full_studio
+
+
+def test_reading_goes_on_while_another_window_prepares_a_change(studio_path, full_studio):
+    with open_studio(studio_path, busy_milliseconds=20) as file:
+        blocker = sqlite3.connect(studio_path, isolation_level=None)
+        blocker.execute("BEGIN IMMEDIATE")
+        assert file.read() == full_studio
+        with pytest.raises(StudioFileError, match="in use by another window"):
+            file.write(full_studio)
+        blocker.close()
+        assert file.write(full_studio) == 1
+
+
+def test_a_file_may_be_used_from_another_thread(studio_path, full_studio):
+    found = []
+    with open_studio(studio_path) as file:
+        worker = threading.Thread(target=lambda: found.append(file.read()))
+        worker.start()
+        worker.join()
+    assert found == [full_studio]
+
+
+def test_windows_that_take_turns_lose_no_change(studio_path, full_studio):
+    def rename(number):
+        with open_studio(studio_path) as file:
+            for turn in range(5):
+                while True:
+                    seen = file.revision()
+                    studio = replace(file.read(), name=f"{number}.{turn}")
+                    try:
+                        file.write(studio, expected_revision=seen)
+                        break
+                    except StudioFileError:
+                        continue
+
+    workers = [threading.Thread(target=rename, args=(number,)) for number in range(3)]
+    for worker in workers:
+        worker.start()
+    for worker in workers:
+        worker.join()
+    with open_studio(studio_path) as file:
+        assert file.revision() == 15
+        assert replace(file.read(), name=full_studio.name) == full_studio
+
+
+def test_text_that_cannot_be_written_is_refused_and_nothing_changes(studio_path, full_studio):
+    with open_studio(studio_path) as file:
+        with pytest.raises(InvalidEntry, match=r"studio\[0\]"):
+            file.write(replace(full_studio, name="half a pair \ud83d"))
+        assert file.revision() == 0
+    assert read(studio_path) == full_studio
+
+
+def test_a_time_without_a_zone_is_refused_and_nothing_changes(studio_path, full_studio):
+    plan = Plan(made=NOON.replace(tzinfo=None), start=NOON, coats=())
+    with open_studio(studio_path) as file:
+        with pytest.raises(InvalidEntry, match="no time zone"):
+            file.keep_plan(plan)
+        assert file.read() == full_studio
+
+
+def test_a_copy_is_a_whole_studio(studio_path, full_studio, tmp_path):
+    copy = tmp_path / "copy.studio"
+    with open_studio(studio_path) as file:
+        file.save_copy(copy)
+        with pytest.raises(StudioFileError, match="is there already"):
+            file.save_copy(copy)
+        file.write(replace(full_studio, name="Newer"))
+        file.save_copy(copy, overwrite=True)
+        with pytest.raises(StudioFileError, match="the open studio itself"):
+            file.save_copy(studio_path, overwrite=True)
+    assert read(copy) == replace(full_studio, name="Newer")
+
+
+def test_a_copy_into_a_missing_folder_is_refused_in_a_sentence(studio_path, tmp_path):
+    with open_studio(studio_path) as file, pytest.raises(StudioFileError, match="folder"):
+        file.save_copy(tmp_path / "missing" / "copy.studio")
+
+
+@pytest.mark.parametrize("name", ["a b.studio", "50%#?.studio", "ö\u2603.studio", "a'b;.studio"])
+def test_any_file_name_will_do(tmp_path, name):
+    create_studio(tmp_path / name, Studio(name="Any")).close()
+    assert read(tmp_path / name).name == "Any"
+    assert [path.name for path in tmp_path.iterdir()] == [name]
+
+
+def test_readings_of_a_year_are_kept_quickly_enough(tmp_path, full_studio):
+    room = full_studio.places[0]
+    reading = room.readings[0]
+    readings = tuple(
+        replace(reading, when=NOON + timedelta(hours=hour)) for hour in range(24 * 365)
+    )
+    studio = replace(full_studio, places=(replace(room, readings=readings), *full_studio.places[1:]))
+    create_studio(tmp_path / "year.studio", studio).close()
+    assert read(tmp_path / "year.studio") == studio
