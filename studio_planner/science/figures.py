@@ -153,8 +153,8 @@ def _rises(stage: Stage, cold: SheetFigure, warm: SheetFigure) -> bool:
     safe_end_rises = long if stage.not_before else short
     if safe_end_rises or warm.middle_hours > cold.middle_hours:
         msg = (
-            f"{stage.value}: {warm.spoken} is longer than {cold.spoken}, but warmth does not slow a cure; "
-            "check the temperatures and the times on the sheet."
+            f"{stage.value}: {warm.spoken} is longer than {cold.spoken}, but warmth does not "
+            "slow a cure; check the temperatures and the times on the sheet."
         )
         raise LawError(msg)
     return short or long

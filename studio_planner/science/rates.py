@@ -9,7 +9,6 @@ backwards by twice as much, so that going there and back comes home.
 
 from __future__ import annotations
 
-import math
 from bisect import bisect_left, bisect_right
 from dataclasses import dataclass, field
 from itertools import accumulate, pairwise
@@ -23,8 +22,9 @@ if TYPE_CHECKING:
     from studio_planner.science.history import History
     from studio_planner.science.laws import StageLaw
 
-_LARGEST_LOG_STEP = 0.06
-_LARGEST_CELSIUS_STEP = 1.0
+_LARGEST_CHANGE = 0.06
+_LARGEST_BEND = 1e-3
+_SHORTEST_SHARE = 1e-4
 _ROUNDING = 1e-10
 _NEWTON_STEPS = 3
 _SECONDS_PER_HOUR = 3600.0
@@ -235,21 +235,15 @@ class _Cutter:
     def _counted(
         self, before: _Room, after: _Room, start: float, end: float
     ) -> Iterator[_Piece]:
-        first = self._rate(_between(before, after, start))
-        last = self._rate(_between(before, after, end))
-        count = self._count(before, after, end - start, abs(math.log(last / first)))
-        step = (end - start) / count
-        for index in range(count):
-            middle = self._rate(_between(before, after, start + (index + 0.5) * step))
-            close = end if index == count - 1 else start + (index + 1) * step
-            last = self._rate(_between(before, after, close))
-            yield close, (first, middle, last)
-            first = last
-
-    def _count(self, before: _Room, after: _Room, share: float, log_step: float) -> int:
-        celsius_step = max(abs(a - b) for a, b in zip(before, after, strict=True)) * share
-        steps = max(log_step / _LARGEST_LOG_STEP, celsius_step / _LARGEST_CELSIUS_STEP)
-        return math.ceil(steps) or 1
+        first, middle, last = (
+            self._rate(_between(before, after, share))
+            for share in (start, (start + end) / 2, end)
+        )
+        if _gentle(first, middle, last) or end - start < _SHORTEST_SHARE:
+            yield end, (first, middle, last)
+            return
+        yield from self._counted(before, after, start, (start + end) / 2)
+        yield from self._counted(before, after, (start + end) / 2, end)
 
     def _rate(self, room: _Room) -> float:
         if room not in self._rates:
@@ -259,6 +253,14 @@ class _Cutter:
             hours = self._law.hours(celsius, self._edge, band)
             self._rates[room] = 1.0 / (_SECONDS_PER_HOUR * hours)
         return self._rates[room]
+
+
+def _gentle(first: float, middle: float, last: float) -> bool:
+    """Return whether a parabola through three rates is as good as the rate itself."""
+    change = max(first, middle, last) / min(first, middle, last) - 1.0
+    return (
+        change <= _LARGEST_CHANGE and abs(first + last - 2 * middle) <= _LARGEST_BEND * middle
+    )
 
 
 def _between(before: _Room, after: _Room, share: float) -> _Room:

@@ -17,6 +17,7 @@ from studio_planner.science.history import History, constant_history, stepped_hi
 from studio_planner.science.laws import SheetFigure, StageLaw, stage_law
 from studio_planner.science.stages import Edge, Stage
 from tests.science.rooms import wavy_room
+from tests.science.sheets import laws
 
 HOUR = 3600.0
 START = 1.75e9
@@ -133,7 +134,39 @@ def test_steep_steps_and_slow_changes_agree_with_quadrature() -> None:
                 assert abs(error) / max(clock.degree(1.0, end) / end, 1e-9) < 1.0
 
 
-@settings(max_examples=60, deadline=None)
+@st.composite
+def rough_rooms(draw: st.DrawFn) -> History:
+    """Draw a room of few samples with hard changes of temperature and band."""
+    pauses = st.sampled_from([60.0, 600.0, HOUR, 6 * HOUR, 24 * HOUR])
+    changes = st.sampled_from([0.0, 0.0, 0.5, -1.0, 3.0, -4.0, 10.0, -10.0])
+    rows = draw(
+        st.lists(
+            st.tuples(pauses, changes, st.sampled_from([0.0, 0.5, 1.0, 3.0])),
+            min_size=2,
+            max_size=10,
+        )
+    )
+    seconds, celsius = [0.0], [draw(st.floats(5.0, 35.0))]
+    for pause, change, _ in rows[1:]:
+        seconds.append(seconds[-1] + pause)
+        celsius.append(min(max(celsius[-1] + change, -5.0), 45.0))
+    bands = tuple(row[2] for row in rows)
+    return History(tuple(seconds), tuple(celsius), bands, (None,) * len(rows))
+
+
+@settings(max_examples=50)
+@given(laws(), rough_rooms(), st.sampled_from(list(Edge)), st.sampled_from([None, 10.0, 16.0]))
+def test_any_law_in_any_room_agrees_with_quadrature_to_a_second(
+    law: StageLaw, room: History, edge: Edge, minimum: float | None
+) -> None:
+    clock = StageClock(law, room, edge, minimum)
+    first, last = room.extent
+    share = clock.degree(first, last)
+    error = abs(share - quadrature(clock, first, last))
+    assert error * (last - first) <= 1.0 * share + 1e-9
+
+
+@settings(max_examples=60)
 @given(
     st.lists(
         st.tuples(st.floats(600.0, 86400.0), st.floats(5.0, 35.0), st.floats(0.0, 3.0)),
