@@ -1,4 +1,4 @@
-"""What holds for every test: no real screen, no chance on a build machine, no silent warning."""
+"""What holds for every test: no real screen, no chance on a build machine, no lost warning."""
 
 from __future__ import annotations
 
@@ -14,14 +14,18 @@ if TYPE_CHECKING:
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
-PATIENT = {"deadline": None, "suppress_health_check": [HealthCheck.too_slow]}
-settings.register_profile("quick", settings(**PATIENT, max_examples=50))
-settings.register_profile("ci", settings(**PATIENT, derandomize=True, print_blob=True))
-settings.register_profile("wild", settings(**PATIENT, max_examples=2000, print_blob=True))
+for name, examples in (("quick", 50), ("ci", 100), ("wild", 2000)):
+    settings.register_profile(
+        name,
+        max_examples=examples,
+        deadline=None,
+        derandomize=name == "ci",
+        print_blob=True,
+        suppress_health_check=[HealthCheck.too_slow],
+    )
 settings.load_profile("ci" if os.environ.get("CI") else "quick")
 
 NEEDS_A_WINDOW = {"qapp", "qtbot"}
-PHASES = ("setup", "call")
 
 
 def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
@@ -38,7 +42,7 @@ def _no_unexpected_warning_in_the_log(
     yield
     if request.node.get_closest_marker("logs"):
         return
-    records = [record for phase in PHASES for record in caplog.get_records(phase)]
+    records = [*caplog.get_records("setup"), *caplog.get_records("call")]
     loud = [record.getMessage() for record in records if record.levelno >= logging.WARNING]
     if loud:
         pytest.fail("\n".join(["Unexpected in the log (mark the test `logs`?):", *loud]))
