@@ -8,7 +8,7 @@ from studio_planner.craft.plans import StepKind
 from studio_planner.planning.checking.findings import Finding, Rule
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Iterable, Iterator
     from datetime import datetime
 
     from studio_planner.craft.hands import Person
@@ -33,7 +33,7 @@ class _Work(NamedTuple):
 def broken_hands(reading: Reading) -> Iterator[Finding]:
     """Work by nobody, outside working hours, or two things at once."""
     for key, work in _work(reading).items():
-        person = next((one for one in reading.studio.people if one.key == key), None)
+        person = reading.person(key)
         if person is None:
             for one in work:
                 sentence = f"is given to {key!r}, but nobody of that key works here"
@@ -59,8 +59,7 @@ def _work(reading: Reading) -> dict[str, list[_Work]]:
 
 
 def _outside_hours(reading: Reading, person: Person, work: list[_Work]) -> Iterator[Finding]:
-    first, last = min(one.start for one in work), max(one.end for one in work)
-    hours = person.working(reading.zone, first, last) if first < last else ()
+    hours = reading.working(person)
     for one in work:
         if not covered(hours, one.start, one.end):
             when = f"{reading.local(one.start)} to {reading.local(one.end)}"
@@ -68,7 +67,7 @@ def _outside_hours(reading: Reading, person: Person, work: list[_Work]) -> Itera
             yield _on(reading, one, sentence)
 
 
-def covered(spans: tuple[Span, ...], start: datetime, end: datetime) -> bool:
+def covered(spans: Iterable[Span], start: datetime, end: datetime) -> bool:
     """Tell whether one span holds all of `start` to `end`; no time at all needs none."""
     return start == end or any(a <= start and end <= b for a, b in spans)
 

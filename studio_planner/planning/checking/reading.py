@@ -11,6 +11,8 @@ from studio_planner.planning.checking.findings import Finding, Rule
 from studio_planner.planning.checking.words import coat_name, local
 
 if TYPE_CHECKING:
+    from studio_planner.craft.hands import Person
+    from studio_planner.craft.local_time import Span
     from studio_planner.craft.pieces import Coat, Piece
     from studio_planner.craft.plans import Plan, PlannedCoat, PlannedStep
     from studio_planner.craft.studio import Studio
@@ -51,6 +53,8 @@ class Reading:
         self._span = self._record()
         self._pieces = {piece.key: piece for piece in studio.pieces}
         self._people = {person.key: person for person in studio.people}
+        self._working: dict[str, tuple[Span, ...]] = {}
+        self._awake: dict[str, tuple[Span, ...]] = {}
         self.clocks = Clocks(studio, *self._span)
         self.laid = [laid for coat in plan.coats if (laid := self._lay(coat)) is not None]
         self.lanes = self._lanes()
@@ -132,9 +136,21 @@ class Reading:
         """The piece of that key, or None."""
         return self._pieces.get(key)
 
-    def known_person(self, key: str) -> bool:
-        """Tell whether somebody of that key works in the studio."""
-        return key in self._people
+    def person(self, key: str) -> Person | None:
+        """The person of that key, or None."""
+        return self._people.get(key)
+
+    def working(self, person: Person) -> tuple[Span, ...]:
+        """The UTC spans of the whole record in which somebody can work."""
+        if person.key not in self._working:
+            self._working[person.key] = person.working(self.zone, *self._span)
+        return self._working[person.key]
+
+    def awake(self, person: Person) -> tuple[Span, ...]:
+        """The UTC spans of the whole record in which somebody is there and awake."""
+        if person.key not in self._awake:
+            self._awake[person.key] = person.awake(self.zone, *self._span)
+        return self._awake[person.key]
 
     def steps_of(self, piece: str, kind: str, coat: str | None = None) -> list[PlannedStep]:
         """The readable steps of a kind for a piece, and for a coat where one is given."""

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, NamedTuple
 from studio_planner.craft.plans import StepKind
 from studio_planner.planning.checking.evidence import SLACK_SECONDS, Laid, Lane, moment
 from studio_planner.planning.checking.findings import Finding, Rule
+from studio_planner.planning.checking.hands import covered
 from studio_planner.planning.checking.reading import readable
 from studio_planner.science.stages import Stage
 
@@ -79,10 +80,8 @@ def _excused(
 
 
 def _awake(reading: Reading, start: datetime, end: datetime) -> list[Span]:
-    if end <= start:
-        return []
-    people = reading.studio.people
-    return [span for one in people for span in one.awake(reading.zone, start, end)]
+    spans = (span for one in reading.studio.people for span in reading.awake(one))
+    return [(max(a, start), min(b, end)) for a, b in spans]
 
 
 def _outside_window(
@@ -117,11 +116,11 @@ def _second(when: datetime | None) -> float:
 
 
 def _nobody_awake(reading: Reading, step: PlannedStep, task: _Task) -> Iterator[Finding]:
-    person = next((one for one in reading.studio.people if one.key == step.person), None)
+    person = reading.person(step.person)
     if person is None:
         sentence = f"{task.doing} by {step.person!r}, but nobody of that key works here"
         yield reading.on_step(task.rule, step, sentence)
-    elif (step.start, step.end) not in person.awake(reading.zone, step.start, step.end):
+    elif not covered(reading.awake(person), step.start, step.end):
         when = reading.local(step.start)
         sentence = f"{task.doing} {when}, when {person.name} sleeps or is away"
         yield reading.on_step(task.rule, step, sentence)
