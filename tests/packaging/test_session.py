@@ -1,0 +1,130 @@
+"""The two commands of README: what each needs, and what it becomes."""
+
+from __future__ import annotations
+
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+from bootstrap import session
+from bootstrap.environment import Environment
+from bootstrap.libraries import SCREEN, WINDOWS
+from bootstrap.machine import NO_SUCH_COMMAND, ThisMachine, Trouble
+
+from tests.packaging.bare_machine import BareMachine
+
+START = Path(__file__).parents[2] / "packaging" / "start.py"
+OF_WINDOWS = {library.name for library in WINDOWS}
+OF_SCREEN = {library.name for library in SCREEN}
+
+
+@pytest.fixture
+def root(tmp_path: Path) -> Path:
+    """A checkout with its lock files."""
+    (tmp_path / "tests").mkdir()
+    for name in ("requirements.lock", "pyproject.toml", "tests/requirements.lock"):
+        (tmp_path / name).touch()
+    return tmp_path
+
+
+def test_without_a_screen_the_program_runs_without_qt(root: Path) -> None:
+    machine = BareMachine(glibc=None)
+    assert session.run_program(Environment(root, machine), ["plan", "a.studio"]) == 0
+    assert machine.became[1:] == ["-P", "-m", "studio_planner", "plan", "a.studio", "None"]
+
+
+def test_a_screen_asks_for_the_libraries_of_a_screen(root: Path) -> None:
+    machine = BareMachine(environment={"DISPLAY": ":0"}, libraries=OF_WINDOWS)
+    with pytest.raises(Trouble, match=r"libxcb-cursor\.so\.0"):
+        session.run_program(Environment(root, machine), [])
+    machine.libraries |= OF_SCREEN
+    session.run_program(Environment(root, machine), [])
+    assert machine.became[-2] == "studio_planner"
+
+
+@pytest.mark.parametrize("system", ["darwin", "win32"])
+def test_other_systems_always_have_a_screen(system: str) -> None:
+    assert session.has_screen(BareMachine(system=system))
+
+
+def test_the_whole_run_demands_coverage(root: Path) -> None:
+    machine = BareMachine(libraries=OF_WINDOWS)
+    session.run_tests(Environment(root, machine), [])
+    assert machine.became[-5:] == ["-m", "pytest", "--cov", "--cov-fail-under=100", str(root)]
+
+
+def test_a_chosen_part_of_the_tests_demands_none(root: Path) -> None:
+    machine = BareMachine(libraries=OF_WINDOWS)
+    session.run_tests(Environment(root, machine), ["-k", "clocks"])
+    assert machine.became[-3:] == ["-k", "clocks", str(root)]
+
+
+@pytest.mark.parametrize(
+    ("stop", "code", "sentence"),
+    [
+        (Trouble("The disk is full."), 1, "The disk is full.\n"),
+        (KeyboardInterrupt(), 130, "Stopped; the next start goes on from here.\n"),
+    ],
+)
+def test_what_stops_it_is_one_sentence(
+    monkeypatch: pytest.MonkeyPatch,
+    capsys: pytest.CaptureFixture[str],
+    stop: BaseException,
+    code: int,
+    sentence: str,
+) -> None:
+    def stopped(*_: object) -> int:
+        raise stop
+
+    monkeypatch.setattr(session, "run_tests", stopped)
+    assert session.main(["test"]) == code
+    assert capsys.readouterr().err == sentence
+
+
+def test_an_old_python_is_refused_in_a_sentence(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(sys, "version_info", (3, 9, 2))
+    with pytest.raises(SystemExit) as refusal:
+        exec(compile(START.read_text(encoding="utf-8"), START, "exec"), {})  # noqa: S102
+    assert str(refusal.value).startswith(
+        "Python 3.11 or newer is needed and this is Python 3.9"
+    )
+
+
+def test_this_machine_runs_and_answers() -> None:
+    machine = ThisMachine()
+    told = machine.ask(
+        [sys.executable, "-c", "import os; print(os.environ['WORD'])"], {"WORD": "é"}
+    )
+    assert (told.code, told.text.strip()) == (0, "é")
+    failed = machine.show([sys.executable, "-c", "raise SystemExit('no')"])
+    assert (failed.code, failed.text.strip()) == (1, "no")
+    assert machine.ask(["no-such-command-here"]).code == NO_SUCH_COMMAND
+
+
+def test_this_machine_knows_what_it_has() -> None:
+    machine = ThisMachine()
+    assert machine.has_module("venv")
+    assert not machine.has_module("no_such_module")
+    assert not machine.has_command("no-such-command-here")
+    assert not machine.has_library("libno-such-library.so.1")
+    assert machine.python.startswith(sys.executable)
+
+
+def test_nothing_leads_pip_or_python_astray(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setenv("PYTHONPATH", "elsewhere")
+    monkeypatch.setenv("PIP_USER", "1")
+    environment = ThisMachine().environment
+    assert "PYTHONPATH" not in environment
+    assert environment["PIP_USER"] == "0"
+
+
+def test_becoming_a_command_passes_on_its_exit_code(tmp_path: Path) -> None:
+    program = (
+        "import pathlib, sys; sys.path.insert(0, sys.argv[1]);"
+        "from bootstrap.machine import ThisMachine;"
+        "sys.exit(ThisMachine().become([sys.executable, '-c', 'raise SystemExit(7)'],"
+        " pathlib.Path(sys.argv[2])))"
+    )
+    command = [sys.executable, "-c", program, str(START.parent), str(tmp_path)]
+    assert subprocess.run(command, check=False).returncode == 7  # noqa: S603
