@@ -14,7 +14,6 @@ from studio_planner.craft.hands import Person, WorkHours
 from studio_planner.craft.log import Poured
 from studio_planner.craft.orders import Gate, Order, Promise
 from studio_planner.craft.pieces import (
-    TOP,
     UNDERSIDE,
     Coat,
     CoatKind,
@@ -253,7 +252,10 @@ _ROWS: tuple[tuple[str, str, int, str, int, str, str, Joint, int, Window | None]
         "gilded", "leaf", 0, "16:00", 45, "G", "ben", Joint.ON_DRY, 11,
         safe(at(0, "15:21"), hours(at(0, "13:30"), 12 / 1.1)),
     ),
-    ("gilded", "lock", 0, "17:00", 45, "G", "ben", Joint.ON_DRY, 12, safe(at(0, "16:45"), None)),
+    (
+        "gilded", "lock", 0, "17:00", 45, "G", "ben", Joint.ON_DRY, 12,
+        safe(at(0, "16:45"), None),
+    ),
     (
         "tray", "lock", 0, "18:40", 45, "A", "ada", Joint.IN_WINDOW, 13,
         _in_window(at(0, "13:30"), at(0, "14:15")),
