@@ -44,7 +44,7 @@ def exchange_schema() -> Schema:
         "description": (
             "Instants are ISO 8601 in UTC, dates and times of day are the studio's own. Units "
             "are in the names: _mm, _cm2, _g, _pct, _hours, _minutes, _celsius. Rules that go "
-            "beyond types (ranges, references) are checked on import, each with its own sentence."
+            "beyond types (ranges, references) are checked on import, each with a sentence."
         ),
         "type": "object",
         "additionalProperties": False,
@@ -64,16 +64,8 @@ def _schema_of(form: Form, definitions: Schema) -> Schema:
             return {"anyOf": [_schema_of(inner, definitions), {"type": "null"}]}
         case Scalar():
             return _schema_of_scalar(form)
-        case Many(form=inner, kind=kind):
-            items: Schema = {"type": "array", "items": _schema_of(inner, definitions)}
-            return items | ({"uniqueItems": True} if kind is frozenset else {})
-        case Fixed(form=inner, count=count):
-            return {
-                "type": "array",
-                "items": _schema_of(inner, definitions),
-                "minItems": count,
-                "maxItems": count,
-            }
+        case Many() | Fixed():
+            return _schema_of_list(form, definitions)
         case Lookup(key=key, value=value):
             return {
                 "type": "object",
@@ -86,6 +78,13 @@ def _schema_of(form: Form, definitions: Schema) -> Schema:
             kinds = [{KIND: {"const": option.words}} for option in options]
             pairs = zip(options, kinds, strict=True)
             return {"oneOf": [_reference(option, definitions, kind) for option, kind in pairs]}
+
+
+def _schema_of_list(form: Many | Fixed, definitions: Schema) -> Schema:
+    items: Schema = {"type": "array", "items": _schema_of(form.form, definitions)}
+    if isinstance(form, Fixed):
+        return items | {"minItems": form.count, "maxItems": form.count}
+    return items | ({"uniqueItems": True} if form.kind is frozenset else {})
 
 
 def _schema_of_scalar(form: Scalar) -> Schema:

@@ -1,7 +1,7 @@
 """A logger's CSV file as readings of a room: looked at first, kept only when the maker agrees.
 
 The plain form is time,temperature_c[,humidity_pct] with ISO 8601 times and a zone. Whatever
-else loggers write is worked out by evidence, and everything that was worked out is in the preview.
+else loggers write is worked out by evidence, and all that was worked out is in the preview.
 """
 
 from __future__ import annotations

@@ -84,7 +84,7 @@ class Table:
 
     @property
     def all(self) -> tuple[Table, ...]:
-        """This table and all that hang on it, owners first."""
+        """The table itself and all that hang on it, owners first."""
         return (self, *(table for branch in self.branches for table in branch.table.all))
 
 

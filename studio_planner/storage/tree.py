@@ -50,11 +50,9 @@ def plain_of(form: Form, value: Any) -> Plain:  # noqa: ANN401 - the form says w
             return None if value is None else plain_of(inner, value)
         case Scalar(kind=kind):
             return _TO_PLAIN.get(kind, str)(value)
-        case Many(form=inner, kind=kind):
-            ordered = sorted(value) if kind is frozenset else value
+        case Many(form=inner) | Fixed(form=inner):
+            ordered = sorted(value) if isinstance(value, frozenset) else value
             return [plain_of(inner, one) for one in ordered]
-        case Fixed(form=inner):
-            return [plain_of(inner, one) for one in value]
         case Lookup(key=key, value=figure):
             return {str(plain_of(key, k)): plain_of(figure, v) for k, v in value.items()}
         case Noun(parts=parts):

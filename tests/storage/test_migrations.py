@@ -8,6 +8,7 @@ import sqlite3
 import subprocess
 import sys
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 import pytest
 
@@ -17,6 +18,10 @@ from studio_planner.storage.migrations import RELEASED
 from studio_planner.storage.opening import expected_schema
 from studio_planner.storage.studio_file import create_studio, open_studio
 
+if TYPE_CHECKING:
+    from studio_planner.craft.studio import Studio
+    from studio_planner.storage.migrations import Migration
+
 FROZEN = {
     "m0001_first_tables.py": "2776f31dc66f5ab4",
     "m0001_plan_tables.py": "2ffc1a902c7d52cc",
@@ -25,43 +30,43 @@ FROZEN = {
 }
 
 
-def add_glaze(connection):
+def add_glaze(connection: sqlite3.Connection) -> None:
     """Add an invented table and fill it from what is there."""
     connection.execute("CREATE TABLE glaze (name TEXT NOT NULL) STRICT")
     connection.execute("INSERT INTO glaze SELECT name FROM pieces")
 
 
-def rename_pieces(connection):
+def rename_pieces(connection: sqlite3.Connection) -> None:
     """Change rows."""
     connection.execute("UPDATE pieces SET name = name || ' (glazed)'")
 
 
-def run_out_of_disk(connection):
+def run_out_of_disk(connection: sqlite3.Connection) -> None:
     """Fill the disk."""
     connection.execute("PRAGMA max_page_count = 1")
     connection.execute("CREATE TABLE big (x BLOB) STRICT")
     connection.execute("INSERT INTO big VALUES (zeroblob(10000000))")
 
 
-def tear_a_reference(connection):
+def tear_a_reference(connection: sqlite3.Connection) -> None:
     """Leave coats without their product."""
     connection.execute("DELETE FROM products")
 
 
-def stumble(connection):
+def stumble(connection: sqlite3.Connection) -> None:
     """Have a bug."""
     connection.execute("DELETE FROM pieces")
     raise ZeroDivisionError
 
 
-def names(path):
+def names(path: Path) -> list[str]:
     connection = sqlite3.connect(path)
     found = [row[0] for row in connection.execute("SELECT name FROM pieces ORDER BY position")]
     connection.close()
     return found
 
 
-def test_released_migrations_are_never_edited():
+def test_released_migrations_are_never_edited() -> None:
     folder = Path(migrations.__file__).parent
     found = {
         path.name: hashlib.sha256(path.read_text("utf-8").encode()).hexdigest()[:16]
@@ -70,11 +75,11 @@ def test_released_migrations_are_never_edited():
     assert found == FROZEN
 
 
-def test_every_released_migration_says_what_it_does():
+def test_every_released_migration_says_what_it_does() -> None:
     assert all(step.__doc__ for step in RELEASED)
 
 
-def test_an_older_file_is_brought_up_to_date_after_a_backup(studio_path):
+def test_an_older_file_is_brought_up_to_date_after_a_backup(studio_path: Path) -> None:
     before = names(studio_path)
     steps = (*RELEASED, add_glaze, rename_pieces)
     with open_studio(studio_path, steps=steps) as file:
@@ -87,26 +92,30 @@ def test_an_older_file_is_brought_up_to_date_after_a_backup(studio_path):
     assert sorted(p.name for p in studio_path.parent.iterdir()) == [backup.name, "full.studio"]
 
 
-def test_the_backup_opens_with_the_older_program(studio_path, full_studio):
+def test_the_backup_opens_with_the_older_program(
+    studio_path: Path, full_studio: Studio
+) -> None:
     open_studio(studio_path, steps=(*RELEASED, add_glaze)).close()
     with open_studio(studio_path.with_name("full (before version 2).studio")) as file:
         assert file.read() == full_studio
 
 
-def test_an_older_program_refuses_the_file_afterwards(studio_path):
+def test_an_older_program_refuses_the_file_afterwards(studio_path: Path) -> None:
     open_studio(studio_path, steps=(*RELEASED, add_glaze)).close()
     with pytest.raises(StudioFileError, match="newer version"):
         open_studio(studio_path)
 
 
-def test_a_migrated_file_and_a_new_one_have_the_same_tables(studio_path, full_studio, tmp_path):
+def test_a_migrated_file_and_a_new_one_have_the_same_tables(
+    studio_path: Path, full_studio: Studio, tmp_path: Path
+) -> None:
     steps = (*RELEASED, add_glaze)
     open_studio(studio_path, steps=steps).close()
     create_studio(tmp_path / "new.studio", full_studio, steps=steps).close()
     assert len(expected_schema(steps)) == len(expected_schema(RELEASED)) + 1
 
 
-def test_an_earlier_backup_is_not_written_over(studio_path):
+def test_an_earlier_backup_is_not_written_over(studio_path: Path) -> None:
     taken = studio_path.with_name("full (before version 2).studio")
     taken.write_text("precious")
     open_studio(studio_path, steps=(*RELEASED, add_glaze)).close()
@@ -122,7 +131,9 @@ def test_an_earlier_backup_is_not_written_over(studio_path):
         (stumble, ZeroDivisionError),
     ],
 )
-def test_a_migration_that_fails_changes_nothing(studio_path, full_studio, bad, error):
+def test_a_migration_that_fails_changes_nothing(
+    studio_path: Path, full_studio: Studio, bad: Migration, error: type[Exception]
+) -> None:
     before = studio_path.read_bytes()
     with pytest.raises(error):
         open_studio(studio_path, steps=(*RELEASED, add_glaze, bad))
@@ -131,10 +142,12 @@ def test_a_migration_that_fails_changes_nothing(studio_path, full_studio, bad, e
         assert file.read() == full_studio
 
 
-def test_a_backup_that_fails_stops_the_migration(studio_path, monkeypatch):
+def test_a_backup_that_fails_stops_the_migration(
+    studio_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
     before = studio_path.read_bytes()
 
-    def fail(_descriptor):
+    def fail(_descriptor: int) -> None:
         raise OSError(28, "No space left on device")
 
     monkeypatch.setattr(os, "fsync", fail)
@@ -143,7 +156,9 @@ def test_a_backup_that_fails_stops_the_migration(studio_path, monkeypatch):
     assert studio_path.read_bytes() == before
 
 
-def test_a_migration_that_is_killed_changes_nothing(studio_path, full_studio):
+def test_a_migration_that_is_killed_changes_nothing(
+    studio_path: Path, full_studio: Studio
+) -> None:
     script = (
         "import os, signal, sys; from pathlib import Path\n"
         "from studio_planner.storage.migrations import RELEASED\n"

@@ -6,6 +6,7 @@ import sqlite3
 import threading
 from dataclasses import replace
 from datetime import UTC, datetime, timedelta
+from typing import TYPE_CHECKING
 
 import pytest
 from hypothesis import HealthCheck, given, settings
@@ -18,19 +19,24 @@ from studio_planner.storage.opening import APPLICATION_ID
 from studio_planner.storage.studio_file import create_studio, open_studio
 from studio_planner.storage.tables import studio_table
 
+if TYPE_CHECKING:
+    from pathlib import Path
+
 NOON = datetime(2031, 3, 4, 12, tzinfo=UTC)
 
 
-def read(path):
+def read(path: Path) -> Studio:
     with open_studio(path) as file:
         return file.read()
 
 
-def test_a_studio_that_uses_everything_comes_back_the_same(studio_path, full_studio):
+def test_a_studio_that_uses_everything_comes_back_the_same(
+    studio_path: Path, full_studio: Studio
+) -> None:
     assert read(studio_path) == full_studio
 
 
-def test_an_empty_studio_can_be_kept(tmp_path):
+def test_an_empty_studio_can_be_kept(tmp_path: Path) -> None:
     create_studio(tmp_path / "empty.studio", Studio(name="Empty")).close()
     assert read(tmp_path / "empty.studio") == Studio(name="Empty")
 
@@ -41,7 +47,11 @@ def test_an_empty_studio_can_be_kept(tmp_path):
     suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large],
 )
 @given(data=st.data())
-def test_any_studio_comes_back_the_same(data, studios, tmp_path_factory):
+def test_any_studio_comes_back_the_same(
+    data: st.DataObject,
+    studios: st.SearchStrategy[Studio],
+    tmp_path_factory: pytest.TempPathFactory,
+) -> None:
     path = tmp_path_factory.mktemp("any") / "any.studio"
     before, after = data.draw(studios), data.draw(studios)
     create_studio(path, before).close()
@@ -52,21 +62,21 @@ def test_any_studio_comes_back_the_same(data, studios, tmp_path_factory):
     assert read(path) == after
 
 
-def test_times_come_back_in_utc(studio_path):
+def test_times_come_back_in_utc(studio_path: Path) -> None:
     moments = [reading.when for place in read(studio_path).places for reading in place.readings]
     assert {moment.tzinfo for moment in moments} == {UTC}
 
 
-def test_the_file_says_what_it_is(studio_path):
+def test_the_file_says_what_it_is(studio_path: Path) -> None:
     header = studio_path.read_bytes()[:100]
     assert header[68:72] == APPLICATION_ID.to_bytes(4, "big") == b"Coat"
     assert int.from_bytes(header[60:64], "big") == 1
 
 
-def test_the_guards_are_on(studio_path):
+def test_the_guards_are_on(studio_path: Path) -> None:
     with open_studio(studio_path) as file:
         values = {
-            name: file._connection.execute(f"PRAGMA {name}").fetchone()[0]  # noqa: SLF001
+            name: file._connection.execute(f"PRAGMA {name}").fetchone()[0]
             for name in (
                 "foreign_keys",
                 "trusted_schema",
@@ -89,7 +99,7 @@ def test_the_guards_are_on(studio_path):
     }
 
 
-def test_every_table_is_strict(studio_path):
+def test_every_table_is_strict(studio_path: Path) -> None:
     connection = sqlite3.connect(studio_path)
     tables = connection.execute("PRAGMA table_list").fetchall()
     connection.close()
@@ -98,7 +108,7 @@ def test_every_table_is_strict(studio_path):
     assert all(row[5] == 1 for row in ours)
 
 
-def test_tables_have_a_column_for_every_field(studio_path):
+def test_tables_have_a_column_for_every_field(studio_path: Path) -> None:
     connection = sqlite3.connect(studio_path)
     for table in studio_table().all:
         found = connection.execute(f'PRAGMA table_info("{table.name}")').fetchall()
@@ -109,7 +119,7 @@ def test_tables_have_a_column_for_every_field(studio_path):
     connection.close()
 
 
-def test_an_existing_file_is_never_made_anew(studio_path, full_studio):
+def test_an_existing_file_is_never_made_anew(studio_path: Path, full_studio: Studio) -> None:
     before = studio_path.read_bytes()
     with pytest.raises(StudioFileError, match="is there already"):
         create_studio(studio_path, Studio(name="Other"))
@@ -117,11 +127,11 @@ def test_an_existing_file_is_never_made_anew(studio_path, full_studio):
     assert read(studio_path) == full_studio
 
 
-def test_a_new_file_leaves_nothing_beside_it(studio_path):
+def test_a_new_file_leaves_nothing_beside_it(studio_path: Path) -> None:
     assert [path.name for path in studio_path.parent.iterdir()] == ["full.studio"]
 
 
-def test_each_change_raises_the_revision(studio_path, full_studio):
+def test_each_change_raises_the_revision(studio_path: Path, full_studio: Studio) -> None:
     with open_studio(studio_path) as file:
         seen = [file.revision()]
         seen.append(file.write(full_studio))
@@ -130,7 +140,9 @@ def test_each_change_raises_the_revision(studio_path, full_studio):
     assert seen == [0, 1, 2]
 
 
-def test_only_the_plan_changes_when_a_plan_is_kept(studio_path, full_studio):
+def test_only_the_plan_changes_when_a_plan_is_kept(
+    studio_path: Path, full_studio: Studio
+) -> None:
     plan = Plan(made=NOON, start=NOON, coats=())
     with open_studio(studio_path) as file:
         file.read()
@@ -139,13 +151,15 @@ def test_only_the_plan_changes_when_a_plan_is_kept(studio_path, full_studio):
     assert read(studio_path) == replace(full_studio, plan=plan)
 
 
-def test_a_plan_can_be_forgotten(studio_path, full_studio):
+def test_a_plan_can_be_forgotten(studio_path: Path, full_studio: Studio) -> None:
     with open_studio(studio_path) as file:
         file.keep_plan(None)
     assert read(studio_path) == replace(full_studio, plan=None)
 
 
-def test_a_change_in_one_window_is_seen_in_the_other(studio_path, full_studio):
+def test_a_change_in_one_window_is_seen_in_the_other(
+    studio_path: Path, full_studio: Studio
+) -> None:
     with open_studio(studio_path) as one, open_studio(studio_path) as other:
         assert other.read() == full_studio
         one.write(replace(full_studio, name="Renamed"))
@@ -153,7 +167,7 @@ def test_a_change_in_one_window_is_seen_in_the_other(studio_path, full_studio):
         assert other.read().name == "Renamed"
 
 
-def test_a_stale_change_is_refused(studio_path, full_studio):
+def test_a_stale_change_is_refused(studio_path: Path, full_studio: Studio) -> None:
     with open_studio(studio_path) as one, open_studio(studio_path) as other:
         seen = other.revision()
         one.write(replace(full_studio, name="First"))
@@ -164,7 +178,9 @@ def test_a_stale_change_is_refused(studio_path, full_studio):
         assert other.read().name == "First"
 
 
-def test_a_window_that_did_not_look_still_writes_everything(studio_path, full_studio):
+def test_a_window_that_did_not_look_still_writes_everything(
+    studio_path: Path, full_studio: Studio
+) -> None:
     with open_studio(studio_path) as one, open_studio(studio_path) as other:
         other.read()
         one.write(replace(full_studio, people=(), name="First"))
@@ -172,7 +188,7 @@ def test_a_window_that_did_not_look_still_writes_everything(studio_path, full_st
     assert read(studio_path) == full_studio
 
 
-def test_a_file_in_use_is_said_to_be_in_use(studio_path, full_studio):
+def test_a_file_in_use_is_said_to_be_in_use(studio_path: Path, full_studio: Studio) -> None:
     blocker = sqlite3.connect(studio_path, isolation_level=None)
     blocker.execute("BEGIN EXCLUSIVE")
     try:
@@ -183,7 +199,9 @@ def test_a_file_in_use_is_said_to_be_in_use(studio_path, full_studio):
     assert read(studio_path) == full_studio
 
 
-def test_reading_goes_on_while_another_window_prepares_a_change(studio_path, full_studio):
+def test_reading_goes_on_while_another_window_prepares_a_change(
+    studio_path: Path, full_studio: Studio
+) -> None:
     with open_studio(studio_path, busy_milliseconds=20) as file:
         blocker = sqlite3.connect(studio_path, isolation_level=None)
         blocker.execute("BEGIN IMMEDIATE")
@@ -194,7 +212,7 @@ def test_reading_goes_on_while_another_window_prepares_a_change(studio_path, ful
         assert file.write(full_studio) == 1
 
 
-def test_a_file_may_be_used_from_another_thread(studio_path, full_studio):
+def test_a_file_may_be_used_from_another_thread(studio_path: Path, full_studio: Studio) -> None:
     found = []
     with open_studio(studio_path) as file:
         worker = threading.Thread(target=lambda: found.append(file.read()))
@@ -203,8 +221,8 @@ def test_a_file_may_be_used_from_another_thread(studio_path, full_studio):
     assert found == [full_studio]
 
 
-def test_windows_that_take_turns_lose_no_change(studio_path, full_studio):
-    def rename(number):
+def test_windows_that_take_turns_lose_no_change(studio_path: Path, full_studio: Studio) -> None:
+    def rename(number: int) -> None:
         with open_studio(studio_path) as file:
             for turn in range(5):
                 while True:
@@ -226,7 +244,9 @@ def test_windows_that_take_turns_lose_no_change(studio_path, full_studio):
         assert replace(file.read(), name=full_studio.name) == full_studio
 
 
-def test_text_that_cannot_be_written_is_refused_and_nothing_changes(studio_path, full_studio):
+def test_text_that_cannot_be_written_is_refused_and_nothing_changes(
+    studio_path: Path, full_studio: Studio
+) -> None:
     with open_studio(studio_path) as file:
         with pytest.raises(InvalidEntry, match=r"studio\[0\]"):
             file.write(replace(full_studio, name="half a pair \ud83d"))
@@ -234,7 +254,9 @@ def test_text_that_cannot_be_written_is_refused_and_nothing_changes(studio_path,
     assert read(studio_path) == full_studio
 
 
-def test_a_time_without_a_zone_is_refused_and_nothing_changes(studio_path, full_studio):
+def test_a_time_without_a_zone_is_refused_and_nothing_changes(
+    studio_path: Path, full_studio: Studio
+) -> None:
     plan = Plan(made=NOON.replace(tzinfo=None), start=NOON, coats=())
     with open_studio(studio_path) as file:
         with pytest.raises(InvalidEntry, match="no time zone"):
@@ -242,7 +264,9 @@ def test_a_time_without_a_zone_is_refused_and_nothing_changes(studio_path, full_
         assert file.read() == full_studio
 
 
-def test_a_copy_is_a_whole_studio(studio_path, full_studio, tmp_path):
+def test_a_copy_is_a_whole_studio(
+    studio_path: Path, full_studio: Studio, tmp_path: Path
+) -> None:
     copy = tmp_path / "copy.studio"
     with open_studio(studio_path) as file:
         file.save_copy(copy)
@@ -255,24 +279,32 @@ def test_a_copy_is_a_whole_studio(studio_path, full_studio, tmp_path):
     assert read(copy) == replace(full_studio, name="Newer")
 
 
-def test_a_copy_into_a_missing_folder_is_refused_in_a_sentence(studio_path, tmp_path):
+def test_a_copy_into_a_missing_folder_is_refused_in_a_sentence(
+    studio_path: Path, tmp_path: Path
+) -> None:
     with open_studio(studio_path) as file, pytest.raises(StudioFileError, match="folder"):
         file.save_copy(tmp_path / "missing" / "copy.studio")
 
 
-@pytest.mark.parametrize("name", ["a b.studio", "50%#?.studio", "ö\u2603.studio", "a'b;.studio"])
-def test_any_file_name_will_do(tmp_path, name):
+@pytest.mark.parametrize(
+    "name", ["a b.studio", "50%#?.studio", "ö\u2603.studio", "a'b;.studio"]
+)
+def test_any_file_name_will_do(tmp_path: Path, name: str) -> None:
     create_studio(tmp_path / name, Studio(name="Any")).close()
     assert read(tmp_path / name).name == "Any"
     assert [path.name for path in tmp_path.iterdir()] == [name]
 
 
-def test_readings_of_a_year_are_kept_quickly_enough(tmp_path, full_studio):
+def test_readings_of_a_year_are_kept_quickly_enough(
+    tmp_path: Path, full_studio: Studio
+) -> None:
     room = full_studio.places[0]
     reading = room.readings[0]
     readings = tuple(
         replace(reading, when=NOON + timedelta(hours=hour)) for hour in range(24 * 365)
     )
-    studio = replace(full_studio, places=(replace(room, readings=readings), *full_studio.places[1:]))
+    studio = replace(
+        full_studio, places=(replace(room, readings=readings), *full_studio.places[1:])
+    )
     create_studio(tmp_path / "year.studio", studio).close()
     assert read(tmp_path / "year.studio") == studio

@@ -1,11 +1,10 @@
 """The steps from an empty database to the newest studio file, one numbered function each.
 
 To change the tables: add `mNNNN_words.py` with one function that takes the connection and
-changes tables or rows, put it at the end of RELEASED, and freeze its hash in the test of this room. A
-released step is never edited: files out there have been through it as it was.
+changes tables or rows, put it at the end of RELEASED, and freeze its hash in the test of this
+room. A released step is never edited: files out there have been through it as it was.
 
-A step runs inside a transaction that also sets the version; it must not begin or end
-one itself.
+A step runs inside a transaction that also sets the version; it must not begin or end one.
 Every table's text in a studio file is compared with what these steps make of an empty database.
 """
 
