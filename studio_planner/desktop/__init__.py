@@ -1,1 +1,1 @@
-"""Everything Qt: the windows, and paper through Qt's own writer."""
+"""Everything Qt: the desk's window and what is drawn in it."""

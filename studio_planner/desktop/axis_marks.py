@@ -1,0 +1,61 @@
+"""Where the time axis has its marks: local midnights and hours, exact on clock changes."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import UTC, datetime, time, timedelta
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.local_time import days_between, readings_of
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+    from zoneinfo import ZoneInfo
+
+_HOUR_STEPS = (1, 2, 3, 6, 12)
+_DAY_STEPS = (1, 2, 7, 14, 28)
+_LEAST_DAY_PIXELS = 62.0
+_LEAST_HOUR_PIXELS = 26.0
+
+
+@dataclass(frozen=True, slots=True)
+class AxisMark:
+    """One mark: its instant [s since 1970 UTC] and the local wall-clock time there."""
+
+    second: float
+    local: datetime
+
+
+def day_marks(zone: ZoneInfo, start: float, end: float, pixels_per_day: float) -> list[AxisMark]:
+    """Local midnights in view, thinned so that their names do not meet; Mondays stay."""
+    step = next((s for s in _DAY_STEPS if s * pixels_per_day >= _LEAST_DAY_PIXELS), 28)
+    marks = []
+    for day in days_between(zone, _instant(start) - timedelta(days=step), _instant(end)):
+        if day.toordinal() % step != (1 % step if step % 7 == 0 else 0):
+            continue
+        marks += [_mark(when, zone) for when in readings_of(zone, datetime.combine(day, time()))[:1]]
+    return marks
+
+
+def hour_marks(zone: ZoneInfo, start: float, end: float, pixels_per_day: float) -> list[AxisMark]:
+    """Whole local hours in view, none where they would be too close; a doubled hour is twice."""
+    fits = (s for s in _HOUR_STEPS if s * pixels_per_day / 24.0 >= _LEAST_HOUR_PIXELS)
+    step = next(fits, None)
+    if step is None:
+        return []
+    return [mark for mark in _hours(zone, start, end, step) if start <= mark.second <= end]
+
+
+def _hours(zone: ZoneInfo, start: float, end: float, step: int) -> Iterator[AxisMark]:
+    for day in days_between(zone, _instant(start), _instant(end)):
+        for hour in range(0, 24, step):
+            for when in readings_of(zone, datetime.combine(day, time(hour))):
+                yield _mark(when, zone)
+
+
+def _mark(when: datetime, zone: ZoneInfo) -> AxisMark:
+    return AxisMark(when.timestamp(), when.astimezone(zone))
+
+
+def _instant(second: float) -> datetime:
+    return datetime.fromtimestamp(second, UTC)

@@ -1,0 +1,121 @@
+"""What a bar says in words: its name, and the sentences of its tooltip and description."""
+
+from __future__ import annotations
+
+from datetime import UTC, datetime
+from html import escape
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.plans import Air, Trust
+from studio_planner.desktop import words
+from studio_planner.services.ribbons import Ribbon
+
+if TYPE_CHECKING:
+    from zoneinfo import ZoneInfo
+
+    from studio_planner.services.ribbons import Bar, Lane, StepMark
+
+
+def name(bar: Bar) -> str:
+    """The bar in a few words: Moon tray, glitter, coat 2 of 3."""
+    piece = words.piece_name(bar.lane.piece)
+    if isinstance(bar, Ribbon):
+        count = len(bar.lane.piece.stack)
+        return f"{piece}, {bar.coat.kind}, coat {bar.position + 1} of {count}"
+    return f"{piece}, {bar.planned.kind}"
+
+
+def lines(bar: Bar) -> list[str]:
+    """The sentences that tell everything the bar shows."""
+    zone = bar.lane.studio.time_zone
+    return _ribbon_lines(bar, zone) if isinstance(bar, Ribbon) else _step_lines(bar, zone)
+
+
+def tooltip(bar: Bar) -> str:
+    """The name in bold, then the sentences, one on a line."""
+    return f"<b>{escape(name(bar))}</b><br>" + "<br>".join(escape(line) for line in lines(bar))
+
+
+def lane_lines(lane: Lane) -> list[str]:
+    """What the head of a lane says under the piece's name."""
+    text = [words.blank(lane.piece, lane.studio.units)]
+    if lane.spots:
+        text.append("spot " + ", ".join(lane.spots))
+    if lane.reason:
+        text.append(f"Not planned: {lane.reason}")
+    return text
+
+
+def _person(bar: Bar) -> str:
+    people = bar.lane.studio.people
+    return next((f", {p.name}" for p in people if p.key == bar.planned.person), "")
+
+
+def _ribbon_lines(bar: Ribbon, zone: ZoneInfo) -> list[str]:
+    planned = bar.planned
+    when = words.span(planned.start, planned.end, zone)
+    verb = "Poured" if planned.poured else "Hands"
+    spot = bar.lane.studio.spot(planned.spot).name
+    window = planned.window
+    trust = None if window is None else window.trust
+    text = [
+        f"{verb} {when}{_person(bar)}.",
+        f"{bar.product.name}, {words.length(bar.coat.film_mm, bar.lane.studio.units)}, spot {spot}.",
+        f"Joint: {words.joint(planned.joint, trust)}.",
+    ]
+    if trust is Trust.TEST_FIRST:
+        text.append("Touch the coat below first: it must be tacky and leave no mark.")
+    text += _stages(bar, zone)
+    text += _doorway(bar, zone)
+    if planned.air is Air.UNKNOWN:
+        text.append("Dew-point margin unknown: no humidity was read.")
+    return text + _flags(bar, zone)
+
+
+def _stages(bar: Ribbon, zone: ZoneInfo) -> list[str]:
+    until = bar.until.timestamp()
+    found = [
+        f"{words.STAGE_WORDS[mark.stage]} {words.moment(_instant(mark.at), zone)}"
+        for mark in bar.film.marks
+        if mark.at is not None and mark.at <= until
+    ]
+    return [f"Likely: {', '.join(found)}."] if found else []
+
+
+def _doorway(bar: Ribbon, zone: ZoneInfo) -> list[str]:
+    door = bar.doorway
+    if door is None:
+        return []
+    opens = words.moment(door.opens, zone)
+    closes = "stays open" if door.closes is None else f"closes {words.moment(door.closes, zone)}"
+    text = [f"Window for the next coat opens {opens}, {closes}."]
+    if door.nobody:
+        away = ", ".join(words.span(start, end, zone) for start, end in door.nobody)
+        text.append(f"Nobody can work {away}.")
+    return text
+
+
+def _flags(bar: Ribbon, zone: ZoneInfo) -> list[str]:
+    if bar.planned is not bar.lane.coats[-1]:
+        return []
+    found = [
+        f"{words.FLAG_WORDS[flag.stage]} {words.moment(flag.safe, zone)}"
+        for flag in bar.lane.flags
+        if flag.safe is not None
+    ]
+    return [f"Safe to: {', '.join(found)}."] if found else []
+
+
+def _step_lines(bar: StepMark, zone: ZoneInfo) -> list[str]:
+    planned = bar.planned
+    text = [f"Hands {words.span(planned.start, planned.end, zone)}{_person(bar)}."]
+    if planned.opens is not None and planned.closes is not None:
+        text.append(f"Between {words.span(planned.opens, planned.closes, zone)}.")
+    if planned.coat is not None:
+        coat = bar.lane.piece.coat(planned.coat)
+        text.append(f"For the coat: {coat.kind}.")
+    return text
+
+
+def _instant(second: float) -> datetime:
+    return datetime.fromtimestamp(second, UTC)

@@ -1,0 +1,105 @@
+"""What every drawn part of the desk shares: theme, fonts, time scale, and what is shown."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+from zoneinfo import ZoneInfo
+
+from PySide6.QtCore import QObject, Signal
+
+from studio_planner.desktop.time_scale import DAY_SECONDS, TimeScale
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+    from datetime import datetime
+
+    from studio_planner.craft.local_time import Span
+    from studio_planner.desktop.fonts import Fonts
+    from studio_planner.desktop.theme import Theme
+    from studio_planner.services.desk import DeskView
+
+_AHEAD_DAYS = 6.0
+_BEHIND_DAYS = 1.0
+
+
+class Canvas(QObject):
+    """Theme, fonts, scale and the view of the studio, for the timeline, its heads and the room.
+
+    Signals:
+        redrawn: colours, the studio or the present moment are others; draw again.
+    """
+
+    redrawn = Signal()
+
+    def __init__(self, theme: Theme, fonts: Fonts, now: datetime) -> None:
+        """Start without a studio."""
+        super().__init__()
+        self.theme = theme
+        self.fonts = fonts
+        self.now = now
+        self.view: DeskView | None = None
+        self.current_row = -1
+        second = now.timestamp()
+        self.scale = TimeScale(second - DAY_SECONDS, second + _AHEAD_DAYS * DAY_SECONDS, self)
+
+    def show_view(self, view: DeskView | None) -> None:
+        """Show another view of a studio; the stretch of time stays where it can."""
+        self.view = view
+        if view is not None:
+            timing = view.timing
+            self.scale.cover(timing.start.timestamp(), timing.end.timestamp())
+        self.redrawn.emit()
+
+    def set_theme(self, theme: Theme) -> None:
+        """Change the colours."""
+        self.theme = theme
+        self.redrawn.emit()
+
+    def set_now(self, now: datetime) -> None:
+        """Move the now line."""
+        self.now = now
+        self.redrawn.emit()
+
+    @property
+    def zone(self) -> ZoneInfo:
+        """The studio's time zone."""
+        return self.view.studio.time_zone if self.view else ZoneInfo("UTC")
+
+    @property
+    def now_x(self) -> float:
+        """Where the now line stands."""
+        return self.scale.x(self.now.timestamp())
+
+    @property
+    def nights(self) -> Sequence[Span]:
+        """Spans in which nobody is awake."""
+        return self.view.backdrop.nights if self.view else ()
+
+    @property
+    def working(self) -> Sequence[Span]:
+        """Spans in which somebody can work."""
+        return self.view.backdrop.working if self.view else ()
+
+    def show_now(self) -> None:
+        """Bring the now line into the first quarter of the view, at the present zoom."""
+        ahead = 0.2 * self.scale.width * self.scale.seconds_per_pixel
+        self.scale.show(self.now.timestamp() - ahead, self.scale.seconds_per_pixel)
+
+    def show_week(self) -> None:
+        """Show a little of what was and the week to come."""
+        second = self.now.timestamp()
+        self.scale.show_span(
+            second - _BEHIND_DAYS * DAY_SECONDS, second + (_AHEAD_DAYS - 1) * DAY_SECONDS
+        )
+
+    def show_plan(self) -> None:
+        """Show the whole plan."""
+        plan = self.view.plan if self.view else None
+        if plan is None or not plan.coats:
+            self.show_week()
+            return
+        first = min(coat.start for coat in plan.coats).timestamp() - DAY_SECONDS / 4
+        last = max(
+            [coat.end for coat in plan.coats] + [r.safe for r in plan.ready if r.safe is not None]
+        )
+        self.scale.show_span(first, last.timestamp() + DAY_SECONDS / 2)

@@ -1,0 +1,83 @@
+"""Where the parts of a lane lie: label rows, doorway, film, block; for each height of lane."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from math import ceil
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QRectF
+
+from studio_planner.services.ribbons import Ribbon
+
+if TYPE_CHECKING:
+    from studio_planner.desktop.fonts import Fonts
+    from studio_planner.desktop.time_scale import TimeScale
+    from studio_planner.services.ribbons import Bar
+
+CLOSE_HEIGHT = 24
+HAIRLINE_HEIGHT = 4
+_ROOMY_HEIGHT = 60
+_ROOMY_FROM = 84.0
+_CLOSE_FROM = 26.0
+_LEAST_BLOCK = 4.0
+_LEAST_HIT = 8.0
+
+
+@dataclass(frozen=True, slots=True)
+class LaneShape:
+    """The parts of a lane, in pixels below its top edge."""
+
+    height: int
+    labelled: bool
+    upper_label: float
+    lintel: float
+    film: float
+    film_height: float
+    lower_label: float
+
+    @property
+    def film_bottom(self) -> float:
+        """The lower edge of the film."""
+        return self.film + self.film_height
+
+    @property
+    def hairline(self) -> bool:
+        """Whether there is room for no more than colour."""
+        return self.height <= HAIRLINE_HEIGHT
+
+
+def shape_for(pixels_per_day: float, fonts: Fonts) -> LaneShape:
+    """The shape of a lane at a zoom: roomy, close or a hairline."""
+    if pixels_per_day >= _ROOMY_FROM:
+        return _roomy(fonts.small_height)
+    if pixels_per_day >= _CLOSE_FROM:
+        return LaneShape(CLOSE_HEIGHT, False, 0.0, 4.0, 7.0, 13.0, 0.0)
+    return LaneShape(HAIRLINE_HEIGHT, False, 0.0, 0.0, 0.5, 3.0, 0.0)
+
+
+def _roomy(line: float) -> LaneShape:
+    height = max(_ROOMY_HEIGHT, ceil(2 * line + 36))
+    lintel = 3.0 + line
+    film = lintel + 7.0
+    bottom = height - line - 5.0
+    return LaneShape(height, True, 2.0, lintel, film, bottom - film, bottom + 2.0)
+
+
+def block_rect(bar: Bar, top: float, shape: LaneShape, scale: TimeScale) -> QRectF:
+    """The hands-on block of a bar: as wide as its real minutes, never too thin to see."""
+    left = scale.x(bar.planned.start.timestamp())
+    right = scale.x(bar.planned.end.timestamp())
+    width = max(right - left, _LEAST_BLOCK if not shape.hairline else 1.5)
+    if isinstance(bar, Ribbon) or shape.hairline:
+        upper = shape.lintel if not shape.hairline else 0.0
+        return QRectF(left, top + upper, width, shape.film_bottom + 1.0 - upper)
+    return QRectF(left, top + shape.film + 3.0, max(width, 7.0), shape.film_height - 3.0)
+
+
+def bar_rect(bar: Bar, top: float, shape: LaneShape, scale: TimeScale) -> QRectF:
+    """The whole of a bar: for a ribbon from its block to where its film ends."""
+    block = block_rect(bar, top, shape, scale)
+    end = scale.x(bar.hidden_after.timestamp()) if isinstance(bar, Ribbon) else block.right()
+    block.setRight(max(end, block.right(), block.left() + _LEAST_HIT))
+    return block

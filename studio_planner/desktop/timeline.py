@@ -1,0 +1,411 @@
+"""The timeline: a table with one row for a piece and one cell for a bar, painted as ribbons.
+
+It is a table and not a bare canvas so that a screen reader finds every bar by name and place.
+"""
+
+from __future__ import annotations
+
+from bisect import bisect_right
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QPoint, QRect, QRectF, Qt, Signal
+from PySide6.QtGui import QPainter, QPen, QRegion
+from PySide6.QtWidgets import QAbstractButton, QAbstractItemView, QFrame, QTableView
+from typing_extensions import override
+
+from studio_planner.desktop.ground_painter import draw_ground, draw_now
+from studio_planner.desktop.headers import LaneHead, Ruler
+from studio_planner.desktop.labels import PlacedLabel, TextStore, draw_labels
+from studio_planner.desktop.lane_model import LaneModel
+from studio_planner.desktop.lane_shape import LaneShape, bar_rect, shape_for
+from studio_planner.desktop.ribbon_painter import RibbonPainter
+
+if TYPE_CHECKING:
+    from PySide6.QtCore import QEvent, QItemSelection
+    from PySide6.QtGui import QKeyEvent, QMouseEvent, QPaintEvent, QResizeEvent, QWheelEvent
+    from PySide6.QtWidgets import QWidget
+
+    from studio_planner.desktop.canvas import Canvas
+    from studio_planner.services.ribbons import Bar
+
+_Index = QModelIndex | QPersistentModelIndex
+_Move = QAbstractItemView.CursorAction
+ZOOM_STEP = 1.25
+_NOTCH = 120.0
+_DRAG_STARTS = 4
+_MARGIN = 48.0
+
+
+class Timeline(QTableView):
+    """Cure ribbons of all pieces over time.
+
+    Wheel scrolls, with Ctrl it zooms at the cursor, with Shift it moves through time; dragging
+    pans; arrows go from bar to bar, + and - zoom, Home shows now, End the whole plan.
+
+    Signals:
+        piece_chosen: the key of the piece whose bar or name was chosen.
+    """
+
+    piece_chosen = Signal(str)
+
+    def __init__(self, canvas: Canvas, parent: QWidget | None = None) -> None:
+        """Draw what `canvas` shows."""
+        super().__init__(parent)
+        self.canvas = canvas
+        self.lanes = LaneModel(self)
+        self._store = TextStore()
+        self._painter: RibbonPainter | None = None
+        self._shape: LaneShape = shape_for(canvas.scale.pixels_per_day, canvas.fonts)
+        self._grabbed: QPoint | None = None
+        self._dragging = False
+        self._syncing = False
+        self._set_up()
+        self.setModel(self.lanes)
+        canvas.scale.changed.connect(self._scale_changed)
+        canvas.redrawn.connect(self._redrawn)
+
+    def _set_up(self) -> None:
+        self.setAccessibleName("Timeline")
+        self.setAccessibleDescription("One row for each piece, one cell for each coat or step.")
+        self.setFrameShape(QFrame.Shape.NoFrame)
+        self.setHorizontalHeader(Ruler(self.canvas, self))
+        self.setVerticalHeader(LaneHead(self.canvas, self.lanes, self))
+        self.setCornerButtonEnabled(False)
+        for corner in self.findChildren(QAbstractButton):
+            corner.hide()
+        self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+        self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
+        self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
+        self.setHorizontalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
+        self.setTabKeyNavigation(False)
+        self.setMouseTracking(True)
+        self.verticalHeader().setDefaultSectionSize(self._shape.height)
+        self.horizontalHeader().setMinimumSectionSize(1)
+        self.horizontalHeader().setDefaultSectionSize(1)
+
+    # What is shown
+
+    def show_lanes(self) -> None:
+        """Show the lanes of the canvas's view; the chosen bar stays chosen where it still is."""
+        kept = self.currentIndex()
+        place = (kept.row(), kept.column())
+        self._painter = None
+        view = self.canvas.view
+        self.lanes.set_lanes(view.lanes if view else ())
+        index = self.lanes.index(*place)
+        if self.lanes.bar(index) is not None:
+            self.setCurrentIndex(index)
+        self.viewport().update()
+
+    @property
+    def shape(self) -> LaneShape:
+        """How the lanes are drawn at the present zoom."""
+        return self._shape
+
+    def choose_piece(self, key: str) -> None:
+        """Make the piece's next bar after now the current one, and show it."""
+        for row, lane in enumerate(self.lanes.lanes):
+            if lane.piece.key == key and lane.bars:
+                now = self.canvas.now
+                ends = (bar.planned.end for bar in lane.bars)
+                column = next((i for i, end in enumerate(ends) if end > now), len(lane.bars) - 1)
+                self.setCurrentIndex(self.lanes.index(row, column))
+                return
+
+    def top_of(self, row: int) -> int:
+        """The y of a lane's upper edge in the viewport."""
+        return self.rowViewportPosition(row)
+
+    # Where things are
+
+    @override
+    def visualRect(self, index: _Index) -> QRect:
+        bar = self.lanes.bar(index)
+        if bar is None:
+            return QRect()
+        return self._rect_of(bar, index.row()).toAlignedRect()
+
+    def _rect_of(self, bar: Bar, row: int) -> QRectF:
+        return bar_rect(bar, self.top_of(row), self._shape, self.canvas.scale)
+
+    @override
+    def indexAt(self, pos: QPoint) -> QModelIndex:
+        row = self.rowAt(pos.y())
+        if row < 0:
+            return QModelIndex()
+        bars = self.lanes.lanes[row].bars
+        reach = self.canvas.scale.second(pos.x() + 4.0)
+        last = bisect_right(bars, reach, key=lambda bar: bar.start.timestamp())
+        # A step lies upon a ribbon and an earlier ribbon may still run beside a later one.
+        hits = [i for i in range(last) if self._rect_of(bars[i], row).contains(pos.toPointF())]
+        return self.lanes.index(row, hits[-1]) if hits else QModelIndex()
+
+    @override
+    def scrollTo(
+        self, index: _Index, hint: QAbstractItemView.ScrollHint = QAbstractItemView.ScrollHint.EnsureVisible
+    ) -> None:
+        bar = self.lanes.bar(index)
+        if bar is None:
+            return
+        self._scroll_to_row(index.row())
+        scale = self.canvas.scale
+        x = scale.x(bar.start.timestamp())
+        if not _MARGIN <= x <= scale.width - _MARGIN:
+            scale.pan(x - scale.width * 0.3)
+
+    def _scroll_to_row(self, row: int) -> None:
+        top = self.top_of(row)
+        below = top + self._shape.height - self.viewport().height()
+        scroll = self.verticalScrollBar()
+        if top < 0:
+            scroll.setValue(scroll.value() + top)
+        elif below > 0:
+            scroll.setValue(scroll.value() + below)
+
+    @override
+    def visualRegionForSelection(self, selection: QItemSelection) -> QRegion:
+        return QRegion(self.viewport().rect())
+
+    @override
+    def moveCursor(self, cursorAction: _Move, modifiers: Qt.KeyboardModifier) -> QModelIndex:
+        current = self.currentIndex()
+        if self.lanes.bar(current) is None:
+            return self._first_bar()
+        row, column = current.row(), current.column()
+        if cursorAction in {_Move.MoveLeft, _Move.MovePrevious}:
+            return self._bar_index(row, column - 1) or current
+        if cursorAction in {_Move.MoveRight, _Move.MoveNext}:
+            return self._bar_index(row, column + 1) or current
+        step = {_Move.MoveUp: -1, _Move.MoveDown: 1}.get(cursorAction)
+        if step is None:
+            step = {_Move.MovePageUp: -8, _Move.MovePageDown: 8}.get(cursorAction, 0)
+        return self._bar_in_other_row(current, step) or current
+
+    def _bar_index(self, row: int, column: int) -> QModelIndex | None:
+        index = self.lanes.index(row, column)
+        return index if self.lanes.bar(index) is not None else None
+
+    def _first_bar(self) -> QModelIndex:
+        rows = range(self.lanes.rowCount())
+        return next((self.lanes.index(r, 0) for r in rows if self.lanes.lanes[r].bars), QModelIndex())
+
+    def _bar_in_other_row(self, current: QModelIndex, step: int) -> QModelIndex | None:
+        """The bar nearest in time in the next lane that has one."""
+        bar = self.lanes.bar(current)
+        last = len(self.lanes.lanes) - 1
+        row = min(max(current.row() + step, 0), last)
+        way = 1 if step > 0 else -1
+        while step and 0 <= row <= last and row != current.row():
+            bars = self.lanes.lanes[row].bars
+            if bars and bar is not None:
+                begins = bar.start
+                return self.lanes.index(row, min(range(len(bars)), key=lambda i: abs(bars[i].start - begins)))
+            row += way
+        return None
+
+    # Painting
+
+    @override
+    def paintEvent(self, event: QPaintEvent) -> None:
+        canvas = self.canvas
+        painter = QPainter(self.viewport())
+        height = self.viewport().height()
+        painter.fillRect(self.viewport().rect(), canvas.theme.colour("paper"))
+        draw_ground(painter, height, canvas.theme, canvas.scale, canvas.nights, canvas.zone)
+        self._draw_rules(painter)
+        first, last = self._rows_in_view()
+        lanes = [(self.lanes.lanes[row], float(self.top_of(row))) for row in range(first, last)]
+        labels = self._ribbons().paint(painter, lanes, self._shape)
+        draw_now(painter, height, canvas.theme, canvas.now_x)
+        self._clear_for_labels(painter, labels)
+        draw_labels(painter, self._store, labels)
+        self._draw_current(painter)
+        if not self.lanes.lanes:
+            self._draw_empty(painter)
+        painter.end()
+
+    def _ribbons(self) -> RibbonPainter:
+        if self._painter is None:
+            canvas = self.canvas
+            self._painter = RibbonPainter(
+                canvas.theme, canvas.fonts, canvas.scale, canvas.zone, self._store
+            )
+        return self._painter
+
+    def _rows_in_view(self) -> tuple[int, int]:
+        if not self.lanes.lanes:
+            return 0, 0
+        first = max(self.rowAt(0), 0)
+        last = self.rowAt(self.viewport().height() - 1)
+        return first, len(self.lanes.lanes) if last < 0 else last + 1
+
+    def _draw_rules(self, painter: QPainter) -> None:
+        if self._shape.hairline:
+            return
+        painter.setPen(QPen(self.canvas.theme.colour("faint_rule"), 1.0))
+        first, last = self._rows_in_view()
+        for row in range(first, last):
+            y = self.top_of(row) + self._shape.height - 1
+            painter.drawLine(0, y, self.viewport().width(), y)
+
+    def _clear_for_labels(self, painter: QPainter, labels: list[PlacedLabel]) -> None:
+        x = self.canvas.now_x
+        now = self.canvas.now
+        at_night = any(start <= now < end for start, end in self.canvas.nights)
+        ground = self.canvas.theme.colour("night" if at_night else "paper")
+        for label in labels:
+            if label.rect.left() - 2.0 <= x <= label.rect.right() + 2.0:
+                painter.fillRect(QRectF(x - 2.0, label.rect.top(), 4.0, label.rect.height()), ground)
+
+    def _draw_current(self, painter: QPainter) -> None:
+        bar = self.lanes.bar(self.currentIndex())
+        if bar is None:
+            return
+        rect = self._rect_of(bar, self.currentIndex().row()).adjusted(-2.0, -2.0, 2.0, 2.0)
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        pen = QPen(self.canvas.theme.colour("ink"), 2.0 if self.hasFocus() else 1.0)
+        painter.setPen(pen)
+        painter.drawRect(rect)
+
+    def _draw_empty(self, painter: QPainter) -> None:
+        painter.setFont(self.canvas.fonts.plain)
+        painter.setPen(self.canvas.theme.colour("quiet"))
+        words = "No pieces yet." if self.canvas.view else "Open a studio, or make a new one."
+        painter.drawText(self.viewport().rect(), Qt.AlignmentFlag.AlignCenter, words)
+
+    # Scrolling and zooming
+
+    @override
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self.canvas.scale.set_width(self.viewport().width())
+
+    @override
+    def updateGeometries(self) -> None:
+        self._syncing = True
+        super().updateGeometries()
+        self._syncing = False
+        self._sync_scroll_bar()
+
+    def _sync_scroll_bar(self) -> None:
+        scale, bar = self.canvas.scale, self.horizontalScrollBar()
+        whole = (scale.last - scale.first) / scale.seconds_per_pixel
+        self._syncing = True
+        bar.setRange(0, max(0, round(whole - scale.width)))
+        bar.setPageStep(scale.width)
+        bar.setSingleStep(40)
+        bar.setValue(round((scale.origin - scale.first) / scale.seconds_per_pixel))
+        self._syncing = False
+
+    @override
+    def scrollContentsBy(self, dx: int, dy: int) -> None:
+        if dy:
+            super().scrollContentsBy(0, dy)
+        scale = self.canvas.scale
+        if dx and not self._syncing:
+            second = scale.first + self.horizontalScrollBar().value() * scale.seconds_per_pixel
+            scale.show(second, scale.seconds_per_pixel)
+        self.viewport().update()
+
+    def _scale_changed(self) -> None:
+        shape = shape_for(self.canvas.scale.pixels_per_day, self.canvas.fonts)
+        if shape != self._shape:
+            self._shape = shape
+            self.verticalHeader().setDefaultSectionSize(shape.height)
+        self._sync_scroll_bar()
+        self._update_all()
+
+    def _redrawn(self) -> None:
+        if self._painter is not None and self._painter.theme is not self.canvas.theme:
+            self._painter = None
+        self._update_all()
+
+    def _update_all(self) -> None:
+        self.viewport().update()
+        self.horizontalHeader().viewport().update()
+        self.verticalHeader().viewport().update()
+
+    def zoom_in(self) -> None:
+        """Zoom in, at the chosen bar where it is in view, else in the middle."""
+        self.canvas.scale.zoom(ZOOM_STEP, self._zoom_x())
+
+    def zoom_out(self) -> None:
+        """Zoom out likewise."""
+        self.canvas.scale.zoom(1.0 / ZOOM_STEP, self._zoom_x())
+
+    def _zoom_x(self) -> float:
+        scale = self.canvas.scale
+        bar = self.lanes.bar(self.currentIndex())
+        x = -1.0 if bar is None else scale.x(bar.start.timestamp())
+        return x if 0.0 <= x <= scale.width else scale.width / 2.0
+
+    @override
+    def wheelEvent(self, event: QWheelEvent) -> None:
+        steps = event.angleDelta()
+        if event.modifiers() & Qt.KeyboardModifier.ControlModifier:
+            self.canvas.scale.zoom(ZOOM_STEP ** (steps.y() / _NOTCH), event.position().x())
+        elif self._wheel_means_time(event):
+            self.canvas.scale.pan(-(steps.x() or steps.y()) * 0.6)
+        else:
+            super().wheelEvent(event)
+        event.accept()
+
+    def _wheel_means_time(self, event: QWheelEvent) -> bool:
+        steps = event.angleDelta()
+        shifted = bool(event.modifiers() & Qt.KeyboardModifier.ShiftModifier)
+        nothing_below = self.verticalScrollBar().maximum() == 0
+        return shifted or nothing_below or abs(steps.x()) > abs(steps.y())
+
+    @override
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        self._grabbed = event.position().toPoint()
+        self._dragging = False
+        super().mousePressEvent(event)
+
+    @override
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
+        if self._grabbed is None or not event.buttons():
+            return
+        moved = event.position().toPoint() - self._grabbed
+        if self._dragging or moved.manhattanLength() >= _DRAG_STARTS:
+            self._dragging = True
+            self.viewport().setCursor(Qt.CursorShape.ClosedHandCursor)
+            self._grabbed = event.position().toPoint()
+            self.canvas.scale.pan(-moved.x())
+            scroll = self.verticalScrollBar()
+            scroll.setValue(scroll.value() - moved.y())
+
+    @override
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        self._grabbed = None
+        self._dragging = False
+        self.viewport().unsetCursor()
+        super().mouseReleaseEvent(event)
+
+    @override
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        action = {
+            Qt.Key.Key_Plus: self.zoom_in,
+            Qt.Key.Key_Equal: self.zoom_in,
+            Qt.Key.Key_Minus: self.zoom_out,
+            Qt.Key.Key_Home: self.canvas.show_now,
+            Qt.Key.Key_End: self.canvas.show_plan,
+        }.get(Qt.Key(event.key()))
+        if action is None or event.modifiers() & Qt.KeyboardModifier.ControlModifier:
+            super().keyPressEvent(event)
+        else:
+            action()
+
+    @override
+    def currentChanged(self, current: _Index, previous: _Index) -> None:
+        super().currentChanged(current, previous)
+        self.canvas.current_row = current.row() if self.lanes.bar(current) is not None else -1
+        self._update_all()
+        if self.canvas.current_row >= 0:
+            self.piece_chosen.emit(self.lanes.lanes[current.row()].piece.key)
+
+    @override
+    def focusInEvent(self, event: QEvent) -> None:
+        super().focusInEvent(event)
+        if self.lanes.bar(self.currentIndex()) is None:
+            self.setCurrentIndex(self._first_bar())

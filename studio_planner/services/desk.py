@@ -1,0 +1,138 @@
+"""An open studio on the desk: its file, its kept plan, and what is drawn of it."""
+
+from __future__ import annotations
+
+from datetime import UTC, datetime, timedelta
+from functools import cached_property
+from typing import TYPE_CHECKING, Protocol
+
+from studio_planner.craft.studio import Studio
+from studio_planner.craft.timing import Timing
+from studio_planner.services.backdrop import Backdrop
+from studio_planner.services.ribbons import Lane, lanes_of
+
+if TYPE_CHECKING:
+    from pathlib import Path
+
+    from studio_planner.craft.plans import Plan
+    from studio_planner.services.ports import WallClock
+
+_BEFORE = timedelta(days=1)
+_AFTER = timedelta(days=28)
+
+
+class FileOfStudio(Protocol):
+    """What the desk needs of an open studio file."""
+
+    def read(self) -> Studio:
+        """Read the whole studio."""
+        ...
+
+    def revision(self) -> int:
+        """A number that every change raises."""
+        ...
+
+    def save_copy(self, path: Path, *, overwrite: bool = False) -> None:
+        """Write a copy."""
+        ...
+
+    def close(self) -> None:
+        """Close the file."""
+        ...
+
+
+class DeskView:
+    """A studio with its kept plan, seen at one moment: lanes, clocks and backdrop, made lazily."""
+
+    def __init__(self, studio: Studio, now: datetime) -> None:
+        """See `studio` at `now` (aware)."""
+        self.studio = studio
+        self.now = now
+
+    @property
+    def plan(self) -> Plan | None:
+        """The kept plan."""
+        return self.studio.plan
+
+    @cached_property
+    def timing(self) -> Timing:
+        """The clocks, over the same record of time that the plan was made on."""
+        plan = self.plan
+        starts = [plan.start if plan else self.now, *(p.start for p in self.studio.poured)]
+        ends = [self.now, *starts]
+        if plan is not None:
+            ends += [coat.end for coat in plan.coats]
+            ends += [row.safe for row in plan.ready if row.safe is not None]
+            ends += [outcome.due for outcome in plan.outcomes]
+        return Timing(self.studio, min(starts) - _BEFORE, max(ends) + _AFTER)
+
+    @cached_property
+    def lanes(self) -> tuple[Lane, ...]:
+        """One lane for each piece."""
+        return lanes_of(self.studio, self.plan, self.timing)
+
+    @cached_property
+    def backdrop(self) -> Backdrop:
+        """Nights, hands and air."""
+        return Backdrop(self.studio, self.timing)
+
+
+class DeskSession:
+    """One studio file open on the desk.
+
+    Every method that touches the file lets StudioError pass, in a sentence for the maker.
+    """
+
+    def __init__(self, path: Path, clock: WallClock, *, opened: FileOfStudio | None = None) -> None:
+        """Open the file at `path`, or take over one that is `opened`."""
+        self.path = path
+        self.clock = clock
+        self._file = _opened(path) if opened is None else opened
+        try:
+            self._look()
+        except BaseException:
+            self._file.close()
+            raise
+
+    def _look(self) -> None:
+        self.revision = self._file.revision()
+        self.view = DeskView(self._file.read(), self.now())
+
+    def now(self) -> datetime:
+        """The current instant, aware, in UTC."""
+        return self.clock.now().astimezone(UTC)
+
+    @property
+    def studio(self) -> Studio:
+        """The studio as it was last read."""
+        return self.view.studio
+
+    def changed_elsewhere(self) -> bool:
+        """Tell whether somebody has changed the file since it was last read."""
+        return self._file.revision() != self.revision
+
+    def read_again(self) -> DeskView:
+        """Read the file as it is now."""
+        self._look()
+        return self.view
+
+    def save_copy(self, path: Path, *, overwrite: bool = False) -> None:
+        """Write a copy of the studio to another file."""
+        self._file.save_copy(path, overwrite=overwrite)
+
+    def close(self) -> None:
+        """Close the file."""
+        self._file.close()
+
+
+def new_studio(path: Path, *, zone: str) -> None:
+    """Make an empty studio file, named after the file; StudioFileError when it is taken."""
+    from studio_planner.storage.studio_file import create_studio  # noqa: PLC0415 - loaded late
+
+    create_studio(path, Studio(name=path.stem or "Studio", zone=zone)).close()
+
+
+def _opened(path: Path) -> FileOfStudio:
+    from studio_planner.storage.studio_file import open_studio  # noqa: PLC0415 - loaded late
+
+    return open_studio(path)
