@@ -32,6 +32,7 @@ class Environment:
         self.machine = machine
         self.folder = root / ".venv"
         self.stamps = self.folder / "made-by-start"
+        self.unfinished = self.stamps / "unfinished"
 
     @property
     def python(self) -> str:
@@ -65,7 +66,7 @@ class Environment:
     def _step(self, name: str, stamp: str, action: Callable[[], None]) -> None:
         path = self.stamps / name
         try:
-            if path.is_file() and path.read_text(encoding="utf-8") == stamp:
+            if self._is_done(path, stamp):
                 return
             path.unlink(missing_ok=True)
             action()
@@ -73,28 +74,33 @@ class Environment:
         except OSError as error:
             raise Trouble(disk_sentence(self.root, error)) from error
 
+    def _is_done(self, path: Path, stamp: str) -> bool:
+        if self.unfinished.exists():  # pip may take half a package for a whole one
+            return False
+        return path.is_file() and path.read_text(encoding="utf-8") == stamp
+
     def _digest(self, name: str) -> str:
         return hashlib.sha256((self.root / name).read_bytes()).hexdigest()
 
     def _create(self) -> None:
-        self._require_venv()
+        if not (self.machine.has_module("venv") and self.machine.has_module("ensurepip")):
+            raise Trouble(self._venv_sentence())
         self._clear()
         self.stamps.mkdir(parents=True)
         print(f"Making an environment in {self.folder} ...", flush=True)
         made = self.machine.ask([sys.executable, "-m", "venv", str(self.folder)])
-        if made.code:
-            raise Trouble(disk_sentence(self.root, OSError(made.text.strip())))
+        if "ensurepip is not available" in made.text:
+            raise Trouble(self._venv_sentence())
+        self._demand(made, lambda text: disk_sentence(self.root, OSError(text)))
 
-    def _require_venv(self) -> None:
-        if self.machine.has_module("venv") and self.machine.has_module("ensurepip"):
-            return
+    def _venv_sentence(self) -> str:
         if self.machine.has_command("apt-get"):
             sudo = "" if self.machine.is_root else "sudo "
             package = "python{}.{}-venv".format(*sys.version_info)
             cure = f"run {sudo}apt-get install -y {package}"
         else:
             cure = "install the whole of Python 3.11 or newer, with venv and ensurepip"
-        raise Trouble(f"This Python can't make an environment, its venv is missing: {cure}")
+        return f"This Python can't make an environment, its venv is missing: {cure}"
 
     def _clear(self) -> None:
         if not self.folder.exists():
@@ -109,24 +115,29 @@ class Environment:
 
     def _install_packages(self) -> None:
         print("Fetching the packages, about 100 MB, once ...", flush=True)
-        self._pip("--require-hashes", "--only-binary=:all:", "-r", "requirements.lock")
+        self._pip("--require-hashes", "--only-binary=:all:", "-r", self._lock())
 
     def _install_project(self) -> None:
-        self._pip("--no-deps", "--no-index", "--no-build-isolation", "--editable", ".")
+        self._pip(
+            "--no-deps", "--no-index", "--no-build-isolation", "--editable", str(self.root)
+        )
 
     def _install_test_packages(self) -> None:
         print("Fetching what the tests need, about 130 MB, once ...", flush=True)
         locked = ("--require-hashes", "--no-build-isolation", "--use-pep517")
-        self._pip(*locked, "-r", "tests/requirements.lock")
+        self._pip(*locked, "-r", self._lock("tests"))
 
     def _pip(self, *arguments: str) -> None:
         quiet = () if sys.stdout.isatty() else ("--quiet",)
-        given = [str(self.root / one) if self._is_path(one) else one for one in arguments]
-        pip = [self.python, "-m", "pip", "install", "--no-input", *quiet, *given]
-        self._demand(self.machine.show(pip), pip_sentence)
+        pip = [self.python, "-m", "pip", "install", "--no-input", *quiet, *arguments]
+        self.unfinished.touch()
+        answer = self.machine.show(pip)
+        if answer.code >= 0:  # ended by itself, not killed
+            self.unfinished.unlink()
+        self._demand(answer, pip_sentence)
 
-    def _is_path(self, argument: str) -> bool:
-        return argument == "." or argument.endswith(".lock")
+    def _lock(self, folder: str = ".") -> str:
+        return str(self.root / folder / "requirements.lock")
 
     def _probe(self) -> None:
         offscreen = {"QT_QPA_PLATFORM": "offscreen"}

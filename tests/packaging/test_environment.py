@@ -81,6 +81,15 @@ def test_after_a_kill_the_next_start_ends_the_work(root: Path, step: str) -> Non
     assert made(root, machine) == []
 
 
+@pytest.mark.parametrize("step", ["--only-binary", "--editable", "tests/"])
+def test_half_a_package_is_never_trusted(root: Path, step: str) -> None:
+    machine = BareMachine(answers={step: Answer(-9, "")})
+    with pytest.raises(Trouble):
+        made(root, machine)
+    machine.answers.clear()
+    assert len(made(root, machine)) == EVERY_STEP
+
+
 def test_a_half_made_environment_is_removed_first(root: Path) -> None:
     machine = BareMachine(answers={"-m venv": Answer(1, "Killed")})
     with pytest.raises(Trouble):
@@ -125,6 +134,13 @@ def test_without_venv_it_names_the_package(root: Path, machine: BareMachine, cur
     with pytest.raises(Trouble, match=cure):
         made(root, machine)
     assert machine.ran == []
+
+
+def test_a_venv_that_lacks_its_other_half_is_named_too(root: Path) -> None:
+    half = "The virtual environment was not created: ensurepip is not available."
+    machine = BareMachine(answers={"-m venv": Answer(1, half)}, commands={"apt-get"})
+    with pytest.raises(Trouble, match=r"run sudo apt-get install -y python3\.\d+-venv$"):
+        made(root, machine)
 
 
 def test_a_folder_that_cannot_be_written_is_named(root: Path) -> None:
