@@ -16,7 +16,6 @@ from studio_planner.science.stages import Stage
 from studio_planner.science.units import (
     TemperatureUnit,
     TimeUnit,
-    UnitError,
     celsius_from,
     hours_from,
 )
@@ -159,11 +158,7 @@ class _Row:
                 name = ascii(self._cells["time_unit"])[:20]
                 self._note("time_unit", f"{name} is not a unit of time; use min, h or d.")
             return None
-        try:
-            return None if value is None else hours_from(value, unit)
-        except UnitError as error:
-            self._note(column, f"{error}.")
-            return None
+        return None if value is None else hours_from(value, unit)
 
     def _number_in(self, column: str, *, optional: bool = False) -> float | None:
         text = self._cells.get(column, "")

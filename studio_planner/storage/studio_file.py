@@ -10,7 +10,7 @@ sentence and leaves the file as it was.
 
 from __future__ import annotations
 
-from contextlib import contextmanager
+from contextlib import contextmanager, suppress
 from dataclasses import replace
 from threading import RLock
 from typing import TYPE_CHECKING, Self
@@ -41,6 +41,9 @@ BUSY_MILLISECONDS = 3000
 """How long to wait for another window before saying that the file is in use."""
 
 
+_State = tuple[int, int]
+
+
 class StudioFile:
     """An open studio file. One at a time may use it; a lock sees to that across threads."""
 
@@ -52,7 +55,7 @@ class StudioFile:
         self._steps = steps
         self._connection = connection
         self._lock = RLock()
-        self._known: tuple[int, Studio] | None = None
+        self._known: tuple[_State, Studio] | None = None
 
     def __enter__(self) -> Self:
         """Give the file itself."""
@@ -76,9 +79,11 @@ class StudioFile:
         """Read the whole studio as it is now; StudioFileError when a row breaks a rule."""
         with self._used(), looking(self._connection):
             revision = self._revision()
-            if self._known is None or self._known[0] != revision:
-                self._known = (revision, self._read())
-            return self._known[1]
+            known = self._still_known(revision)
+            if known is None:
+                known = self._read()
+                self._know(revision, known)
+            return known
 
     def write(self, studio: Studio, *, expected_revision: int | None = None) -> int:
         """Replace everything in one change and give the new revision.
@@ -86,17 +91,17 @@ class StudioFile:
         With `expected_revision`, StudioFileError when the file has changed since that one.
         """
         with self._changing(expected_revision) as revision:
-            known = self._known[1] if self._known and self._known[0] == revision - 1 else None
-            write_studio(self._connection, studio, known)
-        self._known = (revision, studio)
+            write_studio(self._connection, studio, self._still_known(revision - 1))
+        self._know(revision, studio)
         return revision
 
     def keep_plan(self, plan: Plan | None, *, expected_revision: int | None = None) -> int:
         """Replace only the plan (None: forget it) and give the new revision."""
         with self._changing(expected_revision) as revision:
+            known = self._still_known(revision - 1)
             write_branch(self._connection, branch_of("plan"), plan)
-        if self._known is not None and self._known[0] == revision - 1:
-            self._known = (revision, replace(self._known[1], plan=plan))
+        if known is not None:
+            self._know(revision, replace(known, plan=plan))
         return revision
 
     def save_copy(self, path: Path, *, overwrite: bool = False) -> None:
@@ -115,12 +120,26 @@ class StudioFile:
                 copy_into(self._connection, temporary)
                 verify(temporary, self._steps)
             for old in no_longer_kept(self.backups(folder), now):
-                old.path.unlink(missing_ok=True)
+                with suppress(OSError):  # the new backup stands; the old one goes next time
+                    old.path.unlink()
         return Backup(made=now, path=target)
 
     def backups(self, folder: Path) -> tuple[Backup, ...]:
         """The backups of this studio in a folder, newest first."""
         return backups_of(self.path, folder)
+
+    def _still_known(self, revision: int) -> Studio | None:
+        if self._known is not None and self._known[0] == self._state(revision):
+            return self._known[1]
+        return None
+
+    def _know(self, revision: int, studio: Studio) -> None:
+        self._known = (self._state(revision), studio)
+
+    def _state(self, revision: int) -> _State:
+        # data_version also tells of changes by other programs, which raise no revision.
+        (others,) = self._connection.execute("PRAGMA data_version").fetchone()
+        return (revision, int(others))
 
     def _read(self) -> Studio:
         try:

@@ -365,9 +365,9 @@ def _pieces(draw: st.DrawFn, products: tuple[Product, ...]) -> Piece:
         kind=st.sampled_from([kind for kind in CoatKind if kind is not CoatKind.LEAF]),
         product=st.sampled_from([product.key for product in products]),
         film_mm=_numbers(0.01, 3),
-        faces=st.sets(_TEXTS.filter(lambda t: t != "underside"), min_size=1, max_size=3).map(
-            frozenset
-        ),
+        faces=st.sets(
+            _WORDS.filter(lambda name: name != "underside"), min_size=1, max_size=3
+        ).map(frozenset),
         joint=st.sampled_from([Joint.WET_IN_WET, Joint.IN_WINDOW, Joint.ON_DRY]),
         colours=st.just(())
         | st.just((Colour(name="one", share_pct=50), Colour(name="two", share_pct=50))),

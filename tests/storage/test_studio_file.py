@@ -188,6 +188,21 @@ def test_a_window_that_did_not_look_still_writes_everything(
     assert read(studio_path) == full_studio
 
 
+def test_a_change_by_another_program_is_seen_too(
+    studio_path: Path, full_studio: Studio
+) -> None:
+    with open_studio(studio_path) as file:
+        assert file.read() == full_studio
+        other = sqlite3.connect(studio_path)
+        other.execute("UPDATE pieces SET name = 'Elsewhere' WHERE key = 'p1'")
+        other.commit()
+        other.close()
+        assert file.read().piece("p1").name == "Elsewhere"
+        file.write(full_studio)
+        assert file.read() == full_studio
+    assert read(studio_path) == full_studio
+
+
 def test_a_file_in_use_is_said_to_be_in_use(studio_path: Path, full_studio: Studio) -> None:
     blocker = sqlite3.connect(studio_path, isolation_level=None)
     blocker.execute("BEGIN EXCLUSIVE")
