@@ -17,6 +17,7 @@ from typing_extensions import override
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
+    from datetime import datetime, time
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,6 +81,19 @@ class Rulebook:
     def named(self, value: str, field: str = "name") -> None:
         """Require a text that is not blank."""
         self.require(bool(value.strip()), field, "give it a name.")
+
+    def wall_clock(self, value: time, field: str) -> None:
+        """Require a time of day without a zone, as the studio's wall clock shows it."""
+        self.require(value.tzinfo is None, field, "give the time without a zone.")
+
+    def forward(self, start: datetime, end: datetime) -> None:
+        """Require a `start` and a later `end`, each with a zone."""
+        zoned = [value.utcoffset() is not None for value in (start, end)]
+        self.require(zoned[0], "start", "give the time with a zone.")
+        self.require(zoned[1], "end", "give the time with a zone.")
+        # Two times of one zone compare by the wall clock, which doubles an hour in autumn.
+        kept = not all(zoned) or start.timestamp() < end.timestamp()
+        self.require(kept, "end", "it has to end after it starts.")
 
     def close(self) -> None:
         """Raise InvalidEntry with everything that was noted, if anything was."""

@@ -3,11 +3,10 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from datetime import datetime, time, timedelta
+from datetime import UTC, datetime, time, timedelta
 from typing import TYPE_CHECKING
 
-from dateutil.rrule import rrule, rrulestr
-
+from studio_planner.craft.day_rules import days_of, gives_a_day, is_day_rule, needs_first
 from studio_planner.craft.errors import Rulebook
 from studio_planner.craft.local_time import (
     Span,
@@ -22,16 +21,6 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
     from datetime import date
     from zoneinfo import ZoneInfo
-
-_BEFORE_EVERY_PLAN = datetime(2000, 1, 1)  # noqa: DTZ001 - a wall-clock date for the rule
-
-
-def rrule_of(text: str, first: datetime) -> rrule:
-    """Read one recurrence rule; ValueError when the text is something else."""
-    parsed = rrulestr(text, dtstart=first, cache=False)
-    if not isinstance(parsed, rrule):
-        raise ValueError(text)  # noqa: TRY004 - the text is wrong, not a type
-    return parsed
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -51,31 +40,32 @@ class WorkHours:
     def __post_init__(self) -> None:
         """Check that the rule can be read and that the hours are not empty."""
         rules = Rulebook("working hours")
+        rules.wall_clock(self.start, "start")
+        rules.wall_clock(self.end, "end")
         rules.require(self.start != self.end, "end", "start and end are the same time.")
-        try:
-            self._parsed()
-            readable = not any(part in self.rule.upper() for part in ("BYHOUR", "HOURLY"))
-        except (ValueError, TypeError, KeyError, AttributeError):
-            readable = False
+        self._check_rule(rules)
+        rules.close()
+
+    def _check_rule(self, rules: Rulebook) -> None:
+        readable = is_day_rule(self.rule)
         rules.require(
-            readable and "\n" not in self.rule,
+            readable,
             "rule",
             f"{self.rule!r} is not a rule for days; write for example FREQ=WEEKLY;BYDAY=MO,TH.",
         )
-        rules.close()
-
-    def _parsed(self, near: date | None = None) -> rrule:
-        parts = self.rule.upper()
-        # Counting from the year 2000 is slow, and needed only where the rule counts.
-        counts = "INTERVAL" in parts or "COUNT" in parts or "BYDAY" not in parts
-        begins = self.first or (None if counts else near)
-        first = datetime.combine(begins, time()) if begins else _BEFORE_EVERY_PLAN
-        return rrule_of(f"RRULE:{self.rule}", first)
+        if not readable:
+            return
+        begins = self.first is not None or not needs_first(self.rule)
+        rules.require(begins, "first", f"{self.rule!r} needs the date it begins on.")
+        rules.require(
+            not begins or gives_a_day(self.rule, self.first),
+            "rule",
+            f"{self.rule!r} never gives a day from its first date on.",
+        )
 
     def days(self, first: date, last: date) -> Iterator[date]:
         """Local dates of the rule from `first` to `last`, both inside."""
-        start, end = (datetime.combine(day, time()) for day in (first, last))
-        return (found.date() for found in self._parsed(first).between(start, end, inc=True))
+        return days_of(self.rule, self.first, first, last)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -89,9 +79,7 @@ class Absence:
     def __post_init__(self) -> None:
         """Check that the span runs forward and carries a zone."""
         rules = Rulebook("absence")
-        aware = self.start.tzinfo is not None and self.end.tzinfo is not None
-        rules.require(aware, "start", "an absence needs times with a zone.")
-        rules.require(not aware or self.start < self.end, "end", "it ends before it starts.")
+        rules.forward(self.start, self.end)
         rules.close()
 
 
@@ -111,6 +99,8 @@ class Person:
         rules = Rulebook(f"person {self.name or self.key}")
         rules.named(self.key, "key")
         rules.named(self.name)
+        rules.wall_clock(self.wakes, "wakes")
+        rules.wall_clock(self.sleeps, "sleeps")
         rules.require(
             self.wakes != self.sleeps, "sleeps", "waking and sleeping are the same time."
         )
@@ -135,4 +125,5 @@ class Person:
         return clipped(without(merged(spans), self._away()), start, end)
 
     def _away(self) -> list[Span]:
-        return [(absence.start, absence.end) for absence in self.absences]
+        # Times of one zone compare by the wall clock; only UTC orders them in every hour.
+        return [(a.start.astimezone(UTC), a.end.astimezone(UTC)) for a in self.absences]

@@ -83,4 +83,5 @@ def without(spans: Iterable[Span], holes: Iterable[Span]) -> tuple[Span, ...]:
 
 def clipped(spans: Iterable[Span], start: datetime, end: datetime) -> tuple[Span, ...]:
     """Keep only what lies between `start` and `end`."""
-    return merged((max(a, start), min(b, end)) for a, b in spans)
+    low, high = start.astimezone(UTC), end.astimezone(UTC)
+    return merged((max(a, low), min(b, high)) for a, b in spans)

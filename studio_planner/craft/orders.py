@@ -59,6 +59,7 @@ class Courier:
             "days",
             "use 0 (Monday) to 6 (Sunday).",
         )
+        rules.wall_clock(self.cut_off, "cut_off")
         rules.between(self.transit_days, 0, 60, "transit_days")
         rules.close()
 
@@ -117,6 +118,7 @@ class Order:
             len(set(self.pieces)) == len(self.pieces), "pieces", "a piece is named twice."
         )
         rules.between(self.packing_minutes, 1, 24 * 60, "packing_minutes")
+        rules.wall_clock(self.opens, "opens")
         rules.between(self.weight, 0.01, 1000, "weight")
         rules.close()
 

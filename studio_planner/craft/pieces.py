@@ -115,8 +115,9 @@ class Coat:
         rules.named(self.product, "product")
         rules.between(self.film_mm, 0.0 if self.kind is CoatKind.LEAF else 0.01, 100, "film_mm")
         rules.require(bool(self.faces), "faces", "say which face it covers.")
+        rules.require(all(face.strip() for face in self.faces), "faces", "name every area.")
         rules.require(
-            not {TOP, UNDERSIDE} <= self.faces,
+            UNDERSIDE not in self.faces or self.faces <= {UNDERSIDE, EDGE},
             "faces",
             "top and underside cannot be coated in one go: it has to lie on one of them.",
         )

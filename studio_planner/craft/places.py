@@ -3,21 +3,26 @@
 from __future__ import annotations
 
 from bisect import bisect_right
+from collections import Counter
 from dataclasses import dataclass, field
-from datetime import datetime, time, timedelta
+from datetime import UTC, datetime, time, timedelta
 from enum import StrEnum
 from itertools import pairwise
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import Rulebook
 from studio_planner.craft.local_time import days_between, instant
-from studio_planner.science.history import History
+from studio_planner.science.samples import history_of
 
 if TYPE_CHECKING:
     from zoneinfo import ZoneInfo
 
-_WEEK = 7
-_BAND_GROWS_DAYS = 7.0
+    from studio_planner.science.history import History
+
+_WEEKDAYS = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
+_WEEK = len(_WEEKDAYS)
+_MOST_AT_ONCE = 2
+_BAND_GROWS_SECONDS = 7 * 86_400.0
 
 
 class PlaceKind(StrEnum):
@@ -43,6 +48,7 @@ class PatternPoint:
     def __post_init__(self) -> None:
         """Check ranges."""
         rules = Rulebook("temperature pattern")
+        rules.wall_clock(self.at, "at")
         rules.between(self.celsius, -30, 80, "celsius")
         if self.humidity_pct is not None:
             rules.between(self.humidity_pct, 1, 100, "humidity_pct")
@@ -63,7 +69,7 @@ class Reading:
         """Check ranges and that the time carries a zone."""
         rules = Rulebook("reading")
         rules.require(
-            self.when.tzinfo is not None, "when", "a reading needs a time with a zone."
+            self.when.utcoffset() is not None, "when", "a reading needs a time with a zone."
         )
         rules.between(self.celsius, -40, 90, "celsius")
         if self.humidity_pct is not None:
@@ -123,7 +129,9 @@ class Place:
         rules.require(bool(self.pattern), "pattern", "give at least one expected temperature.")
         rules.between(self.band_celsius, 0, 15, "band_celsius")
         rules.between(self.read_band_celsius, 0, 15, "read_band_celsius")
-        whens = [reading.when for reading in self.readings]
+        self._check_steps(rules)
+        # Times of one zone compare by the wall clock, which doubles an hour in autumn.
+        whens = [reading.when.timestamp() for reading in self.readings]
         rules.require(
             all(one < other for one, other in pairwise(whens)),
             "readings",
@@ -131,81 +139,91 @@ class Place:
         )
         rules.close()
 
+    def _check_steps(self, rules: Rulebook) -> None:
+        for day, noun in enumerate(_WEEKDAYS):
+            times = Counter(point.at for point in self._points_on(day))
+            for at in sorted(at for at, points in times.items() if points > _MOST_AT_ONCE):
+                sentence = f"{noun} {at:%H:%M} has {times[at]} temperatures; a step has two."
+                rules.require(False, "pattern", sentence)  # noqa: FBT003 - found above
+
     def history(self, zone: ZoneInfo, start: datetime, end: datetime) -> History:
-        """The place's air from `start` to `end` (aware): what was read, then the pattern.
+        """The place's air from `start` to a later `end` (aware): what was read, the pattern.
 
-        Up to the last reading the readings count; after it, and before the first, the pattern
-        does, with its growing band.
+        From the first to the last reading the readings count, straight between two. Before
+        and after them the pattern does, with its band, which grows after the last one; where
+        the two meet there is a step.
         """
-        samples = self._read(start, end)
-        first = self.readings[0].when if self.readings else end
-        last = self.readings[-1].when if self.readings else start
-        if first > start and self.readings:
-            before = self._expected(zone, start, min(first, end), first)
-            samples = [s for s in before if s[0] < first.timestamp()] + samples
-        if last < end:
-            after = self._expected(zone, max(last, start), end, max(last, start))
-            samples += [s for s in after if not samples or s[0] > samples[-1][0]]
-        columns = tuple(zip(*samples, strict=True))
-        return History(*columns)
+        low, high = start.timestamp(), end.timestamp()
+        whens = [reading.when.timestamp() for reading in self.readings]
+        first, last = (whens[0], whens[-1]) if whens else (high, low)
+        samples: list[_Sample] = []
+        if whens and first > low:
+            samples += self._expected(zone, low, min(first, high), first)
+        if whens and first <= high and last >= low:
+            samples += self._read(whens, low, high)
+        if last < high:
+            samples += self._expected(zone, max(last, low), high, max(last, low))
+        return history_of(_in_order(samples))
 
-    def _read(self, start: datetime, end: datetime) -> list[_Sample]:
-        whens = [reading.when for reading in self.readings]
+    def _read(self, whens: list[float], low: float, high: float) -> list[_Sample]:
         # One reading on either side, so that the stretch is covered to its ends.
-        low = max(0, bisect_right(whens, start) - 1)
-        high = min(len(whens), bisect_right(whens, end) + 1)
-        if not whens or whens[-1] < start or whens[0] > end:
-            return []
+        inside = slice(max(0, bisect_right(whens, low) - 1), bisect_right(whens, high) + 1)
         return [
-            (r.when.timestamp(), r.celsius, self.read_band_celsius, r.humidity_pct)
-            for r in self.readings[low:high]
+            (when, reading.celsius, self.read_band_celsius, reading.humidity_pct)
+            for when, reading in zip(whens[inside], self.readings[inside], strict=True)
         ]
 
-    def _expected(
-        self, zone: ZoneInfo, start: datetime, end: datetime, known: datetime
-    ) -> list[_Sample]:
-        samples = []
-        margin = timedelta(days=_WEEK + 1)
-        for day in days_between(zone, start - margin, end + margin):
-            for point in self._points_on(day.weekday()):
-                moment = instant(zone, day, point.at).timestamp()
-                samples.append((moment, point.celsius, 0.0, point.humidity_pct))
-        samples.sort(key=lambda sample: sample[0])
-        grid = _cut(samples, start.timestamp(), end.timestamp())
+    def _expected(self, zone: ZoneInfo, low: float, high: float, known: float) -> list[_Sample]:
+        """The pattern from `low` to `high`; its band grows from `known` on."""
+        line = self._pattern_line(zone, low, high).part(low, high)
+        kink = known + _BAND_GROWS_SECONDS
+        if low < kink < high and kink not in line.seconds:
+            line = _broken_at(line, kink)
         return [
-            (second, celsius, self._band(second - known.timestamp()), humidity)
-            for second, celsius, _, humidity in grid
+            (second, celsius, self._band(second - known), humidity)
+            for second, celsius, humidity in zip(
+                line.seconds, line.celsius, line.humidity, strict=True
+            )
         ]
+
+    def _pattern_line(self, zone: ZoneInfo, low: float, high: float) -> History:
+        margin = timedelta(days=_WEEK + 1)
+        start, end = (datetime.fromtimestamp(second, UTC) for second in (low, high))
+        samples = [
+            (instant(zone, day, point.at).timestamp(), point.celsius, 0.0, point.humidity_pct)
+            for day in days_between(zone, start - margin, end + margin)
+            for point in self._points_on(day.weekday())
+        ]
+        return history_of(_in_order(samples))
 
     def _points_on(self, weekday: int) -> list[PatternPoint]:
-        return [point for point in self.pattern if point.day in {None, weekday}]
+        points = [point for point in self.pattern if point.day in {None, weekday}]
+        return sorted(points, key=lambda point: point.at)
 
     def _band(self, ahead_seconds: float) -> float:
-        days = max(0.0, ahead_seconds) / 86_400.0
-        return self.band_celsius * (1.0 + min(days / _BAND_GROWS_DAYS, 1.0))
+        share = max(0.0, ahead_seconds) / _BAND_GROWS_SECONDS
+        return self.band_celsius * (1.0 + min(share, 1.0))
 
 
 _Sample = tuple[float, float, float, float | None]
 
 
-def _cut(samples: list[_Sample], start: float, end: float) -> list[_Sample]:
-    """Cut a sorted run of samples to a stretch, with values made at both ends and each day."""
-    line = History(*zip(*samples, strict=True))
-    inside = [sample for sample in samples if start < sample[0] < end]
-    made = [start, end, *_daily(start, end)]
-    taken = {sample[0] for sample in inside}
-    for second in made:
-        celsius = line.celsius_at(second)
-        if second not in taken and celsius is not None:
-            inside.append((second, celsius, 0.0, line.humidity_at(second)))
-    return sorted(inside, key=lambda sample: sample[0])
+def _in_order(samples: list[_Sample]) -> list[_Sample]:
+    """Keep the order of the wall clock where the spring change lets times run backwards.
+
+    A time in the hour that is left out comes no later than the next one; of what falls on one
+    instant the first and the last are the step.
+    """
+    latest = samples[-1][0]
+    kept: list[_Sample] = []
+    for second, celsius, band, humidity in reversed(samples):
+        latest = min(latest, second)
+        if len(kept) > 1 and kept[-2][0] == latest:
+            kept.pop()
+        kept.append((latest, celsius, band, humidity))
+    return kept[::-1]
 
 
-def _daily(start: float, end: float) -> list[float]:
-    # The band grows in straight pieces: one break a day keeps it as exact as it is.
-    count = int((end - start) // 86_400.0)
-    return [
-        start + 86_400.0 * (step + 1)
-        for step in range(count)
-        if start + 86_400.0 * (step + 1) < end
-    ]
+def _broken_at(line: History, second: float) -> History:
+    begun, ended = line.extent
+    return line.part(begun, second).followed_by(line.part(second, ended))

@@ -6,8 +6,12 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from studio_planner.craft.errors import Rulebook
+from studio_planner.science.cups import CupFigure, CupLife, cup_life
 from studio_planner.science.laws import LawError, SheetFigure, StageLaw, stage_law
 from studio_planner.science.stages import Stage
+
+CUP_SHEET_GRAMS = 100.0
+"""The mass that a printed cup life holds for when the sheet names none (common practice)."""
 
 
 class ProductKind(StrEnum):
@@ -147,10 +151,11 @@ class Product:
             rules.between(self.depth_limit_mm, 0.01, 500, "depth_limit_mm")
 
     def _check_law(self, stage: Stage, rules: Rulebook) -> None:
-        if stage is Stage.CUP_LIFE:
-            return
         try:
-            self.law(stage)
+            if stage is Stage.CUP_LIFE:
+                cup_life(self._cup_figures())
+            else:
+                self.law(stage)
         except LawError as error:
             rules.require(False, f"sheet, {stage}", str(error))  # noqa: FBT003
 
@@ -175,6 +180,23 @@ class Product:
         return tuple(point for point in self.sheet if point.stage is stage)
 
     def law(self, stage: Stage) -> StageLaw | None:
-        """The law of a stage, or None when the sheet says nothing about it."""
+        """The law of a stage, or None when the sheet says nothing about it.
+
+        That of cup life holds at the sheet's mass nearest 100 g; `cup_life` knows them all.
+        """
+        if stage is Stage.CUP_LIFE:
+            life = self.cup_life()
+            return None if life is None else life.law
         points = self.figures(stage)
         return stage_law(stage, [point.figure for point in points]) if points else None
+
+    def cup_life(self) -> CupLife | None:
+        """Cup life by mass and temperature; None when the sheet says nothing about it."""
+        figures = self._cup_figures()
+        return cup_life(figures, film=self.law(Stage.WORKING_TIME)) if figures else None
+
+    def _cup_figures(self) -> list[CupFigure]:
+        return [
+            CupFigure(p.celsius, p.mass_g or CUP_SHEET_GRAMS, p.from_hours, p.to_hours)
+            for p in self.figures(Stage.CUP_LIFE)
+        ]

@@ -6,12 +6,12 @@ from dataclasses import dataclass, field
 from functools import cached_property
 from typing import TYPE_CHECKING, TypeVar
 
-from studio_planner.craft.errors import Rulebook
+from studio_planner.craft.errors import InvalidEntry, Rulebook
 from studio_planner.craft.hands import Person
 from studio_planner.craft.local_time import zone_named
 from studio_planner.craft.log import Poured  # noqa: TC001 - the exchange format reads it
 from studio_planner.craft.orders import Order
-from studio_planner.craft.pieces import CoatKind, Piece
+from studio_planner.craft.pieces import EDGE, UNDERSIDE, CoatKind, Piece
 from studio_planner.craft.places import Place, PlaceKind, Spot
 from studio_planner.craft.plans import Plan  # noqa: TC001 - likewise
 from studio_planner.craft.products import Product, ProductKind
@@ -49,8 +49,9 @@ class Studio:
         """Check every reference between the parts; report all that is broken."""
         rules = Rulebook(f"studio {self.name}")
         rules.named(self.name)
-        zone_named(self.zone)
-        money = len(self.currency) == 3 and self.currency.isalpha()  # noqa: PLR2004 - ISO 4217
+        self._check_zone(rules)
+        letters = self.currency.isascii() and self.currency.isalpha()
+        money = letters and len(self.currency) == 3  # noqa: PLR2004 - ISO 4217
         rules.require(money, "currency", "use three letters, such as EUR.")
         for noun in ("places", "products", "people", "pieces", "orders"):
             _check_unique(noun, getattr(self, noun), rules)
@@ -60,6 +61,13 @@ class Studio:
         self._check_orders(rules)
         self._check_poured(rules)
         rules.close()
+
+    def _check_zone(self, rules: Rulebook) -> None:
+        try:
+            zone_named(self.zone)
+        except InvalidEntry as error:
+            for rule in error.broken:
+                rules.require(False, rule.field, rule.sentence)  # noqa: FBT003
 
     def _check_piece(self, piece: Piece, rules: Rulebook) -> None:
         products = self._product_by_key
@@ -80,8 +88,10 @@ class Studio:
                 f"{coat.film_mm:g} mm is deeper than {product.name} allows.",
             )
             refuse = self.settings.film_refuse_mm
+            # A rim stands around the top: it holds nothing on the underside or the edge alone.
+            inside = bool(coat.faces - {UNDERSIDE, EDGE})
             rules.require(
-                piece.rim_mm >= coat.film_mm or coat.film_mm <= refuse,
+                coat.film_mm <= (max(refuse, piece.rim_mm) if inside else refuse),
                 f"{where}, film_mm",
                 f"{coat.film_mm:g} mm runs off a piece without a rim; {refuse:g} mm is most.",
             )
@@ -92,14 +102,14 @@ class Studio:
             )
 
     def _check_orders(self, rules: Rulebook) -> None:
-        owners: dict[str, str] = {}
+        owners: dict[str, Order] = {}
         for order in self.orders:
             for key in order.pieces:
                 field = f"order {order.name}, pieces"
                 rules.require(key in self._piece_by_key, field, f"there is no piece {key!r}.")
-                taken = owners.setdefault(key, order.name)
+                taken = owners.setdefault(key, order)
                 rules.require(
-                    taken == order.name, field, f"piece {key!r} is already promised to {taken}."
+                    taken is order, field, f"piece {key!r} is already promised to {taken.name}."
                 )
 
     def _check_poured(self, rules: Rulebook) -> None:
@@ -113,7 +123,7 @@ class Studio:
             )
         for key, pours in done.items():
             piece = self._piece_by_key.get(key)
-            pours.sort(key=lambda pour: pour.start)
+            pours.sort(key=lambda pour: pour.start.timestamp())
             names = [pour.coat for pour in pours]
             expected = [coat.key for coat in piece.stack[: len(pours)]] if piece else []
             rules.require(
@@ -180,7 +190,7 @@ class Studio:
     def pours_of(self, piece: str) -> tuple[Poured, ...]:
         """What has been poured of a piece, first coat first."""
         pours = (pour for pour in self.poured if pour.piece == piece)
-        return tuple(sorted(pours, key=lambda pour: pour.start))
+        return tuple(sorted(pours, key=lambda pour: pour.start.timestamp()))
 
 
 def _check_unique(noun: str, things: Iterable[_Keyed], rules: Rulebook) -> None:
