@@ -50,4 +50,4 @@ def is_ignored(name: str) -> bool:
 
 
 def _is_own_text(path: Path) -> bool:
-    return path.suffix in TEXT and not any(is_ignored(part) for part in path.parts)
+    return path.suffix in TEXT and not any(map(is_ignored, path.relative_to(ROOT).parts))
