@@ -27,10 +27,12 @@ def studio_to_json(studio: Studio) -> str:
     """The whole studio, readings and kept plan too, as JSON with keys always in one order."""
     try:
         whole = plain_of(noun_of(Studio), studio)
+        document = {"format": FORMAT, "version": VERSION, "studio": whole}
+        text = json.dumps(document, indent=2, ensure_ascii=False, allow_nan=False)
+        text.encode()  # half a character pair cannot be written
     except ValueError as error:
         raise StudioFileError(f"The studio cannot be exported: {error}.") from error
-    document = {"format": FORMAT, "version": VERSION, "studio": whole}
-    return json.dumps(document, indent=2, ensure_ascii=False, allow_nan=False) + "\n"
+    return text + "\n"
 
 
 def studio_from_json(text: str) -> Studio:

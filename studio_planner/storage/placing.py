@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import os
-import secrets
 from contextlib import contextmanager, suppress
 from typing import TYPE_CHECKING
 
@@ -22,7 +21,7 @@ def placed(target: Path, *, overwrite: bool = False) -> Iterator[Path]:
     the temporary file is gone afterwards and what was there before is still there.
     """
     refuse_existing(target, overwrite=overwrite)
-    temporary = target.with_name(f".{target.name}.{secrets.token_hex(4)}.part")
+    temporary = target.with_name(f".{target.name}.{os.urandom(4).hex()}.part")
     try:
         yield temporary
         _flush_file(temporary)

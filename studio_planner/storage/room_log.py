@@ -79,7 +79,8 @@ class RoomLogPreview:
 
     While there are `questions` there are no readings: ask, and preview again with the answers.
     `merged` is the whole log of the place as it would be kept, `overlapping` how many rows fall
-    into stretches that the place's log already covers.
+    into stretches that the place's log already covers, and `local_rows` how many have no zone of
+    their own, so that they were read as local times.
     """
 
     encoding: str
@@ -91,6 +92,7 @@ class RoomLogPreview:
     humidity_column: str | None
     unit: LogUnit
     zone: str
+    local_rows: int
     date_order: str
     readings: tuple[Reading, ...]
     merged: tuple[Reading, ...]
@@ -173,6 +175,7 @@ class _Look:
             humidity_column=None if humidity is None else table.name(humidity),
             unit=self._unit,
             zone=self._zone_words(rows),
+            local_rows=self._local(rows),
             date_order=_order_words(rows, order.order),
             readings=readings,
             merged=merged_log(existing, readings, self._answers.overlap),
@@ -274,11 +277,18 @@ class _Look:
         )
 
     def _zone_words(self, rows: Sequence[_Read]) -> str:
-        if rows and all(r.stamp.offset is not None or r.stamp.instant() for r in rows):
-            return "written in every row"
+        if self._local(rows):
+            return f"{self._zone.key}, local times"
+        return (
+            "written in every row"
+            if self._offset is None
+            else f"{self._offset}, from the heading"
+        )
+
+    def _local(self, rows: Sequence[_Read]) -> int:
         if self._offset is not None:
-            return f"{self._offset}, from the heading"
-        return f"{self._zone.key}, local times"
+            return 0
+        return sum(r.stamp.offset is None and r.stamp.instant() is None for r in rows)
 
     def _skip(self, line: int, text: str, why: str) -> None:
         self._skipped.append(SkippedRow(line=line, text=text, why=why))

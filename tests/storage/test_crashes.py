@@ -4,7 +4,9 @@ from __future__ import annotations
 
 import errno
 import os
+import shutil
 import signal
+import sqlite3
 import subprocess
 import sys
 import time
@@ -66,6 +68,26 @@ def test_a_killed_writer_leaves_a_whole_studio(studio_path: Path, full_studio: S
         assert len(names) == 1, "half a change was kept"
         assert int(studio.name) >= int(said[-1]), "a change that was reported is gone"
         assert studio.places == full_studio.places
+
+
+def test_a_change_that_was_cut_off_is_taken_back(
+    studio_path: Path, full_studio: Studio, tmp_path: Path
+) -> None:
+    writer = sqlite3.connect(studio_path, isolation_level=None)
+    writer.execute("PRAGMA cache_size = 1")  # pages reach the disk before the change is done
+    writer.execute("BEGIN IMMEDIATE")
+    writer.execute("UPDATE pieces SET name = 'half done'")
+    writer.execute("DELETE FROM plan_coats")
+    writer.execute("UPDATE products SET name = printf('%.*c', 100000, 'x')")
+    cut_off = tmp_path / "cut" / "off.studio"
+    cut_off.parent.mkdir()
+    shutil.copy(studio_path, cut_off)
+    shutil.copy(f"{studio_path}-journal", f"{cut_off}-journal")
+    before = cut_off.read_bytes()
+    with open_studio(cut_off) as file:
+        assert file.read() == full_studio
+    assert cut_off.read_bytes() != before, "nothing had reached the disk"
+    writer.close()
 
 
 def fails_with(code: int) -> Callable[..., None]:

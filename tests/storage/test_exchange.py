@@ -260,6 +260,11 @@ def test_a_studio_with_a_time_without_a_zone_cannot_be_exported(full_studio: Stu
         studio_to_json(replace(full_studio, plan=Plan(made=naive, start=naive, coats=())))
 
 
+def test_a_studio_with_half_a_character_cannot_be_exported(full_studio: Studio) -> None:
+    with pytest.raises(StudioFileError, match="cannot be exported"):
+        studio_to_json(replace(full_studio, name="\ud83d"))
+
+
 @given(
     st.recursive(
         st.none()

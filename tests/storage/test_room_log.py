@@ -72,6 +72,7 @@ def test_the_plain_form_is_read_as_it_stands() -> None:
         "UTF-8",
     )
     assert preview.zone == "written in every row"
+    assert preview.local_rows == 0
     assert preview.unit is LogUnit.CELSIUS
     assert preview.heading_line == 1
     assert (preview.first, preview.last) == (at(2030, 1, 1), at(2030, 1, 1, 2))
@@ -323,6 +324,12 @@ def test_a_bad_humidity_leaves_the_temperature(value: str) -> None:
     preview = look(f"time,temp °C,rh\n2030-01-01T00:00Z,20,50\n2030-01-01T01:00Z,21,{value}\n")
     assert [reading.humidity_pct for reading in preview.readings] == [50, None]
     assert preview.notes == ("1 readings have no usable humidity.",)
+
+
+def test_rows_with_and_without_a_zone_may_be_mixed() -> None:
+    preview = wall_log(["2030-01-01T10:00Z", "2030-01-01 12:00"])
+    assert hours(preview.readings) == [0, 1]
+    assert (preview.local_rows, preview.zone) == (1, "Europe/Berlin, local times")
 
 
 def test_unsorted_and_doubled_rows_are_put_right_and_told() -> None:

@@ -4,6 +4,9 @@ To change the tables: add `mNNNN_words.py` with one function that takes the conn
 changes tables or rows, put it at the end of RELEASED, and freeze its hash in the test of this
 room. A released step is never edited: files out there have been through it as it was.
 
+A step makes a table anew and copies its rows rather than altering it: how ALTER TABLE rewrites
+the text of a table differs between releases of SQLite.
+
 A step runs inside a transaction that also sets the version; it must not begin or end one.
 Every table's text in a studio file is compared with what these steps make of an empty database.
 """

@@ -1,0 +1,251 @@
+"""An invented studio in which every field of every noun is used."""
+
+from __future__ import annotations
+
+from datetime import UTC, date, datetime, time, timedelta
+
+from studio_planner.craft.hands import Absence, Person, WorkHours
+from studio_planner.craft.log import Poured
+from studio_planner.craft.orders import Courier, Gate, Order, Promise
+from studio_planner.craft.pieces import Coat, CoatKind, Colour, Joint, Material, Piece
+from studio_planner.craft.places import PatternPoint, Place, PlaceKind, Reading, Spot
+from studio_planner.craft.plans import (
+    Air,
+    Change,
+    Outcome,
+    Plan,
+    PlannedCoat,
+    PlannedStep,
+    Readiness,
+    StepKind,
+    Trust,
+    Unplanned,
+    Window,
+)
+from studio_planner.craft.products import MixRatio, Product, ProductKind, RatioBy, SheetPoint
+from studio_planner.craft.settings import LengthUnit, MassUnit, Settings, TemperatureUnit, Units
+from studio_planner.craft.shapes import FreeArea, Oval, Rectangle, Round, Shape
+from studio_planner.craft.studio import Studio
+from studio_planner.science.stages import Stage
+
+NOON = datetime(2031, 3, 4, 12, tzinfo=UTC)
+
+_SHAPES_BUT_ROUND: tuple[Shape, ...] = (
+    Rectangle(length_mm=300, width_mm=200),
+    Oval(length_mm=300, width_mm=200),
+    FreeArea(area_cm2=100, perimeter_mm=500, length_mm=200, width_mm=100),
+)
+
+
+def _full_plan() -> Plan:
+    return Plan(
+        made=NOON,
+        start=NOON + timedelta(minutes=5),
+        coats=(
+            PlannedCoat(
+                number=1,
+                piece="p1",
+                coat="a",
+                start=NOON,
+                end=NOON + timedelta(microseconds=1),
+                spot="s1",
+                joint=Joint.BARE,
+                mix=1,
+                person="me",
+                poured=True,
+            ),
+            PlannedCoat(
+                number=2,
+                piece="p1",
+                coat="b",
+                start=NOON + timedelta(days=1),
+                end=NOON + timedelta(days=1, hours=1),
+                spot="s1",
+                joint=Joint.IN_WINDOW,
+                mix=2,
+                person="me",
+                window=Window(opens=NOON, closes=None, trust=Trust.TEST_FIRST),
+                air=Air.UNKNOWN,
+            ),
+        ),
+        steps=(
+            PlannedStep(kind=StepKind.PACK, piece="p1", start=NOON, end=NOON, person="me"),
+            PlannedStep(
+                kind=StepKind.TAPE,
+                piece="p1",
+                start=NOON,
+                end=NOON,
+                person="me",
+                coat="b",
+                opens=NOON,
+                closes=NOON,
+            ),
+        ),
+        ready=(
+            Readiness(piece="p1", stage=Stage.HANDLE, likely=NOON, safe=None),
+            Readiness(piece="p1", stage=Stage.FULL_CURE, likely=None, safe=None),
+        ),
+        outcomes=(
+            Outcome(
+                order="o1",
+                due=NOON,
+                leaves=None,
+                reason="The night closes the window.",
+                changes=(
+                    Change(words="a warm box", leaves=NOON, keeps_promise=True),
+                    Change(words="another pair of hands", leaves=None, keeps_promise=False),
+                ),
+            ),
+            Outcome(order="gone since", due=NOON, leaves=NOON),
+        ),
+        unplanned=(
+            Unplanned(piece="p2", coat="x", reason="No spot is long enough."),
+            Unplanned(piece="gone since", coat=None, reason="Too cold."),
+        ),
+    )
+
+
+def full_studio() -> Studio:
+    return Studio(
+        name="Zwei Möwen \u2013 \u201cSüd\u201d",
+        zone="Europe/Berlin",
+        currency="EUR",
+        units=Units(
+            temperature=TemperatureUnit.FAHRENHEIT, mass=MassUnit.OUNCE, length=LengthUnit.INCH
+        ),
+        settings=Settings(settle_minutes=90, surface_lag_hours={Material.SLATE: 1.25}),
+        places=(
+            Place(
+                key="room",
+                name="Room",
+                pattern=(
+                    PatternPoint(at=time(7), celsius=21.5, humidity_pct=48.0),
+                    PatternPoint(at=time(22, 30, 15), celsius=16.25, day=6),
+                ),
+                spots=(Spot(key="s1", name="1", length_mm=600, width_mm=400, height_mm=300),),
+                readings=(
+                    Reading(when=NOON, celsius=20.1, humidity_pct=51.0),
+                    Reading(when=NOON + timedelta(microseconds=1), celsius=20.2),
+                ),
+            ),
+            Place(
+                key="box",
+                name="Box",
+                kind=PlaceKind.WARM_BOX,
+                pattern=(PatternPoint(at=time(0), celsius=30.0),),
+            ),
+        ),
+        products=(
+            Product(
+                key="clear",
+                name="Clear (invented)",
+                kind=ProductKind.TWO_PART,
+                sheet=(
+                    SheetPoint(stage=Stage.CUP_LIFE, celsius=22, from_hours=0.5, mass_g=100),
+                    SheetPoint(stage=Stage.RECOAT_OPENS, celsius=20, from_hours=4, to_hours=6),
+                    SheetPoint(stage=Stage.RECOAT_CLOSES, celsius=20, from_hours=24),
+                ),
+                ratio=MixRatio(a=2, b=1, by=RatioBy.VOLUME),
+                density_a=1.12,
+                density_b=0.98,
+                minimum_celsius=16,
+                maximum_celsius=30,
+                humidity_limit_pct=75,
+                depth_limit_mm=6,
+                invented=True,
+            ),
+            Product(key="leaf", name="Leaf", kind=ProductKind.LEAF, sheet=()),
+        ),
+        people=(
+            Person(
+                key="me",
+                name="Me",
+                work=(
+                    WorkHours(rule="FREQ=WEEKLY;BYDAY=TU,TH", start=time(18), end=time(22)),
+                    WorkHours(
+                        rule="FREQ=WEEKLY;INTERVAL=2;BYDAY=SA",
+                        start=time(22),
+                        end=time(2),
+                        first=date(2031, 3, 1),
+                    ),
+                ),
+                absences=(Absence(start=NOON, end=NOON + timedelta(days=2), why="market"),),
+            ),
+        ),
+        pieces=(
+            Piece(
+                key="p1",
+                name="Moon tray",
+                shape=Round(diameter_mm=300),
+                material=Material.TIMBER,
+                body_mm=18,
+                rim_mm=6,
+                footprint_mm=(350.0, 340.5),
+                stack=(
+                    Coat(key="a", kind=CoatKind.SEAL, product="clear", film_mm=0.3),
+                    Coat(
+                        key="b",
+                        kind=CoatKind.COLOUR,
+                        product="clear",
+                        film_mm=1.5,
+                        faces=frozenset({"top", "edge"}),
+                        colours=(
+                            Colour(name="sea", share_pct=60, colourant="blue", colourant_pct=3),
+                            Colour(name="sand", share_pct=40),
+                        ),
+                        sandable=False,
+                        test_first=True,
+                        taped=True,
+                        trimmed=True,
+                        area_cm2=650.5,
+                    ),
+                    Coat(key="c", kind=CoatKind.LEAF, product="leaf", film_mm=0),
+                ),
+            ),
+            *(
+                Piece(
+                    key=f"p{number}",
+                    name="Board",
+                    shape=shape,
+                    material=Material.SLATE,
+                    body_mm=10,
+                    count=number,
+                    stack=(Coat(key="x", kind=CoatKind.FLOOD, product="clear", film_mm=1.0),),
+                )
+                for number, shape in enumerate(
+                    _SHAPES_BUT_ROUND,
+                    start=2,
+                )
+            ),
+        ),
+        orders=(
+            Order(
+                key="o1",
+                name="Ines",
+                pieces=("p3", "p1"),
+                promised=date(2031, 4, 1),
+                promise=Promise.ARRIVE_BY,
+                gate=Gate.FULL,
+                courier=Courier(days=frozenset({1, 4}), cut_off=time(15, 30), transit_days=3),
+                weight=2.5,
+            ),
+            Order(
+                key="m1",
+                name="Spring market",
+                pieces=("p2",),
+                promised=date(2031, 4, 5),
+                promise=Promise.MARKET,
+                opens=time(8, 15),
+            ),
+        ),
+        poured=(
+            Poured(
+                piece="p1",
+                coat="a",
+                start=NOON - timedelta(hours=1),
+                end=NOON,
+                spot="s1",
+            ),
+        ),
+        plan=_full_plan(),
+    )
