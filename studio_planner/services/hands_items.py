@@ -32,12 +32,12 @@ KIND_OF_STEP = {
 }
 
 IF_LEFT = {
-    HandsKind.LAST_TORCH: "later heat leaves ripples and dimples",
-    HandsKind.COVER: "dust settles in the open film",
-    HandsKind.SAND: "its dust is not settled when the next coat is due",
-    HandsKind.TURN: "the next coat of this piece has to wait",
-    HandsKind.TAPE: "the tape has to be cut out with a knife",
-    HandsKind.TRIM: "the drips have to be ground off",
+    HandsKind.LAST_TORCH: "later heat leaves dimples",
+    HandsKind.COVER: "dust settles in the film",
+    HandsKind.SAND: "its dust delays the next coat",
+    HandsKind.TURN: "the next coat has to wait",
+    HandsKind.TAPE: "it has to be cut out with a knife",
+    HandsKind.TRIM: "drips have to be ground off",
 }
 
 

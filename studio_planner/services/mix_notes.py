@@ -27,7 +27,15 @@ def notes_on(product: Product, coat: Coat, needed: float, total: float) -> tuple
     if product.kind is ProductKind.LEAF:
         return ("Leaf is laid, not weighed.",)
     notes = [note for colour in coat.colours if (note := _ceiling_note(colour))]
-    share = sum(c.share_pct * c.colourant_pct for c in coat.colours) / 10_000.0
+    # Glitter is meant to stand out of the film and has a ceiling of its own.
+    share = (
+        sum(
+            c.share_pct * c.colourant_pct
+            for c in coat.colours
+            if _kind_of(c) is not Colourant.GLITTER
+        )
+        / 10_000.0
+    )
     if share > ALL_COLOURANTS_CEILING and not notes:
         notes.append(
             f"All colourants together are {100 * share:.1f} % of the mix; that is much."
@@ -40,9 +48,14 @@ def notes_on(product: Product, coat: Coat, needed: float, total: float) -> tuple
     return tuple(notes)
 
 
-def _ceiling_note(colour: Colour) -> str:
+def _kind_of(colour: Colour) -> Colourant | None:
     kind = colour.colourant.strip().casefold().replace(" ", "_")
-    limit = COLOURANT_LIMITS.get(Colourant(kind)) if kind in set(Colourant) else None
+    return Colourant(kind) if kind in set(Colourant) else None
+
+
+def _ceiling_note(colour: Colour) -> str:
+    kind = _kind_of(colour)
+    limit = None if kind is None else COLOURANT_LIMITS[kind]
     if limit is None or colour.colourant_pct <= 100.0 * limit.ceiling:
         return ""
     return (

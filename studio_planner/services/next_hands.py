@@ -80,9 +80,7 @@ class _Items:
             coat,
             (coat.start, coat.end),
             (min(opens, coat.start), max(latest, coat.start)),
-            "the coats after it on this piece move later"
-            if closes is None
-            else self._lost(coat),
+            "its next coats move later" if closes is None else self._lost(coat),
         )
 
     def _closing(self, coat: PlannedCoat, closes: datetime) -> HandsItem:
@@ -92,17 +90,17 @@ class _Items:
             coat,
             (closes, closes),
             (opens, closes),
-            f"if it is not poured yet: {self._lost(coat)}",
+            f"if not poured: {self._lost(coat)}",
         )
 
     def _lost(self, coat: PlannedCoat) -> str:
         piece = self._studio.piece(coat.piece)
         below = piece.below(piece.position(coat.coat))
         if coat.joint is Joint.WET_IN_WET:
-            return "the film below is no longer wet and the pattern drags"
+            return "the film below is no longer wet"
         if below is not None and piece.stack[below].sandable:
-            return "the coat below has to cure, be washed and be sanded first"
-        return "the coat below cannot be sanded: this coat will not bond"
+            return "wash and sand the coat below first"
+        return "no bond, and no sanding helps"
 
     def _while_wet(self, coat: PlannedCoat) -> Iterator[HandsItem]:
         torch = self._reached(coat, Stage.LAST_TORCH, Edge.EARLY, coat.start)

@@ -46,6 +46,11 @@ def sample_studio(day: date) -> Studio:
     return _moved(_stored(), (day - REFERENCE_DAY).days)
 
 
+def sample_day(now: datetime) -> date:
+    """Give the day it is in the sample's own time zone."""
+    return now.astimezone(_stored().time_zone).date()
+
+
 def planned_sample(day: date) -> Studio:
     """Give the sample studio with the plan that was made on the morning of `day`."""
     studio = sample_studio(day)

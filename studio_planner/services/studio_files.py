@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from studio_planner.craft.errors import StudioError, StudioFileError
+from studio_planner.craft.errors import InvalidEntry, StudioError, StudioFileError
 from studio_planner.storage.exchange import studio_from_json, studio_to_json
 from studio_planner.storage.file_errors import told_about
 from studio_planner.storage.placing import placed
@@ -65,7 +65,13 @@ def import_studio(source: Path, path: Path) -> None:
         text = data.decode("utf-8-sig")
     except UnicodeDecodeError as error:
         raise StudioFileError(f"{source} is not UTF-8 text; export it again.") from error
-    create(path, studio_from_json(text))
+    try:
+        studio = studio_from_json(text)
+    except InvalidEntry as error:
+        raise InvalidEntry(str(source), error.broken) from error
+    except StudioFileError as error:
+        raise StudioFileError(f"{source}: {error}") from error
+    create(path, studio)
 
 
 def read_bytes(path: Path, largest: int) -> bytes:

@@ -127,9 +127,10 @@ def test_a_rim_does_not_hold_what_is_poured_on_the_underside() -> None:
     assert coat_grams(board, film, PAINT, rules) == pytest.approx(24.2)
 
 
-def mixed(ratio: MixRatio, **facts: float) -> Product:
+def mixed(ratio: MixRatio, a: float | None = None, b: float | None = None) -> Product:
+    kind = ProductKind.TWO_PART
     return Product(
-        key="m", name="Mix", kind=ProductKind.TWO_PART, sheet=(), ratio=ratio, **facts
+        key="m", name="Mix", kind=kind, sheet=(), ratio=ratio, density_a=a, density_b=b
     )
 
 
@@ -142,7 +143,7 @@ def test_three_to_one_by_weight_is_90_and_30_of_120_g() -> None:
 def test_a_volume_ratio_is_weighed_through_the_two_densities() -> None:
     # B per 100 A = 100 x (1 / 2) x (0.98 / 1.15), common practice.
     by_volume = MixRatio(a=2, b=1, by=RatioBy.VOLUME)
-    ratio = ratio_by_weight(mixed(by_volume, density_a=1.15, density_b=0.98))
+    ratio = ratio_by_weight(mixed(by_volume, 1.15, 0.98))
     assert ratio.b_for(100.0) == pytest.approx(100 / 2 * 0.98 / 1.15)
 
 

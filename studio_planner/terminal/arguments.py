@@ -1,0 +1,168 @@
+"""The commands and their arguments."""
+
+from __future__ import annotations
+
+import argparse
+import re
+from typing import TYPE_CHECKING, NoReturn
+
+from typing_extensions import override
+
+from studio_planner.terminal.bad_input import BadInput
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+
+PROGRAM = "studio-planner"
+
+_MINUS_DEGREES = re.compile(r"-\d+(?:[.,]\d+)?\s*°?[CFcf]")
+
+_ABOUT = """\
+Plans the coats of two-part epoxy that a small studio can really pour.
+
+studio-planner opens the desk on the sample studio; studio-planner FILE on a studio of yours.
+Where there is no screen the kept plan is printed instead. With a command no window is opened:
+"""
+
+_AFTER = """\
+WHEN is 2026-02-02T18:00 on the studio's clock, or with a zone as 2026-02-02T18:00+01:00.
+TEMP is 20C or 68F. COAT is the number that plan prints.
+A studio file that is called like a command is opened as ./plan.
+Exit code: 0 done; 1 the studio cannot be planned as asked; 2 something typed cannot be used.
+"""
+
+
+class _Parser(argparse.ArgumentParser):
+    @override
+    def error(self, message: str) -> NoReturn:
+        raise BadInput(f"{self.prog}: {message}; see {self.prog} --help.")
+
+
+COMMANDS: dict[str, str] = {
+    "sample": "make a studio file with the sample studio and its plan",
+    "plan": "plan a studio again and print the plan",
+    "check": "check the kept plan against every rule",
+    "promise": "say what the kept plan means for each order",
+    "next": "list what needs hands in the next hours, sorted by deadline",
+    "weigh": "list what to weigh for coats of the kept plan",
+    "stages": "say when a film reaches each stage, steadily warm or in a recorded room",
+    "export": "write a studio as JSON",
+    "import": "make a studio file from JSON",
+}
+
+
+def parsed(argv: Sequence[str]) -> argparse.Namespace:
+    """Read a command and its arguments; BadInput in one sentence when that is not possible."""
+    return _parser().parse_args(_with_joined_degrees(argv))
+
+
+def print_help() -> None:
+    """Print what the program can do."""
+    _parser().print_help()
+
+
+def _with_joined_degrees(argv: Sequence[str]) -> list[str]:
+    # Argparse takes -5C for an option; joined to the option before it, it is a value.
+    joined: list[str] = []
+    for item in argv:
+        if joined and joined[-1] in {"--at", "--minimum"} and _MINUS_DEGREES.fullmatch(item):
+            joined[-1] += f"={item}"
+        else:
+            joined.append(item)
+    return joined
+
+
+def _parser() -> _Parser:
+    parser = _Parser(
+        prog=PROGRAM,
+        description=_ABOUT,
+        epilog=_AFTER,
+        formatter_class=argparse.RawDescriptionHelpFormatter,
+        allow_abbrev=False,
+    )
+    commands = parser.add_subparsers(dest="command", metavar="COMMAND", required=True)
+    for name, about in COMMANDS.items():
+        command = commands.add_parser(
+            name, help=about, description=f"{about[0].upper()}{about[1:]}.", allow_abbrev=False
+        )
+        _ARGUMENTS[name](command)
+    return parser
+
+
+def _studio(command: argparse.ArgumentParser) -> None:
+    command.add_argument("file", metavar="FILE", help="the studio file")
+
+
+def _json(command: argparse.ArgumentParser) -> None:
+    command.add_argument("--json", action="store_true", help="print JSON")
+
+
+def _sample(command: argparse.ArgumentParser) -> None:
+    command.add_argument("file", metavar="FILE", help="the file to make; it must not exist")
+    command.add_argument("--on", metavar="DATE", help="the sample's first day (today)")
+
+
+def _plan(command: argparse.ArgumentParser) -> None:
+    _studio(command)
+    command.add_argument("--from", dest="start", metavar="WHEN", help="plan from then on (now)")
+    command.add_argument("--days", metavar="N", help="pour only in the next N days")
+    command.add_argument("--keep", action="store_true", help="keep the plan in the file")
+    _json(command)
+
+
+def _check(command: argparse.ArgumentParser) -> None:
+    _studio(command)
+    _json(command)
+
+
+def _promise(command: argparse.ArgumentParser) -> None:
+    _studio(command)
+    command.add_argument("order", metavar="ORDER", nargs="?", help="only this order")
+    _json(command)
+
+
+def _next(command: argparse.ArgumentParser) -> None:
+    _studio(command)
+    command.add_argument("--at", metavar="WHEN", help="as seen then (now)")
+    _json(command)
+
+
+def _weigh(command: argparse.ArgumentParser) -> None:
+    _studio(command)
+    command.add_argument("coats", metavar="COAT", nargs="+", help="numbers of coats")
+    _json(command)
+
+
+def _stages(command: argparse.ArgumentParser) -> None:
+    command.add_argument("file", metavar="FILE", nargs="?", help="the studio file")
+    command.add_argument("product", metavar="PRODUCT", nargs="?", help="a product of it")
+    command.add_argument("--sheet", metavar="SHEET.csv", help="a data sheet instead of both")
+    command.add_argument("--at", metavar="TEMP", help="at this steady temperature")
+    command.add_argument("--room", metavar="ROOM.csv", help="in this recorded room")
+    command.add_argument("--poured", metavar="WHEN", help="when the film was spread there")
+    command.add_argument("--mass", metavar="GRAMS", help="mixed mass in a cup, for cup life")
+    command.add_argument("--minimum", metavar="TEMP", help="the product's lowest temperature")
+    _json(command)
+
+
+def _export(command: argparse.ArgumentParser) -> None:
+    _studio(command)
+    command.add_argument("target", metavar="OUT.json", help="the file to make")
+
+
+def _import(command: argparse.ArgumentParser) -> None:
+    command.add_argument("source", metavar="IN.json", help="what export wrote")
+    command.add_argument("file", metavar="FILE", help="the studio file to make")
+
+
+_ARGUMENTS = {
+    "sample": _sample,
+    "plan": _plan,
+    "check": _check,
+    "promise": _promise,
+    "next": _next,
+    "weigh": _weigh,
+    "stages": _stages,
+    "export": _export,
+    "import": _import,
+}

@@ -1,0 +1,115 @@
+"""From the words on the command line to an exit code.
+
+0 done; 1 the studio cannot be planned as asked, with the reasons on the output; 2 something
+typed or given cannot be used, in one sentence on the error output.
+"""
+
+from __future__ import annotations
+
+import os
+import sys
+from importlib import import_module
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.errors import NoPlanPossible, StudioError
+from studio_planner.terminal.bad_input import BadInput
+
+if TYPE_CHECKING:
+    import argparse
+    from collections.abc import Callable, Sequence
+
+    from studio_planner.terminal.surroundings import Surroundings
+
+DONE, CANNOT, BAD = 0, 1, 2
+_INTERRUPTED = 130
+
+# Loaded when called: a command waits for nothing that it does not need.
+_COMMANDS = {
+    "sample": ("file_commands", "sample"),
+    "plan": ("plan_commands", "plan"),
+    "check": ("plan_commands", "check"),
+    "promise": ("plan_commands", "promise"),
+    "next": ("hands_commands", "next_"),
+    "weigh": ("hands_commands", "weigh"),
+    "stages": ("stage_command", "stages"),
+    "export": ("file_commands", "export"),
+    "import": ("file_commands", "import_"),
+}
+
+
+def run(argv: Sequence[str], around: Surroundings) -> int:
+    """Run a command, or the desk when there is none; gives the exit code, never a traceback."""
+    try:
+        code = _run(argv, around)
+        sys.stdout.flush()
+    except BrokenPipeError:
+        # Whoever read our output has seen enough; nothing may be written at exit either.
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        return DONE
+    except KeyboardInterrupt:
+        return _INTERRUPTED
+    return code
+
+
+def _run(argv: Sequence[str], around: Surroundings) -> int:
+    try:
+        if not argv or _is_file(argv):
+            from studio_planner.terminal.desk_command import desk  # noqa: PLC0415 - when needed
+
+            return desk(argv[0] if argv else None, around)
+        return _run_command(argv, around)
+    except BadInput as error:
+        return _told(str(error))
+    except StudioError as error:
+        return _told(str(error))
+
+
+def _is_file(argv: Sequence[str]) -> bool:
+    return len(argv) == 1 and argv[0] not in _COMMANDS and not argv[0].startswith("-")
+
+
+def _run_command(argv: Sequence[str], around: Surroundings) -> int:
+    from studio_planner.terminal.arguments import parsed  # noqa: PLC0415 - when needed
+
+    try:
+        arguments = parsed(argv)
+    except SystemExit as left:  # argparse has printed the help that was asked for
+        return left.code if isinstance(left.code, int) else DONE
+    module, function = _COMMANDS[arguments.command]
+    found: Callable[[argparse.Namespace, Surroundings], int] = getattr(
+        import_module(f"studio_planner.terminal.{module}"), function
+    )
+    try:
+        return found(arguments, around)
+    except StudioError as error:
+        reasons = _reasons(error)
+        if reasons is None:
+            raise
+        _say_reasons(reasons, as_json=getattr(arguments, "json", False))
+        return CANNOT
+
+
+def _reasons(error: StudioError) -> tuple[str, ...] | None:
+    """The reasons why nothing can be planned or no plan is kept; None for bad input."""
+    from studio_planner.services.studio_files import NoKeptPlan  # noqa: PLC0415 - when needed
+
+    if isinstance(error, NoPlanPossible):
+        return error.reasons
+    return (str(error),) if isinstance(error, NoKeptPlan) else None
+
+
+def _say_reasons(reasons: tuple[str, ...], *, as_json: bool) -> None:
+    from studio_planner.terminal.writing import say_json, say_wrapped  # noqa: PLC0415 - as above
+
+    if as_json:
+        say_json({"reasons": list(reasons)})
+        return
+    for reason in reasons:
+        say_wrapped(reason)
+
+
+def _told(sentence: str) -> int:
+    from studio_planner.terminal.writing import printable  # noqa: PLC0415 - when needed
+
+    sys.stderr.write(f"{printable(sentence)}\n")
+    return BAD

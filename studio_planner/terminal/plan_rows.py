@@ -1,0 +1,140 @@
+"""A plan as rows of JSON; times are ISO 8601 with the studio's offset."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Any
+
+from studio_planner.services.promises import promises_of
+from studio_planner.terminal.writing import iso
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable
+
+    from studio_planner.craft.plans import Plan, PlannedCoat, PlannedStep
+    from studio_planner.craft.studio import Studio
+    from studio_planner.services.checking import Finding
+    from studio_planner.services.promises import PromiseKept
+
+
+def plan_json(studio: Studio, plan: Plan, warnings: Iterable[Finding] = ()) -> dict[str, Any]:
+    """Give a whole plan.
+
+    Keys: studio, zone, made, start, coats (see `coat_json`), steps (see `step_json`), orders
+    (see `order_json`), unplanned (each with piece, coat, reason), warnings (see
+    `finding_json`).
+    """
+    zone = studio.time_zone
+    return {
+        "studio": studio.name,
+        "zone": studio.zone,
+        "made": iso(zone, plan.made),
+        "start": iso(zone, plan.start),
+        "coats": [coat_json(studio, plan, coat) for coat in plan.coats],
+        "steps": [step_json(studio, step) for step in plan.steps],
+        "orders": [order_json(studio, kept) for kept in promises_of(studio, plan)],
+        "unplanned": [
+            {"piece": row.piece, "coat": row.coat, "reason": row.reason}
+            for row in plan.unplanned
+        ],
+        "warnings": [finding_json(studio, finding) for finding in warnings],
+    }
+
+
+def coat_json(studio: Studio, plan: Plan, coat: PlannedCoat) -> dict[str, Any]:
+    """Give one coat.
+
+    Keys: number, piece and piece_name, coat, kind, product, start and end of the hands-on
+    block, spot, joint, opens and closes (of the window used; null for none), trust, mix,
+    person, air, poured, and ready: for handle, print_free and full_cure of the whole piece
+    likely and safe (null: never within the record).
+    """
+    zone = studio.time_zone
+    piece = studio.piece(coat.piece)
+    entered = piece.coat(coat.coat)
+    window = coat.window
+    return {
+        "number": coat.number,
+        "piece": coat.piece,
+        "piece_name": piece.name,
+        "coat": coat.coat,
+        "kind": entered.kind,
+        "product": entered.product,
+        "start": iso(zone, coat.start),
+        "end": iso(zone, coat.end),
+        "spot": coat.spot,
+        "joint": coat.joint,
+        "opens": None if window is None else iso(zone, window.opens),
+        "closes": None if window is None else iso(zone, window.closes),
+        "trust": None if window is None else window.trust,
+        "mix": coat.mix,
+        "person": coat.person,
+        "air": coat.air,
+        "poured": coat.poured,
+        "ready": _ready_json(studio, plan, coat.piece),
+    }
+
+
+def _ready_json(studio: Studio, plan: Plan, piece: str) -> dict[str, Any]:
+    zone = studio.time_zone
+    return {
+        str(row.stage): {"likely": iso(zone, row.likely), "safe": iso(zone, row.safe)}
+        for row in plan.ready
+        if row.piece == piece
+    }
+
+
+def step_json(studio: Studio, step: PlannedStep) -> dict[str, Any]:
+    """Give one step: kind, piece, coat, start, end, person, opens, closes."""
+    zone = studio.time_zone
+    return {
+        "kind": step.kind,
+        "piece": step.piece,
+        "coat": step.coat,
+        "start": iso(zone, step.start),
+        "end": iso(zone, step.end),
+        "person": step.person,
+        "opens": iso(zone, step.opens),
+        "closes": iso(zone, step.closes),
+    }
+
+
+def order_json(studio: Studio, kept: PromiseKept) -> dict[str, Any]:
+    """Give one order.
+
+    Keys: order (its key), name, promise, gate, due, ships (null when a piece of it is not
+    planned), state (in time, late, not planned), late_hours, spare_hours, reason, and changes:
+    each with words, ships, keeps_promise.
+    """
+    zone = studio.time_zone
+    order, outcome = kept.order, kept.outcome
+    return {
+        "order": order.key,
+        "name": order.name,
+        "promise": order.promise,
+        "gate": order.gate,
+        "due": iso(zone, order.due(zone)),
+        "ships": None if outcome is None else iso(zone, outcome.leaves),
+        "state": kept.word,
+        "late_hours": None if outcome is None else outcome.late_hours,
+        "spare_hours": None if outcome is None else outcome.spare_hours,
+        "reason": "" if outcome is None else outcome.reason,
+        "changes": [
+            {
+                "words": change.words,
+                "ships": iso(zone, change.leaves),
+                "keeps_promise": change.keeps_promise,
+            }
+            for change in (() if outcome is None else outcome.changes)
+        ],
+    }
+
+
+def finding_json(studio: Studio, finding: Finding) -> dict[str, Any]:
+    """Give what a check found: rule, piece, coat, when, words."""
+    return {
+        "rule": finding.rule,
+        "piece": finding.piece,
+        "coat": finding.coat,
+        "when": iso(studio.time_zone, finding.when),
+        "words": finding.words,
+    }

@@ -1,0 +1,120 @@
+"""Reading what is typed: times, dates, temperatures and numbers."""
+
+from __future__ import annotations
+
+import math
+import re
+from datetime import UTC, date, datetime
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.local_time import instant, readings_of
+from studio_planner.science.units import celsius_from
+from studio_planner.terminal.bad_input import BadInput
+
+if TYPE_CHECKING:
+    from zoneinfo import ZoneInfo
+
+_TEMPERATURE = re.compile(r"([+-]?\d+(?:[.,]\d+)?)\s*°?\s*([CF])", re.IGNORECASE | re.ASCII)
+_COLDEST, _WARMEST = -60.0, 120.0
+_HEAVIEST_GRAMS = 1_000_000.0
+_FIRST_YEAR, _LAST_YEAR = 1971, 2199
+
+
+def when_of(text: str, zone: ZoneInfo | None, what: str) -> datetime:
+    """Read an instant; without a zone of its own it is on the studio's wall clock.
+
+    `what` names the argument in the sentence. BadInput when it is no time, when the studio's
+    clock never shows it or shows it twice (with both readings), or when there is no zone.
+    """
+    moment = _parsed(text, what)
+    if moment.tzinfo is not None:
+        return moment.astimezone(UTC)
+    if zone is None:
+        raise BadInput(
+            f"{what} {text} has no zone, and a data sheet alone has none either; write it "
+            f"as {moment.isoformat(timespec='minutes')}+01:00, with your own zone."
+        )
+    found = readings_of(zone, moment)
+    if len(found) == 1:
+        return found[0]
+    return _refused(text, zone, moment, found, what)
+
+
+def _parsed(text: str, what: str) -> datetime:
+    try:
+        moment = datetime.fromisoformat(text.strip())
+        if _FIRST_YEAR <= moment.year <= _LAST_YEAR:
+            return moment
+    except ValueError:
+        pass
+    raise BadInput(f"{what} {text!r} is not a time; write it as 2026-02-02T18:00.")
+
+
+def _refused(
+    text: str, zone: ZoneInfo, wall: datetime, found: tuple[datetime, ...], what: str
+) -> datetime:
+    both = found or tuple(
+        sorted({wall.replace(tzinfo=zone, fold=fold).astimezone(UTC) for fold in (0, 1)})
+    )
+    one, other = (moment.astimezone(zone).isoformat(timespec="minutes") for moment in both)
+    shown = "comes twice" if found else "is left out"
+    raise BadInput(
+        f"{what} {text} {shown} when the clocks of {zone.key} change; "
+        f"write {one} or {other}, whichever you mean."
+    )
+
+
+def day_of(text: str, what: str) -> date:
+    """Read a date such as 2026-02-02; BadInput when it is none."""
+    try:
+        day = date.fromisoformat(text.strip())
+        if _FIRST_YEAR <= day.year <= _LAST_YEAR:
+            return day
+    except ValueError:
+        pass
+    raise BadInput(f"{what} {text!r} is not a date; write it as 2026-02-02.")
+
+
+def celsius_of(text: str, what: str) -> float:
+    """Read a temperature such as 20C or 68F as °C; BadInput when it is none."""
+    match = _TEMPERATURE.fullmatch(text.strip())
+    if match is None:
+        raise BadInput(f"{what} {text!r} is not a temperature; write it as 20C or 68F.")
+    celsius = celsius_from(float(match[1].replace(",", ".")), match[2].upper())
+    if not _COLDEST <= celsius <= _WARMEST:
+        raise BadInput(
+            f"{what} {text} is not a temperature of a room; use {_COLDEST:g}C to {_WARMEST:g}C."
+        )
+    return celsius
+
+
+def grams_of(text: str, what: str) -> float:
+    """Read a mass in grams, more than zero; BadInput when it is none."""
+    grams = _number(text.strip().removesuffix("g").strip())
+    if not 0.0 < grams <= _HEAVIEST_GRAMS:
+        raise BadInput(f"{what} {text!r} is not a mass in grams; write it as 150.")
+    return grams
+
+
+def _number(text: str) -> float:
+    try:
+        number = float(text.replace(",", "."))
+    except ValueError:
+        return 0.0
+    return number if math.isfinite(number) else 0.0
+
+
+def whole_number(text: str, what: str, largest: int) -> int:
+    """Read a whole number from 1 to `largest`; BadInput when it is none."""
+    plain = text.strip().removeprefix("#")
+    if plain.isascii() and plain.isdigit() and len(plain) <= len(str(largest)):
+        number = int(plain)
+        if 1 <= number <= largest:
+            return number
+    raise BadInput(f"{what} {text!r} is not a whole number from 1 to {largest}.")
+
+
+def days_later(zone: ZoneInfo, start: datetime, days: int) -> datetime:
+    """Give the instant at the same time on the wall clock so many days later."""
+    local = start.astimezone(zone)
+    return instant(zone, date.fromordinal(local.toordinal() + days), local.time())

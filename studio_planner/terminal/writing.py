@@ -1,0 +1,126 @@
+"""Writing for the terminal: local times, hours, tables of at most 100 columns, JSON."""
+
+from __future__ import annotations
+
+import json
+import sys
+import textwrap
+import unicodedata
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.local_time import readings_of
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Sequence
+    from datetime import datetime
+    from zoneinfo import ZoneInfo
+
+COLUMNS = 100
+_GAP = 2
+_NARROWEST = 8
+_DAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
+_MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
+
+
+def say(text: str = "") -> None:
+    """Write a line to the output."""
+    sys.stdout.write(text + "\n")
+
+
+def say_wrapped(text: str, indent: str = "") -> None:
+    """Write a paragraph, wrapped to the width of a table."""
+    for line in textwrap.wrap(
+        printable(text), COLUMNS, initial_indent=indent, subsequent_indent=indent
+    ):
+        say(line)
+
+
+def say_json(value: object) -> None:
+    """Write a value as JSON, in letters that the output can show."""
+    encoding = (sys.stdout.encoding or "").lower().replace("-", "")
+    say(json.dumps(value, indent=2, ensure_ascii=encoding != "utf8", allow_nan=False))
+
+
+def printable(text: str) -> str:
+    """Give a text without anything that would move the cursor or colour the screen."""
+    return "".join(c if c.isprintable() else " " for c in text)
+
+
+def iso(zone: ZoneInfo, moment: datetime | None) -> str | None:
+    """Give an instant as ISO 8601 with the studio's offset at that time."""
+    return None if moment is None else moment.astimezone(zone).isoformat()
+
+
+def day_words(zone: ZoneInfo, moment: datetime) -> str:
+    """Give the local day, such as Mon 2 Feb 2026."""
+    local = moment.astimezone(zone)
+    return f"{_DAYS[local.weekday()]} {local.day} {_MONTHS[local.month - 1]} {local.year}"
+
+
+def clock_words(zone: ZoneInfo, moment: datetime) -> str:
+    """Give the local time of day; in an hour that comes twice with the zone's short name."""
+    local = moment.astimezone(zone)
+    words = f"{local.hour:02}:{local.minute:02}"
+    if len(readings_of(zone, local.replace(tzinfo=None))) == 1:
+        return words
+    return f"{words} ({local.tzname()})"
+
+
+def moment_words(zone: ZoneInfo, moment: datetime | None) -> str:
+    """Give the local day and time, such as Mon 2 Feb 18:05; a dash for None."""
+    if moment is None:
+        return "-"
+    return f"{day_words(zone, moment)[:-5]} {clock_words(zone, moment)}"
+
+
+def short_moment(zone: ZoneInfo, moment: datetime) -> str:
+    """Give the weekday and the local time, such as Mon 18:05, for times of the same week."""
+    return f"{day_words(zone, moment)[:3]} {clock_words(zone, moment)}"
+
+
+def hours_words(hours: float | None) -> str:
+    """Give a length of time, such as 45 min, 8 h 30 min or 3 d 4 h; never for None."""
+    if hours is None:
+        return "never"
+    minutes = round(hours * 60.0)
+    if minutes < 60:  # noqa: PLR2004 - minutes in an hour
+        return f"{minutes} min"
+    if minutes < 48 * 60:
+        return f"{minutes // 60} h {minutes % 60:02} min"
+    whole = round(hours)
+    return f"{whole // 24} d {whole % 24} h"
+
+
+def say_table(heads: Sequence[str], rows: Iterable[Sequence[str]], indent: str = "") -> None:
+    """Write a table with a heading; the widest columns are cut where it would not fit.
+
+    A row of one single cell is a heading of its own, across all columns.
+    """
+    cells = [[printable(cell) for cell in row] for row in rows]
+    lines = [list(heads), *cells]
+    full = [line for line in lines if len(line) > 1]
+    widths = [max(_width(line[i]) for line in full) for i in range(len(heads))]
+    room = COLUMNS - len(indent) - _GAP * (len(heads) - 1)
+    while sum(widths) > room and max(widths) > _NARROWEST:
+        widths[widths.index(max(widths))] -= 1
+    for line in lines:
+        say(indent + _line(line, widths if len(line) > 1 else [room]))
+
+
+def _line(cells: Sequence[str], widths: Sequence[int]) -> str:
+    padded = [_fitted(cell, width) for cell, width in zip(cells, widths, strict=True)]
+    return (" " * _GAP).join(padded).rstrip()
+
+
+def _fitted(cell: str, width: int) -> str:
+    if _width(cell) > width:
+        while _width(cell) > width - 1:
+            cell = cell[:-1]
+        cell += "…"
+    return cell + " " * (width - _width(cell))
+
+
+def _width(text: str) -> int:
+    wide = sum(unicodedata.east_asian_width(c) in {"W", "F"} for c in text)
+    joined = sum(unicodedata.combining(c) > 0 for c in text)
+    return len(text) + wide - joined
