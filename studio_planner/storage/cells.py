@@ -1,11 +1,15 @@
-"""Between one noun and the cells of its row."""
+"""Between one noun and the cells of its row.
+
+The form of a table's rows is walked once, into a function that is then called for each row: a
+room's log has tens of thousands of them.
+"""
 
 from __future__ import annotations
 
 import operator
+from collections.abc import Callable, Iterator, Mapping
 from datetime import date, datetime, time
-from functools import cache
-from typing import TYPE_CHECKING, Any
+from typing import Any
 
 from studio_planner.storage.forms import Choice, Fixed, Form, Lookup, Maybe, Noun, Scalar
 from studio_planner.storage.notation import (
@@ -16,14 +20,20 @@ from studio_planner.storage.notation import (
 )
 from studio_planner.storage.tables import columns_of, is_branch
 
-if TYPE_CHECKING:
-    from collections.abc import Callable, Iterator
-
 Cell = str | int | float | None
 """What SQLite keeps in one cell."""
 
+Writer = Callable[[Any], list[Cell]]
+"""Gives the cells for a value, without what is kept in tables of its own."""
+
+Reader = Callable[[Iterator[Cell], Mapping[str, object]], object]
+"""Makes a value from its cells and from what its own tables gave, by field.
+
+Raises ValueError, KeyError, TypeError or OverflowError for a cell that makes no sense and
+InvalidEntry where a rule of the craft is broken.
+"""
+
 _TO_CELL: dict[type, Callable[[Any], Cell]] = {
-    str: str,
     int: operator.index,
     bool: int,
     float: float,
@@ -39,100 +49,116 @@ _FROM_CELL: dict[type, Callable[[Any], object]] = {
 }
 
 
-def cells_of(form: Form, value: object) -> list[Cell]:
-    """The cells for a value of that form, without what is kept in tables of its own."""
-    if isinstance(form, Maybe):
-        return [None] * _width(form) if value is None else cells_of(form.form, value)
-    if isinstance(form, Scalar):
-        return [_TO_CELL.get(form.kind, str)(value)]
-    if isinstance(form, Fixed):
-        return [cell for one in _items(value) for cell in cells_of(form.form, one)]
-    if isinstance(form, Lookup):
-        key, figure = _items(value)
-        return cells_of(form.key, key) + cells_of(form.value, figure)
-    if isinstance(form, Noun):
-        return [
-            cell
-            for part in form.parts
-            if not is_branch(part.form)
-            for cell in cells_of(part.form, getattr(value, part.name))
-        ]
-    return _cells_of_choice(form, value) if isinstance(form, Choice) else []
+def writer_of(form: Form) -> Writer:
+    """Make the writer for values of that form."""
+    match form:
+        case Scalar(kind=kind):
+            to_cell = _TO_CELL.get(kind, str)
+            return lambda value: [to_cell(value)]
+        case Maybe(form=inner):
+            nothing: list[Cell] = [None] * len(columns_of(form, ""))
+            write = writer_of(inner)
+            return lambda value: nothing if value is None else write(value)
+        case Fixed(form=inner):
+            write = writer_of(inner)
+            return lambda values: [cell for value in values for cell in write(value)]
+        case Lookup(key=key, value=figure):
+            write, write_figure = writer_of(key), writer_of(figure)
+            return lambda pair: write(pair[0]) + write_figure(pair[1])
+        case Noun():
+            return _noun_writer(form)
+        case _:
+            return _choice_writer(form) if isinstance(form, Choice) else lambda _: []
 
 
-def _cells_of_choice(form: Choice, value: object) -> list[Cell]:
-    chosen = form.holding(value)
-    filled = dict(zip(_names(chosen), cells_of(chosen, value), strict=True))
-    return [chosen.words, *(filled.get(name) for name in _names(form)[1:])]
+def _noun_writer(form: Noun) -> Writer:
+    own = [(p.name, writer_of(p.form)) for p in form.parts if not is_branch(p.form)]
+    return lambda value: [cell for name, write in own for cell in write(getattr(value, name))]
 
 
-def value_from(form: Form, cells: Iterator[Cell], inside: dict[str, object]) -> object:
-    """Make a value of that form from its cells and from what its own tables gave (`inside`).
+def _choice_writer(form: Choice) -> Writer:
+    names = _names(form)[1:]
+    writers = {option.noun: (_names(option), writer_of(option)) for option in form.options}
 
-    Raises ValueError, KeyError, TypeError or OverflowError for a cell that makes no sense and
-    InvalidEntry where a rule of the craft is broken.
-    """
-    if isinstance(form, Scalar):
-        return _scalar_from(form, next(cells))
-    if isinstance(form, Maybe):
-        return _maybe_from(form, cells)
-    if isinstance(form, Fixed):
-        return tuple(_scalar_from(form.form, next(cells)) for _ in range(form.count))
-    if isinstance(form, Noun):
-        given = {
-            part.name: inside[part.name]
-            if is_branch(part.form)
-            else value_from(part.form, cells, inside)
-            for part in form.parts
-        }
-        return form.noun(**given)
-    if isinstance(form, Choice):
-        return _choice_from(form, cells)
-    if isinstance(form, Lookup):
-        return (_scalar_from(form.key, next(cells)), _scalar_from(form.value, next(cells)))
-    message = f"{form!r} has no cells"
-    raise TypeError(message)
+    def write(value: object) -> list[Cell]:
+        own, write_option = writers[type(value)]
+        filled = dict(zip(own, write_option(value), strict=True))
+        return [form.holding(value).words, *(filled.get(name) for name in names)]
+
+    return write
 
 
-def _maybe_from(form: Maybe, cells: Iterator[Cell]) -> object:
+def reader_of(form: Form) -> Reader:
+    """Make the reader for values of that form."""
+    match form:
+        case Scalar(kind=kind):
+            from_cell = _from_cell(kind)
+            return lambda cells, _: from_cell(next(cells))
+        case Maybe(form=inner):
+            return _maybe_reader(inner)
+        case Fixed(form=Scalar(kind=kind), count=count):
+            from_cell = _from_cell(kind)
+            return lambda cells, _: tuple(from_cell(next(cells)) for _ in range(count))
+        case Lookup(key=key, value=figure):
+            read, read_figure = reader_of(key), reader_of(figure)
+            return lambda cells, inside: (read(cells, inside), read_figure(cells, inside))
+        case Noun():
+            return _noun_reader(form)
+        case Choice():
+            return _choice_reader(form)
+        case _:
+            message = f"{form!r} has no cells"
+            raise TypeError(message)
+
+
+def _noun_reader(form: Noun) -> Reader:
+    own = [(p.name, reader_of(p.form)) for p in form.parts if not is_branch(p.form)]
+    make = form.noun
+
+    def read(cells: Iterator[Cell], inside: Mapping[str, object]) -> object:
+        return make(**{name: part(cells, {}) for name, part in own}, **inside)
+
+    return read
+
+
+def _maybe_reader(inner: Form) -> Reader:
+    if isinstance(inner, Scalar):
+        from_cell = _from_cell(inner.kind)
+        return lambda cells, _: None if (cell := next(cells)) is None else from_cell(cell)
     # The first column of every noun that may be absent is one that the noun cannot be without.
-    if isinstance(form.form, Scalar):
-        cell = next(cells)
-        return None if cell is None else _scalar_from(form.form, cell)
-    own = [next(cells) for _ in range(_width(form))]
-    return None if own[0] is None else value_from(form.form, iter(own), {})
+    width = len(columns_of(inner, ""))
+    read_inner = reader_of(inner)
+
+    def read(cells: Iterator[Cell], _: Mapping[str, object]) -> object:
+        own = [next(cells) for _ in range(width)]
+        return None if own[0] is None else read_inner(iter(own), {})
+
+    return read
 
 
-def _choice_from(form: Choice, cells: Iterator[Cell]) -> object:
-    own = dict(zip(_names(form), [next(cells) for _ in range(_width(form))], strict=True))
-    words = str(own["kind"])
-    chosen = form.named(words)
-    if chosen is None:
-        raise ValueError(words)
-    return value_from(chosen, iter([own[name] for name in _names(chosen)]), {})
+def _choice_reader(form: Choice) -> Reader:
+    names = _names(form)
+    readers = {option.words: (_names(option), reader_of(option)) for option in form.options}
+
+    def read(cells: Iterator[Cell], _: Mapping[str, object]) -> object:
+        found = dict(zip(names, [next(cells) for _ in names], strict=True))
+        own, read_option = readers[str(found["kind"])]
+        return read_option(iter([found[name] for name in own]), {})
+
+    return read
 
 
-def _scalar_from(form: Scalar, cell: Cell) -> object:
-    if cell is None:
-        message = "a value is missing"
-        raise ValueError(message)
-    if form.kind in {str, int, float}:
-        return cell
-    return _FROM_CELL.get(form.kind, form.kind)(cell)
+def _from_cell(kind: type) -> Callable[[Cell], object]:
+    make = None if kind in {str, int, float} else _FROM_CELL.get(kind, kind)
+
+    def from_cell(cell: Cell) -> object:
+        if cell is None:
+            message = "a value is missing"
+            raise ValueError(message)
+        return cell if make is None else make(cell)
+
+    return from_cell
 
 
-def _items(value: object) -> tuple[object, ...]:
-    if not isinstance(value, tuple):
-        message = f"{value!r} is not a pair"
-        raise TypeError(message)
-    return value
-
-
-@cache
 def _names(form: Form) -> tuple[str, ...]:
     return tuple(column.name for column in columns_of(form, ""))
-
-
-@cache
-def _width(form: Form) -> int:
-    return len(_names(form))

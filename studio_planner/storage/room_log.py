@@ -79,7 +79,7 @@ class RoomLogPreview:
 
     While there are `questions` there are no readings: ask, and preview again with the answers.
     `merged` is the whole log of the place as it would be kept, `overlapping` how many rows fall
-    into stretches that the place's log already covers, and `local_rows` how many have no zone of
+    into stretches that the place's log already covers, `local_rows` how many have no zone of
     their own, so that they were read as local times.
     """
 

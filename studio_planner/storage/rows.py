@@ -2,22 +2,30 @@
 
 from __future__ import annotations
 
-from itertools import count
+from dataclasses import dataclass, field
 from typing import TYPE_CHECKING, cast
 
 from studio_planner.craft.errors import BrokenRule, InvalidEntry, StudioFileError
-from studio_planner.storage.cells import Cell, cells_of, value_from
+from studio_planner.storage.cells import Cell, Writer, reader_of, writer_of
 from studio_planner.storage.forms import Form, Lookup, Many, Maybe, Noun
 from studio_planner.storage.tables import Branch, Table, studio_table
 
 if TYPE_CHECKING:
     import sqlite3
-    from collections.abc import Iterable, Iterator, Mapping
+    from collections.abc import Iterable, Mapping
 
     from studio_planner.craft.studio import Studio
 
 _STUDIO = 1
 """The number of the studio's only row."""
+
+
+@dataclass(slots=True)
+class _Waiting:
+    """The rows of one table that are yet to be written; their number is their place in it."""
+
+    write: Writer
+    rows: list[tuple[Cell, ...]] = field(default_factory=list)
 
 
 def read_studio(connection: sqlite3.Connection) -> Studio:
@@ -42,11 +50,10 @@ def write_studio(
 def write_branch(connection: sqlite3.Connection, branch: Branch, value: object) -> None:
     """Replace one field of the studio that is kept in tables of its own."""
     connection.execute(f'DELETE FROM "{branch.table.name}"')  # noqa: S608 - our own table names
-    numbers = {table.name: count(1) for table in branch.table.all}
-    rows: dict[str, list[tuple[Cell, ...]]] = {table.name: [] for table in branch.table.all}
-    _collect(branch, _STUDIO, value, numbers, rows)
+    waiting = {table.name: _Waiting(writer_of(table.row)) for table in branch.table.all}
+    _collect(branch, _STUDIO, value, waiting)
     for table in branch.table.all:
-        connection.executemany(_insertion(table), rows[table.name])
+        connection.executemany(_insertion(table), waiting[table.name].rows)
 
 
 def branch_of(field: str) -> Branch:
@@ -60,7 +67,7 @@ def _write_own_row(connection: sqlite3.Connection, studio: Studio) -> None:
     # Replacing the row would take everything that hangs on it along.
     connection.execute(
         f"{_insertion(table)} ON CONFLICT (id) DO UPDATE SET {changed}",
-        (_STUDIO, *_cells(table, 0, studio)),
+        (_STUDIO, *_cells(writer_of(table.row), table, 0, studio)),
     )
 
 
@@ -74,21 +81,20 @@ def _collect(
     branch: Branch,
     owner: int,
     value: object,
-    numbers: Mapping[str, Iterator[int]],
-    rows: Mapping[str, list[tuple[Cell, ...]]],
+    waiting: Mapping[str, _Waiting],
 ) -> None:
-    table = branch.table
+    table, mine = branch.table, waiting[branch.table.name]
     for position, one in enumerate(_spread(branch.part.form, value)):
-        number = next(numbers[table.name])
+        number = len(mine.rows) + 1
         own = (number,) if table.branches else ()
-        rows[table.name].append((*own, owner, position, *_cells(table, position, one)))
+        mine.rows.append((*own, owner, position, *_cells(mine.write, table, position, one)))
         for below in table.branches:
-            _collect(below, number, getattr(one, below.part.name), numbers, rows)
+            _collect(below, number, getattr(one, below.part.name), waiting)
 
 
-def _cells(table: Table, position: int, value: object) -> list[Cell]:
+def _cells(write: Writer, table: Table, position: int, value: object) -> list[Cell]:
     try:
-        cells = cells_of(table.row, value)
+        cells = write(value)
         for cell in cells:
             if isinstance(cell, str):
                 cell.encode()  # half a character pair cannot be written
@@ -127,12 +133,13 @@ def _read(connection: sqlite3.Connection, table: Table) -> dict[int, list[object
     order = "owner, position" if table.parent else "id"
     query = f'SELECT {names} FROM "{table.name}" ORDER BY {order}'  # noqa: S608 - likewise
     found: dict[int, list[object]] = {}
+    make = reader_of(table.row)
     lead = len(table.leading)
     for row in connection.execute(query):
         owner = row[lead - 2] if table.parent else 0
         try:
             below = {p.name: _gathered(p.form, rows.get(row[0], [])) for p, rows in inside}
-            value = value_from(table.row, iter(row[lead:]), below)
+            value = make(iter(row[lead:]), below)
         except InvalidEntry as error:
             raise StudioFileError(f"The file breaks a rule of the craft: {error}") from error
         except (ValueError, KeyError, TypeError, OverflowError) as error:
