@@ -26,19 +26,24 @@ class AxisMark:
     local: datetime
 
 
-def day_marks(zone: ZoneInfo, start: float, end: float, pixels_per_day: float) -> list[AxisMark]:
+def day_marks(
+    zone: ZoneInfo, start: float, end: float, pixels_per_day: float
+) -> list[AxisMark]:
     """Local midnights in view, thinned so that their names do not meet; Mondays stay."""
     step = next((s for s in _DAY_STEPS if s * pixels_per_day >= _LEAST_DAY_PIXELS), 28)
     marks = []
     for day in days_between(zone, _instant(start) - timedelta(days=step), _instant(end)):
         if day.toordinal() % step != (1 % step if step % 7 == 0 else 0):
             continue
-        marks += [_mark(when, zone) for when in readings_of(zone, datetime.combine(day, time()))[:1]]
+        midnight = readings_of(zone, datetime.combine(day, time()))[:1]
+        marks += [_mark(when, zone) for when in midnight]
     return marks
 
 
-def hour_marks(zone: ZoneInfo, start: float, end: float, pixels_per_day: float) -> list[AxisMark]:
-    """Whole local hours in view, none where they would be too close; a doubled hour is twice."""
+def hour_marks(
+    zone: ZoneInfo, start: float, end: float, pixels_per_day: float
+) -> list[AxisMark]:
+    """Whole local hours in view, unless too close together; a doubled hour comes twice."""
     fits = (s for s in _HOUR_STEPS if s * pixels_per_day / 24.0 >= _LEAST_HOUR_PIXELS)
     step = next(fits, None)
     if step is None:

@@ -56,11 +56,12 @@ def _ribbon_lines(bar: Ribbon, zone: ZoneInfo) -> list[str]:
     when = words.span(planned.start, planned.end, zone)
     verb = "Poured" if planned.poured else "Hands"
     spot = bar.lane.studio.spot(planned.spot).name
+    film = words.length(bar.coat.film_mm, bar.lane.studio.units)
     window = planned.window
     trust = None if window is None else window.trust
     text = [
         f"{verb} {when}{_person(bar)}.",
-        f"{bar.product.name}, {words.length(bar.coat.film_mm, bar.lane.studio.units)}, spot {spot}.",
+        f"{bar.product.name}, {film}, spot {spot}.",
         f"Joint: {words.joint(planned.joint, trust)}.",
     ]
     if trust is Trust.TEST_FIRST:
@@ -87,7 +88,9 @@ def _doorway(bar: Ribbon, zone: ZoneInfo) -> list[str]:
     if door is None:
         return []
     opens = words.moment(door.opens, zone)
-    closes = "stays open" if door.closes is None else f"closes {words.moment(door.closes, zone)}"
+    closes = (
+        "stays open" if door.closes is None else f"closes {words.moment(door.closes, zone)}"
+    )
     text = [f"Window for the next coat opens {opens}, {closes}."]
     if door.nobody:
         away = ", ".join(words.span(start, end, zone) for start, end in door.nobody)

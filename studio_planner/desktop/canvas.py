@@ -100,6 +100,7 @@ class Canvas(QObject):
             return
         first = min(coat.start for coat in plan.coats).timestamp() - DAY_SECONDS / 4
         last = max(
-            [coat.end for coat in plan.coats] + [r.safe for r in plan.ready if r.safe is not None]
+            [coat.end for coat in plan.coats]
+            + [r.safe for r in plan.ready if r.safe is not None]
         )
         self.scale.show_span(first, last.timestamp() + DAY_SECONDS / 2)

@@ -1,4 +1,4 @@
-"""The brushes that a film is filled with: its shades from wet to hard, and ripples while wet."""
+"""The brushes of a film: its shades from wet to hard, and ripples while it is wet."""
 
 from __future__ import annotations
 
@@ -53,7 +53,9 @@ class FilmBrushes:
         gradient.setCoordinateMode(QGradient.CoordinateMode.ObjectMode)
         length = max(end - start, 1.0)
         colour = self._theme.film_colour
-        gradient.setStops([(min((second - start) / length, 1.0), colour(tone)) for second, tone in tones])
+        gradient.setStops(
+            [(min((second - start) / length, 1.0), colour(tone)) for second, tone in tones]
+        )
         return start, end, QBrush(gradient)
 
     def ripple(self, ratio: float) -> QPixmap:

@@ -12,11 +12,11 @@ from studio_planner.desktop.axis_marks import day_marks, hour_marks
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
-    from zoneinfo import ZoneInfo
 
     from PySide6.QtGui import QPainter
 
     from studio_planner.craft.local_time import Span
+    from studio_planner.desktop.canvas import Canvas
     from studio_planner.desktop.theme import Theme
     from studio_planner.desktop.time_scale import TimeScale
 
@@ -35,13 +35,12 @@ def spans_in_view(spans: Sequence[Span], scale: TimeScale) -> list[tuple[float, 
     return found
 
 
-def draw_ground(
-    painter: QPainter, height: float, theme: Theme, scale: TimeScale, nights: Sequence[Span], zone: ZoneInfo
-) -> None:
+def draw_ground(painter: QPainter, height: float, canvas: Canvas) -> None:
     """Draw nights as shade, midnights as lines and hours as dots, over the whole height."""
+    theme, scale, zone = canvas.theme, canvas.scale, canvas.zone
     shades = [
         QRectF(left, 0.0, right - left, height)
-        for left, right in spans_in_view(nights, scale)
+        for left, right in spans_in_view(canvas.nights, scale)
         if right - left >= _LEAST_NIGHT
     ]
     painter.setPen(Qt.PenStyle.NoPen)
@@ -50,7 +49,9 @@ def draw_ground(
     days = day_marks(zone, scale.origin, scale.end, scale.pixels_per_day)
     hours = hour_marks(zone, scale.origin, scale.end, scale.pixels_per_day)
     painter.setPen(QPen(theme.colour("faint_rule"), 1.0, Qt.PenStyle.DotLine))
-    painter.drawLines([_line(scale.x(mark.second), height) for mark in hours if mark.local.hour])
+    painter.drawLines(
+        [_line(scale.x(mark.second), height) for mark in hours if mark.local.hour]
+    )
     painter.setPen(QPen(theme.colour("rule"), 1.0))
     painter.drawLines([_line(scale.x(mark.second), height) for mark in days])
 

@@ -24,12 +24,13 @@ if TYPE_CHECKING:
 
 LANE_HEAD_WIDTH = 196
 _LEAST_NAMED = 14
+_LEAST_ROOMY = 44
 _HANDS = 4.0
 _NOTCH = 5.0
 
 
 class Ruler(QHeaderView):
-    """Days and hours of the studio's wall clock, a rule where hands can work, a notch for now."""
+    """Days and hours of the wall clock, a rule where hands can work, a notch for now."""
 
     def __init__(self, canvas: Canvas, parent: QWidget) -> None:
         """Draw from `canvas`, which knows scale, theme and backdrop."""
@@ -54,7 +55,7 @@ class Ruler(QHeaderView):
         self._draw_days(painter, height)
         self._draw_hours(painter, now_x)
         self._draw_hands(painter, height)
-        if now_x is not None and -1.0 <= now_x <= canvas.scale.width:
+        if -1.0 <= now_x <= canvas.scale.width:
             self._draw_now(painter, now_x, height)
         painter.end()
 
@@ -73,7 +74,7 @@ class Ruler(QHeaderView):
             painter.setPen(canvas.theme.colour("ink"))
             painter.drawText(QPointF(left, 4.0 + metrics.ascent()), text)
 
-    def _draw_hours(self, painter: QPainter, now_x: float | None) -> None:
+    def _draw_hours(self, painter: QPainter, now_x: float) -> None:
         canvas, scale = self._canvas, self._canvas.scale
         metrics = QFontMetricsF(canvas.fonts.small)
         painter.setFont(canvas.fonts.small)
@@ -84,7 +85,7 @@ class Ruler(QHeaderView):
         for mark in marks:
             x, text = scale.x(mark.second), f"{mark.local:%H}"
             half = metrics.horizontalAdvance(text) / 2.0
-            clear = now_x is None or not now_x - half - 6.0 < x < now_x + keep + half + 8.0
+            clear = not now_x - half - 6.0 < x < now_x + keep + half + 8.0
             if mark.local.hour and clear and half <= x <= scale.width - half:
                 painter.drawText(QPointF(x - half, base), text)
 
@@ -119,7 +120,9 @@ class Ruler(QHeaderView):
         if left + metrics.horizontalAdvance(text) > canvas.scale.width:
             left = x - 4.0 - metrics.horizontalAdvance(text)
         painter.setFont(canvas.fonts.small_bold)
-        painter.drawText(QPointF(left, 5.0 + canvas.fonts.plain_height + metrics.ascent()), text)
+        painter.drawText(
+            QPointF(left, 5.0 + canvas.fonts.plain_height + metrics.ascent()), text
+        )
 
 
 def _fitting(second: float, canvas: Canvas, metrics: QFontMetricsF, room: float) -> str:
@@ -163,10 +166,14 @@ class LaneHead(QHeaderView):
         if rect.height() >= _LEAST_NAMED:
             painter.setPen(QPen(theme.colour("faint_rule"), 1.0))
             painter.drawLine(rect.bottomLeft(), rect.bottomRight())
-            self._draw_words(painter, rect, lane_head_lines(lane), roomy=rect.height() > 40)
+            self._draw_words(
+                painter, rect, lane_head_lines(lane), roomy=rect.height() >= _LEAST_ROOMY
+            )
         if logicalIndex == self._canvas.current_row:
             width = 3
-            painter.fillRect(QRect(rect.left(), rect.top(), width, rect.height()), theme.colour("ink"))
+            painter.fillRect(
+                QRect(rect.left(), rect.top(), width, rect.height()), theme.colour("ink")
+            )
         painter.setFont(fonts.plain)
         painter.restore()
 

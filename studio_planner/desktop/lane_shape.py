@@ -29,12 +29,16 @@ class LaneShape:
     """The parts of a lane, in pixels below its top edge."""
 
     height: int
-    labelled: bool
-    upper_label: float
     lintel: float
     film: float
     film_height: float
-    lower_label: float
+    upper_label: float | None = None
+    lower_label: float = 0.0
+
+    @property
+    def labelled(self) -> bool:
+        """Whether there is room for words."""
+        return self.upper_label is not None
 
     @property
     def film_bottom(self) -> float:
@@ -52,8 +56,8 @@ def shape_for(pixels_per_day: float, fonts: Fonts) -> LaneShape:
     if pixels_per_day >= _ROOMY_FROM:
         return _roomy(fonts.small_height)
     if pixels_per_day >= _CLOSE_FROM:
-        return LaneShape(CLOSE_HEIGHT, False, 0.0, 4.0, 7.0, 13.0, 0.0)
-    return LaneShape(HAIRLINE_HEIGHT, False, 0.0, 0.0, 0.5, 3.0, 0.0)
+        return LaneShape(CLOSE_HEIGHT, 4.0, 7.0, 13.0)
+    return LaneShape(HAIRLINE_HEIGHT, 0.0, 0.5, 3.0)
 
 
 def _roomy(line: float) -> LaneShape:
@@ -61,7 +65,7 @@ def _roomy(line: float) -> LaneShape:
     lintel = 3.0 + line
     film = lintel + 7.0
     bottom = height - line - 5.0
-    return LaneShape(height, True, 2.0, lintel, film, bottom - film, bottom + 2.0)
+    return LaneShape(height, lintel, film, bottom - film, 2.0, bottom + 2.0)
 
 
 def block_rect(bar: Bar, top: float, shape: LaneShape, scale: TimeScale) -> QRectF:

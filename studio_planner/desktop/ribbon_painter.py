@@ -80,7 +80,7 @@ class RibbonPainter:
     def paint(
         self, painter: QPainter, lanes: Iterable[tuple[Lane, float]], shape: LaneShape
     ) -> list[PlacedLabel]:
-        """Draw lanes, each with the y of its top; give the labels, which the caller draws last."""
+        """Draw lanes, each with the y of its top; give their labels, which are drawn last."""
         strokes = _Strokes()
         for lane, top in lanes:
             self._collect(strokes, lane, top, shape)
@@ -93,7 +93,9 @@ class RibbonPainter:
 
     def _collect(self, strokes: _Strokes, lane: Lane, top: float, shape: LaneShape) -> None:
         start, end = self._scale.second(-_EDGE), self._scale.second(self._scale.width + _EDGE)
-        upper = LabelRow(self._store, top + shape.upper_label, self._fonts.small_height)
+        upper = LabelRow(
+            self._store, top + (shape.upper_label or 0.0), self._fonts.small_height
+        )
         lower = LabelRow(self._store, top + shape.lower_label, self._fonts.small_height)
         bars = [b for b in lane.bars if _begins(b) < end and b.hidden_after.timestamp() > start]
         for bar in bars:
@@ -116,8 +118,7 @@ class RibbonPainter:
             return
         self._collect_film(strokes, bar, top, shape)
         self._collect_joint(strokes, bar, block, shape)
-        if bar.doorway is not None:
-            self._collect_doorway(strokes, bar, bar.doorway, top, shape, upper)
+        self._collect_doorway(strokes, bar, top, shape, upper)
 
     def _film_rect(
         self, bar: Ribbon, start: float, end: float, top: float, shape: LaneShape
@@ -159,12 +160,13 @@ class RibbonPainter:
         self,
         strokes: _Strokes,
         bar: Ribbon,
-        door: Doorway,
         top: float,
         shape: LaneShape,
         upper: LabelRow,
     ) -> None:
-        x = self._scale.x
+        door, x = bar.doorway, self._scale.x
+        if door is None:
+            return
         left = x(door.opens.timestamp())
         right = x((door.closes or bar.until).timestamp())
         if right <= left:
@@ -196,7 +198,7 @@ class RibbonPainter:
             upper.place(left, opens, font, self._blue)
             upper.place_before(right, closes, font, self._blue)
         else:
-            upper.place(left, f"{opens}–{closes}", font, self._blue)
+            upper.place(left, f"{opens}{words.TO}{closes}", font, self._blue)
 
     def _collect_joint(
         self, strokes: _Strokes, bar: Ribbon, block: QRectF, shape: LaneShape
@@ -246,10 +248,10 @@ class RibbonPainter:
         for bar, limit in zip(ribbons, limits, strict=True):
             left = max(self._scale.x(_begins(bar)), 2.0)
             self._name_coat(bar, left, limit - left - 6.0, lower)
-        for bar in bars:
-            if isinstance(bar, StepMark):
-                left = self._scale.x(_begins(bar))
-                text, font = words.STEP_WORDS[bar.planned.kind], self._fonts.small
+        for step in bars:
+            if isinstance(step, StepMark):
+                left = self._scale.x(_begins(step))
+                text, font = words.STEP_WORDS[step.planned.kind], self._fonts.small
                 lower.place(left, text, font, self._quiet) or lower.place_before(
                     left + 7.0, text, font, self._quiet
                 )
@@ -316,4 +318,3 @@ class RibbonPainter:
 
 def _begins(bar: Ribbon | StepMark) -> float:
     return bar.start.timestamp()
-

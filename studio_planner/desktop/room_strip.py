@@ -1,4 +1,4 @@
-"""The room under the timeline, on the same time axis: temperature and margin to the dew point."""
+"""The room under the timeline, on its time axis: temperature and dew-point margin."""
 
 from __future__ import annotations
 
@@ -30,7 +30,7 @@ _LEAST_RANGE = 4.0
 
 
 class RoomStrip(QWidget):
-    """Temperature with its growing band, and the dew-point margin with the least one allowed."""
+    """Temperature with its growing band, and the dew-point margin with the least allowed."""
 
     def __init__(self, canvas: Canvas, parent: QWidget | None = None) -> None:
         """Draw what `canvas` shows."""
@@ -61,7 +61,8 @@ class RoomStrip(QWidget):
         margins = [s.margin for s in samples if s.margin is not None]
         if not margins:
             return f"{low} to {high}; the dew-point margin is unknown."
-        return f"{low} to {high}; dew-point margin at least {words.degree_step(min(margins), units)}."
+        least = words.degree_step(min(margins), units)
+        return f"{low} to {high}; dew-point margin at least {least}."
 
     def _samples(self) -> list[AirSample]:
         scale, view = self._canvas.scale, self._canvas.view
@@ -90,9 +91,7 @@ class RoomStrip(QWidget):
         painter.save()
         painter.setClipRect(QRectF(LANE_HEAD_WIDTH, 0, canvas.scale.width, self.height()))
         painter.translate(LANE_HEAD_WIDTH, 0)
-        draw_ground(
-            painter, self.height(), canvas.theme, canvas.scale, canvas.nights, canvas.zone
-        )
+        draw_ground(painter, self.height(), canvas)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         if samples:
             self._draw_air(painter, samples)
@@ -179,7 +178,9 @@ class RoomStrip(QWidget):
         least = words.degree_step(self._least_margin, units)
         line = dew.y(self._least_margin)
         self._tick(painter, line, least, "now")
-        self._caption(painter, top + fonts.small_height + 1.0, "no pour under the dashes", "quiet")
+        self._caption(
+            painter, top + fonts.small_height + 1.0, "no pour under the dashes", "quiet"
+        )
 
     def _caption(self, painter: QPainter, top: float, text: str, colour: str) -> None:
         fonts = self._canvas.fonts
@@ -215,7 +216,8 @@ class RoomStrip(QWidget):
             text = f"{when}: {words.degrees(sample.celsius, units, decimals=1)} ± {band}"
             if sample.margin is None:
                 return f"{text}, dew-point margin unknown"
-            return f"{text}, {words.degree_step(sample.margin, units, decimals=1)} above the dew point"
+            margin = words.degree_step(sample.margin, units, decimals=1)
+            return f"{text}, {margin} above the dew point"
         return ""
 
 

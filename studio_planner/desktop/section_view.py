@@ -46,7 +46,7 @@ class SectionView(QWidget):
         super().__init__(parent)
         self._canvas = canvas
         self.lane: Lane | None = None
-        self.setMinimumHeight(150)
+        self.setFixedHeight(172)
         self.setAccessibleName("Piece in section")
         canvas.redrawn.connect(self.update)
 
@@ -79,7 +79,11 @@ class SectionView(QWidget):
         found, y = [], 8.0
         for coat in [*upper, None, *lower]:
             height = _BODY if coat is None else max(coat.film_mm * scale, _LEAST_LINE)
-            text = self._body_words() if coat is None else f"{coat.kind} {words.length(coat.film_mm, units)}"
+            text = (
+                self._body_words()
+                if coat is None
+                else f"{coat.kind} {words.length(coat.film_mm, units)}"
+            )
             found.append(Slice(text, y, height, coat))
             y += height
         return found
@@ -107,7 +111,9 @@ class SectionView(QWidget):
         if self.lane is None:
             painter.setPen(theme.colour("quiet"))
             painter.setFont(self._canvas.fonts.small)
-            painter.drawText(self.rect(), Qt.AlignmentFlag.AlignTop, "Choose a bar on the timeline.")
+            painter.drawText(
+                self.rect(), Qt.AlignmentFlag.AlignTop, "Choose a bar on the timeline."
+            )
         else:
             slices = self.slices()
             for part in slices:
@@ -123,12 +129,11 @@ class SectionView(QWidget):
         if part.coat is None:
             self._draw_body(painter, rect)
             return
-        colour = theme.film_colour(0.5 + 0.4 * (self._order(part.coat) % 2))
-        painter.setBrush(colour if self._poured(part.coat) else Qt.BrushStyle.NoBrush)
+        painter.setBrush(theme.film_colour(0.45 + 0.35 * (self._order(part.coat) % 2)))
         painter.setPen(Qt.PenStyle.NoPen)
         painter.drawRect(rect)
         if not self._poured(part.coat):
-            painter.setBrush(QBrush(theme.colour("film_edge"), Qt.BrushStyle.FDiagPattern))
+            painter.setBrush(QBrush(theme.colour("paper"), Qt.BrushStyle.Dense4Pattern))
             painter.drawRect(rect)
         painter.setPen(QPen(theme.colour("film_edge"), 1.0))
         painter.drawLine(QLineF(rect.topLeft(), rect.topRight()))

@@ -154,5 +154,7 @@ def _film_colour(film: tuple[tuple[float, str], ...], tone: float) -> int:
     (low, from_name), (high, to_name) = film[after - 1], film[after]
     share = min(max((tone - low) / (high - low), 0.0), 1.0)
     one, other = QColor(from_name), QColor(to_name)
-    parts = zip(one.getRgb()[:3], other.getRgb()[:3], strict=True)
-    return QColor(*(round(a + (b - a) * share) for a, b in parts)).rgb()
+    red = one.red() + (other.red() - one.red()) * share
+    green = one.green() + (other.green() - one.green()) * share
+    blue = one.blue() + (other.blue() - one.blue()) * share
+    return QColor(round(red), round(green), round(blue)).rgb()

@@ -58,7 +58,7 @@ class TimeScale(QObject):
     def show(self, origin: float, seconds_per_pixel: float) -> None:
         """Show from `origin` on, within the record and the nearest and farthest zoom."""
         whole = max((self.last - self.first) / self.width, _NEAREST)
-        self.seconds_per_pixel = min(max(seconds_per_pixel, _NEAREST), min(_FARTHEST, whole))
+        self.seconds_per_pixel = min(max(seconds_per_pixel, _NEAREST), _FARTHEST, whole)
         latest = self.last - self.width * self.seconds_per_pixel
         self.origin = max(self.first, min(origin, latest))
         self.changed.emit()
@@ -68,7 +68,7 @@ class TimeScale(QObject):
         self.show(start, (end - start) / self.width)
 
     def zoom(self, factor: float, x: float) -> None:
-        """Zoom in by `factor` (above 1) or out, keeping the instant at pixel `x` where it is."""
+        """Zoom in by `factor` (above 1) or out; the instant at pixel `x` stays there."""
         held = self.second(x)
         wanted = min(max(self.seconds_per_pixel / factor, _NEAREST), _FARTHEST)
         self.show(held - x * wanted, wanted)

@@ -21,8 +21,15 @@ from studio_planner.desktop.lane_shape import LaneShape, bar_rect, shape_for
 from studio_planner.desktop.ribbon_painter import RibbonPainter
 
 if TYPE_CHECKING:
-    from PySide6.QtCore import QEvent, QItemSelection
-    from PySide6.QtGui import QKeyEvent, QMouseEvent, QPaintEvent, QResizeEvent, QWheelEvent
+    from PySide6.QtCore import QItemSelection
+    from PySide6.QtGui import (
+        QFocusEvent,
+        QKeyEvent,
+        QMouseEvent,
+        QPaintEvent,
+        QResizeEvent,
+        QWheelEvent,
+    )
     from PySide6.QtWidgets import QWidget
 
     from studio_planner.desktop.canvas import Canvas
@@ -58,7 +65,7 @@ class Timeline(QTableView):
         self._shape: LaneShape = shape_for(canvas.scale.pixels_per_day, canvas.fonts)
         self._grabbed: QPoint | None = None
         self._dragging = False
-        self._syncing = False
+        self._corner: QAbstractButton | None = None
         self._set_up()
         self.setModel(self.lanes)
         canvas.scale.changed.connect(self._scale_changed)
@@ -71,8 +78,8 @@ class Timeline(QTableView):
         self.setHorizontalHeader(Ruler(self.canvas, self))
         self.setVerticalHeader(LaneHead(self.canvas, self.lanes, self))
         self.setCornerButtonEnabled(False)
-        for corner in self.findChildren(QAbstractButton):
-            corner.hide()
+        self._corner = self.findChild(QAbstractButton)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
         self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
@@ -86,7 +93,7 @@ class Timeline(QTableView):
     # What is shown
 
     def show_lanes(self) -> None:
-        """Show the lanes of the canvas's view; the chosen bar stays chosen where it still is."""
+        """Show the lanes of the canvas's view; the chosen bar stays so where it still is."""
         kept = self.currentIndex()
         place = (kept.row(), kept.column())
         self._painter = None
@@ -108,7 +115,9 @@ class Timeline(QTableView):
             if lane.piece.key == key and lane.bars:
                 now = self.canvas.now
                 ends = (bar.planned.end for bar in lane.bars)
-                column = next((i for i, end in enumerate(ends) if end > now), len(lane.bars) - 1)
+                column = next(
+                    (i for i, end in enumerate(ends) if end > now), len(lane.bars) - 1
+                )
                 self.setCurrentIndex(self.lanes.index(row, column))
                 return
 
@@ -142,7 +151,9 @@ class Timeline(QTableView):
 
     @override
     def scrollTo(
-        self, index: _Index, hint: QAbstractItemView.ScrollHint = QAbstractItemView.ScrollHint.EnsureVisible
+        self,
+        index: _Index,
+        hint: QAbstractItemView.ScrollHint = QAbstractItemView.ScrollHint.EnsureVisible,
     ) -> None:
         bar = self.lanes.bar(index)
         if bar is None:
@@ -187,7 +198,9 @@ class Timeline(QTableView):
 
     def _first_bar(self) -> QModelIndex:
         rows = range(self.lanes.rowCount())
-        return next((self.lanes.index(r, 0) for r in rows if self.lanes.lanes[r].bars), QModelIndex())
+        return next(
+            (self.lanes.index(r, 0) for r in rows if self.lanes.lanes[r].bars), QModelIndex()
+        )
 
     def _bar_in_other_row(self, current: QModelIndex, step: int) -> QModelIndex | None:
         """The bar nearest in time in the next lane that has one."""
@@ -199,7 +212,9 @@ class Timeline(QTableView):
             bars = self.lanes.lanes[row].bars
             if bars and bar is not None:
                 begins = bar.start
-                return self.lanes.index(row, min(range(len(bars)), key=lambda i: abs(bars[i].start - begins)))
+                return self.lanes.index(
+                    row, min(range(len(bars)), key=lambda i: abs(bars[i].start - begins))
+                )
             row += way
         return None
 
@@ -211,7 +226,7 @@ class Timeline(QTableView):
         painter = QPainter(self.viewport())
         height = self.viewport().height()
         painter.fillRect(self.viewport().rect(), canvas.theme.colour("paper"))
-        draw_ground(painter, height, canvas.theme, canvas.scale, canvas.nights, canvas.zone)
+        draw_ground(painter, height, canvas)
         self._draw_rules(painter)
         first, last = self._rows_in_view()
         lanes = [(self.lanes.lanes[row], float(self.top_of(row))) for row in range(first, last)]
@@ -255,7 +270,9 @@ class Timeline(QTableView):
         ground = self.canvas.theme.colour("night" if at_night else "paper")
         for label in labels:
             if label.rect.left() - 2.0 <= x <= label.rect.right() + 2.0:
-                painter.fillRect(QRectF(x - 2.0, label.rect.top(), 4.0, label.rect.height()), ground)
+                painter.fillRect(
+                    QRectF(x - 2.0, label.rect.top(), 4.0, label.rect.height()), ground
+                )
 
     def _draw_current(self, painter: QPainter) -> None:
         bar = self.lanes.bar(self.currentIndex())
@@ -282,29 +299,14 @@ class Timeline(QTableView):
 
     @override
     def updateGeometries(self) -> None:
-        self._syncing = True
         super().updateGeometries()
-        self._syncing = False
-        self._sync_scroll_bar()
-
-    def _sync_scroll_bar(self) -> None:
-        scale, bar = self.canvas.scale, self.horizontalScrollBar()
-        whole = (scale.last - scale.first) / scale.seconds_per_pixel
-        self._syncing = True
-        bar.setRange(0, max(0, round(whole - scale.width)))
-        bar.setPageStep(scale.width)
-        bar.setSingleStep(40)
-        bar.setValue(round((scale.origin - scale.first) / scale.seconds_per_pixel))
-        self._syncing = False
+        if self._corner is not None:
+            self._corner.hide()
 
     @override
     def scrollContentsBy(self, dx: int, dy: int) -> None:
-        if dy:
-            super().scrollContentsBy(0, dy)
-        scale = self.canvas.scale
-        if dx and not self._syncing:
-            second = scale.first + self.horizontalScrollBar().value() * scale.seconds_per_pixel
-            scale.show(second, scale.seconds_per_pixel)
+        # Time has a scale and a scroll bar of its own, apart from the table's.
+        super().scrollContentsBy(0, dy)
         self.viewport().update()
 
     def _scale_changed(self) -> None:
@@ -312,7 +314,6 @@ class Timeline(QTableView):
         if shape != self._shape:
             self._shape = shape
             self.verticalHeader().setDefaultSectionSize(shape.height)
-        self._sync_scroll_bar()
         self._update_all()
 
     def _redrawn(self) -> None:
@@ -405,7 +406,7 @@ class Timeline(QTableView):
             self.piece_chosen.emit(self.lanes.lanes[current.row()].piece.key)
 
     @override
-    def focusInEvent(self, event: QEvent) -> None:
+    def focusInEvent(self, event: QFocusEvent) -> None:
         super().focusInEvent(event)
         if self.lanes.bar(self.currentIndex()) is None:
             self.setCurrentIndex(self._first_bar())

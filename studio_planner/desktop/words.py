@@ -5,13 +5,13 @@ from __future__ import annotations
 from datetime import UTC, datetime, timedelta
 from typing import TYPE_CHECKING
 
-from studio_planner.craft.pieces import Joint
 from studio_planner.craft.plans import StepKind, Trust
 from studio_planner.craft.settings import LengthUnit, TemperatureUnit
 from studio_planner.craft.shapes import Round
 from studio_planner.science.stages import Stage
 
 if TYPE_CHECKING:
+    from studio_planner.craft.pieces import Joint
     from zoneinfo import ZoneInfo
 
     from studio_planner.craft.pieces import Piece
@@ -24,6 +24,8 @@ _MM_PER_INCH = 25.4
 _DAY_HOURS = 24.0
 _MINUTES_IN_HOUR = 60
 _LONG_HOURS = 48
+_TIMES = "\N{MULTIPLICATION SIGN}"
+TO = "\N{EN DASH}"
 
 STAGE_WORDS = {
     Stage.WORKING_TIME: "working time over",
@@ -120,12 +122,12 @@ def blank(piece: Piece, units: Units) -> str:
     if isinstance(piece.shape, Round):
         return f"{material} ⌀ {length(piece.shape.diameter_mm, units)}"
     long = length(piece.shape.length_mm, units).split(" ", maxsplit=1)[0]
-    return f"{material} {long} × {length(piece.shape.width_mm, units)}"
+    return f"{material} {long} {_TIMES} {length(piece.shape.width_mm, units)}"
 
 
 def piece_name(piece: Piece) -> str:
     """The piece, and how many there are in a set."""
-    return f"{piece.name} ×{piece.count}" if piece.count > 1 else piece.name
+    return f"{piece.name} {_TIMES}{piece.count}" if piece.count > 1 else piece.name
 
 
 def joint(joint: Joint, trust: Trust | None) -> str:
@@ -142,5 +144,8 @@ def promise_word(outcome: Outcome | None, settings: Settings) -> str:
     if outcome.late_hours > 0:
         return f"{length_of_time(outcome.late_hours)} late"
     if outcome.spare_hours < settings.spare_hours:
-        return f"kept, only {length_of_time(outcome.spare_hours)} spare"
+        spare = length_of_time(outcome.spare_hours)
+        return (
+            f"kept, only {spare} spare" if outcome.spare_hours >= 1.0 else "kept, nothing spare"
+        )
     return f"kept, {length_of_time(outcome.spare_hours)} spare"

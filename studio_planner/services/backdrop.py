@@ -8,10 +8,10 @@ from functools import cached_property
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.local_time import clipped, without
-from studio_planner.craft.pieces import Material
 from studio_planner.science.air import AirError, dew_point_margin
 
 if TYPE_CHECKING:
+    from studio_planner.craft.pieces import Material
     from collections.abc import Iterable
 
     from studio_planner.craft.local_time import Span

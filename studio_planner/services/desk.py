@@ -42,7 +42,7 @@ class FileOfStudio(Protocol):
 
 
 class DeskView:
-    """A studio with its kept plan, seen at one moment: lanes, clocks and backdrop, made lazily."""
+    """A studio with its kept plan at one moment; lanes, clocks and backdrop are made lazily."""
 
     def __init__(self, studio: Studio, now: datetime) -> None:
         """See `studio` at `now` (aware)."""
@@ -83,7 +83,9 @@ class DeskSession:
     Every method that touches the file lets StudioError pass, in a sentence for the maker.
     """
 
-    def __init__(self, path: Path, clock: WallClock, *, opened: FileOfStudio | None = None) -> None:
+    def __init__(
+        self, path: Path, clock: WallClock, *, opened: FileOfStudio | None = None
+    ) -> None:
         """Open the file at `path`, or take over one that is `opened`."""
         self.path = path
         self.clock = clock

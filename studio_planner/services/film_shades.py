@@ -31,7 +31,7 @@ TONES = {
     Stage.PRINT_FREE: 0.82,
     Stage.FULL_CURE: 1.0,
 }
-"""The stages that a shade passes, and how hard each looks; sheets may give them in any order."""
+"""The stages that a shade passes, and how hard each looks; sheets have them in any order."""
 
 _SAMPLE_SECONDS = 2 * 3600.0
 _FEWEST_SAMPLES = 6
@@ -50,8 +50,8 @@ class StageMark:
 class Shade:
     """A film at one instant.
 
-    `reached` counts the stages behind it; `share` is what the likely clock has of the `next` one
-    (0 to 1; 1 and None when all are reached); `tone` is 0 for wet to 1 for hard.
+    `reached` counts the stages behind it; `share` is what the likely clock has of the `next`
+    one (0 to 1; 1 and None when all are reached); `tone` is 0 for wet to 1 for hard.
     """
 
     reached: int
@@ -73,12 +73,17 @@ class _Step:
 class Film:
     """One spread film: where it lies from when, and what the likely clocks say about it.
 
-    `mixed` and `spread` are the start and the end of its hands-on block (aware); `legs` begin at
-    `mixed`. Nothing is computed before it is asked for.
+    `mixed` and `spread` are the start and the end of its hands-on block (aware); `legs` begin
+    at `mixed`. Nothing is computed before it is asked for.
     """
 
     def __init__(
-        self, timing: Timing, product: Product, mixed: datetime, spread: datetime, legs: Sequence[Leg]
+        self,
+        timing: Timing,
+        product: Product,
+        mixed: datetime,
+        spread: datetime,
+        legs: Sequence[Leg],
     ) -> None:
         """Keep what the clocks need."""
         self._timing = timing
@@ -88,7 +93,7 @@ class Film:
         self._legs = tuple(legs)
 
     def reached(self, stage: Stage, edge: Edge) -> datetime | None:
-        """When the film reaches a stage at an edge; *not after* stages count from the mixing."""
+        """When the film reaches a stage; *not after* stages count from the mixing."""
         since = self.mixed if stage.not_after else self.spread
         return self._timing.reached(self.product, stage, edge, self._legs_since(since))
 
@@ -98,7 +103,7 @@ class Film:
 
     @cached_property
     def marks(self) -> tuple[StageMark, ...]:
-        """The stages that its data sheet knows, in the order in which it likely reaches them."""
+        """The stages that its data sheet knows, in the order it likely reaches them."""
         known = {point.stage for point in self.product.sheet}
         marks = []
         for stage in TONES:

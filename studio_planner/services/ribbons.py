@@ -70,6 +70,16 @@ class Hands:
         return without([(start, end)], clipped(near, start, end))
 
 
+@dataclass(frozen=True, slots=True)
+class PlannedStudio:
+    """What all lanes share: the studio, its plan, its clocks and its hands."""
+
+    studio: Studio
+    plan: Plan | None
+    timing: Timing
+    hands: Hands
+
+
 class Ribbon:
     """One coat on a lane: its hands-on block, then its film until the next coat covers it.
 
@@ -99,14 +109,17 @@ class Ribbon:
         """The planned coat that lies on this one, None where it stays in the air."""
         piece = self.lane.piece
         return next(
-            (c for c in self._later if piece.below(piece.position(c.coat)) == self.position), None
+            (c for c in self._later if piece.below(piece.position(c.coat)) == self.position),
+            None,
         )
 
     @cached_property
     def lifted(self) -> bool:
         """Whether a film on another face is still curing in the open air under this one."""
         earlier = (b for b in self.lane.bars if isinstance(b, Ribbon) and b.start < self.start)
-        return any(b.covered_by is not self.planned and b.until > self.planned.end for b in earlier)
+        return any(
+            b.covered_by is not self.planned and b.until > self.planned.end for b in earlier
+        )
 
     @cached_property
     def until(self) -> datetime:
@@ -117,14 +130,16 @@ class Ribbon:
         if self.covered_by is not None:
             return max(self.covered_by.start, self.planned.end)
         known = {mark.stage for mark in self.film.marks}
-        ends = [self.film.safe(stage) for stage in (*FLAG_STAGES, Stage.TACK_FREE) if stage in known]
+        ends = [
+            self.film.safe(stage) for stage in (*FLAG_STAGES, Stage.TACK_FREE) if stage in known
+        ]
         if not ends:
             return self.planned.end
         return max(end or self.lane.timing.end for end in ends)
 
     @property
     def hidden_after(self) -> datetime:
-        """An instant after which nothing of the ribbon shows, found without any clock if it can."""
+        """When nothing of the ribbon shows any more, found without a clock if it can be."""
         return self.covered_by.start if self.covered_by is not None else self.until
 
     @cached_property
@@ -201,19 +216,16 @@ class Lane:
 
     def __init__(
         self,
-        studio: Studio,
-        plan: Plan | None,
-        timing: Timing,
-        hands: Hands,
+        whole: PlannedStudio,
         piece: Piece,
         coats: Sequence[PlannedCoat],
         steps: Sequence[PlannedStep],
     ) -> None:
         """Lay out one piece; `coats` and `steps` are all that the plan has for it."""
-        self.studio = studio
-        self.plan = plan
-        self.timing = timing
-        self.hands = hands
+        self.studio = whole.studio
+        self.plan = whole.plan
+        self.timing = whole.timing
+        self.hands = whole.hands
         self.piece = piece
         self.coats = tuple(sorted(coats, key=_by_start))
         self._steps = tuple(sorted(steps, key=_by_start))
@@ -223,7 +235,8 @@ class Lane:
         """Ribbons and steps, earliest first."""
         legs = self._legs()
         ribbons: list[Bar] = [
-            Ribbon(self, coat, [leg for leg in legs if leg[1] >= coat.start]) for coat in self.coats
+            Ribbon(self, coat, [leg for leg in legs if leg[1] >= coat.start])
+            for coat in self.coats
         ]
         ribbons += [StepMark(self, step) for step in self._steps]
         return tuple(sorted(ribbons, key=_by_start))
@@ -297,10 +310,9 @@ def lanes_of(studio: Studio, plan: Plan | None, timing: Timing) -> tuple[Lane, .
     steps: dict[str, list[PlannedStep]] = {}
     for step in plan.steps if plan else ():
         steps.setdefault(step.piece, []).append(step)
+    whole = PlannedStudio(studio, plan, timing, hands)
     return tuple(
-        Lane(
-            studio, plan, timing, hands, piece, coats.get(piece.key, ()), steps.get(piece.key, ())
-        )
+        Lane(whole, piece, coats.get(piece.key, ()), steps.get(piece.key, ()))
         for piece in studio.pieces
     )
 

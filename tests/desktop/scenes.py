@@ -1,4 +1,4 @@
-"""Hand-made studios with plans, all invented: a cool-night room, a constant room, and many bars.
+"""Hand-made studios with plans, all invented: cool nights, a constant room, many bars.
 
 The times of the plans are set by hand; windows and ready rows come from the clocks.
 """
@@ -122,7 +122,9 @@ PRIMER = Product(
 )
 
 
-def _coat(key: str, kind: CoatKind, film_mm: float, product: str = "slow", **more: object) -> Coat:
+def _coat(
+    key: str, kind: CoatKind, film_mm: float, product: str = "slow", **more: object
+) -> Coat:
     return Coat(key=key, kind=kind, product=product, film_mm=film_mm, **more)  # type: ignore[arg-type]
 
 

@@ -1,0 +1,81 @@
+"""Starts the desk: one application, one window."""
+
+from __future__ import annotations
+
+import sys
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import Qt, QTimeZone
+from PySide6.QtGui import QIcon
+from PySide6.QtWidgets import QApplication
+
+from studio_planner.desktop.theme import Look, theme_for
+from studio_planner.desktop.window import DeskWindow
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+    from pathlib import Path
+
+    from studio_planner.desktop.dialogs import Dialogs
+    from studio_planner.services.ports import WallClock
+
+DESKTOP_FILE = "studio-planner"
+
+
+def application(arguments: Sequence[str] = (), icon: Path | None = None) -> QApplication:
+    """The application, made once, in our own style; `arguments` are Qt's own."""
+    found = QApplication.instance()
+    app = found if isinstance(found, QApplication) else QApplication([sys.argv[0], *arguments])
+    app.setApplicationName("studio-planner")
+    app.setApplicationDisplayName("Studio planner")
+    app.setDesktopFileName(DESKTOP_FILE)
+    app.setStyle("Fusion")
+    if icon is not None and icon.exists():
+        app.setWindowIcon(QIcon(str(icon)))
+    return app
+
+
+def system_look(app: QApplication) -> Look:
+    """The look that the system asks for; light where it says nothing."""
+    dark = app.styleHints().colorScheme() is Qt.ColorScheme.Dark
+    return Look.DARK if dark else Look.LIGHT
+
+
+def desk_window(
+    path: Path | None,
+    clock: WallClock,
+    *,
+    dialogs: Dialogs | None = None,
+    look: Look | None = None,
+    icon: Path | None = None,
+) -> DeskWindow:
+    """A window on the studio at `path`, not shown yet; without one, on no studio."""
+    app = application(icon=icon)
+    chosen = look or system_look(app)
+    app.setPalette(theme_for(chosen).palette)
+    zone = bytes(QTimeZone.systemTimeZoneId().data()).decode("ascii", "replace") or "UTC"
+    window = DeskWindow(clock, look=chosen, dialogs=dialogs, zone=zone)
+    if look is None:
+        app.styleHints().colorSchemeChanged.connect(
+            lambda _scheme: window.set_look(system_look(app))
+        )
+    if path is not None:
+        window.open_path(path)
+    return window
+
+
+def run_desk(
+    path: Path | None,
+    clock: WallClock,
+    *,
+    dialogs: Dialogs | None = None,
+    look: Look | None = None,
+    icon: Path | None = None,
+) -> int:
+    """Show the desk on the studio at `path` until its window is closed; the exit code."""
+    window = desk_window(path, clock, dialogs=dialogs, look=look, icon=icon)
+    window.show()
+    code = int(QApplication.exec())
+    # A window that outlives the application takes the process down with it.
+    window.close()
+    return code

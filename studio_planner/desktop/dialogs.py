@@ -1,0 +1,54 @@
+"""The questions the desk asks about files; tests pass their own answers in."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from PySide6.QtWidgets import QFileDialog
+
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
+    from PySide6.QtWidgets import QWidget
+
+    Ask = Callable[[QWidget, str], Path | None]
+
+_FILTER = "Studios (*.studio);;All files (*)"
+_SUFFIX = "studio"
+
+
+def _ask_open(parent: QWidget, folder: str) -> Path | None:
+    name, _ = QFileDialog.getOpenFileName(parent, "Open a studio", folder, _FILTER)
+    return Path(name) if name else None
+
+
+def _ask_new(parent: QWidget, folder: str) -> Path | None:
+    return _ask_name(parent, "New studio", folder, confirm=False)
+
+
+def _ask_copy(parent: QWidget, folder: str) -> Path | None:
+    return _ask_name(parent, "Save a copy", folder, confirm=True)
+
+
+def _ask_name(parent: QWidget, title: str, folder: str, *, confirm: bool) -> Path | None:
+    dialog = QFileDialog(parent, title, folder, _FILTER)
+    dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
+    dialog.setDefaultSuffix(_SUFFIX)
+    dialog.setOption(QFileDialog.Option.DontConfirmOverwrite, on=not confirm)
+    if not dialog.exec():
+        return None
+    return Path(dialog.selectedFiles()[0])
+
+
+@dataclass(frozen=True, slots=True)
+class Dialogs:
+    """One question each; the answer is a path, or None when the maker changed their mind.
+
+    Before `copy` answers with a file that is there already, the maker has agreed to replace it.
+    """
+
+    open: Ask = _ask_open
+    new: Ask = _ask_new
+    copy: Ask = _ask_copy

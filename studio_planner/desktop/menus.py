@@ -1,0 +1,56 @@
+"""The menus of the desk: verbs in words, each with its key."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtGui import QAction, QKeySequence
+
+from studio_planner.desktop.theme import Look
+
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
+    from PySide6.QtWidgets import QMenu
+
+    from studio_planner.desktop.window import DeskWindow
+
+_Key = QKeySequence.StandardKey
+
+
+def build_menus(window: DeskWindow) -> dict[str, QAction]:
+    """Put the menus into a window; give each action under a short name."""
+    verbs: dict[str, QAction] = {}
+
+    def add(
+        menu: QMenu, name: str, words: str, key: _Key | str | None, does: Callable[[], object]
+    ) -> None:
+        action = QAction(words, window)
+        if key is not None:
+            action.setShortcut(QKeySequence(key))
+        action.triggered.connect(lambda _checked=False: does())
+        menu.addAction(action)
+        verbs[name] = action
+
+    bar = window.menuBar()
+    studio = bar.addMenu("&Studio")
+    add(studio, "open", "&Open…", _Key.Open, window.ask_open)
+    add(studio, "new", "&New…", _Key.New, window.ask_new)
+    add(studio, "copy", "Save a &copy…", _Key.SaveAs, window.ask_copy)
+    studio.addSeparator()
+    add(studio, "close", "&Leave", _Key.Quit, window.close)
+    plan = bar.addMenu("&Plan")
+    add(plan, "plan", "Plan &again", "Ctrl+R", window.plan_again)
+    add(plan, "stop", "&Stop planning", "Ctrl+.", window.planning.stop)
+    look = bar.addMenu("&Look")
+    timeline, canvas = window.timeline, window.canvas
+    add(look, "nearer", "&Nearer", _Key.ZoomIn, timeline.zoom_in)
+    add(look, "farther", "&Farther", _Key.ZoomOut, timeline.zoom_out)
+    add(look, "now", "&Go to now", "Ctrl+G", canvas.show_now)
+    add(look, "week", "The coming &week", "Ctrl+0", canvas.show_week)
+    add(look, "whole", "The &whole plan", "Ctrl+9", canvas.show_plan)
+    look.addSeparator()
+    add(look, "light", "&Light", None, lambda: window.set_look(Look.LIGHT))
+    add(look, "dark", "&Dark", None, lambda: window.set_look(Look.DARK))
+    verbs["stop"].setEnabled(False)
+    return verbs

@@ -1,0 +1,58 @@
+"""The one line at the top of the desk that says what went wrong, or what has changed."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QSizePolicy, QWidget
+
+if TYPE_CHECKING:
+    from studio_planner.desktop.canvas import Canvas
+
+
+class NoticeLine(QWidget):
+    """A sentence that stays until it is read; it never covers the desk."""
+
+    def __init__(self, canvas: Canvas, parent: QWidget | None = None) -> None:
+        """Say nothing yet."""
+        super().__init__(parent)
+        self._canvas = canvas
+        self._wrong = False
+        self._words = QLabel(self)
+        self._words.setWordWrap(True)
+        self._words.setTextFormat(Qt.TextFormat.PlainText)
+        self._words.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
+        self._read = QPushButton("Got it", self)
+        self._read.setAccessibleName("Got it, hide the notice")
+        self._read.clicked.connect(self.hide)
+        layout = QHBoxLayout(self)
+        layout.setContentsMargins(14, 4, 16, 4)
+        layout.addWidget(self._words, 1)
+        layout.addWidget(self._read)
+        canvas.redrawn.connect(self._recolour)
+        self.setAutoFillBackground(True)
+        self.hide()
+
+    @property
+    def words(self) -> str:
+        """What is said now; empty when nothing is."""
+        return "" if self.isHidden() else self._words.text()
+
+    def say(self, words: str, *, wrong: bool = False) -> None:
+        """Say a sentence; `wrong` marks one that tells of a failure."""
+        self._wrong = wrong
+        self._words.setText(("Not done: " if wrong else "") + words)
+        self._words.setAccessibleName(self._words.text())
+        self._recolour()
+        self.show()
+        QAccessible.updateAccessibility(QAccessibleAnnouncementEvent(self, words))
+
+    def _recolour(self) -> None:
+        theme = self._canvas.theme
+        palette = theme.palette
+        palette.setColor(palette.ColorRole.Window, theme.colour("panel"))
+        colour = theme.colour("now" if self._wrong else "ink")
+        palette.setColor(palette.ColorRole.WindowText, colour)
+        self.setPalette(palette)

@@ -1,0 +1,89 @@
+"""The side of the desk: hands next, promises, and the chosen piece in section."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QLabel, QSizePolicy, QVBoxLayout, QWidget
+
+from studio_planner.desktop import words
+from studio_planner.desktop.section_view import SectionView
+from studio_planner.desktop.side_lists import RowList
+from studio_planner.desktop.side_rows import hands_rows, promise_rows
+
+if TYPE_CHECKING:
+    from studio_planner.desktop.canvas import Canvas
+    from studio_planner.services.desk import DeskView
+    from studio_planner.services.ribbons import Lane
+
+_WIDTH = 316
+
+
+class SidePanel(QWidget):
+    """What to do, what was promised, and what the chosen piece is made of.
+
+    Signals:
+        piece_chosen: the key of a piece that was chosen in one of the lists.
+    """
+
+    piece_chosen = Signal(str)
+
+    def __init__(self, canvas: Canvas, parent: QWidget | None = None) -> None:
+        """Draw with `canvas`."""
+        super().__init__(parent)
+        self._canvas = canvas
+        self.setFixedWidth(_WIDTH)
+        self.setAutoFillBackground(True)
+        self.hands = RowList(canvas, "Hands next", "Nothing is planned to need hands.", self)
+        self.promises = RowList(canvas, "Promises", "No orders with a plan yet.", self)
+        self.section = SectionView(canvas, self)
+        self._section_title = QLabel(self)
+        self._titles = [
+            QLabel("Hands next", self),
+            QLabel("Promises", self),
+            self._section_title,
+        ]
+        self._lay_out()
+        for rows in (self.hands, self.promises):
+            rows.piece_chosen.connect(self.piece_chosen)
+        canvas.redrawn.connect(self._recolour)
+        self._recolour()
+        self.show_lane(None)
+
+    def _lay_out(self) -> None:
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(16, 10, 16, 12)
+        layout.setSpacing(2)
+        for title, widget, stretch in zip(
+            self._titles, (self.hands, self.promises, self.section), (4, 5, 0), strict=True
+        ):
+            title.setFont(self._canvas.fonts.clock)
+            title.setBuddy(widget)
+            layout.addWidget(title)
+            layout.addWidget(widget, stretch)
+            layout.addSpacing(8)
+        layout.addStretch(1)
+        for rows in (self.hands, self.promises):
+            rows.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Preferred)
+
+    def _recolour(self) -> None:
+        theme = self._canvas.theme
+        palette = theme.palette
+        palette.setColor(palette.ColorRole.Window, theme.colour("panel"))
+        palette.setColor(palette.ColorRole.Base, theme.colour("panel"))
+        self.setPalette(palette)
+
+    def show_view(self, view: DeskView | None) -> None:
+        """Show what a view of the studio says."""
+        self.hands.show_rows(hands_rows(view) if view else ())
+        self.promises.show_rows(promise_rows(view) if view else ())
+
+    def show_lane(self, lane: Lane | None) -> None:
+        """Show the chosen piece in section."""
+        title = "In section" if lane is None else f"{words.piece_name(lane.piece)}, in section"
+        metrics = self._section_title.fontMetrics()
+        short = metrics.elidedText(title, Qt.TextElideMode.ElideRight, _WIDTH - 40)
+        self._section_title.setText(short)
+        self._section_title.setToolTip(title)
+        self.section.show_lane(lane)

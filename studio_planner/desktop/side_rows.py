@@ -1,0 +1,187 @@
+"""What the side of the desk lists, in words: what needs hands next, and the promises."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import Enum
+from typing import TYPE_CHECKING
+
+from studio_planner.desktop import words
+from studio_planner.services.hands_items import HandsKind
+from studio_planner.services.next_hands import first_after, next_hands
+from studio_planner.services.promises import promises_of
+
+if TYPE_CHECKING:
+    from datetime import datetime
+
+    from studio_planner.craft.studio import Studio
+    from studio_planner.services.desk import DeskView
+    from studio_planner.services.hands_items import HandsItem
+    from studio_planner.services.promises import PromiseKept
+
+CUP_HOURS = 4.0
+"""A full cup stands for this many hours left; it drains as the deadline comes."""
+
+_MOST_ROWS = 6
+
+
+class Standing(Enum):
+    """How a promise stands, drawn as a square: full, half, broken or empty."""
+
+    KEPT = "kept"
+    TIGHT = "kept, little spare"
+    BROKEN = "late"
+    OPEN = "not planned"
+
+
+@dataclass(frozen=True, slots=True)
+class HandsRow:
+    """One thing to do: its clock time, what, until when, and how full its cup still is."""
+
+    piece: str
+    clock: str
+    title: str
+    detail: str
+    left: str
+    cup: float
+
+    @property
+    def spoken(self) -> str:
+        """The row for a screen reader."""
+        return f"{self.clock}, {self.title}, {self.left}. {self.detail}"
+
+
+@dataclass(frozen=True, slots=True)
+class PromiseRow:
+    """One order: when it leaves, what was promised, and how that stands."""
+
+    piece: str
+    title: str
+    dates: str
+    standing: Standing
+    word: str
+    why: str
+
+    @property
+    def spoken(self) -> str:
+        """The row for a screen reader."""
+        why = f" {self.why}" if self.why else ""
+        return f"{self.title}, {self.word}. {self.dates}.{why}"
+
+
+def hands_rows(view: DeskView) -> tuple[HandsRow, ...]:
+    """What needs hands in the next hours, earliest first; else the first thing after them."""
+    plan = view.plan
+    if plan is None:
+        return ()
+    items = next_hands(view.studio, plan, view.now)
+    if not items:
+        later = first_after(view.studio, plan, view.now)
+        items = () if later is None else (later,)
+    groups: dict[tuple[object, ...], list[HandsItem]] = {}
+    for item in sorted(items, key=lambda item: (item.start, item.deadline)):
+        groups.setdefault(
+            (item.kind, item.start, item.end, _coat_kind(view.studio, item)), []
+        ).append(item)
+    return tuple(_hands_row(view, group) for group in list(groups.values())[:_MOST_ROWS])
+
+
+def _coat_kind(studio: Studio, item: HandsItem) -> str:
+    return "" if item.coat is None else str(studio.piece(item.piece).coat(item.coat).kind)
+
+
+def _hands_row(view: DeskView, group: list[HandsItem]) -> HandsRow:
+    studio, now, item = view.studio, view.now, group[0]
+    zone = studio.time_zone
+    pieces = " + ".join(words.piece_name(studio.piece(one.piece)) for one in group)
+    deadline = min(one.deadline for one in group)
+    about = _coat_kind(studio, item)
+    verb = str(item.kind).capitalize()
+    title = f"{verb}: {about}" if about and item.kind is HandsKind.POUR else verb
+    today = item.start.astimezone(zone).date() == now.astimezone(zone).date()
+    clock = words.clock_time(item.start, zone)
+    hours = (deadline - now).total_seconds() / 3600.0
+    return HandsRow(
+        piece=item.piece,
+        clock=clock if today else f"{words.day_name(item.start, zone, month=False)} {clock}",
+        title=title,
+        detail=_detail(pieces, item, deadline, view),
+        left=words.until_words(max(item.start, now), now)
+        if item.start > now
+        else _closing(hours),
+        cup=min(max(hours / CUP_HOURS, 0.0), 1.0),
+    )
+
+
+def _detail(pieces: str, item: HandsItem, deadline: datetime, view: DeskView) -> str:
+    if deadline <= item.start:
+        return pieces
+    zone = view.studio.time_zone
+    same = deadline.astimezone(zone).date() == view.now.astimezone(zone).date()
+    last = words.clock_time(deadline, zone) if same else words.moment(deadline, zone)
+    return f"{pieces}, by {last}"
+
+
+def _closing(hours: float) -> str:
+    return f"{words.length_of_time(hours)} left" if hours > 0 else "overdue"
+
+
+def promise_rows(view: DeskView) -> tuple[PromiseRow, ...]:
+    """Every order, most pressing first; without a plan, as not planned."""
+    studio, plan = view.studio, view.plan
+    if plan is None:
+        return ()
+    return tuple(_promise_row(studio, kept) for kept in promises_of(studio, plan))
+
+
+def _promise_row(studio: Studio, kept: PromiseKept) -> PromiseRow:
+    order, outcome, zone = kept.order, kept.outcome, studio.time_zone
+    due = order.due(zone)
+    leaves = outcome.leaves if outcome else None
+    leaving = "no date" if leaves is None else f"leaves {words.moment(leaves, zone)}"
+    same = leaves is not None and words.day_name(leaves, zone) == words.day_name(due, zone)
+    return PromiseRow(
+        piece=order.pieces[0],
+        title=order.name,
+        dates=f"{leaving}, the day it is due"
+        if same
+        else f"{leaving}, due {words.day_name(due, zone)}",
+        standing=_standing(studio, kept),
+        word=words.promise_word(outcome, studio.settings),
+        why=_why(kept, studio),
+    )
+
+
+def _standing(studio: Studio, kept: PromiseKept) -> Standing:
+    outcome = kept.outcome
+    if outcome is None or outcome.late_hours is None or outcome.spare_hours is None:
+        return Standing.OPEN
+    if outcome.late_hours > 0:
+        return Standing.BROKEN
+    return (
+        Standing.TIGHT if outcome.spare_hours < studio.settings.spare_hours else Standing.KEPT
+    )
+
+
+def _why(kept: PromiseKept, studio: Studio) -> str:
+    outcome = kept.outcome
+    if outcome is None or not outcome.reason:
+        return ""
+    text = _sentence(outcome.reason)
+    keeps = next((change for change in outcome.changes if change.keeps_promise), None)
+    if keeps is not None:
+        return f"{text} Would keep it: {keeps.words}."
+    best = min(
+        (change for change in outcome.changes if change.leaves is not None),
+        key=lambda change: change.leaves or kept.order.due(studio.time_zone),
+        default=None,
+    )
+    if best is not None and best.leaves is not None:
+        return (
+            f"{text} Soonest: {words.moment(best.leaves, studio.time_zone)} with {best.words}."
+        )
+    return text
+
+
+def _sentence(text: str) -> str:
+    return text[:1].upper() + text[1:] + ("" if text.endswith(".") else ".")

@@ -1,0 +1,93 @@
+"""The head of the desk: the studio's name, what is shown of it, and planning again."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+
+from studio_planner.desktop import words
+
+if TYPE_CHECKING:
+    from studio_planner.desktop.canvas import Canvas
+    from studio_planner.services.desk import DeskView
+
+
+class TitleBar(QWidget):
+    """Name, one quiet line, and the verb that matters.
+
+    Signals:
+        plan_asked: plan again.
+        stop_asked: stop planning.
+    """
+
+    plan_asked = Signal()
+    stop_asked = Signal()
+
+    def __init__(self, canvas: Canvas, parent: QWidget | None = None) -> None:
+        """Show no studio yet."""
+        super().__init__(parent)
+        self._canvas = canvas
+        self.name = QLabel(self)
+        self.line = QLabel(self)
+        self.plan_button = QPushButton("Plan again", self)
+        self.stop_button = QPushButton("Stop planning", self)
+        self._lay_out()
+        self.plan_button.clicked.connect(self.plan_asked)
+        self.stop_button.clicked.connect(self.stop_asked)
+        canvas.redrawn.connect(self._recolour)
+        self.show_running(running=False)
+
+    def _lay_out(self) -> None:
+        fonts = self._canvas.fonts
+        self.name.setFont(fonts.title)
+        self.line.setFont(fonts.plain)
+        for label in (self.name, self.line):
+            label.setTextFormat(Qt.TextFormat.PlainText)
+        names = QVBoxLayout()
+        names.setSpacing(0)
+        names.addWidget(self.name)
+        names.addWidget(self.line)
+        layout = QHBoxLayout(self)
+        layout.setContentsMargins(14, 8, 16, 8)
+        layout.addLayout(names, 1)
+        for button in (self.stop_button, self.plan_button):
+            button.setMinimumHeight(28)
+            button.setAccessibleName(button.text())
+            layout.addWidget(button, 0, Qt.AlignmentFlag.AlignVCenter)
+
+    def _recolour(self) -> None:
+        palette = self._canvas.theme.palette
+        palette.setColor(palette.ColorRole.WindowText, self._canvas.theme.colour("quiet"))
+        self.line.setPalette(palette)
+
+    def show_view(self, view: DeskView | None) -> None:
+        """Show the name of a studio and when its plan was made."""
+        self.name.setText(view.studio.name if view else "No studio is open")
+        self.line.setText(_line(view) if view else "Open a studio, or make a new one.")
+        self.plan_button.setEnabled(view is not None)
+        self._recolour()
+
+    def show_running(self, *, running: bool) -> None:
+        """Offer to stop while planning goes on."""
+        self.stop_button.setVisible(running)
+        self.plan_button.setEnabled(not running)
+        self.plan_button.setText("Planning…" if running else "Plan again")
+
+
+def _line(view: DeskView) -> str:
+    zone = view.studio.time_zone
+    count = len(view.studio.pieces)
+    pieces = "1 piece" if count == 1 else f"{count} pieces"
+    if view.plan is None:
+        return f"{pieces}, not planned yet"
+    late = sum(1 for outcome in view.plan.outcomes if outcome.late_hours)
+    promises = (
+        "every promise kept"
+        if not late
+        else f"{late} of {len(view.plan.outcomes)} promises late"
+    )
+    if not view.plan.outcomes:
+        promises = "no promises"
+    return f"{pieces}, {promises}, planned {words.moment(view.plan.made, zone)}"
