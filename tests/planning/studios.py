@@ -120,7 +120,7 @@ def studios(
     clock = time(pick.one_of(8, 6, 12, 17, 21), pick.one_of(0, 30, 7))
     start = instant(zone, day, clock)
     places = _places(pick, start)
-    products = (*_resins(pick), _primer(pick), _size(pick), _LEAF)
+    products = (*_resins(pick), _primer(pick), _size(pick), _leaf(pick))
     pieces = tuple(
         _piece(pick, number, products, most_coats)
         for number in range(1, pick.number(1, most_pieces) + 1)
@@ -130,7 +130,7 @@ def studios(
         zone=name,
         units=Units(temperature=pick.one_of(*TemperatureUnit)),
         settings=Settings(
-            settle_minutes=pick.one_of(120, 0, 30), turn_minutes=pick.one_of(5, 0)
+            settle_minutes=pick.one_of(120, 0, 30), turn_minutes=pick.one_of(5, 5, 0)
         ),
         places=places,
         products=products,
@@ -171,7 +171,7 @@ def _places(pick: _Draw, start: datetime) -> tuple[Place, ...]:
 
 
 def _spot(pick: _Draw, key: str) -> Spot:
-    long = pick.one_of(500, 500, 700, 200)
+    long = 200 if pick.rarely() else pick.one_of(500, 700)
     return Spot(key=key, name=f"Spot {key}", length_mm=long, width_mm=400, height_mm=150)
 
 
@@ -295,8 +295,8 @@ def _primer(pick: _Draw) -> Product:
 
 def _size(pick: _Draw) -> Product:
     hours = {Stage.TACK_FREE: 0.5, Stage.RECOAT_OPENS: 1.0, Stage.RECOAT_CLOSES: 18.0}
-    if pick.sometimes():
-        hours[Stage.HANDLE] = 24.0
+    if not pick.sometimes():
+        hours |= {Stage.HANDLE: 20.0, Stage.PRINT_FREE: 40.0, Stage.FULL_CURE: 90.0}
     return Product(
         key="size",
         name="Size",
@@ -306,7 +306,11 @@ def _size(pick: _Draw) -> Product:
     )
 
 
-_LEAF = Product(key="leaf", name="Leaf", kind=ProductKind.LEAF, sheet=(), invented=True)
+def _leaf(pick: _Draw) -> Product:
+    """Leaf has no film; some sheets say all the same when it can be touched and coated."""
+    hours = {Stage.RECOAT_OPENS: 0.5, Stage.HANDLE: 0.6, Stage.PRINT_FREE: 1.0}
+    sheet = () if pick.sometimes() else _points(pick, hours, 1.5)
+    return Product(key="leaf", name="Leaf", kind=ProductKind.LEAF, sheet=sheet, invented=True)
 
 
 def _people(pick: _Draw, start: datetime) -> tuple[Person, ...]:
