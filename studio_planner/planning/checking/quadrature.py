@@ -19,7 +19,6 @@ if TYPE_CHECKING:
 _RELATIVE_ERROR = 1e-7
 _DEEPEST = 30
 _CLOSE_SECONDS = 1e-3
-_MOST_STEPS = 60
 
 
 def integral(f: Callable[[float], float], start: float, end: float) -> float:
@@ -74,11 +73,11 @@ def reached_at(f: Callable[[float], float], start: float, end: float, amount: fl
     """
     low, high = start, end
     guess = min(end, start + amount / f(start))
-    for _ in range(_MOST_STEPS):
+    step = high - low
+    while min(abs(step), high - low) > _CLOSE_SECONDS:
         missing = amount - integral(f, start, guess)
         low, high = (guess, high) if missing > 0 else (low, guess)
         step = missing / f(guess)
-        if abs(step) <= _CLOSE_SECONDS:
-            return min(max(guess + step, start), end)
-        guess = guess + step if low < guess + step < high else (low + high) / 2
+        leaps = abs(step) > _CLOSE_SECONDS and not low < guess + step < high
+        guess = (low + high) / 2 if leaps else guess + step
     return guess

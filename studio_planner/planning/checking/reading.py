@@ -53,7 +53,6 @@ class Reading:
         self._span = self._record()
         self._pieces = {piece.key: piece for piece in studio.pieces}
         self._people = {person.key: person for person in studio.people}
-        self._working: dict[str, tuple[Span, ...]] = {}
         self._awake: dict[str, tuple[Span, ...]] = {}
         self.clocks = Clocks(studio, *self._span)
         self.laid = [laid for coat in plan.coats if (laid := self._lay(coat)) is not None]
@@ -142,9 +141,7 @@ class Reading:
 
     def working(self, person: Person) -> tuple[Span, ...]:
         """The UTC spans of the whole record in which somebody can work."""
-        if person.key not in self._working:
-            self._working[person.key] = person.working(self.zone, *self._span)
-        return self._working[person.key]
+        return person.working(self.zone, *self._span)
 
     def awake(self, person: Person) -> tuple[Span, ...]:
         """The UTC spans of the whole record in which somebody is there and awake."""

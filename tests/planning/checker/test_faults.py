@@ -1513,3 +1513,28 @@ def test_an_empty_plan_of_a_full_studio_is_checked() -> None:
     bare = replace(PLAN, start=NAIVE, coats=(), steps=(), ready=(), outcomes=(), unplanned=())
     rules = {finding.rule for finding in check_plan(STUDIO, bare).broken}
     assert {Rule.RECORD, Rule.COMPLETE, Rule.PACK, Rule.PROMISE, Rule.POURED} == rules
+
+
+def test_a_face_whose_coat_is_not_in_the_plan_is_not_waited_for() -> None:
+    plan = without_coat(PLAN, "board", "seal")
+    words = [f.words for f in check_plan(STUDIO, plan).broken if f.rule is Rule.TURN]
+    assert words == []
+
+
+def test_size_and_leaf_without_late_stages_are_not_waited_for_on_the_face_below() -> None:
+    gilded = STUDIO.piece("gilded")
+    under = STUDIO.piece("board").stack[2]
+    studio = with_piece(STUDIO, "gilded", stack=(*gilded.stack, under))
+    last = replace(
+        COATS[-1],
+        number=18,
+        piece="gilded",
+        spot="G",
+        start=at(1, "16:00"),
+        end=at(1, "16:45"),
+        mix=18,
+    )
+    turn = replace(STEPS[3], piece="gilded", start=at(1, "15:50"), end=at(1, "15:55"))
+    plan = replace(PLAN, coats=(*COATS, last), steps=(*STEPS, turn))
+    rules = {finding.rule for finding in check_plan(studio, plan).broken}
+    assert rules == {Rule.READY, Rule.PACK}

@@ -1,0 +1,63 @@
+"""The words of a finding: local times, coats by what they are for, temperatures."""
+
+from __future__ import annotations
+
+from datetime import UTC, datetime
+from zoneinfo import ZoneInfo
+
+from studio_planner.craft.pieces import CoatKind, Material
+from studio_planner.craft.settings import TemperatureUnit, Units
+from studio_planner.planning.checking.words import (
+    coat_name,
+    degrees,
+    local,
+    room_between,
+    warmer,
+)
+from studio_planner.science.history import History
+from tests.planning.checker.hand_made import coat, piece
+
+BERLIN = ZoneInfo("Europe/Berlin")
+FAHRENHEIT = Units(temperature=TemperatureUnit.FAHRENHEIT)
+
+
+def test_a_time_is_said_as_the_studios_clock_shows_it() -> None:
+    assert local(BERLIN, datetime(2026, 7, 3, 22, 30, tzinfo=UTC)) == "Sat 4 Jul 00:30"
+    assert local(BERLIN, 0.0) == "Thu 1 Jan 01:00"
+    assert local(BERLIN, None) == "never"
+
+
+def test_the_two_passings_of_the_doubled_hour_are_told_apart() -> None:
+    first, second = (datetime(2026, 10, 25, hour, 30, tzinfo=UTC) for hour in (0, 1))
+    assert local(BERLIN, first) == "Sun 25 Oct 02:30 CEST"
+    assert local(BERLIN, second) == "Sun 25 Oct 02:30 CET"
+
+
+def test_coats_of_one_kind_are_counted() -> None:
+    tray = piece(
+        "tray",
+        Material.SLATE,
+        coat("a", CoatKind.FLOOD),
+        coat("b", CoatKind.COLOUR),
+        coat("c", CoatKind.FLOOD),
+        coat("d", CoatKind.LOCK),
+    )
+    assert [coat_name(tray, one) for one in tray.stack] == [
+        "flood coat 1",
+        "colour pour",
+        "flood coat 2",
+        "lock coat",
+    ]
+
+
+def test_a_room_is_said_with_its_band_in_the_makers_unit() -> None:
+    room = History((0.0, 3600.0, 7200.0), (20.0, 22.0, 20.0), (1.0, 1.0, 1.0), (None,) * 3)
+    assert room_between(Units(), room, 0.0, 7200.0) == "room 19 to 23 °C"
+    assert room_between(FAHRENHEIT, room, 0.0, 1800.0) == "room 66 to 72 °F"
+    assert room_between(Units(), room, 8000.0, 9000.0) == "room unknown"
+
+
+def test_differences_have_no_zero_point() -> None:
+    assert degrees(FAHRENHEIT, 20.0) == "68.0 °F"
+    assert warmer(FAHRENHEIT, 3.0) == "5.4 °F"
+    assert warmer(Units(), 3.0) == "3.0 °C"
