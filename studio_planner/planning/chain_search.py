@@ -302,7 +302,8 @@ class ChainSearch:
             latest = handle.latest(end)
             if latest is not None:
                 begin = hold[0] if hold is not None and start == hold[1] else start
-                fits.append((grid_up(begin), grid_down(latest - task.block)))
+                fit = (grid_up(begin), grid_down(latest - task.block))
+                fits += [fit] if fit[0] <= fit[1] else []
         return united(fits)
 
     def _own_hold(self, spot: str) -> tuple[int, int] | None:

@@ -12,8 +12,9 @@ if TYPE_CHECKING:
 class FreeTime:
     """Sorted free stretches [from, to) in seconds; finding and taking cost O(log n)."""
 
-    def __init__(self, spans: Iterable[tuple[int, int]]) -> None:
-        """Start with sorted, disjoint spans."""
+    def __init__(self, spans: Iterable[tuple[int, int]], shortest: int = 1) -> None:
+        """Start with sorted, disjoint spans; what is left shorter than `shortest` is dropped."""
+        self._shortest = shortest
         self._starts: list[int] = []
         self._ends: list[int] = []
         for start, end in spans:
@@ -22,7 +23,7 @@ class FreeTime:
 
     def copy(self) -> FreeTime:
         """A second one that can be taken from on its own."""
-        return FreeTime(zip(self._starts, self._ends, strict=True))
+        return FreeTime(zip(self._starts, self._ends, strict=True), self._shortest)
 
     def from_(self, after: int) -> Iterator[tuple[int, int]]:
         """Free spans that end after `after`, in order."""
@@ -33,6 +34,11 @@ class FreeTime:
         """Free spans that start before `until`, the last one first."""
         for index in range(bisect_left(self._starts, until) - 1, -1, -1):
             yield self._starts[index], self._ends[index]
+
+    @property
+    def last_start(self) -> int | None:
+        """Where the last free span starts; None when nothing is free."""
+        return self._starts[-1] if self._starts else None
 
     def holds(self, start: int, end: int) -> bool:
         """Tell whether all of [start, end) is free."""
@@ -47,6 +53,6 @@ class FreeTime:
             return
         left = (self._starts[low], start)
         right = (end, self._ends[high - 1])
-        kept = [span for span in (left, right) if span[0] < span[1]]
+        kept = [span for span in (left, right) if span[1] - span[0] >= self._shortest]
         self._starts[low:high] = [span[0] for span in kept]
         self._ends[low:high] = [span[1] for span in kept]

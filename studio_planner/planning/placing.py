@@ -22,6 +22,7 @@ if TYPE_CHECKING:
     from studio_planner.planning.problem import Chain, Task
 
 _FEW, _MANY = 8, 60
+_SPOTS_TRIED = 6
 
 Score = tuple[float, int, int, float, float]
 """Weighted hours late, scuffed joints, joints to test first, hours of spare lacking, end."""
@@ -75,32 +76,57 @@ class Placer:
 
     def place(self, chain: Chain) -> Placement | Stuck:
         """The best placement of a chain, by the plan's goals in their order."""
-        best, stuck = self._best_of(chain, self._all_grounds(chain), Allow())
+        best, stuck = self._best_of(chain, self._grounds(chain), Allow())
         for allow in self._more_joints(chain) if best is None or best.score[0] > 0 else ():
-            grounds = self._all_grounds(chain) if best is None else iter([best.ground])
+            grounds = self._grounds(chain) if best is None else [[best.ground]]
             found, _ = self._best_of(chain, grounds, allow)
             if found is not None and (best is None or found.score < best.score):
                 best = found
         return best or stuck or Stuck(chain, None, None)
 
     def _best_of(
-        self, chain: Chain, grounds: Iterator[Ground], allow: Allow
+        self, chain: Chain, grounds: list[list[Ground]], allow: Allow
     ) -> tuple[Placement | None, Stuck | None]:
-        best: Placement | None = None
-        stuck: Stuck | None = None
-        settled: set[str] = set()
+        found = [self._best_in(chain, places, allow) for places in grounds]
+        placed = [one for one in found if isinstance(one, Placement)]
+        stuck = [one for one in found if isinstance(one, Stuck)]
+        best = min(placed, key=lambda one: one.score, default=None)
+        return best, stuck[0] if stuck else None
+
+    def _best_in(self, chain: Chain, grounds: list[Ground], allow: Allow) -> Placement | Stuck:
+        """The best of one place's spots; no more are tried when one is as good as can be."""
+        ideal: Score | None = None
+        if len(grounds) > 1 and not chain.first:
+            alone = self.try_on(chain, Ground(grounds[0].place, ()), allow)
+            if isinstance(alone, Stuck):
+                return Stuck(chain, grounds[0], alone.dead, cured=alone.cured)
+            ideal = alone.score
+            grounds = self._likeliest(chain, grounds, alone)
+        best: Placement | Stuck | None = None
         for ground in grounds:
-            if ground.place in settled:
-                continue
             found = self.try_on(chain, ground, allow)
-            if isinstance(found, Stuck):
-                stuck = stuck or found
-            elif best is None or found.score < best.score:
-                best = found
-            if isinstance(found, Placement) and self._unhindered(ground):
-                # No other spot of this place can do better than a wholly free one.
-                settled.add(ground.place)
-        return best, stuck
+            better = isinstance(found, Placement) and (
+                not isinstance(best, Placement) or found.score < best.score
+            )
+            best = found if best is None or better else best
+            if ideal is not None and isinstance(best, Placement) and best.score <= ideal:
+                break
+        return best or Stuck(chain, None, None)
+
+    def _likeliest(self, chain: Chain, grounds: list[Ground], alone: Placement) -> list[Ground]:
+        """The spots that are free all the time that a chain would like one; else the first few."""
+        begin = alone.starts[chain.first]
+        last = chain.tasks[-1]
+        clock = self.means.edges.handle(last.product, grounds[0].place)
+        end = clock.at(alone.starts[-1] + last.block)
+        until = self.means.end if end is None else end
+        spots = self.means.shop.spots
+        free = [
+            ground
+            for ground in grounds
+            if all(spots[spot].holds(begin, until) for spot in ground.spots)
+        ]
+        return free[:1] or grounds[:_SPOTS_TRIED]
 
     def _more_joints(self, chain: Chain) -> Iterator[Allow]:
         todo = chain.tasks[chain.first :]
@@ -123,9 +149,10 @@ class Placer:
                 break
         return Stuck(chain, ground, solved if isinstance(solved, Dead) else None)
 
-    def _all_grounds(self, chain: Chain) -> Iterator[Ground]:
+    def _grounds(self, chain: Chain) -> list[list[Ground]]:
         """The spots to try, place by place: wholly free ones first, then the soonest free."""
         count = len(chain.pieces)
+        grounds: list[list[Ground]] = []
         for place in self.studio.places:
             fitting = [
                 spot
@@ -141,8 +168,9 @@ class Placer:
             if own in keys:
                 keys = [own, *(key for key in keys if key != own)]
             groups = [tuple(keys[i : i + count]) for i in range(len(keys) - count + 1)]
-            for group in groups:
-                yield Ground(place.key, group)
+            if groups:
+                grounds.append([Ground(place.key, group) for group in groups])
+        return grounds
 
     def _own_spot(self, chain: Chain) -> str | None:
         fixed = chain.tasks[chain.first - 1].fixed if chain.first else None
@@ -150,13 +178,8 @@ class Placer:
 
     def _free_from(self, spot: str) -> int:
         """When a spot is free for good; `now` for one that nothing is planned on."""
-        last = self.means.now
-        for start, _ in self.means.shop.spots[spot].from_(self.means.now):
-            last = max(start, self.means.now)
-        return last
-
-    def _unhindered(self, ground: Ground) -> bool:
-        return all(self._free_from(spot) <= self.means.now for spot in ground.spots)
+        last = self.means.shop.spots[spot].last_start
+        return self.means.end if last is None else max(last, self.means.now)
 
     # A found chain made complete
 

@@ -15,6 +15,7 @@ from studio_planner.planning.spans import grid_up
 from studio_planner.planning.why_stuck import why_stuck
 from studio_planner.planning.workshop import Workshop
 from studio_planner.planning.writing import written_plan
+from studio_planner.science.stages import Edge, Stage
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -61,7 +62,8 @@ class Rounds:
         last = end if until is None else min(until, end)
         self._until = int(last.timestamp())
         self._end = int(end.timestamp())
-        self._shop = Workshop(studio, int(now.timestamp()), self._end)
+        hold = shortest_hold(self.timing)
+        self._shop = Workshop(studio, int(now.timestamp()), self._end, hold)
         for piece in studio.pieces:
             hold_poured(studio, self._means(self._shop), piece)
 
@@ -140,6 +142,17 @@ class Rounds:
         """The round as a plan of the craft."""
         reasons = [row for one in found.stuck for row in why_stuck(self.placer(), one)]
         return written_plan(self.placer(), self.now, found.placed, [*unplanned, *reasons])
+
+
+def shortest_hold(timing: Timing) -> int:
+    """Seconds that the quickest coat keeps a spot in the warmest hour of any place."""
+    warmest = max(max(timing.history(place.key).celsius) for place in timing.studio.places)
+    hours = [
+        law.hours(warmest, Edge.LATE)
+        for product in timing.studio.products
+        if (law := product.law(Stage.HANDLE)) is not None
+    ]
+    return int(3600 * min(hours, default=0))
 
 
 def _record_end(studio: Studio, now: datetime, chains: list[Chain]) -> datetime:

@@ -7,7 +7,15 @@ from datetime import UTC, datetime
 from typing import TYPE_CHECKING
 
 from studio_planner.planning.free_time import FreeTime
-from studio_planner.planning.spans import GRID, Stretches, common, grid_down, grid_up, united
+from studio_planner.planning.spans import (
+    GRID,
+    Stretch,
+    Stretches,
+    common,
+    grid_down,
+    grid_up,
+    united,
+)
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -15,13 +23,17 @@ if TYPE_CHECKING:
     from studio_planner.craft.studio import Studio
 
 _LONGEST_AWAKE = 60 * 86_400
+_LONG_AGO = 400 * 86_400
 
 
 class Workshop:
     """Free hours of each person, free time of each spot, wet work and sanding so far."""
 
-    def __init__(self, studio: Studio, start: int, until: int) -> None:
-        """Start with all working hours and all spots free from `start` to `until` (seconds)."""
+    def __init__(self, studio: Studio, start: int, until: int, shortest_hold: int) -> None:
+        """Start with all working hours and all spots free from `start` to `until` (seconds).
+
+        Nothing needs a spot for less than `shortest_hold`.
+        """
         zone = studio.time_zone
         span = datetime.fromtimestamp(start, UTC), datetime.fromtimestamp(until, UTC)
         self.hands = {
@@ -36,9 +48,8 @@ class Workshop:
             for a, b in person.awake(zone, *span)
         ]
         self.awake.sort()
-        self.spots = {
-            spot.key: FreeTime([(start - 400 * 86_400, until)]) for spot in studio.spots
-        }
+        always = start - _LONG_AGO, until
+        self.spots = {spot.key: FreeTime([always], shortest_hold) for spot in studio.spots}
         self.settle = studio.settings.settle_minutes * 60
         self.wet: list[tuple[int, int]] = []
         self.sanding: list[tuple[int, int]] = []
@@ -55,20 +66,14 @@ class Workshop:
     def starts(self, ranges: Stretches, lead: int, block: int, most: int) -> Stretches:
         """Grid starts within `ranges` at which somebody is free from `lead` before to the end.
 
-        At most `most` stretches for each range and person are looked at, earliest first.
+        The earliest `most` stretches of every range and person, ten times as many in all.
         """
         found: Stretches = []
         for first, last in ranges:
+            if len(found) >= 10 * most:
+                break
             for free in self.hands.values():
-                count = 0
-                for start, end in free.from_(first - lead):
-                    if start + lead > last or count >= most:
-                        break
-                    low = max(grid_up(start + lead), first)
-                    high = min(grid_down(end - block), last)
-                    if low <= high:
-                        found.append((low, high))
-                        count += 1
+                found += _starts_of(free, (first, last), lead, block, most)
         return common(united(found), ranges)
 
     def somebody(self, start: int, end: int) -> str | None:
@@ -168,3 +173,16 @@ class Workshop:
         for span in self.awake[first:]:
             if span[1] > second:
                 yield span
+
+
+def _starts_of(free: FreeTime, within: Stretch, lead: int, block: int, most: int) -> Stretches:
+    first, last = within
+    found: Stretches = []
+    for start, end in free.from_(first - lead):
+        if start + lead > last or len(found) >= most:
+            break
+        low = max(grid_up(start + lead), first)
+        high = min(grid_down(end - block), last)
+        if low <= high:
+            found.append((low, high))
+    return found
