@@ -69,14 +69,13 @@ def _ripples(theme: Theme, ratio: float) -> QPixmap:
     tile = QPixmap(round(_RIPPLE * ratio), round(_RIPPLE * ratio))
     tile.setDevicePixelRatio(ratio)
     tile.fill(Qt.GlobalColor.transparent)
-    painter = QPainter(tile)
-    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-    colour = theme.colour("ripple")
-    colour.setAlpha(150)
-    painter.setPen(QPen(colour, 1.0))
-    for middle in (2.5, 8.5):
-        steps = range(-2, _RIPPLE + 3)
-        wave = [QPointF(x, middle + 1.2 * sin(2 * pi * x / _RIPPLE)) for x in steps]
-        painter.drawPolyline(QPolygonF(wave))
-    painter.end()
+    with QPainter(tile) as painter:
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        colour = theme.colour("ripple")
+        colour.setAlpha(150)
+        painter.setPen(QPen(colour, 1.0))
+        for middle in (2.5, 8.5):
+            steps = range(-2, _RIPPLE + 3)
+            wave = [QPointF(x, middle + 1.2 * sin(2 * pi * x / _RIPPLE)) for x in steps]
+            painter.drawPolyline(QPolygonF(wave))
     return tile

@@ -48,16 +48,15 @@ class Ruler(QHeaderView):
     @override
     def paintEvent(self, event: QPaintEvent) -> None:
         canvas = self._canvas
-        painter = QPainter(self.viewport())
-        painter.fillRect(self.viewport().rect(), canvas.theme.colour("paper"))
-        height = float(self.height())
-        now_x = canvas.now_x
-        self._draw_days(painter, height)
-        self._draw_hours(painter, now_x)
-        self._draw_hands(painter, height)
-        if -1.0 <= now_x <= canvas.scale.width:
-            self._draw_now(painter, now_x, height)
-        painter.end()
+        with QPainter(self.viewport()) as painter:
+            painter.fillRect(self.viewport().rect(), canvas.theme.colour("paper"))
+            height = float(self.height())
+            now_x = canvas.now_x
+            self._draw_days(painter, height)
+            self._draw_hours(painter, now_x)
+            self._draw_hands(painter, height)
+            if -1.0 <= now_x <= canvas.scale.width:
+                self._draw_now(painter, now_x, height)
 
     def _draw_days(self, painter: QPainter, height: float) -> None:
         canvas, scale = self._canvas, self._canvas.scale
@@ -152,9 +151,8 @@ class LaneHead(QHeaderView):
 
     @override
     def paintEvent(self, event: QPaintEvent) -> None:
-        painter = QPainter(self.viewport())
-        painter.fillRect(self.viewport().rect(), self._canvas.theme.colour("paper"))
-        painter.end()
+        with QPainter(self.viewport()) as painter:
+            painter.fillRect(self.viewport().rect(), self._canvas.theme.colour("paper"))
         super().paintEvent(event)
 
     @override

@@ -7,6 +7,7 @@ brushes a few times and not for every bar.
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from itertools import zip_longest
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
@@ -242,19 +243,20 @@ class RibbonPainter:
         upper.place(x, text, font, self._ink) or upper.place_before(x, text, font, self._ink)
 
     def _collect_names(self, bars: list[Ribbon | StepMark], lower: LabelRow) -> None:
-        limits = [self._scale.x(_begins(bar)) for bar in bars if isinstance(bar, Ribbon)]
-        limits = [*limits[1:], float("inf")]
-        ribbons = (bar for bar in bars if isinstance(bar, Ribbon))
-        for bar, limit in zip(ribbons, limits, strict=True):
+        ribbons = [bar for bar in bars if isinstance(bar, Ribbon)]
+        for bar, following in zip_longest(ribbons, ribbons[1:]):
+            limit = float("inf") if following is None else self._scale.x(_begins(following))
             left = max(self._scale.x(_begins(bar)), 2.0)
             self._name_coat(bar, left, limit - left - 6.0, lower)
         for step in bars:
             if isinstance(step, StepMark):
-                left = self._scale.x(_begins(step))
-                text, font = words.STEP_WORDS[step.planned.kind], self._fonts.small
-                lower.place(left, text, font, self._quiet) or lower.place_before(
-                    left + 7.0, text, font, self._quiet
-                )
+                self._name_step(step, self._scale.x(_begins(step)), lower)
+
+    def _name_step(self, step: StepMark, left: float, lower: LabelRow) -> None:
+        text, font = words.STEP_WORDS[step.planned.kind], self._fonts.small
+        lower.place(left, text, font, self._quiet) or lower.place_before(
+            left + 7.0, text, font, self._quiet
+        )
 
     def _name_coat(self, bar: Ribbon, left: float, room: float, lower: LabelRow) -> None:
         if room < _LEAST_LABEL:

@@ -85,23 +85,22 @@ class RoomStrip(QWidget):
     @override
     def paintEvent(self, event: QPaintEvent) -> None:
         canvas = self._canvas
-        painter = QPainter(self)
-        painter.fillRect(self.rect(), canvas.theme.colour("paper"))
-        samples = self._samples()
-        painter.save()
-        painter.setClipRect(QRectF(LANE_HEAD_WIDTH, 0, canvas.scale.width, self.height()))
-        painter.translate(LANE_HEAD_WIDTH, 0)
-        draw_ground(painter, self.height(), canvas)
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        if samples:
-            self._draw_air(painter, samples)
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing, on=False)
-        draw_now(painter, self.height(), canvas.theme, canvas.now_x)
-        painter.restore()
-        self._draw_words(painter, samples)
-        painter.setPen(QPen(canvas.theme.colour("rule"), 1.0))
-        painter.drawLine(QLineF(0, 0.5, self.width(), 0.5))
-        painter.end()
+        with QPainter(self) as painter:
+            painter.fillRect(self.rect(), canvas.theme.colour("paper"))
+            samples = self._samples()
+            painter.save()
+            painter.setClipRect(QRectF(LANE_HEAD_WIDTH, 0, canvas.scale.width, self.height()))
+            painter.translate(LANE_HEAD_WIDTH, 0)
+            draw_ground(painter, self.height(), canvas)
+            painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+            if samples:
+                self._draw_air(painter, samples)
+            painter.setRenderHint(QPainter.RenderHint.Antialiasing, on=False)
+            draw_now(painter, self.height(), canvas.theme, canvas.now_x)
+            painter.restore()
+            self._draw_words(painter, samples)
+            painter.setPen(QPen(canvas.theme.colour("rule"), 1.0))
+            painter.drawLine(QLineF(0, 0.5, self.width(), 0.5))
 
     def _draw_air(self, painter: QPainter, samples: list[AirSample]) -> None:
         theme, x = self._canvas.theme, self._canvas.scale.x

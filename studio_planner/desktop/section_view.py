@@ -105,23 +105,22 @@ class SectionView(QWidget):
 
     @override
     def paintEvent(self, event: QPaintEvent) -> None:
-        painter = QPainter(self)
-        theme = self._canvas.theme
-        painter.fillRect(self.rect(), theme.colour("panel"))
-        if self.lane is None:
-            painter.setPen(theme.colour("quiet"))
-            painter.setFont(self._canvas.fonts.small)
-            painter.drawText(
-                self.rect(), Qt.AlignmentFlag.AlignTop, "Choose a bar on the timeline."
-            )
-        else:
-            slices = self.slices()
-            for part in slices:
-                self._draw_slice(painter, part)
-            self._draw_rim(painter, slices)
-            self._draw_names(painter, slices)
-            self._draw_scale(painter, slices[-1].top + slices[-1].height)
-        painter.end()
+        with QPainter(self) as painter:
+            theme = self._canvas.theme
+            painter.fillRect(self.rect(), theme.colour("panel"))
+            if self.lane is None:
+                painter.setPen(theme.colour("quiet"))
+                painter.setFont(self._canvas.fonts.small)
+                painter.drawText(
+                    self.rect(), Qt.AlignmentFlag.AlignTop, "Choose a bar on the timeline."
+                )
+            else:
+                slices = self.slices()
+                for part in slices:
+                    self._draw_slice(painter, part)
+                self._draw_rim(painter, slices)
+                self._draw_names(painter, slices)
+                self._draw_scale(painter, slices[-1].top + slices[-1].height)
 
     def _draw_slice(self, painter: QPainter, part: Slice) -> None:
         theme = self._canvas.theme

@@ -134,11 +134,12 @@ class RowList(QListView):
     def paintEvent(self, event: Any) -> None:
         super().paintEvent(event)
         if not self.rows.rows:
-            painter = QPainter(self.viewport())
-            painter.setPen(self._canvas.theme.colour("quiet"))
-            painter.setFont(self._canvas.fonts.small)
-            painter.drawText(self.viewport().rect().adjusted(0, _PAD, 0, 0), _WRAP, self.empty)
-            painter.end()
+            with QPainter(self.viewport()) as painter:
+                painter.setPen(self._canvas.theme.colour("quiet"))
+                painter.setFont(self._canvas.fonts.small)
+                painter.drawText(
+                    self.viewport().rect().adjusted(0, _PAD, 0, 0), _WRAP, self.empty
+                )
 
 
 class RowDelegate(QStyledItemDelegate):

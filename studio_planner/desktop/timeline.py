@@ -223,21 +223,22 @@ class Timeline(QTableView):
     @override
     def paintEvent(self, event: QPaintEvent) -> None:
         canvas = self.canvas
-        painter = QPainter(self.viewport())
-        height = self.viewport().height()
-        painter.fillRect(self.viewport().rect(), canvas.theme.colour("paper"))
-        draw_ground(painter, height, canvas)
-        self._draw_rules(painter)
-        first, last = self._rows_in_view()
-        lanes = [(self.lanes.lanes[row], float(self.top_of(row))) for row in range(first, last)]
-        labels = self._ribbons().paint(painter, lanes, self._shape)
-        draw_now(painter, height, canvas.theme, canvas.now_x)
-        self._clear_for_labels(painter, labels)
-        draw_labels(painter, self._store, labels)
-        self._draw_current(painter)
-        if not self.lanes.lanes:
-            self._draw_empty(painter)
-        painter.end()
+        with QPainter(self.viewport()) as painter:
+            height = self.viewport().height()
+            painter.fillRect(self.viewport().rect(), canvas.theme.colour("paper"))
+            draw_ground(painter, height, canvas)
+            self._draw_rules(painter)
+            first, last = self._rows_in_view()
+            lanes = [
+                (self.lanes.lanes[row], float(self.top_of(row))) for row in range(first, last)
+            ]
+            labels = self._ribbons().paint(painter, lanes, self._shape)
+            draw_now(painter, height, canvas.theme, canvas.now_x)
+            self._clear_for_labels(painter, labels)
+            draw_labels(painter, self._store, labels)
+            self._draw_current(painter)
+            if not self.lanes.lanes:
+                self._draw_empty(painter)
 
     def _ribbons(self) -> RibbonPainter:
         if self._painter is None:

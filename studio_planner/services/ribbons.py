@@ -9,6 +9,7 @@ from __future__ import annotations
 from bisect import bisect_left
 from dataclasses import dataclass
 from functools import cached_property
+from itertools import zip_longest
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.local_time import clipped, without
@@ -289,7 +290,7 @@ class Lane:
         """Where the piece is from when: on a spot until *handle*, then at rest."""
         rest = self.studio.resting_place
         legs: list[Leg] = []
-        for coat, following in zip(self.coats, (*self.coats[1:], None), strict=True):
+        for coat, following in zip_longest(self.coats, self.coats[1:]):
             place = self.studio.place_of_spot(coat.spot).key
             legs.append((place, coat.start))
             if rest is None or rest.key == place:
