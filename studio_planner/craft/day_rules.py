@@ -38,8 +38,9 @@ def is_day_rule(text: str) -> bool:
         _fits(name, value, parts) for name, value in parts.items()
     ):
         return False
-    lasting = {k: v for k, v in parts.items() if k not in {"COUNT", "UNTIL"}}
-    endless = ";".join(f"{name}={value}" for name, value in lasting.items())
+    # Where it begins and how it counts from there is known only with its first date.
+    lasting = parts.keys() - {"COUNT", "UNTIL", "INTERVAL"}
+    endless = ";".join(f"{name}={parts[name]}" for name in lasting)
     try:
         _rule(text, _BEFORE_EVERY_PLAN)  # UNTIL may be no date
     except ValueError:

@@ -162,7 +162,7 @@ class Place:
         if whens and first <= high and last >= low:
             samples += self._read(whens, low, high)
         if last < high:
-            samples += self._expected(zone, max(last, low), high, max(last, low))
+            samples += self._expected(zone, max(last, low), high, last)
         return history_of(_in_order(samples))
 
     def _read(self, whens: list[float], low: float, high: float) -> list[_Sample]:

@@ -117,7 +117,7 @@ class FreeArea:
         rules.between(self.area_cm2, 0.01, largest * 1.001, "area_cm2")
         circle = 4.0 * math.pi * self.area_cm2 * 100.0
         rules.require(
-            self.perimeter_mm**2 >= circle * 0.999,
+            self.perimeter_mm >= math.sqrt(max(circle, 0.0)) * 0.9995,
             "perimeter_mm",
             f"{self.perimeter_mm:g} mm of edge cannot enclose {self.area_cm2:g} cm².",
         )
