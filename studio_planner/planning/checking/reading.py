@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import defaultdict
 from datetime import UTC, datetime, timedelta
 from itertools import groupby
 from typing import TYPE_CHECKING
@@ -52,17 +53,21 @@ class Reading:
         self.start = self._plan_start()
         self._span = self._record()
         self._pieces = {piece.key: piece for piece in studio.pieces}
+        self._place_by_spot = {s.key: place for place in studio.places for s in place.spots}
         self._people = {person.key: person for person in studio.people}
         self._awake: dict[str, tuple[Span, ...]] = {}
         self.clocks = Clocks(studio, *self._span)
         self.laid = [laid for coat in plan.coats if (laid := self._lay(coat)) is not None]
         self.lanes = self._lanes()
         self.steps = [step for step in plan.steps if self._step_is_sound(step)]
+        self._steps_of_piece: dict[str, list[PlannedStep]] = defaultdict(list)
+        for step in self.steps:
+            self._steps_of_piece[step.piece].append(step)
 
     def _plan_start(self) -> datetime:
         if readable(self.plan.start):
             return self.plan.start
-        self.tell(Rule.RECORD, None, None, None, "its start is not a time with a zone")
+        self._tell(Rule.RECORD, None, None, None, "its start is not a time with a zone")
         starts = [coat.start for coat in self.plan.coats if readable(coat.start)]
         return min(starts, default=_SOME_DAY)
 
@@ -81,23 +86,19 @@ class Reading:
         self.last_named = last.timestamp()
         return begin - timedelta(days=1), last + _AFTER_THE_LAST
 
-    def in_record(self, when: datetime | None) -> bool:
-        """Tell whether an instant can be read and lies in the record of the plan."""
+    def _in_record(self, when: datetime) -> bool:
         first, last = self._span
-        return when is not None and readable(when) and first <= when <= last
+        return readable(when) and first <= when <= last
 
-    def tell(
+    def _tell(
         self,
         rule: Rule,
         piece: Piece | str | None,
         coat: Coat | str | None,
         when: datetime | None,
         sentence: str,
-    ) -> Finding:
-        """Make a finding about something that can't be read, and keep it."""
-        finding = self.finding(rule, piece, coat, when, sentence)
-        self.unsound.append(finding)
-        return finding
+    ) -> None:
+        self.unsound.append(self.finding(rule, piece, coat, when, sentence))
 
     def finding(
         self,
@@ -149,13 +150,15 @@ class Reading:
             self._awake[person.key] = person.awake(self.zone, *self._span)
         return self._awake[person.key]
 
+    def coats_of(self, piece: str) -> list[Laid]:
+        """The coats of a piece that are in the plan and could be read."""
+        lane = self.lanes.get(piece)
+        return [] if lane is None else lane.laid
+
     def steps_of(self, piece: str, kind: str, coat: str | None = None) -> list[PlannedStep]:
         """The readable steps of a kind for a piece, and for a coat where one is given."""
-        return [
-            step
-            for step in self.steps
-            if (step.piece, step.kind) == (piece, kind) and coat in {None, step.coat}
-        ]
+        mine = self._steps_of_piece.get(piece, ())
+        return [step for step in mine if step.kind == kind and coat in {None, step.coat}]
 
     def _lay(self, coat: PlannedCoat) -> Laid | None:
         piece = self._pieces.get(coat.piece)
@@ -164,11 +167,10 @@ class Reading:
             self._unknown(coat, piece or coat.piece, coat.coat)
             return None
         sound = self._times_are_sound(coat, piece, craft)
-        spots = {spot.key: place for place in self.studio.places for spot in place.spots}
-        place = spots.get(coat.spot)
+        place = self._place_by_spot.get(coat.spot)
         if place is None:
             sentence = f"stands on {coat.spot!r}, but there is no such spot"
-            self.tell(Rule.UNKNOWN, piece, craft, coat.start, sentence)
+            self._tell(Rule.UNKNOWN, piece, craft, coat.start, sentence)
             return None
         return (
             Laid(
@@ -191,20 +193,20 @@ class Reading:
     ) -> None:
         what = "piece" if isinstance(piece, str) else f"coat {coat!r} on it"
         sentence = f"is in the plan, but there is no such {what}"
-        self.tell(Rule.UNKNOWN, piece, coat, thing.start, sentence)
+        self._tell(Rule.UNKNOWN, piece, coat, thing.start, sentence)
 
     def _times_are_sound(
         self, thing: PlannedCoat | PlannedStep, piece: Piece, coat: Coat | None
     ) -> bool:
-        if not (self.in_record(thing.start) and self.in_record(thing.end)):
-            self.tell(
+        if not (self._in_record(thing.start) and self._in_record(thing.end)):
+            self._tell(
                 Rule.RECORD, piece, coat, None, "has times without a zone or outside the record"
             )
             return False
         backwards = thing.end < thing.start
         if backwards:
             sentence = f"starts {self.local(thing.start)}, but ends {self.local(thing.end)}"
-            self.tell(Rule.BLOCK, piece, coat, thing.start, sentence)
+            self._tell(Rule.BLOCK, piece, coat, thing.start, sentence)
         return not backwards
 
     def _step_is_sound(self, step: PlannedStep) -> bool:

@@ -53,8 +53,7 @@ def _without_cause(reading: Reading, step: PlannedStep) -> Iterator[Finding]:
     """Every step but packing belongs to a coat of the plan; sanding to a scuffed one."""
     if step.kind is StepKind.PACK:
         return
-    lane = reading.lanes.get(step.piece)
-    coats = lane.laid if lane is not None else ()
+    coats = reading.coats_of(step.piece)
     mine = next((laid for laid in coats if laid.coat.key == step.coat), None)
     if mine is None:
         sentence = f"its step {str(step.kind)!r} belongs to no coat of the plan"
@@ -65,9 +64,8 @@ def _without_cause(reading: Reading, step: PlannedStep) -> Iterator[Finding]:
 
 
 def _during_a_pour(reading: Reading, step: PlannedStep) -> Iterator[Finding]:
-    for laid in reading.laid:
-        coat = laid.planned
-        if coat.piece == step.piece and step.start < coat.end and coat.start < step.end:
+    for laid in reading.coats_of(step.piece):
+        if step.start < laid.planned.end and laid.planned.start < step.end:
             when = reading.local(step.start)
             sentence = f"its step {str(step.kind)!r} at {when} is during a pour"
             yield reading.on_step(Rule.STEP, step, sentence)

@@ -227,3 +227,14 @@ def test_a_law_of_one_figure_keeps_its_hours_at_that_temperature() -> None:
     sooner, _ = FilmRates(LAWS[0], warmer, Edge.LATE, None).walk(0.0, math.inf, 1.0)
     assert sooner is not None
     assert sooner < 3 * 1.1 * 3600.0
+
+
+def test_stretches_before_the_start_and_after_the_end_are_left_out() -> None:
+    # One segment from 10 °C to 30 °C, cut where it crosses the only published figure.
+    law = stage_law(Stage.RECOAT_OPENS, [SheetFigure(20, 500)])
+    room = History((0.0, 72_000.0), (10.0, 30.0), (0.0, 0.0), (None, None))
+    rates = FilmRates(law, room, Edge.LIKELY, None)
+    share = rate(law, room, Edge.LIKELY, None)
+    for start, end in ((50_000.0, 60_000.0), (1000.0, 9000.0)):
+        expected = quad(share, start, end, epsrel=1e-11)[0]
+        assert 1.0 - rates.walk(start, end, 1.0)[1] == pytest.approx(expected, rel=1e-7)

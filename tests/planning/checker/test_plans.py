@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import UTC, date, datetime, timedelta
+from datetime import UTC, date, datetime, time, timedelta
 from typing import TYPE_CHECKING
 
 import pytest
@@ -11,6 +11,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from studio_planner.craft.pieces import Joint
+from studio_planner.craft.places import PatternPoint
 from studio_planner.craft.plans import (
     Air,
     Outcome,
@@ -25,7 +26,17 @@ from studio_planner.craft.plans import (
 )
 from studio_planner.planning.checker import Rule, check_plan
 from studio_planner.science.stages import Stage
-from tests.planning.checker.hand_made import PLAN, STUDIO, at, moved, step_moved
+from tests.planning.checker.hand_made import (
+    PLAN,
+    RESIN,
+    STUDIO,
+    at,
+    hours,
+    moved,
+    step_moved,
+    with_pattern,
+    with_product,
+)
 from tests.planning.studios import Situation, studios
 
 if TYPE_CHECKING:
@@ -216,3 +227,36 @@ def test_a_plan_without_anything_lacks_every_coat_of_any_studio(situation: Situa
     broken = check_plan(situation.studio, plan).broken
     missing = [finding for finding in broken if finding.rule is Rule.COMPLETE]
     assert len(missing) == sum(len(piece.stack) for piece in situation.studio.pieces)
+
+
+def test_a_piece_cures_in_the_warm_box_until_it_can_be_handled_and_then_in_the_room() -> None:
+    """Twice as fast at 30 °C: late 11 h to handle in the box, the rest at the room's pace."""
+    sheet = tuple(
+        replace(point, celsius=celsius, from_hours=point.from_hours * factor)
+        for point in RESIN.sheet
+        for celsius, factor in ((20.0, 1.0), (30.0, 0.5))
+    )
+    studio = with_product(STUDIO, "resin", sheet=sheet)
+    studio = with_pattern(
+        studio, PatternPoint(at=time(0), celsius=30.0, humidity_pct=30.0), place="box"
+    )
+    dish = replace(STUDIO.piece("dish"), stack=STUDIO.piece("dish").stack[:1])
+    studio = replace(studio, pieces=(dish,), orders=(), poured=())
+    end = at(0, "08:45")
+    flood = replace(
+        PLAN.coats[0], start=at(0, "08:00"), end=end, spot="X", person="ada", poured=False
+    )
+    rows = (
+        (Stage.HANDLE, 10.0, 11.0),
+        (Stage.PRINT_FREE, 11.0 + (1 - 11 / 24) * 48, 11.0 + (1 - 11 / 26.4) * 52.8),
+        (Stage.FULL_CURE, 11.0 + (1 - 11 / 48) * 96, 11.0 + (1 - 11 / 52.8) * 105.6),
+    )
+    ready = tuple(
+        Readiness(piece="dish", stage=stage, likely=hours(end, likely), safe=hours(end, safe))
+        for stage, likely, safe in rows
+    )
+    plan = Plan(made=PLAN.made, start=PLAN.start, coats=(flood,), ready=ready)
+    assert check_plan(studio, plan).broken == ()
+    # On a spot of the room it would all take until much later.
+    in_the_room = replace(plan, coats=(replace(flood, spot="A"),))
+    assert {f.rule for f in check_plan(studio, in_the_room).broken} == {Rule.READY}
