@@ -7,6 +7,7 @@ import sys
 from datetime import UTC, datetime
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.errors import StudioError
 from studio_planner.terminal.entry import run as run_terminal
 from studio_planner.terminal.surroundings import Surroundings
 
@@ -58,7 +59,16 @@ def data_folder() -> Path:
 
 
 def open_desk(path: Path) -> int:
-    """Open the desk's window on a studio file; gives the exit code when it is closed."""
-    from studio_planner.desktop.application import run_desk  # noqa: PLC0415 - Qt, only when needed
+    """Open the desk's window on a studio file; gives the exit code when it is closed.
 
+    StudioError when the window cannot be opened because a library of the system is missing.
+    """
+    try:
+        from studio_planner.desktop.application import run_desk  # noqa: PLC0415 - Qt, when needed
+    except ImportError as error:
+        raise StudioError(
+            f"The window cannot be opened ({error}); on Debian or Ubuntu run: sudo apt-get "
+            "install libegl1 libgl1 libxkbcommon0 libdbus-1-3 libfontconfig1; the commands "
+            "work without it."
+        ) from error
     return run_desk(path, SystemClock())

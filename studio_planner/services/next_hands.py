@@ -99,7 +99,7 @@ class _Items:
         if coat.joint is Joint.WET_IN_WET:
             return "the film below is no longer wet"
         if below is not None and piece.stack[below].sandable:
-            return "wash and sand the coat below first"
+            return "wash and sand the one below first"
         return "no bond, and no sanding helps"
 
     def _while_wet(self, coat: PlannedCoat) -> Iterator[HandsItem]:

@@ -61,7 +61,7 @@ def _run(argv: Sequence[str], around: Surroundings) -> int:
     except BadInput as error:
         return _told(str(error))
     except StudioError as error:
-        return _told(str(error))
+        return _ended(error, as_json="--json" in argv)
 
 
 def _is_file(argv: Sequence[str]) -> bool:
@@ -76,17 +76,18 @@ def _run_command(argv: Sequence[str], around: Surroundings) -> int:
     except SystemExit as left:  # argparse has printed the help that was asked for
         return left.code if isinstance(left.code, int) else DONE
     module, function = _COMMANDS[arguments.command]
-    found: Callable[[argparse.Namespace, Surroundings], int] = getattr(
+    command: Callable[[argparse.Namespace, Surroundings], int] = getattr(
         import_module(f"studio_planner.terminal.{module}"), function
     )
-    try:
-        return found(arguments, around)
-    except StudioError as error:
-        reasons = _reasons(error)
-        if reasons is None:
-            raise
-        _say_reasons(reasons, as_json=getattr(arguments, "json", False))
-        return CANNOT
+    return command(arguments, around)
+
+
+def _ended(error: StudioError, *, as_json: bool) -> int:
+    reasons = _reasons(error)
+    if reasons is None:
+        return _told(str(error))
+    _say_reasons(reasons, as_json=as_json)
+    return CANNOT
 
 
 def _reasons(error: StudioError) -> tuple[str, ...] | None:

@@ -21,7 +21,7 @@ def plan_json(studio: Studio, plan: Plan, warnings: Iterable[Finding] = ()) -> d
 
     Keys: studio, zone, made, start, coats (see `coat_json`), steps (see `step_json`), orders
     (see `order_json`), unplanned (each with piece, coat, reason), warnings (see
-    `finding_json`).
+    `finding_json`), reasons (sentences: why pieces are not planned; empty when all are).
     """
     zone = studio.time_zone
     return {
@@ -36,6 +36,7 @@ def plan_json(studio: Studio, plan: Plan, warnings: Iterable[Finding] = ()) -> d
             {"piece": row.piece, "coat": row.coat, "reason": row.reason}
             for row in plan.unplanned
         ],
+        "reasons": [row.reason for row in plan.unplanned],
         "warnings": [finding_json(studio, finding) for finding in warnings],
     }
 

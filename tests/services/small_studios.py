@@ -1,0 +1,54 @@
+"""Small studios cut from the sample, for tests that need a plan in a moment."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from datetime import date, datetime, time
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.local_time import instant
+from studio_planner.services.sample import sample_studio
+
+if TYPE_CHECKING:
+    from studio_planner.craft.plans import Plan
+    from studio_planner.craft.studio import Studio
+
+DAY = date(2026, 2, 2)
+
+
+@dataclass(frozen=True)
+class StoppedClock:
+    """A clock that stands still."""
+
+    moment: datetime
+
+    def now(self) -> datetime:
+        return self.moment
+
+
+def morning(studio: Studio, day: date = DAY) -> datetime:
+    return instant(studio.time_zone, day, time(7))
+
+
+def cut_down(studio: Studio, *pieces: str, orders: tuple[str, ...] = ()) -> Studio:
+    """Keep only those pieces, what was poured of them, and those orders for them."""
+    return replace(
+        studio,
+        pieces=tuple(piece for piece in studio.pieces if piece.key in pieces),
+        poured=tuple(pour for pour in studio.poured if pour.piece in pieces),
+        orders=tuple(
+            replace(order, pieces=tuple(key for key in order.pieces if key in pieces))
+            for order in studio.orders
+            if order.key in orders
+        ),
+    )
+
+
+def two_trays() -> Studio:
+    """Two trays whose primer is dry; one of them is promised for a market."""
+    return cut_down(sample_studio(DAY), "tide-tray", "dusk-tray", orders=("market",))
+
+
+def kept(studio: Studio) -> Plan:
+    assert studio.plan is not None
+    return studio.plan

@@ -1,0 +1,195 @@
+"""Stage tables against published rules: sheets are returned exactly, q10 between figures."""
+
+from __future__ import annotations
+
+import math
+from datetime import UTC, datetime, timedelta
+from typing import TYPE_CHECKING
+
+import pytest
+
+from studio_planner.craft.errors import InvalidEntry, StudioFileError
+from studio_planner.craft.local_time import zone_named
+from studio_planner.craft.products import Product, SheetPoint
+from studio_planner.science.history import History, constant_history
+from studio_planner.science.stages import Basis, Stage
+from studio_planner.services.room_records import room_record
+from studio_planner.services.sample import sample_studio
+from studio_planner.services.sheets import product_of_sheet, product_of_studio
+from studio_planner.services.stage_tables import (
+    StageTime,
+    room_times,
+    sheet_product,
+    steady_times,
+)
+from tests.services.small_studios import DAY
+
+if TYPE_CHECKING:
+    from pathlib import Path
+
+POURED = datetime(2026, 2, 2, 18, 0, tzinfo=UTC)
+UTC_ZONE = zone_named("UTC")
+
+
+def point(stage: Stage, celsius: float, hours: float, grams: float | None = None) -> SheetPoint:
+    return SheetPoint(stage=stage, celsius=celsius, from_hours=hours, mass_g=grams)
+
+
+def sheet(minimum: float | None = None) -> Product:
+    points = (
+        point(Stage.CUP_LIFE, 20, 0.5, 100),
+        point(Stage.WORKING_TIME, 20, 1.0),
+        point(Stage.RECOAT_OPENS, 15, 8),
+        point(Stage.RECOAT_OPENS, 25, 4),
+        point(Stage.RECOAT_CLOSES, 20, 20),
+    )
+    return sheet_product("sheet.csv", points, minimum)
+
+
+def row(rows: tuple[StageTime, ...], stage: Stage) -> StageTime:
+    return next(one for one in rows if one.stage is stage)
+
+
+def test_a_published_figure_is_returned_exactly() -> None:
+    opens = row(steady_times(sheet(), 15.0), Stage.RECOAT_OPENS)
+    assert opens.likely_hours == 8.0
+    assert opens.basis is Basis.PUBLISHED
+
+
+def test_between_figures_ln_t_runs_straight_over_the_reciprocal_temperature() -> None:
+    # Arrhenius: ln t is linear in 1/T, worked here by hand for 20 °C.
+    share = (1 / 293.15 - 1 / 288.15) / (1 / 298.15 - 1 / 288.15)
+    expected = math.exp(math.log(8) + share * (math.log(4) - math.log(8)))
+    opens = row(steady_times(sheet(), 20.0), Stage.RECOAT_OPENS)
+    assert opens.likely_hours == pytest.approx(expected)
+    assert opens.basis is Basis.BETWEEN
+
+
+def test_only_stages_of_the_sheet_are_listed_in_one_order() -> None:
+    stages = [one.stage for one in steady_times(sheet(), 20.0)]
+    assert stages == [s for s in Stage if sheet().figures(s)]
+
+
+def test_early_likely_and_late_never_cross() -> None:
+    for celsius in (10.0, 15.0, 18.0, 25.0, 33.0):
+        for one in steady_times(sheet(), celsius):
+            assert one.early_hours is not None
+            assert one.likely_hours is not None
+            assert one.late_hours is not None
+            assert one.early_hours <= one.likely_hours <= one.late_hours
+
+
+def test_below_the_minimum_a_not_before_stage_is_never_reached_and_says_why() -> None:
+    opens = row(steady_times(sheet(15.0), 12.0), Stage.RECOAT_OPENS)
+    assert opens.likely_hours is None
+    assert "minimum of 15 °C" in opens.reason
+
+
+def test_below_the_minimum_a_window_still_closes_at_the_rate_at_the_minimum() -> None:
+    cold, least = steady_times(sheet(15.0), 12.0), steady_times(sheet(15.0), 15.0)
+    assert row(cold, Stage.RECOAT_CLOSES) == row(least, Stage.RECOAT_CLOSES)
+
+
+def test_cup_life_holds_for_the_mass_that_is_asked() -> None:
+    # Heavier: assumed m^-0.6 above the sheet's mass (workshop rule, 0.5 to 0.7).
+    plain = row(steady_times(sheet(), 20.0), Stage.CUP_LIFE)
+    heavy = row(steady_times(sheet(), 20.0, 200.0), Stage.CUP_LIFE)
+    assert (plain.grams, plain.likely_hours) == (100.0, 0.5)
+    assert heavy.likely_hours == pytest.approx(0.5 * 2**-0.6)
+
+
+def test_a_steady_recorded_room_gives_the_steady_table() -> None:
+    room = History((0.0, 4e9), (20.0, 20.0), (0.0, 0.0), (None, None))
+    steady = steady_times(sheet(), 20.0)
+    for one, other in zip(room_times(sheet(), room, POURED), steady, strict=True):
+        assert one.likely_hours == pytest.approx(other.likely_hours, abs=1e-3)
+        assert one.late_hours == pytest.approx(other.late_hours, abs=1e-3)
+        assert one.basis is other.basis
+
+
+def test_a_stage_beyond_the_record_is_not_reached_within_it() -> None:
+    start = POURED.timestamp()
+    room = History((start, start + 5 * 3600.0), (20.0, 20.0), (0.3, 0.3), (None, None))
+    opens = row(room_times(sheet(), room, POURED), Stage.RECOAT_OPENS)
+    assert opens.late_hours is None
+    assert opens.reason == "not reached within this record"
+
+
+def test_a_pour_outside_the_record_is_refused() -> None:
+    start = POURED.timestamp()
+    room = History((start, start + 3600.0), (20.0, 20.0), (0.3, 0.3), (None, None))
+    with pytest.raises(InvalidEntry, match="outside the room's record"):
+        room_times(sheet(), room, POURED - timedelta(hours=1))
+
+
+def test_the_basis_in_a_room_is_the_worst_that_was_met() -> None:
+    start = POURED.timestamp()
+    seconds = tuple(start + hour * 3600.0 for hour in (0, 4, 60))
+    room = History(seconds, (20.0, 12.0, 12.0), (0.0,) * 3, (None,) * 3)
+    assert row(room_times(sheet(), room, POURED), Stage.RECOAT_OPENS).basis is Basis.OUTSIDE
+    warm_hours_only = room_times(sheet(16.0), room, POURED)
+    assert row(warm_hours_only, Stage.RECOAT_OPENS).basis is Basis.BETWEEN
+
+
+def test_a_room_always_below_the_minimum_never_gets_there() -> None:
+    room = constant_history(10.0)
+    opens = row(room_times(sheet(15.0), room, POURED), Stage.RECOAT_OPENS)
+    assert opens.likely_hours is None
+
+
+def test_a_temperature_that_no_law_covers_is_refused_in_words() -> None:
+    with pytest.raises(InvalidEntry, match="outside the"):
+        steady_times(sheet(), 250.0)
+
+
+def test_a_sheet_whose_window_opens_after_it_closes_is_refused() -> None:
+    points = (point(Stage.RECOAT_OPENS, 20, 12), point(Stage.RECOAT_CLOSES, 20, 8))
+    with pytest.raises(InvalidEntry, match="opens after it closes"):
+        sheet_product("sheet.csv", points, None)
+
+
+def test_a_sheets_file_names_itself_in_what_is_wrong_with_it(tmp_path: Path) -> None:
+    file = tmp_path / "tarn.csv"
+    file.write_text("stage,temperature,unit,from,to,time_unit\nrecoat_opens,x,C,4,,h\n")
+    with pytest.raises(InvalidEntry, match=r"tarn\.csv.*row 2, temperature"):
+        product_of_sheet(file, None)
+    file.write_text("nothing here\n")
+    with pytest.raises(StudioFileError, match=r"tarn\.csv"):
+        product_of_sheet(file, None)
+
+
+def test_a_products_own_minimum_gives_way_to_the_one_that_is_asked() -> None:
+    studio = sample_studio(DAY)
+    assert product_of_studio(studio, "TARN SLOW MIX", None).minimum_celsius == 15
+    assert product_of_studio(studio, "tarn", 17.0).minimum_celsius == 17.0
+
+
+def test_across_a_long_gap_nobody_knows_the_room_well(tmp_path: Path) -> None:
+    log = tmp_path / "room.csv"
+    log.write_text(
+        "time,temperature_c\n2026-02-02T18:00+01:00,20\n2026-02-02T19:00+01:00,20\n"
+        "2026-02-03T06:00+01:00,17\n2026-02-03T07:00+01:00,17\n"
+    )
+    room = room_record(log, None, UTC_ZONE)
+    middle = datetime(2026, 2, 2, 23, 0, tzinfo=UTC).timestamp()
+    assert (room.band_at(middle), room.band_at(room.seconds[0])) == (2.0, 0.3)
+
+
+@pytest.mark.parametrize(
+    ("text", "words"),
+    [
+        ("", "is empty"),
+        ("time,temperature_c\n2026-02-02T18:00,20\n", "have no zone"),
+        ("time,temperature_c\n2026-02-02T18:00+01:00,warm\n", "no row of it could be read"),
+        (
+            "time,temperature\n2026-02-02T18:00+01:00,68\n2026-02-02T19:00+01:00,67\n",
+            "question",
+        ),
+    ],
+)
+def test_a_log_that_cannot_be_used_says_why(tmp_path: Path, text: str, words: str) -> None:
+    log = tmp_path / "room.csv"
+    log.write_text(text)
+    with pytest.raises(StudioFileError, match=words) as found:
+        room_record(log, None, UTC_ZONE)
+    assert str(log) in str(found.value)

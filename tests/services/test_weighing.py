@@ -1,0 +1,204 @@
+"""Weighing against the trade's arithmetic; every sentence says where a figure is from."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import UTC, datetime, timedelta
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from studio_planner.craft.pieces import (
+    EDGE,
+    TOP,
+    Coat,
+    CoatKind,
+    Colour,
+    Joint,
+    Material,
+    Piece,
+)
+from studio_planner.craft.plans import Plan, PlannedCoat
+from studio_planner.craft.products import MixRatio, Product, ProductKind
+from studio_planner.craft.settings import Settings
+from studio_planner.craft.shapes import Round
+from studio_planner.craft.studio import Studio
+from studio_planner.services.naming import UnknownName
+from studio_planner.services.sample import sample_studio
+from studio_planner.services.weighing import WeighedMix, weigh
+from tests.services.small_studios import DAY
+
+START = datetime(2026, 2, 2, 18, 0, tzinfo=UTC)
+RULES = Settings(reserve_pct=0, drip_loss_pct=20, edge_film_mm=0.4, cup_loss_g=4)
+THREE = (
+    Colour(name="white", share_pct=50, colourant="paste", colourant_pct=3),
+    Colour(name="blue", share_pct=30, colourant="paste", colourant_pct=2),
+    Colour(name="gold", share_pct=20, colourant="mica", colourant_pct=5),
+)
+
+
+def studio_with(product: Product, coat: Coat, settings: Settings, count: int = 6) -> Studio:
+    base = sample_studio(DAY)
+    coasters = Piece(
+        key="set", name="Set", shape=Round(diameter_mm=100), material=Material.SLATE,
+        body_mm=8, stack=(coat,), count=count,
+    )  # fmt: skip
+    return Studio(
+        name="Test", zone=base.zone, settings=settings, places=base.places,
+        products=(product,), people=base.people, pieces=(coasters,),
+    )  # fmt: skip
+
+
+def planned(
+    number: int = 1, piece: str = "set", coat: str = "flood", mix: int = 1
+) -> PlannedCoat:
+    return PlannedCoat(
+        number=number, piece=piece, coat=coat, start=START, end=START + timedelta(hours=1),
+        spot="trolley", joint=Joint.BARE, mix=mix, person="ilka",
+    )  # fmt: skip
+
+
+def plan_of(*coats: PlannedCoat) -> Plan:
+    return Plan(made=START, start=START, coats=coats)
+
+
+def flood(film_mm: float = 2.0, colours: tuple[Colour, ...] = THREE) -> Coat:
+    return Coat(
+        key="flood", kind=CoatKind.FLOOD, product="mix", film_mm=film_mm, colours=colours,
+        faces=frozenset({TOP, EDGE}),
+    )  # fmt: skip
+
+
+def mix_product(a: float = 100, b: float = 44, limit: float = 600) -> Product:
+    return replace(
+        sample_studio(DAY).product("tarn"),
+        key="mix",
+        ratio=MixRatio(a=a, b=b),
+        mix_limit_g=limit,
+    )
+
+
+def weighed(
+    product: Product | None = None, coat: Coat | None = None, settings: Settings = RULES
+) -> tuple[WeighedMix, ...]:
+    studio = studio_with(product or mix_product(), coat or flood(), settings)
+    return weigh(studio, plan_of(planned()), [1])
+
+
+def test_six_coasters_in_three_colours_take_144_4_g_as_a_and_b() -> None:
+    # Worked example A of the trade: 144.4 g with three cups; 100:44 by weight.
+    (mix,) = weighed()
+    assert mix.total_grams == pytest.approx(144.4, abs=0.2)
+    assert mix.a_grams == pytest.approx(mix.total_grams / 1.44, abs=0.06)
+    assert mix.b_grams == pytest.approx(mix.total_grams * 0.44 / 1.44, abs=0.06)
+
+
+def test_the_cups_of_a_mix_add_up_to_the_mix_and_carry_their_colourant() -> None:
+    (mix,) = weighed()
+    assert [cup.colour for cup in mix.cups] == ["white", "blue", "gold"]
+    assert sum(cup.mix_grams for cup in mix.cups) == pytest.approx(mix.total_grams)
+    # 3 % of the white half, 2 % of the blue, 5 % of the gold (common practice).
+    for cup, pct in zip(mix.cups, (3, 2, 5), strict=True):
+        assert cup.colourant_grams == pytest.approx(cup.mix_grams * pct / 100, abs=0.051)
+        assert cup.reads_grams == pytest.approx(cup.mix_grams + cup.colourant_grams)
+
+
+def test_a_coat_above_the_mix_limit_is_weighed_in_equal_mixes() -> None:
+    mixes = weighed(product=mix_product(limit=60))
+    assert [(mix.part, mix.parts) for mix in mixes] == [(1, 3), (2, 3), (3, 3)]
+    assert sum(mix.spread_grams for mix in mixes) == pytest.approx(132.4, abs=0.1)
+
+
+def test_no_cup_holds_more_than_the_product_allows() -> None:
+    product = replace(mix_product(), cup_limit_g=40.0)
+    (mix,) = weighed(product=product)
+    assert max(cup.mix_grams for cup in mix.cups) <= 40.0 + 0.1
+    assert len(mix.cups) == 2 + 2 + 1
+
+
+def test_a_mix_too_small_for_the_scale_is_made_larger_and_says_so() -> None:
+    # The smaller part needs 50 steps of the scale for 2 % (common practice).
+    coarse = replace(RULES, scale_step_g=1.0)
+    (mix,) = weighed(coat=flood(0.3, ()), settings=coarse)
+    assert mix.b_grams is not None
+    assert mix.b_grams >= 50.0
+    assert any("cannot be weighed exactly enough" in note for note in mix.notes)
+
+
+def test_a_one_part_product_has_no_parts() -> None:
+    paint = replace(mix_product(), kind=ProductKind.PRIMER, ratio=None)
+    (mix,) = weighed(product=paint, coat=flood(0.2, ()))
+    assert mix.a_grams is None
+    assert mix.b_grams is None
+    assert mix.total_grams > 0.0
+
+
+def test_leaf_is_laid_and_not_weighed() -> None:
+    studio = sample_studio(DAY)
+    (mix,) = weigh(studio, plan_of(planned(piece="copper-fern", coat="leaf")), [1])
+    assert mix.total_grams == 0.0
+    assert mix.cups == ()
+    assert mix.notes == ("Leaf is laid, not weighed.",)
+
+
+def test_asking_for_one_coat_gives_the_whole_mix_it_is_poured_from() -> None:
+    studio = sample_studio(DAY)
+    two = plan_of(
+        planned(1, "tide-tray", "flood", mix=4), planned(2, "dusk-tray", "flood", mix=4)
+    )
+    (mix,) = weigh(studio, two, [2])
+    assert [coat.number for coat in mix.coats] == [1, 2]
+    assert weigh(studio, two, [1, 2]) == (mix,)
+
+
+def test_too_much_colourant_is_noted() -> None:
+    much = (Colour(name="red", colourant="paste", colourant_pct=9),)
+    (mix,) = weighed(coat=flood(colours=much))
+    assert any("over the usual ceiling of 6 %" in note for note in mix.notes)
+
+
+def test_colourants_that_are_much_only_together_are_noted() -> None:
+    much = (Colour(name="grey", colourant="ground slate", colourant_pct=7),)
+    (mix,) = weighed(coat=flood(colours=much))
+    assert any("7.0 % of the mix" in note for note in mix.notes)
+
+
+def test_the_cup_is_empty_by_two_thirds_of_its_life() -> None:
+    # Tarn: 45 min for 100 g at 20 °C; the early edge is shorter, and so is a warmer room.
+    studio = sample_studio(DAY)
+    (mix,) = weigh(studio, plan_of(planned(piece="key-hooks", coat="top")), [1])
+    assert mix.out_of_cup_minutes is not None
+    assert 20.0 < mix.out_of_cup_minutes < 45.0
+
+
+def test_a_product_without_cup_life_gives_no_time() -> None:
+    bare = replace(mix_product(), sheet=())
+    assert weighed(product=bare)[0].out_of_cup_minutes is None
+
+
+def test_a_number_that_is_not_in_the_plan_is_refused_with_those_that_are() -> None:
+    with pytest.raises(UnknownName, match="no coat 7 in the kept plan; it has 1 to 1"):
+        weigh(studio_with(mix_product(), flood(), RULES), plan_of(planned()), [7])
+
+
+@given(
+    a=st.floats(50, 200),
+    b=st.floats(20, 200),
+    film=st.floats(0.1, 3.0),
+    step=st.sampled_from([0.01, 0.1, 0.5, 1.0]),
+    limit=st.floats(30, 400),
+)
+def test_rounding_to_the_scale_never_spoils_the_ratio(
+    a: float, b: float, film: float, step: float, limit: float
+) -> None:
+    settings = replace(RULES, scale_step_g=step)
+    product = replace(mix_product(a, b), cup_limit_g=limit)
+    for mix in weighed(product=product, coat=flood(film), settings=settings):
+        assert mix.a_grams is not None
+        assert mix.b_grams is not None
+        error = mix.b_grams / (mix.a_grams * b / a) - 1.0
+        assert abs(error) <= settings.ratio_tolerance_pct / 100.0
+        assert mix.total_grams == pytest.approx(mix.a_grams + mix.b_grams)
+        assert sum(cup.mix_grams for cup in mix.cups) == pytest.approx(mix.total_grams)
+        assert mix.total_grams >= mix.spread_grams - step

@@ -1,0 +1,148 @@
+from __future__ import annotations
+
+from datetime import timedelta
+from typing import TYPE_CHECKING
+
+import pytest
+
+from studio_planner.services import sample as sample_service
+from studio_planner.services.studio_files import read_studio
+from studio_planner.terminal import desk_command
+from tests.services.small_studios import DAY, two_trays
+
+if TYPE_CHECKING:
+    from pathlib import Path
+
+    from tests.terminal.conftest import Terminal
+
+
+@pytest.fixture
+def small_sample(monkeypatch: pytest.MonkeyPatch) -> None:
+    """The sample's way through the program, with a studio that is planned in a moment."""
+    small = two_trays()
+    monkeypatch.setattr(sample_service, "_stored", lambda: small)
+
+
+def test_the_sample_is_planned_and_in_the_file(sample: Path) -> None:
+    studio = read_studio(sample)
+    assert studio.plan is not None
+    assert studio.plan.start.astimezone(studio.time_zone).date() == DAY
+
+
+@pytest.mark.usefixtures("small_sample")
+def test_the_sample_begins_today_unless_told_otherwise(
+    terminal: Terminal, tmp_path: Path
+) -> None:
+    terminal.now += timedelta(days=3)
+    answer = terminal("sample", tmp_path / "a.studio")
+    assert answer.code == 0
+    assert f"from {DAY + timedelta(days=3)} on" in answer.out
+    plan = read_studio(tmp_path / "a.studio").plan
+    assert plan is not None
+    assert plan.start.date() == DAY + timedelta(days=3)
+
+
+def test_the_sample_is_never_written_over_a_file(terminal: Terminal, sample: Path) -> None:
+    before = sample.read_bytes()
+    answer = terminal("sample", sample)
+    assert answer.code == 2
+    assert "is there already" in answer.one_sentence
+    assert sample.read_bytes() == before
+
+
+@pytest.mark.parametrize("day", ["soon", "2026-13-01", "1970-06-01", "2026-02-30"])
+def test_a_first_day_that_is_none_is_refused(
+    terminal: Terminal, tmp_path: Path, day: str
+) -> None:
+    answer = terminal("sample", tmp_path / "a.studio", "--on", day)
+    assert answer.code == 2
+    assert "is not a date" in answer.one_sentence
+    assert not (tmp_path / "a.studio").exists()
+
+
+def test_a_folder_that_is_not_there_is_told(terminal: Terminal, unplanned: Path) -> None:
+    target = unplanned.parent / "none" / "out.json"
+    answer = terminal("export", unplanned, target)
+    assert answer.code == 2
+    assert str(target) in answer.one_sentence
+
+
+def test_export_and_import_carry_everything(
+    terminal: Terminal, sample: Path, tmp_path: Path
+) -> None:
+    target, again = tmp_path / "out.json", tmp_path / "again.studio"
+    assert terminal("export", sample, target).code == 0
+    assert terminal("import", target, again).code == 0
+    assert read_studio(again) == read_studio(sample)
+
+
+def test_import_refuses_a_file_that_exists_and_leaves_it_alone(
+    terminal: Terminal, sample: Path, tmp_path: Path
+) -> None:
+    target = tmp_path / "out.json"
+    terminal("export", sample, target)
+    before = sample.read_bytes()
+    answer = terminal("import", target, sample)
+    assert answer.code == 2
+    assert "is there already" in answer.one_sentence
+    assert sample.read_bytes() == before
+
+
+def test_an_import_that_is_no_studio_is_told_in_one_sentence(
+    terminal: Terminal, tmp_path: Path
+) -> None:
+    source = tmp_path / "in.json"
+    source.write_text("[1, 2", encoding="utf-8")
+    answer = terminal("import", source, tmp_path / "a.studio")
+    assert answer.code == 2
+    assert "in.json" in answer.one_sentence
+
+
+@pytest.mark.parametrize("command", ["plan", "check", "promise", "next", "export"])
+@pytest.mark.parametrize(
+    "content", [None, b"", b"hello", b"SQLite format 3\x00" + b"\x00" * 200]
+)
+def test_a_file_that_is_no_studio_is_told_in_one_sentence(
+    terminal: Terminal, tmp_path: Path, command: str, content: bytes | None
+) -> None:
+    path = tmp_path / "a.studio"
+    if content is not None:
+        path.write_bytes(content)
+    words = [tmp_path / "out.json"] if command == "export" else []
+    answer = terminal(command, path, *words)
+    assert answer.code == 2
+    assert str(path) in answer.one_sentence
+    assert not (tmp_path / "out.json").exists()
+
+
+def test_with_a_screen_the_desk_is_opened_on_the_file(terminal: Terminal, sample: Path) -> None:
+    terminal.has_screen = True
+    answer = terminal(sample)
+    assert (answer.code, answer.out, answer.err) == (0, "", "")
+    assert terminal.opened == [sample]
+
+
+def test_without_a_screen_the_kept_plan_is_printed_and_the_reason_said(
+    terminal: Terminal, sample: Path, unplanned: Path
+) -> None:
+    answer = terminal(sample)
+    assert answer.code == 0
+    assert answer.out.startswith("There is no screen here to open the desk on")
+    assert "Night sky panel" in answer.out
+    assert terminal.opened == []
+    assert terminal(unplanned).code == 1
+
+
+@pytest.mark.usefixtures("small_sample")
+def test_without_a_file_the_sample_is_made_once_in_the_makers_own_folder(
+    terminal: Terminal,
+) -> None:
+    path = terminal.folder / "data" / desk_command.SAMPLE_NAME
+    first = terminal()
+    assert first.code == 0
+    assert "There is no screen" in first.out
+    before = path.read_bytes()
+    terminal.has_screen = True
+    assert terminal().code == 0
+    assert terminal.opened == [path]
+    assert path.read_bytes() == before

@@ -1,0 +1,100 @@
+from __future__ import annotations
+
+from datetime import datetime
+from typing import TYPE_CHECKING
+
+from studio_planner.services.caution import DEFERRAL
+
+if TYPE_CHECKING:
+    from pathlib import Path
+
+    from tests.terminal.conftest import Terminal
+
+
+def _joined(text: str) -> str:
+    return " ".join(text.split())
+
+
+def test_next_lists_what_needs_hands_sorted_by_deadline(
+    terminal: Terminal, sample: Path
+) -> None:
+    found = terminal("next", sample, "--at", "2026-02-03T08:00", "--json").json
+    assert found["at"] == "2026-02-03T08:00:00+01:00"
+    assert found["hours"] == 12.0
+    keys = {
+        "what", "number", "piece", "piece_name", "coat", "start", "end", "opens", "deadline",
+        "person", "spot", "if_left",
+    }  # fmt: skip
+    assert all(set(item) == keys for item in found["items"])
+    deadlines = [datetime.fromisoformat(item["deadline"]) for item in found["items"]]
+    assert deadlines == sorted(deadlines)
+    assert {"weigh and pour", "last torch", "cover"} <= {i["what"] for i in found["items"]}
+
+
+def test_next_is_asked_for_now_unless_told_otherwise(terminal: Terminal, sample: Path) -> None:
+    assert terminal("next", sample, "--json").json["at"] == "2026-02-02T07:00:00+01:00"
+    assert "weigh and pour" in terminal("next", sample).out
+
+
+def test_when_nothing_is_near_the_next_thing_is_named(terminal: Terminal, sample: Path) -> None:
+    early = terminal("next", sample, "--at", "2026-01-20 03:00").out
+    assert "Nothing needs hands within 12 h" in early
+    assert "The next thing is: " in early
+    late = terminal("next", sample, "--at", "2027-01-01T00:00Z").out
+    assert late == "Nothing needs hands within 12 h of Fri 1 Jan 01:00.\n"
+
+
+def test_weigh_gives_parts_cups_and_what_the_scale_shows(
+    terminal: Terminal, sample: Path
+) -> None:
+    coats = read_planned(sample)[1].coats
+    number = next(c.number for c in coats if (c.piece, c.coat) == ("tide-tray", "flood"))
+    found = terminal("weigh", sample, str(number), "--json").json
+    assert found["caution"] == DEFERRAL
+    (mix,) = found["mixes"]
+    assert set(mix) == {
+        "mix", "part", "parts", "product", "coats", "spread_grams", "total_grams", "a_grams",
+        "b_grams", "scale", "cups", "out_of_cup_minutes", "notes",
+    }  # fmt: skip
+    assert mix["scale"] == [mix["a_grams"], mix["total_grams"]]
+    assert abs(mix["a_grams"] + mix["b_grams"] - mix["total_grams"]) < 1e-6
+    assert abs(mix["b_grams"] / mix["a_grams"] - 0.38) < 0.001
+    assert abs(sum(cup["mix_grams"] for cup in mix["cups"]) - mix["total_grams"]) < 1e-6
+
+
+def test_what_is_said_about_amounts_ends_with_who_decides(
+    terminal: Terminal, sample: Path
+) -> None:
+    every = [str(number) for number in range(1, 54)]
+    said = terminal("weigh", sample, *every)
+    assert said.code == 0
+    assert _joined(said.out).endswith(DEFERRAL)
+    assert "Weigh out" in said.out
+    assert "Cup foam" in said.out
+    assert "Leaf is laid, not weighed." in said.out
+
+
+def test_a_coat_is_asked_for_by_its_number(terminal: Terminal, sample: Path) -> None:
+    wrong = terminal("weigh", sample, "flood")
+    assert (wrong.code, wrong.one_sentence) == (
+        2,
+        "COAT 'flood' is not a whole number from 1 to 999999.",
+    )
+    far = terminal("weigh", sample, "999")
+    assert far.code == 2
+    assert far.one_sentence == "There is no coat 999 in the kept plan; it has 1 to 53."
+
+
+def test_a_time_that_the_clock_leaves_out_or_shows_twice_is_refused_with_both_readings(
+    terminal: Terminal, sample: Path
+) -> None:
+    # Clocks in Vienna change on 29 March and 25 October 2026 (directive 2000/84/EC).
+    missing = terminal("next", sample, "--at", "2026-03-29T02:30")
+    assert missing.code == 2
+    assert "is left out" in missing.one_sentence
+    assert "2026-03-29T01:30+01:00 or 2026-03-29T03:30+02:00" in missing.one_sentence
+    twice = terminal("next", sample, "--at", "2026-10-25T02:30")
+    assert twice.code == 2
+    assert "comes twice" in twice.one_sentence
+    assert "2026-10-25T02:30+02:00 or 2026-10-25T02:30+01:00" in twice.one_sentence
+    assert terminal("next", sample, "--at", "2026-10-25T02:30+01:00").code == 0

@@ -1,0 +1,182 @@
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import datetime
+from typing import TYPE_CHECKING
+
+import pytest
+
+from studio_planner.services.studio_files import create, keep_plan, read_planned, read_studio
+from tests.services.small_studios import cut_down, two_trays
+
+if TYPE_CHECKING:
+    from pathlib import Path
+
+    from tests.terminal.conftest import Terminal
+
+COAT_KEYS = {
+    "number", "piece", "piece_name", "coat", "kind", "product", "start", "end", "spot", "joint",
+    "opens", "closes", "trust", "mix", "person", "air", "poured", "ready",
+}  # fmt: skip
+ORDER_KEYS = {
+    "order", "name", "promise", "gate", "due", "ships", "state", "late_hours", "spare_hours",
+    "reason", "changes",
+}  # fmt: skip
+
+
+def test_plan_prints_the_plan_and_changes_nothing(terminal: Terminal, unplanned: Path) -> None:
+    before = unplanned.read_bytes()
+    answer = terminal("plan", unplanned)
+    assert answer.code == 0
+    assert answer.err == ""
+    assert "Tide tray" in answer.out
+    assert "All times are Europe/Vienna." in answer.out
+    assert unplanned.read_bytes() == before
+
+
+def test_plan_keeps_the_plan_only_when_told(terminal: Terminal, unplanned: Path) -> None:
+    assert terminal("plan", unplanned, "--keep").code == 0
+    assert read_planned(unplanned)[1].coats
+    assert terminal("check", unplanned).code == 0
+
+
+def test_the_json_of_a_plan_has_the_keys_that_are_written_down(
+    terminal: Terminal, unplanned: Path
+) -> None:
+    plan = terminal("plan", unplanned, "--json").json
+    assert set(plan) == {
+        "studio", "zone", "made", "start", "coats", "steps", "orders", "unplanned", "reasons",
+        "warnings",
+    }  # fmt: skip
+    assert all(set(coat) == COAT_KEYS for coat in plan["coats"])
+    assert all(set(order) == ORDER_KEYS for order in plan["orders"])
+    for coat in plan["coats"]:
+        assert set(coat["ready"]) == {"handle", "print_free", "full_cure"}
+        assert datetime.fromisoformat(coat["start"]).utcoffset() is not None
+    assert [coat["number"] for coat in plan["coats"]] == list(range(1, len(plan["coats"]) + 1))
+
+
+def test_a_plan_from_a_time_starts_nothing_before_it(
+    terminal: Terminal, unplanned: Path
+) -> None:
+    words = ("plan", unplanned, "--from", "2026-02-09T12:00", "--json")
+    plan = terminal(*words).json
+    assert plan["start"] == "2026-02-09T12:00:00+01:00"
+    ahead = [coat["start"] for coat in plan["coats"] if not coat["poured"]]
+    assert ahead
+    assert min(ahead) >= plan["start"]
+
+
+def test_a_plan_for_some_days_says_what_does_not_fit_into_them(
+    terminal: Terminal, unplanned: Path
+) -> None:
+    answer = terminal("plan", unplanned, "--days", "1", "--json")
+    assert answer.code == 1
+    plan = answer.json
+    assert all(coat["start"] < "2026-02-03T07:00" for coat in plan["coats"])
+    assert plan["reasons"] == [row["reason"] for row in plan["unplanned"]] != []
+    assert "Not planned: " in terminal("plan", unplanned, "--days", "1").out
+
+
+@pytest.mark.parametrize("as_json", [False, True])
+def test_a_studio_without_hands_cannot_be_planned_and_says_why(
+    terminal: Terminal, tmp_path: Path, as_json: bool
+) -> None:
+    path = tmp_path / "nobody.studio"
+    create(path, replace(two_trays(), people=()))
+    answer = terminal("plan", path, *(["--json"] if as_json else []))
+    assert answer.code == 1
+    assert answer.err == ""
+    reasons = answer.json["reasons"] if as_json else answer.out.splitlines()
+    assert reasons == ["There are no hands yet: say who can work when."]
+
+
+def test_no_line_of_any_table_is_wider_than_100_columns(
+    terminal: Terminal, sample: Path
+) -> None:
+    terminal.now = terminal.now.replace(day=3)
+    for words in (
+        ("check", sample),
+        ("promise", sample),
+        ("next", sample),
+        ("weigh", sample, "7", "8", "9"),
+        ("stages", sample, "tarn", "--at", "18C"),
+        (sample,),
+    ):
+        answer = terminal(*words)
+        assert answer.code == 0, answer.err
+        assert max(len(line) for line in answer.out.splitlines()) <= 100
+
+
+@pytest.mark.parametrize("command", [["check"], ["next"], ["promise"], ["weigh", "1"]])
+@pytest.mark.parametrize("as_json", [False, True])
+def test_what_needs_a_kept_plan_says_so_without_one(
+    terminal: Terminal, unplanned: Path, command: list[str], as_json: bool
+) -> None:
+    answer = terminal(command[0], unplanned, *command[1:], *(["--json"] if as_json else []))
+    assert answer.code == 1
+    assert answer.err == ""
+    said = answer.json["reasons"][0] if as_json else " ".join(answer.out.split())
+    assert "keeps no plan yet; make one with: studio-planner plan" in said
+
+
+def test_the_kept_plan_of_the_sample_keeps_every_rule(terminal: Terminal, sample: Path) -> None:
+    answer = terminal("check", sample)
+    assert (answer.code, answer.out) == (0, "The kept plan of 53 coats keeps every rule.\n")
+    assert terminal("check", sample, "--json").json == {"broken": [], "warnings": []}
+
+
+def test_a_kept_plan_that_breaks_a_rule_ends_with_1(terminal: Terminal, sample: Path) -> None:
+    plan = read_planned(sample)[1]
+    coats = list(plan.coats)
+    coats[-1] = replace(
+        coats[-1], spot=coats[-2].spot, start=coats[-2].start, end=coats[-2].end
+    )
+    keep_plan(sample, replace(plan, coats=tuple(coats)))
+    answer = terminal("check", sample, "--json")
+    assert answer.code == 1
+    assert all(
+        set(row) == {"rule", "piece", "coat", "when", "words"} for row in answer.json["broken"]
+    )
+    told = terminal("check", sample)
+    assert told.code == 1
+    assert "breaks" in told.out
+    assert "Broken, " in told.out
+
+
+def test_promise_ends_with_0_even_when_an_order_is_late(
+    terminal: Terminal, sample: Path
+) -> None:
+    answer = terminal("promise", sample)
+    assert answer.code == 0
+    assert "late by" in answer.out
+    assert "Tried: " in answer.out
+    rows = terminal("promise", sample, "--json").json["orders"]
+    assert len(rows) == 4
+    (late,) = [row for row in rows if row["state"] == "late"]
+    assert late["reason"]
+    assert any(change["keeps_promise"] for change in late["changes"])
+    assert late["ships"] > late["due"]
+
+
+def test_one_order_is_found_by_key_or_name(terminal: Terminal, sample: Path) -> None:
+    by_key = terminal("promise", sample, "market", "--json").json
+    assert by_key == terminal("promise", sample, "QUAY winter market", "--json").json
+    assert [row["order"] for row in by_key["orders"]] == ["market"]
+
+
+def test_an_order_that_is_not_there_is_answered_with_those_that_are(
+    terminal: Terminal, sample: Path
+) -> None:
+    answer = terminal("promise", sample, "nobody")
+    assert answer.code == 2
+    assert "There is no order called 'nobody'; the studio has: " in answer.one_sentence
+
+
+def test_a_studio_without_orders_promises_nothing(terminal: Terminal, tmp_path: Path) -> None:
+    path = tmp_path / "plain.studio"
+    create(path, cut_down(two_trays(), "tide-tray", "dusk-tray"))
+    terminal("plan", path, "--keep")
+    assert terminal("promise", path).out == "The studio has no orders.\n"
+    assert terminal("promise", path, "--json").json == {"orders": []}
+    assert read_studio(path).orders == ()
