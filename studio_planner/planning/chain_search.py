@@ -182,22 +182,42 @@ class ChainSearch:
         return self._allow.scuff and task.may_scuff
 
     def _scuffed_ranges(self, index: int) -> Stretches:
-        task = self._chain.tasks[index]
-        below = task.below
-        if below is None or not self._scuffs(task):
+        if not self._scuffs(self._chain.tasks[index]):
             return []
-        ready = self._sandable(below, self._starts[below][0][0])
-        if ready is None:
-            return []
-        length = self._sand_length()
-        sanding = self._means.shop.earliest_sanding(ready, length)
+        firsts = [stretches[0][0] for stretches in self._starts]
+        sanding = self._sanding(index, firsts)
         if sanding is None:
             return []
-        wait = max(self._means.shop.settle, task.lead)
-        return [(grid_up(sanding + length + wait), grid_down(self._means.until))]
+        return [(grid_up(sanding[1] + self._settling(index)), grid_down(self._means.until))]
 
-    def _sand_length(self) -> int:
-        return self._means.sand_seconds * sum(piece.count for piece in self._chain.pieces)
+    def _settling(self, index: int) -> int:
+        return max(self._means.shop.settle, self._chain.tasks[index].lead)
+
+    def _sanding(self, index: int, starts: list[int]) -> tuple[int, int] | None:
+        """The earliest sanding for a coat, turning first where it has to be turned.
+
+        The coat below can be sanded, what lies in between is under its cover, and what the
+        piece lies on can be handled.
+        """
+        task = self._chain.tasks[index]
+        below = task.below
+        ready = None if below is None else self._sandable(below, starts[below])
+        if ready is None:
+            return None
+        waits: list[int | None] = [ready]
+        waits += [self._handled(other, starts[other]) for other in task.rests_on]
+        between = range((below or 0) + 1, index)
+        waits += [self.covered(self._chain.tasks[i], starts[i]) for i in between]
+        if None in waits:
+            return None
+        length = self._sand_length(index)
+        after = max(wait for wait in waits if wait is not None)
+        start = self._means.shop.earliest_sanding(after, length)
+        return None if start is None else (start, start + length)
+
+    def _sand_length(self, index: int) -> int:
+        count = sum(piece.count for piece in self._chain.pieces)
+        return self._means.sand_seconds * count + self._chain.tasks[index].lead
 
     def _sandable(self, index: int, start: int) -> int | None:
         task = self._chain.tasks[index]
@@ -393,6 +413,8 @@ class ChainSearch:
                 limit = min(limit, -1 if latest is None else latest - task.block)
             if tasks[later].below == index:
                 limit = min(limit, self._joint_limit(index, later, starts[later]))
+            elif self._scuffs(tasks[later]) and (tasks[later].below or 0) < index:
+                limit = min(limit, self._cover_limit(index, later, starts[later]))
         return latest_until(self._starts[index], limit)
 
     def _joint_limit(self, index: int, later: int, upper: int) -> int:
@@ -417,16 +439,25 @@ class ChainSearch:
         return -1 if latest is None else latest - task.block
 
     def _scuff_limit(self, index: int, later: int, upper: int) -> int:
-        task, above = self._chain.tasks[index], self._chain.tasks[later]
+        """The latest start of a coat that leaves time to sand it before the one at `upper`."""
+        task = self._chain.tasks[index]
+        sanding = self._latest_sanding(index, later, upper)
         clock = self._means.edges.not_before(task.product, self._place(index), Stage.SANDABLE)
-        if not self._scuffs(above) or clock is None:
-            return -1
-        shop = self._means.shop
-        wait = max(shop.settle, above.lead)
-        first = self._starts[index][0][0]
-        sanding = shop.latest_sanding(first, upper - wait, self._sand_length())
-        latest = None if sanding is None else clock.latest(sanding)
+        latest = None if sanding is None or clock is None else clock.latest(sanding)
         return -1 if latest is None else latest - task.block
+
+    def _latest_sanding(self, index: int, later: int, upper: int) -> int | None:
+        if not self._scuffs(self._chain.tasks[later]):
+            return None
+        first = self._starts[index][0][0]
+        until = upper - self._settling(later)
+        return self._means.shop.latest_sanding(first, until, self._sand_length(later))
+
+    def _cover_limit(self, index: int, later: int, upper: int) -> int:
+        """The latest start of a coat in between that is covered while another is sanded."""
+        task = self._chain.tasks[index]
+        sanding = self._latest_sanding(index, later, upper)
+        return -1 if sanding is None else self._covered_by(task, sanding)
 
     def _joint(self, index: int, starts: list[int]) -> PlacedJoint | None:
         task = self._chain.tasks[index]
@@ -446,29 +477,36 @@ class ChainSearch:
         return self._scuffed(index, starts)
 
     def _scuffed(self, index: int, starts: list[int]) -> PlacedJoint | None:
-        task = self._chain.tasks[index]
-        if task.below is None or not self._scuffs(task):
+        sanding = self._sanding(index, starts) if self._scuffs(self._chain.tasks[index]) else None
+        if sanding is None or sanding[1] + self._settling(index) > starts[index]:
             return None
-        ready = self._sandable(task.below, starts[task.below])
-        length = self._sand_length()
-        shop = self._means.shop
-        sanding = None if ready is None else shop.earliest_sanding(ready, length)
-        wait = max(shop.settle, task.lead)
-        if sanding is None or sanding + length + wait > starts[index]:
-            return None
-        return PlacedJoint(Joint.SCUFFED, sand=(sanding, sanding + length))
+        return PlacedJoint(Joint.SCUFFED, sand=sanding)
 
     def _steps_fit(self, index: int, starts: list[int]) -> bool:
-        """Tell whether tape and drips can be done before the next block of the piece begins."""
+        """Tell whether tape and drips can be done before the next block of the piece begins.
+
+        And whether size that keeps its spot has it until then.
+        """
         task = self._chain.tasks[index]
-        if task.fixed is not None:
-            return True
         last = index + 1 == len(starts)
         before = ALWAYS if last else starts[index + 1] - self._chain.tasks[index + 1].lead
+        if task.stays and not last and task.fixed is None:
+            shop = self._means.shop
+            span = starts[index], starts[index + 1]
+            if not all(shop.spots[spot].holds(*span) for spot in self._ground.spots):
+                return False
         return all(
-            self.awake_step(index, starts[index], opens, closes, before) is not None
-            for opens, closes in narrow_windows(task)
+            self._step_fits(index, starts[index], window, before) for window in narrow_windows(task)
         )
+
+    def _step_fits(
+        self, index: int, start: int, window: tuple[Stage, Stage], before: int
+    ) -> bool:
+        if self.awake_step(index, start, *window, before) is not None:
+            return True
+        # What is left of a poured coat's window may lie in the night; then it is too late.
+        fixed = self._chain.tasks[index].fixed is not None
+        return fixed and self.awake_step(index, start, *window, ALWAYS) is None
 
 
 def narrow_windows(task: Task) -> list[tuple[Stage, Stage]]:

@@ -5,14 +5,17 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from studio_planner.planning.spans import GRID, grid_down
-from studio_planner.planning.stage_times import NotAfter, NotBefore
+from studio_planner.craft.products import ProductKind
+from studio_planner.planning.problem import handle_stage
+from studio_planner.planning.stage_times import AtOnce, NotAfter, NotBefore
 from studio_planner.science.clocks import reached_through
-from studio_planner.science.stages import Edge, Stage
+from studio_planner.science.stages import Edge
 
 if TYPE_CHECKING:
     from studio_planner.craft.products import Product
     from studio_planner.craft.timing import Timing
     from studio_planner.science.clocks import StageClock
+    from studio_planner.science.stages import Stage
 
 _LOOK_BACK = 60 * 86_400
 
@@ -52,8 +55,9 @@ class Edges:
         """Use the studio's clocks."""
         self._timing = timing
         rest = timing.studio.resting_place
-        self._rest = rest.key if rest is not None else ""
+        self._rest = timing.studio.places[0].key if rest is None else rest.key
         self._before: dict[tuple[str, str, Stage, Edge], NotBefore | None] = {}
+        self._handle: dict[tuple[str, str], NotBefore] = {}
         self._after: dict[tuple[str, str, Stage, Edge], NotAfter | None] = {}
 
     def not_before(
@@ -77,20 +81,29 @@ class Edges:
         return self._after[key]
 
     def handle(self, product: Product, place: str) -> NotBefore:
-        """When a coat has reached handle at its safe edge."""
-        found = self.not_before(product, place, Stage.HANDLE)
-        if found is None:
-            raise KeyError(Stage.HANDLE)
-        return found
+        """When a coat has safely reached handle, or the next later stage on its sheet.
+
+        Leaf, and size that knows no such stage, are there at once; size keeps its spot all the
+        same until the next coat.
+        """
+        stage = handle_stage(product)
+        key = (product.key, place)
+        if key not in self._handle:
+            clock = None
+            if stage is not None:
+                clock = self._timing.clock(product, place, stage, Edge.LATE)
+            self._handle[key] = AtOnce() if clock is None else NotBefore(clock)
+        return self._handle[key]
 
     def _clock(
         self, product: Product, place: str, stage: Stage, edge: Edge
     ) -> StageClock | _Moving | None:
         here = self._timing.clock(product, place, stage, edge)
-        if here is None or place == self._rest or not self._rest or stage is Stage.HANDLE:
-            return here
         rest = self._timing.clock(product, self._rest, stage, edge)
-        handle = self._timing.clock(product, place, Stage.HANDLE, Edge.LATE)
-        if rest is None or handle is None:
+        if here is None or rest is None or place == self._rest:
             return here
-        return _Moving(here, rest, handle)
+        handle = handle_stage(product)
+        if handle is None:
+            return rest if product.kind is ProductKind.LEAF else here
+        leaves = self._timing.clock(product, place, handle, Edge.LATE)
+        return here if leaves is None else _Moving(here, rest, leaves)

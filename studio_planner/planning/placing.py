@@ -9,7 +9,8 @@ from typing import TYPE_CHECKING
 from studio_planner.craft.pieces import CoatKind, Joint
 from studio_planner.craft.plans import Trust
 from studio_planner.planning.chain_search import Allow, ChainSearch, Dead, Ground, Means
-from studio_planner.planning.problem import gate_coats, gate_stage
+from studio_planner.craft.products import ProductKind
+from studio_planner.planning.problem import gate_coats, gate_stage, handle_stage
 from studio_planner.science.stages import Edge, Stage
 
 if TYPE_CHECKING:
@@ -239,7 +240,7 @@ class Placer:
     ) -> int | None:
         """When every coat of a chain has safely reached a gate; None when never."""
         gates = []
-        for coat in gate_coats(self.studio, chain.pieces[0]):
+        for coat in gate_coats(self.studio, chain.pieces[0], wished):
             index = chain.pieces[0].position(coat.key)
             stage = gate_stage(chain.tasks[index].product, wished)
             reached = (
@@ -321,9 +322,9 @@ class Placer:
                 continue
             end = start + task.block
             shop.take_hands(placement.people[index], start - task.lead, end)
-            handled = self.means.edges.handle(task.product, placement.ground.place).at(end)
+            until = self._freed(placement, index, end)
             for spot in placement.ground.spots:
-                shop.take_spot(spot, start, self.means.end if handled is None else handled)
+                shop.take_spot(spot, start, until)
             if task.coat.kind is not CoatKind.LEAF:
                 shop.add_wet(start, search.covered(task, start))
             sand, sander = placement.joints[index].sand, placement.sanders[index]
@@ -332,6 +333,15 @@ class Placer:
                 shop.add_sanding(*sand)
         for pack in placement.packed:
             shop.take_hands(pack.person, pack.start, pack.end)
+
+
+    def _freed(self, placement: Placement, index: int, end: int) -> int:
+        """When a coat sets its spot free."""
+        task = placement.chain.tasks[index]
+        if task.stays and index + 1 < len(placement.starts):
+            return placement.starts[index + 1]
+        handled = self.means.edges.handle(task.product, placement.ground.place).at(end)
+        return self.means.end if handled is None else handled
 
 
 def _moment(second: float) -> datetime:
@@ -344,9 +354,10 @@ def hold_poured(studio: Studio, means: Means, piece: Piece) -> None:
         product = studio.product(piece.coat(pour.coat).product)
         place = means.place_of_spot[pour.spot]
         start, end = int(pour.start.timestamp()), int(pour.end.timestamp())
-        if product.figures(Stage.HANDLE):
-            handled = means.edges.handle(product, place).at(end)
-            means.shop.take_spot(pour.spot, start, means.end if handled is None else handled)
+        handled = means.edges.handle(product, place).at(end)
+        stays = product.kind is ProductKind.SIZE and handle_stage(product) is None
+        until = means.end if handled is None or stays else handled
+        means.shop.take_spot(pour.spot, start, until)
         for stage in (Stage.COVER, Stage.TACK_FREE, Stage.RECOAT_OPENS):
             clock = means.edges.not_before(product, place, stage)
             if clock is not None:

@@ -29,12 +29,14 @@ class Task:
     `below` and `rests_on` are positions in the chain; `sheet_opens` and `sheet_closes` are the
     stages of the coat below that make this joint's window (None: no such edge). `has_window` is
     False where the sheet does not say when it closes; then only a scuffed joint is left.
+    `stays` marks size whose sheet knows no handle: it keeps its spot until the next coat.
     """
 
     coat: Coat
     product: Product
     block: int
     lead: int
+    turned: bool
     below: int | None
     rests_on: tuple[int, ...]
     sheet_opens: Stage | None
@@ -43,6 +45,7 @@ class Task:
     may_scuff: bool
     may_test: bool
     bare_porous: bool
+    stays: bool
     fixed: Poured | None
 
     @property
@@ -65,6 +68,11 @@ class Chain:
     def hands(self) -> int:
         """Seconds of hands that are still to be given."""
         return sum(task.block + task.lead for task in self.tasks[self.first :])
+
+
+def handle_stage(product: Product) -> Stage | None:
+    """The stage that ends a product's stay on its spot: handle, or the next later one."""
+    return gate_stage(product, Stage.HANDLE)
 
 
 def gate_stage(product: Product, wished: Stage) -> Stage | None:
@@ -147,15 +155,25 @@ def _task(studio: Studio, group: tuple[Piece, ...], index: int, fixed: Poured | 
         product=product,
         block=_block_seconds(studio, group, coat) if fixed is None else _length(fixed),
         lead=studio.settings.turn_minutes * count * 60 if piece.turned_before(index) else 0,
+        turned=piece.turned_before(index),
         below=below,
         rests_on=piece.rests_on(index),
         sheet_opens=opens,
         sheet_closes=closes,
         has_window=not _window_unknown(studio, piece, index),
         may_scuff=_may_scuff(studio, piece, index),
-        may_test=lower is not None and (lower.sandable or lower.test_first),
+        may_test=_may_test(coat, lower),
         bare_porous=below is None and piece.material.porous,
+        stays=handle_stage(product) is None and product.kind is not ProductKind.LEAF,
         fixed=fixed,
+    )
+
+
+def _may_test(coat: Coat, lower: Coat | None) -> bool:
+    return (
+        lower is not None
+        and coat.joint is not Joint.WET_IN_WET
+        and (lower.sandable or lower.test_first)
     )
 
 
@@ -184,7 +202,15 @@ def _window_stages(
     if piece.stack[index].joint is Joint.ON_DRY and not product.figures(opens):
         opens = Stage.TACK_FREE
     closes = Stage.RECOAT_CLOSES if product.figures(Stage.RECOAT_CLOSES) else None
+    if _leaf_says_nothing(piece.stack[index], product):
+        return None, closes
     return opens, closes
+
+
+def _leaf_says_nothing(coat: Coat, below: Product) -> bool:
+    """Leaf has no film: where its sheet is silent, a coat meant for dry may follow at once."""
+    silent = not below.figures(Stage.RECOAT_OPENS) and not below.figures(Stage.TACK_FREE)
+    return coat.joint is Joint.ON_DRY and below.kind is ProductKind.LEAF and silent
 
 
 def _may_scuff(studio: Studio, piece: Piece, index: int) -> bool:
@@ -192,12 +218,7 @@ def _may_scuff(studio: Studio, piece: Piece, index: int) -> bool:
     if below is None or piece.stack[index].joint is Joint.WET_IN_WET:
         return False
     lower = piece.stack[below]
-    # Only straight above: a wet face in between would catch the dust.
-    return (
-        below == index - 1
-        and lower.sandable
-        and bool(studio.product(lower.product).figures(Stage.SANDABLE))
-    )
+    return lower.sandable and bool(studio.product(lower.product).figures(Stage.SANDABLE))
 
 
 def missing_figures(studio: Studio, piece: Piece) -> list[Unplanned]:
@@ -206,9 +227,10 @@ def missing_figures(studio: Studio, piece: Piece) -> list[Unplanned]:
     needs: list[tuple[str, str]] = []
     for index, coat in enumerate(piece.stack):
         product = studio.product(coat.product)
-        for stage in _needed_of(coat):
-            if not product.figures(stage):
-                needs.append((coat.key, _sentence(piece, coat, product.name, stage)))
+        needs += [
+            (coat.key, _sentence(piece, coat, product.name, stage))
+            for stage in _lacking(piece, coat, product)
+        ]
         below = piece.below(index)
         if index >= poured and below is not None:
             needs += _joint_needs(studio, piece, index, below)
@@ -217,13 +239,27 @@ def missing_figures(studio: Studio, piece: Piece) -> list[Unplanned]:
     return [Unplanned(piece=piece.key, coat=coat, reason=words) for coat, words in rows]
 
 
-def _needed_of(coat: Coat) -> list[Stage]:
-    stages = [Stage.HANDLE]
+def _lacking(piece: Piece, coat: Coat, product: Product) -> list[Stage]:
+    stages = []
     if coat.taped:
         stages += [Stage.TAPE_OPENS, Stage.TAPE_CLOSES]
     if coat.trimmed:
         stages += [Stage.TRIM_OPENS, Stage.TRIM_CLOSES]
-    return stages
+    lacking = [stage for stage in stages if not product.figures(stage)]
+    if not _may_be_silent(piece, coat, product) and handle_stage(product) is None:
+        lacking.append(Stage.HANDLE)
+    return lacking
+
+
+def _may_be_silent(piece: Piece, coat: Coat, product: Product) -> bool:
+    """Size under another coat, and leaf, have no handle of their own."""
+    if product.kind is ProductKind.LEAF:
+        return True
+    return product.kind is ProductKind.SIZE and _under_another(piece, coat)
+
+
+def _under_another(piece: Piece, coat: Coat) -> bool:
+    return any(later.touches(coat) for later in piece.stack[piece.position(coat.key) + 1 :])
 
 
 def _joint_needs(studio: Studio, piece: Piece, index: int, below: int) -> list[tuple[str, str]]:
@@ -253,21 +289,28 @@ def _gate_fault(studio: Studio, piece: Piece) -> list[tuple[str, str]]:
     if order is None:
         return []
     faults = []
-    for coat in gate_coats(studio, piece):
+    for coat in gate_coats(studio, piece, order.gate.stage):
         product = studio.product(coat.product)
         if gate_stage(product, order.gate.stage) is None:
             faults.append((coat.key, _sentence(piece, coat, product.name, order.gate.stage)))
     return faults
 
 
-def gate_coats(studio: Studio, piece: Piece) -> list[Coat]:
-    """The coats that hold a gate closed: all but leaf and size under other coats."""
-    thin = {ProductKind.LEAF, ProductKind.SIZE}
-    return [
-        coat
-        for coat in piece.stack
-        if coat is piece.stack[-1] or studio.product(coat.product).kind not in thin
-    ]
+def gate_coats(studio: Studio, piece: Piece, stage: Stage) -> list[Coat]:
+    """The coats that hold a gate closed.
+
+    All but size and leaf under other coats whose sheets know neither the gate nor a later one.
+    """
+    return [coat for coat in piece.stack if not _skipped(studio, piece, coat, stage)]
+
+
+def _skipped(studio: Studio, piece: Piece, coat: Coat, stage: Stage) -> bool:
+    product = studio.product(coat.product)
+    return (
+        product.kind in {ProductKind.LEAF, ProductKind.SIZE}
+        and gate_stage(product, stage) is None
+        and _under_another(piece, coat)
+    )
 
 
 def _sentence(piece: Piece, coat: Coat, product: str, stage: Stage) -> str:

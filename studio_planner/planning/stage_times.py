@@ -7,15 +7,19 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from typing_extensions import override
+
 if TYPE_CHECKING:
     from typing import Protocol
 
     class Clock(Protocol):
         """What both a clock in one place and one of a moving piece can answer."""
 
-        def reached(self, start: float, /) -> float | None: ...
+        def reached(self, start: float, /) -> float | None:
+            """When the stage is reached from a start."""
 
-        def start_for(self, by: float, /) -> float | None: ...
+        def start_for(self, by: float, /) -> float | None:
+            """The latest start that has reached it by then."""
 
 
 ALWAYS = 1 << 40
@@ -44,6 +48,23 @@ class NotBefore:
             exact = self._clock.start_for(by - 2)
             self._latest[by] = None if exact is None else int(exact)
         return self._latest[by]
+
+
+class AtOnce(NotBefore):
+    """A stage that is there as soon as the block ends: leaf has no film to wait for."""
+
+    def __init__(self) -> None:
+        """Need no clock."""
+
+    @override
+    def at(self, spread: int) -> int | None:
+        """The same second."""
+        return spread
+
+    @override
+    def latest(self, by: int) -> int | None:
+        """The same second."""
+        return by
 
 
 class NotAfter:

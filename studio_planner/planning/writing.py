@@ -130,7 +130,7 @@ def _numbered(coats: list[PlannedCoat]) -> tuple[PlannedCoat, ...]:
 def _steps(placer: Placer, placement: Placement) -> list[PlannedStep]:
     steps: list[PlannedStep] = []
     for index, piece in enumerate(placement.chain.pieces):
-        for position in range(placement.chain.first, len(placement.chain.tasks)):
+        for position in range(len(placement.chain.tasks)):
             steps += _sand_and_turn(placement, piece, position)
             steps += _awake_steps(placer, placement, piece, position)
         steps += [
@@ -157,14 +157,19 @@ def _share(placement: Placement, piece: Piece, start: int, end: int) -> tuple[in
 
 def _sand_and_turn(placement: Placement, piece: Piece, position: int) -> list[PlannedStep]:
     task = placement.chain.tasks[position]
+    if task.fixed is not None:
+        return []
     steps = []
+    start, person = placement.starts[position], placement.people[position]
     sand, sander = placement.joints[position].sand, placement.sanders[position]
     if sand is not None and sander is not None:
-        steps.append((StepKind.SAND, _share(placement, piece, *sand), sander))
-    if task.lead:
-        start = placement.starts[position]
+        # A piece that has to be turned for this coat is turned to be sanded.
+        turned = sand[0] + task.lead
+        steps.append((StepKind.SAND, _share(placement, piece, turned, sand[1]), sander))
+        start, person = turned, sander
+    if task.turned:
         span = _share(placement, piece, start - task.lead, start)
-        steps.append((StepKind.TURN, span, placement.people[position]))
+        steps.append((StepKind.TURN, span, person))
     return [
         PlannedStep(
             kind=kind,
@@ -224,7 +229,7 @@ def _whole(
 ) -> datetime | None:
     """When every coat of a piece has reached a stage (or the next later one on its sheet)."""
     reached = []
-    for coat in gate_coats(placer.studio, piece):
+    for coat in gate_coats(placer.studio, piece, wished):
         index = piece.position(coat.key)
         product = placement.chain.tasks[index].product
         stage = gate_stage(product, wished)
