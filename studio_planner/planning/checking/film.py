@@ -44,6 +44,7 @@ class FilmRates:
         self._edge = edge
         self._minimum = minimum
         self._stops = minimum is not None and law.stage.not_before
+        self._levels = (*law.kinks(edge), *(() if minimum is None else (minimum,)))
         self._stretches: dict[int, tuple[_Stretch, ...]] = {}
 
     def walk(self, start: float, end: float, amount: float) -> tuple[float | None, float]:
@@ -82,13 +83,12 @@ class FilmRates:
     def _cuts(self, index: int) -> list[float]:
         """Instants at which the rate has a kink or stops, with both ends of the segment."""
         start, end = self._history.seconds[index : index + 2]
-        limits = () if self._minimum is None else (self._minimum,)
         cuts = {start, end}
         for towards in {0.0, _TOWARDS[self._edge]}:
             from_celsius, to_celsius = self._ends(index, towards)
             if from_celsius == to_celsius:
                 continue
-            for celsius in (*self._law.kinks(self._edge), *limits):
+            for celsius in self._levels:
                 part = (celsius - from_celsius) / (to_celsius - from_celsius)
                 if 0.0 < part < 1.0:
                     cuts.add(start + part * (end - start))
@@ -132,6 +132,7 @@ class FilmRates:
         def rate(instant: float) -> float:
             ahead = instant - start
             felt = max(celsius + slope * ahead, floor)
-            return 1.0 / (_SECONDS_PER_HOUR * hours(felt, edge, band + band_slope * ahead))
+            width = max(band + band_slope * ahead, 0.0)  # rounding may go below nothing
+            return 1.0 / (_SECONDS_PER_HOUR * hours(felt, edge, width))
 
         return rate

@@ -106,13 +106,12 @@ def _leaves(reading: Reading, order: Order) -> datetime | None:
 
 
 def ready(lane: Lane, stage: Stage, edge: Edge) -> float | None:
-    """When a whole piece has reached a stage; None when one of its coats never does."""
-    latest = 0.0
-    for laid in lane.laid:
-        if skipped(lane, laid, stage):
-            continue
-        second = cured(lane, laid, stage, edge)
-        if second is None:
-            return None
-        latest = max(latest, second)
-    return latest
+    """When a whole piece has reached a stage; None when one of its coats never does.
+
+    Of several coats of one product the last is the last to get there.
+    """
+    counting = [laid for laid in lane.laid if not skipped(lane, laid, stage)]
+    last = {laid.product.key: laid for laid in sorted(counting, key=lambda one: one.end)}
+    seconds = [cured(lane, laid, stage, edge) for laid in last.values()]
+    found = [second for second in seconds if second is not None]
+    return max(found, default=0.0) if len(found) == len(seconds) else None

@@ -238,3 +238,10 @@ def test_stretches_before_the_start_and_after_the_end_are_left_out() -> None:
     for start, end in ((50_000.0, 60_000.0), (1000.0, 9000.0)):
         expected = quad(share, start, end, epsrel=1e-11)[0]
         assert 1.0 - rates.walk(start, end, 1.0)[1] == pytest.approx(expected, rel=1e-7)
+
+
+def test_a_band_that_shrinks_to_nothing_never_falls_below_it() -> None:
+    room = History((1.77e9, 1.77e9 + 600.0), (2.0, 2.0), (2.9, 0.0), (None, None))
+    found, missing = FilmRates(LAWS[0], room, Edge.EARLY, None).walk(1.77e9, math.inf, 1.0)
+    assert found is None
+    assert 0.9 < missing < 1.0
