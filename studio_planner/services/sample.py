@@ -9,6 +9,7 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import date, datetime, time, timedelta
 from functools import lru_cache
+from os.path import lexists
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.local_time import instant
@@ -16,6 +17,8 @@ from studio_planner.craft.resources import resource_path
 from studio_planner.services.plan_again import plan_again
 from studio_planner.services.studio_files import create
 from studio_planner.storage.exchange import studio_from_json
+from studio_planner.storage.file_errors import told_about
+from studio_planner.storage.placing import refuse_existing
 
 if TYPE_CHECKING:
     from pathlib import Path
@@ -24,6 +27,9 @@ if TYPE_CHECKING:
     from studio_planner.craft.hands import Person, WorkHours
     from studio_planner.craft.places import Place, Reading
     from studio_planner.craft.studio import Studio
+
+FILE_NAME = "sample.studio"
+"""What the sample's file is called in the maker's own folder."""
 
 REFERENCE_DAY = date(2026, 2, 2)
 """The Monday that the stored sample is dated from."""
@@ -60,9 +66,21 @@ def planned_sample(day: date) -> Studio:
 
 def create_sample(path: Path, day: date) -> Studio:
     """Make a studio file that holds the planned sample; StudioFileError when it is taken."""
+    with told_about(path):
+        refuse_existing(path, overwrite=False)  # before the planning, which takes its time
     studio = planned_sample(day)
     create(path, studio)
     return studio
+
+
+def sample_file(folder: Path, now: datetime) -> Path:
+    """Give the sample's file in a folder; both are made when they are not there."""
+    path = folder / FILE_NAME
+    if not lexists(path):
+        with told_about(folder):
+            folder.mkdir(parents=True, exist_ok=True)
+        create_sample(path, sample_day(now))
+    return path
 
 
 @lru_cache(maxsize=1)

@@ -10,9 +10,6 @@ from studio_planner.terminal.writing import say, say_wrapped
 if TYPE_CHECKING:
     from studio_planner.terminal.surroundings import Surroundings
 
-SAMPLE_NAME = "sample.studio"
-"""The sample studio's file in the maker's own data folder."""
-
 
 def desk(file: str | None, around: Surroundings) -> int:
     """Open the desk on a file, or on the sample, which is made when it is not there."""
@@ -36,13 +33,6 @@ def _print_kept(path: Path) -> int:
 
 
 def _sample(around: Surroundings) -> Path:
-    path = around.data_folder() / SAMPLE_NAME
-    if not path.exists():
-        from studio_planner.services.sample import (  # noqa: PLC0415 - when needed
-            create_sample,
-            sample_day,
-        )
+    from studio_planner.services.sample import sample_file  # noqa: PLC0415 - when needed
 
-        path.parent.mkdir(parents=True, exist_ok=True)
-        create_sample(path, sample_day(around.clock.now()))
-    return path
+    return sample_file(around.data_folder(), around.clock.now())

@@ -5,7 +5,6 @@ from __future__ import annotations
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from studio_planner.craft.errors import StudioFileError
 from studio_planner.services.sample import EARLIEST, LATEST, create_sample, sample_day
 from studio_planner.services.studio_files import export_studio, import_studio
 from studio_planner.terminal.bad_input import BadInput
@@ -26,8 +25,6 @@ def sample(arguments: argparse.Namespace, around: Surroundings) -> int:
         day = day_of(arguments.on, "--on")
         if not EARLIEST <= day <= LATEST:
             raise BadInput(f"--on {day} is too far away; choose a day from {EARLIEST} on.")
-    if path.exists():
-        raise StudioFileError(f"{path} is there already; choose another name.")
     studio = create_sample(path, day)
     coats = 0 if studio.plan is None else len(studio.plan.coats)
     say_wrapped(

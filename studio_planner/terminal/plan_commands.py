@@ -62,7 +62,8 @@ def check(arguments: argparse.Namespace, around: Surroundings) -> int:
         say_json({k: [finding_json(studio, f) for f in v] for k, v in found.items()})
     else:
         count = len(kept.coats)
-        verdict = "keeps every rule" if report.clean else f"breaks {len(report.broken)} rules"
+        broken = f"breaks a rule {len(report.broken)} times"
+        verdict = "keeps every rule" if report.clean else broken
         say(f"The kept plan of {count} coats {verdict}.")
         _print_findings(studio, "Broken", report.broken)
         _print_findings(studio, "Note", report.warnings)

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 from datetime import date, datetime, time
+from functools import cache
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.local_time import instant
-from studio_planner.services.sample import sample_studio
+from studio_planner.services.sample import planned_sample, sample_studio
 
 if TYPE_CHECKING:
     from studio_planner.craft.plans import Plan
@@ -47,6 +48,12 @@ def cut_down(studio: Studio, *pieces: str, orders: tuple[str, ...] = ()) -> Stud
 def two_trays() -> Studio:
     """Two trays whose primer is dry; one of them is promised for a market."""
     return cut_down(sample_studio(DAY), "tide-tray", "dusk-tray", orders=("market",))
+
+
+@cache
+def planned_once() -> Studio:
+    """The whole sample with its plan; it takes seconds, so all tests share one."""
+    return planned_sample(DAY)
 
 
 def kept(studio: Studio) -> Plan:

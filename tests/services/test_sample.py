@@ -15,11 +15,10 @@ from studio_planner.services.sample import (
     LATEST,
     REFERENCE_DAY,
     _moved_hours,
-    planned_sample,
     sample_day,
     sample_studio,
 )
-from tests.services.small_studios import kept, morning
+from tests.services.small_studios import kept, morning, planned_once
 
 if TYPE_CHECKING:
     from studio_planner.craft.plans import Plan
@@ -32,7 +31,7 @@ CHANGES = (date(2026, 3, 29), date(2026, 10, 25))
 
 @pytest.fixture(scope="module")
 def planned() -> Studio:
-    return planned_sample(REFERENCE_DAY)
+    return planned_once()
 
 
 def test_the_sample_is_a_workshop_of_the_size_that_was_asked_for() -> None:

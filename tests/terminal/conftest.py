@@ -12,7 +12,7 @@ from studio_planner.services.sample import sample_studio
 from studio_planner.services.studio_files import create
 from studio_planner.terminal.entry import run
 from studio_planner.terminal.surroundings import Surroundings
-from tests.services.small_studios import DAY, StoppedClock, morning, two_trays
+from tests.services.small_studios import DAY, StoppedClock, morning, planned_once, two_trays
 
 
 @dataclass(frozen=True)
@@ -69,15 +69,9 @@ def terminal(capsys: pytest.CaptureFixture[str], tmp_path: Path) -> Terminal:
 
 @pytest.fixture(scope="session")
 def sample_made(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """The sample's file, made once by the command itself."""
+    """The sample's file with its plan, made once."""
     path = tmp_path_factory.mktemp("sample") / "sample.studio"
-    around = Surroundings(
-        clock=StoppedClock(morning(sample_studio(DAY))),
-        has_screen=False,
-        data_folder=Path,
-        open_desk=lambda _: 0,
-    )
-    assert run(["sample", str(path), "--on", DAY.isoformat()], around) == 0
+    create(path, planned_once())
     return path
 
 

@@ -7,7 +7,6 @@ import pytest
 
 from studio_planner.services import sample as sample_service
 from studio_planner.services.studio_files import read_studio
-from studio_planner.terminal import desk_command
 from tests.services.small_studios import DAY, two_trays
 
 if TYPE_CHECKING:
@@ -137,7 +136,7 @@ def test_without_a_screen_the_kept_plan_is_printed_and_the_reason_said(
 def test_without_a_file_the_sample_is_made_once_in_the_makers_own_folder(
     terminal: Terminal,
 ) -> None:
-    path = terminal.folder / "data" / desk_command.SAMPLE_NAME
+    path = terminal.folder / "data" / sample_service.FILE_NAME
     first = terminal()
     assert first.code == 0
     assert "There is no screen" in first.out
@@ -146,3 +145,26 @@ def test_without_a_file_the_sample_is_made_once_in_the_makers_own_folder(
     assert terminal().code == 0
     assert terminal.opened == [path]
     assert path.read_bytes() == before
+
+
+def test_a_folder_that_cannot_be_made_is_told_in_one_sentence(terminal: Terminal) -> None:
+    (terminal.folder / "data").write_text("a file where the folder should be")
+    answer = terminal()
+    assert answer.code == 2
+    assert str(terminal.folder / "data") in answer.one_sentence
+
+
+@pytest.mark.parametrize("command", ["sample", "plan", "check"])
+def test_a_name_that_no_system_takes_is_told_in_one_sentence(
+    terminal: Terminal, tmp_path: Path, command: str
+) -> None:
+    answer = terminal(command, tmp_path / ("x" * 300))
+    assert answer.code == 2
+    assert answer.one_sentence
+
+
+def test_where_a_folder_stands_no_studio_is_made(terminal: Terminal, tmp_path: Path) -> None:
+    answer = terminal("sample", tmp_path)
+    assert answer.code == 2
+    assert "is a folder" in answer.one_sentence
+    assert terminal("plan", tmp_path).code == 2

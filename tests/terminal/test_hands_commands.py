@@ -4,6 +4,7 @@ from datetime import datetime
 from typing import TYPE_CHECKING
 
 from studio_planner.services.caution import DEFERRAL
+from studio_planner.services.studio_files import read_planned
 
 if TYPE_CHECKING:
     from pathlib import Path

@@ -140,7 +140,7 @@ def test_a_kept_plan_that_breaks_a_rule_ends_with_1(terminal: Terminal, sample: 
     )
     told = terminal("check", sample)
     assert told.code == 1
-    assert "breaks" in told.out
+    assert "breaks a rule" in told.out
     assert "Broken, " in told.out
 
 
