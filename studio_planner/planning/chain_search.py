@@ -11,8 +11,8 @@ from bisect import bisect_left, bisect_right
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from studio_planner.craft.pieces import CoatKind, Joint
-from studio_planner.craft.plans import Trust
+from studio_planner.craft.pieces import CoatKind
+from studio_planner.planning.chain_times import ChainTimes, PlacedJoint, narrow_windows
 from studio_planner.planning.spans import (
     GRID,
     Stretches,
@@ -23,38 +23,15 @@ from studio_planner.planning.spans import (
     outside,
     united,
 )
-from studio_planner.planning.stage_times import ALWAYS
 from studio_planner.science.stages import Edge, Stage
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
-    from studio_planner.planning.air_times import AirTimes
-    from studio_planner.planning.edges import Edges
+    from studio_planner.planning.chain_times import Allow, Ground, Means
     from studio_planner.planning.problem import Chain, Task
-    from studio_planner.planning.stage_times import NotBefore
-    from studio_planner.planning.workshop import Workshop
 
 _STEPS_INTO_A_STRETCH = 12
-
-
-@dataclass(frozen=True, slots=True)
-class Allow:
-    """Which joints besides the safe ones may be used."""
-
-    test_first: bool = False
-    scuff: bool = False
-
-
-@dataclass(frozen=True, slots=True)
-class PlacedJoint:
-    """A joint as placed: its window in seconds, or its sanding."""
-
-    joint: Joint
-    trust: Trust | None = None
-    opens: int | None = None
-    closes: int | None = None
-    sand: tuple[int, int] | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,29 +40,8 @@ class Dead:
 
     index: int
     ranges: tuple[tuple[int, int], ...]
-
-
-@dataclass(frozen=True, slots=True)
-class Ground:
-    """Where a chain is tried: spots of one place, one for each of its pieces."""
-
-    place: str
-    spots: tuple[str, ...]
-
-
-@dataclass(frozen=True, slots=True)
-class Means:
-    """What a search works with."""
-
-    shop: Workshop
-    edges: Edges
-    air: AirTimes
-    place_of_spot: dict[str, str]
-    now: int
-    until: int
-    end: int
-    sand_seconds: int
-    tape_seconds: int
+    each_alone: bool = False
+    """Every coat has starts of its own, but no choice of them serves all joints."""
 
 
 class ChainSearch:
@@ -98,7 +54,7 @@ class ChainSearch:
         self._means = means
         self._chain = chain
         self._ground = ground
-        self._allow = allow
+        self.times = ChainTimes(means, chain, ground, allow)
         self._most = most
         self._starts: list[Stretches] = []
         self.truncated = False
@@ -115,13 +71,9 @@ class ChainSearch:
             found = self._walk_back(target)
             if found is not None:
                 return found
-        return Dead(len(self._chain.tasks) - 1, tuple(self._starts[-1]))
+        return Dead(len(self._chain.tasks) - 1, tuple(self._starts[-1]), each_alone=True)
 
     # Forward
-
-    def _place(self, index: int) -> str:
-        fixed = self._chain.tasks[index].fixed
-        return self._ground.place if fixed is None else self._means.place_of_spot[fixed.spot]
 
     def _ranges(self, index: int) -> Stretches:
         task = self._chain.tasks[index]
@@ -146,7 +98,7 @@ class ChainSearch:
         if index == self._chain.first and index > 0 and self._moved(index - 1):
             waits.append(index - 1)
         for other in waits:
-            handled = self._handled(other, self._starts[other][0][0])
+            handled = self.times.handled(other, self._starts[other][0][0])
             if handled is None:
                 return None
             low = max(low, handled + task.lead)
@@ -156,94 +108,43 @@ class ChainSearch:
         fixed = self._chain.tasks[index].fixed
         return fixed is not None and fixed.spot not in self._ground.spots
 
-    def _handled(self, index: int, start: int) -> int | None:
-        task = self._chain.tasks[index]
-        return self._means.edges.handle(task.product, self._place(index)).at(start + task.block)
-
     def _joint_ranges(self, index: int) -> Stretches:
         task = self._chain.tasks[index]
         below = task.below
         assert below is not None  # noqa: S101 - asked only for coats on a coat
-        edge = Edge.LIKELY if self._tests(task) else None
+        edge = Edge.LIKELY if self.times.tests(task) else None
         ranges = []
         for first, last in self._starts[below] if task.has_window else []:
-            opens = self._opens(index, first, edge)
-            closes = self._closes(index, last, edge)
-            if opens is not None:
+            opens = self.times.opens(index, first, edge)
+            closes = self.times.closes(index, last, edge)
+            if opens is not None and self._ever_open(index, first, last, edge):
                 high = min(closes - task.block, self._means.until)
                 ranges.append((grid_up(opens), grid_down(high)))
         ranges += self._scuffed_ranges(index)
         return united(ranges)
 
-    def _tests(self, task: Task) -> bool:
-        return self._allow.test_first and task.may_test
+    def _ever_open(self, index: int, first: int, last: int, edge: Edge | None) -> bool:
+        """Tell whether a coat fits into the window of one below that starts in a stretch.
 
-    def _scuffs(self, task: Task) -> bool:
-        return self._allow.scuff and task.may_scuff
+        Windows change slowly with the start, so three looks stand for a stretch of hours.
+        """
+        block = self._chain.tasks[index].block
+        for start in (first, last, grid_down((first + last) / 2)):
+            opens = self.times.opens(index, start, edge)
+            if opens is not None and opens + block <= self.times.closes(index, start, edge):
+                return True
+        return False
 
     def _scuffed_ranges(self, index: int) -> Stretches:
-        if not self._scuffs(self._chain.tasks[index]):
+        if not self.times.scuffs(self._chain.tasks[index]):
             return []
         firsts = [stretches[0][0] for stretches in self._starts]
-        sanding = self._sanding(index, firsts)
+        sanding = self.times.sanding(index, firsts)
         if sanding is None:
             return []
-        return [(grid_up(sanding[1] + self._settling(index)), grid_down(self._means.until))]
-
-    def _settling(self, index: int) -> int:
-        return max(self._means.shop.settle, self._chain.tasks[index].lead)
-
-    def _sanding(self, index: int, starts: list[int]) -> tuple[int, int] | None:
-        """The earliest sanding for a coat, turning first where it has to be turned.
-
-        The coat below can be sanded, what lies in between is under its cover, and what the
-        piece lies on can be handled.
-        """
-        task = self._chain.tasks[index]
-        below = task.below
-        ready = None if below is None else self._sandable(below, starts[below])
-        if ready is None:
-            return None
-        waits: list[int | None] = [ready]
-        waits += [self._handled(other, starts[other]) for other in task.rests_on]
-        between = range((below or 0) + 1, index)
-        waits += [self.covered(self._chain.tasks[i], starts[i]) for i in between]
-        if None in waits:
-            return None
-        length = self._sand_length(index)
-        after = max(wait for wait in waits if wait is not None)
-        start = self._means.shop.earliest_sanding(after, length)
-        return None if start is None else (start, start + length)
-
-    def _sand_length(self, index: int) -> int:
-        count = sum(piece.count for piece in self._chain.pieces)
-        return self._means.sand_seconds * count + self._chain.tasks[index].lead
-
-    def _sandable(self, index: int, start: int) -> int | None:
-        task = self._chain.tasks[index]
-        clock = self._means.edges.not_before(task.product, self._place(index), Stage.SANDABLE)
-        return None if clock is None else clock.at(start + task.block)
-
-    def _opens(self, index: int, below_start: int, edge: Edge | None) -> int | None:
-        task = self._chain.tasks[index]
-        below = self._chain.tasks[task.below or 0]
-        spread = below_start + below.block
-        if task.sheet_opens is None:
-            return spread
-        clock = self._means.edges.not_before(
-            below.product, self._place(task.below or 0), task.sheet_opens, edge or Edge.LATE
-        )
-        return None if clock is None else clock.at(spread)
-
-    def _closes(self, index: int, below_start: int, edge: Edge | None) -> int:
-        task = self._chain.tasks[index]
-        below = self._chain.tasks[task.below or 0]
-        if task.sheet_closes is None:
-            return ALWAYS
-        clock = self._means.edges.not_after(
-            below.product, self._place(task.below or 0), task.sheet_closes, edge or Edge.EARLY
-        )
-        return ALWAYS if clock is None else clock.at(below_start)
+        return [
+            (grid_up(sanding[1] + self.times.settling(index)), grid_down(self._means.until))
+        ]
 
     def _feasible(self, index: int, ranges: Stretches) -> Stretches:
         task = self._chain.tasks[index]
@@ -280,17 +181,11 @@ class ChainSearch:
             return found
         settle = self._means.shop.settle
         holes = [
-            (self._covered_by(task, start), end + settle)
+            (self.times.covered_by(task, start), end + settle)
             for start, end in self._means.shop.sanding
             if end + settle > found[0][0]
         ]
         return outside(found, holes)
-
-    def _covered_by(self, task: Task, by: int) -> int:
-        """The latest start that is under its cover by some second."""
-        clock = self._cover_clock(task)
-        latest = by if clock is None else clock.latest(by)
-        return -1 if latest is None else min(latest, by) - task.block
 
     def _awake_for(
         self, task: Task, opens: Stage, closes: Stage, found: Stretches
@@ -314,7 +209,7 @@ class ChainSearch:
 
     def _on_spot(self, task: Task, spot: str, found: Stretches) -> Stretches:
         handle = self._means.edges.handle(task.product, self._ground.place)
-        hold = self._own_hold(spot)
+        hold = self.times.own_hold(spot)
         fits: Stretches = []
         for start, end in self._means.shop.spots[spot].from_(found[0][0]):
             if start > found[-1][1]:
@@ -325,54 +220,6 @@ class ChainSearch:
                 fit = (grid_up(begin), grid_down(latest - task.block))
                 fits += [fit] if fit[0] <= fit[1] else []
         return united(fits)
-
-    def _own_hold(self, spot: str) -> tuple[int, int] | None:
-        """The time for which the chain's own last poured coat holds this spot."""
-        last = self._chain.first - 1
-        fixed = self._chain.tasks[last].fixed if last >= 0 else None
-        if fixed is None or fixed.spot != spot:
-            return None
-        start = int(fixed.start.timestamp())
-        handled = self._handled(last, start)
-        return (start, self._means.until if handled is None else handled)
-
-    def covered(self, task: Task, start: int) -> int:
-        """When a coat's wet face is under its cover, or past the stage that stands for it."""
-        end = start + task.block
-        clock = self._cover_clock(task)
-        if clock is None:
-            return end
-        reached = clock.at(end)
-        return self._means.end if reached is None else max(end, reached)
-
-    def _cover_clock(self, task: Task) -> NotBefore | None:
-        edges, place = self._means.edges, self._ground.place
-        clocks = (
-            edges.not_before(task.product, place, stage)
-            for stage in (Stage.COVER, Stage.TACK_FREE, Stage.RECOAT_OPENS)
-        )
-        return next((clock for clock in clocks if clock is not None), None)
-
-    def awake_step(
-        self, index: int, start: int, opens: Stage, closes: Stage, before: int
-    ) -> tuple[int, str] | None:
-        """When and by whom tape is pulled or drips are trimmed, before the next block."""
-        low, high = self.awake_window(index, start, opens, closes)
-        if low >= ALWAYS:
-            return None
-        return self._means.shop.awake_within(low, min(high, before), self._means.tape_seconds)
-
-    def awake_window(
-        self, index: int, start: int, opens: Stage, closes: Stage
-    ) -> tuple[int, int]:
-        """The safe window for tape or drips; it opens at ALWAYS when it never does."""
-        task = self._chain.tasks[index]
-        edges, place = self._means.edges, self._place(index)
-        opening = edges.not_before(task.product, place, opens)
-        closing = edges.not_after(task.product, place, closes)
-        low = None if opening is None else opening.at(start + task.block)
-        high = ALWAYS if closing is None else closing.at(start)
-        return (ALWAYS if low is None else low, high)
 
     # Backward
 
@@ -393,8 +240,8 @@ class ChainSearch:
             starts[index] = chosen
         joints = []
         for index in range(len(tasks)):
-            joint = self._joint(index, starts)
-            if joint is None or not self._steps_fit(index, starts):
+            joint = self.times.joint(index, starts)
+            if joint is None or not self.times.steps_fit(index, starts):
                 return None
             joints.append(joint)
         return starts, joints
@@ -408,24 +255,25 @@ class ChainSearch:
         limit = starts[index + 1] - following.lead - task.block
         for later in range(index + 1, len(tasks)):
             if index in tasks[later].rests_on:
-                handle = self._means.edges.handle(task.product, self._place(index))
+                handle = self._means.edges.handle(task.product, self.times.place(index))
                 latest = handle.latest(starts[later] - tasks[later].lead)
                 limit = min(limit, -1 if latest is None else latest - task.block)
             if tasks[later].below == index:
                 limit = min(limit, self._joint_limit(index, later, starts[later]))
-            elif self._scuffs(tasks[later]) and (tasks[later].below or 0) < index:
+            elif self.times.scuffs(tasks[later]) and (tasks[later].below or 0) < index:
                 limit = min(limit, self._cover_limit(index, later, starts[later]))
         return latest_until(self._starts[index], limit)
 
     def _joint_limit(self, index: int, later: int, upper: int) -> int:
         """The latest start of a coat that still lets the coat on it start at `upper`."""
         above = self._chain.tasks[later]
-        for edge in (None, Edge.LIKELY) if self._tests(above) else (None,):
+        for edge in (None, Edge.LIKELY) if self.times.tests(above) else (None,):
             limit = self._opening_limit(index, later, upper, edge)
             start = latest_until(self._starts[index], limit)
-            if start is not None and above.has_window:
-                if self._closes(later, start, edge) >= upper + above.block:
-                    return limit
+            if start is None or not above.has_window:
+                continue
+            if self.times.closes(later, start, edge) >= upper + above.block:
+                return limit
         return self._scuff_limit(index, later, upper)
 
     def _opening_limit(self, index: int, later: int, upper: int, edge: Edge | None) -> int:
@@ -433,7 +281,7 @@ class ChainSearch:
         if above.sheet_opens is None:
             return upper - task.block
         clock = self._means.edges.not_before(
-            task.product, self._place(index), above.sheet_opens, edge or Edge.LATE
+            task.product, self.times.place(index), above.sheet_opens, edge or Edge.LATE
         )
         latest = None if clock is None else clock.latest(upper)
         return -1 if latest is None else latest - task.block
@@ -442,81 +290,24 @@ class ChainSearch:
         """The latest start of a coat that leaves time to sand it before the one at `upper`."""
         task = self._chain.tasks[index]
         sanding = self._latest_sanding(index, later, upper)
-        clock = self._means.edges.not_before(task.product, self._place(index), Stage.SANDABLE)
+        clock = self._means.edges.not_before(
+            task.product, self.times.place(index), Stage.SANDABLE
+        )
         latest = None if sanding is None or clock is None else clock.latest(sanding)
         return -1 if latest is None else latest - task.block
 
     def _latest_sanding(self, index: int, later: int, upper: int) -> int | None:
-        if not self._scuffs(self._chain.tasks[later]):
+        if not self.times.scuffs(self._chain.tasks[later]):
             return None
         first = self._starts[index][0][0]
-        until = upper - self._settling(later)
-        return self._means.shop.latest_sanding(first, until, self._sand_length(later))
+        until = upper - self.times.settling(later)
+        return self._means.shop.latest_sanding(first, until, self.times.sand_length(later))
 
     def _cover_limit(self, index: int, later: int, upper: int) -> int:
         """The latest start of a coat in between that is covered while another is sanded."""
         task = self._chain.tasks[index]
         sanding = self._latest_sanding(index, later, upper)
-        return -1 if sanding is None else self._covered_by(task, sanding)
-
-    def _joint(self, index: int, starts: list[int]) -> PlacedJoint | None:
-        task = self._chain.tasks[index]
-        if task.fixed is not None:
-            return PlacedJoint(task.fixed.joint)
-        if task.below is None:
-            return PlacedJoint(Joint.BARE)
-        start, below_start = starts[index], starts[task.below]
-        for trust, edge in ((Trust.SAFE, None), (Trust.TEST_FIRST, Edge.LIKELY)):
-            if trust is Trust.SAFE or self._tests(task):
-                opens = self._opens(index, below_start, edge)
-                closes = self._closes(index, below_start, edge)
-                inside = opens is not None and opens <= start and start + task.block <= closes
-                if inside and task.has_window:
-                    shown = None if closes == ALWAYS else closes
-                    return PlacedJoint(task.joint, trust, opens, shown)
-        return self._scuffed(index, starts)
-
-    def _scuffed(self, index: int, starts: list[int]) -> PlacedJoint | None:
-        sanding = self._sanding(index, starts) if self._scuffs(self._chain.tasks[index]) else None
-        if sanding is None or sanding[1] + self._settling(index) > starts[index]:
-            return None
-        return PlacedJoint(Joint.SCUFFED, sand=sanding)
-
-    def _steps_fit(self, index: int, starts: list[int]) -> bool:
-        """Tell whether tape and drips can be done before the next block of the piece begins.
-
-        And whether size that keeps its spot has it until then.
-        """
-        task = self._chain.tasks[index]
-        last = index + 1 == len(starts)
-        before = ALWAYS if last else starts[index + 1] - self._chain.tasks[index + 1].lead
-        if task.stays and not last and task.fixed is None:
-            shop = self._means.shop
-            span = starts[index], starts[index + 1]
-            if not all(shop.spots[spot].holds(*span) for spot in self._ground.spots):
-                return False
-        return all(
-            self._step_fits(index, starts[index], window, before) for window in narrow_windows(task)
-        )
-
-    def _step_fits(
-        self, index: int, start: int, window: tuple[Stage, Stage], before: int
-    ) -> bool:
-        if self.awake_step(index, start, *window, before) is not None:
-            return True
-        # What is left of a poured coat's window may lie in the night; then it is too late.
-        fixed = self._chain.tasks[index].fixed is not None
-        return fixed and self.awake_step(index, start, *window, ALWAYS) is None
-
-
-def narrow_windows(task: Task) -> list[tuple[Stage, Stage]]:
-    """The tape and trim windows that a coat has."""
-    windows = []
-    if task.coat.taped:
-        windows.append((Stage.TAPE_OPENS, Stage.TAPE_CLOSES))
-    if task.coat.trimmed:
-        windows.append((Stage.TRIM_OPENS, Stage.TRIM_CLOSES))
-    return windows
+        return -1 if sanding is None else self.times.covered_by(task, sanding)
 
 
 def _overlapping(

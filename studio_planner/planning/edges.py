@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from studio_planner.planning.spans import GRID, grid_down
 from studio_planner.craft.products import ProductKind
 from studio_planner.planning.problem import handle_stage
+from studio_planner.planning.spans import GRID, grid_down
 from studio_planner.planning.stage_times import AtOnce, NotAfter, NotBefore
 from studio_planner.science.clocks import reached_through
 from studio_planner.science.stages import Edge

@@ -13,7 +13,7 @@ class FreeTime:
     """Sorted free stretches [from, to) in seconds; finding and taking cost O(log n)."""
 
     def __init__(self, spans: Iterable[tuple[int, int]], shortest: int = 1) -> None:
-        """Start with sorted, disjoint spans; what is left shorter than `shortest` is dropped."""
+        """Start with sorted, disjoint spans; what gets shorter than `shortest` is dropped."""
         self._shortest = shortest
         self._starts: list[int] = []
         self._ends: list[int] = []

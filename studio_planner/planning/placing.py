@@ -8,8 +8,9 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.pieces import CoatKind, Joint
 from studio_planner.craft.plans import Trust
-from studio_planner.planning.chain_search import Allow, ChainSearch, Dead, Ground, Means
 from studio_planner.craft.products import ProductKind
+from studio_planner.planning.chain_search import ChainSearch, Dead
+from studio_planner.planning.chain_times import Allow, ChainTimes, Ground, Means
 from studio_planner.planning.problem import gate_coats, gate_stage, handle_stage
 from studio_planner.science.stages import Edge, Stage
 
@@ -19,7 +20,7 @@ if TYPE_CHECKING:
     from studio_planner.craft.pieces import Piece
     from studio_planner.craft.studio import Studio
     from studio_planner.craft.timing import Leg, Timing
-    from studio_planner.planning.chain_search import PlacedJoint
+    from studio_planner.planning.chain_times import PlacedJoint
     from studio_planner.planning.problem import Chain, Task
 
 _FEW, _MANY = 8, 60
@@ -95,7 +96,7 @@ class Placer:
         return best, stuck[0] if stuck else None
 
     def _best_in(self, chain: Chain, grounds: list[Ground], allow: Allow) -> Placement | Stuck:
-        """The best of one place's spots; no more are tried when one is as good as can be."""
+        """The best of one place's spots; no more are tried when one is ideal."""
         ideal: Score | None = None
         if len(grounds) > 1 and not chain.first:
             alone = self.try_on(chain, Ground(grounds[0].place, ()), allow)
@@ -115,7 +116,7 @@ class Placer:
         return best or Stuck(chain, None, None)
 
     def _likeliest(self, chain: Chain, grounds: list[Ground], alone: Placement) -> list[Ground]:
-        """The spots that are free all the time that a chain would like one; else the first few."""
+        """The spots free all the time that a chain would like one; else the first few."""
         begin = alone.starts[chain.first]
         last = chain.tasks[-1]
         clock = self.means.edges.handle(last.product, grounds[0].place)
@@ -315,7 +316,7 @@ class Placer:
     def book(self, placement: Placement) -> None:
         """Take the hands, spots and air that a placement needs."""
         shop, chain = self.means.shop, placement.chain
-        search = ChainSearch(self.means, chain, placement.ground, Allow(), _FEW)
+        times = ChainTimes(self.means, chain, placement.ground, Allow())
         for index, start in enumerate(placement.starts):
             task = chain.tasks[index]
             if task.fixed is not None:
@@ -326,14 +327,13 @@ class Placer:
             for spot in placement.ground.spots:
                 shop.take_spot(spot, start, until)
             if task.coat.kind is not CoatKind.LEAF:
-                shop.add_wet(start, search.covered(task, start))
+                shop.add_wet(start, times.covered(task, start))
             sand, sander = placement.joints[index].sand, placement.sanders[index]
             if sand is not None and sander is not None:
                 shop.take_hands(sander, *sand)
                 shop.add_sanding(*sand)
         for pack in placement.packed:
             shop.take_hands(pack.person, pack.start, pack.end)
-
 
     def _freed(self, placement: Placement, index: int, end: int) -> int:
         """When a coat sets its spot free."""

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.timing import Timing
 from studio_planner.planning.air_times import AirTimes
-from studio_planner.planning.chain_search import Means
+from studio_planner.planning.chain_times import Means
 from studio_planner.planning.edges import Edges
 from studio_planner.planning.placing import Placement, Placer, Stuck, hold_poured
 from studio_planner.planning.spans import grid_up

@@ -5,7 +5,8 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.plans import Unplanned
-from studio_planner.planning.chain_search import Allow, ChainSearch, Ground
+from studio_planner.planning.chain_search import ChainSearch
+from studio_planner.planning.chain_times import Allow, Ground
 
 if TYPE_CHECKING:
     from studio_planner.craft.pieces import Piece
@@ -30,6 +31,11 @@ def _reason(placer: Placer, stuck: Stuck) -> tuple[str | None, str]:
         return None, "it never cures far enough to be packed in the time looked at."
     if stuck.dead is None:
         return None, "no order of its pours was found that keeps every rule."
+    if stuck.dead.each_alone:
+        return None, (
+            "each coat alone could be poured, but no choice of pours meets every window; "
+            "more waking hours, a warmer night or a coat that can be sanded would help."
+        )
     task = stuck.chain.tasks[stuck.dead.index]
     words = _rule(placer, stuck, stuck.ground, task)
     return task.coat.key, f"{task.coat.kind} {task.coat.key} {words}"

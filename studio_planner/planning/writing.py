@@ -17,7 +17,7 @@ from studio_planner.craft.plans import (
     StepKind,
     Window,
 )
-from studio_planner.planning.chain_search import Allow, ChainSearch, narrow_windows
+from studio_planner.planning.chain_times import Allow, ChainTimes, narrow_windows
 from studio_planner.planning.problem import gate_coats, gate_stage
 from studio_planner.planning.stage_times import ALWAYS
 from studio_planner.science.stages import Edge, Stage
@@ -29,7 +29,7 @@ if TYPE_CHECKING:
     from studio_planner.craft.pieces import Piece
     from studio_planner.craft.plans import Unplanned
     from studio_planner.craft.studio import Studio
-    from studio_planner.planning.chain_search import PlacedJoint
+    from studio_planner.planning.chain_times import PlacedJoint
     from studio_planner.planning.placing import Placement, Placer
 
 _READY = (Stage.HANDLE, Stage.PRINT_FREE, Stage.FULL_CURE)
@@ -188,15 +188,15 @@ def _awake_steps(
 ) -> list[PlannedStep]:
     chain = placement.chain
     task = chain.tasks[position]
-    search = ChainSearch(placer.means, chain, placement.ground, Allow(), 1)
+    times = ChainTimes(placer.means, chain, placement.ground, Allow())
     last = position + 1 == len(chain.tasks)
     before = ALWAYS if last else placement.starts[position + 1] - chain.tasks[position + 1].lead
     start = placement.starts[position]
     steps = []
     for opens, closes in narrow_windows(task):
-        found = search.awake_step(position, start, opens, closes, before)
+        found = times.awake_step(position, start, opens, closes, before)
         if found is not None:
-            window = search.awake_window(position, start, opens, closes)
+            window = times.awake_window(position, start, opens, closes)
             steps.append(
                 PlannedStep(
                     kind=_TAPE[opens],

@@ -1,0 +1,264 @@
+"""What a chain's coats and joints need on a ground: stage times, sanding, tape and trim."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.pieces import Joint
+from studio_planner.craft.plans import Trust
+from studio_planner.planning.stage_times import ALWAYS
+from studio_planner.science.stages import Edge, Stage
+
+if TYPE_CHECKING:
+    from studio_planner.planning.air_times import AirTimes
+    from studio_planner.planning.edges import Edges
+    from studio_planner.planning.problem import Chain, Task
+    from studio_planner.planning.stage_times import NotBefore
+    from studio_planner.planning.workshop import Workshop
+
+
+@dataclass(frozen=True, slots=True)
+class Allow:
+    """Which joints besides the safe ones may be used."""
+
+    test_first: bool = False
+    scuff: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class PlacedJoint:
+    """A joint as placed: its window in seconds, or its sanding."""
+
+    joint: Joint
+    trust: Trust | None = None
+    opens: int | None = None
+    closes: int | None = None
+    sand: tuple[int, int] | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Ground:
+    """Where a chain is tried: spots of one place, one for each of its pieces."""
+
+    place: str
+    spots: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Means:
+    """What a search works with."""
+
+    shop: Workshop
+    edges: Edges
+    air: AirTimes
+    place_of_spot: dict[str, str]
+    now: int
+    until: int
+    end: int
+    sand_seconds: int
+    tape_seconds: int
+
+
+def narrow_windows(task: Task) -> list[tuple[Stage, Stage]]:
+    """The tape and trim windows that a coat has."""
+    windows = []
+    if task.coat.taped:
+        windows.append((Stage.TAPE_OPENS, Stage.TAPE_CLOSES))
+    if task.coat.trimmed:
+        windows.append((Stage.TRIM_OPENS, Stage.TRIM_CLOSES))
+    return windows
+
+
+class ChainTimes:
+    """The times of one chain on one ground, with one set of allowed joints."""
+
+    def __init__(self, means: Means, chain: Chain, ground: Ground, allow: Allow) -> None:
+        """Answer for a chain tried on a ground."""
+        self._means = means
+        self._chain = chain
+        self._ground = ground
+        self._allow = allow
+
+    def place(self, index: int) -> str:
+        """The place that a coat stands in until it can be handled."""
+        fixed = self._chain.tasks[index].fixed
+        return self._ground.place if fixed is None else self._means.place_of_spot[fixed.spot]
+
+    def handled(self, index: int, start: int) -> int | None:
+        """When a coat that starts at `start` can be handled; None when never."""
+        task = self._chain.tasks[index]
+        return self._means.edges.handle(task.product, self.place(index)).at(start + task.block)
+
+    def sandable(self, index: int, start: int) -> int | None:
+        """When a coat that starts at `start` can be sanded; None when never."""
+        task = self._chain.tasks[index]
+        clock = self._means.edges.not_before(task.product, self.place(index), Stage.SANDABLE)
+        return None if clock is None else clock.at(start + task.block)
+
+    def opens(self, index: int, below_start: int, edge: Edge | None) -> int | None:
+        """When the joint to the coat below opens, for a start of that one."""
+        task = self._chain.tasks[index]
+        below = self._chain.tasks[task.below or 0]
+        spread = below_start + below.block
+        if task.sheet_opens is None:
+            return spread
+        clock = self._means.edges.not_before(
+            below.product, self.place(task.below or 0), task.sheet_opens, edge or Edge.LATE
+        )
+        return None if clock is None else clock.at(spread)
+
+    def closes(self, index: int, below_start: int, edge: Edge | None) -> int:
+        """When the joint to the coat below closes; ALWAYS when it never does."""
+        task = self._chain.tasks[index]
+        below = self._chain.tasks[task.below or 0]
+        if task.sheet_closes is None:
+            return ALWAYS
+        clock = self._means.edges.not_after(
+            below.product, self.place(task.below or 0), task.sheet_closes, edge or Edge.EARLY
+        )
+        return ALWAYS if clock is None else clock.at(below_start)
+
+    def tests(self, task: Task) -> bool:
+        """Tell whether a joint may rely on a touch test."""
+        return self._allow.test_first and task.may_test
+
+    def scuffs(self, task: Task) -> bool:
+        """Tell whether a joint may be scuffed."""
+        return self._allow.scuff and task.may_scuff
+
+    def covered(self, task: Task, start: int) -> int:
+        """When a coat's wet face is under its cover, or past the stage that stands for it."""
+        end = start + task.block
+        clock = self._cover_clock(task)
+        if clock is None:
+            return end
+        reached = clock.at(end)
+        return self._means.end if reached is None else max(end, reached)
+
+    def _cover_clock(self, task: Task) -> NotBefore | None:
+        edges, place = self._means.edges, self._ground.place
+        clocks = (
+            edges.not_before(task.product, place, stage)
+            for stage in (Stage.COVER, Stage.TACK_FREE, Stage.RECOAT_OPENS)
+        )
+        return next((clock for clock in clocks if clock is not None), None)
+
+    def covered_by(self, task: Task, by: int) -> int:
+        """The latest start that is under its cover by some second."""
+        clock = self._cover_clock(task)
+        latest = by if clock is None else clock.latest(by)
+        return -1 if latest is None else min(latest, by) - task.block
+
+    def own_hold(self, spot: str) -> tuple[int, int] | None:
+        """The time for which the chain's own last poured coat holds this spot."""
+        last = self._chain.first - 1
+        fixed = self._chain.tasks[last].fixed if last >= 0 else None
+        if fixed is None or fixed.spot != spot:
+            return None
+        start = int(fixed.start.timestamp())
+        handled = self.handled(last, start)
+        return (start, self._means.until if handled is None else handled)
+
+    def settling(self, index: int) -> int:
+        """Seconds to leave between sanding for a coat and its block."""
+        return max(self._means.shop.settle, self._chain.tasks[index].lead)
+
+    def sand_length(self, index: int) -> int:
+        """Seconds of sanding for a coat, with turning first."""
+        count = sum(piece.count for piece in self._chain.pieces)
+        return self._means.sand_seconds * count + self._chain.tasks[index].lead
+
+    def sanding(self, index: int, starts: list[int]) -> tuple[int, int] | None:
+        """The earliest sanding for a coat, turning first where it has to be turned.
+
+        The coat below can be sanded, what lies in between is under its cover, and what the
+        piece lies on can be handled.
+        """
+        task = self._chain.tasks[index]
+        below = task.below
+        ready = None if below is None else self.sandable(below, starts[below])
+        if ready is None:
+            return None
+        waits: list[int | None] = [ready]
+        waits += [self.handled(other, starts[other]) for other in task.rests_on]
+        between = range((below or 0) + 1, index)
+        waits += [self.covered(self._chain.tasks[i], starts[i]) for i in between]
+        if None in waits:
+            return None
+        length = self.sand_length(index)
+        after = max(wait for wait in waits if wait is not None)
+        start = self._means.shop.earliest_sanding(after, length)
+        return None if start is None else (start, start + length)
+
+    def joint(self, index: int, starts: list[int]) -> PlacedJoint | None:
+        """The joint that a coat makes with the starts chosen; None when none holds."""
+        task = self._chain.tasks[index]
+        if task.fixed is not None:
+            return PlacedJoint(task.fixed.joint)
+        if task.below is None:
+            return PlacedJoint(Joint.BARE)
+        start, below_start = starts[index], starts[task.below]
+        for trust, edge in ((Trust.SAFE, None), (Trust.TEST_FIRST, Edge.LIKELY)):
+            if trust is Trust.SAFE or self.tests(task):
+                opens = self.opens(index, below_start, edge)
+                closes = self.closes(index, below_start, edge)
+                inside = opens is not None and opens <= start and start + task.block <= closes
+                if inside and task.has_window:
+                    shown = None if closes == ALWAYS else closes
+                    return PlacedJoint(task.joint, trust, opens, shown)
+        return self._scuffed(index, starts)
+
+    def _scuffed(self, index: int, starts: list[int]) -> PlacedJoint | None:
+        sanding = self.sanding(index, starts) if self.scuffs(self._chain.tasks[index]) else None
+        if sanding is None or sanding[1] + self.settling(index) > starts[index]:
+            return None
+        return PlacedJoint(Joint.SCUFFED, sand=sanding)
+
+    def steps_fit(self, index: int, starts: list[int]) -> bool:
+        """Tell whether tape and drips can be done before the next block of the piece begins.
+
+        And whether size that keeps its spot has it until then.
+        """
+        task = self._chain.tasks[index]
+        last = index + 1 == len(starts)
+        before = ALWAYS if last else starts[index + 1] - self._chain.tasks[index + 1].lead
+        if task.stays and not last and task.fixed is None:
+            shop = self._means.shop
+            span = starts[index], starts[index + 1]
+            if not all(shop.spots[spot].holds(*span) for spot in self._ground.spots):
+                return False
+        return all(
+            self._step_fits(index, starts[index], window, before)
+            for window in narrow_windows(task)
+        )
+
+    def _step_fits(
+        self, index: int, start: int, window: tuple[Stage, Stage], before: int
+    ) -> bool:
+        if self.awake_step(index, start, *window, before) is not None:
+            return True
+        # What is left of a poured coat's window may lie in the night; then it is too late.
+        fixed = self._chain.tasks[index].fixed is not None
+        return fixed and self.awake_step(index, start, *window, ALWAYS) is None
+
+    def awake_step(
+        self, index: int, start: int, opens: Stage, closes: Stage, before: int
+    ) -> tuple[int, str] | None:
+        """When and by whom tape is pulled or drips are trimmed, before the next block."""
+        low, high = self.awake_window(index, start, opens, closes)
+        if low >= ALWAYS:
+            return None
+        return self._means.shop.awake_within(low, min(high, before), self._means.tape_seconds)
+
+    def awake_window(
+        self, index: int, start: int, opens: Stage, closes: Stage
+    ) -> tuple[int, int]:
+        """The safe window for tape or drips; it opens at ALWAYS when it never does."""
+        task = self._chain.tasks[index]
+        edges, place = self._means.edges, self.place(index)
+        opening = edges.not_before(task.product, place, opens)
+        closing = edges.not_after(task.product, place, closes)
+        low = None if opening is None else opening.at(start + task.block)
+        high = ALWAYS if closing is None else closing.at(start)
+        return (ALWAYS if low is None else low, high)
