@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
 from typing import TYPE_CHECKING
@@ -21,6 +22,10 @@ if TYPE_CHECKING:
 
 SLACK_SECONDS = 2.0
 """How far two exact clocks may differ and still agree."""
+
+_NOTHING = 1e-6
+"""A share of a stage too small to wait for: a piece that leaves its spot on the very second it
+can be handled has reached that stage, even if the air it comes into would stop the cure."""
 
 Leg = tuple[str, float]
 """A place's key, and the second from which a piece is there."""
@@ -88,12 +93,14 @@ class Clocks:
         if law is None:
             return None
         missing = 1.0
-        ends = [start for _, start in legs[1:]] + [float("inf")]
+        ends = [start for _, start in legs[1:]] + [math.inf]
         for (place, start), end in zip(legs, ends, strict=True):
             rates = self._rates_of(product, law, edge, place)
             found, missing = rates.walk(max(start, since), end, missing)
             if found is not None:
                 return found
+            if missing <= _NOTHING < end < math.inf:
+                return end
         return None
 
     def _rates_of(self, product: Product, law: StageLaw, edge: Edge, place: str) -> FilmRates:

@@ -229,23 +229,41 @@ def test_a_plan_without_anything_lacks_every_coat_of_any_studio(situation: Situa
     assert len(missing) == sum(len(piece.stack) for piece in situation.studio.pieces)
 
 
-def test_a_piece_cures_in_the_warm_box_until_it_can_be_handled_and_then_in_the_room() -> None:
-    """Twice as fast at 30 °C: late 11 h to handle in the box, the rest at the room's pace."""
+def in_the_box(room_celsius: float) -> tuple[Studio, Plan, datetime]:
+    """One flood in a box of 30 °C, with figures at 20 °C and twice as fast ones at 30 °C."""
     sheet = tuple(
         replace(point, celsius=celsius, from_hours=point.from_hours * factor)
         for point in RESIN.sheet
         for celsius, factor in ((20.0, 1.0), (30.0, 0.5))
     )
     studio = with_product(STUDIO, "resin", sheet=sheet)
-    studio = with_pattern(
-        studio, PatternPoint(at=time(0), celsius=30.0, humidity_pct=30.0), place="box"
-    )
+    for place, celsius in (("box", 30.0), ("room", room_celsius)):
+        point = PatternPoint(at=time(0), celsius=celsius, humidity_pct=30.0)
+        studio = with_pattern(studio, point, place=place)
     dish = replace(STUDIO.piece("dish"), stack=STUDIO.piece("dish").stack[:1])
     studio = replace(studio, pieces=(dish,), orders=(), poured=())
     end = at(0, "08:45")
     flood = replace(
         PLAN.coats[0], start=at(0, "08:00"), end=end, spot="X", person="ada", poured=False
     )
+    return studio, Plan(made=PLAN.made, start=PLAN.start, coats=(flood,)), end
+
+
+def test_a_piece_that_leaves_the_box_for_a_cold_room_can_be_handled_and_cures_no_further() -> (
+    None
+):
+    studio, plan, end = in_the_box(room_celsius=8.0)
+    ready = (
+        Readiness(piece="dish", stage=Stage.HANDLE, likely=hours(end, 10), safe=hours(end, 11)),
+        Readiness(piece="dish", stage=Stage.PRINT_FREE, likely=None, safe=None),
+        Readiness(piece="dish", stage=Stage.FULL_CURE, likely=None, safe=None),
+    )
+    assert check_plan(studio, replace(plan, ready=ready)).broken == ()
+
+
+def test_a_piece_cures_in_the_warm_box_until_it_can_be_handled_and_then_in_the_room() -> None:
+    """Twice as fast at 30 °C: late 11 h to handle in the box, the rest at the room's pace."""
+    studio, plan, end = in_the_box(room_celsius=20.0)
     rows = (
         (Stage.HANDLE, 10.0, 11.0),
         (Stage.PRINT_FREE, 11.0 + (1 - 11 / 24) * 48, 11.0 + (1 - 11 / 26.4) * 52.8),
@@ -255,8 +273,8 @@ def test_a_piece_cures_in_the_warm_box_until_it_can_be_handled_and_then_in_the_r
         Readiness(piece="dish", stage=stage, likely=hours(end, likely), safe=hours(end, safe))
         for stage, likely, safe in rows
     )
-    plan = Plan(made=PLAN.made, start=PLAN.start, coats=(flood,), ready=ready)
+    plan = replace(plan, ready=ready)
     assert check_plan(studio, plan).broken == ()
     # On a spot of the room it would all take until much later.
-    in_the_room = replace(plan, coats=(replace(flood, spot="A"),))
+    in_the_room = replace(plan, coats=(replace(plan.coats[0], spot="A"),))
     assert {f.rule for f in check_plan(studio, in_the_room).broken} == {Rule.READY}
