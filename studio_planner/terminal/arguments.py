@@ -56,11 +56,6 @@ def parsed(argv: Sequence[str]) -> argparse.Namespace:
     return _parser().parse_args(_with_joined_degrees(argv))
 
 
-def print_help() -> None:
-    """Print what the program can do."""
-    _parser().print_help()
-
-
 def _with_joined_degrees(argv: Sequence[str]) -> list[str]:
     # Argparse takes -5C for an option; joined to the option before it, it is a value.
     joined: list[str] = []

@@ -5,9 +5,8 @@ from __future__ import annotations
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from studio_planner.services.sample import EARLIEST, LATEST, create_sample, sample_day
+from studio_planner.services.sample import create_sample, sample_day
 from studio_planner.services.studio_files import export_studio, import_studio
-from studio_planner.terminal.bad_input import BadInput
 from studio_planner.terminal.reading import day_of
 from studio_planner.terminal.writing import say_wrapped
 
@@ -23,8 +22,6 @@ def sample(arguments: argparse.Namespace, around: Surroundings) -> int:
     day = sample_day(around.clock.now())
     if arguments.on is not None:
         day = day_of(arguments.on, "--on")
-        if not EARLIEST <= day <= LATEST:
-            raise BadInput(f"--on {day} is too far away; choose a day from {EARLIEST} on.")
     studio = create_sample(path, day)
     coats = 0 if studio.plan is None else len(studio.plan.coats)
     say_wrapped(

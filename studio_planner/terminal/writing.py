@@ -30,7 +30,11 @@ def say(text: str = "") -> None:
 def say_wrapped(text: str, indent: str = "") -> None:
     """Write a paragraph, wrapped to the width of a table."""
     for line in textwrap.wrap(
-        printable(text), COLUMNS, initial_indent=indent, subsequent_indent=indent
+        printable(text),
+        COLUMNS,
+        initial_indent=indent,
+        subsequent_indent=indent,
+        break_on_hyphens=False,  # a file's name is easier to copy whole
     ):
         say(line)
 

@@ -6,8 +6,11 @@ The worked examples are common practice, on their unrounded figures; 1 mm over 1
 
 from __future__ import annotations
 
+import doctest
+
 import pytest
 
+from studio_planner.craft import amounts
 from studio_planner.craft.amounts import (
     coat_area_cm2,
     coat_grams,
@@ -150,3 +153,7 @@ def test_a_volume_ratio_is_weighed_through_the_two_densities() -> None:
 def test_a_one_part_product_has_no_ratio() -> None:
     with pytest.raises(MassError, match="not mixed from two parts"):
         ratio_by_weight(PAINT)
+
+
+def test_the_example_in_the_documentation_is_true() -> None:
+    assert doctest.testmod(amounts).failed == 0
