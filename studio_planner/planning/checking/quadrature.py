@@ -25,7 +25,7 @@ _CLOSE_SECONDS = 1e-3
 
 
 def integral(f: Callable[[float], float], start: float, end: float) -> float:
-    """Integrate a smooth, positive `f` from `start` to `end`, to about 1e-8 of the result.
+    """Integrate a smooth, positive `f` from `start` to `end`, to a millionth of the result.
 
     Examples
     --------
