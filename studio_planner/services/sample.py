@@ -37,7 +37,7 @@ REFERENCE_DAY = date(2026, 2, 2)
 PLANNED_AT = time(7, 0)
 """When on its first day the sample's plan is made, on the wall clock."""
 
-EARLIEST, LATEST = date(1971, 1, 1), date(2199, 12, 31)
+EARLIEST, LATEST = date(1980, 1, 1), date(2150, 12, 31)
 """Days that the sample can be dated from: beyond them time zones are guesswork."""
 
 

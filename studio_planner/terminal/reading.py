@@ -17,7 +17,7 @@ if TYPE_CHECKING:
 _TEMPERATURE = re.compile(r"([+-]?\d+(?:[.,]\d+)?)\s*°?\s*([CF])", re.IGNORECASE | re.ASCII)
 _COLDEST, _WARMEST = -60.0, 120.0
 _HEAVIEST_GRAMS = 1_000_000.0
-_FIRST_YEAR, _LAST_YEAR = 1971, 2199
+_FIRST_YEAR, _LAST_YEAR = 1980, 2150
 
 
 def when_of(text: str, zone: ZoneInfo | None, what: str) -> datetime:
