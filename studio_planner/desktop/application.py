@@ -9,6 +9,7 @@ from PySide6.QtCore import Qt, QTimeZone
 from PySide6.QtGui import QIcon
 from PySide6.QtWidgets import QApplication
 
+from studio_planner.craft.resources import resource_path
 from studio_planner.desktop.theme import Look, theme_for
 from studio_planner.desktop.window import DeskWindow
 
@@ -20,9 +21,10 @@ if TYPE_CHECKING:
     from studio_planner.services.ports import WallClock
 
 DESKTOP_FILE = "studio-planner"
+ICON = "icons/studio-planner.svg"
 
 
-def application(arguments: Sequence[str] = (), icon: Path | None = None) -> QApplication:
+def application(arguments: Sequence[str] = ()) -> QApplication:
     """The application, made once, in our own style; `arguments` are Qt's own."""
     found = QApplication.instance()
     app = found if isinstance(found, QApplication) else QApplication([sys.argv[0], *arguments])
@@ -30,8 +32,7 @@ def application(arguments: Sequence[str] = (), icon: Path | None = None) -> QApp
     app.setApplicationDisplayName("Studio planner")
     app.setDesktopFileName(DESKTOP_FILE)
     app.setStyle("Fusion")
-    if icon is not None and icon.exists():
-        app.setWindowIcon(QIcon(str(icon)))
+    app.setWindowIcon(QIcon(str(resource_path(ICON))))
     return app
 
 
@@ -47,10 +48,9 @@ def desk_window(
     *,
     dialogs: Dialogs | None = None,
     look: Look | None = None,
-    icon: Path | None = None,
 ) -> DeskWindow:
     """A window on the studio at `path`, not shown yet; without one, on no studio."""
-    app = application(icon=icon)
+    app = application()
     chosen = look or system_look(app)
     app.setPalette(theme_for(chosen).palette)
     zone = bytes(QTimeZone.systemTimeZoneId().data()).decode("ascii", "replace") or "UTC"
@@ -70,10 +70,9 @@ def run_desk(
     *,
     dialogs: Dialogs | None = None,
     look: Look | None = None,
-    icon: Path | None = None,
 ) -> int:
     """Show the desk on the studio at `path` until its window is closed; the exit code."""
-    window = desk_window(path, clock, dialogs=dialogs, look=look, icon=icon)
+    window = desk_window(path, clock, dialogs=dialogs, look=look)
     window.show()
     code = int(QApplication.exec())
     # A window that outlives the application takes the process down with it.

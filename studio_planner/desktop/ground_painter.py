@@ -57,7 +57,9 @@ def draw_ground(painter: QPainter, height: float, canvas: Canvas) -> None:
 
 
 def draw_now(painter: QPainter, height: float, theme: Theme, x: float) -> None:
-    """Draw the now line over the whole height."""
+    """Draw the now line over the whole height, with a rim that parts it from any film."""
+    painter.setPen(QPen(theme.colour("paper"), 4.0))
+    painter.drawLine(_line(x, height))
     painter.setPen(QPen(theme.colour("now"), 1.6))
     painter.drawLine(_line(x, height))
 

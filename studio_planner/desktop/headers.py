@@ -176,27 +176,28 @@ class LaneHead(QHeaderView):
         painter.restore()
 
     def _draw_words(
-        self, painter: QPainter, rect: QRect, lines: tuple[str, str], *, roomy: bool
+        self, painter: QPainter, rect: QRect, lines: list[str], *, roomy: bool
     ) -> None:
         theme, fonts = self._canvas.theme, self._canvas.fonts
         left, room = rect.left() + 14, rect.width() - 20
-        height = QFontMetrics(fonts.bold).height()
-        small = QFontMetrics(fonts.small)
-        total = height + (small.height() + 2 if roomy else 0)
+        bold, small = QFontMetrics(fonts.bold), QFontMetrics(fonts.small)
+        below = lines[1 : 1 + (rect.height() - bold.height() - 6) // small.height()]
+        total = bold.height() + (len(below) * small.height() if roomy else 0)
         top = rect.top() + (rect.height() - total) // 2
         painter.setPen(theme.colour("ink"))
         painter.setFont(fonts.bold)
-        name = QFontMetrics(fonts.bold).elidedText(lines[0], Qt.TextElideMode.ElideRight, room)
-        painter.drawText(QRect(left, top, room, height), 0, name)
-        if roomy:
-            painter.setPen(theme.colour("quiet"))
-            painter.setFont(fonts.small)
-            text = small.elidedText(lines[1], Qt.TextElideMode.ElideRight, room)
-            painter.drawText(QRect(left, top + height + 2, room, small.height()), 0, text)
+        name = bold.elidedText(lines[0], Qt.TextElideMode.ElideRight, room)
+        painter.drawText(QRect(left, top, room, bold.height()), 0, name)
+        painter.setPen(theme.colour("quiet"))
+        painter.setFont(fonts.small)
+        top += bold.height()
+        for line in below if roomy else ():
+            text = small.elidedText(line, Qt.TextElideMode.ElideRight, room)
+            painter.drawText(QRect(left, top, room, small.height()), 0, text)
+            top += small.height()
 
 
-def lane_head_lines(lane: Lane) -> tuple[str, str]:
-    """The two lines at the head of a lane."""
-    if lane.reason:
-        return words.piece_name(lane.piece), "not planned: " + lane.reason
-    return words.piece_name(lane.piece), ", ".join(bar_words.lane_lines(lane))
+def lane_head_lines(lane: Lane) -> list[str]:
+    """The lines at the head of a lane, most needed first."""
+    name, *rest = words.piece_name(lane.piece), *bar_words.lane_lines(lane)
+    return [name, rest[-1], *rest[:-1]] if lane.reason else [name, *rest]

@@ -6,12 +6,11 @@ brushes a few times and not for every bar.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
 from itertools import zip_longest
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
-from PySide6.QtGui import QBrush, QPen, QPolygonF
+from PySide6.QtCore import QLineF, QPointF, QRectF
+from PySide6.QtGui import QPolygonF
 
 from studio_planner.craft.pieces import Joint
 from studio_planner.craft.plans import StepKind, Trust
@@ -19,6 +18,7 @@ from studio_planner.desktop import words
 from studio_planner.desktop.film_brushes import FilmBrushes
 from studio_planner.desktop.labels import LabelRow, PlacedLabel, TextStore
 from studio_planner.desktop.lane_shape import LaneShape, block_rect
+from studio_planner.desktop.ribbon_strokes import Strokes, draw_strokes
 from studio_planner.science.stages import Stage
 from studio_planner.services.ribbons import Ribbon, StepMark
 
@@ -37,28 +37,6 @@ _WET = (Stage.TACK_FREE, Stage.RECOAT_OPENS)
 _CURED = (Stage.HANDLE, Stage.PRINT_FREE)
 _LEAST_LABEL = 24.0
 _EDGE = 40.0
-
-
-@dataclass(slots=True)
-class _Strokes:
-    """What a frame draws, part by part."""
-
-    films: list[tuple[QRectF, QBrush]] = field(default_factory=list)
-    flat: dict[int, list[QRectF]] = field(default_factory=dict)
-    ripples: list[QRectF] = field(default_factory=list)
-    edges: list[QRectF] = field(default_factory=list)
-    open: list[QRectF] = field(default_factory=list)
-    nobody: list[QRectF] = field(default_factory=list)
-    posts: list[QLineF] = field(default_factory=list)
-    missed: list[QLineF] = field(default_factory=list)
-    blocks: list[QRectF] = field(default_factory=list)
-    steps: list[QRectF] = field(default_factory=list)
-    sanded: list[QRectF] = field(default_factory=list)
-    scuffs: list[QLineF] = field(default_factory=list)
-    touches: list[QPointF] = field(default_factory=list)
-    poles: list[QLineF] = field(default_factory=list)
-    pennants: list[QPolygonF] = field(default_factory=list)
-    labels: list[PlacedLabel] = field(default_factory=list)
 
 
 class RibbonPainter:
@@ -82,17 +60,15 @@ class RibbonPainter:
         self, painter: QPainter, lanes: Iterable[tuple[Lane, float]], shape: LaneShape
     ) -> list[PlacedLabel]:
         """Draw lanes, each with the y of its top; give their labels, which are drawn last."""
-        strokes = _Strokes()
+        strokes = Strokes()
         for lane, top in lanes:
             self._collect(strokes, lane, top, shape)
-        self._draw_films(painter, strokes)
-        self._draw_doorways(painter, strokes)
-        self._draw_hands(painter, strokes)
+        draw_strokes(painter, strokes, self.theme, self._brushes)
         return strokes.labels
 
     # What is where
 
-    def _collect(self, strokes: _Strokes, lane: Lane, top: float, shape: LaneShape) -> None:
+    def _collect(self, strokes: Strokes, lane: Lane, top: float, shape: LaneShape) -> None:
         start, end = self._scale.second(-_EDGE), self._scale.second(self._scale.width + _EDGE)
         upper = LabelRow(
             self._store, top + (shape.upper_label or 0.0), self._fonts.small_height
@@ -110,7 +86,7 @@ class RibbonPainter:
             strokes.labels += upper.labels + lower.labels
 
     def _collect_ribbon(
-        self, strokes: _Strokes, bar: Ribbon, top: float, shape: LaneShape, upper: LabelRow
+        self, strokes: Strokes, bar: Ribbon, top: float, shape: LaneShape, upper: LabelRow
     ) -> None:
         block = block_rect(bar, top, shape, self._scale)
         strokes.blocks.append(block)
@@ -129,7 +105,7 @@ class RibbonPainter:
         return QRectF(left, top + shape.film, right - left, height)
 
     def _collect_film(
-        self, strokes: _Strokes, bar: Ribbon, top: float, shape: LaneShape
+        self, strokes: Strokes, bar: Ribbon, top: float, shape: LaneShape
     ) -> None:
         spread, until = bar.planned.end.timestamp(), bar.until.timestamp()
         whole = self._film_rect(bar, spread, until, top, shape)
@@ -144,7 +120,7 @@ class RibbonPainter:
         strokes.edges.append(self._film_rect(bar, spread, until, top, shape))
 
     def _collect_flat(
-        self, strokes: _Strokes, bar: Ribbon, top: float, shape: LaneShape
+        self, strokes: Strokes, bar: Ribbon, top: float, shape: LaneShape
     ) -> None:
         until = bar.until.timestamp()
         cuts = [bar.planned.end.timestamp()]
@@ -159,7 +135,7 @@ class RibbonPainter:
 
     def _collect_doorway(
         self,
-        strokes: _Strokes,
+        strokes: Strokes,
         bar: Ribbon,
         top: float,
         shape: LaneShape,
@@ -202,7 +178,7 @@ class RibbonPainter:
             upper.place(left, f"{opens}{words.TO}{closes}", font, self._blue)
 
     def _collect_joint(
-        self, strokes: _Strokes, bar: Ribbon, block: QRectF, shape: LaneShape
+        self, strokes: Strokes, bar: Ribbon, block: QRectF, shape: LaneShape
     ) -> None:
         if bar.planned.joint is Joint.SCUFFED:
             bottom = block.top() + shape.film_bottom - shape.lintel
@@ -214,7 +190,7 @@ class RibbonPainter:
             strokes.touches.append(QPointF(block.left() - 5.0, block.top() + 4.0))
 
     def _collect_step(
-        self, strokes: _Strokes, bar: StepMark, top: float, shape: LaneShape
+        self, strokes: Strokes, bar: StepMark, top: float, shape: LaneShape
     ) -> None:
         rect = block_rect(bar, top, shape, self._scale)
         if shape.hairline:
@@ -225,7 +201,7 @@ class RibbonPainter:
             strokes.sanded.append(rect)
 
     def _collect_flags(
-        self, strokes: _Strokes, lane: Lane, top: float, shape: LaneShape, upper: LabelRow
+        self, strokes: Strokes, lane: Lane, top: float, shape: LaneShape, upper: LabelRow
     ) -> None:
         for flag in lane.flags:
             when = flag.safe or flag.likely
@@ -270,52 +246,6 @@ class RibbonPainter:
         if self._store.width(full, font) > room:
             full = self._store.elided(str(bar.coat.kind), font, room)
         lower.place(left, full, font, self._ink)
-
-    # Drawing
-
-    def _draw_films(self, painter: QPainter, strokes: _Strokes) -> None:
-        painter.setPen(Qt.PenStyle.NoPen)
-        for step, rects in strokes.flat.items():
-            painter.setBrush(self.theme.film_colour(step / 255.0))
-            painter.drawRects(rects)
-        for rect, brush in strokes.films:
-            painter.fillRect(rect, brush)
-        tile = self._brushes.ripple(painter.device().devicePixelRatioF())
-        for rect in strokes.ripples:
-            if rect.width() > 1.0:
-                painter.drawTiledPixmap(rect, tile)
-        painter.setBrush(Qt.BrushStyle.NoBrush)
-        painter.setPen(QPen(self.theme.colour("film_edge"), 1.0))
-        painter.drawRects(strokes.edges)
-
-    def _draw_doorways(self, painter: QPainter, strokes: _Strokes) -> None:
-        painter.setPen(Qt.PenStyle.NoPen)
-        painter.setBrush(self.theme.colour("window_wash"))
-        painter.drawRects(strokes.open)
-        painter.setBrush(QBrush(self.theme.colour("quiet"), Qt.BrushStyle.BDiagPattern))
-        painter.drawRects(strokes.nobody)
-        painter.setPen(QPen(self._blue, 1.6))
-        painter.drawLines(strokes.posts)
-        painter.setPen(QPen(self._blue, 1.2, Qt.PenStyle.DotLine))
-        painter.drawLines(strokes.missed)
-
-    def _draw_hands(self, painter: QPainter, strokes: _Strokes) -> None:
-        painter.setPen(QPen(self._ink, 1.2))
-        painter.setBrush(self.theme.colour("paper"))
-        painter.drawRects(strokes.steps)
-        painter.setBrush(QBrush(self._ink, Qt.BrushStyle.Dense5Pattern))
-        painter.drawRects(strokes.sanded)
-        painter.setPen(QPen(self._ink, 1.3))
-        painter.drawLines(strokes.scuffs)
-        painter.drawLines(strokes.poles)
-        painter.setBrush(self.theme.colour("paper"))
-        for point in strokes.touches:
-            painter.drawEllipse(point, 3.0, 3.0)
-        painter.setPen(Qt.PenStyle.NoPen)
-        painter.setBrush(self._ink)
-        painter.drawRects(strokes.blocks)
-        for pennant in strokes.pennants:
-            painter.drawPolygon(pennant)
 
 
 def _begins(bar: Ribbon | StepMark) -> float:

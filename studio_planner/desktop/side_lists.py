@@ -71,9 +71,11 @@ class RowList(QListView):
 
     Signals:
         piece_chosen: the key of the piece that the row is about.
+        fitted: the rows, or the width they have, are others.
     """
 
     piece_chosen = Signal(str)
+    fitted = Signal()
 
     def __init__(
         self, canvas: Canvas, name: str, empty: str, parent: QWidget | None = None
@@ -102,8 +104,18 @@ class RowList(QListView):
             self._fit()
 
     def _fit(self) -> None:
-        self.setMaximumHeight(self.wanted_height + 2)
         self.updateGeometry()
+        self.fitted.emit()
+
+    def whole_rows_height(self, room: int) -> int:
+        """The height of as many whole rows as fit into `room` pixels, at least of one."""
+        height = 0
+        for row in range(self.rows.rowCount()):
+            following = height + self.sizeHintForIndex(self.rows.index(row)).height()
+            if row and following > room:
+                break
+            height = following
+        return height or self.wanted_height
 
     def _chosen(self, index: QModelIndex) -> None:
         self.piece_chosen.emit(self.rows.rows[index.row()].piece)

@@ -5,7 +5,8 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QLabel, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QLabel, QVBoxLayout, QWidget
+from typing_extensions import override
 
 from studio_planner.desktop import words
 from studio_planner.desktop.section_view import SectionView
@@ -13,6 +14,8 @@ from studio_planner.desktop.side_lists import RowList
 from studio_planner.desktop.side_rows import hands_rows, promise_rows
 
 if TYPE_CHECKING:
+    from PySide6.QtGui import QResizeEvent
+
     from studio_planner.desktop.canvas import Canvas
     from studio_planner.services.desk import DeskView
     from studio_planner.services.ribbons import Lane
@@ -47,6 +50,7 @@ class SidePanel(QWidget):
         self._lay_out()
         for rows in (self.hands, self.promises):
             rows.piece_chosen.connect(self.piece_chosen)
+            rows.fitted.connect(self._share_height)
         canvas.redrawn.connect(self._recolour)
         self._recolour()
         self.show_lane(None)
@@ -55,17 +59,28 @@ class SidePanel(QWidget):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(16, 10, 16, 12)
         layout.setSpacing(2)
-        for title, widget, stretch in zip(
-            self._titles, (self.hands, self.promises, self.section), (4, 5, 0), strict=True
-        ):
+        parts = (self.hands, self.promises, self.section)
+        for title, widget in zip(self._titles, parts, strict=True):
             title.setFont(self._canvas.fonts.clock)
             title.setBuddy(widget)
             layout.addWidget(title)
-            layout.addWidget(widget, stretch)
+            layout.addWidget(widget)
             layout.addSpacing(8)
         layout.addStretch(1)
-        for rows in (self.hands, self.promises):
-            rows.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Preferred)
+
+    def _share_height(self) -> None:
+        """Give both lists whole rows: promises at least half, hands what is left of it."""
+        titles = sum(title.sizeHint().height() + 16 for title in self._titles)
+        room = self.height() - titles - self.section.height() - 24
+        spare = room - self.hands.wanted_height
+        promises = self.promises.whole_rows_height(max(room // 2, spare))
+        self.promises.setFixedHeight(promises)
+        self.hands.setFixedHeight(self.hands.whole_rows_height(room - promises))
+
+    @override
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._share_height()
 
     def _recolour(self) -> None:
         theme = self._canvas.theme

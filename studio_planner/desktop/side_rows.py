@@ -100,15 +100,13 @@ def _hands_row(view: DeskView, group: list[HandsItem]) -> HandsRow:
     title = f"{verb}: {about}" if about and item.kind is HandsKind.POUR else verb
     today = item.start.astimezone(zone).date() == now.astimezone(zone).date()
     clock = words.clock_time(item.start, zone)
-    hours = (deadline - now).total_seconds() / 3600.0
+    hours = (max(deadline, item.end) - now).total_seconds() / 3600.0
     return HandsRow(
         piece=item.piece,
         clock=clock if today else f"{words.day_name(item.start, zone, month=False)} {clock}",
         title=title,
         detail=_detail(pieces, item, deadline, view),
-        left=words.until_words(max(item.start, now), now)
-        if item.start > now
-        else _closing(hours),
+        left=_left(group[0], deadline, now),
         cup=min(max(hours / CUP_HOURS, 0.0), 1.0),
     )
 
@@ -122,7 +120,12 @@ def _detail(pieces: str, item: HandsItem, deadline: datetime, view: DeskView) ->
     return f"{pieces}, by {last}"
 
 
-def _closing(hours: float) -> str:
+def _left(item: HandsItem, deadline: datetime, now: datetime) -> str:
+    if item.start > now:
+        return words.until_words(item.start, now)
+    if now < item.end:
+        return "under way"
+    hours = (deadline - now).total_seconds() / 3600.0
     return f"{words.length_of_time(hours)} left" if hours > 0 else "overdue"
 
 

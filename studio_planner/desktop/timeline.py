@@ -10,25 +10,24 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QPoint, QRect, QRectF, Qt, Signal
 from PySide6.QtGui import QPainter, QPen, QRegion
-from PySide6.QtWidgets import QAbstractButton, QAbstractItemView, QFrame, QTableView
+from PySide6.QtWidgets import QAbstractButton, QAbstractItemView, QFrame
 from typing_extensions import override
 
+from studio_planner.desktop.bar_walk import first_bar, neighbour, next_bar_of
 from studio_planner.desktop.ground_painter import draw_ground, draw_now
 from studio_planner.desktop.headers import LaneHead, Ruler
 from studio_planner.desktop.labels import PlacedLabel, TextStore, draw_labels
 from studio_planner.desktop.lane_model import LaneModel
 from studio_planner.desktop.lane_shape import LaneShape, bar_rect, shape_for
 from studio_planner.desktop.ribbon_painter import RibbonPainter
+from studio_planner.desktop.time_table import TimeTable
 
 if TYPE_CHECKING:
     from PySide6.QtCore import QItemSelection
     from PySide6.QtGui import (
         QFocusEvent,
-        QKeyEvent,
-        QMouseEvent,
         QPaintEvent,
         QResizeEvent,
-        QWheelEvent,
     )
     from PySide6.QtWidgets import QWidget
 
@@ -37,17 +36,13 @@ if TYPE_CHECKING:
 
 _Index = QModelIndex | QPersistentModelIndex
 _Move = QAbstractItemView.CursorAction
-ZOOM_STEP = 1.25
-_NOTCH = 120.0
-_DRAG_STARTS = 4
 _MARGIN = 48.0
 
 
-class Timeline(QTableView):
+class Timeline(TimeTable):
     """Cure ribbons of all pieces over time.
 
-    Wheel scrolls, with Ctrl it zooms at the cursor, with Shift it moves through time; dragging
-    pans; arrows go from bar to bar, + and - zoom, Home shows now, End the whole plan.
+    Arrows go from bar to bar, along a lane and across to the bar nearest in time.
 
     Signals:
         piece_chosen: the key of the piece whose bar or name was chosen.
@@ -57,14 +52,12 @@ class Timeline(QTableView):
 
     def __init__(self, canvas: Canvas, parent: QWidget | None = None) -> None:
         """Draw what `canvas` shows."""
-        super().__init__(parent)
-        self.canvas = canvas
+        super().__init__(canvas, parent)
         self.lanes = LaneModel(self)
         self._store = TextStore()
         self._painter: RibbonPainter | None = None
         self._shape: LaneShape = shape_for(canvas.scale.pixels_per_day, canvas.fonts)
-        self._grabbed: QPoint | None = None
-        self._dragging = False
+        self.drawn_labels: tuple[PlacedLabel, ...] = ()
         self._corner: QAbstractButton | None = None
         self._set_up()
         self.setModel(self.lanes)
@@ -112,14 +105,15 @@ class Timeline(QTableView):
     def choose_piece(self, key: str) -> None:
         """Make the piece's next bar after now the current one, and show it."""
         for row, lane in enumerate(self.lanes.lanes):
-            if lane.piece.key == key and lane.bars:
-                now = self.canvas.now
-                ends = (bar.planned.end for bar in lane.bars)
-                column = next(
-                    (i for i, end in enumerate(ends) if end > now), len(lane.bars) - 1
-                )
-                self.setCurrentIndex(self.lanes.index(row, column))
-                return
+            if lane.piece.key == key:
+                column = next_bar_of(lane, self.canvas.now.timestamp())
+                if column is not None:
+                    self.setCurrentIndex(self.lanes.index(row, column))
+
+    @override
+    def chosen_second(self) -> float | None:
+        bar = self.lanes.bar(self.currentIndex())
+        return None if bar is None else bar.start.timestamp()
 
     def top_of(self, row: int) -> int:
         """The y of a lane's upper edge in the viewport."""
@@ -182,41 +176,12 @@ class Timeline(QTableView):
         current = self.currentIndex()
         if self.lanes.bar(current) is None:
             return self._first_bar()
-        row, column = current.row(), current.column()
-        if cursorAction in {_Move.MoveLeft, _Move.MovePrevious}:
-            return self._bar_index(row, column - 1) or current
-        if cursorAction in {_Move.MoveRight, _Move.MoveNext}:
-            return self._bar_index(row, column + 1) or current
-        step = {_Move.MoveUp: -1, _Move.MoveDown: 1}.get(cursorAction)
-        if step is None:
-            step = {_Move.MovePageUp: -8, _Move.MovePageDown: 8}.get(cursorAction, 0)
-        return self._bar_in_other_row(current, step) or current
-
-    def _bar_index(self, row: int, column: int) -> QModelIndex | None:
-        index = self.lanes.index(row, column)
-        return index if self.lanes.bar(index) is not None else None
+        place = (current.row(), current.column())
+        return self.lanes.index(*neighbour(self.lanes.lanes, place, cursorAction))
 
     def _first_bar(self) -> QModelIndex:
-        rows = range(self.lanes.rowCount())
-        return next(
-            (self.lanes.index(r, 0) for r in rows if self.lanes.lanes[r].bars), QModelIndex()
-        )
-
-    def _bar_in_other_row(self, current: QModelIndex, step: int) -> QModelIndex | None:
-        """The bar nearest in time in the next lane that has one."""
-        bar = self.lanes.bar(current)
-        last = len(self.lanes.lanes) - 1
-        row = min(max(current.row() + step, 0), last)
-        way = 1 if step > 0 else -1
-        while step and 0 <= row <= last and row != current.row():
-            bars = self.lanes.lanes[row].bars
-            if bars and bar is not None:
-                begins = bar.start
-                return self.lanes.index(
-                    row, min(range(len(bars)), key=lambda i: abs(bars[i].start - begins))
-                )
-            row += way
-        return None
+        place = first_bar(self.lanes.lanes)
+        return QModelIndex() if place is None else self.lanes.index(*place)
 
     # Painting
 
@@ -234,6 +199,7 @@ class Timeline(QTableView):
             ]
             labels = self._ribbons().paint(painter, lanes, self._shape)
             draw_now(painter, height, canvas.theme, canvas.now_x)
+            self.drawn_labels = tuple(labels)
             self._clear_for_labels(painter, labels)
             draw_labels(painter, self._store, labels)
             self._draw_current(painter)
@@ -252,7 +218,8 @@ class Timeline(QTableView):
         if not self.lanes.lanes:
             return 0, 0
         first = max(self.rowAt(0), 0)
-        last = self.rowAt(self.viewport().height() - 1)
+        # A lane whose film is still below the edge would show no more than loose words.
+        last = self.rowAt(self.viewport().height() - round(self._shape.film) - 4)
         return first, len(self.lanes.lanes) if last < 0 else last + 1
 
     def _draw_rules(self, painter: QPainter) -> None:
@@ -291,7 +258,7 @@ class Timeline(QTableView):
         words = "No pieces yet." if self.canvas.view else "Open a studio, or make a new one."
         painter.drawText(self.viewport().rect(), Qt.AlignmentFlag.AlignCenter, words)
 
-    # Scrolling and zooming
+    # Scrolling
 
     @override
     def resizeEvent(self, event: QResizeEvent) -> None:
@@ -326,77 +293,6 @@ class Timeline(QTableView):
         self.viewport().update()
         self.horizontalHeader().viewport().update()
         self.verticalHeader().viewport().update()
-
-    def zoom_in(self) -> None:
-        """Zoom in, at the chosen bar where it is in view, else in the middle."""
-        self.canvas.scale.zoom(ZOOM_STEP, self._zoom_x())
-
-    def zoom_out(self) -> None:
-        """Zoom out likewise."""
-        self.canvas.scale.zoom(1.0 / ZOOM_STEP, self._zoom_x())
-
-    def _zoom_x(self) -> float:
-        scale = self.canvas.scale
-        bar = self.lanes.bar(self.currentIndex())
-        x = -1.0 if bar is None else scale.x(bar.start.timestamp())
-        return x if 0.0 <= x <= scale.width else scale.width / 2.0
-
-    @override
-    def wheelEvent(self, event: QWheelEvent) -> None:
-        steps = event.angleDelta()
-        if event.modifiers() & Qt.KeyboardModifier.ControlModifier:
-            self.canvas.scale.zoom(ZOOM_STEP ** (steps.y() / _NOTCH), event.position().x())
-        elif self._wheel_means_time(event):
-            self.canvas.scale.pan(-(steps.x() or steps.y()) * 0.6)
-        else:
-            super().wheelEvent(event)
-        event.accept()
-
-    def _wheel_means_time(self, event: QWheelEvent) -> bool:
-        steps = event.angleDelta()
-        shifted = bool(event.modifiers() & Qt.KeyboardModifier.ShiftModifier)
-        nothing_below = self.verticalScrollBar().maximum() == 0
-        return shifted or nothing_below or abs(steps.x()) > abs(steps.y())
-
-    @override
-    def mousePressEvent(self, event: QMouseEvent) -> None:
-        self._grabbed = event.position().toPoint()
-        self._dragging = False
-        super().mousePressEvent(event)
-
-    @override
-    def mouseMoveEvent(self, event: QMouseEvent) -> None:
-        if self._grabbed is None or not event.buttons():
-            return
-        moved = event.position().toPoint() - self._grabbed
-        if self._dragging or moved.manhattanLength() >= _DRAG_STARTS:
-            self._dragging = True
-            self.viewport().setCursor(Qt.CursorShape.ClosedHandCursor)
-            self._grabbed = event.position().toPoint()
-            self.canvas.scale.pan(-moved.x())
-            scroll = self.verticalScrollBar()
-            scroll.setValue(scroll.value() - moved.y())
-
-    @override
-    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
-        self._grabbed = None
-        self._dragging = False
-        self.viewport().unsetCursor()
-        super().mouseReleaseEvent(event)
-
-    @override
-    def keyPressEvent(self, event: QKeyEvent) -> None:
-        action = {
-            Qt.Key.Key_Plus: self.zoom_in,
-            Qt.Key.Key_Equal: self.zoom_in,
-            Qt.Key.Key_Minus: self.zoom_out,
-            Qt.Key.Key_Home: self.canvas.show_now,
-            Qt.Key.Key_End: self.canvas.show_plan,
-        }.get(Qt.Key(event.key()))
-        if action is None or event.modifiers() & Qt.KeyboardModifier.ControlModifier:
-            super().keyPressEvent(event)
-        else:
-            action()
 
     @override
     def currentChanged(self, current: _Index, previous: _Index) -> None:

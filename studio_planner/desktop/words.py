@@ -11,10 +11,9 @@ from studio_planner.craft.shapes import Round
 from studio_planner.science.stages import Stage
 
 if TYPE_CHECKING:
-    from studio_planner.craft.pieces import Joint
     from zoneinfo import ZoneInfo
 
-    from studio_planner.craft.pieces import Piece
+    from studio_planner.craft.pieces import Joint, Piece
     from studio_planner.craft.plans import Outcome
     from studio_planner.craft.settings import Settings, Units
 

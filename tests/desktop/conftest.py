@@ -1,4 +1,4 @@
-"""A desk on a real studio file, with the clock, the dialogs and the planner in the test's hands."""
+"""A desk on a real studio file, with the clock and the dialogs in the test's hands."""
 
 from __future__ import annotations
 

@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING
 from zoneinfo import ZoneInfo
 
 from studio_planner.craft.hands import Person, WorkHours
+from studio_planner.craft.log import Poured
 from studio_planner.craft.orders import Order, Promise
 from studio_planner.craft.pieces import Coat, CoatKind, Joint, Material, Piece
 from studio_planner.craft.places import PatternPoint, Place, PlaceKind, Spot
@@ -310,6 +311,14 @@ def planned(room: Place | None = None) -> Studio:
         outcomes=_outcomes(bare),
     )
     return replace(bare, plan=plan)
+
+
+def poured_studio() -> Studio:
+    """The scene's studio without a plan, with one coat written down as poured."""
+    pour = Poured(
+        piece="k", coat="clear", start=at(-1, "18:10"), end=at(-1, "19:00"), spot="C2"
+    )
+    return studio(poured=(pour,))
 
 
 def _with_windows(draft: DeskView) -> tuple[PlannedCoat, ...]:

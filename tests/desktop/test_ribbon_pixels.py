@@ -64,8 +64,8 @@ def expected_tone(ribbon: Ribbon, second: float) -> float:
 
 
 def distance(one: QColor, other: QColor) -> int:
-    pairs = zip(one.getRgb()[:3], other.getRgb()[:3], strict=True)  # type: ignore[index]
-    return max(abs(a - b) for a, b in pairs)
+    parts = (QColor.red, QColor.green, QColor.blue)
+    return max(abs(part(one) - part(other)) for part in parts)
 
 
 @pytest.mark.parametrize("theme", [LIGHT, DARK], ids=["light", "dark"])

@@ -1,0 +1,107 @@
+"""A table on a time scale: wheel, drag and keys move through time and zoom."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtWidgets import QTableView
+from typing_extensions import override
+
+if TYPE_CHECKING:
+    from PySide6.QtGui import QKeyEvent, QMouseEvent, QWheelEvent
+    from PySide6.QtWidgets import QWidget
+
+    from studio_planner.desktop.canvas import Canvas
+
+ZOOM_STEP = 1.25
+_NOTCH = 120.0
+_DRAG_STARTS = 4
+
+
+class TimeTable(QTableView):
+    """Wheel scrolls, with Ctrl it zooms at the cursor, with Shift it moves through time.
+
+    Dragging pans; + and - zoom, Home shows now, End the whole plan.
+    """
+
+    def __init__(self, canvas: Canvas, parent: QWidget | None = None) -> None:
+        """Move the scale of `canvas`."""
+        super().__init__(parent)
+        self.canvas = canvas
+        self._grabbed: QPoint | None = None
+        self._dragging = False
+
+    def zoom_in(self) -> None:
+        """Zoom in, at the chosen bar where it is in view, else in the middle."""
+        self.canvas.scale.zoom(ZOOM_STEP, self._zoom_x())
+
+    def zoom_out(self) -> None:
+        """Zoom out likewise."""
+        self.canvas.scale.zoom(1.0 / ZOOM_STEP, self._zoom_x())
+
+    def _zoom_x(self) -> float:
+        scale, second = self.canvas.scale, self.chosen_second()
+        x = -1.0 if second is None else scale.x(second)
+        return x if 0.0 <= x <= scale.width else scale.width / 2.0
+
+    def chosen_second(self) -> float | None:
+        """When the chosen thing begins [s]; None when nothing is chosen."""
+        return None
+
+    @override
+    def wheelEvent(self, event: QWheelEvent) -> None:
+        steps = event.angleDelta()
+        if event.modifiers() & Qt.KeyboardModifier.ControlModifier:
+            self.canvas.scale.zoom(ZOOM_STEP ** (steps.y() / _NOTCH), event.position().x())
+        elif self._wheel_means_time(event):
+            self.canvas.scale.pan(-(steps.x() or steps.y()) * 0.6)
+        else:
+            super().wheelEvent(event)
+        event.accept()
+
+    def _wheel_means_time(self, event: QWheelEvent) -> bool:
+        steps = event.angleDelta()
+        shifted = bool(event.modifiers() & Qt.KeyboardModifier.ShiftModifier)
+        nothing_below = self.verticalScrollBar().maximum() == 0
+        return shifted or nothing_below or abs(steps.x()) > abs(steps.y())
+
+    @override
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        self._grabbed = event.position().toPoint()
+        self._dragging = False
+        super().mousePressEvent(event)
+
+    @override
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
+        if self._grabbed is None or not event.buttons():
+            return
+        moved = event.position().toPoint() - self._grabbed
+        if self._dragging or moved.manhattanLength() >= _DRAG_STARTS:
+            self._dragging = True
+            self.viewport().setCursor(Qt.CursorShape.ClosedHandCursor)
+            self._grabbed = event.position().toPoint()
+            self.canvas.scale.pan(-moved.x())
+            scroll = self.verticalScrollBar()
+            scroll.setValue(scroll.value() - moved.y())
+
+    @override
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        self._grabbed = None
+        self._dragging = False
+        self.viewport().unsetCursor()
+        super().mouseReleaseEvent(event)
+
+    @override
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        action = {
+            Qt.Key.Key_Plus: self.zoom_in,
+            Qt.Key.Key_Equal: self.zoom_in,
+            Qt.Key.Key_Minus: self.zoom_out,
+            Qt.Key.Key_Home: self.canvas.show_now,
+            Qt.Key.Key_End: self.canvas.show_plan,
+        }.get(Qt.Key(event.key()))
+        if action is None or event.modifiers() & Qt.KeyboardModifier.ControlModifier:
+            super().keyPressEvent(event)
+        else:
+            action()

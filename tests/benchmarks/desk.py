@@ -1,0 +1,149 @@
+"""How fast the desk is drawn and opened; run it by hand, it is no test.
+
+    python -m tests.benchmarks.desk
+
+Prints frame times on 20,000 bars (asked: median under 8 ms, offscreen) and the time to the
+first window against that of an empty main window (asked: under 1.6 times). Exit 1 when either
+is missed.
+"""
+
+from __future__ import annotations
+
+import os
+import statistics
+import subprocess
+import sys
+from pathlib import Path
+from tempfile import TemporaryDirectory
+from time import perf_counter
+from typing import TYPE_CHECKING
+
+os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+
+from PySide6.QtWidgets import QApplication
+
+from studio_planner.desktop.application import application
+from studio_planner.desktop.canvas import Canvas
+from studio_planner.desktop.fonts import fonts_from
+from studio_planner.desktop.theme import LIGHT
+from studio_planner.desktop.timeline import Timeline
+from studio_planner.services.desk import DeskView
+from studio_planner.storage.studio_file import create_studio
+from tests.desktop import scenes
+
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
+BARS = 20_000
+FRAMES = 240
+FRAME_MILLISECONDS = 8.0
+RATIO = 1.6
+RUNS = 9
+
+EMPTY = """
+import sys
+from PySide6.QtWidgets import QApplication, QMainWindow
+app = QApplication(sys.argv)
+window = QMainWindow()
+window.resize(1280, 800)
+window.show()
+app.processEvents()
+"""
+
+DESK = """
+import sys
+from pathlib import Path
+from datetime import UTC, datetime
+from studio_planner.desktop.application import application, desk_window
+class Clock:
+    def now(self):
+        return datetime(2026, 12, 8, 18, 36, tzinfo=UTC)
+window = desk_window(Path(sys.argv[1]), Clock())
+window.show()
+application().processEvents()
+window.close()
+"""
+
+
+def frames(timeline: Timeline, move: Callable[[int], None]) -> list[float]:
+    """Milliseconds of each frame: move, repaint at once, drain the events."""
+    times = []
+    for step in range(FRAMES):
+        begun = perf_counter()
+        move(step)
+        timeline.viewport().repaint()
+        QApplication.processEvents()
+        times.append((perf_counter() - begun) * 1000.0)
+    return times
+
+
+def measure_frames() -> bool:
+    """Scroll and zoom over many bars; tell whether scrolling is fast enough."""
+    canvas = Canvas(LIGHT, fonts_from(application().font()), scenes.NOW)
+    timeline = Timeline(canvas)
+    timeline.resize(1280, 800)
+    begun = perf_counter()
+    canvas.show_view(DeskView(scenes.many(BARS), scenes.NOW))
+    timeline.show_lanes()
+    timeline.show()
+    QApplication.processEvents()
+    print(f"{BARS} bars shown after {(perf_counter() - begun) * 1000.0:.0f} ms")
+    scale, rows = canvas.scale, timeline.verticalScrollBar()
+
+    def zoomed_to(pixels_per_day: float) -> None:
+        scale.show(scenes.NOW.timestamp(), 86_400.0 / pixels_per_day)
+
+    def pan(step: int) -> None:
+        scale.pan(9 if step % 200 < 100 else -9)
+
+    def scroll(step: int) -> None:
+        rows.setValue(step * 37 % max(rows.maximum(), 1))
+
+    def zoom(step: int) -> None:
+        scale.zoom(1.04 if step % 40 < 20 else 1 / 1.04, 640.0)
+
+    medians = {}
+    for name, zoom_pixels, move in (
+        ("through time, roomy lanes", 160.0, pan),
+        ("over lanes, roomy", 160.0, scroll),
+        ("zooming", 160.0, zoom),
+        ("through time, close lanes", 60.0, pan),
+        ("over lanes, close", 60.0, scroll),
+        ("through time, hairlines", 20.0, pan),
+        ("over lanes, hairlines", 20.0, scroll),
+    ):
+        zoomed_to(zoom_pixels)
+        QApplication.processEvents()
+        times = sorted(frames(timeline, move))
+        medians[name] = statistics.median(times)
+        print(
+            f"{name:28} median {medians[name]:6.2f} ms, 95 % {times[int(0.95 * FRAMES)]:6.2f} ms"
+        )
+    timeline.close()
+    return max(medians.values()) < FRAME_MILLISECONDS
+
+
+def measure_start() -> bool:
+    """Open a window in fresh processes; tell whether the desk is quick enough."""
+    with TemporaryDirectory() as folder:
+        path = Path(folder) / "scene.studio"
+        create_studio(path, scenes.planned()).close()
+        empty, desk = [], []
+        for _ in range(RUNS):
+            empty.append(_seconds(EMPTY))
+            desk.append(_seconds(DESK, str(path)))
+    slow, quick = statistics.median(desk), statistics.median(empty)
+    print(f"empty main window {quick * 1000:.0f} ms, desk {slow * 1000:.0f} ms")
+    print(f"ratio {slow / quick:.2f} (asked: under {RATIO})")
+    return slow / quick < RATIO
+
+
+def _seconds(program: str, *arguments: str) -> float:
+    begun = perf_counter()
+    subprocess.run([sys.executable, "-c", program, *arguments], check=True)
+    return perf_counter() - begun
+
+
+if __name__ == "__main__":
+    verdicts = [measure_frames(), measure_start()]
+    raise SystemExit(0 if all(verdicts) else 1)

@@ -1,0 +1,92 @@
+"""Makes pictures of the real window on the sample studio, to be looked at.
+
+    python -m tests.desktop.pictures OUT_DIR
+
+Light and dark, at 100 and 200 %: the week, the whole plan, and one day near by.
+"""
+
+from __future__ import annotations
+
+import os
+import subprocess
+import sys
+from datetime import date, time
+from pathlib import Path
+from tempfile import TemporaryDirectory
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.local_time import instant
+from studio_planner.desktop.application import application, desk_window
+from studio_planner.desktop.theme import Look
+from studio_planner.services.sample import create_sample
+from tests.desktop.scenes import StillClock
+
+if TYPE_CHECKING:
+    from PySide6.QtWidgets import QApplication
+
+    from studio_planner.desktop.window import DeskWindow
+
+DAY = date(2026, 12, 7)
+AT = time(19, 10)
+SIZE = (1440, 900)
+
+
+def main(arguments: list[str]) -> int:
+    """Make all pictures; each scale needs a process of its own."""
+    if len(arguments) != 1:
+        sys.stderr.write(
+            "Say where the pictures go: python -m tests.desktop.pictures OUT_DIR\n"
+        )
+        return 2
+    out = Path(arguments[0]).resolve()
+    out.mkdir(parents=True, exist_ok=True)
+    for percent in (100, 200):
+        environment = os.environ | {
+            "QT_QPA_PLATFORM": os.environ.get("QT_QPA_PLATFORM", "offscreen"),
+            "QT_SCALE_FACTOR": str(percent / 100),
+            "PICTURES_PERCENT": str(percent),
+        }
+        program = [sys.executable, "-m", "tests.desktop.pictures", str(out), "one scale"]
+        subprocess.run(program, check=True, env=environment)  # noqa: S603 - our own module
+    return 0
+
+
+def one_scale(out: Path, percent: int) -> None:
+    """Make the pictures at the scale that this process runs at."""
+    with TemporaryDirectory() as folder:
+        path = Path(folder) / "sample.studio"
+        studio = create_sample(path, DAY)
+        clock = StillClock(instant(studio.time_zone, DAY, AT))
+        for look in Look:
+            window = desk_window(path, clock, look=look)
+            window.resize(*SIZE)
+            window.show()
+            app = application()
+            _settle(app)
+            window.timeline.choose_piece(studio.pieces[0].key)
+            for name in ("week", "plan", "day"):
+                _show(window, name)
+                _settle(app)
+                window.grab().save(str(out / f"desk-{name}-{look.value}-{percent}.png"))
+            window.close()
+
+
+def _show(window: DeskWindow, name: str) -> None:
+    if name == "plan":
+        window.canvas.show_plan()
+        return
+    window.canvas.show_week()
+    if name == "day":
+        window.canvas.scale.zoom(3.2, window.canvas.now_x)
+
+
+def _settle(app: QApplication) -> None:
+    for _ in range(5):
+        app.processEvents()
+
+
+if __name__ == "__main__":
+    if len(sys.argv) == 3 and "PICTURES_PERCENT" in os.environ:
+        one_scale(Path(sys.argv[1]), int(os.environ["PICTURES_PERCENT"]))
+    else:
+        raise SystemExit(main(sys.argv[1:]))

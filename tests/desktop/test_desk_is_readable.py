@@ -1,0 +1,175 @@
+"""What a screen reader and a tired eye get: names, descriptions, and no clipped word."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+from typing import TYPE_CHECKING
+
+import pytest
+from PySide6.QtCore import QRect, Qt
+from PySide6.QtGui import QAccessible, QFontMetrics
+from PySide6.QtWidgets import QAbstractButton, QLabel, QWidget
+
+from studio_planner.desktop.fonts import fonts_from
+from studio_planner.desktop.headers import LANE_HEAD_WIDTH, lane_head_lines
+from studio_planner.desktop.labels import LabelRow, TextStore
+from studio_planner.desktop.section_view import spread
+from studio_planner.desktop.side_lists import RowList
+from tests.desktop import scenes
+
+if TYPE_CHECKING:
+    from PySide6.QtWidgets import QApplication
+
+    from studio_planner.desktop.window import DeskWindow
+
+_TEXT = Qt.ItemDataRole.AccessibleTextRole
+_DESCRIPTION = Qt.ItemDataRole.AccessibleDescriptionRole
+
+
+def test_everything_that_takes_the_focus_has_a_name(desk: DeskWindow) -> None:
+    focusable = [
+        widget
+        for widget in desk.findChildren(QWidget)
+        if widget.focusPolicy() is not Qt.FocusPolicy.NoFocus and widget.isVisibleTo(desk)
+    ]
+    assert len(focusable) >= 4
+    nameless = [
+        widget
+        for widget in focusable
+        if not (widget.accessibleName() or getattr(widget, "text", str)())
+        and widget.metaObject().className() != "QMenuBar"
+    ]
+    assert not nameless
+
+
+def test_every_bar_has_a_name_and_a_description(desk: DeskWindow) -> None:
+    lanes = desk.timeline.lanes
+    names = []
+    for row, lane in enumerate(lanes.lanes):
+        for column in range(len(lane.bars)):
+            index = lanes.index(row, column)
+            name, description = lanes.data(index, _TEXT), lanes.data(index, _DESCRIPTION)
+            assert lane.piece.name in name
+            assert "Dec" in description
+            names.append((row, name, description))
+    assert len(set(names)) == len(names)
+
+
+def test_a_ribbons_description_tells_hands_joint_stages_and_window(desk: DeskWindow) -> None:
+    lanes = desk.timeline.lanes
+    text = lanes.data(lanes.index(0, 0), _DESCRIPTION)
+    for part in (
+        "Hands Tue 8 Dec 18:20 to 19:05, Ada",
+        "spot B1",
+        "tack-free",
+        "opens",
+        "Nobody",
+    ):
+        assert part in text
+
+
+def test_a_screen_reader_finds_a_bar_where_it_is_drawn(desk: DeskWindow) -> None:
+    timeline = desk.timeline
+    table = QAccessible.queryAccessibleInterface(timeline)
+    assert table is not None
+    index = timeline.lanes.index(3, 0)
+    name = timeline.lanes.data(index, _TEXT)
+    found = [
+        child
+        for child in (table.child(i) for i in range(table.childCount()))
+        if child.text(QAccessible.Text.Name) == name
+    ]
+    assert len(found) == 1
+    drawn = timeline.visualRect(index)
+    corner = timeline.viewport().mapToGlobal(drawn.topLeft())
+    assert found[0].rect().topLeft() == corner
+
+
+def test_rows_of_the_side_speak_whole_sentences(desk: DeskWindow) -> None:
+    spoken = [row.spoken for row in desk.side.promises.rows.rows]
+    assert any("Moon tray, 3 days late" in text for text in spoken)
+    assert any("kept" in text for text in spoken)
+    assert all(row.spoken for row in desk.side.hands.rows.rows)
+
+
+def test_the_room_and_the_section_say_what_they_draw(desk: DeskWindow) -> None:
+    desk.timeline.choose_piece("m")
+    assert "dew-point margin" in desk.room.accessibleDescription()
+    assert "glitter 0.5 mm" in desk.side.section.accessibleDescription()
+    assert "above the dew point" in desk.room.reading_at(600)
+    assert desk.room.reading_at(3) == ""
+
+
+def test_the_sections_labels_do_not_meet_and_stay_inside(desk: DeskWindow) -> None:
+    section = desk.side.section
+    line = QFontMetrics(desk.canvas.fonts.small).height()
+    for piece in scenes.PIECES:
+        desk.timeline.choose_piece(piece.key)
+        parts = section.slices()
+        tops = spread([part.top + part.height / 2.0 - line / 2.0 for part in parts], line)
+        assert all(b - a >= line for a, b in pairwise(tops))
+        assert tops[-1] + line <= section.height()
+
+
+@pytest.mark.parametrize("look", ["light", "dark"])
+def test_no_label_or_button_is_clipped_at_1280_by_800(desk: DeskWindow, look: str) -> None:
+    desk.verbs[look].trigger()
+    for label in desk.findChildren(QLabel):
+        if label.isVisibleTo(desk) and label.text():
+            need = label.fontMetrics().boundingRect(
+                QRect(0, 0, label.width(), 10_000), _wrap(label), label.text()
+            )
+            assert need.width() <= label.width() + 1, label.text()
+            assert need.height() <= label.height() + 1, label.text()
+    for button in desk.findChildren(QAbstractButton):
+        if button.isVisibleTo(desk) and button.text():
+            assert button.fontMetrics().horizontalAdvance(button.text()) < button.width()
+
+
+def _wrap(label: QLabel) -> int:
+    return int(Qt.TextFlag.TextWordWrap) if label.wordWrap() else 0
+
+
+def test_the_names_of_pieces_fit_their_head(desk: DeskWindow) -> None:
+    fonts = desk.canvas.fonts
+    for lane in desk.timeline.lanes.lanes:
+        name, *rest = lane_head_lines(lane)
+        assert QFontMetrics(fonts.bold).horizontalAdvance(name) <= LANE_HEAD_WIDTH - 20
+        for line in rest:
+            assert QFontMetrics(fonts.small).horizontalAdvance(line) <= LANE_HEAD_WIDTH - 20
+
+
+def test_lists_show_whole_rows_only(desk: DeskWindow) -> None:
+    for rows in (desk.side.hands, desk.side.promises):
+        assert isinstance(rows, RowList)
+        heights = [
+            rows.sizeHintForIndex(rows.rows.index(row)).height()
+            for row in range(rows.rows.rowCount())
+        ]
+        edges = [sum(heights[: count + 1]) for count in range(len(heights))]
+        assert rows.height() in edges
+
+
+def test_labels_on_the_timeline_never_meet_or_cross_a_post(desk: DeskWindow) -> None:
+    desk.canvas.show_week()
+    timeline = desk.timeline
+    timeline.grab()
+    painter_labels = timeline.drawn_labels
+    assert len(painter_labels) > 12
+    for index, label in enumerate(painter_labels):
+        for other in painter_labels[index + 1 :]:
+            assert not label.rect.intersects(other.rect), (label.text, other.text)
+    shape = timeline.shape
+    for label in painter_labels:
+        above = (label.rect.top() - timeline.top_of(0)) % shape.height
+        assert above + label.rect.height() <= shape.lintel or above >= shape.film_bottom
+
+
+def test_a_row_refuses_a_label_where_another_lies(qapp: QApplication) -> None:
+    fonts = fonts_from(qapp.font())
+    row = LabelRow(TextStore(), 0.0, 12.0)
+    ink = qapp.palette().text().color()
+    assert row.place(10.0, "handle", fonts.small, ink)
+    assert not row.place(20.0, "pack", fonts.small, ink)
+    assert row.place_before(4.0, "x", fonts.small, ink)
+    assert not row.place(200.0, "", fonts.small, ink)
