@@ -36,7 +36,7 @@ class Timing:
         self.end = end
         self._places = {place.key: place for place in studio.places}
         self._histories: dict[str, History] = {}
-        self._surfaces: dict[tuple[str, Material], History] = {}
+        self._surfaces: dict[tuple[str, float], History] = {}
         self._clocks: dict[tuple[str, str, Stage, Edge], StageClock | None] = {}
 
     def place(self, key: str) -> Place:
@@ -53,9 +53,9 @@ class Timing:
 
     def surface(self, place: str, material: Material) -> History:
         """The temperature of a blank's surface in a place; it follows the air with a lag."""
-        key = (place, material)
+        lag = self.studio.settings.surface_lag_hours.get(material, 0.0)
+        key = (place, lag)
         if key not in self._surfaces:
-            lag = self.studio.settings.surface_lag_hours.get(material, 0.0)
             self._surfaces[key] = surface_history(self.history(place), lag)
         return self._surfaces[key]
 

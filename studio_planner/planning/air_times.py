@@ -3,15 +3,17 @@
 from __future__ import annotations
 
 from bisect import bisect_right
+from collections import deque
+from dataclasses import dataclass
 from itertools import pairwise
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.products import ProductKind
-from studio_planner.planning.spans import GRID
+from studio_planner.planning.spans import GRID, Span, joined
 from studio_planner.science.air import dew_point
 
 if TYPE_CHECKING:
-    from collections.abc import Callable, Iterator
+    from collections.abc import Iterator, Sequence
 
     from studio_planner.craft.pieces import Material
     from studio_planner.craft.products import Product
@@ -20,10 +22,10 @@ if TYPE_CHECKING:
 
 _STEP = 1800.0
 _DAY = 86_400
+_TINY = 1e-6
 _GUARD = 0.05
 """Kept inside every limit (°C, % RH) because the margin bends between two looks."""
 
-Span = tuple[float, float]
 Holes = tuple[list[float], list[float]]
 
 
@@ -34,11 +36,12 @@ class AirTimes:
         """Look at the air through the studio's clocks."""
         self._timing = timing
         self._settings = timing.studio.settings
-        self._spans: dict[tuple[str, str, str], list[Span]] = {}
+        self._limits: dict[tuple[str, str], list[Span]] = {}
+        self._damp: dict[tuple[str, int], list[Span]] = {}
         self._holes: dict[tuple[str, str, Material, int], Holes] = {}
         self._rising: dict[tuple[str, int, int], list[tuple[int, int]]] = {}
         self._grid: dict[tuple[str, int], list[tuple[float, float]]] = {}
-        self._points: dict[str, list[tuple[float, float, float | None]]] = {}
+        self._seen: dict[str, _Looks] = {}
 
     def holes(self, place: str, product: Product, material: Material, block: int) -> Holes:
         """Open intervals of forbidden starts for a block of so many seconds: lows and highs."""
@@ -48,8 +51,8 @@ class AirTimes:
             if product.kind is not ProductKind.LEAF:
                 tail = block + self._settings.dew_hours * 3600.0
                 holes += [(a - tail, b) for a, b in self._damp_spans(place, material)]
-            joined = _joined(holes)
-            self._holes[key] = ([a for a, _ in joined], [b for _, b in joined])
+            whole = joined(holes)
+            self._holes[key] = ([a for a, _ in whole], [b for _, b in whole])
         return self._holes[key]
 
     def known(self, place: str, start: int, end: int) -> bool:
@@ -81,13 +84,11 @@ class AirTimes:
         steps = [
             step for day in range(days + 1) for step in self._steps(place, start + day * _DAY)
         ]
+        warmest = _sliding_maximum([peak for _, peak in steps], count)
         holes: list[tuple[int, int]] = []
         for index in range(_DAY // GRID):
             begin = start + index * GRID
-            if (
-                max(warmest for _, warmest in steps[index : index + count])
-                > steps[index][0] + most
-            ):
+            if warmest[index] > steps[index][0] + most:
                 joins = bool(holes) and holes[-1][1] == begin - GRID + 1
                 low = holes.pop()[0] if joins else begin - 1
                 holes.append((low, begin + 1))
@@ -101,48 +102,75 @@ class AirTimes:
         return self._grid[place, start]
 
     def _limit_spans(self, place: str, product: Product) -> list[Span]:
-        key = (place, product.key, "limits")
-        if key not in self._spans:
-            self._spans[key] = list(self._beyond_limits(place, product))
-        return self._spans[key]
+        key = (place, product.key)
+        if key not in self._limits:
+            self._limits[key] = list(self._beyond_limits(place, product))
+        return self._limits[key]
 
     def _beyond_limits(self, place: str, product: Product) -> Iterator[Span]:
-        points = self._looks(place)
+        looks = self._looks(place)
         low, high = product.minimum_celsius, product.maximum_celsius
         damp = product.humidity_limit_pct
         if low is not None:
-            yield from _below(points, lambda p: p[1] - low - 1e-6)
+            yield from _negative(looks.seconds, [c - low - _TINY for c in looks.celsius])
         if high is not None:
-            yield from _below(points, lambda p: high - p[1] - 1e-6)
+            yield from _negative(looks.seconds, [high - c - _TINY for c in looks.celsius])
         if damp is not None and product.kind is not ProductKind.LEAF:
-            yield from _below(points, lambda p: None if p[2] is None else damp - p[2] - 1e-6)
+            margins = [None if h is None else damp - h - _TINY for h in looks.humidity]
+            yield from _negative(looks.seconds, margins)
 
     def _damp_spans(self, place: str, material: Material) -> list[Span]:
-        key = (place, "", str(material))
-        if key not in self._spans:
-            surface = self._timing.surface(place, material)
+        surface = self._timing.surface(place, material)
+        key = (place, id(surface))
+        if key not in self._damp:
+            looks = self._looks(place)
             least = self._settings.dew_margin_celsius + _GUARD
+            margins = [
+                None if dew is None else celsius - dew - least
+                for celsius, dew in zip(_values(surface, looks.seconds), looks.dew, strict=True)
+            ]
+            self._damp[key] = list(_negative(looks.seconds, margins))
+        return self._damp[key]
 
-            def margin(look: tuple[float, float, float | None]) -> float | None:
-                second, celsius, humidity = look
-                if not humidity:
-                    return None
-                return _celsius(surface, second) - dew_point(celsius, humidity) - least
+    def _looks(self, place: str) -> _Looks:
+        if place not in self._seen:
+            self._seen[place] = _looks(self._timing.history(place))
+        return self._seen[place]
 
-            self._spans[key] = list(_below(self._looks(place), margin))
-        return self._spans[key]
 
-    def _looks(self, place: str) -> list[tuple[float, float, float | None]]:
-        """Every sample of a place, and a look at least every half hour between two."""
-        if place not in self._points:
-            history = self._timing.history(place)
-            rows = list(zip(history.seconds, history.celsius, history.humidity, strict=True))
-            looks = [rows[0]]
-            for before, after in pairwise(rows):
-                looks += _between(before, after)
-                looks.append(after)
-            self._points[place] = looks
-        return self._points[place]
+@dataclass(frozen=True, slots=True)
+class _Looks:
+    """Every sample of a place, and a look at least every half hour between two."""
+
+    seconds: list[float]
+    celsius: list[float]
+    humidity: list[float | None]
+    dew: list[float | None]
+
+
+def _looks(history: History) -> _Looks:
+    rows = list(zip(history.seconds, history.celsius, history.humidity, strict=True))
+    looks = [rows[0]]
+    for before, after in pairwise(rows):
+        looks += _between(before, after)
+        looks.append(after)
+    seconds, celsius, humidity = (list(column) for column in zip(*looks, strict=True))
+    dew = [dew_point(c, h) if h else None for _, c, h in looks]
+    return _Looks(seconds, celsius, humidity, dew)
+
+
+def _values(history: History, seconds: list[float]) -> list[float]:
+    """A history's temperatures at rising instants, walked once."""
+    values: list[float] = []
+    times, celsius = history.seconds, history.celsius
+    index = 0
+    for second in seconds:
+        while index + 2 < len(times) and times[index + 1] <= second:
+            index += 1
+        t0, t1, v0, v1 = times[index], times[index + 1], celsius[index], celsius[index + 1]
+        share = 1.0 if t1 == t0 else min(1.0, (second - t0) / (t1 - t0))
+        values.append(v0 + (v1 - v0) * share)
+    return values
 
 
 _Look = tuple[float, float, float | None]
@@ -164,6 +192,21 @@ def _between(before: _Look, after: _Look) -> list[_Look]:
         celsius = before[1] + share * (after[1] - before[1])
         looks.append((before[0] + step * _STEP, celsius, humidity))
     return looks
+
+
+def _sliding_maximum(values: list[float], width: int) -> list[float]:
+    """The highest of each `width` values in a row."""
+    largest: list[float] = []
+    falling: deque[int] = deque()
+    for index, value in enumerate(values):
+        while falling and values[falling[-1]] <= value:
+            falling.pop()
+        falling.append(index)
+        if falling[0] <= index - width:
+            falling.popleft()
+        if index + 1 >= width:
+            largest.append(values[falling[0]])
+    return largest
 
 
 def _grid_steps(history: History, start: int) -> list[tuple[float, float]]:
@@ -196,32 +239,14 @@ def _celsius(history: History, second: float) -> float:
     return 99.0 if value is None else value
 
 
-def _below(points: list[_Look], margin: Callable[[_Look], float | None]) -> Iterator[Span]:
+def _negative(seconds: list[float], margins: Sequence[float | None]) -> Iterator[Span]:
     """Spans in which a margin is negative, straight between two looks."""
-    before: _Look | None = None
-    low: float | None = None
-    for look in points:
-        value = margin(look)
-        if before is not None and value is not None and low is not None:
-            yield from _negative(before[0], low, look[0], value)
-        before, low = look, value
-
-
-def _negative(t0: float, v0: float, t1: float, v1: float) -> Iterator[Span]:
-    if v0 >= 0 and v1 >= 0:
-        return
-    if v0 < 0 and v1 < 0:
-        yield (t0, t1)
-        return
-    crossing = t0 + (t1 - t0) * v0 / (v0 - v1)
-    yield (t0, crossing) if v0 < 0 else (crossing, t1)
-
-
-def _joined(spans: list[Span]) -> list[Span]:
-    result: list[Span] = []
-    for start, end in sorted(spans):
-        if result and start <= result[-1][1]:
-            result[-1] = (result[-1][0], max(result[-1][1], end))
-        elif start < end:
-            result.append((start, end))
-    return result
+    for index, (low, high) in enumerate(pairwise(margins)):
+        if low is None or high is None or (low >= 0 and high >= 0):
+            continue
+        begin, end = seconds[index], seconds[index + 1]
+        if low < 0 and high < 0:
+            yield (begin, end)
+            continue
+        crossing = begin + (end - begin) * low / (low - high)
+        yield (begin, crossing) if low < 0 else (crossing, end)

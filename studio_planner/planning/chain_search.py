@@ -19,6 +19,7 @@ from studio_planner.planning.spans import (
     common,
     grid_down,
     grid_up,
+    joined,
     latest_until,
     outside,
     united,
@@ -31,7 +32,10 @@ if TYPE_CHECKING:
     from studio_planner.planning.chain_times import Allow, Ground, Means
     from studio_planner.planning.problem import Chain, Task
 
-_STEPS_INTO_A_STRETCH = 12
+_ENDS_TRIED = 30
+_STRETCHES_ENTERED = 5
+_HOUR = 3600
+_RANGES = 10
 
 
 @dataclass(frozen=True, slots=True)
@@ -153,7 +157,7 @@ class ChainSearch:
         found = ranges
         for spot in self._ground.spots:
             found = found and common(found, self._on_spot(task, spot, found))
-        for opens, closes in narrow_windows(task):
+        for opens, closes in narrow_windows(task.coat):
             found = found and common(found, self._awake_for(task, opens, closes, found))
         found = found and self._with_hands(task, found)
         found = found and self.in_good_air(task, found)
@@ -161,8 +165,9 @@ class ChainSearch:
 
     def _with_hands(self, task: Task, found: Stretches) -> Stretches:
         shop = self._means.shop
-        starts = shop.starts(found, task.lead, task.block, self._most)
-        self.truncated = self.truncated or len(starts) >= self._most
+        most = self._most * min(len(found), _RANGES)
+        starts = shop.starts(found, task.lead, task.block, most)
+        self.truncated = self.truncated or len(starts) >= most
         return starts
 
     def in_good_air(self, task: Task, found: Stretches) -> Stretches:
@@ -185,7 +190,7 @@ class ChainSearch:
             for start, end in self._means.shop.sanding
             if end + settle > found[0][0]
         ]
-        return outside(found, holes)
+        return outside(found, joined(holes))
 
     def _awake_for(
         self, task: Task, opens: Stage, closes: Stage, found: Stretches
@@ -224,10 +229,11 @@ class ChainSearch:
     # Backward
 
     def _targets(self) -> Iterator[int]:
-        for first, last in self._starts[-1]:
-            for step in range(_STEPS_INTO_A_STRETCH):
-                if first + step * GRID <= last:
-                    yield first + step * GRID
+        """Ends to try: the earliest of each stretch, then a little into the first ones."""
+        stretches = self._starts[-1][:_ENDS_TRIED]
+        yield from (first for first, _ in stretches)
+        for first, last in stretches[:_STRETCHES_ENTERED]:
+            yield from range(first + GRID, min(last, first + _HOUR) + 1, GRID)
 
     def _walk_back(self, target: int) -> tuple[list[int], list[PlacedJoint]] | None:
         tasks = self._chain.tasks

@@ -11,6 +11,7 @@ from studio_planner.planning.stage_times import ALWAYS
 from studio_planner.science.stages import Edge, Stage
 
 if TYPE_CHECKING:
+    from studio_planner.craft.pieces import Coat
     from studio_planner.planning.air_times import AirTimes
     from studio_planner.planning.edges import Edges
     from studio_planner.planning.problem import Chain, Task
@@ -60,12 +61,12 @@ class Means:
     tape_seconds: int
 
 
-def narrow_windows(task: Task) -> list[tuple[Stage, Stage]]:
+def narrow_windows(coat: Coat) -> list[tuple[Stage, Stage]]:
     """The tape and trim windows that a coat has."""
     windows = []
-    if task.coat.taped:
+    if coat.taped:
         windows.append((Stage.TAPE_OPENS, Stage.TAPE_CLOSES))
-    if task.coat.trimmed:
+    if coat.trimmed:
         windows.append((Stage.TRIM_OPENS, Stage.TRIM_CLOSES))
     return windows
 
@@ -76,6 +77,7 @@ class ChainTimes:
     def __init__(self, means: Means, chain: Chain, ground: Ground, allow: Allow) -> None:
         """Answer for a chain tried on a ground."""
         self._means = means
+        self.tape_seconds = means.tape_seconds
         self._chain = chain
         self._ground = ground
         self._allow = allow
@@ -230,7 +232,7 @@ class ChainTimes:
                 return False
         return all(
             self._step_fits(index, starts[index], window, before)
-            for window in narrow_windows(task)
+            for window in narrow_windows(task.coat)
         )
 
     def _step_fits(

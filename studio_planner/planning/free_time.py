@@ -5,8 +5,12 @@ from __future__ import annotations
 from bisect import bisect_left, bisect_right
 from typing import TYPE_CHECKING
 
+from studio_planner.planning.spans import grid_down, grid_up
+
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
+
+    from studio_planner.planning.spans import Stretches
 
 
 class FreeTime:
@@ -34,6 +38,28 @@ class FreeTime:
         """Free spans that start before `until`, the last one first."""
         for index in range(bisect_left(self._starts, until) - 1, -1, -1):
             yield self._starts[index], self._ends[index]
+
+    def starts_in(self, ranges: Stretches, lead: int, block: int, most: int) -> Stretches:
+        """Grid starts within ranges at which all is free from `lead` before to the block's end.
+
+        At most `most` stretches, the earliest.
+        """
+        found: Stretches = []
+        starts, ends = self._starts, self._ends
+        index = bisect_right(ends, ranges[0][0] - lead) if ranges else 0
+        at = 0
+        while index < len(starts) and at < len(ranges) and len(found) < most:
+            first, last = ranges[at]
+            low = max(grid_up(starts[index] + lead), first)
+            free = grid_down(ends[index] - block)
+            high = min(free, last)
+            if low <= high:
+                found.append((low, high))
+            if free <= last:
+                index += 1
+            else:
+                at += 1
+        return found
 
     @property
     def last_start(self) -> int | None:

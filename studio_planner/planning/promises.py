@@ -9,6 +9,7 @@ from studio_planner.craft.errors import NoPlanPossible
 from studio_planner.craft.pieces import Joint
 from studio_planner.craft.plans import Change
 from studio_planner.planning import what_if
+from studio_planner.planning.clockwork import Clockworks
 from studio_planner.planning.quick import quick_plan
 
 if TYPE_CHECKING:
@@ -21,6 +22,9 @@ if TYPE_CHECKING:
 
 _FIRST_TRIED_FOR = 6
 """Late orders for which *pour it before all others* is tried; each costs one plan."""
+
+_PASSES = 1
+"""Rounds for each tried change: many are tried, and a maker waits for them."""
 
 _ENOUGH = 2
 """Changes that keep an order's promise, after which no more are looked for."""
@@ -60,30 +64,27 @@ class _Trials:
         self._late = late
         self._changed: list[tuple[str, dict[str, Outcome]]] = []
         self._more = what_if.changes(studio)
+        self._clockworks = Clockworks()
 
     def order(self, key: str) -> Order:
         """The order called `key`."""
         return next(order for order in self.studio.orders if order.key == key)
 
-    def outcome(
-        self, studio: Studio, order: str, first: tuple[str, ...] = ()
-    ) -> Outcome | None:
+    def outcome(self, studio: Studio, order: str) -> Outcome | None:
         """What a changed studio would mean for an order; None when nothing can be planned."""
-        return self._outcomes(studio, first).get(order)
+        return self._outcomes(studio, ()).get(order)
 
-    def plan_of(self, studio: Studio) -> Plan | None:
-        """A changed studio's plan, or None."""
+    def plan_of(self, studio: Studio, first: tuple[str, ...] = ()) -> Plan | None:
+        """A changed studio's plan, or None when nothing can be planned."""
+        now, clocks = self.plan.start, self._clockworks
         try:
-            return quick_plan(studio, self.plan.start)
+            return quick_plan(studio, now, first=first, passes=_PASSES, clockworks=clocks)
         except NoPlanPossible:
             return None
 
     def _outcomes(self, studio: Studio, first: tuple[str, ...]) -> dict[str, Outcome]:
-        try:
-            plan = quick_plan(studio, self.plan.start, first=first)
-        except NoPlanPossible:
-            return {}
-        return {outcome.order: outcome for outcome in plan.outcomes}
+        plan = self.plan_of(studio, first)
+        return {} if plan is None else {outcome.order: outcome for outcome in plan.outcomes}
 
     def changes_for(self, outcome: Outcome) -> tuple[Change, ...]:
         """Tried changes: those that keep the promise first, then the best of the others."""

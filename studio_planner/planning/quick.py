@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import NoPlanPossible
+from studio_planner.planning.clockwork import Clockworks
 from studio_planner.planning.problem import build_chains
 from studio_planner.planning.rounds import Rounds
 
@@ -18,13 +19,14 @@ if TYPE_CHECKING:
 _PASSES = 4
 
 
-def quick_plan(
+def quick_plan(  # noqa: PLR0913 - each is one plain question
     studio: Studio,
     now: datetime,
     until: datetime | None = None,
     *,
     first: Sequence[str] = (),
     passes: int = _PASSES,
+    clockworks: Clockworks | None = None,
 ) -> Plan:
     """Make a plan from `now` on that keeps every hard rule.
 
@@ -40,6 +42,8 @@ def quick_plan(
         Keys of orders that go before all others.
     passes
         Rounds of putting late orders first, at the most.
+    clockworks
+        Clocks to use again from plans of studios in the same air.
 
     Raises
     ------
@@ -49,7 +53,7 @@ def quick_plan(
     """
     _require_means(studio)
     chains, unplanned = build_chains(studio, twins=True)
-    rounds = Rounds(studio, now, until, chains)
+    rounds = Rounds(studio, now, until, chains, clockworks or Clockworks())
     best = rounds.best(chains, first, passes)
     apart, _ = build_chains(studio, twins=False)
     if len(apart) > len(chains) and (best.worth[0] or best.worth[1] > 0):

@@ -6,10 +6,7 @@ from dataclasses import dataclass
 from datetime import timedelta
 from typing import TYPE_CHECKING
 
-from studio_planner.craft.timing import Timing
-from studio_planner.planning.air_times import AirTimes
 from studio_planner.planning.chain_times import Means
-from studio_planner.planning.edges import Edges
 from studio_planner.planning.placing import Placement, Placer, Stuck, hold_poured
 from studio_planner.planning.spans import grid_up
 from studio_planner.planning.why_stuck import why_stuck
@@ -23,6 +20,8 @@ if TYPE_CHECKING:
 
     from studio_planner.craft.plans import Plan, Unplanned
     from studio_planner.craft.studio import Studio
+    from studio_planner.craft.timing import Timing
+    from studio_planner.planning.clockwork import Clockworks
     from studio_planner.planning.problem import Chain
 
 _BIG = 60
@@ -49,16 +48,20 @@ class Rounds:
     """Clocks, edges and the empty workshop of one plan, made once for all rounds."""
 
     def __init__(
-        self, studio: Studio, now: datetime, until: datetime | None, chains: list[Chain]
+        self,
+        studio: Studio,
+        now: datetime,
+        until: datetime | None,
+        chains: list[Chain],
+        clockworks: Clockworks,
     ) -> None:
         """Look at a studio from `now` on; new pours start before `until`."""
         self.studio = studio
         self.now = now
         start = min([now, *(pour.start for pour in studio.poured)]) - _BEFORE
-        end = _record_end(studio, now, chains)
-        self.timing = Timing(studio, start, end)
-        self._edges = Edges(self.timing)
-        self._air = AirTimes(self.timing)
+        self._clockwork = clockworks.over(studio, start, _record_end(studio, now, chains))
+        self.timing = self._clockwork.timing
+        end = self.timing.end
         last = end if until is None else min(until, end)
         self._until = int(last.timestamp())
         self._end = int(end.timestamp())
@@ -71,8 +74,8 @@ class Rounds:
         settings = self.studio.settings
         return Means(
             shop=shop,
-            edges=self._edges,
-            air=self._air,
+            edges=self._clockwork.edges,
+            air=self._clockwork.air,
             place_of_spot={s.key: p.key for p in self.studio.places for s in p.spots},
             now=grid_up(self.now.timestamp()),
             until=self._until,
@@ -141,7 +144,9 @@ class Rounds:
     def written(self, found: Pass, unplanned: Sequence[Unplanned]) -> Plan:
         """The round as a plan of the craft."""
         reasons = [row for one in found.stuck for row in why_stuck(self.placer(), one)]
-        return written_plan(self.placer(), self.now, found.placed, [*unplanned, *reasons])
+        chains = [one.chain for one in found.stuck]
+        rows = [*unplanned, *reasons]
+        return written_plan(self.placer(), self.now, found.placed, chains, rows)
 
 
 def shortest_hold(timing: Timing) -> int:

@@ -8,13 +8,15 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable
+    from collections.abc import Iterable, Iterator, Sequence
 
 GRID = 300
 """The plan's grid in seconds; every planned start is a multiple of it."""
 
 Stretch = tuple[int, int]
 Stretches = list[Stretch]
+Span = tuple[float, float]
+"""Any two instants, in seconds."""
 
 
 def grid_up(second: float) -> int:
@@ -54,21 +56,41 @@ def united(stretches: Iterable[Stretch]) -> Stretches:
     return result
 
 
-def outside(stretches: Stretches, holes: Iterable[Stretch]) -> Stretches:
-    """What is left of a set of starts when (open) holes are cut out.
+def joined(spans: Iterable[Span]) -> list[Span]:
+    """Sort spans of seconds, drop empty ones and join those that meet."""
+    result: list[Span] = []
+    for start, end in sorted(spans):
+        if result and start <= result[-1][1]:
+            result[-1] = (result[-1][0], max(result[-1][1], end))
+        elif start < end:
+            result.append((start, end))
+    return result
+
+
+def outside(stretches: Stretches, holes: Sequence[Span]) -> Stretches:
+    """What is left of a set of starts when sorted, disjoint (open) holes are cut out.
 
     A hole (a, b) takes away every start s with a < s < b.
     """
-    for low, high in holes:
-        if not stretches or high <= stretches[0][0] or low >= stretches[-1][1]:
-            continue
-        cut: Stretches = []
-        for first, last in stretches:
-            cut += [(first, min(last, grid_down(low))), (max(first, grid_up(high)), last)]
-            if last <= low or first >= high:
-                cut[-2:] = [(first, last)]
-        stretches = [s for s in cut if s[0] <= s[1]]
-    return stretches
+    result: Stretches = []
+    at = 0
+    for first, last in stretches:
+        low = first
+        while at < len(holes) and holes[at][1] <= low:
+            at += 1
+        for begin, end in _until(holes, at, last):
+            if begin >= low:
+                result.append((low, min(last, grid_down(begin))))
+            low = max(low, grid_up(end))
+        if low <= last:
+            result.append((low, last))
+    return result
+
+
+def _until(holes: Sequence[Span], at: int, last: int) -> Iterator[Span]:
+    while at < len(holes) and holes[at][0] < last:
+        yield holes[at]
+        at += 1
 
 
 def latest_until(stretches: Stretches, limit: int) -> int | None:

@@ -12,6 +12,7 @@ if TYPE_CHECKING:
     from studio_planner.craft.pieces import Piece
     from studio_planner.planning.placing import Placer, Stuck
     from studio_planner.planning.problem import Task
+    from studio_planner.planning.spans import Stretches
 
 
 def why_stuck(placer: Placer, stuck: Stuck) -> list[Unplanned]:
@@ -52,15 +53,23 @@ def _no_spot(piece: Piece) -> str:
 
 def _rule(placer: Placer, stuck: Stuck, ground: Ground, task: Task) -> str:
     dead = stuck.dead
+    means = placer.means
+    if means.until < means.end:
+        return "does not fit into the days that were asked for."
     if dead is None or not dead.ranges:
         return _window_words(task)
-    means = placer.means
-    ranges = list(dead.ranges)
-    hands = means.shop.starts(ranges, task.lead, task.block, 400)
+    hands = means.shop.starts(list(dead.ranges), task.lead, task.block, 400)
     if not hands:
         minutes = (task.lead + task.block) // 60
         return f"needs {minutes} min of hands in one go, and nobody has them in its window."
-    search = ChainSearch(means, stuck.chain, ground, Allow(), 400)
+    return _other_rule(placer, stuck, ground, task, hands)
+
+
+def _other_rule(
+    placer: Placer, stuck: Stuck, ground: Ground, task: Task, hands: Stretches
+) -> str:
+    """What is left when somebody could pour: air, waking hours, spots."""
+    search = ChainSearch(placer.means, stuck.chain, ground, Allow(), 400)
     if not search.in_good_air(task, hands):
         return (
             f"finds no time when the room is within the limits of {task.product.name} "

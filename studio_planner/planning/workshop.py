@@ -9,9 +9,7 @@ from typing import TYPE_CHECKING
 from studio_planner.planning.free_time import FreeTime
 from studio_planner.planning.spans import (
     GRID,
-    Stretch,
     Stretches,
-    common,
     grid_down,
     grid_up,
     united,
@@ -52,6 +50,7 @@ class Workshop:
         self.spots = {spot.key: FreeTime([always], shortest_hold) for spot in studio.spots}
         self.settle = studio.settings.settle_minutes * 60
         self.wet: list[tuple[int, int]] = []
+        self._longest_wet = 0
         self.sanding: list[tuple[int, int]] = []
 
     def copy(self) -> Workshop:
@@ -61,20 +60,16 @@ class Workshop:
         twin.spots = {key: free.copy() for key, free in self.spots.items()}
         twin.awake, twin.settle = self.awake, self.settle
         twin.wet, twin.sanding = list(self.wet), list(self.sanding)
+        twin._longest_wet = self._longest_wet  # noqa: SLF001 - a copy of itself
         return twin
 
     def starts(self, ranges: Stretches, lead: int, block: int, most: int) -> Stretches:
         """Grid starts within `ranges` at which somebody is free from `lead` before to the end.
 
-        The earliest `most` stretches of every range and person, ten times as many in all.
+        The earliest `most` stretches of every person.
         """
-        found: Stretches = []
-        for first, last in ranges:
-            if len(found) >= 10 * most:
-                break
-            for free in self.hands.values():
-                found += _starts_of(free, (first, last), lead, block, most)
-        return common(united(found), ranges)
+        people = self.hands.values()
+        return united(s for free in people for s in free.starts_in(ranges, lead, block, most))
 
     def somebody(self, start: int, end: int) -> str | None:
         """Who is free for all of [start, end); None when nobody is."""
@@ -131,7 +126,8 @@ class Workshop:
 
     def _wet_until(self, start: int, settled: int, end: int) -> int | None:
         """The end of wet work that sanding in [start, end) would dust, or its settling."""
-        for wet_start, wet_end in self.wet:
+        first = bisect_left(self.wet, (start - self._longest_wet, 0))
+        for wet_start, wet_end in self.wet[first:]:
             if wet_start >= settled:
                 break
             uncovered = wet_start < end and wet_end > start
@@ -151,6 +147,7 @@ class Workshop:
     def add_wet(self, start: int, covered: int) -> None:
         """Note wet uncovered work."""
         insort(self.wet, (start, covered))
+        self._longest_wet = max(self._longest_wet, covered - start)
 
     def add_sanding(self, start: int, end: int) -> None:
         """Note sanding."""
@@ -173,16 +170,3 @@ class Workshop:
         for span in self.awake[first:]:
             if span[1] > second:
                 yield span
-
-
-def _starts_of(free: FreeTime, within: Stretch, lead: int, block: int, most: int) -> Stretches:
-    first, last = within
-    found: Stretches = []
-    for start, end in free.from_(first - lead):
-        if start + lead > last or len(found) >= most:
-            break
-        low = max(grid_up(start + lead), first)
-        high = min(grid_down(end - block), last)
-        if low <= high:
-            found.append((low, high))
-    return found

@@ -17,7 +17,7 @@ from studio_planner.craft.plans import (
     StepKind,
     Window,
 )
-from studio_planner.planning.chain_times import Allow, ChainTimes, narrow_windows
+from studio_planner.planning.chain_times import Allow, ChainTimes, Ground, narrow_windows
 from studio_planner.planning.problem import gate_coats, gate_stage
 from studio_planner.planning.stage_times import ALWAYS
 from studio_planner.science.stages import Edge, Stage
@@ -31,15 +31,23 @@ if TYPE_CHECKING:
     from studio_planner.craft.studio import Studio
     from studio_planner.planning.chain_times import PlacedJoint
     from studio_planner.planning.placing import Placement, Placer
+    from studio_planner.planning.problem import Chain
 
 _READY = (Stage.HANDLE, Stage.PRINT_FREE, Stage.FULL_CURE)
 _TAPE = {Stage.TAPE_OPENS: StepKind.TAPE, Stage.TRIM_OPENS: StepKind.TRIM}
 
 
 def written_plan(
-    placer: Placer, now: datetime, placed: Sequence[Placement], unplanned: Sequence[Unplanned]
+    placer: Placer,
+    now: datetime,
+    placed: Sequence[Placement],
+    stuck: Sequence[Chain],
+    unplanned: Sequence[Unplanned],
 ) -> Plan:
-    """The plan of all placements; order reasons are left to whoever explains it."""
+    """The plan of all placements; order reasons are left to whoever explains it.
+
+    What is poured of stuck chains stays in the plan, with its tape and drips.
+    """
     coats: list[PlannedCoat] = []
     steps: list[PlannedStep] = []
     ready: list[Readiness] = []
@@ -48,6 +56,8 @@ def written_plan(
         steps += _steps(placer, placement)
         for piece in placement.chain.pieces:
             ready += _readiness(placer, placement, piece)
+    for chain in stuck:
+        steps += _steps_of_poured(placer, chain)
     coats += _poured_of_unplanned(placer.studio, coats)
     packs = {step.piece: step.end for step in steps if step.kind is StepKind.PACK}
     return Plan(
@@ -186,14 +196,29 @@ def _sand_and_turn(placement: Placement, piece: Piece, position: int) -> list[Pl
 def _awake_steps(
     placer: Placer, placement: Placement, piece: Piece, position: int
 ) -> list[PlannedStep]:
-    chain = placement.chain
-    task = chain.tasks[position]
-    times = ChainTimes(placer.means, chain, placement.ground, Allow())
+    chain, starts = placement.chain, placement.starts
     last = position + 1 == len(chain.tasks)
-    before = ALWAYS if last else placement.starts[position + 1] - chain.tasks[position + 1].lead
-    start = placement.starts[position]
+    before = ALWAYS if last else starts[position + 1] - chain.tasks[position + 1].lead
+    times = ChainTimes(placer.means, chain, placement.ground, Allow())
+    return _tape_and_trim(times, piece, position, starts[position], before)
+
+
+def _steps_of_poured(placer: Placer, chain: Chain) -> list[PlannedStep]:
+    times = ChainTimes(placer.means, chain, Ground("", ()), Allow())
     steps = []
-    for opens, closes in narrow_windows(task):
+    for position, task in enumerate(chain.tasks):
+        if task.fixed is not None:
+            start = int(task.fixed.start.timestamp())
+            steps += _tape_and_trim(times, chain.pieces[0], position, start, ALWAYS)
+    return steps
+
+
+def _tape_and_trim(
+    times: ChainTimes, piece: Piece, position: int, start: int, before: int
+) -> list[PlannedStep]:
+    coat = piece.stack[position]
+    steps = []
+    for opens, closes in narrow_windows(coat):
         found = times.awake_step(position, start, opens, closes, before)
         if found is not None:
             window = times.awake_window(position, start, opens, closes)
@@ -202,9 +227,9 @@ def _awake_steps(
                     kind=_TAPE[opens],
                     piece=piece.key,
                     start=_moment(found[0]),
-                    end=_moment(found[0] + placer.means.tape_seconds),
+                    end=_moment(found[0] + times.tape_seconds),
                     person=found[1],
-                    coat=task.coat.key,
+                    coat=coat.key,
                     opens=_moment(window[0]),
                     closes=None if window[1] >= ALWAYS else _moment(window[1]),
                 )
