@@ -81,6 +81,12 @@ def test_each_time_without_a_zone_is_named() -> None:
     assert [rule.field for rule in sentences(rules)] == ["start", "end"]
 
 
+def test_a_time_without_a_zone_is_not_called_too_late_as_well() -> None:
+    rules = Rulebook("absence")
+    rules.forward(utc(2026, 5, 2).replace(tzinfo=None), utc(2026, 5, 1))
+    assert [rule.field for rule in sentences(rules)] == ["start"]
+
+
 def test_the_doubled_hour_runs_forward_from_its_first_to_its_second_passing() -> None:
     first = datetime(2026, 10, 25, 2, 30, tzinfo=BERLIN)
     second = first.replace(fold=1)

@@ -130,6 +130,7 @@ def test_a_rule_that_names_no_day_takes_it_from_its_first_date_or_is_refused(
         "FREQ=WEEKLY;BYDAY=1MO",
         "FREQ=MONTHLY;BYDAY=6MO",
         "FREQ=YEARLY;BYMONTH=2;BYDAY=6MO",
+        "FREQ=WEEKLY;BYDAY=XX",
         "FREQ=WEEKLY;WKST=XX",
         "FREQ=DAILY;BYMONTH=2;BYMONTHDAY=30",
         "FREQ=DAILY DTSTART:20200101T093000Z",
@@ -154,6 +155,24 @@ def test_a_rule_that_never_gives_a_day_from_its_first_on_is_refused(rule: str) -
 def test_every_seventh_day_that_is_a_monday_begins_on_a_monday() -> None:
     rule = hours("FREQ=DAILY;INTERVAL=7;BYDAY=MO", date(2026, 5, 4))
     assert list(rule.days(FIRST, date(2026, 5, 15))) == [date(2026, 5, 4), date(2026, 5, 11)]
+
+
+@pytest.mark.parametrize(
+    "rule",
+    [
+        "FREQ=DAILY;BYMONTH=12",
+        "FREQ=MONTHLY;BYMONTHDAY=31,-31",
+        "FREQ=YEARLY;BYYEARDAY=366,-366",
+        "FREQ=YEARLY;BYWEEKNO=53;BYDAY=MO",
+        "FREQ=MONTHLY;BYDAY=5FR,-5FR",
+        "FREQ=YEARLY;BYDAY=53SU,-53SU",
+        "FREQ=DAILY;INTERVAL=1000",
+        "FREQ=MONTHLY;BYDAY=MO;BYSETPOS=1;WKST=SU",
+    ],
+)
+def test_the_last_number_of_each_part_is_allowed(rule: str) -> None:
+    # RFC 5545, section 3.3.10.
+    assert hours(rule).rule == rule
 
 
 def test_leap_days_are_found() -> None:

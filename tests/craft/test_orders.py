@@ -95,6 +95,14 @@ def test_ship_by_a_sunday_means_the_friday_before() -> None:
     assert one.due(BERLIN) == utc(2026, 11, 13, 15)
 
 
+@given(COURIERS, DATES)
+def test_ship_by_is_the_last_courier_day_that_is_not_later(
+    courier: Courier, promised: date
+) -> None:
+    due = order(promised=promised, courier=courier).due(ZoneInfo("UTC"))
+    assert due == datetime.combine(shifted(promised, 0, courier), courier.cut_off, UTC)
+
+
 def test_arrive_by_leaves_the_days_under_way() -> None:
     # Two courier days before Friday the 13th is Wednesday the 11th.
     one = order(promise=Promise.ARRIVE_BY, promised=FRIDAY, courier=Courier(transit_days=2))

@@ -224,6 +224,27 @@ def test_a_span_between_two_readings_is_told_by_both() -> None:
     assert celsius(history, middle + HOUR / 4) == pytest.approx(16.75)
 
 
+def test_a_reading_at_either_end_of_a_span_is_told() -> None:
+    room = place(at(9, 22), readings=LOG)
+    before = room.history(ZONE, MONDAY - DAY, MONDAY)
+    assert steps(before) == [(MONDAY, 22, 16)]
+    last = LOG[-1].when
+    after = room.history(ZONE, last, last + DAY)
+    assert (after.celsius[0], after.band[0], after.humidity[0]) == (17, 0.3, 60)
+    assert steps(after) == [(last, 17, 22)]
+
+
+def test_a_span_of_readings_alone_has_no_pattern_in_it() -> None:
+    history = place(at(9, 60), readings=LOG).history(ZONE, MONDAY, LOG[-1].when)
+    assert list(history.celsius) == [16, 18, 17]
+    assert set(history.band) == {0.3}
+
+
+def test_a_record_of_exactly_a_week_ends_with_twice_the_band() -> None:
+    history = place(at(9, 20)).history(ZONE, MONDAY, MONDAY + 7 * DAY)
+    assert band(history, MONDAY + 7 * DAY) == pytest.approx(2.0)
+
+
 def test_a_single_reading_has_no_stretch_of_its_own() -> None:
     history = place(at(9, 22), readings=LOG[:1]).history(ZONE, MONDAY - DAY, MONDAY + DAY)
     assert set(history.celsius) == {22}

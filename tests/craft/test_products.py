@@ -212,4 +212,10 @@ def test_each_wrong_figure_of_a_product_is_named() -> None:
 def test_the_coldest_allowed_is_under_the_warmest() -> None:
     told = broken(resin, minimum_celsius=25, maximum_celsius=15)
     assert told == {"minimum_celsius": "the lowest temperature must be under the highest."}
+    assert broken(resin, minimum_celsius=15, maximum_celsius=15).keys() == {"minimum_celsius"}
     assert resin(minimum_celsius=15, maximum_celsius=25).maximum_celsius == 25
+
+
+def test_a_sheet_may_name_only_one_end_of_the_temperatures() -> None:
+    assert resin(minimum_celsius=15).maximum_celsius is None
+    assert resin(maximum_celsius=30).minimum_celsius is None
