@@ -5,10 +5,12 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtCore import QPointF, Qt
 from PySide6.QtGui import QFont, QFontMetricsF, QStaticText, QTextOption
 
 if TYPE_CHECKING:
+    from collections.abc import Sequence
+
     from PySide6.QtGui import QColor, QPainter
 
 _GAP = 6.0
@@ -16,17 +18,17 @@ _MOST_KEPT = 4000
 
 
 class TextStore:
-    """Prepared texts, so that a frame lays out none."""
+    """Prepared texts in fonts that live as long as the store, so that a frame lays out none."""
 
     def __init__(self) -> None:
         """Start empty."""
-        self._texts: dict[tuple[str, str], QStaticText] = {}
-        self._widths: dict[tuple[str, str], float] = {}
-        self._metrics: dict[str, QFontMetricsF] = {}
+        self._texts: dict[tuple[str, int], QStaticText] = {}
+        self._widths: dict[tuple[str, int], float] = {}
+        self._metrics: dict[int, QFontMetricsF] = {}
 
     def width(self, text: str, font: QFont) -> float:
         """How wide a text is in pixels."""
-        key = (text, font.key())
+        key = (text, id(font))
         if key not in self._widths:
             self._widths[key] = self._metric(font).horizontalAdvance(text)
         return self._widths[key]
@@ -39,7 +41,7 @@ class TextStore:
 
     def prepared(self, text: str, font: QFont) -> QStaticText:
         """The text, laid out."""
-        key = (text, font.key())
+        key = (text, id(font))
         if key not in self._texts:
             if len(self._texts) > _MOST_KEPT:
                 self._texts.clear()
@@ -53,7 +55,7 @@ class TextStore:
         return self._texts[key]
 
     def _metric(self, font: QFont) -> QFontMetricsF:
-        key = font.key()
+        key = id(font)
         if key not in self._metrics:
             self._metrics[key] = QFontMetricsF(font)
         return self._metrics[key]
@@ -61,37 +63,39 @@ class TextStore:
 
 @dataclass(slots=True)
 class PlacedLabel:
-    """One label: where, what, in which font and colour."""
+    """One label of a row: where it begins, what it says, and how.
 
-    rect: QRectF
+    `stays_until` is set for a label that is held in view while something goes on, to where
+    that ends.
+    """
+
+    left: float
+    top: float
+    width: float
     text: str
+    prepared: QStaticText
     font: QFont
     colour: QColor
+    stays_until: float = 0.0
 
 
 @dataclass(slots=True)
 class LabelRow:
-    """One row of labels; what was placed first keeps its place."""
+    """One row of labels, placed from left to right; none meets the one before it."""
 
     store: TextStore
     top: float
     height: float
     labels: list[PlacedLabel] = field(default_factory=list)
 
-    def free(self, left: float, right: float) -> bool:
-        """Tell whether nothing lies between two places yet."""
-        return all(
-            right + _GAP <= label.rect.left() or label.rect.right() + _GAP <= left
-            for label in self.labels
-        )
-
     def place(self, left: float, text: str, font: QFont, colour: QColor) -> bool:
         """Put a label with its left edge at `left`; False when it would meet another."""
-        width = self.store.width(text, font)
-        if not text or not self.free(left, left + width):
+        last = self.labels[-1] if self.labels else None
+        if not text or (last is not None and left < last.left + last.width + _GAP):
             return False
-        rect = QRectF(left, self.top, width, self.height)
-        self.labels.append(PlacedLabel(rect, text, font, colour))
+        width = self.store.width(text, font)
+        prepared = self.store.prepared(text, font)
+        self.labels.append(PlacedLabel(left, self.top, width, text, prepared, font, colour))
         return True
 
     def place_before(self, right: float, text: str, font: QFont, colour: QColor) -> bool:
@@ -99,16 +103,13 @@ class LabelRow:
         return self.place(right - self.store.width(text, font), text, font, colour)
 
 
-def draw_labels(painter: QPainter, store: TextStore, labels: list[PlacedLabel]) -> None:
-    """Draw placed labels, font by font and colour by colour."""
-    labels.sort(key=lambda label: (label.font.key(), label.colour.rgb()))
-    font = colour = None
-    for label in labels:
-        if label.font is not font:
-            font = label.font
-            painter.setFont(font)
-        if label.colour is not colour:
-            colour = label.colour
-            painter.setPen(colour)
-        corner = QPointF(round(label.rect.left()), round(label.rect.top()))
-        painter.drawStaticText(corner, store.prepared(label.text, label.font))
+def draw_labels(painter: QPainter, seen: Sequence[tuple[float, float, PlacedLabel]]) -> None:
+    """Draw labels, each at its left and top, font by font and colour by colour."""
+    groups: dict[tuple[int, int], list[tuple[float, float, PlacedLabel]]] = {}
+    for left, top, label in seen:
+        groups.setdefault((id(label.font), id(label.colour)), []).append((left, top, label))
+    for members in groups.values():
+        painter.setFont(members[0][2].font)
+        painter.setPen(members[0][2].colour)
+        for left, top, label in members:
+            painter.drawStaticText(QPointF(round(left), round(top)), label.prepared)

@@ -12,7 +12,7 @@ from studio_planner.services.ribbons import Ribbon
 
 if TYPE_CHECKING:
     from studio_planner.desktop.fonts import Fonts
-    from studio_planner.desktop.time_scale import TimeScale
+    from studio_planner.desktop.time_scale import TimeView
     from studio_planner.services.ribbons import Bar
 
 CLOSE_HEIGHT = 24
@@ -68,7 +68,7 @@ def _roomy(line: float) -> LaneShape:
     return LaneShape(height, lintel, film, bottom - film, 2.0, bottom + 2.0)
 
 
-def block_rect(bar: Bar, top: float, shape: LaneShape, scale: TimeScale) -> QRectF:
+def block_rect(bar: Bar, top: float, shape: LaneShape, scale: TimeView) -> QRectF:
     """The hands-on block of a bar: as wide as its real minutes, never too thin to see."""
     left = scale.x(bar.planned.start.timestamp())
     right = scale.x(bar.planned.end.timestamp())
@@ -79,7 +79,7 @@ def block_rect(bar: Bar, top: float, shape: LaneShape, scale: TimeScale) -> QRec
     return QRectF(left, top + shape.film + 3.0, max(width, 7.0), shape.film_height - 3.0)
 
 
-def bar_rect(bar: Bar, top: float, shape: LaneShape, scale: TimeScale) -> QRectF:
+def bar_rect(bar: Bar, top: float, shape: LaneShape, scale: TimeView) -> QRectF:
     """The whole of a bar: for a ribbon from its block to where its film ends."""
     block = block_rect(bar, top, shape, scale)
     end = scale.x(bar.hidden_after.timestamp()) if isinstance(bar, Ribbon) else block.right()

@@ -6,7 +6,6 @@ brushes a few times and not for every bar.
 
 from __future__ import annotations
 
-from itertools import zip_longest
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QLineF, QPointF, QRectF
@@ -14,238 +13,168 @@ from PySide6.QtGui import QPolygonF
 
 from studio_planner.craft.pieces import Joint
 from studio_planner.craft.plans import StepKind, Trust
-from studio_planner.desktop import words
 from studio_planner.desktop.film_brushes import FilmBrushes
-from studio_planner.desktop.labels import LabelRow, PlacedLabel, TextStore
 from studio_planner.desktop.lane_shape import LaneShape, block_rect
 from studio_planner.desktop.ribbon_strokes import Strokes, draw_strokes
 from studio_planner.science.stages import Stage
-from studio_planner.services.ribbons import Ribbon, StepMark
+from studio_planner.services.ribbons import Ribbon
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
-    from zoneinfo import ZoneInfo
 
     from PySide6.QtGui import QPainter
 
-    from studio_planner.desktop.fonts import Fonts
     from studio_planner.desktop.theme import Theme
-    from studio_planner.desktop.time_scale import TimeScale
-    from studio_planner.services.ribbons import Doorway, Flag, Lane
+    from studio_planner.desktop.time_scale import TimeView
+    from studio_planner.services.ribbons import Lane, StepMark
 
 _WET = (Stage.TACK_FREE, Stage.RECOAT_OPENS)
 _CURED = (Stage.HANDLE, Stage.PRINT_FREE)
-_LEAST_LABEL = 24.0
 _EDGE = 40.0
 
 
 class RibbonPainter:
     """Draws the lanes in view on one theme, scale and set of fonts."""
 
-    def __init__(
-        self, theme: Theme, fonts: Fonts, scale: TimeScale, zone: ZoneInfo, store: TextStore
-    ) -> None:
-        """Keep what every frame needs; brushes are made when first used."""
+    def __init__(self, theme: Theme) -> None:
+        """Keep the colours; brushes are made when first used."""
         self.theme = theme
-        self._fonts = fonts
-        self._scale = scale
-        self._zone = zone
-        self._store = store
         self._brushes = FilmBrushes(theme)
-        self._ink = theme.colour("ink")
-        self._quiet = theme.colour("quiet")
-        self._blue = theme.colour("window")
 
     def paint(
-        self, painter: QPainter, lanes: Iterable[tuple[Lane, float]], shape: LaneShape
-    ) -> list[PlacedLabel]:
-        """Draw lanes, each with the y of its top; give their labels, which are drawn last."""
+        self,
+        painter: QPainter,
+        lanes: Iterable[tuple[Lane, float]],
+        shape: LaneShape,
+        view: TimeView,
+    ) -> None:
+        """Draw lanes, each with the y of its top, as far as they are in `view`."""
         strokes = Strokes()
+        collector = _Collector(strokes, shape, view, self._brushes)
         for lane, top in lanes:
-            self._collect(strokes, lane, top, shape)
+            collector.add(lane, top)
         draw_strokes(painter, strokes, self.theme, self._brushes)
-        return strokes.labels
 
-    # What is where
 
-    def _collect(self, strokes: Strokes, lane: Lane, top: float, shape: LaneShape) -> None:
-        start, end = self._scale.second(-_EDGE), self._scale.second(self._scale.width + _EDGE)
-        upper = LabelRow(
-            self._store, top + (shape.upper_label or 0.0), self._fonts.small_height
-        )
-        lower = LabelRow(self._store, top + shape.lower_label, self._fonts.small_height)
-        bars = [b for b in lane.bars if _begins(b) < end and b.hidden_after.timestamp() > start]
-        for bar in bars:
-            if isinstance(bar, Ribbon):
-                self._collect_ribbon(strokes, bar, top, shape, upper)
+class _Collector:
+    """Puts the parts of lanes where they belong at one height and one stretch of time."""
+
+    def __init__(
+        self, strokes: Strokes, shape: LaneShape, view: TimeView, brushes: FilmBrushes
+    ) -> None:
+        self._strokes = strokes
+        self._shape = shape
+        self._view = view
+        self._brushes = brushes
+
+    def add(self, lane: Lane, top: float) -> None:
+        """Collect what is in view of one lane."""
+        start, end = self._view.second(-_EDGE), self._view.second(self._view.width + _EDGE)
+        for bar in lane.bars:
+            if _begins(bar) >= end:
+                break
+            if bar.hidden_after.timestamp() <= start:
+                self._add_late_doorway(bar, top, start)
+            elif isinstance(bar, Ribbon):
+                self._add_ribbon(bar, top)
             else:
-                self._collect_step(strokes, bar, top, shape)
-        if shape.labelled:
-            self._collect_flags(strokes, lane, top, shape, upper)
-            self._collect_names(bars, lower)
-            strokes.labels += upper.labels + lower.labels
+                self._add_step(bar, top)
+        if self._shape.labelled:
+            self._add_flags(lane, top)
 
-    def _collect_ribbon(
-        self, strokes: Strokes, bar: Ribbon, top: float, shape: LaneShape, upper: LabelRow
-    ) -> None:
-        block = block_rect(bar, top, shape, self._scale)
-        strokes.blocks.append(block)
-        if shape.hairline:
-            self._collect_flat(strokes, bar, top, shape)
+    def _add_late_doorway(self, bar: Ribbon | StepMark, top: float, start: float) -> None:
+        # A window may stay open behind the coat that covers its film.
+        if isinstance(bar, Ribbon) and not self._shape.hairline:
+            window = bar.covered_by.window if bar.covered_by else None
+            if window and window.closes and window.closes.timestamp() > start:
+                self._add_doorway(bar, top)
+
+    def _add_ribbon(self, bar: Ribbon, top: float) -> None:
+        block = block_rect(bar, top, self._shape, self._view)
+        self._strokes.blocks.append(block)
+        if self._shape.hairline:
+            self._add_flat(bar, top)
             return
-        self._collect_film(strokes, bar, top, shape)
-        self._collect_joint(strokes, bar, block, shape)
-        self._collect_doorway(strokes, bar, top, shape, upper)
+        self._add_film(bar, top)
+        self._add_joint(bar, block)
+        self._add_doorway(bar, top)
 
-    def _film_rect(
-        self, bar: Ribbon, start: float, end: float, top: float, shape: LaneShape
-    ) -> QRectF:
-        left, right = self._scale.x(start), self._scale.x(end)
-        height = shape.film_height * (2.0 / 3.0 if bar.lifted else 1.0)
-        return QRectF(left, top + shape.film, right - left, height)
+    def _film_rect(self, bar: Ribbon, start: float, end: float, top: float) -> QRectF:
+        left, right = self._view.x(start), self._view.x(end)
+        height = self._shape.film_height * (2.0 / 3.0 if bar.lifted else 1.0)
+        return QRectF(left, top + self._shape.film, right - left, height)
 
-    def _collect_film(
-        self, strokes: Strokes, bar: Ribbon, top: float, shape: LaneShape
-    ) -> None:
+    def _add_film(self, bar: Ribbon, top: float) -> None:
         spread, until = bar.planned.end.timestamp(), bar.until.timestamp()
-        whole = self._film_rect(bar, spread, until, top, shape)
+        whole = self._film_rect(bar, spread, until, top)
         if whole.width() <= 0.0:
             return
         for start, end, brush in self._brushes.stretches(bar, whole.width()):
-            rect = self._film_rect(bar, start, end, top, shape)
-            if rect.right() >= 0.0 and rect.left() <= self._scale.width:
-                strokes.films.append((rect, brush))
-        wet = min((m.at for m in bar.film.marks if m.stage in _WET and m.at), default=spread)
-        strokes.ripples.append(self._film_rect(bar, spread, min(wet, until), top, shape))
-        strokes.edges.append(self._film_rect(bar, spread, until, top, shape))
+            rect = self._film_rect(bar, start, end, top)
+            if rect.right() >= 0.0 and rect.left() <= self._view.width:
+                self._strokes.films.append((rect, brush))
+        wet = min(bar.film.first_of(_WET, spread), until)
+        self._strokes.ripples.append(self._film_rect(bar, spread, wet, top))
+        self._strokes.edges.append(self._film_rect(bar, spread, until, top))
 
-    def _collect_flat(
-        self, strokes: Strokes, bar: Ribbon, top: float, shape: LaneShape
-    ) -> None:
+    def _add_flat(self, bar: Ribbon, top: float) -> None:
         until = bar.until.timestamp()
         cuts = [bar.planned.end.timestamp()]
         for stages in (_WET, _CURED):
-            found = (m.at for m in bar.film.marks if m.stage in stages and m.at is not None)
-            cuts.append(min(max(min(found, default=until), cuts[-1]), until))
+            cuts.append(min(max(bar.film.first_of(stages, until), cuts[-1]), until))
         for start, end, tone in zip(cuts, [*cuts[1:], until], (0.15, 0.5, 0.9), strict=True):
             if end > start:
-                step = self.theme.film_step(tone)
-                rect = self._film_rect(bar, start, end, top, shape)
-                strokes.flat.setdefault(step, []).append(rect)
+                rect = self._film_rect(bar, start, end, top)
+                self._strokes.flat.setdefault(tone, []).append(rect)
 
-    def _collect_doorway(
-        self,
-        strokes: Strokes,
-        bar: Ribbon,
-        top: float,
-        shape: LaneShape,
-        upper: LabelRow,
-    ) -> None:
-        door, x = bar.doorway, self._scale.x
+    def _add_doorway(self, bar: Ribbon, top: float) -> None:
+        door, x = bar.doorway, self._view.x
         if door is None:
             return
         left = x(door.opens.timestamp())
         right = x((door.closes or bar.until).timestamp())
         if right <= left:
             return
-        lintel, bottom = top + shape.lintel, top + shape.film_bottom
-        band = QRectF(left, lintel, right - left, shape.film - shape.lintel)
-        strokes.open.append(band)
+        lintel, bottom = top + self._shape.lintel, top + self._shape.film_bottom
+        band = QRectF(left, lintel, right - left, self._shape.film - self._shape.lintel)
+        self._strokes.open.append(band)
         for start, end in door.nobody:
             begin, stop = x(start.timestamp()), x(end.timestamp())
-            strokes.nobody.append(QRectF(begin, lintel, stop - begin, band.height()))
+            self._strokes.nobody.append(QRectF(begin, lintel, stop - begin, band.height()))
         frame = [QLineF(left, bottom, left, lintel), QLineF(left, lintel, right, lintel)]
         if door.closes is not None:
             frame.append(QLineF(right, lintel, right, bottom))
-        (strokes.posts if door.used else strokes.missed).extend(frame)
-        if shape.labelled:
-            self._label_doorway(door, left, right, upper)
+        (self._strokes.posts if door.used else self._strokes.missed).extend(frame)
 
-    def _label_doorway(self, door: Doorway, left: float, right: float, upper: LabelRow) -> None:
-        opens = words.clock_time(door.opens, self._zone)
-        font = self._fonts.small
-        if door.closes is None:
-            upper.place(left, f"{opens}, stays open", font, self._blue) or upper.place(
-                left, opens, font, self._blue
-            )
-            return
-        closes = words.clock_time(door.closes, self._zone)
-        both = self._store.width(opens, font) + self._store.width(closes, font) + 8.0
-        if right - left >= both:
-            upper.place(left, opens, font, self._blue)
-            upper.place_before(right, closes, font, self._blue)
-        else:
-            upper.place(left, f"{opens}{words.TO}{closes}", font, self._blue)
-
-    def _collect_joint(
-        self, strokes: Strokes, bar: Ribbon, block: QRectF, shape: LaneShape
-    ) -> None:
+    def _add_joint(self, bar: Ribbon, block: QRectF) -> None:
         if bar.planned.joint is Joint.SCUFFED:
-            bottom = block.top() + shape.film_bottom - shape.lintel
+            bottom = block.top() + self._shape.film_bottom - self._shape.lintel
             for step in range(3):
                 x = block.left() - 3.0 - 3.0 * step
-                strokes.scuffs.append(QLineF(x - 3.0, bottom, x, bottom - 7.0))
+                self._strokes.scuffs.append(QLineF(x - 3.0, bottom, x, bottom - 7.0))
         window = bar.planned.window
         if window is not None and window.trust is Trust.TEST_FIRST:
-            strokes.touches.append(QPointF(block.left() - 5.0, block.top() + 4.0))
+            self._strokes.touches.append(QPointF(block.left() - 5.0, block.top() + 4.0))
 
-    def _collect_step(
-        self, strokes: Strokes, bar: StepMark, top: float, shape: LaneShape
-    ) -> None:
-        rect = block_rect(bar, top, shape, self._scale)
-        if shape.hairline:
-            strokes.blocks.append(rect)
+    def _add_step(self, bar: StepMark, top: float) -> None:
+        rect = block_rect(bar, top, self._shape, self._view)
+        if self._shape.hairline:
+            self._strokes.blocks.append(rect)
             return
-        strokes.steps.append(rect)
+        self._strokes.steps.append(rect)
         if bar.planned.kind is StepKind.SAND:
-            strokes.sanded.append(rect)
+            self._strokes.sanded.append(rect)
 
-    def _collect_flags(
-        self, strokes: Strokes, lane: Lane, top: float, shape: LaneShape, upper: LabelRow
-    ) -> None:
+    def _add_flags(self, lane: Lane, top: float) -> None:
         for flag in lane.flags:
             when = flag.safe or flag.likely
-            x = None if when is None else self._scale.x(when.timestamp())
-            if x is None or not -_EDGE <= x <= self._scale.width + _EDGE:
+            x = None if when is None else self._view.x(when.timestamp())
+            if x is None or not -_EDGE <= x <= self._view.width + _EDGE:
                 continue
-            lintel = top + shape.lintel
-            strokes.poles.append(QLineF(x, lintel, x, top + shape.film_bottom))
+            lintel = top + self._shape.lintel
+            self._strokes.poles.append(QLineF(x, lintel, x, top + self._shape.film_bottom))
             corners = [QPointF(x, lintel), QPointF(x + 7, lintel + 3), QPointF(x, lintel + 6)]
-            strokes.pennants.append(QPolygonF(corners))
-            self._label_flag(flag, x, upper)
-
-    def _label_flag(self, flag: Flag, x: float, upper: LabelRow) -> None:
-        text, font = words.FLAG_WORDS[flag.stage], self._fonts.small
-        upper.place(x, text, font, self._ink) or upper.place_before(x, text, font, self._ink)
-
-    def _collect_names(self, bars: list[Ribbon | StepMark], lower: LabelRow) -> None:
-        ribbons = [bar for bar in bars if isinstance(bar, Ribbon)]
-        for bar, following in zip_longest(ribbons, ribbons[1:]):
-            limit = float("inf") if following is None else self._scale.x(_begins(following))
-            left = max(self._scale.x(_begins(bar)), 2.0)
-            self._name_coat(bar, left, limit - left - 6.0, lower)
-        for step in bars:
-            if isinstance(step, StepMark):
-                self._name_step(step, self._scale.x(_begins(step)), lower)
-
-    def _name_step(self, step: StepMark, left: float, lower: LabelRow) -> None:
-        text, font = words.STEP_WORDS[step.planned.kind], self._fonts.small
-        lower.place(left, text, font, self._quiet) or lower.place_before(
-            left + 7.0, text, font, self._quiet
-        )
-
-    def _name_coat(self, bar: Ribbon, left: float, room: float, lower: LabelRow) -> None:
-        if room < _LEAST_LABEL:
-            return
-        window = bar.planned.window
-        tested = window is not None and window.trust is Trust.TEST_FIRST
-        scuffed = bar.planned.joint is Joint.SCUFFED
-        suffix = ", test first" if tested else ", scuffed" if scuffed else ""
-        font = self._fonts.small_bold
-        full = f"{bar.coat.kind}{suffix}"
-        if self._store.width(full, font) > room:
-            full = self._store.elided(str(bar.coat.kind), font, room)
-        lower.place(left, full, font, self._ink)
+            self._strokes.pennants.append(QPolygonF(corners))
 
 
 def _begins(bar: Ribbon | StepMark) -> float:

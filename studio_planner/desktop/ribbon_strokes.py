@@ -12,7 +12,6 @@ if TYPE_CHECKING:
     from PySide6.QtGui import QPainter
 
     from studio_planner.desktop.film_brushes import FilmBrushes
-    from studio_planner.desktop.labels import PlacedLabel
     from studio_planner.desktop.theme import Theme
 
 
@@ -21,7 +20,7 @@ class Strokes:
     """What a frame draws, part by part."""
 
     films: list[tuple[QRectF, QBrush]] = field(default_factory=list)
-    flat: dict[int, list[QRectF]] = field(default_factory=dict)
+    flat: dict[float, list[QRectF]] = field(default_factory=dict)
     ripples: list[QRectF] = field(default_factory=list)
     edges: list[QRectF] = field(default_factory=list)
     open: list[QRectF] = field(default_factory=list)
@@ -35,7 +34,6 @@ class Strokes:
     touches: list[QPointF] = field(default_factory=list)
     poles: list[QLineF] = field(default_factory=list)
     pennants: list[QPolygonF] = field(default_factory=list)
-    labels: list[PlacedLabel] = field(default_factory=list)
 
 
 def draw_strokes(
@@ -51,8 +49,8 @@ def _draw_films(
     painter: QPainter, strokes: Strokes, theme: Theme, brushes: FilmBrushes
 ) -> None:
     painter.setPen(Qt.PenStyle.NoPen)
-    for step, rects in strokes.flat.items():
-        painter.setBrush(theme.film_colour(step / 255.0))
+    for tone, rects in strokes.flat.items():
+        painter.setBrush(theme.film_colour(tone))
         painter.drawRects(rects)
     for rect, brush in strokes.films:
         painter.fillRect(rect, brush)

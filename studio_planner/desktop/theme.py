@@ -13,8 +13,6 @@ from functools import lru_cache
 
 from PySide6.QtGui import QColor, QPalette
 
-_TONE_STEPS = 256
-
 
 class Look(Enum):
     """Which of the two looks is on."""
@@ -56,10 +54,6 @@ class Theme:
     def film_colour(self, tone: float) -> QColor:
         """The colour of a film from 0 (wet) to 1 (hard), blended straight between its steps."""
         return QColor(_film_colour(self.film, tone))
-
-    def film_step(self, tone: float) -> int:
-        """A tone as a whole number, for batches of one colour."""
-        return min(int(tone * _TONE_STEPS), _TONE_STEPS - 1)
 
     @property
     def palette(self) -> QPalette:

@@ -2,11 +2,53 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+from typing import Protocol
+
 from PySide6.QtCore import QObject, Signal
 
 DAY_SECONDS = 86_400.0
 _NEAREST = 15.0
 _FARTHEST = 6 * 3600.0
+
+
+class TimeView(Protocol):
+    """A stretch of time on pixels."""
+
+    @property
+    def width(self) -> int:
+        """How many pixels there are."""
+        ...
+
+    @property
+    def seconds_per_pixel(self) -> float:
+        """How much time one pixel is."""
+        ...
+
+    def x(self, second: float) -> float:
+        """Where an instant lies, in pixels from the left edge."""
+        ...
+
+    def second(self, x: float) -> float:
+        """Which instant lies at a pixel."""
+        ...
+
+
+@dataclass(frozen=True, slots=True)
+class FixedView:
+    """A stretch of time that does not move: `origin` is the instant [s] at its left edge."""
+
+    origin: float
+    seconds_per_pixel: float
+    width: int
+
+    def x(self, second: float) -> float:
+        """Where an instant lies, in pixels from the left edge."""
+        return (second - self.origin) / self.seconds_per_pixel
+
+    def second(self, x: float) -> float:
+        """Which instant lies at a pixel."""
+        return self.origin + x * self.seconds_per_pixel
 
 
 class TimeScale(QObject):

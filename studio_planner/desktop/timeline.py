@@ -16,10 +16,11 @@ from typing_extensions import override
 from studio_planner.desktop.bar_walk import first_bar, neighbour, next_bar_of
 from studio_planner.desktop.ground_painter import draw_ground, draw_now
 from studio_planner.desktop.headers import LaneHead, Ruler
-from studio_planner.desktop.labels import PlacedLabel, TextStore, draw_labels
+from studio_planner.desktop.labels import TextStore, draw_labels
+from studio_planner.desktop.lane_labels import LaneLabels
 from studio_planner.desktop.lane_model import LaneModel
 from studio_planner.desktop.lane_shape import LaneShape, bar_rect, shape_for
-from studio_planner.desktop.ribbon_painter import RibbonPainter
+from studio_planner.desktop.ribbon_tiles import RibbonTiles
 from studio_planner.desktop.time_table import TimeTable
 
 if TYPE_CHECKING:
@@ -32,6 +33,7 @@ if TYPE_CHECKING:
     from PySide6.QtWidgets import QWidget
 
     from studio_planner.desktop.canvas import Canvas
+    from studio_planner.desktop.lane_labels import SeenLabel
     from studio_planner.services.ribbons import Bar
 
 _Index = QModelIndex | QPersistentModelIndex
@@ -55,9 +57,10 @@ class Timeline(TimeTable):
         super().__init__(canvas, parent)
         self.lanes = LaneModel(self)
         self._store = TextStore()
-        self._painter: RibbonPainter | None = None
+        self._tiles: RibbonTiles | None = None
+        self._labels: LaneLabels | None = None
+        self._drawn_theme = canvas.theme
         self._shape: LaneShape = shape_for(canvas.scale.pixels_per_day, canvas.fonts)
-        self.drawn_labels: tuple[PlacedLabel, ...] = ()
         self._corner: QAbstractButton | None = None
         self._set_up()
         self.setModel(self.lanes)
@@ -89,7 +92,7 @@ class Timeline(TimeTable):
         """Show the lanes of the canvas's view; the chosen bar stays so where it still is."""
         kept = self.currentIndex()
         place = (kept.row(), kept.column())
-        self._painter = None
+        self._forget_drawings()
         view = self.canvas.view
         self.lanes.set_lanes(view.lanes if view else ())
         index = self.lanes.index(*place)
@@ -194,25 +197,43 @@ class Timeline(TimeTable):
             draw_ground(painter, height, canvas)
             self._draw_rules(painter)
             first, last = self._rows_in_view()
-            lanes = [
-                (self.lanes.lanes[row], float(self.top_of(row))) for row in range(first, last)
-            ]
-            labels = self._ribbons().paint(painter, lanes, self._shape)
+            tiles = self._ribbons()
+            tiles.draw(
+                painter, range(first, last), self.top_of(first), self._shape, canvas.scale
+            )
+            labels = self.labels_in_view()
             draw_now(painter, height, canvas.theme, canvas.now_x)
-            self.drawn_labels = tuple(labels)
             self._clear_for_labels(painter, labels)
-            draw_labels(painter, self._store, labels)
+            draw_labels(painter, labels)
             self._draw_current(painter)
             if not self.lanes.lanes:
                 self._draw_empty(painter)
 
-    def _ribbons(self) -> RibbonPainter:
-        if self._painter is None:
-            canvas = self.canvas
-            self._painter = RibbonPainter(
-                canvas.theme, canvas.fonts, canvas.scale, canvas.zone, self._store
+    def _ribbons(self) -> RibbonTiles:
+        if self._tiles is None:
+            self._tiles = RibbonTiles(self.canvas.theme, self.lanes.lanes)
+        return self._tiles
+
+    def labels_in_view(self) -> list[SeenLabel]:
+        """Every label that is in view, with its left and top edge in the viewport."""
+        canvas, shape = self.canvas, self._shape
+        if not shape.labelled:
+            return []
+        if self._labels is None:
+            self._labels = LaneLabels(canvas.theme, canvas.fonts, canvas.zone, self._store)
+        first, last = self._rows_in_view()
+        return [
+            seen
+            for row in range(first, last)
+            for seen in self._labels.in_view(
+                self.lanes.lanes[row], self.top_of(row), shape, canvas.scale
             )
-        return self._painter
+        ]
+
+    def _forget_drawings(self) -> None:
+        self._tiles = None
+        self._labels = None
+        self._drawn_theme = self.canvas.theme
 
     def _rows_in_view(self) -> tuple[int, int]:
         if not self.lanes.lanes:
@@ -231,16 +252,15 @@ class Timeline(TimeTable):
             y = self.top_of(row) + self._shape.height - 1
             painter.drawLine(0, y, self.viewport().width(), y)
 
-    def _clear_for_labels(self, painter: QPainter, labels: list[PlacedLabel]) -> None:
+    def _clear_for_labels(self, painter: QPainter, labels: list[SeenLabel]) -> None:
         x = self.canvas.now_x
         now = self.canvas.now
         at_night = any(start <= now < end for start, end in self.canvas.nights)
         ground = self.canvas.theme.colour("night" if at_night else "paper")
-        for label in labels:
-            if label.rect.left() - 2.0 <= x <= label.rect.right() + 2.0:
-                painter.fillRect(
-                    QRectF(x - 2.0, label.rect.top(), 4.0, label.rect.height()), ground
-                )
+        height = self.canvas.fonts.small_height
+        for left, top, label in labels:
+            if left - 2.0 <= x <= left + label.width + 2.0:
+                painter.fillRect(QRectF(x - 2.0, top, 4.0, height), ground)
 
     def _draw_current(self, painter: QPainter) -> None:
         bar = self.lanes.bar(self.currentIndex())
@@ -285,8 +305,8 @@ class Timeline(TimeTable):
         self._update_all()
 
     def _redrawn(self) -> None:
-        if self._painter is not None and self._painter.theme is not self.canvas.theme:
-            self._painter = None
+        if self._drawn_theme is not self.canvas.theme:
+            self._forget_drawings()
         self._update_all()
 
     def _update_all(self) -> None:

@@ -16,7 +16,7 @@ from studio_planner.science.clocks import degree_over
 from studio_planner.science.stages import Edge, Stage
 
 if TYPE_CHECKING:
-    from collections.abc import Sequence
+    from collections.abc import Iterable, Sequence
     from datetime import datetime
 
     from studio_planner.craft.products import Product
@@ -111,6 +111,15 @@ class Film:
                 when = self.reached(stage, Edge.LIKELY)
                 marks.append(StageMark(stage, None if when is None else when.timestamp()))
         return tuple(sorted(marks, key=_when))
+
+    def first_of(self, stages: Iterable[Stage], otherwise: float) -> float:
+        """When the first of some stages is likely reached [s]; `otherwise` when none is."""
+        found = [self._at[stage] for stage in stages if stage in self._at]
+        return min(found, default=otherwise)
+
+    @cached_property
+    def _at(self) -> dict[Stage, float]:
+        return {mark.stage: mark.at for mark in self.marks if mark.at is not None}
 
     def shade_at(self, second: float) -> Shade:
         """The film's shade at an instant (seconds since 1970 UTC); wet before it is spread."""

@@ -1,0 +1,199 @@
+"""The words of a lane: clock times of doorways, names of coats and steps, ready flags.
+
+Words are laid out once for a lane and a zoom, in pixels from the start of the record; a frame
+only looks up which of them are in view.
+"""
+
+from __future__ import annotations
+
+from bisect import bisect_left
+from dataclasses import dataclass, field
+from itertools import zip_longest
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.pieces import Joint
+from studio_planner.craft.plans import Trust
+from studio_planner.desktop import words
+from studio_planner.desktop.labels import LabelRow, PlacedLabel, TextStore
+from studio_planner.desktop.time_scale import FixedView
+from studio_planner.services.ribbons import Ribbon
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+    from zoneinfo import ZoneInfo
+
+    from PySide6.QtGui import QFont
+
+    from studio_planner.desktop.fonts import Fonts
+    from studio_planner.desktop.lane_shape import LaneShape
+    from studio_planner.desktop.theme import Theme
+    from studio_planner.desktop.time_scale import TimeView
+    from studio_planner.services.ribbons import Bar, Doorway, Flag, Lane, StepMark
+
+_LEAST_NAME = 24.0
+_SIDE = 2.0
+_GAP = 6.0
+_LONGEST = 240.0
+
+SeenLabel = tuple[float, float, PlacedLabel]
+"""Left and top in pixels of the timeline, and the label."""
+
+
+@dataclass(slots=True)
+class LaneWords:
+    """The labels of one lane at one zoom, in two rows, each from left to right."""
+
+    upper: list[PlacedLabel] = field(default_factory=list)
+    lower: list[PlacedLabel] = field(default_factory=list)
+
+
+class LaneLabels:
+    """Lays the words of lanes out and finds those in view."""
+
+    def __init__(self, theme: Theme, fonts: Fonts, zone: ZoneInfo, store: TextStore) -> None:
+        """Write with one theme and set of fonts, on the studio's wall clock."""
+        self._fonts = fonts
+        self._zone = zone
+        self._store = store
+        self._ink = theme.colour("ink")
+        self._quiet = theme.colour("quiet")
+        self._blue = theme.colour("window")
+        self._zoom: tuple[float, LaneShape] | None = None
+        self._kept: dict[Lane, LaneWords] = {}
+
+    def in_view(
+        self, lane: Lane, top: float, shape: LaneShape, view: TimeView
+    ) -> Iterator[SeenLabel]:
+        """The labels of a lane in view; a coat's name stays while its film is in view."""
+        found = self._words(lane, shape, view)
+        shift = view.x(lane.timing.start.timestamp())
+        for row in (found.upper, found.lower):
+            yield from _seen(row, shift, top, view.width)
+        yield from _staying(found.lower, shift, top)
+
+    def _words(self, lane: Lane, shape: LaneShape, view: TimeView) -> LaneWords:
+        zoom = (view.seconds_per_pixel, shape)
+        if zoom != self._zoom:
+            self._zoom = zoom
+            self._kept.clear()
+        if lane not in self._kept:
+            self._kept[lane] = self._laid_out(lane, shape, view.seconds_per_pixel)
+        return self._kept[lane]
+
+    def _laid_out(self, lane: Lane, shape: LaneShape, seconds_per_pixel: float) -> LaneWords:
+        view = FixedView(lane.timing.start.timestamp(), seconds_per_pixel, 0)
+        height = self._fonts.small_height
+        upper = LabelRow(self._store, shape.upper_label or 0.0, height)
+        lower = LabelRow(self._store, shape.lower_label, height)
+        ribbons = [bar for bar in lane.bars if isinstance(bar, Ribbon)]
+        for bar in ribbons:
+            if bar.doorway is not None:
+                self._write_doorway(bar, bar.doorway, view, upper)
+        for flag in lane.flags:
+            self._write_flag(flag, view, upper)
+        self._write_names(lane.bars, view, lower)
+        return LaneWords(upper.labels, lower.labels)
+
+    def _write_doorway(
+        self, bar: Ribbon, door: Doorway, view: FixedView, row: LabelRow
+    ) -> None:
+        left = view.x(door.opens.timestamp())
+        right = view.x((door.closes or bar.until).timestamp())
+        opens, font = words.clock_time(door.opens, self._zone), self._fonts.small
+        if right <= left:
+            return
+        if door.closes is None:
+            self._first_that_fits(row, left, (f"{opens}, stays open", opens), font)
+            return
+        closes = words.clock_time(door.closes, self._zone)
+        both = self._store.width(opens, font) + self._store.width(closes, font) + 8.0
+        if right - left >= both:
+            row.place(left, opens, font, self._blue)
+            row.place_before(right, closes, font, self._blue)
+        else:
+            row.place(left, f"{opens}{words.TO}{closes}", font, self._blue)
+
+    def _first_that_fits(
+        self, row: LabelRow, left: float, texts: tuple[str, ...], font: QFont
+    ) -> None:
+        for text in texts:
+            if row.place(left, text, font, self._blue):
+                return
+
+    def _write_flag(self, flag: Flag, view: FixedView, row: LabelRow) -> None:
+        when = flag.safe or flag.likely
+        if when is None:
+            return
+        x, text, font = (
+            view.x(when.timestamp()),
+            words.FLAG_WORDS[flag.stage],
+            self._fonts.small,
+        )
+        if not row.place(x, text, font, self._ink):
+            row.place_before(x, text, font, self._ink)
+
+    def _write_names(self, bars: tuple[Bar, ...], view: FixedView, row: LabelRow) -> None:
+        starts = [view.x(bar.start.timestamp()) for bar in bars if isinstance(bar, Ribbon)]
+        nexts = dict(zip_longest(starts, starts[1:], fillvalue=float("inf")))
+        limit = float("inf")
+        for bar in bars:
+            left = view.x(bar.start.timestamp())
+            if isinstance(bar, Ribbon):
+                limit = nexts[left]
+                self._name_coat(bar, left, limit - left - _GAP, row, view)
+            else:
+                self._name_step(bar, left, limit, row)
+
+    def _name_coat(
+        self, bar: Ribbon, left: float, room: float, row: LabelRow, view: FixedView
+    ) -> None:
+        if room < _LEAST_NAME:
+            return
+        font, kind = self._fonts.small_bold, str(bar.coat.kind)
+        full = f"{kind}{_suffix(bar)}"
+        if self._store.width(full, font) > room:
+            full = self._store.elided(kind, font, room)
+        if row.place(left, full, font, self._ink):
+            row.labels[-1].stays_until = view.x(bar.hidden_after.timestamp())
+
+    def _name_step(self, step: StepMark, left: float, limit: float, row: LabelRow) -> None:
+        text, font = words.STEP_WORDS[step.planned.kind], self._fonts.small
+        fits = left + self._store.width(text, font) + _GAP <= limit
+        if not (fits and row.place(left, text, font, self._quiet)):
+            row.place_before(left + 7.0, text, font, self._quiet)
+
+
+def _suffix(bar: Ribbon) -> str:
+    window = bar.planned.window
+    if window is not None and window.trust is Trust.TEST_FIRST:
+        return ", test first"
+    return ", scuffed" if bar.planned.joint is Joint.SCUFFED else ""
+
+
+def _left(label: PlacedLabel) -> float:
+    return label.left
+
+
+def _seen(
+    row: list[PlacedLabel], shift: float, top: float, width: float
+) -> Iterator[SeenLabel]:
+    for label in row[bisect_left(row, -shift - _LONGEST, key=_left) :]:
+        left = label.left + shift
+        if left > width:
+            return
+        whole = left >= 0.0 or not label.stays_until
+        if left + label.width > 0.0 and whole:
+            yield left, top + label.top, label
+
+
+def _staying(row: list[PlacedLabel], shift: float, top: float) -> Iterator[SeenLabel]:
+    """The name of the coat whose film comes in from the left, held at the edge."""
+    following = bisect_left(row, -shift, key=_left)
+    for index in range(following - 1, -1, -1):
+        label = row[index]
+        if label.stays_until:
+            room = row[following].left + shift - _GAP if following < len(row) else float("inf")
+            left = min(_SIDE, room - label.width)
+            if label.stays_until + shift > label.width / 2.0 and left + label.width > 0.0:
+                yield left, top + label.top, label
+            return
