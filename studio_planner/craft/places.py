@@ -108,8 +108,8 @@ class Place:
     """A room or warm box: expected pattern, what was read so far, and its spots.
 
     `band_celsius` is how far the expected temperature may be off (90 % of the time, either way)
-    right after the last reading; it doubles over a week. `read_band_celsius` is the same for
-    what was read.
+    right after the last reading; it doubles over a week. Without readings it stays as it is.
+    `read_band_celsius` is the same for what was read.
     """
 
     key: str
@@ -162,7 +162,8 @@ class Place:
         if whens and first <= high and last >= low:
             samples += self._read(whens, low, high)
         if last < high:
-            samples += self._expected(zone, max(last, low), high, last)
+            # Without a reading there is none to be far from: the band stays as it is.
+            samples += self._expected(zone, max(last, low), high, last if whens else high)
         return history_of(_in_order(samples))
 
     def _read(self, whens: list[float], low: float, high: float) -> list[_Sample]:

@@ -14,7 +14,6 @@ from studio_planner.planning.quick import quick_plan
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
-    from datetime import datetime
 
     from studio_planner.craft.orders import Order
     from studio_planner.craft.plans import Outcome, Plan
@@ -97,7 +96,7 @@ class _Trials:
         kept = [change for change in found if change.keeps_promise]
         if kept:
             return tuple(kept)
-        sooner = [c for c in found if _sooner(c.leaves, outcome.leaves)]
+        sooner = [c for c in found if _sooner(c, outcome)]
         sooner.sort(key=lambda change: str(change.leaves))
         return (*sooner[:_ENOUGH], self._earliest(outcome))
 
@@ -141,8 +140,10 @@ def _change(words: str, outcome: Outcome | None) -> Change:
     return Change(words=words, leaves=leaves, keeps_promise=keeps)
 
 
-def _sooner(one: datetime | None, other: datetime | None) -> bool:
-    return one is not None and (other is None or one < other)
+def _sooner(one: Outcome | Change | None, other: Outcome | Change | None) -> bool:
+    if one is None or one.leaves is None:
+        return False
+    return other is None or other.leaves is None or one.leaves < other.leaves
 
 
 def _reason(tried: _Trials, order: Order) -> str:
@@ -158,10 +159,20 @@ def _reason(tried: _Trials, order: Order) -> str:
     mine = None if own is None else own.outcomes[0]
     if own is None or mine is None or _late(mine):
         return _hands_reason(own)
-    spots = tried.outcome(what_if.with_tireless_hands(tried.studio), order.key)
-    if spots is None or _late(spots):
+    return _shared_reason(tried, order)
+
+
+def _shared_reason(tried: _Trials, order: Order) -> str:
+    """What the other orders take from one that would be in time alone."""
+    with_spots = tried.outcome(what_if.with_spots_for_all(tried.studio), order.key)
+    with_hands = tried.outcome(what_if.with_tireless_hands(tried.studio), order.key)
+    by_spots = with_spots is not None and not _late(with_spots)
+    by_hands = with_hands is not None and not _late(with_hands)
+    if by_spots and not (by_hands and _sooner(with_hands, with_spots)):
         return "No spot: other pieces stand on the shelf when its coats have to be poured."
-    return "No hands: the free hours go to pours of other orders."
+    if by_hands:
+        return "No hands: the free hours go to pours of other orders."
+    return "Other orders come first: the spots and the free hours go to their pours."
 
 
 def _cure_reason(tried: _Trials, alone: Studio, order: Order) -> str:

@@ -64,19 +64,30 @@ def _warmed_point(point: PatternPoint, celsius: float) -> PatternPoint:
     return replace(point, celsius=celsius, humidity_pct=humidity)
 
 
-def with_spot(studio: Studio, kind: PlaceKind) -> Studio | None:
-    """The studio with one more spot, as large as its largest, in a room or a warm box."""
+def with_spot(studio: Studio, kind: PlaceKind, mark: str = "*") -> Studio | None:
+    """The studio with one more spot, as large as its largest, in a room or a warm box.
+
+    `mark` is added to that spot's key, so that the new one has its own.
+    """
     places = list(studio.places)
     for index, place in enumerate(places):
         if place.kind is kind and place.spots:
             largest = max(place.spots, key=lambda spot: spot.length_mm * spot.width_mm)
-            places[index] = replace(place, spots=(*place.spots, _another(largest)))
+            places[index] = replace(place, spots=(*place.spots, _another(largest, mark)))
             return replace(studio, places=tuple(places))
     return None
 
 
-def _another(spot: Spot) -> Spot:
-    return replace(spot, key=f"{spot.key}*", name=f"{spot.name} again")
+def with_spots_for_all(studio: Studio) -> Studio:
+    """The studio with one more of its largest room spots for every piece."""
+    for piece in studio.pieces:
+        more = with_spot(studio, PlaceKind.ROOM, f"*{piece.key}")
+        studio = studio if more is None else more
+    return studio
+
+
+def _another(spot: Spot, mark: str) -> Spot:
+    return replace(spot, key=f"{spot.key}{mark}", name=f"{spot.name} again")
 
 
 def with_hours(studio: Studio, start: time, end: time) -> Studio:

@@ -172,9 +172,17 @@ def test_any_pattern_and_readings_cover_the_whole_span_within_their_own_range(
 
 
 def test_the_band_doubles_over_a_week_and_grows_no_more() -> None:
-    history = place(at(9, 20), band_celsius=1.5).history(ZONE, MONDAY, MONDAY + 20 * DAY)
+    room = place(at(9, 20), readings=(read(MONDAY, 18),), band_celsius=1.5)
+    history = room.history(ZONE, MONDAY, MONDAY + 20 * DAY)
     for days, expected in ((0, 1.5), (3.5, 2.25), (6.9, 1.5 * (1 + 6.9 / 7)), (7, 3), (15, 3)):
         assert band(history, MONDAY + days * DAY) == pytest.approx(expected)
+
+
+def test_a_room_that_was_never_read_keeps_its_band() -> None:
+    room = place(at(9, 20), band_celsius=1.5)
+    for start in (MONDAY - 5 * DAY, MONDAY):
+        history = room.history(ZONE, start, MONDAY + 20 * DAY)
+        assert set(history.band) == {1.5}
 
 
 def test_the_band_counts_from_the_last_reading_however_long_ago() -> None:
@@ -241,7 +249,8 @@ def test_a_span_of_readings_alone_has_no_pattern_in_it() -> None:
 
 
 def test_a_record_of_exactly_a_week_ends_with_twice_the_band() -> None:
-    history = place(at(9, 20)).history(ZONE, MONDAY, MONDAY + 7 * DAY)
+    room = place(at(9, 20), readings=(read(MONDAY, 18),))
+    history = room.history(ZONE, MONDAY, MONDAY + 7 * DAY)
     assert band(history, MONDAY + 7 * DAY) == pytest.approx(2.0)
 
 

@@ -208,7 +208,7 @@ def any_studio(draw: st.DrawFn) -> Studio:
         key=_WORDS,
         name=_WORDS,
         kind=st.sampled_from(PlaceKind),
-        pattern=_tuples(_PATTERN, least=1),
+        pattern=_tuples(_PATTERN, most=2, least=1),
         readings=_READINGS,
     )
     places = draw(_tuples(place, most=2, by=_key))
@@ -218,7 +218,7 @@ def any_studio(draw: st.DrawFn) -> Studio:
                 Place,
                 key=st.just(places[0].key),
                 name=_WORDS,
-                pattern=_tuples(_PATTERN, least=1),
+                pattern=_tuples(_PATTERN, most=2, least=1),
                 spots=_tuples(spots, by=_key),
             )
         )
