@@ -43,13 +43,12 @@ def system_look(app: QApplication) -> Look:
 
 
 def desk_window(
-    path: Path | None,
     clock: WallClock,
     *,
     dialogs: Dialogs | None = None,
     look: Look | None = None,
 ) -> DeskWindow:
-    """A window on the studio at `path`, not shown yet; without one, on no studio."""
+    """A window on no studio yet, and not shown yet."""
     app = application()
     chosen = look or system_look(app)
     app.setPalette(theme_for(chosen).palette)
@@ -59,8 +58,6 @@ def desk_window(
         app.styleHints().colorSchemeChanged.connect(
             lambda _scheme: window.set_look(system_look(app))
         )
-    if path is not None:
-        window.open_path(path)
     return window
 
 
@@ -72,7 +69,9 @@ def run_desk(
     look: Look | None = None,
 ) -> int:
     """Show the desk on the studio at `path` until its window is closed; the exit code."""
-    window = desk_window(path, clock, dialogs=dialogs, look=look)
+    window = desk_window(clock, dialogs=dialogs, look=look)
+    if path is not None:
+        window.open_soon(path)
     window.show()
     code = int(QApplication.exec())
     # A window that outlives the application takes the process down with it.

@@ -39,6 +39,7 @@ class Canvas(QObject):
         self.now = now
         self.view: DeskView | None = None
         self.current_row = -1
+        self._week_wanted = False
         second = now.timestamp()
         self.scale = TimeScale(second - DAY_SECONDS, second + _AHEAD_DAYS * DAY_SECONDS, self)
 
@@ -85,8 +86,17 @@ class Canvas(QObject):
         ahead = 0.2 * self.scale.width * self.scale.seconds_per_pixel
         self.scale.show(self.now.timestamp() - ahead, self.scale.seconds_per_pixel)
 
+    def set_width(self, width: int) -> None:
+        """Tell how wide the time axis is; a week that was asked for before is shown now."""
+        self.scale.set_width(width)
+        if self._week_wanted and width > 1:
+            self.show_week()
+
     def show_week(self) -> None:
-        """Show a little of what was and the week to come."""
+        """Show a little of what was and the week to come, as soon as there is room for it."""
+        self._week_wanted = self.scale.width <= 1
+        if self._week_wanted:
+            return
         second = self.now.timestamp()
         self.scale.show_span(
             second - _BEHIND_DAYS * DAY_SECONDS, second + (_AHEAD_DAYS - 1) * DAY_SECONDS

@@ -41,11 +41,11 @@ def build_menus(window: DeskWindow) -> dict[str, QAction]:
     add(studio, "close", "&Leave", _Key.Quit, window.close)
     plan = bar.addMenu("&Plan")
     add(plan, "plan", "Plan &again", "Ctrl+R", window.plan_again)
-    add(plan, "stop", "&Stop planning", "Ctrl+.", window.planning.stop)
+    add(plan, "stop", "&Stop planning", "Ctrl+.", window.stop_planning)
     look = bar.addMenu("&Look")
-    timeline, canvas = window.timeline, window.canvas
-    add(look, "nearer", "&Nearer", _Key.ZoomIn, timeline.zoom_in)
-    add(look, "farther", "&Farther", _Key.ZoomOut, timeline.zoom_out)
+    canvas = window.canvas
+    add(look, "nearer", "&Nearer", _Key.ZoomIn, window.zoom_in)
+    add(look, "farther", "&Farther", _Key.ZoomOut, window.zoom_out)
     add(look, "now", "&Go to now", "Ctrl+G", canvas.show_now)
     add(look, "week", "The coming &week", "Ctrl+0", canvas.show_week)
     add(look, "whole", "The &whole plan", "Ctrl+9", canvas.show_plan)

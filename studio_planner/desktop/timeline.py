@@ -283,7 +283,7 @@ class Timeline(TimeTable):
     @override
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
-        self.canvas.scale.set_width(self.viewport().width())
+        self.canvas.set_width(self.viewport().width())
 
     @override
     def updateGeometries(self) -> None:

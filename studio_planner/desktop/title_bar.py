@@ -7,8 +7,6 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
-from studio_planner.desktop import words
-
 if TYPE_CHECKING:
     from studio_planner.desktop.canvas import Canvas
     from studio_planner.services.desk import DeskView
@@ -37,7 +35,7 @@ class TitleBar(QWidget):
         self.plan_button.clicked.connect(self.plan_asked)
         self.stop_button.clicked.connect(self.stop_asked)
         canvas.redrawn.connect(self._recolour)
-        self.show_running(running=False)
+        self.show_running(running=False, possible=False)
 
     def _lay_out(self) -> None:
         fonts = self._canvas.fonts
@@ -64,19 +62,27 @@ class TitleBar(QWidget):
 
     def show_view(self, view: DeskView | None) -> None:
         """Show the name of a studio and when its plan was made."""
-        self.name.setText(view.studio.name if view else "No studio is open")
-        self.line.setText(_line(view) if view else "Open a studio, or make a new one.")
-        self.plan_button.setEnabled(view is not None)
+        if view is None:
+            self.say("No studio is open", "Open a studio, or make a new one.")
+        else:
+            self.say(view.studio.name, _line(view))
+
+    def say(self, name: str, line: str) -> None:
+        """Show a name, and a quiet line under it."""
+        self.name.setText(name)
+        self.line.setText(line)
         self._recolour()
 
-    def show_running(self, *, running: bool) -> None:
-        """Offer to stop while planning goes on."""
+    def show_running(self, *, running: bool, possible: bool) -> None:
+        """Offer to stop while planning goes on, and to plan where there is a studio."""
         self.stop_button.setVisible(running)
-        self.plan_button.setEnabled(not running)
+        self.plan_button.setEnabled(possible and not running)
         self.plan_button.setText("Planning…" if running else "Plan again")
 
 
 def _line(view: DeskView) -> str:
+    from studio_planner.desktop import words  # noqa: PLC0415 - with the first studio
+
     zone = view.studio.time_zone
     count = len(view.studio.pieces)
     pieces = "1 piece" if count == 1 else f"{count} pieces"

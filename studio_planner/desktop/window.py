@@ -1,34 +1,33 @@
-"""The desk's window: timeline, room and side panel, and the verbs over them."""
+"""The desk's window: it stands at once, and brings the parts of an open studio in after."""
 
 from __future__ import annotations
 
+from functools import cached_property
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEvent, QTimer
-from PySide6.QtWidgets import QApplication, QHBoxLayout, QMainWindow, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QApplication, QMainWindow, QVBoxLayout, QWidget
 from typing_extensions import override
 
 from studio_planner.craft.errors import StudioError
 from studio_planner.desktop.canvas import Canvas
-from studio_planner.desktop.dialogs import Dialogs
 from studio_planner.desktop.fonts import fonts_from
 from studio_planner.desktop.menus import build_menus
 from studio_planner.desktop.notice_line import NoticeLine
-from studio_planner.desktop.planning_process import PlanningProcess
-from studio_planner.desktop.room_strip import RoomStrip
-from studio_planner.desktop.side_panel import SidePanel
 from studio_planner.desktop.theme import Look, theme_for
-from studio_planner.desktop.time_scroll import TimeScroll
-from studio_planner.desktop.timeline import Timeline
 from studio_planner.desktop.title_bar import TitleBar
-from studio_planner.services.desk import DeskSession, DeskView, new_studio
 
 if TYPE_CHECKING:
     from collections.abc import Callable
     from pathlib import Path
 
-    from PySide6.QtGui import QCloseEvent
+    from PySide6.QtGui import QCloseEvent, QPaintEvent
 
+    from studio_planner.desktop.desk_parts import DeskParts
+    from studio_planner.desktop.dialogs import Dialogs
+    from studio_planner.desktop.planning_process import PlanningProcess
+    from studio_planner.desktop.timeline import Timeline
+    from studio_planner.services.desk import DeskSession, DeskView
     from studio_planner.services.ports import WallClock
 
 TICK_MILLISECONDS = 15_000
@@ -44,70 +43,110 @@ class DeskWindow(QMainWindow):
         *,
         look: Look = Look.LIGHT,
         dialogs: Dialogs | None = None,
-        planning: PlanningProcess | None = None,
         zone: str = "UTC",
     ) -> None:
-        """Build the desk without a studio; `zone` is what a new studio begins with."""
+        """Build the frame of the desk; `zone` is what a new studio begins with."""
         super().__init__()
         self.clock = clock
-        self.dialogs = dialogs or Dialogs()
-        self.planning = planning or PlanningProcess()
         self.session: DeskSession | None = None
+        self._dialogs = dialogs
         self._zone = zone
+        self._path_to_open: Path | None = None
         self.canvas = Canvas(theme_for(look), fonts_from(QApplication.font()), clock.now())
         self.title_bar = TitleBar(self.canvas, self)
         self.notice = NoticeLine(self.canvas, self)
-        self.timeline = Timeline(self.canvas, self)
-        self.room = RoomStrip(self.canvas, self)
-        self.time_scroll = TimeScroll(self.canvas.scale, self)
-        self.side = SidePanel(self.canvas, self)
-        self.verbs = build_menus(self)
+        self._body = QVBoxLayout()
         self._lay_out()
-        self._connect()
+        self.verbs = build_menus(self)
+        self.title_bar.plan_asked.connect(self.plan_again)
+        self.title_bar.stop_asked.connect(self.stop_planning)
         self._tick = QTimer(self)
         self._tick.setInterval(TICK_MILLISECONDS)
         self._tick.timeout.connect(self.tick)
         self._tick.start()
-        self._show_view(None)
+        self._show_name(None)
 
     def _lay_out(self) -> None:
-        left = QVBoxLayout()
-        left.setSpacing(0)
-        left.addWidget(self.timeline, 1)
-        left.addWidget(self.room)
-        left.addWidget(self.time_scroll)
-        middle = QHBoxLayout()
-        middle.setSpacing(0)
-        middle.addLayout(left, 1)
-        middle.addWidget(self.side)
         whole = QWidget(self)
         layout = QVBoxLayout(whole)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(0)
         layout.addWidget(self.title_bar)
         layout.addWidget(self.notice)
-        layout.addLayout(middle, 1)
+        layout.addLayout(self._body, 1)
         self.setCentralWidget(whole)
-        self.setTabOrder(self.timeline, self.side.hands)
-        self.setTabOrder(self.side.hands, self.side.promises)
-        self.setTabOrder(self.side.promises, self.title_bar.plan_button)
-        self.timeline.setFocus()
         self.resize(1280, 800)
         self.setMinimumSize(880, 560)
 
-    def _connect(self) -> None:
-        self.timeline.piece_chosen.connect(self._piece_chosen)
-        self.side.piece_chosen.connect(self.timeline.choose_piece)
-        self.title_bar.plan_asked.connect(self.plan_again)
-        self.title_bar.stop_asked.connect(self.planning.stop)
-        self.planning.started.connect(self._planning_started)
-        self.planning.planned.connect(self._planned)
-        self.planning.failed.connect(self._not_planned)
+    # The parts, each made when it is first needed: the window is up before any of them.
+
+    @cached_property
+    def parts(self) -> DeskParts:
+        """Timeline, room and side."""
+        from studio_planner.desktop.desk_parts import DeskParts  # noqa: PLC0415
+
+        parts = DeskParts(self.canvas, self._attempt, self)
+        self._body.addWidget(parts)
+        if self.isVisible():
+            parts.show()
+            self._body.activate()
+        self.setTabOrder(parts.side.promises, self.title_bar.plan_button)
+        parts.timeline.setFocus()
+        return parts
+
+    @property
+    def timeline(self) -> Timeline:
+        """The timeline."""
+        return self.parts.timeline
+
+    @cached_property
+    def planning(self) -> PlanningProcess:
+        """The process that plans again."""
+        from studio_planner.desktop.planning_process import PlanningProcess  # noqa: PLC0415
+
+        return self.plan_with(PlanningProcess(parent=self))
+
+    def plan_with(self, planning: PlanningProcess) -> PlanningProcess:
+        """Listen to a planning process, and use it from now on."""
+        planning.started.connect(self._planning_started)
+        planning.planned.connect(self._planned)
+        planning.failed.connect(self._not_planned)
+        self.__dict__["planning"] = planning
+        return planning
+
+    @property
+    def _planning_now(self) -> bool:
+        return "planning" in self.__dict__ and self.planning.running
+
+    @cached_property
+    def dialogs(self) -> Dialogs:
+        """The questions about files."""
+        from studio_planner.desktop.dialogs import Dialogs  # noqa: PLC0415
+
+        return self._dialogs or Dialogs()
 
     # The studio
 
+    def open_soon(self, path: Path) -> None:
+        """Open a studio file as soon as the window has been painted once."""
+        self._path_to_open = path
+        self.title_bar.say(path.stem, "Opening…")
+
+    @override
+    def paintEvent(self, event: QPaintEvent) -> None:
+        super().paintEvent(event)
+        path, self._path_to_open = self._path_to_open, None
+        if path is not None:
+            QTimer.singleShot(0, self, lambda: self._open_now(path))
+
+    def _open_now(self, path: Path) -> None:
+        if not self.open_path(path):
+            self._show_view(None)
+
     def open_path(self, path: Path) -> bool:
         """Open a studio file; what is wrong with it is said in the notice line."""
+        from studio_planner.services.desk import DeskSession  # noqa: PLC0415
+
         try:
             session = DeskSession(path, self.clock)
         except StudioError as error:
@@ -127,28 +166,22 @@ class DeskWindow(QMainWindow):
 
     def _show_view(self, view: DeskView | None) -> None:
         self.canvas.now = self.clock.now()
+        parts = self.parts
         self.canvas.show_view(view)
-        self.timeline.show_lanes()
+        parts.show_view(view)
+        self._show_name(view)
+
+    def _show_name(self, view: DeskView | None) -> None:
         self.title_bar.show_view(view)
-        self.title_bar.show_running(running=self.planning.running)
-        self.title_bar.plan_button.setEnabled(view is not None and not self.planning.running)
-        name = view.studio.name if view else "No studio"
-        self.setWindowTitle(f"{name} - Studio planner")
-        for verb in ("copy", "plan"):
-            self.verbs[verb].setEnabled(view is not None)
-        row = self.canvas.current_row
-        lanes = view.lanes if view else ()
-        self.side.show_lane(lanes[row] if 0 <= row < len(lanes) else None)
-        # What needs hands asks many clocks: the window is up before it is asked.
-        QTimer.singleShot(0, self, self._show_side)
+        self.setWindowTitle(f"{view.studio.name if view else 'No studio'} - Studio planner")
+        self.verbs["copy"].setEnabled(view is not None)
+        self._offer_planning()
 
-    def _show_side(self) -> None:
-        view = self.session.view if self.session else None
-        self._attempt(lambda: self.side.show_view(view))
-
-    def _piece_chosen(self, key: str) -> None:
-        lanes = self.timeline.lanes.lanes
-        self.side.show_lane(next((lane for lane in lanes if lane.piece.key == key), None))
+    def _offer_planning(self) -> None:
+        running = self._planning_now
+        self.title_bar.show_running(running=running, possible=self.session is not None)
+        self.verbs["plan"].setEnabled(self.session is not None and not running)
+        self.verbs["stop"].setEnabled(running)
 
     def _attempt(self, action: Callable[[], object]) -> bool:
         try:
@@ -168,6 +201,8 @@ class DeskWindow(QMainWindow):
 
     def ask_new(self) -> None:
         """Ask where a new, empty studio goes, make it and open it."""
+        from studio_planner.services.desk import new_studio  # noqa: PLC0415
+
         path = self.dialogs.new(self, self._folder())
         if path is not None and self._attempt(lambda: new_studio(path, zone=self._zone)):
             self.open_path(path)
@@ -186,24 +221,20 @@ class DeskWindow(QMainWindow):
         if self.session is not None:
             self.planning.start(self.session.path)
 
-    def _planning_started(self) -> None:
-        self.title_bar.show_running(running=True)
-        self.verbs["plan"].setEnabled(False)
-        self.verbs["stop"].setEnabled(True)
+    def stop_planning(self) -> None:
+        """Stop planning; the kept plan stays as it is."""
+        self.planning.stop()
 
-    def _planning_ended(self) -> None:
-        self.title_bar.show_running(running=False)
-        self.title_bar.plan_button.setEnabled(self.session is not None)
-        self.verbs["plan"].setEnabled(self.session is not None)
-        self.verbs["stop"].setEnabled(False)
+    def _planning_started(self) -> None:
+        self._offer_planning()
 
     def _planned(self) -> None:
-        self._planning_ended()
+        self._offer_planning()
         if self.read_again():
             self.notice.say("Planned again.")
 
     def _not_planned(self, why: str) -> None:
-        self._planning_ended()
+        self._offer_planning()
         if why:
             self.notice.say(why, wrong=True)
         else:
@@ -217,6 +248,14 @@ class DeskWindow(QMainWindow):
         self._show_view(session.view)
         return True
 
+    def zoom_in(self) -> None:
+        """Zoom in at the chosen bar, else in the middle."""
+        self.timeline.zoom_in()
+
+    def zoom_out(self) -> None:
+        """Zoom out likewise."""
+        self.timeline.zoom_out()
+
     def set_look(self, look: Look) -> None:
         """Change between light and dark."""
         application = QApplication.instance()
@@ -224,7 +263,6 @@ class DeskWindow(QMainWindow):
         if isinstance(application, QApplication):
             application.setPalette(theme.palette)
         self.canvas.set_theme(theme)
-        self.timeline.show_lanes()
 
     # Time passing
 
@@ -232,11 +270,11 @@ class DeskWindow(QMainWindow):
         """Move the now line, and see whether somebody else has changed the file."""
         self.canvas.set_now(self.clock.now())
         session = self.session
-        if session is None or self.planning.running:
+        if session is None or self._planning_now:
             return
         session.view.now = session.now()
         self._attempt(self._look_for_changes)
-        self._show_side()
+        self.parts.show_side()
 
     def _look_for_changes(self) -> None:
         session = self.session
@@ -252,7 +290,8 @@ class DeskWindow(QMainWindow):
     @override
     def closeEvent(self, event: QCloseEvent) -> None:
         self._tick.stop()
-        self.planning.close()
+        if "planning" in self.__dict__:
+            self.planning.close()
         if self.session is not None:
             self.session.close()
             self.session = None

@@ -61,5 +61,5 @@ def window(
 def desk(qtbot: QtBot, window: DeskWindow, studio_path: Path) -> DeskWindow:
     """The window with the scene's studio open."""
     assert window.open_path(studio_path)
-    qtbot.waitUntil(lambda: window.side.hands.rows.rowCount() > 0)
+    qtbot.waitUntil(lambda: window.parts.side.hands.rows.rowCount() > 0)
     return window

@@ -58,7 +58,8 @@ def one_scale(out: Path, percent: int) -> None:
         studio = create_sample(path, DAY)
         clock = StillClock(instant(studio.time_zone, DAY, AT))
         for look in Look:
-            window = desk_window(path, clock, look=look)
+            window = desk_window(clock, look=look)
+            window.open_path(path)
             window.resize(*SIZE)
             window.show()
             app = application()

@@ -86,22 +86,22 @@ def test_a_screen_reader_finds_a_bar_where_it_is_drawn(desk: DeskWindow) -> None
 
 
 def test_rows_of_the_side_speak_whole_sentences(desk: DeskWindow) -> None:
-    spoken = [row.spoken for row in desk.side.promises.rows.rows]
+    spoken = [row.spoken for row in desk.parts.side.promises.rows.rows]
     assert any("Moon tray, 3 days late" in text for text in spoken)
     assert any("kept" in text for text in spoken)
-    assert all(row.spoken for row in desk.side.hands.rows.rows)
+    assert all(row.spoken for row in desk.parts.side.hands.rows.rows)
 
 
 def test_the_room_and_the_section_say_what_they_draw(desk: DeskWindow) -> None:
     desk.timeline.choose_piece("m")
-    assert "dew-point margin" in desk.room.accessibleDescription()
-    assert "glitter 0.5 mm" in desk.side.section.accessibleDescription()
-    assert "above the dew point" in desk.room.reading_at(600)
-    assert desk.room.reading_at(3) == ""
+    assert "dew-point margin" in desk.parts.room.accessibleDescription()
+    assert "glitter 0.5 mm" in desk.parts.side.section.accessibleDescription()
+    assert "above the dew point" in desk.parts.room.reading_at(600)
+    assert desk.parts.room.reading_at(3) == ""
 
 
 def test_the_sections_labels_do_not_meet_and_stay_inside(desk: DeskWindow) -> None:
-    section = desk.side.section
+    section = desk.parts.side.section
     line = QFontMetrics(desk.canvas.fonts.small).height()
     for piece in scenes.PIECES:
         desk.timeline.choose_piece(piece.key)
@@ -140,7 +140,7 @@ def test_the_names_of_pieces_fit_their_head(desk: DeskWindow) -> None:
 
 
 def test_lists_show_whole_rows_only(desk: DeskWindow) -> None:
-    for rows in (desk.side.hands, desk.side.promises):
+    for rows in (desk.parts.side.hands, desk.parts.side.promises):
         assert isinstance(rows, RowList)
         heights = [
             rows.sizeHintForIndex(rows.rows.index(row)).height()

@@ -30,7 +30,7 @@ def test_opening_a_studio_shows_its_name_its_lanes_and_its_promises(desk: DeskWi
     assert desk.title_bar.name.text() == "Lantern Yard"
     assert "Lantern Yard" in desk.windowTitle()
     assert desk.timeline.lanes.rowCount() == len(scenes.PIECES)
-    assert [row.title for row in desk.side.promises.rows.rows][-1] == "Harbour pair"
+    assert [row.title for row in desk.parts.side.promises.rows.rows][-1] == "Harbour pair"
     assert desk.notice.words == ""
 
 
@@ -58,7 +58,7 @@ def test_arrows_go_from_bar_to_bar_and_the_section_follows(desk: DeskWindow) -> 
     assert timeline.currentIndex().column() == 0
     for _ in range(9):
         QTest.keyClick(timeline, Qt.Key.Key_Down)
-    lane = desk.side.section.lane
+    lane = desk.parts.side.section.lane
     assert lane is not None
     assert lane.piece.name == "Market board 7"
 
@@ -153,7 +153,7 @@ def _move(desk: DeskWindow, x: int) -> QMouseEvent:
 
 
 def test_the_scroll_bar_and_the_scale_follow_each_other(desk: DeskWindow) -> None:
-    bar, scale = desk.time_scroll, desk.canvas.scale
+    bar, scale = desk.parts.time_scroll, desk.canvas.scale
     bar.setValue(bar.maximum())
     assert scale.end == pytest.approx(scale.last, abs=2 * scale.seconds_per_pixel)
     scale.show(scale.first, scale.seconds_per_pixel)
@@ -171,7 +171,7 @@ def test_lanes_grow_thinner_as_the_view_takes_in_more(desk: DeskWindow) -> None:
 
 
 def test_a_row_of_the_side_chooses_its_piece_on_the_timeline(desk: DeskWindow) -> None:
-    rows = desk.side.promises
+    rows = desk.parts.side.promises
     index = next(i for i, row in enumerate(rows.rows.rows) if row.title == "Moon tray")
     middle = rows.visualRect(rows.rows.index(index)).center()
     QTest.mouseClick(rows.viewport(), Qt.MouseButton.LeftButton, pos=middle)
@@ -293,8 +293,7 @@ def test_planning_again_runs_apart_and_the_desk_shows_the_new_plan(
 
 def run_instead(window: DeskWindow, program: list[str]) -> None:
     """Let the window plan with another program."""
-    window.planning = PlanningProcess(lambda path: [*program, str(path)])
-    window._connect()
+    window.plan_with(PlanningProcess(lambda path: [*program, str(path)]))
 
 
 def test_a_failed_planning_says_why_in_a_line_and_keeps_the_plan(

@@ -31,10 +31,13 @@ from studio_planner.desktop.application import desk_window
 from studio_planner.desktop.theme import Look
 from tests.desktop import scenes
 
-window = desk_window(Path(sys.argv[1]), scenes.StillClock(scenes.NOW), look=Look.LIGHT)
+window = desk_window(scenes.StillClock(scenes.NOW), look=Look.LIGHT)
+window.open_soon(Path(sys.argv[1]))
 window.show()
 
 def tell():
+    if window.session is None:
+        return
     scale = window.canvas.scale
     bar = window.timeline.lanes.bar(window.timeline.currentIndex())
     name = bar.lane.piece.name if bar else "-"
