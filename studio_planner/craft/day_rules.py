@@ -38,6 +38,8 @@ def is_day_rule(text: str) -> bool:
         _fits(name, value, parts) for name, value in parts.items()
     ):
         return False
+    if {"COUNT", "UNTIL"} <= parts.keys():  # the standard allows one of them
+        return False
     # Where it begins and how it counts from there is known only with its first date.
     lasting = parts.keys() - {"COUNT", "UNTIL", "INTERVAL"}
     endless = ";".join(f"{name}={parts[name]}" for name in lasting)
