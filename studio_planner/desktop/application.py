@@ -5,7 +5,7 @@ from __future__ import annotations
 import sys
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt, QTimeZone
+from PySide6.QtCore import Qt
 from PySide6.QtGui import QIcon
 from PySide6.QtWidgets import QApplication
 
@@ -21,6 +21,7 @@ if TYPE_CHECKING:
     from studio_planner.services.ports import WallClock
 
 DESKTOP_FILE = "studio-planner"
+STYLE = "fusion"
 ICON = "icons/studio-planner.svg"
 
 
@@ -31,7 +32,8 @@ def application(arguments: Sequence[str] = ()) -> QApplication:
     app.setApplicationName("studio-planner")
     app.setApplicationDisplayName("Studio planner")
     app.setDesktopFileName(DESKTOP_FILE)
-    app.setStyle("Fusion")
+    if app.style().name() != STYLE:
+        app.setStyle(STYLE)
     app.setWindowIcon(QIcon(str(resource_path(ICON))))
     return app
 
@@ -52,8 +54,7 @@ def desk_window(
     app = application()
     chosen = look or system_look(app)
     app.setPalette(theme_for(chosen).palette)
-    zone = bytes(QTimeZone.systemTimeZoneId().data()).decode("ascii", "replace") or "UTC"
-    window = DeskWindow(clock, look=chosen, dialogs=dialogs, zone=zone)
+    window = DeskWindow(clock, look=chosen, dialogs=dialogs)
     if look is None:
         app.styleHints().colorSchemeChanged.connect(
             lambda _scheme: window.set_look(system_look(app))

@@ -24,6 +24,7 @@ if TYPE_CHECKING:
 
 LANE_HEAD_WIDTH = 196
 _LEAST_NAMED = 14
+_LEAST_SHOWN = 0.6
 _LEAST_ROOMY = 44
 _HANDS = 4.0
 _NOTCH = 5.0
@@ -161,7 +162,8 @@ class LaneHead(QHeaderView):
         lane = self._lanes.lanes[logicalIndex]
         painter.save()
         painter.fillRect(rect, theme.colour("paper"))
-        if rect.height() >= _LEAST_NAMED:
+        shown = self.viewport().height() - rect.top() >= rect.height() * _LEAST_SHOWN
+        if rect.height() >= _LEAST_NAMED and shown:
             painter.setPen(QPen(theme.colour("faint_rule"), 1.0))
             painter.drawLine(rect.bottomLeft(), rect.bottomRight())
             self._draw_words(

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Protocol
 
 from PySide6.QtGui import QAction, QKeySequence
 
@@ -11,28 +11,75 @@ from studio_planner.desktop.theme import Look
 if TYPE_CHECKING:
     from collections.abc import Callable
 
-    from PySide6.QtWidgets import QMenu
+    from PySide6.QtWidgets import QMenu, QMenuBar
 
-    from studio_planner.desktop.window import DeskWindow
+    from studio_planner.desktop.canvas import Canvas
 
 _Key = QKeySequence.StandardKey
 
 
-def build_menus(window: DeskWindow) -> dict[str, QAction]:
+class Verbs(Protocol):
+    """What a window can do for its menus."""
+
+    canvas: Canvas
+
+    def menuBar(self) -> QMenuBar:  # noqa: N802 - Qt's name
+        """The bar that the menus go into."""
+        ...
+
+    def close(self) -> bool:
+        """Leave."""
+        ...
+
+    def ask_open(self) -> None:
+        """Ask for a studio and open it."""
+        ...
+
+    def ask_new(self) -> None:
+        """Ask for a name and make a studio."""
+        ...
+
+    def ask_copy(self) -> None:
+        """Ask for a name and save a copy."""
+        ...
+
+    def plan_again(self) -> None:
+        """Plan again."""
+        ...
+
+    def stop_planning(self) -> None:
+        """Stop planning."""
+        ...
+
+    def zoom_in(self) -> None:
+        """Look nearer."""
+        ...
+
+    def zoom_out(self) -> None:
+        """Look from farther off."""
+        ...
+
+    def set_look(self, look: Look) -> None:
+        """Change the colours."""
+        ...
+
+
+def build_menus(window: Verbs) -> dict[str, QAction]:
     """Put the menus into a window; give each action under a short name."""
     verbs: dict[str, QAction] = {}
+    bar = window.menuBar()
+    bar.setAccessibleName("Menus")
 
     def add(
         menu: QMenu, name: str, words: str, key: _Key | str | None, does: Callable[[], object]
     ) -> None:
-        action = QAction(words, window)
+        action = QAction(words, bar)
         if key is not None:
             action.setShortcut(QKeySequence(key))
         action.triggered.connect(lambda _checked=False: does())
         menu.addAction(action)
         verbs[name] = action
 
-    bar = window.menuBar()
     studio = bar.addMenu("&Studio")
     add(studio, "open", "&Open…", _Key.Open, window.ask_open)
     add(studio, "new", "&New…", _Key.New, window.ask_new)

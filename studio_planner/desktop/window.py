@@ -43,15 +43,16 @@ class DeskWindow(QMainWindow):
         *,
         look: Look = Look.LIGHT,
         dialogs: Dialogs | None = None,
-        zone: str = "UTC",
+        zone: str | None = None,
     ) -> None:
-        """Build the frame of the desk; `zone` is what a new studio begins with."""
+        """Build the frame of the desk; a new studio begins with `zone`, else the system's."""
         super().__init__()
         self.clock = clock
         self.session: DeskSession | None = None
         self._dialogs = dialogs
         self._zone = zone
         self._path_to_open: Path | None = None
+        self._side_minute = 0
         self.canvas = Canvas(theme_for(look), fonts_from(QApplication.font()), clock.now())
         self.title_bar = TitleBar(self.canvas, self)
         self.notice = NoticeLine(self.canvas, self)
@@ -204,7 +205,8 @@ class DeskWindow(QMainWindow):
         from studio_planner.services.desk import new_studio  # noqa: PLC0415
 
         path = self.dialogs.new(self, self._folder())
-        if path is not None and self._attempt(lambda: new_studio(path, zone=self._zone)):
+        zone = self._zone or system_zone()
+        if path is not None and self._attempt(lambda: new_studio(path, zone=zone)):
             self.open_path(path)
 
     def ask_copy(self) -> None:
@@ -274,7 +276,10 @@ class DeskWindow(QMainWindow):
             return
         session.view.now = session.now()
         self._attempt(self._look_for_changes)
-        self.parts.show_side()
+        minute = int(session.view.now.timestamp() // 60.0)
+        if minute != self._side_minute:
+            self._side_minute = minute
+            self.parts.show_side()
 
     def _look_for_changes(self) -> None:
         session = self.session
@@ -299,3 +304,10 @@ class DeskWindow(QMainWindow):
 
     def _folder(self) -> str:
         return str(self.session.path.parent) if self.session else ""
+
+
+def system_zone() -> str:
+    """The IANA name of the system's time zone; UTC where it has none."""
+    from PySide6.QtCore import QTimeZone  # noqa: PLC0415 - for a new studio only
+
+    return bytes(QTimeZone.systemTimeZoneId().data()).decode("ascii", "replace") or "UTC"

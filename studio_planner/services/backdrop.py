@@ -11,10 +11,10 @@ from studio_planner.craft.local_time import clipped, without
 from studio_planner.science.air import AirError, dew_point_margin
 
 if TYPE_CHECKING:
-    from studio_planner.craft.pieces import Material
     from collections.abc import Iterable
 
     from studio_planner.craft.local_time import Span
+    from studio_planner.craft.pieces import Material
     from studio_planner.craft.places import Place
     from studio_planner.craft.studio import Studio
     from studio_planner.craft.timing import Timing

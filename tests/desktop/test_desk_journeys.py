@@ -11,7 +11,9 @@ from PySide6.QtGui import QMouseEvent, QWheelEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
+from studio_planner.craft.local_time import zone_named
 from studio_planner.desktop.planning_process import PlanningProcess
+from studio_planner.desktop.window import system_zone
 from studio_planner.services.ribbons import Ribbon
 from studio_planner.storage.studio_file import open_studio
 from tests.desktop import scenes
@@ -344,3 +346,31 @@ def test_closing_the_window_stops_planning_and_lets_go_of_the_file(
     desk.close()
     assert not desk.planning.running
     studio_path.rename(studio_path.with_suffix(".moved"))
+
+
+def test_the_window_stands_before_the_studio_is_read_and_then_shows_it(
+    qtbot: QtBot, window: DeskWindow, studio_path: Path
+) -> None:
+    window.open_soon(studio_path)
+    assert window.session is None
+    assert window.title_bar.line.text() == "Opening…"
+    window.update()
+    qtbot.waitUntil(lambda: window.session is not None)
+    assert window.title_bar.name.text() == "Lantern Yard"
+
+
+def test_a_bad_file_opened_at_the_start_leaves_an_empty_desk_with_the_reason(
+    qtbot: QtBot, window: DeskWindow, tmp_path: Path
+) -> None:
+    bad = tmp_path / "bad.studio"
+    bad.write_bytes(b"no studio")
+    window.open_soon(bad)
+    window.update()
+    qtbot.waitUntil(lambda: window.notice.words != "")
+    assert window.title_bar.name.text() == "No studio is open"
+    assert not window.verbs["plan"].isEnabled()
+
+
+def test_a_new_studio_takes_the_systems_zone_where_none_is_given() -> None:
+    name = system_zone()
+    assert zone_named(name).key == name
