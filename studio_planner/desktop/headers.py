@@ -155,6 +155,22 @@ class LaneHead(QHeaderView):
         with QPainter(self.viewport()) as painter:
             painter.fillRect(self.viewport().rect(), self._canvas.theme.colour("paper"))
         super().paintEvent(event)
+        row = self._canvas.current_row
+        if 0 <= row < len(self._lanes.lanes) and self.sectionSize(row) < _LEAST_NAMED:
+            self._draw_only_name(row)
+
+    def _draw_only_name(self, row: int) -> None:
+        """Name the chosen lane where lanes are too thin to be named all."""
+        theme, font = self._canvas.theme, self._canvas.fonts.bold
+        metrics = QFontMetrics(font)
+        top = self.sectionViewportPosition(row) + self.sectionSize(row) // 2
+        area = QRect(14, top - metrics.height() // 2, self.width() - 20, metrics.height())
+        name = words.piece_name(self._lanes.lanes[row].piece)
+        with QPainter(self.viewport()) as painter:
+            painter.setFont(font)
+            painter.setPen(theme.colour("ink"))
+            text = metrics.elidedText(name, Qt.TextElideMode.ElideRight, area.width())
+            painter.drawText(area, 0, text)
 
     @override
     def paintSection(self, painter: QPainter, rect: QRect, logicalIndex: int) -> None:
@@ -195,7 +211,8 @@ class LaneHead(QHeaderView):
         top += bold.height()
         for line in below if roomy else ():
             text = small.elidedText(line, Qt.TextElideMode.ElideRight, room)
-            painter.drawText(QRect(left, top, room, small.height()), 0, text)
+            # Heights are whole pixels, letters at other scales are not: leave room below.
+            painter.drawText(QRect(left, top, room, small.height() + 3), 0, text)
             top += small.height()
 
 

@@ -152,6 +152,7 @@ class RoomStrip(QWidget):
         canvas = self._canvas
         fonts, theme, view = canvas.fonts, canvas.theme, canvas.view
         if view is None or view.backdrop.room is None:
+            self._caption(painter, _TOP, "No room yet.", "quiet")
             return
         units = view.studio.units
         bold = QFontMetricsF(fonts.bold)

@@ -276,7 +276,10 @@ class Timeline(TimeTable):
         painter.setFont(self.canvas.fonts.plain)
         painter.setPen(self.canvas.theme.colour("quiet"))
         words = "No pieces yet." if self.canvas.view else "Open a studio, or make a new one."
-        painter.drawText(self.viewport().rect(), Qt.AlignmentFlag.AlignCenter, words)
+        whole = self.viewport().rect()
+        lines = painter.boundingRect(whole, Qt.AlignmentFlag.AlignCenter, words)
+        painter.fillRect(lines.adjusted(-8, -4, 8, 4), self.canvas.theme.colour("paper"))
+        painter.drawText(whole, Qt.AlignmentFlag.AlignCenter, words)
 
     # Scrolling
 
@@ -302,6 +305,7 @@ class Timeline(TimeTable):
         if shape != self._shape:
             self._shape = shape
             self.verticalHeader().setDefaultSectionSize(shape.height)
+            self.updateGeometries()
         self._update_all()
 
     def _redrawn(self) -> None:

@@ -172,6 +172,15 @@ def test_lanes_grow_thinner_as_the_view_takes_in_more(desk: DeskWindow) -> None:
     assert heights[2] == 4 or scale.pixels_per_day > 26.0
 
 
+def test_nothing_is_left_to_scroll_when_thinner_lanes_fit(desk: DeskWindow) -> None:
+    desk.resize(1000, 560)
+    rows, scale = desk.timeline.verticalScrollBar(), desk.canvas.scale
+    scale.show(scale.first, 86_400.0 / 160.0)
+    assert rows.maximum() > 0
+    scale.show(scale.first, 86_400.0 / 50.0)
+    assert rows.maximum() == 0
+
+
 def test_a_row_of_the_side_chooses_its_piece_on_the_timeline(desk: DeskWindow) -> None:
     rows = desk.parts.side.promises
     index = next(i for i, row in enumerate(rows.rows.rows) if row.title == "Moon tray")
