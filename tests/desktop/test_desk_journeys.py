@@ -6,14 +6,16 @@ import sys
 from typing import TYPE_CHECKING
 
 import pytest
-from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
+from PySide6.QtCore import QEvent, QPoint, QPointF, Qt, QTimer
 from PySide6.QtGui import QMouseEvent, QWheelEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
 from studio_planner.craft.local_time import zone_named
+from studio_planner.desktop.application import run_desk
 from studio_planner.desktop.planning_process import PlanningProcess
-from studio_planner.desktop.window import system_zone
+from studio_planner.desktop.theme import Look
+from studio_planner.desktop.window import DeskWindow, system_zone
 from studio_planner.services.ribbons import Ribbon
 from studio_planner.storage.studio_file import open_studio
 from tests.desktop import scenes
@@ -23,7 +25,6 @@ if TYPE_CHECKING:
 
     from pytestqt.qtbot import QtBot
 
-    from studio_planner.desktop.window import DeskWindow
 
 pytestmark = pytest.mark.journey
 
@@ -383,3 +384,23 @@ def test_a_bad_file_opened_at_the_start_leaves_an_empty_desk_with_the_reason(
 def test_a_new_studio_takes_the_systems_zone_where_none_is_given() -> None:
     name = system_zone()
     assert zone_named(name).key == name
+
+
+def test_the_desk_runs_until_its_window_is_closed(
+    qapp: QApplication, clock: scenes.StillClock, studio_path: Path
+) -> None:
+    seen: list[str] = []
+
+    def look_and_close() -> None:
+        windows = [w for w in qapp.topLevelWidgets() if isinstance(w, DeskWindow)]
+        opened = next((w for w in windows if w.session is not None and w.isVisible()), None)
+        if opened is not None:
+            seen.append(opened.title_bar.name.text())
+            opened.close()
+
+    watch = QTimer()
+    watch.timeout.connect(look_and_close)
+    watch.start(20)
+    assert run_desk(studio_path, clock, look=Look.LIGHT) == 0
+    watch.stop()
+    assert seen == ["Lantern Yard"]
