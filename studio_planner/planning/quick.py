@@ -18,6 +18,9 @@ if TYPE_CHECKING:
 
 _PASSES = 4
 
+_BIG = 60
+"""Chains from which on fewer rounds are made, so that a plan stays a matter of seconds."""
+
 
 def quick_plan(  # noqa: PLR0913 - each is one plain question
     studio: Studio,
@@ -54,9 +57,11 @@ def quick_plan(  # noqa: PLR0913 - each is one plain question
     _require_means(studio)
     chains, unplanned = build_chains(studio, twins=True)
     rounds = Rounds(studio, now, until, chains, clockworks or Clockworks())
-    best = rounds.best(chains, first, passes)
-    apart, _ = build_chains(studio, twins=False)
-    if len(apart) > len(chains) and (best.worth[0] or best.worth[1] > 0):
+    big = len(chains) > _BIG
+    best = rounds.best(chains, first, min(passes, 2) if big else passes)
+    late = best.worth[0] > 0 or best.worth[1] > 0
+    apart = build_chains(studio, twins=False)[0] if late and not big else []
+    if len(apart) > len(chains):
         best = min(best, rounds.best(apart, first, 1), key=lambda found: found.worth)
     plan = rounds.written(best, unplanned)
     if not plan.coats:

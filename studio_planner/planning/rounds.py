@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 from datetime import timedelta
 from typing import TYPE_CHECKING
@@ -24,9 +25,7 @@ if TYPE_CHECKING:
     from studio_planner.planning.clockwork import Clockworks
     from studio_planner.planning.problem import Chain
 
-_BIG = 60
-"""Chains from which on fewer rounds are made, so that a plan stays a matter of seconds."""
-
+_A_WEEK = 7 * 86_400.0
 _BEFORE = timedelta(days=1)
 _AFTER = timedelta(days=42)
 
@@ -89,44 +88,34 @@ class Rounds:
         return Placer(self.studio, self.timing, self._means(self._shop.copy()))
 
     def best(self, chains: list[Chain], first: Sequence[str], passes: int) -> Pass:
-        """The best of several rounds; each puts the orders that came late one step forward."""
-        queue = sorted(chains, key=lambda chain: self._urgency(chain, first))
-        best = self._round(queue)
-        latest = best
-        for _ in range(min(passes, 2 if len(chains) > _BIG else passes) - 1):
-            queue = self._late_first(queue, latest)
-            if latest.worth[0] == 0 and latest.worth[1] <= 0:
+        """The best of several rounds; each moves what came late forward by as much."""
+        ahead: dict[str, float] = {}
+        best: Pass | None = None
+        queue: list[Chain] = []
+        for _ in range(max(1, passes)):
+            last = queue
+            queue = sorted(chains, key=lambda chain: self._urgency(chain, first, ahead))
+            if queue == last:
                 break
-            latest = self._round(queue)
-            if latest.worth >= best.worth:
+            found = self._round(queue)
+            best = found if best is None or found.worth < best.worth else best
+            if not _move_ahead(found, ahead):
                 break
-            best = latest
-        return best
+        return best or Pass((), (), _worth([], []))
 
-    def _urgency(self, chain: Chain, first: Sequence[str]) -> tuple[bool, bool, float, float]:
-        """Asked-for orders first, begun pieces next, then the least slack before the date."""
+    def _urgency(
+        self, chain: Chain, first: Sequence[str], ahead: dict[str, float]
+    ) -> tuple[bool, bool, float, float]:
+        """Asked-for orders first, begun pieces next, then the least slack before the date.
+
+        `ahead` are seconds by which orders are moved forward.
+        """
         if chain.order is None:
-            return (True, chain.first == 0, 1e12, -chain.hands)
+            return (True, chain.first == 0, math.inf, -chain.hands)
         due = chain.order.due(self.studio.time_zone).timestamp()
-        asked = chain.order.key in first
         days = 86_400.0 * len(chain.tasks[chain.first :])
-        return (not asked, chain.first == 0, (due - days) / chain.order.weight**0.01, due)
-
-    def _late_first(self, queue: list[Chain], found: Pass) -> list[Chain]:
-        late = {
-            placement.chain.order.key
-            for placement in found.placed
-            if placement.chain.order is not None and placement.score[0] > 0
-        }
-        stuck = {id(one.chain) for one in found.stuck}
-        return sorted(
-            queue,
-            key=lambda chain: (
-                not (
-                    id(chain) in stuck or (chain.order is not None and chain.order.key in late)
-                )
-            ),
-        )
+        slack = due - days - ahead.get(chain.order.key, 0.0)
+        return (chain.order.key not in first, chain.first == 0, slack, -chain.order.weight)
 
     def _round(self, queue: list[Chain]) -> Pass:
         placer = self.placer()
@@ -147,6 +136,21 @@ class Rounds:
         chains = [one.chain for one in found.stuck]
         rows = [*unplanned, *reasons]
         return written_plan(self.placer(), self.now, found.placed, chains, rows)
+
+
+def _move_ahead(found: Pass, ahead: dict[str, float]) -> bool:
+    """Move late orders and stuck ones forward; tell whether there was one."""
+    late: dict[str, float] = {}
+    for placement in found.placed:
+        if placement.chain.order is not None and placement.score[0] > 0:
+            key = placement.chain.order.key
+            late[key] = max(late.get(key, 0.0), 3600.0 * placement.score[0])
+    for one in found.stuck:
+        if one.chain.order is not None:
+            late[one.chain.order.key] = _A_WEEK
+    for key, seconds in late.items():
+        ahead[key] = ahead.get(key, 0.0) + seconds
+    return bool(late)
 
 
 def shortest_hold(timing: Timing) -> int:

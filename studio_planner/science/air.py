@@ -234,19 +234,23 @@ _Row = tuple[float, float, float, float | None]
 def _lagged(air: History, index: int, surface: float, lag: float) -> list[_Row]:
     """Return the surface after sample ``index - 1``, up to and with sample ``index``."""
     begun, ended = air.seconds[index - 1], air.seconds[index]
-    end_values = (air.band[index], air.humidity[index])
+    before, after = air.band[index - 1], air.band[index]
+    damp, damper = air.humidity[index - 1], air.humidity[index]
     if begun == ended:
-        return [(ended, surface, *end_values)]
-    slope = (air.celsius[index] - air.celsius[index - 1]) / (ended - begun)
+        return [(ended, surface, after, damper)]
+    length = ended - begun
+    slope = (air.celsius[index] - air.celsius[index - 1]) / length
     behind = surface - air.celsius[index - 1] + slope * lag
     rows: list[_Row] = []
-    for passed in (*_extra_instants(behind, ended - begun, lag), ended - begun):
-        followed = air.celsius[index - 1] + slope * (passed - lag)
-        now = begun + passed
-        value = followed + behind * math.exp(-passed / lag)
-        known = (air.band_at(now) or 0.0, air.humidity_at(now))
-        rows.append((now, value, *(end_values if passed == ended - begun else known)))
-    return rows
+    for passed in _extra_instants(behind, length, lag):
+        value = (
+            air.celsius[index - 1] + slope * (passed - lag) + behind * math.exp(-passed / lag)
+        )
+        share = passed / length
+        humidity = None if damp is None or damper is None else damp + (damper - damp) * share
+        rows.append((begun + passed, value, before + (after - before) * share, humidity))
+    value = air.celsius[index - 1] + slope * (length - lag) + behind * math.exp(-length / lag)
+    return [*rows, (ended, value, after, damper)]
 
 
 def _extra_instants(behind: float, length: float, lag: float) -> list[float]:
