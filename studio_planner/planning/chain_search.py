@@ -15,6 +15,7 @@ from studio_planner.craft.pieces import CoatKind
 from studio_planner.planning.chain_times import ChainTimes, PlacedJoint, narrow_windows
 from studio_planner.planning.spans import (
     GRID,
+    Stretch,
     Stretches,
     common,
     grid_down,
@@ -35,6 +36,9 @@ if TYPE_CHECKING:
 _ENDS_TRIED = 30
 _STRETCHES_ENTERED = 5
 _HOUR = 3600
+_STEPS_BACK = (0, _HOUR // 2, _HOUR, 2 * _HOUR, 4 * _HOUR, 8 * _HOUR, 16 * _HOUR, 32 * _HOUR)
+_TRIES = 200
+"""How often an earlier start than the latest is tried in one search."""
 _RANGES = 10
 
 
@@ -61,6 +65,7 @@ class ChainSearch:
         self.times = ChainTimes(means, chain, ground, allow)
         self._most = most
         self._starts: list[Stretches] = []
+        self._tries = _TRIES
         self.truncated = False
 
     def solve(self) -> tuple[list[int], list[PlacedJoint]] | Dead:
@@ -100,6 +105,8 @@ class ChainSearch:
             low = max(low, self._starts[index - 1][0][0] + before.block + task.lead)
         waits = list(task.rests_on)
         if index == self._chain.first and index > 0 and self._moved(index - 1):
+            if self._chain.tasks[index - 1].stays:
+                return None
             waits.append(index - 1)
         for other in waits:
             handled = self.times.handled(other, self._starts[other][0][0])
@@ -118,26 +125,39 @@ class ChainSearch:
         assert below is not None  # noqa: S101 - asked only for coats on a coat
         edge = Edge.LIKELY if self.times.tests(task) else None
         ranges = []
-        for first, last in self._starts[below] if task.has_window else []:
+        for first, last in self._open_parts(index, self._starts[below], edge):
             opens = self.times.opens(index, first, edge)
             closes = self.times.closes(index, last, edge)
-            if opens is not None and self._ever_open(index, first, last, edge):
+            if opens is not None:
                 high = min(closes - task.block, self._means.until)
                 ranges.append((grid_up(opens), grid_down(high)))
         ranges += self._scuffed_ranges(index)
         return united(ranges)
 
-    def _ever_open(self, index: int, first: int, last: int, edge: Edge | None) -> bool:
-        """Tell whether a coat fits into the window of one below that starts in a stretch.
+    def _open_parts(self, index: int, below: Stretches, edge: Edge | None) -> Iterator[Stretch]:
+        """The starts of the coat below from which this one's window is ever long enough.
 
-        Windows change slowly with the start, so three looks stand for a stretch of hours.
+        Three looks decide on a stretch; where they differ, it is looked at hour by hour.
         """
+        if not self._chain.tasks[index].has_window:
+            return
+        for first, last in below:
+            middle = grid_down((first + last) / 2)
+            looks = {self._fits(index, start, edge) for start in (first, last, middle)}
+            if looks == {True}:
+                yield first, last
+            elif True in looks:
+                for low in range(first, last + 1, _HOUR):
+                    high = min(low + _HOUR - GRID, last)
+                    if self._fits(index, low, edge) or self._fits(index, high, edge):
+                        yield low, high
+
+    def _fits(self, index: int, below_start: int, edge: Edge | None) -> bool:
+        opens = self.times.opens(index, below_start, edge)
+        if opens is None:
+            return False
         block = self._chain.tasks[index].block
-        for start in (first, last, grid_down((first + last) / 2)):
-            opens = self.times.opens(index, start, edge)
-            if opens is not None and opens + block <= self.times.closes(index, start, edge):
-                return True
-        return False
+        return opens + block <= self.times.closes(index, below_start, edge)
 
     def _scuffed_ranges(self, index: int) -> Stretches:
         if not self.times.scuffs(self._chain.tasks[index]):
@@ -229,21 +249,19 @@ class ChainSearch:
     # Backward
 
     def _targets(self) -> Iterator[int]:
-        """Ends to try: the earliest of each stretch, then a little into the first ones."""
+        """Ends to try: the earliest of each stretch, then further into the first ones."""
         stretches = self._starts[-1][:_ENDS_TRIED]
         yield from (first for first, _ in stretches)
         for first, last in stretches[:_STRETCHES_ENTERED]:
             yield from range(first + GRID, min(last, first + _HOUR) + 1, GRID)
+            yield from range(first + 2 * _HOUR, min(last, first + 24 * _HOUR) + 1, _HOUR)
 
     def _walk_back(self, target: int) -> tuple[list[int], list[PlacedJoint]] | None:
         tasks = self._chain.tasks
         starts = [0] * len(tasks)
         starts[-1] = target
-        for index in reversed(range(len(tasks) - 1)):
-            chosen = self._latest(index, starts)
-            if chosen is None:
-                return None
-            starts[index] = chosen
+        if not self._choose(len(tasks) - 2, starts):
+            return None
         joints = []
         for index in range(len(tasks)):
             joint = self.times.joint(index, starts)
@@ -252,7 +270,32 @@ class ChainSearch:
             joints.append(joint)
         return starts, joints
 
-    def _latest(self, index: int, starts: list[int]) -> int | None:
+    def _choose(self, index: int, starts: list[int]) -> bool:
+        """Choose starts for a coat and all before it: the latest that serve, or earlier."""
+        if index < 0:
+            return True
+        limit = self._limit(index, starts)
+        tried: set[int] = set()
+        for back in _STEPS_BACK:
+            start = latest_until(self._starts[index], limit - back)
+            if start is None or self._tries < 0:
+                return False
+            if start in tried:
+                continue
+            tried.add(start)
+            self._tries -= bool(back)
+            starts[index] = start
+            if self._serves(index, starts) and self._choose(index - 1, starts):
+                return True
+        return False
+
+    def _serves(self, index: int, starts: list[int]) -> bool:
+        """Tell whether the coats on this one still meet it in a joint that is allowed."""
+        later = [i for i, task in enumerate(self._chain.tasks) if task.below == index]
+        return all(self.times.joint(i, starts) is not None for i in later)
+
+    def _limit(self, index: int, starts: list[int]) -> int:
+        """No start of a coat after this one serves what is already chosen above it."""
         tasks = self._chain.tasks
         task = tasks[index]
         if task.fixed is not None:
@@ -268,7 +311,7 @@ class ChainSearch:
                 limit = min(limit, self._joint_limit(index, later, starts[later]))
             elif self.times.scuffs(tasks[later]) and (tasks[later].below or 0) < index:
                 limit = min(limit, self._cover_limit(index, later, starts[later]))
-        return latest_until(self._starts[index], limit)
+        return limit
 
     def _joint_limit(self, index: int, later: int, upper: int) -> int:
         """The latest start of a coat that still lets the coat on it start at `upper`."""

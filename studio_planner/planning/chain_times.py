@@ -11,6 +11,8 @@ from studio_planner.planning.stage_times import ALWAYS
 from studio_planner.science.stages import Edge, Stage
 
 if TYPE_CHECKING:
+    from collections.abc import Sequence
+
     from studio_planner.craft.pieces import Coat
     from studio_planner.planning.air_times import AirTimes
     from studio_planner.planning.edges import Edges
@@ -121,6 +123,38 @@ class ChainTimes:
         )
         return ALWAYS if clock is None else clock.at(below_start)
 
+    def _closes_on_the_way(self, index: int, starts: list[int], edge: Edge | None) -> int:
+        """As `closes`, for a piece that is moved before or for this coat."""
+        task = self._chain.tasks[index]
+        below = task.below or 0
+        places = {self.place(i) for i in range(below, len(starts))}
+        if task.sheet_closes is None or places == {self._means.edges.rest}:
+            return self.closes(index, starts[below], edge)
+        legs = self.itinerary(starts, below, starts[below])
+        product = self._chain.tasks[below].product
+        exact = self._means.edges.along(product, task.sheet_closes, edge or Edge.EARLY, legs)
+        return ALWAYS if exact is None else int(exact) - 2
+
+    def itinerary(self, starts: Sequence[int], index: int, since: int) -> list[tuple[str, int]]:
+        """Where a piece is from `since` on, when coat `index` is on it: places and seconds."""
+        legs: list[tuple[str, int]] = []
+        for later in range(index, len(starts)):
+            begins = since if later == index else starts[later]
+            legs.append((self.place(later), begins))
+            leaves = self._leaves(later, starts)
+            if leaves is not None:
+                legs.append((self._means.edges.rest, max(leaves, begins)))
+        return legs
+
+    def _leaves(self, index: int, starts: Sequence[int]) -> int | None:
+        """When a piece leaves the spot of a coat to rest; None when it stays until the next."""
+        task = self._chain.tasks[index]
+        handled = self.handled(index, starts[index])
+        last = index + 1 == len(starts)
+        if handled is None or (task.stays and not last):
+            return None
+        return handled if last or handled < starts[index + 1] else None
+
     def tests(self, task: Task) -> bool:
         """Tell whether a joint may rely on a touch test."""
         return self._allow.test_first and task.may_test
@@ -204,7 +238,7 @@ class ChainTimes:
         for trust, edge in ((Trust.SAFE, None), (Trust.TEST_FIRST, Edge.LIKELY)):
             if trust is Trust.SAFE or self.tests(task):
                 opens = self.opens(index, below_start, edge)
-                closes = self.closes(index, below_start, edge)
+                closes = self._closes_on_the_way(index, starts, edge)
                 inside = opens is not None and opens <= start and start + task.block <= closes
                 if inside and task.has_window:
                     shown = None if closes == ALWAYS else closes

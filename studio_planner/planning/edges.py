@@ -12,6 +12,8 @@ from studio_planner.science.clocks import reached_through
 from studio_planner.science.stages import Edge
 
 if TYPE_CHECKING:
+    from collections.abc import Sequence
+
     from studio_planner.craft.products import Product
     from studio_planner.craft.timing import Timing
     from studio_planner.science.clocks import StageClock
@@ -24,14 +26,14 @@ class _Moving:
     """A clock for a place that a piece leaves at *handle* to rest in the room."""
 
     def __init__(self, here: StageClock, rest: StageClock, handle: StageClock) -> None:
-        self._here, self._rest, self._handle = here, rest, handle
+        self._here, self.rest, self._handle = here, rest, handle
 
     def reached(self, spread: float) -> float | None:
         """When the stage is reached: here until handle, then in the room."""
         leaves = self._handle.reached(spread)
         if leaves is None:
             return self._here.reached(spread)
-        return reached_through([(self._here, spread), (self._rest, leaves)])
+        return reached_through([(self._here, spread), (self.rest, leaves)])
 
     def start_for(self, by: float) -> float | None:
         """The latest grid start that has reached it by `by`, found by halving."""
@@ -55,7 +57,7 @@ class Edges:
         """Use the studio's clocks."""
         self._timing = timing
         rest = timing.studio.resting_place
-        self._rest = timing.studio.places[0].key if rest is None else rest.key
+        self.rest = timing.studio.places[0].key if rest is None else rest.key
         self._before: dict[tuple[str, str, Stage, Edge], NotBefore | None] = {}
         self._handle: dict[tuple[str, str], NotBefore] = {}
         self._after: dict[tuple[str, str, Stage, Edge], NotAfter | None] = {}
@@ -95,12 +97,25 @@ class Edges:
             self._handle[key] = AtOnce() if clock is None else NotBefore(clock)
         return self._handle[key]
 
+    def along(
+        self, product: Product, stage: Stage, edge: Edge, legs: Sequence[tuple[str, int]]
+    ) -> float | None:
+        """When a stage is reached along an itinerary of places; None when never.
+
+        Also None when the sheet lacks the stage.
+        """
+        clocks = [
+            (self._timing.clock(product, place, stage, edge), since) for place, since in legs
+        ]
+        known = [(clock, float(since)) for clock, since in clocks if clock is not None]
+        return reached_through(known) if len(known) == len(legs) else None
+
     def _clock(
         self, product: Product, place: str, stage: Stage, edge: Edge
     ) -> StageClock | _Moving | None:
         here = self._timing.clock(product, place, stage, edge)
-        rest = self._timing.clock(product, self._rest, stage, edge)
-        if here is None or rest is None or place == self._rest:
+        rest = self._timing.clock(product, self.rest, stage, edge)
+        if here is None or rest is None or place == self.rest:
             return here
         handle = handle_stage(product)
         if handle is None:

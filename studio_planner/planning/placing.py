@@ -19,9 +19,9 @@ if TYPE_CHECKING:
 
     from studio_planner.craft.pieces import Piece
     from studio_planner.craft.studio import Studio
-    from studio_planner.craft.timing import Leg, Timing
+    from studio_planner.craft.timing import Timing
     from studio_planner.planning.chain_times import PlacedJoint
-    from studio_planner.planning.problem import Chain, Task
+    from studio_planner.planning.problem import Chain
 
 _FEW, _MANY = 8, 60
 _SPOTS_TRIED = 6
@@ -256,40 +256,15 @@ class Placer:
         self, chain: Chain, ground: Ground, starts: list[int], index: int, stage: Stage
     ) -> int | None:
         task = chain.tasks[index]
-        spread = starts[index] + task.block
-        rest = self.studio.resting_place
-        places = {self.stands_in(task_, ground) for task_ in chain.tasks[index:]}
-        if rest is not None and places == {rest.key}:
-            clock = self.means.edges.not_before(task.product, rest.key, stage)
+        times = ChainTimes(self.means, chain, ground, Allow())
+        edges, spread = self.means.edges, starts[index] + task.block
+        if {times.place(later) for later in range(index, len(starts))} == {edges.rest}:
+            clock = edges.not_before(task.product, edges.rest, stage)
             return None if clock is None else clock.at(spread)
-        legs = self.itinerary(chain, ground, starts, index)
-        reached = self.timing.reached(task.product, stage, Edge.LATE, legs)
-        return None if reached is None else int(reached.timestamp()) + 2
-
-    def stands_in(self, task: Task, ground: Ground) -> str:
-        """The place in which a task's coat stands until handle."""
-        fixed = task.fixed
-        return ground.place if fixed is None else self.means.place_of_spot[fixed.spot]
-
-    def itinerary(
-        self, chain: Chain, ground: Ground, starts: list[int] | tuple[int, ...], index: int
-    ) -> list[Leg]:
-        """Where a piece is from the spreading of coat `index` on."""
-        rest = self.studio.resting_place
-        legs: list[Leg] = []
-        for later in range(index, len(starts)):
-            task = chain.tasks[later]
-            place = self.stands_in(task, ground)
-            since = starts[later] + (task.block if later == index else 0)
-            legs.append((place, _moment(since)))
-            handled = self.means.edges.handle(task.product, place).at(
-                starts[later] + task.block
-            )
-            following = starts[later + 1] if later + 1 < len(starts) else None
-            leaves = handled is not None and (following is None or handled <= following)
-            if leaves and handled is not None and rest is not None and place != rest.key:
-                legs.append((rest.key, _moment(handled - 1)))
-        return legs
+        reached = edges.along(
+            task.product, stage, Edge.LATE, times.itinerary(starts, index, spread)
+        )
+        return None if reached is None else int(reached) + 2
 
     def _score(
         self,

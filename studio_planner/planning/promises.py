@@ -51,7 +51,7 @@ def _late(outcome: Outcome) -> bool:
 def _told(tried: _Trials, outcome: Outcome) -> Outcome:
     order = tried.order(outcome.order)
     found = tried.changes_for(outcome)
-    return replace(outcome, reason=_reason(tried, order), changes=found)
+    return replace(outcome, reason=_reason(tried, order, found), changes=found)
 
 
 class _Trials:
@@ -72,6 +72,11 @@ class _Trials:
     def outcome(self, studio: Studio, order: str) -> Outcome | None:
         """What a changed studio would mean for an order; None when nothing can be planned."""
         return self._outcomes(studio, ()).get(order)
+
+    def in_time(self, studio: Studio, order: str, *, first: bool) -> bool:
+        """Tell whether an order of a changed studio keeps its promise, poured first or not."""
+        found = self._outcomes(studio, (order,) if first else ()).get(order)
+        return found is not None and not _late(found)
 
     def plan_of(self, studio: Studio, first: tuple[str, ...] = ()) -> Plan | None:
         """A changed studio's plan, or None when nothing can be planned."""
@@ -146,16 +151,22 @@ def _sooner(one: Outcome | Change | None, other: Outcome | Change | None) -> boo
     return other is None or other.leaves is None or one.leaves < other.leaves
 
 
-def _reason(tried: _Trials, order: Order) -> str:
+def _reason(tried: _Trials, order: Order, found: tuple[Change, ...]) -> str:
     """The first rung of the ladder that makes the order late is what binds it."""
     stuck = [row.reason for row in tried.plan.unplanned if row.piece in order.pieces]
     if stuck:
         return " ".join(stuck)
     alone = what_if.alone(tried.studio, order.key)
-    tireless = tried.outcome(what_if.with_tireless_hands(alone), order.key)
-    if tireless is None or _late(tireless):
-        return _cure_reason(tried, alone, order)
-    own = tried.plan_of(alone)
+    tireless = what_if.with_tireless_hands(alone)
+    if not tried.in_time(tireless, order.key, first=True):
+        if tried.in_time(what_if.with_warm_room(tireless), order.key, first=True):
+            return "Too cold: at the room's temperature its coats cure too slowly for the date."
+        if not any(change.keeps_promise for change in found):
+            return (
+                "Cure time: its coats cannot cure by then, "
+                "even poured day and night in a warm room."
+            )
+    own = tried.plan_of(alone, (order.key,))
     mine = None if own is None else own.outcomes[0]
     if own is None or mine is None or _late(mine):
         return _hands_reason(own)
@@ -173,14 +184,6 @@ def _shared_reason(tried: _Trials, order: Order) -> str:
     if by_hands:
         return "No hands: the free hours go to pours of other orders."
     return "Other orders come first: the spots and the free hours go to their pours."
-
-
-def _cure_reason(tried: _Trials, alone: Studio, order: Order) -> str:
-    warm = what_if.with_warm_room(what_if.with_tireless_hands(alone))
-    outcome = tried.outcome(warm, order.key)
-    if outcome is not None and not _late(outcome):
-        return "Too cold: at the room's temperature its coats cure too slowly for the date."
-    return "Cure time: its coats cannot cure by then, even poured day and night in a warm room."
 
 
 def _hands_reason(plan: Plan | None) -> str:

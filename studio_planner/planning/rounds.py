@@ -111,7 +111,7 @@ class Rounds:
         `ahead` are seconds by which orders are moved forward.
         """
         if chain.order is None:
-            return (True, chain.first == 0, math.inf, -chain.hands)
+            return (True, True, math.inf, -chain.hands)
         due = chain.order.due(self.studio.time_zone).timestamp()
         days = 86_400.0 * len(chain.tasks[chain.first :])
         slack = due - days - ahead.get(chain.order.key, 0.0)

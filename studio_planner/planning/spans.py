@@ -94,8 +94,8 @@ def _until(holes: Sequence[Span], at: int, last: int) -> Iterator[Span]:
 
 
 def latest_until(stretches: Stretches, limit: int) -> int | None:
-    """The latest start that is not after `limit`."""
+    """The latest start that is not after `limit`; what is poured may start off the grid."""
     for first, last in reversed(stretches):
         if first <= limit:
-            return min(last, grid_down(limit))
+            return max(first, min(last, grid_down(limit)))
     return None

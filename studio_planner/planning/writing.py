@@ -73,11 +73,12 @@ def written_plan(
 
 def _coats(placer: Placer, placement: Placement) -> list[PlannedCoat]:
     rows = []
+    times = ChainTimes(placer.means, placement.chain, placement.ground, Allow())
     for index, task in enumerate(placement.chain.tasks):
         start = placement.starts[index]
         end = start + task.block
         for piece, spot in zip(placement.chain.pieces, placement.ground.spots, strict=True):
-            known = placer.means.air.known(placer.stands_in(task, placement.ground), start, end)
+            known = placer.means.air.known(times.place(index), start, end)
             rows.append(
                 PlannedCoat(
                     number=0,
@@ -254,16 +255,18 @@ def _whole(
 ) -> datetime | None:
     """When every coat of a piece has reached a stage (or the next later one on its sheet)."""
     reached = []
+    times = ChainTimes(placer.means, placement.chain, placement.ground, Allow())
     for coat in gate_coats(placer.studio, piece, wished):
         index = piece.position(coat.key)
-        product = placement.chain.tasks[index].product
-        stage = gate_stage(product, wished)
-        legs = placer.itinerary(placement.chain, placement.ground, placement.starts, index)
-        when = None if stage is None else placer.timing.reached(product, stage, edge, legs)
+        task = placement.chain.tasks[index]
+        stage = gate_stage(task.product, wished)
+        legs = times.itinerary(placement.starts, index, placement.starts[index] + task.block)
+        edges = placer.means.edges
+        when = None if stage is None else edges.along(task.product, stage, edge, legs)
         if when is None:
             return None
         reached.append(when)
-    return max(reached)
+    return _moment(max(reached))
 
 
 def _outcome(studio: Studio, order: Order, packs: dict[str, datetime]) -> Outcome:
