@@ -122,7 +122,8 @@ def test_what_needs_a_kept_plan_says_so_without_one(
 
 def test_the_kept_plan_of_the_sample_keeps_every_rule(terminal: Terminal, sample: Path) -> None:
     answer = terminal("check", sample)
-    assert (answer.code, answer.out) == (0, "The kept plan of 53 coats keeps every rule.\n")
+    assert answer.code == 0
+    assert answer.out.splitlines()[0] == "The kept plan of 53 coats keeps every rule."
     assert terminal("check", sample, "--json").json == {"broken": [], "warnings": []}
 
 
