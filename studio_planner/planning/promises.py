@@ -190,7 +190,7 @@ def _hands_reason(plan: Plan | None) -> str:
     scuffed = plan is not None and any(coat.joint is Joint.SCUFFED for coat in plan.coats)
     if scuffed:
         return (
-            "Night closes a window: a coat's window passes while nobody can work, "
-            "so it has to cure, be washed and be sanded first."
+            "Night closes a window: one of its windows opens and closes while nobody can work, "
+            "so its coats have to wait, or be washed and sanded."
         )
     return "No hands: with your working hours its coats come too far apart for the date."
