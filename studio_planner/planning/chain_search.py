@@ -25,6 +25,7 @@ from studio_planner.planning.spans import (
     outside,
     united,
 )
+from studio_planner.planning.stage_times import ALWAYS
 from studio_planner.science.stages import Edge, Stage
 
 if TYPE_CHECKING:
@@ -125,39 +126,39 @@ class ChainSearch:
         assert below is not None  # noqa: S101 - asked only for coats on a coat
         edge = Edge.LIKELY if self.times.tests(task) else None
         ranges = []
-        for first, last in self._open_parts(index, self._starts[below], edge):
-            opens = self.times.opens(index, first, edge)
-            closes = self.times.closes(index, last, edge)
-            if opens is not None:
-                high = min(closes - task.block, self._means.until)
-                ranges.append((grid_up(opens), grid_down(high)))
+        for first, last in self._starts[below] if task.has_window else []:
+            ranges += self._windows(index, (first, last), edge)
         ranges += self._scuffed_ranges(index)
         return united(ranges)
 
-    def _open_parts(self, index: int, below: Stretches, edge: Edge | None) -> Iterator[Stretch]:
-        """The starts of the coat below from which this one's window is ever long enough.
+    def _windows(self, index: int, below: Stretch, edge: Edge | None) -> Stretches:
+        """Where a coat may start when the one below starts in a stretch.
 
-        Three looks decide on a stretch; where they differ, it is looked at hour by hour.
+        Windows change slowly with the start: where both ends of a stretch open one that is long
+        enough, so does what lies between; else it is looked at hour by hour.
         """
-        if not self._chain.tasks[index].has_window:
-            return
-        for first, last in below:
-            middle = grid_down((first + last) / 2)
-            looks = {self._fits(index, start, edge) for start in (first, last, middle)}
-            if looks == {True}:
-                yield first, last
-            elif True in looks:
-                for low in range(first, last + 1, _HOUR):
-                    high = min(low + _HOUR - GRID, last)
-                    if self._fits(index, low, edge) or self._fits(index, high, edge):
-                        yield low, high
+        first, last = (self._window(index, start, edge) for start in below)
+        if first[0] <= first[1] and last[0] <= last[1]:
+            return [(first[0], last[1])]
+        middle = self._window(index, grid_down(sum(below) / 2), edge)
+        if not any(opens <= ends for opens, ends in (first, middle, last)):
+            return []
+        found: Stretches = []
+        for low in range(below[0], below[1] + 1, _HOUR):
+            one = self._window(index, low, edge)
+            other = self._window(index, min(low + _HOUR - GRID, below[1]), edge)
+            if one[0] <= one[1] or other[0] <= other[1]:
+                found.append((one[0], other[1]))
+        return found
 
-    def _fits(self, index: int, below_start: int, edge: Edge | None) -> bool:
+    def _window(self, index: int, below_start: int, edge: Edge | None) -> Stretch:
+        """The first and the last start in the window that one start of the coat below opens."""
         opens = self.times.opens(index, below_start, edge)
         if opens is None:
-            return False
-        block = self._chain.tasks[index].block
-        return opens + block <= self.times.closes(index, below_start, edge)
+            return (ALWAYS, 0)
+        closes = self.times.closes(index, below_start, edge)
+        last = min(closes - self._chain.tasks[index].block, self._means.until)
+        return (grid_up(opens), grid_down(last))
 
     def _scuffed_ranges(self, index: int) -> Stretches:
         if not self.times.scuffs(self._chain.tasks[index]):
@@ -285,7 +286,8 @@ class ChainSearch:
             tried.add(start)
             self._tries -= bool(back)
             starts[index] = start
-            if self._serves(index, starts) and self._choose(index - 1, starts):
+            # The latest start serves by its making; an earlier one may miss the close.
+            if (not back or self._serves(index, starts)) and self._choose(index - 1, starts):
                 return True
         return False
 

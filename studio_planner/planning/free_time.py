@@ -5,7 +5,7 @@ from __future__ import annotations
 from bisect import bisect_left, bisect_right
 from typing import TYPE_CHECKING
 
-from studio_planner.planning.spans import grid_down, grid_up
+from studio_planner.planning.spans import GRID
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
@@ -47,15 +47,17 @@ class FreeTime:
         found: Stretches = []
         starts, ends = self._starts, self._ends
         index = bisect_right(ends, ranges[0][0] - lead) if ranges else 0
-        at = 0
+        at, needed = 0, lead + block
         while index < len(starts) and at < len(ranges) and len(found) < most:
+            start, end = starts[index], ends[index]
+            if end - start < needed:
+                index += 1
+                continue
             first, last = ranges[at]
-            low = max(grid_up(starts[index] + lead), first)
-            free = grid_down(ends[index] - block)
-            high = min(free, last)
-            if low <= high:
-                found.append((low, high))
-            if free <= last:
+            low, high = -(-(start + lead) // GRID) * GRID, (end - block) // GRID * GRID
+            if max(low, first) <= min(high, last):
+                found.append((max(low, first), min(high, last)))
+            if high <= last:
                 index += 1
             else:
                 at += 1

@@ -18,6 +18,9 @@ if TYPE_CHECKING:
 
 _PASSES = 4
 
+_PATIENCE = 5.0
+"""How much longer than usual is looked ahead when a piece finds no place."""
+
 _BIG = 60
 """Chains from which on fewer rounds are made, so that a plan stays a matter of seconds."""
 
@@ -56,9 +59,16 @@ def quick_plan(  # noqa: PLR0913 - each is one plain question
     """
     _require_means(studio)
     chains, unplanned = build_chains(studio, twins=True)
-    rounds = Rounds(studio, now, until, chains, clockworks or Clockworks())
+    clocks = clockworks or Clockworks()
+    rounds = Rounds(studio, now, until, chains, clocks)
     big = len(chains) > _BIG
     best = rounds.best(chains, first, min(passes, 2) if big else passes)
+    if best.stuck and until is None:
+        # What finds no place may only need a longer look ahead.
+        patient = Rounds(studio, now, until, chains, clocks, patience=_PATIENCE)
+        found = patient.best(chains, first, 1)
+        if found.worth < best.worth:
+            rounds, best = patient, found
     late = best.worth[0] > 0 or best.worth[1] > 0
     apart = build_chains(studio, twins=False)[0] if late and not big else []
     if len(apart) > len(chains):

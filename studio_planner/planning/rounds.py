@@ -27,7 +27,7 @@ if TYPE_CHECKING:
 
 _A_WEEK = 7 * 86_400.0
 _BEFORE = timedelta(days=1)
-_AFTER = timedelta(days=42)
+_AFTER = timedelta(days=28)
 
 Worth = tuple[int, float, int, int, float, int, float]
 """The goals in their order: pieces left out, weighted hours late, scuffed joints, joints to
@@ -46,19 +46,26 @@ class Pass:
 class Rounds:
     """Clocks, edges and the empty workshop of one plan, made once for all rounds."""
 
-    def __init__(
+    def __init__(  # noqa: PLR0913 - each is one plain question
         self,
         studio: Studio,
         now: datetime,
         until: datetime | None,
         chains: list[Chain],
         clockworks: Clockworks,
+        *,
+        patience: float = 1.0,
     ) -> None:
-        """Look at a studio from `now` on; new pours start before `until`."""
+        """Look at a studio from `now` on; new pours start before `until`.
+
+        With more `patience` the record goes on for longer.
+        """
         self.studio = studio
         self.now = now
         start = min([now, *(pour.start for pour in studio.poured)]) - _BEFORE
-        self._clockwork = clockworks.over(studio, start, _record_end(studio, now, chains))
+        self._clockwork = clockworks.over(
+            studio, start, _record_end(studio, now, chains, patience)
+        )
         self.timing = self._clockwork.timing
         end = self.timing.end
         last = end if until is None else min(until, end)
@@ -164,7 +171,9 @@ def shortest_hold(timing: Timing) -> int:
     return int(3600 * min(hours, default=0))
 
 
-def _record_end(studio: Studio, now: datetime, chains: list[Chain]) -> datetime:
+def _record_end(
+    studio: Studio, now: datetime, chains: list[Chain], patience: float
+) -> datetime:
     """Late enough for every promise, for all hands that are asked for, and for full cure."""
     dues = [order.due(studio.time_zone) for order in studio.orders]
     week = now + timedelta(days=7)
@@ -174,8 +183,8 @@ def _record_end(studio: Studio, now: datetime, chains: list[Chain]) -> datetime:
         for start, end in person.working(studio.time_zone, now, week)
     )
     asked = sum(chain.hands for chain in chains)
-    weeks = 2.0 + min(60.0, 2.0 * asked / max(a_week, 3600.0))
-    return max([now + timedelta(weeks=weeks), *dues]) + _AFTER
+    weeks = 1.0 + min(60.0, 1.5 * asked / max(a_week, 3600.0))
+    return max([now + timedelta(weeks=weeks), *dues]) + patience * _AFTER
 
 
 def _worth(placed: list[Placement], stuck: list[Stuck]) -> Worth:
