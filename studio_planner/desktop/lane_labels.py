@@ -28,7 +28,9 @@ if TYPE_CHECKING:
     from studio_planner.desktop.lane_shape import LaneShape
     from studio_planner.desktop.theme import Theme
     from studio_planner.desktop.time_scale import TimeView
-    from studio_planner.services.ribbons import Bar, Doorway, Flag, Lane, StepMark
+    from studio_planner.services.doorways import Doorway
+    from studio_planner.services.ready_flags import Flag
+    from studio_planner.services.ribbons import Bar, Lane, StepMark
 
 _LEAST_NAME = 24.0
 _SIDE = 2.0

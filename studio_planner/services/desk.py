@@ -9,13 +9,14 @@ from typing import TYPE_CHECKING, Protocol
 from studio_planner.craft.studio import Studio
 from studio_planner.craft.timing import Timing
 from studio_planner.services.backdrop import Backdrop
-from studio_planner.services.ribbons import Lane, lanes_of
+from studio_planner.services.lanes import lanes_of
 
 if TYPE_CHECKING:
     from pathlib import Path
 
     from studio_planner.craft.plans import Plan
     from studio_planner.services.ports import WallClock
+    from studio_planner.services.ribbons import Lane
 
 _BEFORE = timedelta(days=1)
 _AFTER = timedelta(days=28)

@@ -8,19 +8,20 @@ from __future__ import annotations
 
 from bisect import bisect_right
 from dataclasses import dataclass
+from datetime import UTC, datetime
 from functools import cached_property
 from itertools import pairwise
 from typing import TYPE_CHECKING
 
-from studio_planner.science.clocks import degree_over
-from studio_planner.science.stages import Edge, Stage
+from studio_planner.science.clocks import degree_over, reached_through
+from studio_planner.science.stages import Edge, Stage, safe_edge
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Sequence
-    from datetime import datetime
 
     from studio_planner.craft.products import Product
     from studio_planner.craft.timing import Leg, Timing
+    from studio_planner.science.clocks import StageClock
 
 TONES = {
     Stage.WORKING_TIME: 0.10,
@@ -69,12 +70,23 @@ class _Step:
     tones: tuple[float, float]
     begun: float
 
+    @property
+    def ends(self) -> float:
+        """When the stage is reached [s]; infinite when it never is."""
+        return _when(self.mark)
+
+    def tone(self, share: float) -> float:
+        """The tone at a share of the stage that the step leads to."""
+        way = (share - self.begun) / (1.0 - self.begun) if self.begun < 1.0 else 1.0
+        low, high = self.tones
+        return low + (high - low) * min(max(way, 0.0), 1.0)
+
 
 class Film:
     """One spread film: where it lies from when, and what the likely clocks say about it.
 
-    `mixed` and `spread` are the start and the end of its hands-on block (aware); `legs` begin
-    at `mixed`. Nothing is computed before it is asked for.
+    `mixed` and `spread` are the start and the end of its hands-on block (aware); the first of
+    `legs` begins at `mixed` or before. Nothing is computed before it is asked for.
     """
 
     def __init__(
@@ -90,26 +102,27 @@ class Film:
         self.product = product
         self.mixed = mixed
         self.spread = spread
-        self._legs = tuple(legs)
+        self._begins = spread.timestamp()
+        self._legs = [(place, when.timestamp()) for place, when in legs]
 
     def reached(self, stage: Stage, edge: Edge) -> datetime | None:
         """When the film reaches a stage; *not after* stages count from the mixing."""
-        since = self.mixed if stage.not_after else self.spread
-        return self._timing.reached(self.product, stage, edge, self._legs_since(since))
+        second = self._reached(stage, edge)
+        return None if second is None else datetime.fromtimestamp(second, UTC)
 
     def safe(self, stage: Stage) -> datetime | None:
         """When the film reaches a stage at its safe edge."""
-        return self.reached(stage, Edge.EARLY if stage.not_after else Edge.LATE)
+        return self.reached(stage, safe_edge(stage))
 
     @cached_property
     def marks(self) -> tuple[StageMark, ...]:
         """The stages that its data sheet knows, in the order it likely reaches them."""
         known = {point.stage for point in self.product.sheet}
-        marks = []
-        for stage in TONES:
-            if stage in known:
-                when = self.reached(stage, Edge.LIKELY)
-                marks.append(StageMark(stage, None if when is None else when.timestamp()))
+        marks = [
+            StageMark(stage, self._reached(stage, Edge.LIKELY))
+            for stage in TONES
+            if stage in known
+        ]
         return tuple(sorted(marks, key=_when))
 
     def first_of(self, stages: Iterable[Stage], otherwise: float) -> float:
@@ -123,60 +136,93 @@ class Film:
 
     def shade_at(self, second: float) -> Shade:
         """The film's shade at an instant (seconds since 1970 UTC); wet before it is spread."""
-        steps = self._steps
-        passed = bisect_right([_when(step.mark) for step in steps], second)
-        if passed == len(steps):
-            return Shade(passed, None, 1.0, 1.0)
-        step = steps[passed]
-        share = self._share(step.mark.stage, second)
-        way = (share - step.begun) / (1.0 - step.begun) if step.begun < 1.0 else 1.0
-        low, high = step.tones
-        tone = low + (high - low) * min(max(way, 0.0), 1.0)
-        return Shade(passed, step.mark.stage, min(max(share, 0.0), 1.0), tone)
+        for passed, step in enumerate(self._steps):
+            if second < step.ends:
+                (share,) = self._shares(step.mark.stage, [second])
+                shown = min(max(share, 0.0), 1.0)
+                return Shade(passed, step.mark.stage, shown, step.tone(share))
+        return Shade(len(self._steps), None, 1.0, 1.0)
 
     def tones(self, until: float) -> tuple[tuple[float, float], ...]:
         """The tone from the end of the block `until` an instant, dense enough to draw."""
-        start = self.spread.timestamp()
-        cuts = [start, *(m.at for m in self.marks if m.at is not None and start < m.at < until)]
-        seconds = [
-            begin + (end - begin) * index / count
-            for begin, end in pairwise([*cuts, until])
-            for count in (_samples(end - begin),)
-            for index in range(count)
-        ]
-        return tuple((second, self.shade_at(second).tone) for second in [*seconds, until])
+        found: list[tuple[float, float]] = []
+        begin = self._begins
+        for step in self._steps:
+            end = min(step.ends, until)
+            if end > begin:
+                seconds = _samples(begin, end)
+                shares = self._shares(step.mark.stage, seconds)
+                found += zip(seconds, map(step.tone, shares), strict=True)
+                begin = end
+        if not found:
+            found = [(begin, self.shade_at(begin).tone)]
+        return (*found, (until, self.shade_at(until).tone))
 
     @cached_property
     def _steps(self) -> tuple[_Step, ...]:
-        start = self.spread.timestamp()
         tones = [0.0, *sorted(TONES[mark.stage] for mark in self.marks)]
         tones[-1] = 1.0 if self.marks else 0.0
-        steps, begins = [], start
+        steps, begins = [], self._begins
         for mark, pair in zip(self.marks, pairwise(tones), strict=True):
-            begun = self._share(mark.stage, begins)
+            (begun,) = self._shares(mark.stage, [begins])
             steps.append(_Step(begins, mark, pair, begun))
-            begins = max(start, _when(mark))
+            begins = max(self._begins, _when(mark))
         return tuple(steps)
 
-    def _share(self, stage: Stage, second: float) -> float:
-        since = self.mixed if stage.not_after else self.spread
-        stays = []
-        legs = [(place, when.timestamp()) for place, when in self._legs_since(since)]
-        ends = [*(when for _, when in legs[1:]), second]
-        for (place, begun), end in zip(legs, ends, strict=True):
-            clock = self._timing.clock(self.product, place, stage, Edge.LIKELY)
-            if clock is not None and begun < second:
-                stays.append((clock, begun, min(end, second)))
-        return degree_over(stays)
+    def _reached(self, stage: Stage, edge: Edge) -> float | None:
+        clocks = self._clocks(stage, edge)
+        return reached_through(clocks) if clocks else None
 
-    def _legs_since(self, since: datetime) -> list[Leg]:
-        before = [leg for leg in self._legs if leg[1] <= since]
-        return [(before[-1][0], since), *(leg for leg in self._legs if leg[1] > since)]
+    def _shares(self, stage: Stage, seconds: Sequence[float]) -> list[float]:
+        """What the likely clock of a stage has at some instants."""
+        clocks = self._clocks(stage, Edge.LIKELY)
+        if len(clocks) == 1:
+            clock, begun = clocks[0]
+            return clock.degrees(begun, seconds)
+        return [_share(clocks, second) for second in seconds]
+
+    def _clocks(self, stage: Stage, edge: Edge) -> list[tuple[StageClock, float]]:
+        """The stage's clock in every place, each from when on; none where its law is missing.
+
+        All places share the product's law: either all of them have a clock or none has.
+        """
+        product, clock_in = self.product, self._timing.clock
+        legs = self._since_mixed if stage.not_after else self._since_spread
+        found = ((clock_in(product, place, stage, edge), when) for place, when in legs)
+        return [(clock, when) for clock, when in found if clock is not None]
+
+    @cached_property
+    def _since_mixed(self) -> list[tuple[str, float]]:
+        return self._legs_since(self.mixed.timestamp())
+
+    @cached_property
+    def _since_spread(self) -> list[tuple[str, float]]:
+        return self._legs_since(self._begins)
+
+    def _legs_since(self, since: float) -> list[tuple[str, float]]:
+        here = bisect_right(self._legs, since, key=_instant_of)
+        return [(self._legs[here - 1][0], since), *self._legs[here:]]
+
+
+def _instant_of(leg: tuple[str, float]) -> float:
+    return leg[1]
+
+
+def _share(clocks: Sequence[tuple[StageClock, float]], second: float) -> float:
+    ends = [*(when for _, when in clocks[1:]), second]
+    return degree_over(
+        (clock, begun, min(end, second))
+        for (clock, begun), end in zip(clocks, ends, strict=True)
+        if begun < second
+    )
 
 
 def _when(mark: StageMark) -> float:
     return float("inf") if mark.at is None else mark.at
 
 
-def _samples(seconds: float) -> int:
-    return min(max(round(seconds / _SAMPLE_SECONDS), _FEWEST_SAMPLES), _MOST_SAMPLES)
+def _samples(begin: float, end: float) -> list[float]:
+    """Instants from `begin` on, before `end`, near enough for a straight line between them."""
+    wanted = round((end - begin) / _SAMPLE_SECONDS)
+    count = min(max(wanted, _FEWEST_SAMPLES), _MOST_SAMPLES)
+    return [begin + (end - begin) * index / count for index in range(count)]

@@ -1,4 +1,4 @@
-"""What the desk draws of a plan: one lane for each piece, with its ribbons, steps and flags.
+"""What the desk draws of a piece: its lane with ribbons, steps and flags.
 
 Only values and clocks; nothing here knows how a ribbon looks. Films, windows and flags are
 worked out when they are first asked for, so that a long plan opens at once.
@@ -6,69 +6,29 @@ worked out when they are first asked for, so that a long plan opens at once.
 
 from __future__ import annotations
 
-from bisect import bisect_left
 from dataclasses import dataclass
 from functools import cached_property
 from itertools import zip_longest
 from typing import TYPE_CHECKING
 
-from studio_planner.craft.local_time import clipped, without
 from studio_planner.craft.pieces import Joint
 from studio_planner.craft.plans import PlannedCoat, Trust, Window
-from studio_planner.science.stages import Edge, Stage
+from studio_planner.science.stages import Stage
+from studio_planner.services.doorways import Doorway
 from studio_planner.services.film_shades import Film
+from studio_planner.services.ready_flags import FLAG_STAGES, flags_of, kept_flags
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Sequence
+    from collections.abc import Sequence
     from datetime import datetime
 
-    from studio_planner.craft.local_time import Span
     from studio_planner.craft.pieces import Coat, Piece
-    from studio_planner.craft.plans import Plan, PlannedStep
+    from studio_planner.craft.plans import Plan, PlannedStep, Readiness
     from studio_planner.craft.products import Product
     from studio_planner.craft.studio import Studio
     from studio_planner.craft.timing import Leg, Timing
-
-FLAG_STAGES = (Stage.HANDLE, Stage.PRINT_FREE, Stage.FULL_CURE)
-"""What a maker waits for once the last coat is on: to handle, to pack, and full cure."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Doorway:
-    """The window to recoat a film: when it opens and closes, and where nobody can work in it.
-
-    `used` tells whether the next coat stands in it; a scuffed coat comes after it instead.
-    """
-
-    opens: datetime
-    closes: datetime | None
-    trust: Trust
-    used: bool
-    nobody: tuple[Span, ...]
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Flag:
-    """When a whole piece is ready for something: likely and safe; None: not in this record."""
-
-    stage: Stage
-    likely: datetime | None
-    safe: datetime | None
-
-
-class Hands:
-    """All spans in which somebody can work, searched quickly."""
-
-    def __init__(self, spans: Sequence[Span]) -> None:
-        """Take merged spans in order of time."""
-        self.spans = tuple(spans)
-        self._ends = [end for _, end in self.spans]
-
-    def missing(self, start: datetime, end: datetime) -> tuple[Span, ...]:
-        """The parts from `start` to `end` in which nobody can work."""
-        working = self.spans[bisect_left(self._ends, start) :]
-        near = [span for span in working[: bisect_left(working, (end, end))] if span[0] < end]
-        return without([(start, end)], clipped(near, start, end))
+    from studio_planner.services.doorways import Hands
+    from studio_planner.services.ready_flags import Flag
 
 
 @dataclass(frozen=True, slots=True)
@@ -87,13 +47,18 @@ class Ribbon:
     `planned.start` to `planned.end` is the block.
     """
 
-    def __init__(self, lane: Lane, planned: PlannedCoat, legs: Sequence[Leg]) -> None:
-        """Place a planned coat on its lane; `legs` say where the piece is from when."""
+    def __init__(self, lane: Lane, planned: PlannedCoat) -> None:
+        """Place a planned coat on its lane."""
         self.lane = lane
         self.planned = planned
         self.coat: Coat = lane.piece.coat(planned.coat)
         self.product: Product = lane.studio.product(self.coat.product)
-        self.film = Film(lane.timing, self.product, planned.start, planned.end, legs)
+
+    @cached_property
+    def film(self) -> Film:
+        """What the clocks say about it."""
+        planned, lane = self.planned, self.lane
+        return Film(lane.timing, self.product, planned.start, planned.end, lane.legs)
 
     @property
     def start(self) -> datetime:
@@ -147,6 +112,23 @@ class Ribbon:
     def tones(self) -> tuple[tuple[float, float], ...]:
         """(second, tone 0 wet to 1 hard) from the block's end to where the ribbon ends."""
         return self.film.tones(self.until.timestamp())
+
+    @property
+    def shaded(self) -> bool:
+        """Whether everything that its clocks say has been asked already."""
+        return "tones" in self.__dict__ and "doorway" in self.__dict__
+
+    def shade(self) -> None:
+        """Ask the clocks for everything that is drawn."""
+        _ = self.tones, self.doorway
+
+    @property
+    def sketched_until(self) -> datetime:
+        """Where the ribbon ends as far as the plan says it, without asking a clock."""
+        if self.shaded or self.covered_by is not None:
+            return max(self.hidden_after, self.planned.end)
+        safe = (row.safe for row in self.lane.ready if row.safe is not None)
+        return max(safe, default=self.planned.end)
 
     @cached_property
     def doorway(self) -> Doorway | None:
@@ -221,24 +203,22 @@ class Lane:
         piece: Piece,
         coats: Sequence[PlannedCoat],
         steps: Sequence[PlannedStep],
+        ready: Sequence[Readiness] = (),
     ) -> None:
-        """Lay out one piece; `coats` and `steps` are all that the plan has for it."""
+        """Lay out one piece; `coats`, `steps` and `ready` are all that the plan has for it."""
         self.studio = whole.studio
         self.plan = whole.plan
         self.timing = whole.timing
         self.hands = whole.hands
         self.piece = piece
         self.coats = tuple(sorted(coats, key=_by_start))
+        self.ready = tuple(ready)
         self._steps = tuple(sorted(steps, key=_by_start))
 
     @cached_property
     def bars(self) -> tuple[Bar, ...]:
         """Ribbons and steps, earliest first."""
-        legs = self._legs()
-        ribbons: list[Bar] = [
-            Ribbon(self, coat, [leg for leg in legs if leg[1] >= coat.start])
-            for coat in self.coats
-        ]
+        ribbons: list[Bar] = [Ribbon(self, coat) for coat in self.coats]
         ribbons += [StepMark(self, step) for step in self._steps]
         return tuple(sorted(ribbons, key=_by_start))
 
@@ -263,91 +243,26 @@ class Lane:
         """When the whole piece can be handled, can be packed, and is fully cured."""
         if len(self.coats) < len(self.piece.stack):
             return ()
-        rows = self.plan.ready if self.plan else ()
-        kept = {row.stage: row for row in rows if row.piece == self.piece.key}
-        flags = []
-        for stage in FLAG_STAGES:
-            row = kept.get(stage)
-            if row is not None:
-                flags.append(Flag(stage=stage, likely=row.likely, safe=row.safe))
-            elif not kept and (found := self._flag_by_clock(stage)) is not None:
-                flags.append(found)
-        return tuple(flags)
+        if self.ready:
+            return kept_flags(self.ready)
+        return flags_of([bar.film for bar in self.bars if isinstance(bar, Ribbon)])
 
-    def _flag_by_clock(self, stage: Stage) -> Flag | None:
-        films = [
-            bar.film
-            for bar in self.bars
-            if isinstance(bar, Ribbon) and any(p.stage is stage for p in bar.product.sheet)
-        ]
-        if not films:
-            return None
-        likely = [film.reached(stage, Edge.LIKELY) for film in films]
-        safe = [film.reached(stage, Edge.LATE) for film in films]
-        return Flag(stage=stage, likely=_latest(likely), safe=_latest(safe))
-
-    def _legs(self) -> list[Leg]:
+    @cached_property
+    def legs(self) -> tuple[Leg, ...]:
         """Where the piece is from when: on a spot until *handle*, then at rest."""
         rest = self.studio.resting_place
         legs: list[Leg] = []
         for coat, following in zip_longest(self.coats, self.coats[1:]):
             place = self.studio.place_of_spot(coat.spot).key
-            legs.append((place, coat.start))
+            if not legs or legs[-1][0] != place:
+                legs.append((place, coat.start))
             if rest is None or rest.key == place:
                 continue
             product = self.studio.product(self.piece.coat(coat.coat).product)
             handled = self.timing.safe(product, Stage.HANDLE, [(place, coat.end)])
             if handled is not None and (following is None or handled < following.start):
                 legs.append((rest.key, handled))
-        return legs
-
-
-def lanes_of(studio: Studio, plan: Plan | None, timing: Timing) -> tuple[Lane, ...]:
-    """Give one lane for each piece, in the studio's order; without a plan, what was poured."""
-    hands = Hands(_working(studio, timing.start, timing.end))
-    coats: dict[str, list[PlannedCoat]] = {}
-    for coat in plan.coats if plan else poured_coats(studio):
-        coats.setdefault(coat.piece, []).append(coat)
-    steps: dict[str, list[PlannedStep]] = {}
-    for step in plan.steps if plan else ():
-        steps.setdefault(step.piece, []).append(step)
-    whole = PlannedStudio(studio, plan, timing, hands)
-    return tuple(
-        Lane(whole, piece, coats.get(piece.key, ()), steps.get(piece.key, ()))
-        for piece in studio.pieces
-    )
-
-
-def poured_coats(studio: Studio) -> tuple[PlannedCoat, ...]:
-    """What was poured, numbered in order of start, for a studio without a plan."""
-    pours = sorted(studio.poured, key=_by_start)
-    return tuple(
-        PlannedCoat(
-            number=number,
-            piece=pour.piece,
-            coat=pour.coat,
-            start=pour.start,
-            end=pour.end,
-            spot=pour.spot,
-            joint=pour.joint,
-            mix=number,
-            person="",
-            poured=True,
-        )
-        for number, pour in enumerate(pours, start=1)
-    )
-
-
-def _working(studio: Studio, start: datetime, end: datetime) -> tuple[Span, ...]:
-    zone = studio.time_zone
-    spans = (span for person in studio.people for span in person.working(zone, start, end))
-    return clipped(spans, start, end)
-
-
-def _latest(whens: Iterable[datetime | None]) -> datetime | None:
-    found = list(whens)
-    known = [when for when in found if when is not None]
-    return max(known) if known and len(known) == len(found) else None
+        return tuple(legs)
 
 
 def _by_start(thing: _Starting) -> datetime:

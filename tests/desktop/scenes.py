@@ -401,5 +401,13 @@ def many(bars: int, coats_each: int = 20) -> Studio:
                     else None,
                 )
             )
-    plan = Plan(made=NOW, start=at(0, "06:00"), coats=tuple(coats))
+    lasts = coats[coats_each - 1 :: coats_each]
+    ready = tuple(
+        Readiness(
+            piece=last.piece, stage=stage, likely=last.end, safe=last.end + timedelta(days)
+        )
+        for last in lasts
+        for stage, days in ((Stage.HANDLE, 2), (Stage.PRINT_FREE, 4), (Stage.FULL_CURE, 9))
+    )
+    plan = Plan(made=NOW, start=at(0, "06:00"), coats=tuple(coats), ready=ready)
     return replace(studio(pieces=pieces), plan=plan)

@@ -13,8 +13,9 @@ from studio_planner.science.clocks import StageClock
 from studio_planner.science.stages import Edge, Stage
 from studio_planner.services.backdrop import Backdrop
 from studio_planner.services.desk import DeskView
+from studio_planner.services.doorways import Hands
 from studio_planner.services.film_shades import TONES, Film
-from studio_planner.services.ribbons import Hands, Lane, Ribbon, StepMark
+from studio_planner.services.ribbons import Lane, Ribbon, StepMark
 from tests.desktop import scenes
 
 
