@@ -125,6 +125,7 @@ def test_a_rule_that_names_no_day_takes_it_from_its_first_date_or_is_refused(
         "FREQ=DAILY;FREQ=WEEKLY",
         "FREQ=DAILY;INTERVAL=0",
         "FREQ=DAILY;COUNT=0",
+        "FREQ=DAILY;COUNT=2;UNTIL=20260801",
         "FREQ=DAILY;UNTIL=20260101T000000Z",
         "FREQ=DAILY;UNTIL=20260230",
         "FREQ=WEEKLY;BYDAY=1MO",
