@@ -83,7 +83,7 @@ class Ruler(QHeaderView):
         keep = 3.0 + metrics.horizontalAdvance("00:00")
         marks = hour_marks(canvas.zone, scale.origin, scale.end, scale.pixels_per_day)
         for mark in marks:
-            x, text = scale.x(mark.second), f"{mark.local:%H}"
+            x, text = scale.x(mark.second), f"{mark.local.hour:02}"
             half = metrics.horizontalAdvance(text) / 2.0
             clear = not now_x - half - 6.0 < x < now_x + keep + half + 8.0
             if mark.local.hour and clear and half <= x <= scale.width - half:

@@ -1,7 +1,7 @@
 """The words of a lane: clock times of doorways, names of coats and steps, ready flags.
 
-Words are laid out once for a lane and a zoom, in pixels from the start of the record; a frame
-only looks up which of them are in view.
+Words are laid out once for a lane, a zoom and a stretch of time a little longer than the view,
+in pixels from the start of the record; a frame only looks up which of them are in view.
 """
 
 from __future__ import annotations
@@ -36,6 +36,7 @@ _LEAST_NAME = 24.0
 _SIDE = 2.0
 _GAP = 6.0
 _LONGEST = 240.0
+_SPARE = 0.25
 
 SeenLabel = tuple[float, float, PlacedLabel]
 """Left and top in pixels of the timeline, and the label."""
@@ -43,8 +44,13 @@ SeenLabel = tuple[float, float, PlacedLabel]
 
 @dataclass(slots=True)
 class LaneWords:
-    """The labels of one lane at one zoom, in two rows, each from left to right."""
+    """The labels of one lane at one zoom, in two rows, each from left to right.
 
+    They are those of the bars from `first` to `last` [s since 1970 UTC].
+    """
+
+    first: float
+    last: float
     upper: list[PlacedLabel] = field(default_factory=list)
     lower: list[PlacedLabel] = field(default_factory=list)
 
@@ -78,23 +84,34 @@ class LaneLabels:
         if zoom != self._zoom:
             self._zoom = zoom
             self._kept.clear()
-        if lane not in self._kept:
-            self._kept[lane] = self._laid_out(lane, shape, view.seconds_per_pixel)
-        return self._kept[lane]
+        start, end = view.second(0.0), view.second(view.width)
+        found = self._kept.get(lane)
+        if found is None or start < found.first or end > found.last:
+            spare = _SPARE * (end - start)
+            found = LaneWords(start - spare, end + spare)
+            self._kept[lane] = found
+            self._lay_out(found, lane, shape, view.seconds_per_pixel)
+        return found
 
-    def _laid_out(self, lane: Lane, shape: LaneShape, seconds_per_pixel: float) -> LaneWords:
+    def _lay_out(
+        self, found: LaneWords, lane: Lane, shape: LaneShape, seconds_per_pixel: float
+    ) -> None:
         view = FixedView(lane.timing.start.timestamp(), seconds_per_pixel, 0)
         height = self._fonts.small_height
         upper = LabelRow(self._store, shape.upper_label or 0.0, height)
         lower = LabelRow(self._store, shape.lower_label, height)
-        ribbons = [bar for bar in lane.bars if isinstance(bar, Ribbon)]
-        for bar in ribbons:
-            if bar.doorway is not None:
+        bars = tuple(
+            bar
+            for bar in lane.bars
+            if bar.begins < found.last and bar.shows_until > found.first
+        )
+        for bar in bars:
+            if isinstance(bar, Ribbon) and bar.doorway is not None:
                 self._write_doorway(bar, bar.doorway, view, upper)
         for flag in lane.flags:
             self._write_flag(flag, view, upper)
-        self._write_names(lane.bars, view, lower)
-        return LaneWords(upper.labels, lower.labels)
+        self._write_names(bars, view, lower)
+        found.upper, found.lower = upper.labels, lower.labels
 
     def _write_doorway(
         self, bar: Ribbon, door: Doorway, view: FixedView, row: LabelRow
@@ -135,11 +152,11 @@ class LaneLabels:
             row.place_before(x, text, font, self._ink)
 
     def _write_names(self, bars: tuple[Bar, ...], view: FixedView, row: LabelRow) -> None:
-        starts = [view.x(bar.start.timestamp()) for bar in bars if isinstance(bar, Ribbon)]
+        starts = [view.x(bar.begins) for bar in bars if isinstance(bar, Ribbon)]
         nexts = dict(zip_longest(starts, starts[1:], fillvalue=float("inf")))
         limit = float("inf")
         for bar in bars:
-            left = view.x(bar.start.timestamp())
+            left = view.x(bar.begins)
             if isinstance(bar, Ribbon):
                 limit = nexts[left]
                 self._name_coat(bar, left, limit - left - _GAP, row, view)

@@ -70,7 +70,7 @@ def _roomy(line: float) -> LaneShape:
 
 def block_rect(bar: Bar, top: float, shape: LaneShape, scale: TimeView) -> QRectF:
     """The hands-on block of a bar: as wide as its real minutes, never too thin to see."""
-    left = scale.x(bar.planned.start.timestamp())
+    left = scale.x(bar.begins)
     right = scale.x(bar.planned.end.timestamp())
     width = max(right - left, _LEAST_BLOCK if not shape.hairline else 1.5)
     if isinstance(bar, Ribbon) or shape.hairline:

@@ -16,21 +16,30 @@ from studio_planner.craft.plans import StepKind, Trust
 from studio_planner.desktop.film_brushes import FilmBrushes
 from studio_planner.desktop.lane_shape import LaneShape, block_rect
 from studio_planner.desktop.ribbon_strokes import Strokes, draw_strokes
-from studio_planner.science.stages import Stage
 from studio_planner.services.ribbons import Ribbon
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable
+    from collections.abc import Iterable, Iterator
 
     from PySide6.QtGui import QPainter
 
     from studio_planner.desktop.theme import Theme
     from studio_planner.desktop.time_scale import TimeView
-    from studio_planner.services.ribbons import Lane, StepMark
+    from studio_planner.services.ribbons import Bar, Lane, StepMark
 
-_WET = (Stage.TACK_FREE, Stage.RECOAT_OPENS)
-_CURED = (Stage.HANDLE, Stage.PRINT_FREE)
 _EDGE = 40.0
+_SKETCHED = 0.55
+"""The tone of a film whose clocks have not been asked yet."""
+
+
+def bars_in_view(lane: Lane, view: TimeView) -> Iterator[Bar]:
+    """The bars of a lane of which something may be drawn in a stretch of time."""
+    start, end = view.second(-_EDGE), view.second(view.width + _EDGE)
+    for bar in lane.bars:
+        if bar.begins >= end:
+            return
+        if bar.shows_until > start:
+            yield bar
 
 
 class RibbonPainter:
@@ -47,10 +56,15 @@ class RibbonPainter:
         lanes: Iterable[tuple[Lane, float]],
         shape: LaneShape,
         view: TimeView,
+        *,
+        rough: bool = False,
     ) -> None:
-        """Draw lanes, each with the y of its top, as far as they are in `view`."""
+        """Draw lanes, each with the y of its top, as far as they are in `view`.
+
+        Films whose clocks have not been asked are sketched; if `rough`, all are.
+        """
         strokes = Strokes()
-        collector = _Collector(strokes, shape, view, self._brushes)
+        collector = _Collector(strokes, shape, view, self._brushes, rough=rough)
         for lane, top in lanes:
             collector.add(lane, top)
         draw_strokes(painter, strokes, self.theme, self._brushes)
@@ -60,8 +74,15 @@ class _Collector:
     """Puts the parts of lanes where they belong at one height and one stretch of time."""
 
     def __init__(
-        self, strokes: Strokes, shape: LaneShape, view: TimeView, brushes: FilmBrushes
+        self,
+        strokes: Strokes,
+        shape: LaneShape,
+        view: TimeView,
+        brushes: FilmBrushes,
+        *,
+        rough: bool,
     ) -> None:
+        self._rough = rough
         self._strokes = strokes
         self._shape = shape
         self._view = view
@@ -69,43 +90,51 @@ class _Collector:
 
     def add(self, lane: Lane, top: float) -> None:
         """Collect what is in view of one lane."""
-        start, end = self._view.second(-_EDGE), self._view.second(self._view.width + _EDGE)
-        for bar in lane.bars:
-            if _begins(bar) >= end:
-                break
-            if bar.hidden_after.timestamp() <= start:
-                self._add_late_doorway(bar, top, start)
-            elif isinstance(bar, Ribbon):
+        if self._shape.hairline and (self._rough or not lane.known):
+            self._add_rough(lane, top)
+            return
+        for bar in bars_in_view(lane, self._view):
+            if isinstance(bar, Ribbon):
                 self._add_ribbon(bar, top)
             else:
                 self._add_step(bar, top)
         if self._shape.labelled:
             self._add_flags(lane, top)
 
-    def _add_late_doorway(self, bar: Ribbon | StepMark, top: float, start: float) -> None:
-        # A window may stay open behind the coat that covers its film.
-        if isinstance(bar, Ribbon) and not self._shape.hairline:
-            window = bar.covered_by.window if bar.covered_by else None
-            if window and window.closes and window.closes.timestamp() > start:
-                self._add_doorway(bar, top)
-
     def _add_ribbon(self, bar: Ribbon, top: float) -> None:
         block = block_rect(bar, top, self._shape, self._view)
         self._strokes.blocks.append(block)
-        if self._shape.hairline:
+        fine = not self._shape.hairline
+        if fine:
+            self._add_joint(bar, block)
+        if self._rough or not bar.known(fine=fine):
+            self._add_sketch(bar, top)
+        elif fine:
+            self._add_film(bar, top)
+            self._add_doorway(bar, top)
+        else:
             self._add_flat(bar, top)
-            return
-        self._add_film(bar, top)
-        self._add_joint(bar, block)
-        self._add_doorway(bar, top)
+
+    def _add_rough(self, lane: Lane, top: float) -> None:
+        ribbons = [bar for bar in lane.bars if isinstance(bar, Ribbon)]
+        if ribbons:
+            rect = self._film_rect(ribbons[-1], ribbons[0].begins, ribbons[-1].shows_until, top)
+            self._strokes.flat.setdefault(_SKETCHED, []).append(rect)
+
+    def _add_sketch(self, bar: Ribbon, top: float) -> None:
+        start, end = bar.spread, bar.planned_until.timestamp()
+        if end > start:
+            rect = self._film_rect(bar, start, end, top)
+            self._strokes.flat.setdefault(_SKETCHED, []).append(rect)
 
     def _film_rect(self, bar: Ribbon, start: float, end: float, top: float) -> QRectF:
         left, right = self._view.x(start), self._view.x(end)
-        height = self._shape.film_height * (2.0 / 3.0 if bar.lifted else 1.0)
+        lifted = bar.known(fine=False) and bar.lifted
+        height = self._shape.film_height * (2.0 / 3.0 if lifted else 1.0)
         return QRectF(left, top + self._shape.film, right - left, height)
 
     def _add_film(self, bar: Ribbon, top: float) -> None:
-        spread, until = bar.planned.end.timestamp(), bar.until.timestamp()
+        spread, until = bar.spread, bar.until.timestamp()
         whole = self._film_rect(bar, spread, until, top)
         if whole.width() <= 0.0:
             return
@@ -113,19 +142,13 @@ class _Collector:
             rect = self._film_rect(bar, start, end, top)
             if rect.right() >= 0.0 and rect.left() <= self._view.width:
                 self._strokes.films.append((rect, brush))
-        wet = min(bar.film.first_of(_WET, spread), until)
-        self._strokes.ripples.append(self._film_rect(bar, spread, wet, top))
+        self._strokes.ripples.append(self._film_rect(bar, spread, bar.wet_until, top))
         self._strokes.edges.append(self._film_rect(bar, spread, until, top))
 
     def _add_flat(self, bar: Ribbon, top: float) -> None:
-        until = bar.until.timestamp()
-        cuts = [bar.planned.end.timestamp()]
-        for stages in (_WET, _CURED):
-            cuts.append(min(max(bar.film.first_of(stages, until), cuts[-1]), until))
-        for start, end, tone in zip(cuts, [*cuts[1:], until], (0.15, 0.5, 0.9), strict=True):
-            if end > start:
-                rect = self._film_rect(bar, start, end, top)
-                self._strokes.flat.setdefault(tone, []).append(rect)
+        for start, end, tone in bar.phases:
+            rect = self._film_rect(bar, start, end, top)
+            self._strokes.flat.setdefault(tone, []).append(rect)
 
     def _add_doorway(self, bar: Ribbon, top: float) -> None:
         door, x = bar.doorway, self._view.x
@@ -175,7 +198,3 @@ class _Collector:
             self._strokes.poles.append(QLineF(x, lintel, x, top + self._shape.film_bottom))
             corners = [QPointF(x, lintel), QPointF(x + 7, lintel + 3), QPointF(x, lintel + 6)]
             self._strokes.pennants.append(QPolygonF(corners))
-
-
-def _begins(bar: Ribbon | StepMark) -> float:
-    return bar.start.timestamp()

@@ -13,6 +13,9 @@ from functools import lru_cache
 
 from PySide6.QtGui import QColor, QPalette
 
+_TONES = 1024
+"""As many tones of film are told apart; no screen shows more."""
+
 
 class Look(Enum):
     """Which of the two looks is on."""
@@ -53,7 +56,7 @@ class Theme:
 
     def film_colour(self, tone: float) -> QColor:
         """The colour of a film from 0 (wet) to 1 (hard), blended straight between its steps."""
-        return QColor(_film_colour(self.film, tone))
+        return _film_colour(self.film, round(tone * _TONES))
 
     @property
     def palette(self) -> QPalette:
@@ -142,8 +145,9 @@ def theme_for(look: Look) -> Theme:
     return DARK if look is Look.DARK else LIGHT
 
 
-@lru_cache(maxsize=4096)
-def _film_colour(film: tuple[tuple[float, str], ...], tone: float) -> int:
+@lru_cache(maxsize=4 * _TONES)
+def _film_colour(film: tuple[tuple[float, str], ...], step: int) -> QColor:
+    tone = step / _TONES
     after = min(max(bisect_right([step for step, _ in film], tone), 1), len(film) - 1)
     (low, from_name), (high, to_name) = film[after - 1], film[after]
     share = min(max((tone - low) / (high - low), 0.0), 1.0)
@@ -151,4 +155,4 @@ def _film_colour(film: tuple[tuple[float, str], ...], tone: float) -> int:
     red = one.red() + (other.red() - one.red()) * share
     green = one.green() + (other.green() - one.green()) * share
     blue = one.blue() + (other.blue() - one.blue()) * share
-    return QColor(round(red), round(green), round(blue)).rgb()
+    return QColor(round(red), round(green), round(blue))

@@ -9,19 +9,16 @@ from bisect import bisect_right
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QPoint, QRect, QRectF, Qt, Signal
-from PySide6.QtGui import QPainter, QPen, QRegion
+from PySide6.QtGui import QPainter, QRegion
 from PySide6.QtWidgets import QAbstractButton, QAbstractItemView, QFrame
 from typing_extensions import override
 
 from studio_planner.desktop.bar_walk import first_bar, neighbour, next_bar_of
-from studio_planner.desktop.ground_painter import draw_ground, draw_now
 from studio_planner.desktop.headers import LaneHead, Ruler
-from studio_planner.desktop.labels import TextStore, draw_labels
-from studio_planner.desktop.lane_labels import LaneLabels
 from studio_planner.desktop.lane_model import LaneModel
 from studio_planner.desktop.lane_shape import LaneShape, bar_rect, shape_for
-from studio_planner.desktop.ribbon_tiles import RibbonTiles
 from studio_planner.desktop.time_table import TimeTable
+from studio_planner.desktop.timeline_drawing import Stand, TimelineDrawing
 
 if TYPE_CHECKING:
     from PySide6.QtCore import QItemSelection
@@ -56,16 +53,14 @@ class Timeline(TimeTable):
         """Draw what `canvas` shows."""
         super().__init__(canvas, parent)
         self.lanes = LaneModel(self)
-        self._store = TextStore()
-        self._tiles: RibbonTiles | None = None
-        self._labels: LaneLabels | None = None
-        self._drawn_theme = canvas.theme
+        self.drawing = TimelineDrawing(canvas, self)
         self._shape: LaneShape = shape_for(canvas.scale.pixels_per_day, canvas.fonts)
         self._corner: QAbstractButton | None = None
         self._set_up()
         self.setModel(self.lanes)
         canvas.scale.changed.connect(self._scale_changed)
-        canvas.redrawn.connect(self._redrawn)
+        canvas.redrawn.connect(self._update_all)
+        self.drawing.renewed.connect(self.viewport().update)
 
     def _set_up(self) -> None:
         self.setAccessibleName("Timeline")
@@ -92,9 +87,9 @@ class Timeline(TimeTable):
         """Show the lanes of the canvas's view; the chosen bar stays so where it still is."""
         kept = self.currentIndex()
         place = (kept.row(), kept.column())
-        self._forget_drawings()
         view = self.canvas.view
         self.lanes.set_lanes(view.lanes if view else ())
+        self.drawing.show_lanes(self.lanes.lanes)
         index = self.lanes.index(*place)
         if self.lanes.bar(index) is not None:
             self.setCurrentIndex(index)
@@ -141,7 +136,7 @@ class Timeline(TimeTable):
             return QModelIndex()
         bars = self.lanes.lanes[row].bars
         reach = self.canvas.scale.second(pos.x() + 4.0)
-        last = bisect_right(bars, reach, key=lambda bar: bar.start.timestamp())
+        last = bisect_right(bars, reach, key=lambda bar: bar.begins)
         # A step lies upon a ribbon and an earlier ribbon may still run beside a later one.
         hits = [i for i in range(last) if self._rect_of(bars[i], row).contains(pos.toPointF())]
         return self.lanes.index(row, hits[-1]) if hits else QModelIndex()
@@ -190,96 +185,44 @@ class Timeline(TimeTable):
 
     @override
     def paintEvent(self, event: QPaintEvent) -> None:
-        canvas = self.canvas
         with QPainter(self.viewport()) as painter:
-            height = self.viewport().height()
-            painter.fillRect(self.viewport().rect(), canvas.theme.colour("paper"))
-            draw_ground(painter, height, canvas)
-            self._draw_rules(painter)
-            first, last = self._rows_in_view()
-            tiles = self._ribbons()
-            tiles.draw(
-                painter, range(first, last), self.top_of(first), self._shape, canvas.scale
-            )
-            labels = self.labels_in_view()
-            draw_now(painter, height, canvas.theme, canvas.now_x)
-            self._clear_for_labels(painter, labels)
-            draw_labels(painter, labels)
-            self._draw_current(painter)
-            if not self.lanes.lanes:
-                self._draw_empty(painter)
+            self.drawing.paint(painter, self._stand())
 
-    def _ribbons(self) -> RibbonTiles:
-        if self._tiles is None:
-            self._tiles = RibbonTiles(self.canvas.theme, self.lanes.lanes)
-        return self._tiles
+    def _stand(self) -> Stand:
+        view = self.viewport()
+        current = self.currentIndex()
+        bar = self.lanes.bar(current)
+        rows = self._rows_in_view()
+        return Stand(
+            size=view.size(),
+            rows=rows,
+            first_top=self.top_of(rows.start),
+            shape=self._shape,
+            current=None if bar is None else self._rect_of(bar, current.row()),
+            focused=self.hasFocus(),
+        )
 
     def labels_in_view(self) -> list[SeenLabel]:
         """Every label that is in view, with its left and top edge in the viewport."""
-        canvas, shape = self.canvas, self._shape
-        if not shape.labelled:
-            return []
-        if self._labels is None:
-            self._labels = LaneLabels(canvas.theme, canvas.fonts, canvas.zone, self._store)
-        first, last = self._rows_in_view()
-        return [
-            seen
-            for row in range(first, last)
-            for seen in self._labels.in_view(
-                self.lanes.lanes[row], self.top_of(row), shape, canvas.scale
-            )
-        ]
+        return self.drawing.labels(self._stand())
 
-    def _forget_drawings(self) -> None:
-        self._tiles = None
-        self._labels = None
-        self._drawn_theme = self.canvas.theme
+    @property
+    def settled(self) -> bool:
+        """Whether what was drawn last is more than a sketch everywhere."""
+        return self.drawing.settled
 
-    def _rows_in_view(self) -> tuple[int, int]:
+    @property
+    def at_rest(self) -> bool:
+        """Whether nothing is left to be asked or drawn ahead."""
+        return self.drawing.at_rest
+
+    def _rows_in_view(self) -> range:
         if not self.lanes.lanes:
-            return 0, 0
+            return range(0)
         first = max(self.rowAt(0), 0)
         # A lane whose film is still below the edge would show no more than loose words.
         last = self.rowAt(self.viewport().height() - round(self._shape.film) - 4)
-        return first, len(self.lanes.lanes) if last < 0 else last + 1
-
-    def _draw_rules(self, painter: QPainter) -> None:
-        if self._shape.hairline:
-            return
-        painter.setPen(QPen(self.canvas.theme.colour("faint_rule"), 1.0))
-        first, last = self._rows_in_view()
-        for row in range(first, last):
-            y = self.top_of(row) + self._shape.height - 1
-            painter.drawLine(0, y, self.viewport().width(), y)
-
-    def _clear_for_labels(self, painter: QPainter, labels: list[SeenLabel]) -> None:
-        x = self.canvas.now_x
-        now = self.canvas.now
-        at_night = any(start <= now < end for start, end in self.canvas.nights)
-        ground = self.canvas.theme.colour("night" if at_night else "paper")
-        height = self.canvas.fonts.small_height
-        for left, top, label in labels:
-            if left - 2.0 <= x <= left + label.width + 2.0:
-                painter.fillRect(QRectF(x - 2.0, top, 4.0, height), ground)
-
-    def _draw_current(self, painter: QPainter) -> None:
-        bar = self.lanes.bar(self.currentIndex())
-        if bar is None:
-            return
-        rect = self._rect_of(bar, self.currentIndex().row()).adjusted(-2.0, -2.0, 2.0, 2.0)
-        painter.setBrush(Qt.BrushStyle.NoBrush)
-        pen = QPen(self.canvas.theme.colour("ink"), 2.0 if self.hasFocus() else 1.0)
-        painter.setPen(pen)
-        painter.drawRect(rect)
-
-    def _draw_empty(self, painter: QPainter) -> None:
-        painter.setFont(self.canvas.fonts.plain)
-        painter.setPen(self.canvas.theme.colour("quiet"))
-        words = "No pieces yet." if self.canvas.view else "Open a studio, or make a new one."
-        whole = self.viewport().rect()
-        lines = painter.boundingRect(whole, Qt.AlignmentFlag.AlignCenter, words)
-        painter.fillRect(lines.adjusted(-8, -4, 8, 4), self.canvas.theme.colour("paper"))
-        painter.drawText(whole, Qt.AlignmentFlag.AlignCenter, words)
+        return range(first, len(self.lanes.lanes) if last < 0 else last + 1)
 
     # Scrolling
 
@@ -306,11 +249,6 @@ class Timeline(TimeTable):
             self._shape = shape
             self.verticalHeader().setDefaultSectionSize(shape.height)
             self.updateGeometries()
-        self._update_all()
-
-    def _redrawn(self) -> None:
-        if self._drawn_theme is not self.canvas.theme:
-            self._forget_drawings()
         self._update_all()
 
     def _update_all(self) -> None:

@@ -54,7 +54,8 @@ def local(second: float, zone: ZoneInfo) -> datetime:
 
 def clock_time(when: datetime, zone: ZoneInfo) -> str:
     """The wall-clock time, such as 07:05."""
-    return f"{when.astimezone(zone):%H:%M}"
+    local_time = when.astimezone(zone)
+    return f"{local_time.hour:02}:{local_time.minute:02}"
 
 
 def day_name(when: datetime, zone: ZoneInfo, *, month: bool = True) -> str:

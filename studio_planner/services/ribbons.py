@@ -31,6 +31,10 @@ if TYPE_CHECKING:
     from studio_planner.services.ready_flags import Flag
 
 
+_FIRM = (Stage.TACK_FREE, Stage.RECOAT_OPENS)
+_HARD = (Stage.HANDLE, Stage.PRINT_FREE)
+
+
 @dataclass(frozen=True, slots=True)
 class PlannedStudio:
     """What all lanes share: the studio, its plan, its clocks and its hands."""
@@ -44,7 +48,8 @@ class PlannedStudio:
 class Ribbon:
     """One coat on a lane: its hands-on block, then its film until the next coat covers it.
 
-    `planned.start` to `planned.end` is the block.
+    `planned.start` to `planned.end` is the block; `begins` and `spread` are the same in
+    seconds since 1970 UTC.
     """
 
     def __init__(self, lane: Lane, planned: PlannedCoat) -> None:
@@ -53,6 +58,10 @@ class Ribbon:
         self.planned = planned
         self.coat: Coat = lane.piece.coat(planned.coat)
         self.product: Product = lane.studio.product(self.coat.product)
+        self.begins = planned.start.timestamp()
+        self.spread = planned.end.timestamp()
+        self._stages_known = False
+        self._fine_known = False
 
     @cached_property
     def film(self) -> Film:
@@ -108,25 +117,60 @@ class Ribbon:
         """When nothing of the ribbon shows any more, found without a clock if it can be."""
         return self.covered_by.start if self.covered_by is not None else self.until
 
+    @property
+    def shows_until(self) -> float:
+        """When nothing of it shows any more, as far as it is known [s since 1970 UTC]."""
+        covered = self.covered_by is not None
+        return self._seen_last if covered or self._stages_known else self._last_instant
+
+    @cached_property
+    def _seen_last(self) -> float:
+        return self._last_instant
+
+    @property
+    def _last_instant(self) -> float:
+        last = self.planned_until.timestamp()
+        # A window may stay open behind the coat that covers its film.
+        window = self.covered_by.window if self.covered_by is not None else None
+        closes = None if window is None else window.closes
+        return last if closes is None else max(last, closes.timestamp())
+
+    @cached_property
+    def phases(self) -> tuple[tuple[float, float, float], ...]:
+        """The film in three tones, wet, firm and hard: (from, to, tone) in seconds."""
+        until, film = max(self.until.timestamp(), self.spread), self.film
+        firm = min(max(film.first_of(_FIRM, until), self.spread), until)
+        hard = min(max(film.first_of(_HARD, until), firm), until)
+        cuts = ((self.spread, firm, 0.15), (firm, hard, 0.5), (hard, until, 0.9))
+        return tuple((start, end, tone) for start, end, tone in cuts if end > start)
+
+    @cached_property
+    def wet_until(self) -> float:
+        """When it is likely no longer wet, or where it ends [s since 1970 UTC]."""
+        return min(self.film.first_of(_FIRM, self.spread), self.until.timestamp())
+
     @cached_property
     def tones(self) -> tuple[tuple[float, float], ...]:
         """(second, tone 0 wet to 1 hard) from the block's end to where the ribbon ends."""
         return self.film.tones(self.until.timestamp())
 
-    @property
-    def shaded(self) -> bool:
-        """Whether everything that its clocks say has been asked already."""
-        return "tones" in self.__dict__ and "doorway" in self.__dict__
+    def known(self, *, fine: bool) -> bool:
+        """Whether clocks have said when its stages come, and if `fine` all that is drawn."""
+        return self._fine_known if fine else self._stages_known
 
-    def shade(self) -> None:
-        """Ask the clocks for everything that is drawn."""
-        _ = self.tones, self.doorway
+    def ask_clocks(self, *, fine: bool) -> None:
+        """Ask for the stages, and if `fine` for shades and doorway; they are kept."""
+        _ = self.until, self.film.marks
+        self._stages_known = True
+        if fine:
+            _ = self.tones, self.doorway
+            self._fine_known = True
 
     @property
-    def sketched_until(self) -> datetime:
-        """Where the ribbon ends as far as the plan says it, without asking a clock."""
-        if self.shaded or self.covered_by is not None:
-            return max(self.hidden_after, self.planned.end)
+    def planned_until(self) -> datetime:
+        """Where the ribbon ends as far as the plan says it, so that no clock is asked."""
+        if self.covered_by is not None or self._stages_known:
+            return self.hidden_after
         safe = (row.safe for row in self.lane.ready if row.safe is not None)
         return max(safe, default=self.planned.end)
 
@@ -179,6 +223,8 @@ class StepMark:
         """Place a planned step on its lane."""
         self.lane = lane
         self.planned = planned
+        self.begins = planned.start.timestamp()
+        self.shows_until = planned.end.timestamp()
 
     @property
     def start(self) -> datetime:
@@ -221,6 +267,11 @@ class Lane:
         ribbons: list[Bar] = [Ribbon(self, coat) for coat in self.coats]
         ribbons += [StepMark(self, step) for step in self._steps]
         return tuple(sorted(ribbons, key=_by_start))
+
+    @property
+    def known(self) -> bool:
+        """Whether the clocks of all its ribbons have been asked when their stages come."""
+        return all(bar.known(fine=False) for bar in self.bars if isinstance(bar, Ribbon))
 
     @property
     def bar_count(self) -> int:

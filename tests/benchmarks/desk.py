@@ -86,6 +86,13 @@ def frames(timeline: Timeline, move: Callable[[int], None]) -> list[float]:
     return times
 
 
+def _come_to_rest(timeline: Timeline) -> None:
+    """Draw all that is in view and around it: whoever zooms looks before scrolling on."""
+    timeline.viewport().repaint()
+    while not timeline.at_rest:
+        QApplication.processEvents()
+
+
 def measure_frames() -> bool:
     """Scroll and zoom over many bars; tell whether scrolling is fast enough."""
     canvas = Canvas(LIGHT, fonts_from(application().font()), scenes.NOW)
@@ -122,7 +129,7 @@ def measure_frames() -> bool:
         ("over lanes, hairlines", 20.0, scroll),
     ):
         zoomed_to(zoom_pixels)
-        QApplication.processEvents()
+        _come_to_rest(timeline)
         times = sorted(frames(timeline, move))
         medians[name] = statistics.median(times)
         slow = times[int(0.95 * FRAMES)]

@@ -62,4 +62,5 @@ def desk(qtbot: QtBot, window: DeskWindow, studio_path: Path) -> DeskWindow:
     """The window with the scene's studio open."""
     assert window.open_path(studio_path)
     qtbot.waitUntil(lambda: window.parts.side.hands.rows.rowCount() > 0)
+    qtbot.waitUntil(lambda: window.timeline.settled)
     return window

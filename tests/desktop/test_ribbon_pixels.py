@@ -36,6 +36,7 @@ def timeline_on(qtbot: QtBot, app: QApplication, theme: Theme, view: DeskView) -
     timeline.show_lanes()
     timeline.show()
     qtbot.waitExposed(timeline)
+    qtbot.waitUntil(lambda: timeline.settled)
     return timeline
 
 
