@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 import sys
 from typing import TYPE_CHECKING
 
@@ -22,11 +23,15 @@ if TYPE_CHECKING:
 
 DESKTOP_FILE = "studio-planner"
 STYLE = "fusion"
+_OBJECTS_BETWEEN_COLLECTIONS = 50_000
+"""A desk makes many objects when it opens and keeps them; looking through them takes time."""
+
 ICON = "icons/studio-planner.svg"
 
 
 def application(arguments: Sequence[str] = ()) -> QApplication:
     """The application, made once, in our own style; `arguments` are Qt's own."""
+    gc.set_threshold(_OBJECTS_BETWEEN_COLLECTIONS)
     found = QApplication.instance()
     app = found if isinstance(found, QApplication) else QApplication([sys.argv[0], *arguments])
     app.setApplicationName("studio-planner")

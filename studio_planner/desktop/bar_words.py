@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from datetime import UTC, datetime
-from html import escape
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.plans import Air, Trust
@@ -33,6 +32,8 @@ def lines(bar: Bar) -> list[str]:
 
 def tooltip(bar: Bar) -> str:
     """The name in bold, then the sentences, one on a line."""
+    from html import escape  # noqa: PLC0415 - when somebody points at a bar
+
     return f"<b>{escape(name(bar))}</b><br>" + "<br>".join(escape(line) for line in lines(bar))
 
 

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
+from functools import cached_property
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
-from studio_planner.desktop.room_strip import RoomStrip
-from studio_planner.desktop.side_panel import SidePanel
+from studio_planner.desktop.measures import ROOM_HEIGHT, SIDE_WIDTH
 from studio_planner.desktop.time_scroll import TimeScroll
 from studio_planner.desktop.timeline import Timeline
 
@@ -16,11 +16,16 @@ if TYPE_CHECKING:
     from collections.abc import Callable
 
     from studio_planner.desktop.canvas import Canvas
+    from studio_planner.desktop.room_strip import RoomStrip
+    from studio_planner.desktop.side_panel import SidePanel
     from studio_planner.services.desk import DeskView
 
 
 class DeskParts(QWidget):
-    """Timeline over room over scroll bar, the side beside them; a choice in one goes to all."""
+    """Timeline over room over scroll bar, the side beside them; a choice in one goes to all.
+
+    Room and side have their places from the start and come once the timeline has been drawn.
+    """
 
     def __init__(
         self, canvas: Canvas, attempt: Callable[[Callable[[], object]], bool], parent: QWidget
@@ -30,39 +35,86 @@ class DeskParts(QWidget):
         self._canvas = canvas
         self._attempt = attempt
         self.timeline = Timeline(canvas, self)
-        self.room = RoomStrip(canvas, self)
         self.time_scroll = TimeScroll(canvas.scale, self)
-        self.side = SidePanel(canvas, self)
+        self._room_place = _place(self)
+        self._room_place.setFixedHeight(ROOM_HEIGHT)
+        self._side_place = _place(self)
+        self._side_place.setFixedWidth(SIDE_WIDTH)
         self._lay_out()
+        self.timeline.drawing.drawn.connect(self._drawn_once)
+
+    @cached_property
+    def room(self) -> RoomStrip:
+        """The air of the room, on the timeline's axis."""
+        from studio_planner.desktop.room_strip import RoomStrip  # noqa: PLC0415 - see the class
+
+        room = RoomStrip(self._canvas, self._room_place)
+        _put(room, self._room_place)
+        return room
+
+    @cached_property
+    def side(self) -> SidePanel:
+        """Hands next, promises, and the chosen piece in section."""
+        from studio_planner.desktop.side_panel import SidePanel  # noqa: PLC0415 - see the class
+
+        side = SidePanel(self._canvas, self._side_place)
+        _put(side, self._side_place)
+        self.setTabOrder(self.timeline, side.hands)
+        self.setTabOrder(side.hands, side.promises)
         self.timeline.piece_chosen.connect(self._piece_chosen)
-        self.side.piece_chosen.connect(self.timeline.choose_piece)
+        side.piece_chosen.connect(self.timeline.choose_piece)
+        return side
 
     def _lay_out(self) -> None:
         left = QVBoxLayout()
         left.setSpacing(0)
         left.addWidget(self.timeline, 1)
-        left.addWidget(self.room)
+        left.addWidget(self._room_place)
         left.addWidget(self.time_scroll)
         layout = QHBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(0)
         layout.addLayout(left, 1)
-        layout.addWidget(self.side)
-        self.setTabOrder(self.timeline, self.side.hands)
-        self.setTabOrder(self.side.hands, self.side.promises)
+        layout.addWidget(self._side_place)
 
     def show_view(self, view: DeskView | None) -> None:
-        """Show a view of a studio in every part."""
+        """Show a view of a studio: on the timeline at once, in the other parts after it."""
+        del view  # the canvas has it
         self.timeline.show_lanes()
-        lanes, row = (view.lanes if view else ()), self._canvas.current_row
-        self.side.show_lane(lanes[row] if 0 <= row < len(lanes) else None)
+        if "side" in self.__dict__:
+            self.show_side()
+
+    def _drawn_once(self) -> None:
+        self.timeline.drawing.drawn.disconnect(self._drawn_once)
+        QTimer.singleShot(0, self, self._fill)
+
+    def _fill(self) -> None:
         # What needs hands asks many clocks: the timeline is up before it is asked.
-        QTimer.singleShot(0, self, self.show_side)
+        self.room.show()
+        self.show_side()
+        self.side.show()
 
     def show_side(self) -> None:
         """Ask anew what needs hands and how the promises stand."""
-        self._attempt(lambda: self.side.show_view(self._canvas.view))
+        view, row = self._canvas.view, self._canvas.current_row
+        lanes = view.lanes if view else ()
+        self.side.show_lane(lanes[row] if 0 <= row < len(lanes) else None)
+        self._attempt(lambda: self.side.show_view(view))
 
     def _piece_chosen(self, key: str) -> None:
         lanes = self.timeline.lanes.lanes
         self.side.show_lane(next((lane for lane in lanes if lane.piece.key == key), None))
+
+
+def _place(parent: QWidget) -> QWidget:
+    place = QWidget(parent)
+    layout = QVBoxLayout(place)
+    layout.setContentsMargins(0, 0, 0, 0)
+    return place
+
+
+def _put(part: QWidget, place: QWidget) -> None:
+    layout = place.layout()
+    if layout is not None:
+        layout.addWidget(part)
+        layout.activate()

@@ -13,6 +13,7 @@ from typing_extensions import override
 from studio_planner.desktop import bar_words, words
 from studio_planner.desktop.axis_marks import day_marks, hour_marks
 from studio_planner.desktop.ground_painter import spans_in_view
+from studio_planner.desktop.measures import LANE_HEAD_WIDTH
 
 if TYPE_CHECKING:
     from PySide6.QtGui import QPaintEvent
@@ -22,7 +23,6 @@ if TYPE_CHECKING:
     from studio_planner.desktop.lane_model import LaneModel
     from studio_planner.services.ribbons import Lane
 
-LANE_HEAD_WIDTH = 196
 _LEAST_NAMED = 14
 _LEAST_SHOWN = 0.6
 _LEAST_ROOMY = 44

@@ -12,7 +12,7 @@ from typing_extensions import override
 
 from studio_planner.desktop import words
 from studio_planner.desktop.ground_painter import draw_ground, draw_now
-from studio_planner.desktop.headers import LANE_HEAD_WIDTH
+from studio_planner.desktop.measures import LANE_HEAD_WIDTH, ROOM_HEIGHT
 
 if TYPE_CHECKING:
     from PySide6.QtGui import QPaintEvent
@@ -23,7 +23,6 @@ if TYPE_CHECKING:
 _STEPS = (300, 600, 1200, 1800, 3600, 7200, 10_800, 21_600)
 _LEAST_PIXELS = 4.0
 _CHUNK = 48
-_HEIGHT = 156
 _TOP = 10.0
 _SPLIT = 0.56
 _LEAST_RANGE = 4.0
@@ -38,10 +37,11 @@ class RoomStrip(QWidget):
         self._canvas = canvas
         self._kept: dict[tuple[int, int], tuple[AirSample, ...]] = {}
         self._view: object = None
-        self.setFixedHeight(_HEIGHT)
+        self.setFixedHeight(ROOM_HEIGHT)
         self.setAccessibleName("Room")
         canvas.scale.changed.connect(self.update)
         canvas.redrawn.connect(self._redrawn)
+        self._redrawn()
 
     def _redrawn(self) -> None:
         if self._view is not self._canvas.view:
@@ -140,13 +140,13 @@ class RoomStrip(QWidget):
     def _warmth_axis(self, samples: list[AirSample]) -> _Axis:
         low = min(s.celsius - s.band for s in samples)
         high = max(s.celsius + s.band for s in samples)
-        return _Axis(low, high, _TOP, _HEIGHT * _SPLIT - 2.0)
+        return _Axis(low, high, _TOP, ROOM_HEIGHT * _SPLIT - 2.0)
 
     def _margin_axis(self, samples: list[AirSample]) -> _Axis:
         margins = [s.margin for s in samples if s.margin is not None] or [0.0]
         least = self._least_margin
         low, high = min(*margins, least - 1.5), max(*margins, least + 1.0)
-        return _Axis(low, high, _HEIGHT * _SPLIT + 10.0, _HEIGHT - 8.0)
+        return _Axis(low, high, ROOM_HEIGHT * _SPLIT + 10.0, ROOM_HEIGHT - 8.0)
 
     def _draw_words(self, painter: QPainter, samples: list[AirSample]) -> None:
         canvas = self._canvas
@@ -169,7 +169,7 @@ class RoomStrip(QWidget):
         warm = self._warmth_axis(samples)
         for celsius in (warm.low, warm.high):
             self._tick(painter, warm.y(celsius), words.degrees(celsius, units), "quiet")
-        top = _HEIGHT * _SPLIT + 8.0
+        top = ROOM_HEIGHT * _SPLIT + 8.0
         if all(s.margin is None for s in samples):
             self._caption(painter, top, "dew-point margin unknown", "quiet")
             return

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QLabel, QVBoxLayout, QWidget
 from typing_extensions import override
 
 from studio_planner.desktop import words
+from studio_planner.desktop.measures import SIDE_WIDTH
 from studio_planner.desktop.section_view import SectionView
 from studio_planner.desktop.side_lists import RowList
 from studio_planner.desktop.side_rows import hands_rows, promise_rows
@@ -19,8 +20,6 @@ if TYPE_CHECKING:
     from studio_planner.desktop.canvas import Canvas
     from studio_planner.services.desk import DeskView
     from studio_planner.services.ribbons import Lane
-
-_WIDTH = 316
 
 
 class SidePanel(QWidget):
@@ -36,7 +35,7 @@ class SidePanel(QWidget):
         """Draw with `canvas`."""
         super().__init__(parent)
         self._canvas = canvas
-        self.setFixedWidth(_WIDTH)
+        self.setFixedWidth(SIDE_WIDTH)
         self.setAutoFillBackground(True)
         self.hands = RowList(canvas, "Hands next", "Nothing is planned to need hands.", self)
         self.promises = RowList(canvas, "Promises", "No orders with a plan yet.", self)
@@ -98,7 +97,7 @@ class SidePanel(QWidget):
         """Show the chosen piece in section."""
         title = "In section" if lane is None else f"{words.piece_name(lane.piece)}, in section"
         metrics = self._section_title.fontMetrics()
-        short = metrics.elidedText(title, Qt.TextElideMode.ElideRight, _WIDTH - 40)
+        short = metrics.elidedText(title, Qt.TextElideMode.ElideRight, SIDE_WIDTH - 40)
         self._section_title.setText(short)
         self._section_title.setToolTip(title)
         self.section.show_lane(lane)

@@ -40,9 +40,11 @@ class TimelineDrawing(QObject):
     """Draws lanes on a canvas and keeps what it has drawn.
 
     Signals:
+        drawn: everything has been drawn or sketched.
         renewed: there is more to see than was drawn last; draw again.
     """
 
+    drawn = Signal()
     renewed = Signal()
 
     def __init__(self, canvas: Canvas, parent: QObject) -> None:
@@ -96,6 +98,7 @@ class TimelineDrawing(QObject):
         self._draw_current(painter, stand)
         if not self._lanes:
             self._draw_empty(painter, stand.size)
+        self.drawn.emit()
 
     def _ribbons(self) -> RibbonTiles:
         if self._tiles is None:

@@ -91,7 +91,6 @@ class DeskWindow(QMainWindow):
         if self.isVisible():
             parts.show()
             self._body.activate()
-        self.setTabOrder(parts.side.promises, self.title_bar.plan_button)
         parts.timeline.setFocus()
         return parts
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import hashlib
 import re
 from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
@@ -61,5 +60,7 @@ def no_longer_kept(backups: Iterable[Backup], now: datetime) -> tuple[Backup, ..
 
 def _series(studio_file: Path) -> str:
     # Two studios of the same name in different folders must not thin out each other's backups.
-    where = hashlib.sha256(str(studio_file.absolute()).encode("utf-8", "surrogateescape"))
+    from hashlib import sha256  # noqa: PLC0415 - takes longer to load than a studio to open
+
+    where = sha256(str(studio_file.absolute()).encode("utf-8", "surrogateescape"))
     return f"{studio_file.stem} {where.hexdigest()[:8]}"

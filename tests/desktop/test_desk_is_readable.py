@@ -11,8 +11,9 @@ from PySide6.QtGui import QAccessible, QFontMetrics
 from PySide6.QtWidgets import QAbstractButton, QLabel, QWidget
 
 from studio_planner.desktop.fonts import fonts_from
-from studio_planner.desktop.headers import LANE_HEAD_WIDTH, lane_head_lines
+from studio_planner.desktop.headers import lane_head_lines
 from studio_planner.desktop.labels import LabelRow, TextStore
+from studio_planner.desktop.measures import LANE_HEAD_WIDTH
 from studio_planner.desktop.section_view import spread
 from studio_planner.desktop.side_lists import RowList
 from tests.desktop import scenes

@@ -1,0 +1,12 @@
+"""Sizes in pixels that several parts of the desk keep to."""
+
+from __future__ import annotations
+
+LANE_HEAD_WIDTH = 196
+"""How wide the names of the pieces are, left of the time axis."""
+
+ROOM_HEIGHT = 156
+"""How high the room under the timeline is."""
+
+SIDE_WIDTH = 316
+"""How wide the side of the desk is."""
