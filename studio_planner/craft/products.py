@@ -4,11 +4,15 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from enum import StrEnum
+from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import Rulebook
 from studio_planner.science.cups import CupFigure, CupLife, cup_life
 from studio_planner.science.laws import LawError, SheetFigure, StageLaw, stage_law
 from studio_planner.science.stages import Stage
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
 
 CUP_SHEET_GRAMS = 100.0
 """The mass that a printed cup life holds for when the sheet names none (common practice)."""
@@ -153,7 +157,7 @@ class Product:
     def _check_law(self, stage: Stage, rules: Rulebook) -> None:
         try:
             if stage is Stage.CUP_LIFE:
-                cup_life(self._cup_figures())
+                cup_life_of(self.sheet, None)
             else:
                 self.law(stage)
         except LawError as error:
@@ -192,11 +196,17 @@ class Product:
 
     def cup_life(self) -> CupLife | None:
         """Cup life by mass and temperature; None when the sheet says nothing about it."""
-        figures = self._cup_figures()
-        return cup_life(figures, film=self.law(Stage.WORKING_TIME)) if figures else None
+        return cup_life_of(self.sheet, self.law(Stage.WORKING_TIME))
 
-    def _cup_figures(self) -> list[CupFigure]:
-        return [
-            CupFigure(p.celsius, p.mass_g or CUP_SHEET_GRAMS, p.from_hours, p.to_hours)
-            for p in self.figures(Stage.CUP_LIFE)
-        ]
+
+def cup_life_of(points: Sequence[SheetPoint], film: StageLaw | None) -> CupLife | None:
+    """Cup life of a sheet's points; None when none of them is a cup life.
+
+    `film` is the law of the working time, which a cup life never outlasts.
+    """
+    figures = [
+        CupFigure(p.celsius, p.mass_g or CUP_SHEET_GRAMS, p.from_hours, p.to_hours)
+        for p in points
+        if p.stage is Stage.CUP_LIFE
+    ]
+    return cup_life(figures, film=film) if figures else None

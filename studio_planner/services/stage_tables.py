@@ -6,11 +6,10 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import BrokenRule, InvalidEntry
-from studio_planner.craft.products import Product, ProductKind
+from studio_planner.craft.products import Product, ProductKind, cup_life_of
 from studio_planner.science.clocks import StageClock
 from studio_planner.science.laws import LawError
 from studio_planner.science.stages import Basis, Edge, Stage
-from studio_planner.services.cup_times import cup_life_of
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterable, Sequence
