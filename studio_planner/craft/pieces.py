@@ -237,6 +237,12 @@ class Piece:
                 return index
         raise KeyError(key)
 
+    def coat_name(self, key: str) -> str:
+        """What a coat is called: its kind, numbered where the stack has several of it."""
+        coat = self.coat(key)
+        alike = [one.key for one in self.stack if one.kind is coat.kind]
+        return str(coat.kind) if len(alike) == 1 else f"{coat.kind} {alike.index(key) + 1}"
+
     @property
     def footprint(self) -> tuple[float, float]:
         """Length and width in mm that the piece, or the set in rows, takes on its spot."""

@@ -316,6 +316,6 @@ def _skipped(studio: Studio, piece: Piece, coat: Coat, stage: Stage) -> bool:
 def _sentence(piece: Piece, coat: Coat, product: str, stage: Stage) -> str:
     words = stage.value.replace("_", " ")
     return (
-        f"{piece.name}, {coat.kind} {coat.key}: the data sheet of {product} has no figure for "
-        f"{words}; add one from the sheet."
+        f"{piece.name}, {piece.coat_name(coat.key)}: the data sheet of {product} has no figure "
+        f"for {words}; add one from the sheet."
     )

@@ -11,6 +11,7 @@ from studio_planner.craft.plans import Change
 from studio_planner.planning import what_if
 from studio_planner.planning.clockwork import Clockworks
 from studio_planner.planning.quick import quick_plan
+from studio_planner.planning.why_stuck import DAYS_ASKED_FOR
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -50,8 +51,15 @@ def _late(outcome: Outcome) -> bool:
 
 def _told(tried: _Trials, outcome: Outcome) -> Outcome:
     order = tried.order(outcome.order)
+    stuck = [row.reason for row in tried.plan.unplanned if row.piece in order.pieces]
+    if any(reason.endswith(DAYS_ASKED_FOR) for reason in stuck):
+        # More days are the answer, and nothing else needs to be tried.
+        return replace(outcome, reason=" ".join(stuck))
     found = tried.changes_for(outcome)
-    return replace(outcome, reason=_reason(tried, order, found), changes=found)
+    reason = " ".join(stuck) or _reason(tried, order, found)
+    if not any(change.keeps_promise for change in found):
+        reason += " None of the changes that were tried keeps it; the soonest date is below."
+    return replace(outcome, reason=reason, changes=found)
 
 
 class _Trials:
@@ -94,7 +102,8 @@ class _Trials:
         """Tried changes: those that keep the promise first, then the best of the others."""
         found: list[Change] = []
         for change in self._all_changes(outcome.order):
-            if not any(change.words == one.words for one in found):
+            simpler = (one.words for one in found if one.keeps_promise)
+            if not any(words in change.words for words in simpler):
                 found.append(change)
             if sum(one.keeps_promise for one in found) >= _ENOUGH:
                 break
@@ -135,7 +144,7 @@ class _Trials:
             what_if.with_tireless_hands(what_if.alone(self.studio, outcome.order))
         )
         best = self.outcome(studio, outcome.order)
-        words = "even alone, with hands day and night in a warm room"
+        words = "nothing else to pour, hands day and night and a warm room"
         return _change(words, best)
 
 
@@ -153,9 +162,6 @@ def _sooner(one: Outcome | Change | None, other: Outcome | Change | None) -> boo
 
 def _reason(tried: _Trials, order: Order, found: tuple[Change, ...]) -> str:
     """The first rung of the ladder that makes the order late is what binds it."""
-    stuck = [row.reason for row in tried.plan.unplanned if row.piece in order.pieces]
-    if stuck:
-        return " ".join(stuck)
     alone = what_if.alone(tried.studio, order.key)
     tireless = what_if.with_tireless_hands(alone)
     if not tried.in_time(tireless, order.key, first=True):

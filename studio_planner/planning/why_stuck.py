@@ -15,6 +15,9 @@ if TYPE_CHECKING:
     from studio_planner.planning.spans import Stretches
 
 
+DAYS_ASKED_FOR = "does not fit into the days that were asked for."
+
+
 def why_stuck(placer: Placer, stuck: Stuck) -> list[Unplanned]:
     """One row for each piece of a stuck chain."""
     coat, reason = _reason(placer, stuck)
@@ -39,7 +42,7 @@ def _reason(placer: Placer, stuck: Stuck) -> tuple[str | None, str]:
         )
     task = stuck.chain.tasks[stuck.dead.index]
     words = _rule(placer, stuck, stuck.ground, task)
-    return task.coat.key, f"{task.coat.kind} {task.coat.key} {words}"
+    return task.coat.key, f"the {piece.coat_name(task.coat.key)} {words}"
 
 
 def _no_spot(piece: Piece) -> str:
@@ -55,7 +58,9 @@ def _rule(placer: Placer, stuck: Stuck, ground: Ground, task: Task) -> str:
     dead = stuck.dead
     means = placer.means
     if means.until < means.end:
-        return "does not fit into the days that were asked for."
+        return DAYS_ASKED_FOR
+    if all(free.last_start is None for free in means.shop.hands.values()):
+        return "needs hands, and nobody has working hours in the time looked at."
     if dead is None or not dead.ranges:
         return _window_words(task)
     hands = means.shop.starts(list(dead.ranges), task.lead, task.block, 400)

@@ -276,3 +276,10 @@ def test_leaf_is_refused_on_a_bare_face_and_welcome_on_size() -> None:
         ).below(1)
         == 0
     )
+
+
+def test_coats_of_one_kind_are_numbered_and_a_lone_one_is_not() -> None:
+    floods = [coat(key, kind=CoatKind.FLOOD) for key in ("a", "b")]
+    seal = coat("s", kind=CoatKind.SEAL)
+    stack = piece(seal, *floods)
+    assert [stack.coat_name(key) for key in ("s", "a", "b")] == ["seal", "flood 1", "flood 2"]

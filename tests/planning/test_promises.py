@@ -49,7 +49,7 @@ def test_a_date_that_the_cure_cannot_meet_says_so_with_the_earliest_date() -> No
     outcome = explained(one_order(1))
     assert outcome.reason.startswith(("Cure time", "Too cold"))
     assert not any(change.keeps_promise for change in outcome.changes)
-    assert outcome.changes[-1].words.startswith("even alone, with hands day and night")
+    assert outcome.changes[-1].words.startswith("nothing else to pour, hands day and night")
     assert outcome.changes[-1].leaves is not None
     assert outcome.changes[-1].leaves > outcome.due
 
