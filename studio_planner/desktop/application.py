@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+import atexit
 import gc
 import sys
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QCoreApplication, QEvent, Qt
 from PySide6.QtGui import QIcon
 from PySide6.QtWidgets import QApplication
 
@@ -33,7 +34,7 @@ def application(arguments: Sequence[str] = ()) -> QApplication:
     """The application, made once, in our own style; `arguments` are Qt's own."""
     gc.set_threshold(_OBJECTS_BETWEEN_COLLECTIONS)
     found = QApplication.instance()
-    app = found if isinstance(found, QApplication) else QApplication([sys.argv[0], *arguments])
+    app = found if isinstance(found, QApplication) else _started(arguments)
     app.setApplicationName("studio-planner")
     app.setApplicationDisplayName("Studio planner")
     app.setDesktopFileName(DESKTOP_FILE)
@@ -41,6 +42,20 @@ def application(arguments: Sequence[str] = ()) -> QApplication:
         app.setStyle(STYLE)
     app.setWindowIcon(QIcon(str(resource_path(ICON))))
     return app
+
+
+def _started(arguments: Sequence[str]) -> QApplication:
+    # A window that outlives the interpreter takes the process down with it, however it ends.
+    atexit.register(close_windows)
+    return QApplication([sys.argv[0], *arguments])
+
+
+def close_windows() -> None:
+    """Close and let go of every window that is left."""
+    for window in QApplication.topLevelWidgets():
+        window.close()
+        window.deleteLater()
+    QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
 
 
 def system_look(app: QApplication) -> Look:
@@ -74,12 +89,15 @@ def run_desk(
     dialogs: Dialogs | None = None,
     look: Look | None = None,
 ) -> int:
-    """Show the desk on the studio at `path` until its window is closed; the exit code."""
+    """Show the desk on the studio at `path` until its window is closed; the exit code.
+
+    However it ends, the window is closed, its planning stopped and its file let go.
+    """
     window = desk_window(clock, dialogs=dialogs, look=look)
-    if path is not None:
-        window.open_soon(path)
-    window.show()
-    code = int(QApplication.exec())
-    # A window that outlives the application takes the process down with it.
-    window.close()
-    return code
+    try:
+        if path is not None:
+            window.open_soon(path)
+        window.show()
+        return int(QApplication.exec())
+    finally:
+        window.close()
