@@ -29,7 +29,7 @@ class PlanningProcess(QObject):
 
     Signals:
         started: planning has begun.
-        planned: the file holds a new plan.
+        planned: the file holds a new plan; there may be pieces that it could not plan.
         failed: it does not; one sentence says why. Empty when it was stopped.
     """
 
@@ -86,12 +86,15 @@ class PlanningProcess(QObject):
         process = self._let_go()
         if process is None:
             return
+        ended = status is QProcess.ExitStatus.NormalExit
+        said = _text(process.readAllStandardOutput().data())
         if self._stopped:
             self.failed.emit("")
-        elif code == 0 and status is QProcess.ExitStatus.NormalExit:
+        elif ended and (code == 0 or (code == 1 and _kept(said))):
             self.planned.emit()
         else:
-            self.failed.emit(_reason(process))
+            wrong = _text(process.readAllStandardError().data())
+            self.failed.emit(_reason(said, wrong))
 
     def _could_not_start(self, error: QProcess.ProcessError) -> None:
         if (
@@ -116,10 +119,14 @@ def _search_path(environment: QProcessEnvironment) -> str:
     )
 
 
-def _reason(process: QProcess) -> str:
+def _kept(said: str) -> bool:
+    """Whether the planner has kept its plan, though not of every piece."""
+    found = _json(said)
+    return isinstance(found, dict) and found.get("kept") is True
+
+
+def _reason(said: str, wrong: str) -> str:
     """What the planner said, its reasons or the error; its traces are not for the maker."""
-    said = _text(process.readAllStandardOutput().data())
-    wrong = _text(process.readAllStandardError().data())
     reasons = _reasons_in(said)
     if reasons:
         return " ".join(reasons)
@@ -130,14 +137,20 @@ def _reason(process: QProcess) -> str:
 
 
 def _reasons_in(said: str) -> list[str]:
-    from json import JSONDecodeError, loads  # noqa: PLC0415 - only needed when something failed
-
-    try:
-        found = loads(said)
-    except JSONDecodeError:
+    found = _json(said)
+    if found is None:
         return [line.strip() for line in said.splitlines() if line.strip()][:3]
     reasons = found.get("reasons", []) if isinstance(found, dict) else []
     return [str(reason) for reason in reasons]
+
+
+def _json(said: str) -> object:
+    from json import JSONDecodeError, loads  # noqa: PLC0415 - only needed when something failed
+
+    try:
+        return loads(said)
+    except JSONDecodeError:
+        return None
 
 
 def _text(data: object) -> str:

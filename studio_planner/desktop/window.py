@@ -16,6 +16,7 @@ from studio_planner.desktop.menus import build_menus
 from studio_planner.desktop.notice_line import NoticeLine
 from studio_planner.desktop.theme import Look, theme_for
 from studio_planner.desktop.title_bar import TitleBar
+from studio_planner.desktop.verdicts import planned_words
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -231,8 +232,8 @@ class DeskWindow(QMainWindow):
 
     def _planned(self) -> None:
         self._offer_planning()
-        if self.read_again():
-            self.notice.say("Planned again.")
+        if self.read_again() and self.session is not None:
+            self.notice.say(planned_words(self.session.view))
 
     def _not_planned(self, why: str) -> None:
         self._offer_planning()

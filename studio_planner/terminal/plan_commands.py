@@ -28,7 +28,8 @@ _MOST_DAYS = 366
 def plan(arguments: argparse.Namespace, around: Surroundings) -> int:
     """Plan again and print the plan; the file changes only with --keep.
 
-    Exit code 1 when a piece cannot be planned. The JSON is that of `plan_json`.
+    Exit code 1 when a piece cannot be planned; the plan of all others is printed, and kept
+    with --keep, all the same. JSON: that of `plan_json`, and kept: whether it is in the file.
     """
     path = Path(arguments.file)
     studio = read_studio(path)
@@ -43,7 +44,8 @@ def plan(arguments: argparse.Namespace, around: Surroundings) -> int:
     if arguments.keep:
         keep_plan(path, made.plan)
     if arguments.json:
-        say_json(plan_json(studio, made.plan, made.report.warnings))
+        found = plan_json(studio, made.plan, made.report.warnings)
+        say_json({**found, "kept": bool(arguments.keep)})
     else:
         print_plan(studio, made.plan, made.report.warnings)
     return 1 if made.plan.unplanned else 0

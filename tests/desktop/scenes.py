@@ -313,6 +313,14 @@ def planned(room: Place | None = None) -> Studio:
     return replace(bare, plan=plan)
 
 
+def crowded() -> Studio:
+    """The scene's studio with one more board, which fits on no spot."""
+    door = replace(
+        PIECES[-1], key="d", name="Barn door", shape=Rectangle(length_mm=2000, width_mm=900)
+    )
+    return replace(planned(), pieces=(*PIECES, door))
+
+
 def poured_studio() -> Studio:
     """The scene's studio without a plan, with one coat written down as poured."""
     pour = Poured(

@@ -17,7 +17,7 @@ from studio_planner.desktop.planning_process import PlanningProcess
 from studio_planner.desktop.theme import Look
 from studio_planner.desktop.window import DeskWindow, system_zone
 from studio_planner.services.ribbons import Ribbon
-from studio_planner.storage.studio_file import open_studio
+from studio_planner.storage.studio_file import create_studio, open_studio
 from tests.desktop import scenes
 
 if TYPE_CHECKING:
@@ -301,6 +301,25 @@ def test_planning_again_runs_apart_and_the_desk_shows_the_new_plan(
     assert desk.session.revision > before
     bars = [bar for lane in desk.timeline.lanes.lanes for bar in lane.bars]
     assert any(isinstance(bar, Ribbon) and not bar.planned.poured for bar in bars)
+
+
+@pytest.mark.slow
+def test_what_can_be_planned_is_shown_and_what_cannot_is_named(
+    qtbot: QtBot, window: DeskWindow, tmp_path: Path
+) -> None:
+    path = tmp_path / "crowded.studio"
+    studio = scenes.crowded()
+    create_studio(path, studio).close()
+    assert window.open_path(path)
+    with qtbot.waitSignal(window.planning.planned, timeout=60_000, raising=True):
+        window.verbs["plan"].trigger()
+    assert window.session is not None
+    plan = window.session.studio.plan
+    assert plan is not None
+    assert plan != studio.plan
+    assert [row.piece for row in plan.unplanned] == ["d"]
+    assert "Not planned: Barn door: no spot is large enough" in window.notice.words
+    assert not window.notice.words.startswith("Not done")
 
 
 def run_instead(window: DeskWindow, program: list[str]) -> None:

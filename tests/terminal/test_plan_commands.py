@@ -46,7 +46,7 @@ def test_the_json_of_a_plan_has_the_keys_that_are_written_down(
     plan = terminal("plan", unplanned, "--json").json
     assert set(plan) == {
         "studio", "zone", "made", "start", "coats", "steps", "orders", "unplanned", "reasons",
-        "warnings",
+        "warnings", "kept",
     }  # fmt: skip
     assert all(set(coat) == COAT_KEYS for coat in plan["coats"])
     assert all(set(order) == ORDER_KEYS for order in plan["orders"])
@@ -75,7 +75,19 @@ def test_a_plan_for_some_days_says_what_does_not_fit_into_them(
     plan = answer.json
     assert all(coat["start"] < "2026-02-03T07:00" for coat in plan["coats"])
     assert plan["reasons"] == [row["reason"] for row in plan["unplanned"]] != []
+    assert plan["kept"] is False
     assert "Not planned: " in terminal("plan", unplanned, "--days", "1").out
+
+
+def test_a_plan_of_only_some_pieces_is_kept_and_says_so(
+    terminal: Terminal, unplanned: Path
+) -> None:
+    answer = terminal("plan", unplanned, "--days", "1", "--keep", "--json")
+    assert answer.code == 1
+    assert answer.json["kept"] is True
+    assert [row.reason for row in read_planned(unplanned)[1].unplanned] == answer.json[
+        "reasons"
+    ]
 
 
 @pytest.mark.parametrize("as_json", [False, True])
