@@ -79,11 +79,16 @@ def hands_rows(view: DeskView) -> tuple[HandsRow, ...]:
         later = first_after(view.studio, plan, view.now)
         items = () if later is None else (later,)
     groups: dict[tuple[object, ...], list[HandsItem]] = {}
-    for item in sorted(items, key=lambda item: (item.start, item.deadline)):
+    for item in sorted(items, key=_comes):
         groups.setdefault(
             (item.kind, item.start, item.end, _coat_kind(view.studio, item)), []
         ).append(item)
     return tuple(_hands_row(view, group) for group in list(groups.values())[:_MOST_ROWS])
+
+
+def _comes(item: HandsItem) -> tuple[datetime, datetime]:
+    """What can still be made good comes in the order of its deadline, the rest as planned."""
+    return (item.deadline if item.missed else item.start, item.deadline)
 
 
 def _coat_kind(studio: Studio, item: HandsItem) -> str:
@@ -117,7 +122,10 @@ def _detail(pieces: str, item: HandsItem, deadline: datetime, view: DeskView) ->
     zone = view.studio.time_zone
     same = deadline.astimezone(zone).date() == view.now.astimezone(zone).date()
     last = words.clock_time(deadline, zone) if same else words.moment(deadline, zone)
-    return f"{pieces}, by {last}"
+    if not item.missed:
+        return f"{pieces}, by {last}"
+    planned = words.span(item.start, item.end, zone)
+    return f"{pieces}, planned {planned}: not recorded as poured; still possible until {last}"
 
 
 def _left(item: HandsItem, deadline: datetime, now: datetime) -> str:
@@ -125,6 +133,8 @@ def _left(item: HandsItem, deadline: datetime, now: datetime) -> str:
         return words.until_words(item.start, now)
     if now < item.end:
         return "under way"
+    if item.missed:
+        return "not recorded"
     hours = (deadline - now).total_seconds() / 3600.0
     return f"{words.length_of_time(hours)} left" if hours > 0 else "overdue"
 

@@ -46,7 +46,8 @@ class HandsItem:
     """Something to do with `piece` (a key), planned from `start` to `end`.
 
     It can be done from `opens` on and has to be done by `deadline`; `if_left` says what
-    happens otherwise. `number` is that of the coat it is about, `coat` its key.
+    happens otherwise. `number` is that of the coat it is about, `coat` its key. `missed` marks
+    a coat whose block is over and that is not written down as poured; it is still possible.
     """
 
     kind: HandsKind
@@ -60,3 +61,4 @@ class HandsItem:
     person: str
     spot: str | None
     if_left: str
+    missed: bool = False

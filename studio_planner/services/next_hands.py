@@ -1,12 +1,13 @@
 """What needs hands in the next hours, sorted by deadline.
 
 The kept plan is taken as what is being done: a coat whose planned block lies before the moment
-asked about counts as poured at its planned time. Until it is written down as poured, its
-window's closing stays on the list.
+asked about counts as poured at its planned time. Until it is written down as poured it stays
+on the list while it can still be poured in its window, and then the window's closing does.
 """
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 from typing import TYPE_CHECKING
 
@@ -64,9 +65,11 @@ class _Items:
 
     def _of_coat(self, coat: PlannedCoat) -> Iterator[HandsItem]:
         if not coat.poured:
-            yield self._pour(coat)
+            pour = self._pour(coat)
+            missed = coat.end <= self._now < pour.deadline
+            yield replace(pour, missed=missed)
             closes = None if coat.window is None else coat.window.closes
-            if closes is not None and coat.start <= self._now:
+            if closes is not None and max(coat.end, pour.deadline) <= self._now:
                 yield self._closing(coat, closes)
         if self._kind(coat) is not CoatKind.LEAF:
             yield from self._while_wet(coat)

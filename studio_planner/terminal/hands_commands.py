@@ -38,7 +38,8 @@ def next_(arguments: argparse.Namespace, around: Surroundings) -> int:
     """List what needs hands in the next hours.
 
     JSON: at, hours, and items: each with what, number, piece, piece_name, coat, start, end,
-    opens, deadline, person, spot, if_left.
+    opens, deadline, person, spot, if_left, missed (its block is over and it is not written
+    down as poured; it can still be begun until the deadline).
     """
     studio, plan = read_planned(Path(arguments.file))
     zone = studio.time_zone
@@ -71,6 +72,7 @@ def _item_json(studio: Studio, item: HandsItem) -> dict[str, Any]:
         "person": item.person,
         "spot": item.spot,
         "if_left": item.if_left,
+        "missed": item.missed,
     }
 
 
@@ -82,7 +84,7 @@ def _print_items(studio: Studio, now: datetime, items: Sequence[HandsItem]) -> N
     rows = [
         (
             "" if item.number is None else str(item.number),
-            item.kind,
+            f"{item.kind}, not recorded as poured" if item.missed else item.kind,
             studio.piece(item.piece).name,
             short_moment(zone, item.start),
             short_moment(zone, item.deadline),

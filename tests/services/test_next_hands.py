@@ -13,8 +13,10 @@ from studio_planner.services.sample import sample_studio
 from tests.services.small_studios import DAY, cut_down, morning
 
 if TYPE_CHECKING:
-    from studio_planner.craft.plans import Plan
+    from studio_planner.craft.plans import Plan, PlannedCoat
     from studio_planner.craft.studio import Studio
+
+HOUR = timedelta(hours=1)
 
 
 @pytest.fixture(scope="module")
@@ -128,18 +130,42 @@ def test_only_the_next_hours_are_listed(studio: Studio, plan: Plan) -> None:
     assert all(item.end > plan.start or item.deadline > plan.start for item in items)
 
 
-def test_a_window_stays_on_the_list_until_its_coat_is_written_down(
+def _roomy(plan: Plan) -> PlannedCoat:
+    """An unpoured coat that could still be begun an hour after its block is over."""
+    for coat in plan.coats:
+        closes = None if coat.window is None or coat.poured else coat.window.closes
+        if closes is not None and closes > coat.end + (coat.end - coat.start) + HOUR:
+            return coat
+    pytest.fail("no coat of the plan has time to spare in its window")
+
+
+def _about(studio: Studio, plan: Plan, coat: PlannedCoat, now: datetime) -> dict[str, bool]:
+    items = next_hands(studio, plan, now, hours=48)
+    kinds = {HandsKind.POUR, HandsKind.WINDOW_CLOSES}
+    return {i.kind: i.missed for i in items if i.number == coat.number and i.kind in kinds}
+
+
+def test_a_coat_past_its_block_is_missed_as_long_as_it_can_still_be_begun(
     studio: Studio, plan: Plan
 ) -> None:
-    coat = next(c for c in plan.coats if not c.poured and c.window and c.window.closes)
-    after = coat.end + timedelta(minutes=1)
-    closing = _of(next_hands(studio, plan, after, hours=48), HandsKind.WINDOW_CLOSES)
-    assert coat.number in {item.number for item in closing}
+    coat = _roomy(plan)
+    assert coat.window is not None
+    assert coat.window.closes is not None
+    latest = coat.window.closes - (coat.end - coat.start)
+    minute = timedelta(minutes=1)
+    assert _about(studio, plan, coat, coat.end - minute) == {HandsKind.POUR: False}
+    assert _about(studio, plan, coat, coat.end + minute) == {HandsKind.POUR: True}
+    assert _about(studio, plan, coat, latest - minute) == {HandsKind.POUR: True}
+    assert _about(studio, plan, coat, latest + minute) == {HandsKind.WINDOW_CLOSES: False}
+    assert _about(studio, plan, coat, coat.window.closes + minute) == {}
+
+
+def test_what_is_written_down_as_poured_leaves_the_list(studio: Studio, plan: Plan) -> None:
+    coat = _roomy(plan)
     written = replace(
         plan, coats=tuple(replace(c, poured=c.poured or c is coat) for c in plan.coats)
     )
-    closing = _of(next_hands(studio, written, after, hours=48), HandsKind.WINDOW_CLOSES)
-    assert coat.number not in {item.number for item in closing}
+    assert _about(studio, written, coat, coat.end + HOUR) == {}
 
 
 def test_after_the_last_thing_there_is_none(studio: Studio, plan: Plan) -> None:

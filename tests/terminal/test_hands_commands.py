@@ -24,7 +24,7 @@ def test_next_lists_what_needs_hands_sorted_by_deadline(
     assert found["hours"] == 12.0
     keys = {
         "what", "number", "piece", "piece_name", "coat", "start", "end", "opens", "deadline",
-        "person", "spot", "if_left",
+        "person", "spot", "if_left", "missed",
     }  # fmt: skip
     assert all(set(item) == keys for item in found["items"])
     deadlines = [datetime.fromisoformat(item["deadline"]) for item in found["items"]]
