@@ -6,19 +6,21 @@ whole days; the wall clock shows the same times as in the stored one.
 
 from __future__ import annotations
 
+from contextlib import suppress
 from dataclasses import replace
 from datetime import date, datetime, time, timedelta
 from functools import lru_cache
 from os.path import lexists
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.errors import StudioError
 from studio_planner.craft.local_time import instant
 from studio_planner.craft.resources import resource_path
-from studio_planner.services.plan_again import plan_again
 from studio_planner.services.studio_files import create
 from studio_planner.storage.exchange import studio_from_json
 from studio_planner.storage.file_errors import told_about
 from studio_planner.storage.placing import refuse_existing
+from studio_planner.storage.studio_file import open_studio
 
 if TYPE_CHECKING:
     from pathlib import Path
@@ -36,6 +38,8 @@ REFERENCE_DAY = date(2026, 2, 2)
 
 PLANNED_AT = time(7, 0)
 """When on its first day the sample's plan is made, on the wall clock."""
+
+_SHORTER_THAN_ITS_PLAN = timedelta(days=7)
 
 EARLIEST, LATEST = date(1980, 1, 1), date(2150, 12, 31)
 """Days that the sample can be dated from: beyond them time zones are guesswork."""
@@ -59,6 +63,9 @@ def sample_day(now: datetime) -> date:
 
 def planned_sample(day: date) -> Studio:
     """Give the sample studio with the plan that was made on the morning of `day`."""
+    # A desk that opens a sample which is there already has no use for a planner.
+    from studio_planner.services.plan_again import plan_again  # noqa: PLC0415
+
     studio = sample_studio(day)
     made = plan_again(studio, instant(studio.time_zone, day, PLANNED_AT))
     return replace(studio, plan=made.plan)
@@ -74,13 +81,55 @@ def create_sample(path: Path, day: date) -> Studio:
 
 
 def sample_file(folder: Path, now: datetime) -> Path:
-    """Give the sample's file in a folder; both are made when they are not there."""
+    """Give the sample's file in a folder; both are made when they are not there.
+
+    A sample whose whole plan has gone by is made anew for today, if nobody has changed it.
+    """
     path = folder / FILE_NAME
     if not lexists(path):
         with told_about(folder):
             folder.mkdir(parents=True, exist_ok=True)
         create_sample(path, sample_day(now))
+    elif _written_long_before(path, now):
+        # A sample that cannot be read or written now says so itself when it is opened.
+        with suppress(StudioError):
+            _renew(path, now)
     return path
+
+
+def _written_long_before(path: Path, now: datetime) -> bool:
+    # Tells without opening the file, which would hold up the desk every time.
+    with suppress(OSError):
+        return now.timestamp() - path.stat().st_mtime > _SHORTER_THAN_ITS_PLAN.total_seconds()
+    return False
+
+
+def _renew(path: Path, now: datetime) -> None:
+    with open_studio(path) as file:
+        revision, studio = file.revision(), file.read()
+        if _gone_by(studio, now) and _as_made(studio):
+            # Whoever changes it in the meantime wins: this write is refused then.
+            file.write(planned_sample(sample_day(now)), expected_revision=revision)
+
+
+def _gone_by(studio: Studio, now: datetime) -> bool:
+    plan = studio.plan
+    if plan is None or not plan.coats:
+        return False
+    ends = [coat.end for coat in plan.coats] + [step.end for step in plan.steps]
+    return max(ends) < now
+
+
+def _as_made(studio: Studio) -> bool:
+    """Tell whether a studio is the sample of some day, with the plan of that morning."""
+    plan, zone = studio.plan, studio.time_zone
+    if plan is None:
+        return False
+    day = plan.start.astimezone(zone).date()
+    morning = instant(zone, day, PLANNED_AT)
+    if not EARLIEST <= day <= LATEST or (plan.start, plan.made) != (morning, morning):
+        return False
+    return replace(studio, plan=None) == sample_studio(day)
 
 
 @lru_cache(maxsize=1)
