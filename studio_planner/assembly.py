@@ -5,20 +5,19 @@ from __future__ import annotations
 import os
 import sys
 from datetime import UTC, datetime
-from typing import TYPE_CHECKING
+from pathlib import Path
+from typing import TYPE_CHECKING, TextIO
 
 from studio_planner.craft.errors import StudioError
 from studio_planner.terminal.entry import run as run_terminal
+from studio_planner.terminal.screens import Screen, screen_of
 from studio_planner.terminal.surroundings import Surroundings
 
 if TYPE_CHECKING:
-    from collections.abc import Mapping, Sequence
-    from pathlib import Path
+    from collections.abc import Sequence
 
 NAME = "studio-planner"
 """What the program's own folders are called."""
-
-_SCREEN_VARIABLES = ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM")
 
 
 class SystemClock:
@@ -31,24 +30,31 @@ class SystemClock:
 
 def run(argv: Sequence[str]) -> int:
     """Run the program with the words after its name; gives the exit code."""
-    for stream in (sys.stdout, sys.stderr):
+    for stream in _streams():
         # A letter that the terminal cannot show must not end the program.
         if hasattr(stream, "reconfigure"):
             stream.reconfigure(errors="replace")
     around = Surroundings(
         clock=SystemClock(),
-        has_screen=has_screen(sys.platform, os.environ),
+        screen=this_screen,
         data_folder=data_folder,
         open_desk=open_desk,
     )
     return run_terminal(argv, around)
 
 
-def has_screen(platform: str, environment: Mapping[str, str]) -> bool:
-    """Tell whether a window can be expected to open; off Linux it always is."""
-    if not platform.startswith("linux"):
-        return True
-    return any(environment.get(name) for name in _SCREEN_VARIABLES)
+def _streams() -> tuple[TextIO, TextIO]:
+    """Give the outputs; one that was closed before the start leads nowhere."""
+    for name in ("stdout", "stderr"):
+        if getattr(sys, name) is None:
+            nowhere = Path(os.devnull).open("w", encoding="utf-8")  # noqa: SIM115 - to the end
+            setattr(sys, name, nowhere)
+    return sys.stdout, sys.stderr
+
+
+def this_screen() -> Screen:
+    """Ask the display that this process was given whether a window can open on it."""
+    return screen_of(sys.platform, os.environ)
 
 
 def data_folder() -> Path:

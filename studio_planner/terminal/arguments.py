@@ -9,9 +9,12 @@ from typing import TYPE_CHECKING, NoReturn
 from typing_extensions import override
 
 from studio_planner.terminal.bad_input import BadInput
+from studio_planner.terminal.writing import say
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
+
+    from _typeshed import SupportsWrite
 
 PROGRAM = "studio-planner"
 
@@ -33,6 +36,10 @@ Exit code: 0 done; 1 the studio cannot be planned as asked; 2 something typed ca
 
 
 class _Parser(argparse.ArgumentParser):
+    @override
+    def print_help(self, file: SupportsWrite[str] | None = None) -> None:
+        say(self.format_help().rstrip())  # the base swallows what the output complains about
+
     @override
     def error(self, message: str) -> NoReturn:
         raise BadInput(f"{self.prog}: {message}; see {self.prog} --help.")

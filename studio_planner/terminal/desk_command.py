@@ -5,28 +5,42 @@ from __future__ import annotations
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from studio_planner.terminal.bad_input import BadInput
 from studio_planner.terminal.writing import say, say_wrapped
 
 if TYPE_CHECKING:
+    from studio_planner.terminal.screens import Screen
     from studio_planner.terminal.surroundings import Surroundings
 
 
 def desk(file: str | None, around: Surroundings) -> int:
-    """Open the desk on a file, or on the sample, which is made when it is not there."""
+    """Open the desk on a file, or on the sample, which is made when it is not there.
+
+    Raises BadInput when the desk of a file is asked for on a display that does not answer.
+    """
+    screen = around.screen()
+    if file is not None and screen.silent:
+        raise BadInput(
+            f"The desk cannot be opened: the display {screen.silent} does not answer; set it "
+            f"to one that does, or unset it to have the plan kept in {file} printed here."
+        )
     path = _sample(around) if file is None else Path(file)
-    if around.has_screen:
+    if screen.answers:
         return around.open_desk(path)
-    return _print_kept(path)
+    return _print_kept(path, screen)
 
 
-def _print_kept(path: Path) -> int:
+def _print_kept(path: Path, screen: Screen) -> int:
     from studio_planner.services.studio_files import read_planned  # noqa: PLC0415 - when needed
     from studio_planner.terminal.plan_pages import print_plan  # noqa: PLC0415 - when needed
 
     studio, plan = read_planned(path)
-    say_wrapped(
-        f"There is no screen here to open the desk on; this is the plan kept in {path}."
+    why = (
+        f"The display {screen.silent} does not answer, so the desk cannot be opened"
+        if screen.silent
+        else "There is no screen here to open the desk on"
     )
+    say_wrapped(f"{why}; this is the plan kept in {path}.")
     say()
     print_plan(studio, plan)
     return 0

@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import NoPlanPossible, StudioError
 from studio_planner.terminal.bad_input import BadInput
+from studio_planner.terminal.writing import OutputLost, end_output, printable
 
 if TYPE_CHECKING:
     import argparse
@@ -41,14 +42,21 @@ def run(argv: Sequence[str], around: Surroundings) -> int:
     """Run a command, or the desk when there is none; gives the exit code, never a traceback."""
     try:
         code = _run(argv, around)
-        sys.stdout.flush()
-    except BrokenPipeError:
-        # Whoever read our output has seen enough; nothing may be written at exit either.
-        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        end_output()
+    except BrokenPipeError:  # whoever read our output has seen enough
+        _drop_output()
         return DONE
+    except OutputLost as error:
+        _drop_output()
+        return _told(str(error))
     except KeyboardInterrupt:
         return _INTERRUPTED
     return code
+
+
+def _drop_output() -> None:
+    # What is still on its way would otherwise be tried, and complained about, at exit.
+    os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
 
 
 def _run(argv: Sequence[str], around: Surroundings) -> int:
@@ -110,7 +118,5 @@ def _say_reasons(reasons: tuple[str, ...], *, as_json: bool) -> None:
 
 
 def _told(sentence: str) -> int:
-    from studio_planner.terminal.writing import printable  # noqa: PLC0415 - when needed
-
     sys.stderr.write(f"{printable(sentence)}\n")
     return BAD

@@ -10,17 +10,18 @@ if TYPE_CHECKING:
     from pathlib import Path
 
     from studio_planner.services.ports import WallClock
+    from studio_planner.terminal.screens import Screen
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Surroundings:
-    """The clock, the maker's own folder, whether there is a screen, and the desk itself.
+    """The clock, the screen, the maker's own folder, and the desk itself.
 
-    `data_folder` and `open_desk` are called only when they are needed; `open_desk` takes the
-    studio file and gives the exit code when its window is closed.
+    All but the clock are called only when they are needed; `open_desk` takes the studio file
+    and gives the exit code when its window is closed.
     """
 
     clock: WallClock
-    has_screen: bool
+    screen: Callable[[], Screen]
     data_folder: Callable[[], Path]
     open_desk: Callable[[Path], int]

@@ -6,12 +6,13 @@ import json
 import sys
 import textwrap
 import unicodedata
+from contextlib import contextmanager
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.local_time import readings_of
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Sequence
+    from collections.abc import Iterable, Iterator, Sequence
     from datetime import datetime
     from zoneinfo import ZoneInfo
 
@@ -22,9 +23,33 @@ _DAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
 _MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
 
 
+class OutputLost(Exception):  # noqa: N818 - reads as a sentence where it is raised
+    """The output cannot take what was written, such as a file on a full disk; says why."""
+
+
 def say(text: str = "") -> None:
-    """Write a line to the output."""
-    sys.stdout.write(text + "\n")
+    """Write a line to the output; OutputLost when it takes no more."""
+    with _told():
+        sys.stdout.write(text + "\n")
+
+
+def end_output() -> None:
+    """Write out what is still on its way; OutputLost when the output takes no more."""
+    with _told():
+        sys.stdout.flush()
+
+
+@contextmanager
+def _told() -> Iterator[None]:
+    try:
+        yield
+    except BrokenPipeError:  # the reader has seen enough: not a loss
+        raise
+    except OSError as error:
+        reason = (error.strerror or "the system refuses it").lower()
+        raise OutputLost(
+            f"The output cannot be written ({reason}); send it somewhere else and try again."
+        ) from error
 
 
 def say_wrapped(text: str, indent: str = "") -> None:

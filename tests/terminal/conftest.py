@@ -11,6 +11,7 @@ import pytest
 from studio_planner.services.sample import sample_studio
 from studio_planner.services.studio_files import create
 from studio_planner.terminal.entry import run
+from studio_planner.terminal.screens import Screen
 from studio_planner.terminal.surroundings import Surroundings
 from tests.services.small_studios import DAY, StoppedClock, morning, planned_once, two_trays
 
@@ -42,14 +43,14 @@ class Terminal:
     def __init__(self, capsys: pytest.CaptureFixture[str], folder: Path) -> None:
         self._capsys = capsys
         self.folder = folder
-        self.has_screen = False
+        self.screen = Screen(answers=False)
         self.opened: list[Path] = []
         self.now = morning(sample_studio(DAY))
 
     def __call__(self, *words: str | Path) -> Answer:
         around = Surroundings(
             clock=StoppedClock(self.now),
-            has_screen=self.has_screen,
+            screen=lambda: self.screen,
             data_folder=lambda: self.folder / "data",
             open_desk=self._open,
         )

@@ -119,22 +119,30 @@ def test_a_reader_that_has_seen_enough_is_no_error(sample: Path) -> None:
     assert (process.returncode, error) == (0, b"")
 
 
-@pytest.mark.parametrize(
-    ("platform", "environment", "screen"),
-    [
-        ("linux", {}, False),
-        ("linux", {"DISPLAY": ""}, False),
-        ("linux", {"DISPLAY": ":0"}, True),
-        ("linux", {"WAYLAND_DISPLAY": "wayland-0"}, True),
-        ("linux", {"QT_QPA_PLATFORM": "offscreen"}, True),
-        ("darwin", {}, True),
-        ("win32", {}, True),
-    ],
-)
-def test_a_screen_is_expected_where_a_window_can_open(
-    platform: str, environment: dict[str, str], screen: bool
+@pytest.mark.skipif(not Path("/dev/full").exists(), reason="no device that is always full")
+@pytest.mark.parametrize("words", [["plan"], ["check"], ["check", "--json"], ["--help"]])
+def test_an_output_that_takes_no_more_is_told_in_one_sentence(
+    sample: Path, words: list[str]
 ) -> None:
-    assert assembly.has_screen(platform, environment) is screen
+    files = [] if words == ["--help"] else [str(sample)]
+    command = [sys.executable, "-m", "studio_planner", *words[:1], *files, *words[1:]]
+    with Path("/dev/full").open("wb") as full:
+        done = subprocess.run(  # noqa: S603 - our own program
+            command, stdout=full, stderr=subprocess.PIPE, text=True, check=False, cwd=ROOT
+        )
+    assert done.returncode == 2
+    assert done.stderr.startswith("The output cannot be written (no space left on device);")
+    assert done.stderr.count("\n") == 1
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="closed as a shell of Unix closes it")
+def test_an_output_that_was_closed_before_the_start_is_no_error(sample: Path) -> None:
+    command = [sys.executable, "-m", "studio_planner", "check", str(sample)]
+    done = subprocess.run(  # noqa: S603 - our own program
+        ["/bin/sh", "-c", 'exec "$@" >&-', "sh", *command],
+        stderr=subprocess.PIPE, check=False, cwd=ROOT,
+    )  # fmt: skip
+    assert (done.returncode, done.stderr) == (0, b"")
 
 
 def test_the_real_clock_is_aware_and_the_folder_is_the_makers_own() -> None:

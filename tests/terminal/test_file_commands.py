@@ -7,6 +7,7 @@ import pytest
 
 from studio_planner.services import sample as sample_service
 from studio_planner.services.studio_files import read_studio
+from studio_planner.terminal.screens import Screen
 from tests.services.small_studios import DAY, two_trays
 
 if TYPE_CHECKING:
@@ -115,7 +116,7 @@ def test_a_file_that_is_no_studio_is_told_in_one_sentence(
 
 
 def test_with_a_screen_the_desk_is_opened_on_the_file(terminal: Terminal, sample: Path) -> None:
-    terminal.has_screen = True
+    terminal.screen = Screen(answers=True)
     answer = terminal(sample)
     assert (answer.code, answer.out, answer.err) == (0, "", "")
     assert terminal.opened == [sample]
@@ -133,6 +134,27 @@ def test_without_a_screen_the_kept_plan_is_printed_and_the_reason_said(
 
 
 @pytest.mark.usefixtures("small_sample")
+def test_a_display_that_does_not_answer_is_named_above_the_printed_plan(
+    terminal: Terminal,
+) -> None:
+    terminal.screen = Screen(answers=False, silent="DISPLAY=:77")
+    answer = terminal()
+    assert (answer.code, answer.err) == (0, "")
+    assert answer.out.startswith("The display DISPLAY=:77 does not answer")
+    assert "Tide tray" in answer.out
+
+
+def test_the_desk_of_a_file_on_a_display_that_does_not_answer_is_refused(
+    terminal: Terminal, sample: Path
+) -> None:
+    terminal.screen = Screen(answers=False, silent="DISPLAY=:77")
+    answer = terminal(sample)
+    assert answer.code == 2
+    assert "DISPLAY=:77 does not answer; set it to one that does" in answer.one_sentence
+    assert terminal.opened == []
+
+
+@pytest.mark.usefixtures("small_sample")
 def test_without_a_file_the_sample_is_made_once_in_the_makers_own_folder(
     terminal: Terminal,
 ) -> None:
@@ -141,7 +163,7 @@ def test_without_a_file_the_sample_is_made_once_in_the_makers_own_folder(
     assert first.code == 0
     assert "There is no screen" in first.out
     before = path.read_bytes()
-    terminal.has_screen = True
+    terminal.screen = Screen(answers=True)
     assert terminal().code == 0
     assert terminal.opened == [path]
     assert path.read_bytes() == before
