@@ -10,11 +10,12 @@ every older Python, so that it can say what is missing.
 import sys
 
 if sys.version_info < (3, 11):
-    sys.exit(
+    sys.stderr.write(
         "Python 3.11 or newer is needed and this is Python %d.%d: install a newer one, then run"
-        " python3.11 packaging/start.py (on Windows: py -3.11 packaging\\start.py)."
+        " python3.11 packaging/start.py (on Windows: py -3.11 packaging\\start.py).\n"
         % sys.version_info[:2]
     )
+    sys.exit(2)
 
 from bootstrap.session import main
 

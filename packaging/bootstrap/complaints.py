@@ -10,6 +10,9 @@ if TYPE_CHECKING:
     from pathlib import Path
 
 AGAIN = "then run the same command again."
+AGAIN_THERE = "and run the same command there."
+
+_NOT_OURS = {errno.EACCES, errno.EPERM, errno.EROFS}
 
 _NETWORK = re.compile(
     r"NewConnectionError|NameResolutionError|ConnectTimeout|ReadTimeout|Read timed out"
@@ -58,10 +61,10 @@ def disk_sentence(root: Path, error: OSError) -> str:
     if error.errno == errno.ENOSPC or _FULL.search(str(error)):
         return pip_sentence("No space left on device")
     reason = error.strerror or _last_line(str(error))
-    return (
-        f"The environment can't be made in {root} ({reason}): copy this folder to a place"
-        " where you may write, and run the same command there."
-    )
+    begun = f"The environment can't be made in {root} ({reason}):"
+    if error.errno in _NOT_OURS or _SHUT.search(reason):
+        return f"{begun} copy this folder to a place where you may write, {AGAIN_THERE}"
+    return f"{begun} run the same command again; if that does not help, remove its .venv first."
 
 
 def _last_line(text: str) -> str:

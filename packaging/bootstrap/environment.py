@@ -33,6 +33,7 @@ class Environment:
         self.folder = root / ".venv"
         self.stamps = self.folder / "made-by-start"
         self.unfinished = self.stamps / "unfinished"
+        self.lock = root / ".venv.lock"
 
     @property
     def python(self) -> str:

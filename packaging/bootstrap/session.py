@@ -7,6 +7,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from bootstrap import libraries
+from bootstrap.alone import alone
 from bootstrap.environment import Environment
 from bootstrap.machine import ThisMachine, Trouble
 
@@ -16,12 +17,13 @@ if TYPE_CHECKING:
     from bootstrap.machine import Machine
 
 ROOT = Path(__file__).resolve().parents[2]
+IN_TROUBLE = 2
 INTERRUPTED = 130
 WHOLE = ("--cov", "--cov-fail-under=100")
 
 
 def main(arguments: Sequence[str]) -> int:
-    """Do what ``arguments`` ask for; returns the exit code."""
+    """Do what ``arguments`` ask for; returns the exit code, 2 when there is trouble."""
     machine = ThisMachine()
     environment = Environment(ROOT, machine)
     try:
@@ -30,7 +32,7 @@ def main(arguments: Sequence[str]) -> int:
         return run_program(environment, arguments)
     except Trouble as trouble:
         print(trouble, file=sys.stderr)
-        return 1
+        return IN_TROUBLE
     except KeyboardInterrupt:
         print("Stopped; the next start goes on from here.", file=sys.stderr)
         return INTERRUPTED
@@ -39,13 +41,19 @@ def main(arguments: Sequence[str]) -> int:
 def run_program(environment: Environment, arguments: Sequence[str]) -> int:
     """Open the desk, or do what ``arguments`` ask of the program."""
     machine = environment.machine
-    environment.make()
-    if has_screen(machine):
-        shown_by_x = "DISPLAY" in machine.environment
-        needed = libraries.WINDOWS + (libraries.SCREEN if shown_by_x else ())
-        libraries.provide(machine, needed)
-        environment.prove_qt()
+    with alone(environment.lock):
+        environment.make()
+        if has_screen(machine):
+            _prepare_windows(environment)
     return machine.become([environment.python, "-P", "-m", "studio_planner", *arguments])
+
+
+def _prepare_windows(environment: Environment) -> None:
+    machine = environment.machine
+    shown_by_x = "DISPLAY" in machine.environment
+    needed = libraries.WINDOWS + (libraries.SCREEN if shown_by_x else ())
+    libraries.provide(machine, needed)
+    environment.prove_qt()
 
 
 def run_tests(environment: Environment, arguments: Sequence[str]) -> int:
@@ -53,11 +61,12 @@ def run_tests(environment: Environment, arguments: Sequence[str]) -> int:
 
     Coverage is demanded of the whole run only: a chosen part can't reach it.
     """
-    environment.make()
-    environment.make_for_tests()
-    libraries.provide(environment.machine, libraries.WINDOWS)
-    libraries.provide_virtual_screen(environment.machine)
-    environment.prove_qt()
+    with alone(environment.lock):
+        environment.make()
+        environment.make_for_tests()
+        libraries.provide(environment.machine, libraries.WINDOWS)
+        libraries.provide_virtual_screen(environment.machine)
+        environment.prove_qt()
     pytest = [environment.python, "-P", "-m", "pytest", *(arguments or WHOLE)]
     return environment.machine.become(pytest, environment.root)
 

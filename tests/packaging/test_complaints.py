@@ -48,4 +48,16 @@ def test_the_disk_tells_full_from_shut() -> None:
     assert "The disk is full" in disk_sentence(root, OSError(errno.ENOSPC, "full"))
     shut = disk_sentence(root, OSError(errno.EROFS, "Read-only file system"))
     assert shut.startswith("The environment can't be made in checkout (Read-only file system)")
+    assert "copy this folder to a place where you may write" in shut
+    told = disk_sentence(root, OSError("a\nPermissionError: [Errno 13] Permission denied\n"))
+    assert "copy this folder" in told
     assert "(Error: no room)" in disk_sentence(root, OSError("a\nError: no room\n"))
+
+
+def test_a_disturbed_folder_is_not_taken_for_a_shut_one() -> None:
+    error = OSError(errno.ENOTEMPTY, "Directory not empty")
+    told = disk_sentence(Path("checkout"), error)
+    assert "copy this folder" not in told
+    assert told.endswith(
+        "run the same command again; if that does not help, remove its .venv first."
+    )

@@ -145,7 +145,7 @@ def test_a_venv_that_lacks_its_other_half_is_named_too(root: Path) -> None:
 
 def test_a_folder_that_cannot_be_written_is_named(root: Path) -> None:
     (root / ".venv").touch()  # a file where the folder should be
-    with pytest.raises(Trouble, match=r"can't be made in .*: copy this folder to a place"):
+    with pytest.raises(Trouble, match=r"can't be made in .*remove its \.venv first"):
         made(root, BareMachine())
 
 

@@ -4,19 +4,45 @@ from __future__ import annotations
 
 import subprocess
 import sys
+from dataclasses import dataclass, field
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 import pytest
 from bootstrap import session
 from bootstrap.environment import Environment
 from bootstrap.libraries import SCREEN, WINDOWS
-from bootstrap.machine import NO_SUCH_COMMAND, ThisMachine, Trouble
+from bootstrap.machine import NO_SUCH_COMMAND, Answer, ThisMachine, Trouble
+from typing_extensions import override
 
 from tests.packaging.bare_machine import BareMachine
+from tests.packaging.test_alone import is_free
+
+if TYPE_CHECKING:
+    from collections.abc import Mapping, Sequence
 
 START = Path(__file__).parents[2] / "packaging" / "start.py"
 OF_WINDOWS = {library.name for library in WINDOWS}
 OF_SCREEN = {library.name for library in SCREEN}
+
+
+@dataclass(slots=True)
+class Locked(BareMachine):
+    """Looks at the lock whenever something is run."""
+
+    lock: Path = Path()
+    free_while_made: list[bool] = field(default_factory=list)
+    free_when_run: bool = False
+
+    @override
+    def ask(self, command: Sequence[str], extra: Mapping[str, str] | None = None) -> Answer:
+        self.free_while_made.append(is_free(self.lock))
+        return Answer(0)
+
+    @override
+    def become(self, command: Sequence[str], folder: Path | None = None) -> int:
+        self.free_when_run = is_free(self.lock)
+        return 0
 
 
 @pytest.fixture
@@ -63,7 +89,7 @@ def test_a_chosen_part_of_the_tests_demands_none(root: Path) -> None:
 @pytest.mark.parametrize(
     ("stop", "code", "sentence"),
     [
-        (Trouble("The disk is full."), 1, "The disk is full.\n"),
+        (Trouble("The disk is full."), 2, "The disk is full.\n"),
         (KeyboardInterrupt(), 130, "Stopped; the next start goes on from here.\n"),
     ],
 )
@@ -82,13 +108,26 @@ def test_what_stops_it_is_one_sentence(
     assert capsys.readouterr().err == sentence
 
 
-def test_an_old_python_is_refused_in_a_sentence(monkeypatch: pytest.MonkeyPatch) -> None:
+def test_a_start_holds_the_lock_while_it_makes_and_not_while_the_program_runs(
+    root: Path,
+) -> None:
+    environment = Environment(root, machine := Locked())
+    machine.lock = environment.lock
+    session.run_program(environment, [])
+    assert machine.free_while_made == [False] * 3
+    assert machine.free_when_run
+
+
+def test_an_old_python_is_refused_in_a_sentence(
+    monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
     monkeypatch.setattr(sys, "version_info", (3, 9, 2))
     with pytest.raises(SystemExit) as refusal:
         exec(compile(START.read_text(encoding="utf-8"), START, "exec"), {})  # noqa: S102
-    assert str(refusal.value).startswith(
-        "Python 3.11 or newer is needed and this is Python 3.9"
-    )
+    assert refusal.value.code == 2
+    told = capsys.readouterr().err
+    assert told.startswith("Python 3.11 or newer is needed and this is Python 3.9")
+    assert told.count("\n") == 1
 
 
 def test_this_machine_runs_and_answers() -> None:
