@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+from datetime import UTC, datetime
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import StudioFileError
 from studio_planner.science.history import History, fill_gaps
 from studio_planner.services.studio_files import read_bytes
-from studio_planner.storage.room_log import LARGEST_BYTES, preview_room_log
+from studio_planner.storage.room_log import LARGEST_BYTES, SkippedRow, preview_room_log
 
 if TYPE_CHECKING:
     from pathlib import Path
@@ -21,7 +23,27 @@ GAP_BAND_CELSIUS = 2.0
 """Across a longer pause than that nobody knows better than by this (common practice)."""
 
 
-def room_record(path: Path, zone: ZoneInfo | None, zone_for_reading: ZoneInfo) -> History:
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RoomRecord:
+    """A room as it was recorded, and what was done to the file on the way.
+
+    `skipped` are the rows that gave no reading, `gaps` the stretches (aware start and end)
+    that were bridged by a straight line, `notes` what was taken for granted.
+    """
+
+    history: History
+    skipped: tuple[SkippedRow, ...]
+    gaps: tuple[tuple[datetime, datetime], ...]
+    notes: tuple[str, ...]
+
+    @property
+    def extent(self) -> tuple[datetime, datetime]:
+        """When it begins and ends."""
+        first, last = self.history.extent
+        return _moment(first), _moment(last)
+
+
+def room_record(path: Path, zone: ZoneInfo | None, zone_for_reading: ZoneInfo) -> RoomRecord:
     """Read a room's record from a CSV file.
 
     `zone` is the studio's, for rows without a zone of their own; with None such a log is
@@ -47,7 +69,17 @@ def room_record(path: Path, zone: ZoneInfo | None, zone_for_reading: ZoneInfo) -
         (READ_BAND_CELSIUS,) * len(rows),
         tuple(row.humidity_pct for row in rows),
     )
-    return fill_gaps(log, LONGEST_GAP_HOURS * 3600.0, GAP_BAND_CELSIUS).history
+    filled = fill_gaps(log, LONGEST_GAP_HOURS * 3600.0, GAP_BAND_CELSIUS)
+    return RoomRecord(
+        history=filled.history,
+        skipped=preview.skipped,
+        gaps=tuple((_moment(start), _moment(end)) for start, end in filled.gaps),
+        notes=preview.notes,
+    )
+
+
+def _moment(second: float) -> datetime:
+    return datetime.fromtimestamp(second, UTC)
 
 
 def _about(path: Path, sentence: str) -> StudioFileError:

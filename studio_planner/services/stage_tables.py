@@ -6,7 +6,12 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import BrokenRule, InvalidEntry
-from studio_planner.craft.products import Product, ProductKind, cup_life_of
+from studio_planner.craft.products import (
+    CUP_SHEET_GRAMS,
+    Product,
+    ProductKind,
+    cup_life_of,
+)
 from studio_planner.science.clocks import StageClock
 from studio_planner.science.laws import LawError
 from studio_planner.science.stages import Basis, Edge, Stage
@@ -21,14 +26,22 @@ if TYPE_CHECKING:
 
 _FROM_BEST_TO_WORST = (Basis.PUBLISHED, Basis.BETWEEN, Basis.OUTSIDE, Basis.ASSUMED)
 _USUAL_GRAMS = 100.0
+_GUESSED_MASS = (
+    f"the sheet does not say for which mass it holds; {CUP_SHEET_GRAMS:g} g is assumed"
+)
+
+
+BEYOND_RECORD = "not reached within this record"
+"""Why a stage has no hours in a room whose record ends before it."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class StageTime:
-    """Hours from the pour to a stage at its three times; None where it is never reached.
+    """Hours from the pour to a stage at its three times; None where it is not reached.
 
-    `reason` says why one of them is None, and is empty otherwise. `grams` is the mass that a
-    cup life holds for.
+    `reason` says why one of them is None, and is empty otherwise; `beyond_record` is true when
+    the only cause is that the room's record ends. `note` says what else the hours rest on, or
+    is empty. `grams` is the mass that a cup life holds for.
     """
 
     stage: Stage
@@ -37,6 +50,8 @@ class StageTime:
     late_hours: float | None
     basis: Basis
     reason: str = ""
+    beyond_record: bool = False
+    note: str = ""
     grams: float | None = None
 
 
@@ -77,8 +92,8 @@ def room_times(
     start = poured.timestamp()
     celsius = room.celsius_at(start)
     if celsius is None:
-        sentence = "it lies outside the room's record; choose a time inside it."
-        raise InvalidEntry(f"pour at {poured.isoformat()}", [BrokenRule("time", sentence)])
+        sentence = "it is outside the room's record; choose a time inside it."
+        raise InvalidEntry("the pour", [BrokenRule("time", sentence)])
 
     def one(law: StageLaw) -> StageTime:
         return _in_room(law, room, start, product.minimum_celsius)
@@ -117,7 +132,7 @@ def _steady(law: StageLaw, celsius: float, minimum: float | None) -> StageTime:
     cold = minimum is not None and celsius < minimum
     if cold and law.stage.not_before:
         reason = f"colder than the product's minimum of {minimum:g} °C its hours do not count"
-        return _never(law.stage, law.basis(celsius), reason)
+        return _never(law.stage, _basis(law, celsius, minimum), reason)
     at = minimum if cold and minimum is not None else celsius
     early, likely, late = (law.hours(at, edge) for edge in Edge)
     return StageTime(
@@ -125,8 +140,26 @@ def _steady(law: StageLaw, celsius: float, minimum: float | None) -> StageTime:
         early_hours=early,
         likely_hours=likely,
         late_hours=late,
-        basis=law.basis(at),
+        basis=_basis(law, celsius, minimum),
+        note=_cold_note(celsius, minimum),
     )
+
+
+def _basis(law: StageLaw, celsius: float, minimum: float | None) -> Basis:
+    """Colder than the minimum no figure of the sheet is meant to hold."""
+    if minimum is None or celsius >= minimum:
+        return law.basis(celsius)
+    return _worst([law.basis(minimum), Basis.OUTSIDE])
+
+
+def _worst(found: Iterable[Basis]) -> Basis:
+    return max(found, key=_FROM_BEST_TO_WORST.index)
+
+
+def _cold_note(celsius: float, minimum: float | None) -> str:
+    if minimum is None or celsius >= minimum:
+        return ""
+    return f"colder than the product's minimum of {minimum:g} °C it has the hours it has there"
 
 
 def _never(stage: Stage, basis: Basis, reason: str) -> StageTime:
@@ -144,15 +177,21 @@ def _cup(product: Product, celsius: float, grams: float | None) -> StageTime:
     life = cup_life_of(product.sheet, product.law(Stage.WORKING_TIME))
     assert life is not None  # noqa: S101 - asked only when the sheet has a cup life
     mass = grams or _sheet_grams(product)
+    guessed = any(point.mass_g is None for point in product.figures(Stage.CUP_LIFE))
     minimum = product.minimum_celsius
     at = celsius if minimum is None else max(celsius, minimum)
     early, likely, late = (life.hours(at, mass, edge) for edge in Edge)
+    found = [life.basis(at, mass)]
+    found += [Basis.OUTSIDE] if at > celsius else []
+    found += [Basis.ASSUMED] if guessed else []
+    notes = [_cold_note(celsius, minimum), _GUESSED_MASS if guessed else ""]
     return StageTime(
         stage=Stage.CUP_LIFE,
         early_hours=early,
         likely_hours=likely,
         late_hours=late,
-        basis=life.basis(at, mass),
+        basis=_worst(found),
+        note="; ".join(note for note in notes if note),
         grams=mass,
     )
 
@@ -171,8 +210,9 @@ def _in_room(law: StageLaw, room: History, start: float, minimum: float | None) 
         early_hours=hours[Edge.EARLY],
         likely_hours=hours[Edge.LIKELY],
         late_hours=hours[Edge.LATE],
-        basis=_worst(law, _felt(law, room, start, end, minimum)),
-        reason="not reached within this record" if None in hours.values() else "",
+        basis=_worst(_basis(law, c, minimum) for c in _felt(law, room, start, end, minimum)),
+        reason=BEYOND_RECORD if None in hours.values() else "",
+        beyond_record=None in hours.values(),
     )
 
 
@@ -190,8 +230,4 @@ def _felt(
     if minimum is None:
         return felt
     warm = [celsius for celsius in felt if celsius >= minimum]
-    return warm if law.stage.not_before and warm else [max(c, minimum) for c in felt]
-
-
-def _worst(law: StageLaw, felt: Iterable[float]) -> Basis:
-    return max((law.basis(celsius) for celsius in felt), key=_FROM_BEST_TO_WORST.index)
+    return warm if law.stage.not_before and warm else felt

@@ -2,32 +2,26 @@
 
 from __future__ import annotations
 
-from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from studio_planner.craft.local_time import zone_named
-from studio_planner.services.caution import DEFERRAL
 from studio_planner.services.room_records import room_record
 from studio_planner.services.sheets import product_of_sheet, product_of_studio
 from studio_planner.services.stage_tables import room_times, steady_times
 from studio_planner.services.studio_files import read_studio
 from studio_planner.terminal.bad_input import BadInput
 from studio_planner.terminal.reading import celsius_of, grams_of, when_of
-from studio_planner.terminal.writing import (
-    hours_words,
-    moment_words,
-    say,
-    say_json,
-    say_table,
-    say_wrapped,
-)
+from studio_planner.terminal.stage_pages import print_stages, record_notes
+from studio_planner.terminal.writing import moment_words, say_json
 
 if TYPE_CHECKING:
     import argparse
+    from datetime import datetime
     from zoneinfo import ZoneInfo
 
     from studio_planner.craft.products import Product
+    from studio_planner.services.room_records import RoomRecord
     from studio_planner.services.stage_tables import StageTime
     from studio_planner.terminal.surroundings import Surroundings
 
@@ -36,27 +30,57 @@ def stages(arguments: argparse.Namespace, around: Surroundings) -> int:
     """Say when a film reaches each stage of its sheet.
 
     JSON: stages, each with stage, early_h, likely_h, late_h (hours from the pour; null when
-    never reached), basis (published, between, assumed, outside) and, where one is null, reason.
+    never reached), basis (published, between, assumed, outside) and, where there is one, reason
+    (for null) or note (what else the hours rest on); and, where a room's file did not serve as
+    it stands, notes, sentences.
     """
     del around
     _require_sense(arguments)
-    minimum = _celsius(arguments.minimum, "--minimum")
     grams = None if arguments.mass is None else grams_of(arguments.mass, "--mass")
-    product, zone = _product(arguments, minimum)
-    if arguments.at is not None:
-        celsius = celsius_of(arguments.at, "--at")
-        rows, poured = steady_times(product, celsius, grams), None
-        where = f"at a steady {celsius:.1f} °C"
+    product, zone = _product(arguments, _celsius(arguments.minimum, "--minimum"))
+    if arguments.room is None:
+        _steadily(arguments, product, celsius_of(arguments.at, "--at"), grams)
     else:
-        room = room_record(Path(arguments.room), zone, zone_named("UTC"))
-        poured = when_of(arguments.poured, zone, "--poured")
-        rows = room_times(product, room, poured, grams)
-        where = f"poured {arguments.poured} in the room of {arguments.room}"
-    if arguments.json:
-        say_json({"stages": [_row_json(row) for row in rows]})
-    else:
-        _print(f"{product.name}, {where}:", rows, poured, zone)
+        _in_room(arguments, product, zone, grams)
     return 0
+
+
+def _steadily(
+    arguments: argparse.Namespace, product: Product, celsius: float, grams: float | None
+) -> None:
+    rows = steady_times(product, celsius, grams)
+    if arguments.json:
+        _say_rows(rows)
+    else:
+        print_stages(f"{product.name}, at a steady {celsius:.1f} °C:", rows)
+
+
+def _in_room(
+    arguments: argparse.Namespace, product: Product, zone: ZoneInfo | None, grams: float | None
+) -> None:
+    clock = zone or zone_named("UTC")
+    record = room_record(Path(arguments.room), zone, clock)
+    poured = when_of(arguments.poured, zone, "--poured")
+    _require_inside(arguments, record, poured, clock)
+    rows = room_times(product, record.history, poured, grams)
+    notes = record_notes(record, clock)
+    if arguments.json:
+        _say_rows(rows, notes)
+        return
+    title = f"{product.name}, poured {arguments.poured} in the room of {arguments.room}:"
+    print_stages(title, rows, poured, clock, notes)
+
+
+def _require_inside(
+    arguments: argparse.Namespace, record: RoomRecord, poured: datetime, clock: ZoneInfo
+) -> None:
+    if record.history.celsius_at(poured.timestamp()) is not None:
+        return
+    first, last = (moment_words(clock, moment) for moment in record.extent)
+    raise BadInput(
+        f"--poured {arguments.poured} is outside the record of {arguments.room}, which runs "
+        f"from {first} to {last} ({clock.key}); choose a time inside it."
+    )
 
 
 def _require_sense(arguments: argparse.Namespace) -> None:
@@ -83,6 +107,11 @@ def _product(
     return product_of_studio(studio, arguments.product, minimum), studio.time_zone
 
 
+def _say_rows(rows: tuple[StageTime, ...], notes: tuple[str, ...] = ()) -> None:
+    answer: dict[str, Any] = {"stages": [_row_json(row) for row in rows]}
+    say_json(answer | ({"notes": list(notes)} if notes else {}))
+
+
 def _row_json(row: StageTime) -> dict[str, Any]:
     known = {
         "stage": row.stage,
@@ -91,41 +120,10 @@ def _row_json(row: StageTime) -> dict[str, Any]:
         "late_h": _rounded(row.late_hours),
         "basis": row.basis,
     }
-    return known | ({"reason": row.reason} if row.reason else {})
+    said = {"reason": row.reason, "note": row.note}
+    return known | {name: words for name, words in said.items() if words}
 
 
 def _rounded(hours: float | None) -> float | None:
     # A hundredth of a second: below it there is only the arithmetic's own noise.
     return None if hours is None else round(hours, 6)
-
-
-def _print(
-    title: str, rows: tuple[StageTime, ...], poured: datetime | None, zone: ZoneInfo | None
-) -> None:
-    say_wrapped(title)
-    say()
-    heads = ["Stage", "Early", "Likely", "Late", "Basis"]
-    if poured is not None:
-        heads.append("Likely at" if zone else "Likely at, UTC")
-    table = [_cells(row, poured, zone) for row in rows]
-    say_table(heads, table)
-    for row in rows:
-        if row.reason:
-            say_wrapped(f"{_stage_words(row)}: {row.reason}.")
-    say()
-    say_wrapped(f"Early to late holds 9 of 10 films. {DEFERRAL}")
-
-
-def _cells(row: StageTime, poured: datetime | None, zone: ZoneInfo | None) -> list[str]:
-    hours = (row.early_hours, row.likely_hours, row.late_hours)
-    cells = [_stage_words(row), *(hours_words(h) for h in hours), row.basis]
-    if poured is None:
-        return cells
-    likely = row.likely_hours
-    at = None if likely is None else poured.astimezone(UTC) + timedelta(hours=likely)
-    return [*cells, moment_words(zone or zone_named("UTC"), at)]
-
-
-def _stage_words(row: StageTime) -> str:
-    words = row.stage.replace("_", " ")
-    return words if row.grams is None else f"{words} ({row.grams:g} g)"

@@ -17,6 +17,7 @@ from studio_planner.services.room_records import room_record
 from studio_planner.services.sample import sample_studio
 from studio_planner.services.sheets import product_of_sheet, product_of_studio
 from studio_planner.services.stage_tables import (
+    BEYOND_RECORD,
     StageTime,
     room_times,
     sheet_product,
@@ -87,7 +88,32 @@ def test_below_the_minimum_a_not_before_stage_is_never_reached_and_says_why() ->
 
 def test_below_the_minimum_a_window_still_closes_at_the_rate_at_the_minimum() -> None:
     cold, least = steady_times(sheet(15.0), 12.0), steady_times(sheet(15.0), 15.0)
-    assert row(cold, Stage.RECOAT_CLOSES) == row(least, Stage.RECOAT_CLOSES)
+    closes, at_least = row(cold, Stage.RECOAT_CLOSES), row(least, Stage.RECOAT_CLOSES)
+    assert closes.early_hours == at_least.early_hours
+    assert "minimum of 15 °C it has the hours it has there" in closes.note
+    assert at_least.note == ""
+
+
+def test_below_the_minimum_no_hours_are_called_published() -> None:
+    points = (
+        point(Stage.CUP_LIFE, 15, 1.0, 100),
+        point(Stage.WORKING_TIME, 15, 1.5),
+        point(Stage.RECOAT_OPENS, 15, 8),
+        point(Stage.RECOAT_CLOSES, 15, 30),
+        point(Stage.RECOAT_CLOSES, 25, 20),
+    )
+    cold = sheet_product("sheet.csv", points, 15.0)
+    assert {one.basis for one in steady_times(cold, 15.0)} == {Basis.PUBLISHED}
+    assert {one.basis for one in steady_times(cold, 14.0)} == {Basis.OUTSIDE}
+    room = constant_history(14.0)
+    assert {one.basis for one in room_times(cold, room, POURED)} == {Basis.OUTSIDE}
+
+
+def test_a_cup_life_without_a_mass_is_marked_as_assumed() -> None:
+    nameless = sheet_product("sheet.csv", (point(Stage.CUP_LIFE, 20, 0.5),), None)
+    (one,) = steady_times(nameless, 20.0)
+    assert (one.grams, one.likely_hours, one.basis) == (100.0, 0.5, Basis.ASSUMED)
+    assert one.note == "the sheet does not say for which mass it holds; 100 g is assumed"
 
 
 def test_cup_life_holds_for_the_mass_that_is_asked() -> None:
@@ -112,7 +138,8 @@ def test_a_stage_beyond_the_record_is_not_reached_within_it() -> None:
     room = History((start, start + 5 * 3600.0), (20.0, 20.0), (0.3, 0.3), (None, None))
     opens = row(room_times(sheet(), room, POURED), Stage.RECOAT_OPENS)
     assert opens.late_hours is None
-    assert opens.reason == "not reached within this record"
+    assert opens.reason == BEYOND_RECORD
+    assert opens.beyond_record
 
 
 def test_a_pour_outside_the_record_is_refused() -> None:
@@ -170,9 +197,29 @@ def test_across_a_long_gap_nobody_knows_the_room_well(tmp_path: Path) -> None:
         "time,temperature_c\n2026-02-02T18:00+01:00,20\n2026-02-02T19:00+01:00,20\n"
         "2026-02-03T06:00+01:00,17\n2026-02-03T07:00+01:00,17\n"
     )
-    room = room_record(log, None, UTC_ZONE)
+    record = room_record(log, None, UTC_ZONE)
+    room = record.history
+    hours = [(end - start).total_seconds() / 3600 for start, end in record.gaps]
+    assert hours == [11.0]
     middle = datetime(2026, 2, 2, 23, 0, tzinfo=UTC).timestamp()
     assert (room.band_at(middle), room.band_at(room.seconds[0])) == (2.0, 0.3)
+
+
+def test_rows_that_give_no_reading_are_kept_with_their_reason(tmp_path: Path) -> None:
+    # On 29 March 2026 the clocks of Vienna skip from 02:00 to 03:00 (tz database).
+    log = tmp_path / "room.csv"
+    log.write_text(
+        "time,temperature_c\n2026-03-29T01:00,20\n2026-13-20T01:00,20\n2026-03-29T02:30,20\n"
+        "2026-03-29T03:00,cold\n2026-03-29T03:30,900\n2026-03-29T04:00,20\n"
+    )
+    record = room_record(log, zone_named("Europe/Vienna"), UTC_ZONE)
+    assert [(row.line, row.why) for row in record.skipped] == [
+        (3, "there is no such date"),
+        (4, "the clock in Europe/Vienna skips this time at the spring change"),
+        (5, "it has no temperature ('cold')"),
+        (6, "900 is an error value or not a room's temperature"),
+    ]
+    assert record.history.extent[1] - record.history.extent[0] == 2 * 3600.0
 
 
 @pytest.mark.parametrize(

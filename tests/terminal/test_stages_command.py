@@ -83,7 +83,28 @@ def test_a_stage_that_is_never_reached_is_null_with_a_reason(
     assert "minimum of 15 °C" in str(row["reason"])
     said = terminal(*words).out
     assert "never" in said
-    assert "recoat opens: colder than the product's minimum of 15 °C" in said
+    said = " ".join(said.split())
+    assert said.count("recoat opens, handle: colder than the product's minimum of 15 °C") == 1
+    assert said.count("its hours do not count") == 1
+    assert "recoat closes: colder than the product's minimum of 15 °C it has the hours" in said
+
+
+def test_the_words_for_the_basis_are_explained_once(terminal: Terminal, sheet: Path) -> None:
+    said = " ".join(terminal("stages", "--sheet", sheet, "--at", "20C").out.split())
+    assert "Basis: published - a figure of the sheet; between - between two of its" in said
+    assert "outside -" not in said
+
+
+def test_a_cup_life_without_a_mass_says_that_the_mass_is_assumed(
+    terminal: Terminal, tmp_path: Path
+) -> None:
+    path = tmp_path / "no_mass.csv"
+    path.write_text("stage,temperature,unit,from,to,time_unit\ncup_life,20,C,45,,min\n")
+    (row,) = terminal("stages", "--sheet", path, "--at", "20C", "--json").json["stages"]
+    assert (row["basis"], row["likely_h"]) == ("assumed", 0.75)
+    assert row["note"] == "the sheet does not say for which mass it holds; 100 g is assumed"
+    said = terminal("stages", "--sheet", path, "--at", "20C").out
+    assert "cup life: the sheet does not say for which mass it holds" in said
 
 
 def test_below_zero_is_read_as_a_temperature_and_not_as_an_option(
@@ -106,6 +127,56 @@ def test_a_film_in_a_recorded_room_is_followed_through_its_temperatures(
     assert closes["reason"] == "not reached within this record"
     said = terminal(*words)
     assert "Likely at, UTC" in said.out
+    assert "never" not in said.out
+    (line,) = [one for one in said.out.splitlines() if one.startswith("handle ")]
+    assert "after the record" in line
+
+
+def test_clock_times_are_rounded_as_the_hours_are(terminal: Terminal, tmp_path: Path) -> None:
+    # 3 h at 20 °C, in a room that is 20 °C throughout: 10:00 and 3 h are 13:00.
+    figures, room = tmp_path / "three.csv", tmp_path / "even.csv"
+    figures.write_text("stage,temperature,unit,from,to,time_unit\nhandle,20.1,C,3,,h\n")
+    rows = [f"2026-02-0{day}T{hour:02}:00Z,20.1" for day in (2, 3) for hour in range(24)]
+    room.write_text("\n".join(["time,temperature_c", *rows]) + "\n")
+    words = ("stages", "--sheet", figures, "--room", room, "--poured", "2026-02-02T10:00Z")
+    (line,) = [one for one in terminal(*words).out.splitlines() if one.startswith("handle")]
+    assert "3 h 00 min" in line
+    assert line.endswith("Mon 2 Feb 13:00")
+
+
+def test_what_was_done_to_a_rooms_file_is_said(
+    terminal: Terminal, sheet: Path, tmp_path: Path
+) -> None:
+    room = tmp_path / "room.csv"
+    rows = ["2026-02-02T10:00Z,20", "2026-02-02T11:00Z,cold", "2026-02-02T12:00Z,900"]
+    rows += ["2026-02-02T13:00Z,20", "2026-02-06T13:00Z,18", "2026-02-06T14:00Z,"]
+    rows += ["2026-02-06T15:00Z,-", "2026-02-06T16:00Z,18"]
+    room.write_text("\n".join(["time,temperature_c", *rows]) + "\n")
+    words = ("stages", "--sheet", sheet, "--room", room, "--poured", "2026-02-02T11:00Z")
+    skipped, bridged = terminal(*words, "--json").json["notes"]
+    assert skipped == (
+        "4 rows are left out (line 3: it has no temperature ('cold'); line 4: 900 is an error "
+        "value or not a room's temperature; line 7: it has no temperature; and 1 more)."
+    )
+    assert bridged == (
+        "nothing was recorded from Mon 2 Feb 13:00 to Fri 6 Feb 13:00 (4 d 0 h); a straight "
+        "line is taken across, known to within 2 °C."
+    )
+    said = " ".join(terminal(*words).out.split())
+    assert f"Note: {skipped}" in said
+    assert f"Note: {bridged}" in said
+
+
+def test_a_pour_outside_the_record_is_told_on_the_studios_clock(
+    terminal: Terminal, sample: Path, room: Path
+) -> None:
+    words = ("stages", sample, "tarn", "--room", room, "--poured", "2026-01-02T19:00")
+    answer = terminal(*words)
+    assert answer.code == 2
+    assert answer.one_sentence == (
+        f"--poured 2026-01-02T19:00 is outside the record of {room}, which runs from "
+        "Mon 2 Feb 13:00 to Tue 3 Feb 18:00 (Europe/Vienna); choose a time inside it."
+    )
 
 
 def test_a_product_of_a_studio_is_asked_by_name_on_the_studios_clock(
