@@ -66,7 +66,9 @@ class Ruler(QHeaderView):
         metrics = QFontMetricsF(canvas.fonts.bold)
         for index, mark in enumerate(marks):
             x = scale.x(mark.second)
-            following = scale.x(marks[index + 1].second) if index + 1 < len(marks) else 1e9
+            following = (
+                scale.x(marks[index + 1].second) if index + 1 < len(marks) else scale.width
+            )
             painter.setPen(QPen(canvas.theme.colour("rule"), 1.0))
             painter.drawLine(QPointF(round(x) + 0.5, 4.0), QPointF(round(x) + 0.5, height))
             left = max(x + 6.0, 6.0)

@@ -1,13 +1,16 @@
 """Makes pictures of the real window on the sample studio, to be looked at.
 
     python -m tests.desktop.pictures OUT_DIR
+    python -m tests.desktop.pictures --readme
 
-Light and dark, at 100 and 200 %: the week, the whole plan, and one day near by.
+Light and dark, at 100 and 200 %: the week, the whole plan, and one day near by. With --readme
+only the two pictures of the week that the README shows, in resources/pictures.
 """
 
 from __future__ import annotations
 
 import os
+import shutil
 import subprocess
 import sys
 from datetime import date, time
@@ -28,27 +31,56 @@ if TYPE_CHECKING:
 
 DAY = date(2026, 12, 7)
 AT = time(19, 10)
+SMALLEST = 0
+"""Qt's quality of a PNG without loss that takes the least room."""
 SIZE = (1440, 900)
+README_PICTURES = {
+    "desk-week-light-100.png": "desk.png",
+    "desk-week-dark-100.png": "desk-dark.png",
+}
+README_FOLDER = Path(__file__).resolve().parents[2] / "resources" / "pictures"
+LARGEST_BYTES = 250_000
+"""What a picture in the README may take."""
 
 
 def main(arguments: list[str]) -> int:
     """Make all pictures; each scale needs a process of its own."""
     if len(arguments) != 1:
         sys.stderr.write(
-            "Say where the pictures go: python -m tests.desktop.pictures OUT_DIR\n"
+            "Say where the pictures go: python -m tests.desktop.pictures OUT_DIR|--readme\n"
         )
         return 2
+    if arguments == ["--readme"]:
+        return for_readme()
     out = Path(arguments[0]).resolve()
     out.mkdir(parents=True, exist_ok=True)
     for percent in (100, 200):
-        environment = os.environ | {
-            "QT_QPA_PLATFORM": os.environ.get("QT_QPA_PLATFORM", "offscreen"),
-            "QT_SCALE_FACTOR": str(percent / 100),
-            "PICTURES_PERCENT": str(percent),
-        }
-        program = [sys.executable, "-m", "tests.desktop.pictures", str(out), "one scale"]
-        subprocess.run(program, check=True, env=environment)  # noqa: S603 - our own module
+        at_scale(out, percent)
     return 0
+
+
+def for_readme() -> int:
+    """Make the two pictures of the README; 1 when one of them is too large."""
+    README_FOLDER.mkdir(parents=True, exist_ok=True)
+    with TemporaryDirectory() as folder:
+        at_scale(Path(folder), 100)
+        for made, name in README_PICTURES.items():
+            shutil.copyfile(Path(folder) / made, README_FOLDER / name)
+    sizes = {name: (README_FOLDER / name).stat().st_size for name in README_PICTURES.values()}
+    for name, size in sizes.items():
+        sys.stdout.write(f"{README_FOLDER / name}: {size} bytes\n")
+    return 1 if max(sizes.values()) > LARGEST_BYTES else 0
+
+
+def at_scale(out: Path, percent: int) -> None:
+    """Make all pictures at a scale, in a process of its own."""
+    environment = os.environ | {
+        "QT_QPA_PLATFORM": os.environ.get("QT_QPA_PLATFORM", "offscreen"),
+        "QT_SCALE_FACTOR": str(percent / 100),
+        "PICTURES_PERCENT": str(percent),
+    }
+    program = [sys.executable, "-m", "tests.desktop.pictures", str(out), "one scale"]
+    subprocess.run(program, check=True, env=environment)  # noqa: S603 - our own module
 
 
 def one_scale(out: Path, percent: int) -> None:
@@ -63,12 +95,14 @@ def one_scale(out: Path, percent: int) -> None:
             window.resize(*SIZE)
             window.show()
             app = application()
-            _settle(app)
+            _settle(app, window)
             window.timeline.choose_piece(studio.pieces[0].key)
             for name in ("week", "plan", "day"):
                 _show(window, name)
-                _settle(app)
-                window.grab().save(str(out / f"desk-{name}-{look.value}-{percent}.png"))
+                _settle(app, window)
+                window.grab().save(
+                    str(out / f"desk-{name}-{look.value}-{percent}.png"), quality=SMALLEST
+                )
             window.close()
 
 
@@ -81,7 +115,12 @@ def _show(window: DeskWindow, name: str) -> None:
         window.canvas.scale.zoom(3.2, window.canvas.now_x)
 
 
-def _settle(app: QApplication) -> None:
+def _settle(app: QApplication, window: DeskWindow) -> None:
+    timeline = window.timeline
+    timeline.viewport().repaint()
+    hands = window.parts.side.hands.rows
+    while not (timeline.at_rest and timeline.settled and hands.rowCount()):
+        app.processEvents()
     for _ in range(5):
         app.processEvents()
 
