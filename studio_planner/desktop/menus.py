@@ -14,6 +14,7 @@ if TYPE_CHECKING:
     from PySide6.QtWidgets import QMenu, QMenuBar
 
     from studio_planner.desktop.canvas import Canvas
+    from studio_planner.desktop.timeline import Timeline
 
 _Key = QKeySequence.StandardKey
 
@@ -22,6 +23,11 @@ class Verbs(Protocol):
     """What a window can do for its menus."""
 
     canvas: Canvas
+
+    @property
+    def timeline(self) -> Timeline:
+        """What Nearer and Farther zoom."""
+        ...
 
     def menuBar(self) -> QMenuBar:  # noqa: N802 - Qt's name
         """The bar that the menus go into."""
@@ -49,14 +55,6 @@ class Verbs(Protocol):
 
     def stop_planning(self) -> None:
         """Stop planning."""
-        ...
-
-    def zoom_in(self) -> None:
-        """Look nearer."""
-        ...
-
-    def zoom_out(self) -> None:
-        """Look from farther off."""
         ...
 
     def set_look(self, look: Look) -> None:
@@ -91,8 +89,9 @@ def build_menus(window: Verbs) -> dict[str, QAction]:
     add(plan, "stop", "&Stop planning", "Ctrl+.", window.stop_planning)
     look = bar.addMenu("&Look")
     canvas = window.canvas
-    add(look, "nearer", "&Nearer", _Key.ZoomIn, window.zoom_in)
-    add(look, "farther", "&Farther", _Key.ZoomOut, window.zoom_out)
+    # The timeline is made when it is first asked for, and is not yet.
+    add(look, "nearer", "&Nearer", _Key.ZoomIn, lambda: window.timeline.zoom_in())  # noqa: PLW0108
+    add(look, "farther", "&Farther", _Key.ZoomOut, lambda: window.timeline.zoom_out())  # noqa: PLW0108
     add(look, "now", "&Go to now", "Ctrl+G", canvas.show_now)
     add(look, "week", "The coming &week", "Ctrl+0", canvas.show_week)
     add(look, "whole", "The &whole plan", "Ctrl+9", canvas.show_plan)

@@ -121,11 +121,17 @@ def _detail(pieces: str, item: HandsItem, deadline: datetime, view: DeskView) ->
         return pieces
     zone = view.studio.time_zone
     same = deadline.astimezone(zone).date() == view.now.astimezone(zone).date()
-    last = words.clock_time(deadline, zone) if same else words.moment(deadline, zone)
+    last = words.clock_time(deadline, zone)
+    if not same:
+        last = f"{words.day_name(deadline, zone, month=False)} {last}"
     if not item.missed:
         return f"{pieces}, by {last}"
-    planned = words.span(item.start, item.end, zone)
-    return f"{pieces}, planned {planned}: not recorded as poured; still possible until {last}"
+    today = item.start.astimezone(zone).date() == view.now.astimezone(zone).date()
+    day = "" if today else f"{words.day_name(item.start, zone, month=False)} "
+    hours = f"{words.clock_time(item.start, zone)}{words.TO}{words.clock_time(item.end, zone)}"
+    return (
+        f"{pieces}, planned {day}{hours}: not recorded as poured; still possible until {last}"
+    )
 
 
 def _left(item: HandsItem, deadline: datetime, now: datetime) -> str:

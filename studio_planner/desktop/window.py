@@ -202,6 +202,7 @@ class DeskWindow(QMainWindow):
 
     def ask_new(self) -> None:
         """Ask where a new, empty studio goes, make it and open it."""
+        from studio_planner.desktop.system_zone import system_zone  # noqa: PLC0415
         from studio_planner.services.desk import new_studio  # noqa: PLC0415
 
         path = self.dialogs.new(self, self._folder())
@@ -250,14 +251,6 @@ class DeskWindow(QMainWindow):
         self._show_view(session.view)
         return True
 
-    def zoom_in(self) -> None:
-        """Zoom in at the chosen bar, else in the middle."""
-        self.timeline.zoom_in()
-
-    def zoom_out(self) -> None:
-        """Zoom out likewise."""
-        self.timeline.zoom_out()
-
     def set_look(self, look: Look) -> None:
         """Change between light and dark."""
         application = QApplication.instance()
@@ -304,10 +297,3 @@ class DeskWindow(QMainWindow):
 
     def _folder(self) -> str:
         return str(self.session.path.parent) if self.session else ""
-
-
-def system_zone() -> str:
-    """The IANA name of the system's time zone; UTC where it has none."""
-    from PySide6.QtCore import QTimeZone  # noqa: PLC0415 - for a new studio only
-
-    return bytes(QTimeZone.systemTimeZoneId().data()).decode("ascii", "replace") or "UTC"

@@ -7,13 +7,16 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.local_time import clipped, without
+from studio_planner.craft.pieces import Joint
+from studio_planner.craft.plans import Trust, Window
+from studio_planner.science.stages import Stage
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
     from datetime import datetime
 
     from studio_planner.craft.local_time import Span
-    from studio_planner.craft.plans import Trust
+    from studio_planner.services.film_shades import Film
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -43,3 +46,22 @@ class Hands:
         working = self.spans[bisect_left(self._ends, start) :]
         near = [span for span in working[: bisect_left(working, (end, end))] if span[0] < end]
         return without([(start, end)], clipped(near, start, end))
+
+
+def safe_window(film: Film, joint: Joint) -> Window | None:
+    """The window to recoat a film at its safe edges; None where there is none to stand in."""
+    opens, closes = film.safe(Stage.RECOAT_OPENS), film.safe(Stage.RECOAT_CLOSES)
+    if opens is None or joint is not Joint.IN_WINDOW:
+        return None
+    if closes is None or opens < closes:
+        return Window(opens=opens, closes=closes, trust=Trust.SAFE)
+    return None
+
+
+def doorway_for(window: Window, until: datetime, hands: Hands, *, used: bool) -> Doorway:
+    """The opening of a window over a film that is drawn `until` an instant."""
+    last = window.closes or until
+    nobody = hands.missing(window.opens, last) if window.opens < last else ()
+    return Doorway(
+        opens=window.opens, closes=window.closes, trust=window.trust, used=used, nobody=nobody
+    )

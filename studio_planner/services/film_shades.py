@@ -34,6 +34,10 @@ TONES = {
 }
 """The stages that a shade passes, and how hard each looks; sheets have them in any order."""
 
+FIRM = (Stage.TACK_FREE, Stage.RECOAT_OPENS)
+"""With the first of these a film is no longer wet to look at."""
+
+_HARD = (Stage.HANDLE, Stage.PRINT_FREE)
 _SAMPLE_SECONDS = 2 * 3600.0
 _FEWEST_SAMPLES = 6
 _MOST_SAMPLES = 48
@@ -129,6 +133,14 @@ class Film:
         """When the first of some stages is likely reached [s]; `otherwise` when none is."""
         found = [self._at[stage] for stage in stages if stage in self._at]
         return min(found, default=otherwise)
+
+    def phases(self, until: float) -> tuple[tuple[float, float, float], ...]:
+        """The film `until` an instant in three tones, wet, firm, hard: (from, to, tone) [s]."""
+        until = max(until, self._begins)
+        firm = min(max(self.first_of(FIRM, until), self._begins), until)
+        hard = min(max(self.first_of(_HARD, until), firm), until)
+        cuts = ((self._begins, firm, 0.15), (firm, hard, 0.5), (hard, until, 0.9))
+        return tuple((start, end, tone) for start, end, tone in cuts if end > start)
 
     @cached_property
     def _at(self) -> dict[Stage, float]:

@@ -9,13 +9,13 @@ from __future__ import annotations
 from dataclasses import dataclass
 from functools import cached_property
 from itertools import zip_longest
+from operator import attrgetter
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.pieces import Joint
-from studio_planner.craft.plans import PlannedCoat, Trust, Window
 from studio_planner.science.stages import Stage
-from studio_planner.services.doorways import Doorway
-from studio_planner.services.film_shades import Film
+from studio_planner.services.doorways import doorway_for, safe_window
+from studio_planner.services.film_shades import FIRM, Film
 from studio_planner.services.ready_flags import FLAG_STAGES, flags_of, kept_flags
 
 if TYPE_CHECKING:
@@ -23,16 +23,12 @@ if TYPE_CHECKING:
     from datetime import datetime
 
     from studio_planner.craft.pieces import Coat, Piece
-    from studio_planner.craft.plans import Plan, PlannedStep, Readiness
+    from studio_planner.craft.plans import Plan, PlannedCoat, PlannedStep, Readiness
     from studio_planner.craft.products import Product
     from studio_planner.craft.studio import Studio
     from studio_planner.craft.timing import Leg, Timing
-    from studio_planner.services.doorways import Hands
+    from studio_planner.services.doorways import Doorway, Hands
     from studio_planner.services.ready_flags import Flag
-
-
-_FIRM = (Stage.TACK_FREE, Stage.RECOAT_OPENS)
-_HARD = (Stage.HANDLE, Stage.PRINT_FREE)
 
 
 @dataclass(frozen=True, slots=True)
@@ -138,16 +134,12 @@ class Ribbon:
     @cached_property
     def phases(self) -> tuple[tuple[float, float, float], ...]:
         """The film in three tones, wet, firm and hard: (from, to, tone) in seconds."""
-        until, film = max(self.until.timestamp(), self.spread), self.film
-        firm = min(max(film.first_of(_FIRM, until), self.spread), until)
-        hard = min(max(film.first_of(_HARD, until), firm), until)
-        cuts = ((self.spread, firm, 0.15), (firm, hard, 0.5), (hard, until, 0.9))
-        return tuple((start, end, tone) for start, end, tone in cuts if end > start)
+        return self.film.phases(self.until.timestamp())
 
     @cached_property
     def wet_until(self) -> float:
         """When it is likely no longer wet, or where it ends [s since 1970 UTC]."""
-        return min(self.film.first_of(_FIRM, self.spread), self.until.timestamp())
+        return min(self.film.first_of(FIRM, self.spread), self.until.timestamp())
 
     @cached_property
     def tones(self) -> tuple[tuple[float, float], ...]:
@@ -180,20 +172,11 @@ class Ribbon:
         over = self._over
         if over is None or over.joint is Joint.WET_IN_WET:
             return None
-        planned = self.covered_by
-        used = planned is not None and planned.window is not None
-        window = planned.window if used and planned is not None else self._safe_window(over)
+        kept = None if self.covered_by is None else self.covered_by.window
+        window = kept or safe_window(self.film, over.joint)
         if window is None:
             return None
-        last = window.closes or self.until
-        nobody = self.lane.hands.missing(window.opens, last) if window.opens < last else ()
-        return Doorway(
-            opens=window.opens,
-            closes=window.closes,
-            trust=window.trust,
-            used=used,
-            nobody=nobody,
-        )
+        return doorway_for(window, self.until, self.lane.hands, used=kept is not None)
 
     @property
     def _later(self) -> list[PlannedCoat]:
@@ -205,15 +188,6 @@ class Ribbon:
         piece = self.lane.piece
         later = range(self.position + 1, len(piece.stack))
         return next((piece.stack[i] for i in later if piece.below(i) == self.position), None)
-
-    def _safe_window(self, over: Coat) -> Window | None:
-        opens = self.film.safe(Stage.RECOAT_OPENS)
-        closes = self.film.safe(Stage.RECOAT_CLOSES)
-        if opens is None or over.joint is not Joint.IN_WINDOW:
-            return None
-        if closes is None or opens < closes:
-            return Window(opens=opens, closes=closes, trust=Trust.SAFE)
-        return None
 
 
 class StepMark:
@@ -257,16 +231,16 @@ class Lane:
         self.timing = whole.timing
         self.hands = whole.hands
         self.piece = piece
-        self.coats = tuple(sorted(coats, key=_by_start))
+        self.coats = tuple(sorted(coats, key=attrgetter("start")))
         self.ready = tuple(ready)
-        self._steps = tuple(sorted(steps, key=_by_start))
+        self._steps = tuple(sorted(steps, key=attrgetter("start")))
 
     @cached_property
     def bars(self) -> tuple[Bar, ...]:
         """Ribbons and steps, earliest first."""
         ribbons: list[Bar] = [Ribbon(self, coat) for coat in self.coats]
         ribbons += [StepMark(self, step) for step in self._steps]
-        return tuple(sorted(ribbons, key=_by_start))
+        return tuple(sorted(ribbons, key=attrgetter("start")))
 
     @property
     def known(self) -> bool:
@@ -314,15 +288,3 @@ class Lane:
             if handled is not None and (following is None or handled < following.start):
                 legs.append((rest.key, handled))
         return tuple(legs)
-
-
-def _by_start(thing: _Starting) -> datetime:
-    return thing.start
-
-
-if TYPE_CHECKING:
-    from typing import Protocol
-
-    class _Starting(Protocol):
-        @property
-        def start(self) -> datetime: ...

@@ -14,8 +14,9 @@ from PySide6.QtWidgets import QApplication
 from studio_planner.craft.local_time import zone_named
 from studio_planner.desktop.application import run_desk
 from studio_planner.desktop.planning_process import PlanningProcess
+from studio_planner.desktop.system_zone import system_zone
 from studio_planner.desktop.theme import Look
-from studio_planner.desktop.window import DeskWindow, system_zone
+from studio_planner.desktop.window import DeskWindow
 from studio_planner.services.ribbons import Ribbon
 from studio_planner.storage.studio_file import create_studio, open_studio
 from tests.desktop import scenes
