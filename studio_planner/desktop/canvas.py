@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from typing import TYPE_CHECKING
-from zoneinfo import ZoneInfo
 
 from PySide6.QtCore import QObject, Signal
 
@@ -12,6 +11,7 @@ from studio_planner.desktop.time_scale import DAY_SECONDS, TimeScale
 if TYPE_CHECKING:
     from collections.abc import Sequence
     from datetime import datetime
+    from zoneinfo import ZoneInfo
 
     from studio_planner.craft.local_time import Span
     from studio_planner.desktop.fonts import Fonts
@@ -64,6 +64,8 @@ class Canvas(QObject):
     @property
     def zone(self) -> ZoneInfo:
         """The studio's time zone."""
+        from zoneinfo import ZoneInfo  # noqa: PLC0415 - the window stands before it is needed
+
         return self.view.studio.time_zone if self.view else ZoneInfo("UTC")
 
     @property

@@ -18,7 +18,6 @@ if TYPE_CHECKING:
     from studio_planner.desktop.canvas import Canvas
     from studio_planner.desktop.room_strip import RoomStrip
     from studio_planner.desktop.side_panel import SidePanel
-    from studio_planner.services.desk import DeskView
 
 
 class DeskParts(QWidget):
@@ -77,12 +76,10 @@ class DeskParts(QWidget):
         layout.addLayout(left, 1)
         layout.addWidget(self._side_place)
 
-    def show_view(self, view: DeskView | None) -> None:
-        """Show a view of a studio: on the timeline at once, in the other parts after it."""
-        del view  # the canvas has it
+    def show_view(self) -> None:
+        """Show the canvas's view: on the timeline at once, in the other parts after it."""
         self.timeline.show_lanes()
-        if "side" in self.__dict__:
-            self.show_side()
+        self.show_side()
 
     def _drawn_once(self) -> None:
         self.timeline.drawing.drawn.disconnect(self._drawn_once)
@@ -91,11 +88,13 @@ class DeskParts(QWidget):
     def _fill(self) -> None:
         # What needs hands asks many clocks: the timeline is up before it is asked.
         self.room.show()
-        self.show_side()
         self.side.show()
+        self.show_side()
 
     def show_side(self) -> None:
-        """Ask anew what needs hands and how the promises stand."""
+        """Ask anew what needs hands and how the promises stand, once the side is there."""
+        if "side" not in self.__dict__:
+            return
         view, row = self._canvas.view, self._canvas.current_row
         lanes = view.lanes if view else ()
         self.side.show_lane(lanes[row] if 0 <= row < len(lanes) else None)

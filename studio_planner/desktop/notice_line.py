@@ -5,7 +5,6 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QSizePolicy, QWidget
 
 if TYPE_CHECKING:
@@ -47,6 +46,12 @@ class NoticeLine(QWidget):
         self._words.setAccessibleName(self._words.text())
         self._recolour()
         self.show()
+        self._announce(words)
+
+    def _announce(self, words: str) -> None:
+        # Loaded with the first words, not with the window, which mostly has none to say.
+        from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent  # noqa: PLC0415
+
         QAccessible.updateAccessibility(QAccessibleAnnouncementEvent(self, words))
 
     def _recolour(self) -> None:

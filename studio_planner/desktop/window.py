@@ -16,7 +16,6 @@ from studio_planner.desktop.menus import build_menus
 from studio_planner.desktop.notice_line import NoticeLine
 from studio_planner.desktop.theme import Look, theme_for
 from studio_planner.desktop.title_bar import TitleBar
-from studio_planner.desktop.verdicts import planned_words
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -169,7 +168,7 @@ class DeskWindow(QMainWindow):
         self.canvas.now = self.clock.now()
         parts = self.parts
         self.canvas.show_view(view)
-        parts.show_view(view)
+        parts.show_view()
         self._show_name(view)
 
     def _show_name(self, view: DeskView | None) -> None:
@@ -232,6 +231,8 @@ class DeskWindow(QMainWindow):
         self._offer_planning()
 
     def _planned(self) -> None:
+        from studio_planner.desktop.verdicts import planned_words  # noqa: PLC0415
+
         self._offer_planning()
         if self.read_again() and self.session is not None:
             self.notice.say(planned_words(self.session.view))
