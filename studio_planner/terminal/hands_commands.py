@@ -6,7 +6,9 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from studio_planner.services.caution import DEFERRAL
+from studio_planner.services.hands_items import HandsKind
 from studio_planner.services.next_hands import HOURS_AHEAD, first_after, next_hands
+from studio_planner.services.step_words import packing_words
 from studio_planner.services.studio_files import read_planned
 from studio_planner.services.weighing import weigh as weighed
 from studio_planner.terminal.reading import when_of, whole_number
@@ -84,7 +86,7 @@ def _print_items(studio: Studio, now: datetime, items: Sequence[HandsItem]) -> N
     rows = [
         (
             "" if item.number is None else str(item.number),
-            f"{item.kind}, not recorded as poured" if item.missed else item.kind,
+            _what(studio, item),
             studio.piece(item.piece).name,
             short_moment(zone, item.start),
             short_moment(zone, item.deadline),
@@ -102,7 +104,14 @@ def _print_nothing(studio: Studio, plan: Plan, now: datetime) -> None:
     item = first_after(studio, plan, now)
     if item is not None:
         piece = studio.piece(item.piece).name
-        say(f"The next thing is: {item.kind}, {piece}, {moment_words(zone, item.start)}.")
+        what = _what(studio, item)
+        say_wrapped(f"The next thing is: {what}, {piece}, {moment_words(zone, item.start)}.")
+
+
+def _what(studio: Studio, item: HandsItem) -> str:
+    if item.kind is HandsKind.PACK:
+        return packing_words(studio, item.piece)
+    return f"{item.kind}, not recorded as poured" if item.missed else item.kind.value
 
 
 def weigh(arguments: argparse.Namespace, around: Surroundings) -> int:

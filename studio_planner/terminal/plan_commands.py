@@ -9,7 +9,8 @@ from studio_planner.services.checking import checked
 from studio_planner.services.plan_again import plan_again
 from studio_planner.services.promises import promises_of
 from studio_planner.services.studio_files import keep_plan, read_planned, read_studio
-from studio_planner.terminal.plan_pages import print_orders, print_plan
+from studio_planner.terminal.order_pages import print_orders
+from studio_planner.terminal.plan_pages import print_plan
 from studio_planner.terminal.plan_rows import finding_json, order_json, plan_json
 from studio_planner.terminal.reading import days_later, when_of, whole_number
 from studio_planner.terminal.writing import moment_words, say, say_json, say_wrapped
@@ -64,12 +65,15 @@ def check(arguments: argparse.Namespace, around: Surroundings) -> int:
         say_json({k: [finding_json(studio, f) for f in v] for k, v in found.items()})
     else:
         count = len(kept.coats)
-        broken = f"breaks a rule {len(report.broken)} times"
-        verdict = "keeps every rule" if report.clean else broken
+        verdict = "keeps every rule" if report.clean else _broken_words(len(report.broken))
         say(f"The kept plan of {count} coats {verdict}.")
         _print_findings(studio, "Broken", report.broken)
         _print_findings(studio, "Note", report.warnings)
     return 0 if report.clean else 1
+
+
+def _broken_words(times: int) -> str:
+    return "breaks a rule once" if times == 1 else f"breaks rules {times} times"
 
 
 def _print_findings(studio: Studio, word: str, findings: Iterable[Finding]) -> None:

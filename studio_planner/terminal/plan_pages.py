@@ -2,17 +2,24 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from itertools import groupby
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.pieces import Joint
-from studio_planner.craft.plans import Trust
 from studio_planner.science.stages import Stage
 from studio_planner.services.promises import promises_of
+from studio_planner.services.step_words import step_words, waits_for_words
+from studio_planner.terminal.order_pages import print_orders
+from studio_planner.terminal.plan_legend import (
+    NEVER,
+    joint_words,
+    never_closes,
+    print_legend,
+)
 from studio_planner.terminal.writing import (
     clock_words,
     day_words,
-    hours_words,
     moment_words,
     say,
     say_table,
@@ -27,10 +34,16 @@ if TYPE_CHECKING:
     from studio_planner.craft.plans import Plan, PlannedCoat, PlannedStep
     from studio_planner.craft.studio import Studio
     from studio_planner.services.checking import Finding
-    from studio_planner.services.promises import PromiseKept
 
 _HEADS = ("No", "Hands-on", "Piece", "What", "Joint", "Closes", "Spot", "Mix", "Who")
-_SHORT_JOINTS = {Joint.BARE: "bare", Joint.IN_WINDOW: "in window"}
+_MIX = _HEADS.index("Mix")
+_READY_HEADS = (
+    "Ready, on the safe side",
+    "To handle",
+    "To pack",
+    "Full cure",
+    "Order waits for",
+)
 _READY = (Stage.HANDLE, Stage.PRINT_FREE, Stage.FULL_CURE)
 _Row = tuple["datetime", tuple[str, ...]]
 
@@ -46,10 +59,21 @@ def print_plan(studio: Studio, plan: Plan, warnings: Iterable[Finding] = ()) -> 
     _print_days(studio, plan)
     _print_ready(studio, plan)
     print_orders(studio, promises_of(studio, plan))
-    for row in plan.unplanned:
-        say_wrapped(f"Not planned: {studio.piece(row.piece).name}. {row.reason}")
+    _print_unplanned(studio, plan)
     for finding in warnings:
         say_wrapped(f"Note: {finding.words}")
+
+
+def _print_unplanned(studio: Studio, plan: Plan) -> None:
+    """Print why pieces are not planned, unless an order of theirs has said so already."""
+    said = " ".join(outcome.reason for outcome in plan.outcomes)
+    left = [row for row in plan.unplanned if row.reason not in said]
+    if left:
+        say()
+    for row in left:
+        name = studio.piece(row.piece).name
+        named = row.reason if row.reason.startswith(name) else f"{name}: {row.reason}"
+        say_wrapped(f"Not planned - {named}")
 
 
 def _print_days(studio: Studio, plan: Plan) -> None:
@@ -59,11 +83,31 @@ def _print_days(studio: Studio, plan: Plan) -> None:
     for day, group in groupby(rows, key=lambda row: day_words(zone, row[0])):
         table.append((day,))
         table += [row for _, row in group]
-    say_table(_HEADS, table)
+    _say_days(table, mixed_together=bool(_shared_mixes(plan)))
+    print_legend(plan)
+
+
+def _say_days(table: Iterable[tuple[str, ...]], *, mixed_together: bool) -> None:
+    if mixed_together:
+        say_table(_HEADS, table)
+        return
+    rows = [row if len(row) == 1 else _without_mix(row) for row in table]
+    say_table(_without_mix(_HEADS), rows)
+
+
+def _without_mix(row: tuple[str, ...]) -> tuple[str, ...]:
+    return row[:_MIX] + row[_MIX + 1 :]
+
+
+def _shared_mixes(plan: Plan) -> set[int]:
+    """The mixes that several coats are poured from."""
+    counts = Counter(coat.mix for coat in plan.coats)
+    return {mix for mix, coats in counts.items() if coats > 1}
 
 
 def _coat_rows(studio: Studio, plan: Plan) -> Iterator[_Row]:
     people = {person.key: person.name for person in studio.people}
+    shared = _shared_mixes(plan)
     for coat in plan.coats:
         entered = studio.piece(coat.piece).coat(coat.coat)
         yield (
@@ -73,10 +117,10 @@ def _coat_rows(studio: Studio, plan: Plan) -> Iterator[_Row]:
                 _span(studio, coat),
                 studio.piece(coat.piece).name,
                 entered.kind,
-                _joint_words(coat),
+                joint_words(coat),
                 _closes_words(studio, coat),
                 studio.spot(coat.spot).name,
-                str(coat.mix),
+                str(coat.mix) if coat.mix in shared else "",
                 "poured" if coat.poured else people.get(coat.person, coat.person),
             ),
         )
@@ -88,7 +132,8 @@ def _step_rows(studio: Studio, plan: Plan) -> Iterator[_Row]:
         closes = "" if step.closes is None else short_moment(studio.time_zone, step.closes)
         name = studio.piece(step.piece).name
         who = people.get(step.person, step.person)
-        yield step.start, ("", _span(studio, step), name, step.kind, "", closes, "", "", who)
+        what = step_words(studio, step)
+        yield step.start, ("", _span(studio, step), name, what, "", closes, "", "", who)
 
 
 def _span(studio: Studio, block: PlannedCoat | PlannedStep) -> str:
@@ -96,17 +141,11 @@ def _span(studio: Studio, block: PlannedCoat | PlannedStep) -> str:
     return f"{clock_words(zone, block.start)}-{clock_words(zone, block.end)}"
 
 
-def _joint_words(coat: PlannedCoat) -> str:
-    if coat.window is not None and coat.window.trust is Trust.TEST_FIRST:
-        return "test first"
-    return _SHORT_JOINTS.get(coat.joint, coat.joint)
-
-
 def _closes_words(studio: Studio, coat: PlannedCoat) -> str:
-    if coat.window is None or coat.joint is Joint.BARE:
+    if never_closes(coat):
+        return NEVER
+    if coat.window is None or coat.window.closes is None or coat.joint is Joint.BARE:
         return ""
-    if coat.window.closes is None:
-        return "never"
     return short_moment(studio.time_zone, coat.window.closes)
 
 
@@ -117,53 +156,9 @@ def _print_ready(studio: Studio, plan: Plan) -> None:
         (
             piece.name,
             *(moment_words(zone, safe.get((piece.key, stage))) for stage in _READY),
+            waits_for_words(studio, piece.key),
         )
         for piece in studio.pieces
     ]
     say()
-    say_table(("Ready, on the safe side", "To handle", "To pack", "Full cure"), rows)
-
-
-def print_orders(studio: Studio, promises: Iterable[PromiseKept]) -> None:
-    """Print orders with their dates; for late ones the reason and the tried changes."""
-    zone = studio.time_zone
-    listed = list(promises)
-    if not listed:
-        return
-    rows = [
-        (
-            kept.order.name,
-            kept.order.promise,
-            moment_words(zone, kept.order.due(zone)),
-            moment_words(zone, None if kept.outcome is None else kept.outcome.leaves),
-            _state_words(kept),
-        )
-        for kept in listed
-    ]
-    say()
-    say_table(("Order", "Promise", "Due", "Leaves", "How it stands"), rows)
-    for kept in listed:
-        _print_reason(studio, kept)
-
-
-def _state_words(kept: PromiseKept) -> str:
-    outcome = kept.outcome
-    if outcome is None or outcome.late_hours is None:
-        return kept.word
-    hours = outcome.late_hours or outcome.spare_hours
-    if kept.word == "late":
-        return f"late by {hours_words(hours)}"
-    return f"in time, {hours_words(hours)} to spare"
-
-
-def _print_reason(studio: Studio, kept: PromiseKept) -> None:
-    outcome = kept.outcome
-    if outcome is None or not outcome.reason:
-        return
-    zone = studio.time_zone
-    say()
-    say_wrapped(f"{kept.order.name}: {outcome.reason}")
-    for change in outcome.changes:
-        keeps = "keeps the promise" if change.keeps_promise else "is still late"
-        leaves = "not even then" if change.leaves is None else moment_words(zone, change.leaves)
-        say_wrapped(f"Tried: {change.words} - leaves {leaves}, {keeps}.", "  ")
+    say_table(_READY_HEADS, rows)

@@ -13,7 +13,7 @@ from studio_planner.craft.local_time import readings_of
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator, Sequence
-    from datetime import datetime
+    from datetime import date, datetime
     from zoneinfo import ZoneInfo
 
 COLUMNS = 100
@@ -83,7 +83,12 @@ def iso(zone: ZoneInfo, moment: datetime | None) -> str | None:
 def day_words(zone: ZoneInfo, moment: datetime) -> str:
     """Give the local day, such as Mon 2 Feb 2026."""
     local = moment.astimezone(zone)
-    return f"{_DAYS[local.weekday()]} {local.day} {_MONTHS[local.month - 1]} {local.year}"
+    return f"{date_words(local)} {local.year}"
+
+
+def date_words(day: date) -> str:
+    """Give a day of the calendar, such as Mon 2 Feb."""
+    return f"{_DAYS[day.weekday()]} {day.day} {_MONTHS[day.month - 1]}"
 
 
 def clock_words(zone: ZoneInfo, moment: datetime) -> str:
@@ -111,10 +116,19 @@ def hours_words(hours: float | None) -> str:
     """Give a length of time, such as 45 min, 8 h 30 min or 3 d 4 h; never for None."""
     if hours is None:
         return "never"
+    return _length_words(hours, 48)
+
+
+def span_words(hours: float) -> str:
+    """Give the time between two dates, in days from one day on, such as 1 d 0 h."""
+    return _length_words(hours, 24)
+
+
+def _length_words(hours: float, in_days_from: int) -> str:
     minutes = round(hours * 60.0)
     if minutes < 60:  # noqa: PLR2004 - minutes in an hour
         return f"{minutes} min"
-    if minutes < 48 * 60:
+    if minutes < in_days_from * 60:
         return f"{minutes // 60} h {minutes % 60:02} min"
     whole = round(hours)
     return f"{whole // 24} d {whole % 24} h"
