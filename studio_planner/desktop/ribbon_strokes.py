@@ -8,6 +8,8 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QBrush, QPen, QPolygonF
 
+from studio_planner.desktop.patterns import pattern
+
 if TYPE_CHECKING:
     from PySide6.QtGui import QPainter
 
@@ -67,7 +69,7 @@ def _draw_doorways(painter: QPainter, strokes: Strokes, theme: Theme) -> None:
     painter.setPen(Qt.PenStyle.NoPen)
     painter.setBrush(theme.colour("window_wash"))
     painter.drawRects(strokes.open)
-    painter.setBrush(QBrush(theme.colour("quiet"), Qt.BrushStyle.BDiagPattern))
+    painter.setBrush(pattern(painter, theme.colour("quiet"), Qt.BrushStyle.BDiagPattern))
     painter.drawRects(strokes.nobody)
     # A rim of paper keeps posts apart from whatever film they stand on.
     painter.setPen(QPen(theme.colour("paper"), 3.6))
@@ -82,7 +84,7 @@ def _draw_hands(painter: QPainter, strokes: Strokes, theme: Theme) -> None:
     painter.setPen(QPen(theme.colour("ink"), 1.2))
     painter.setBrush(theme.colour("paper"))
     painter.drawRects(strokes.steps)
-    painter.setBrush(QBrush(theme.colour("ink"), Qt.BrushStyle.Dense5Pattern))
+    painter.setBrush(pattern(painter, theme.colour("ink"), Qt.BrushStyle.Dense5Pattern))
     painter.drawRects(strokes.sanded)
     painter.setPen(QPen(theme.colour("ink"), 1.3))
     painter.drawLines(strokes.scuffs)

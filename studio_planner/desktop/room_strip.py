@@ -6,13 +6,14 @@ from math import floor
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEvent, QLineF, QPointF, QRectF, Qt
-from PySide6.QtGui import QBrush, QFontMetricsF, QHelpEvent, QPainter, QPen, QPolygonF
+from PySide6.QtGui import QFontMetricsF, QHelpEvent, QPainter, QPen, QPolygonF
 from PySide6.QtWidgets import QToolTip, QWidget
 from typing_extensions import override
 
 from studio_planner.desktop import words
 from studio_planner.desktop.ground_painter import draw_ground, draw_now
 from studio_planner.desktop.measures import LANE_HEAD_WIDTH, ROOM_HEIGHT
+from studio_planner.desktop.patterns import pattern
 
 if TYPE_CHECKING:
     from PySide6.QtGui import QPaintEvent
@@ -127,7 +128,7 @@ class RoomStrip(QWidget):
         below = [QPointF(px, max(py, least)) for px, py in known]
         ends = [QPointF(known[-1][0], least), QPointF(known[0][0], least)]
         painter.setPen(Qt.PenStyle.NoPen)
-        painter.setBrush(QBrush(theme.colour("now"), Qt.BrushStyle.BDiagPattern))
+        painter.setBrush(pattern(painter, theme.colour("now"), Qt.BrushStyle.BDiagPattern))
         painter.drawPolygon(QPolygonF(below + ends))
         painter.setPen(QPen(theme.colour("dew"), 1.8))
         painter.drawPolyline(QPolygonF([QPointF(px, py) for px, py in known]))

@@ -6,12 +6,13 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QLineF, QPointF, QRectF, QSize, Qt
-from PySide6.QtGui import QBrush, QFontMetricsF, QPainter, QPen, QPolygonF
+from PySide6.QtGui import QFontMetricsF, QPainter, QPen, QPolygonF
 from PySide6.QtWidgets import QWidget
 from typing_extensions import override
 
 from studio_planner.craft.pieces import EDGE, UNDERSIDE, Coat
 from studio_planner.desktop import words
+from studio_planner.desktop.patterns import pattern
 
 if TYPE_CHECKING:
     from PySide6.QtGui import QPaintEvent
@@ -132,7 +133,9 @@ class SectionView(QWidget):
         painter.setPen(Qt.PenStyle.NoPen)
         painter.drawRect(rect)
         if not self._poured(part.coat):
-            painter.setBrush(QBrush(theme.colour("paper"), Qt.BrushStyle.Dense4Pattern))
+            painter.setBrush(
+                pattern(painter, theme.colour("paper"), Qt.BrushStyle.Dense4Pattern)
+            )
             painter.drawRect(rect)
         painter.setPen(QPen(theme.colour("film_edge"), 1.0))
         painter.drawLine(QLineF(rect.topLeft(), rect.topRight()))

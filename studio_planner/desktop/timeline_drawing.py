@@ -143,7 +143,8 @@ class TimelineDrawing(QObject):
             return
         painter.setBrush(Qt.BrushStyle.NoBrush)
         painter.setPen(QPen(self._canvas.theme.colour("ink"), 2.0 if stand.focused else 1.0))
-        painter.drawRect(stand.current.adjusted(-2.0, -2.0, 2.0, 2.0))
+        # Its upper edge stays clear of the words above it.
+        painter.drawRect(stand.current.adjusted(-2.0, 0.0, 2.0, 2.0))
 
     def _draw_empty(self, painter: QPainter, size: QSize) -> None:
         theme = self._canvas.theme
