@@ -1,7 +1,8 @@
 """What to weigh for the mixes of a plan: A, B, cups and colours, as the scale shows them.
 
-Everything on the scale is a whole number of its steps. A mix is never weighed so small that
-the step would spoil its ratio; the cups of a mix add up to the mix.
+A heats itself and B in one vessel, so a mix larger than its product's largest cup is weighed
+and mixed in equal portions, each by itself. Everything on the scale is a whole number of its
+steps. A portion is never so small that the step would spoil its ratio; its cups add up to it.
 """
 
 from __future__ import annotations
@@ -31,11 +32,13 @@ _WITHOUT_COLOUR = Colour(name="clear")
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Cup:
-    """One cup of a mix: what goes in of the mix and of colourant, in grams.
+    """One cup of a colour: what goes in of the mix and of colourant, in grams.
 
-    `reads_grams` is what the scale shows, tared with the empty cup, when both are in.
+    `number` counts the cups of a whole mix from 1. `reads_grams` is what the scale shows, tared
+    with the empty cup, when both are in.
     """
 
+    number: int
     colour: str
     mix_grams: float
     colourant: str
@@ -45,12 +48,14 @@ class Cup:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class WeighedMix:
-    """One mix on the scale.
+    """One mix on the scale, or one portion of it.
 
-    A plan's mix that is larger than its product allows is weighed in `parts` equal mixes, one
-    after another. `a_grams` and `b_grams` are None for a product that is not mixed; the scale,
-    tared with the empty cup, shows `a_grams` and then `total_grams`.
-    `out_of_cup_minutes` counts from when A meets B; None when the sheet has no cup life.
+    A plan's mix that is larger than its product's largest cup or mix is weighed in `parts`
+    equal portions, one after another; all grams are those of one portion. `a_grams` and
+    `b_grams` are None for a product that is not mixed; the scale, tared with the empty cup,
+    shows `a_grams` and then `total_grams`. With one colour the portion stays in its cup; of
+    several each is in a cup of its own. `out_of_cup_minutes` counts from when A meets B, for
+    the whole portion in one cup; None when the sheet has no cup life.
     """
 
     mix: int
@@ -72,7 +77,6 @@ class _Amounts(TypedDict):
     total_grams: float
     a_grams: float | None
     b_grams: float | None
-    cups: tuple[Cup, ...]
     out_of_cup_minutes: float | None
     notes: tuple[str, ...]
 
@@ -104,39 +108,45 @@ def _weighed(
         coat_grams(studio.piece(planned.piece), coat, product, studio.settings)
         for planned, coat in zip(coats, entered, strict=True)
     ]
-    parts = max(1, math.ceil(sum(grams) / product.mix_limit_g - 1e-9))
-    one = _one_mix(studio, product, entered[0], sum(grams) / parts, coats)
+    colours = entered[0].colours or (_WITHOUT_COLOUR,)
+    lost = len(colours) * studio.settings.cup_loss_g
+    parts = _portions(product, sum(grams), lost)
+    portion = _portion(studio, product, entered[0], sum(grams) / parts, coats)
     return tuple(
-        WeighedMix(mix=mix, part=part + 1, parts=parts, product=product, coats=coats, **one)
+        WeighedMix(
+            mix=mix,
+            part=part + 1,
+            parts=parts,
+            product=product,
+            coats=coats,
+            cups=_cups(colours, portion["total_grams"], studio.settings, part),
+            **portion,
+        )
         for part in range(parts)
     )
 
 
-def _one_mix(
+def _portions(product: Product, spread: float, lost: float) -> int:
+    # What stays in the cups takes room too.
+    room = max(min(product.mix_limit_g, product.cup_limit_g - lost), 1.0)
+    return max(1, math.ceil(spread / room - 1e-9))
+
+
+def _portion(
     studio: Studio, product: Product, coat: Coat, spread: float, coats: tuple[PlannedCoat, ...]
 ) -> _Amounts:
     settings = studio.settings
-    colours = coat.colours or (_WITHOUT_COLOUR,)
-    counts = [_cup_count(spread * c.share_pct / 100.0, product, settings) for c in colours]
-    needed = spread + sum(counts) * settings.cup_loss_g if spread > 0.0 else 0.0
+    cups = max(1, len(coat.colours))
+    needed = spread + cups * settings.cup_loss_g if spread > 0.0 else 0.0
     a_grams, b_grams, total = _on_the_scale(product, needed, settings)
-    cups = _cups(colours, counts, total, settings.scale_step_g) if total else ()
-    largest = max((cup.mix_grams for cup in cups), default=0.0)
     return {
         "spread_grams": spread,
         "total_grams": total,
         "a_grams": a_grams,
         "b_grams": b_grams,
-        "cups": cups,
-        "out_of_cup_minutes": out_of_cup_minutes(studio, product, largest, coats[0]),
+        "out_of_cup_minutes": out_of_cup_minutes(studio, product, total, coats[0]),
         "notes": notes_on(product, coat, needed, total),
     }
-
-
-def _cup_count(grams: float, product: Product, settings: Settings) -> int:
-    # What stays in a cup takes room in it too.
-    room = max(product.cup_limit_g - settings.cup_loss_g, 1.0)
-    return max(1, math.ceil(grams / room - 1e-9))
 
 
 def _on_the_scale(
@@ -153,27 +163,27 @@ def _on_the_scale(
 
 
 def _cups(
-    colours: tuple[Colour, ...], counts: list[int], total: float, step: float
+    colours: tuple[Colour, ...], total: float, settings: Settings, part: int
 ) -> tuple[Cup, ...]:
-    shares = [
-        (colour, colour.share_pct / count)
-        for colour, count in zip(colours, counts, strict=True)
-        for _ in range(count)
-    ]
-    whole = sum(share for _, share in shares)
+    """The cups of a portion: one for each colour, or none when nothing is weighed."""
+    if not total:
+        return ()
+    step = settings.scale_step_g
+    whole = sum(colour.share_pct for colour in colours)
     cups, filled, left = [], 0.0, total
-    for colour, share in shares:
-        filled += share
-        # The rest goes on: rounding never lets the cups differ from the mix.
+    for number, colour in enumerate(colours, start=1 + part * len(colours)):
+        filled += colour.share_pct
+        # The rest goes on: rounding never lets the cups differ from the portion.
         mix_grams = _steps(left - total * (1.0 - filled / whole), step)
         left = _steps(left - mix_grams, step)
-        cups.append(_cup(colour, mix_grams, step))
+        cups.append(_cup(number, colour, mix_grams, step))
     return tuple(cups)
 
 
-def _cup(colour: Colour, mix_grams: float, step: float) -> Cup:
+def _cup(number: int, colour: Colour, mix_grams: float, step: float) -> Cup:
     colourant = _steps(mix_grams * colour.colourant_pct / 100.0, step)
     return Cup(
+        number=number,
         colour=colour.name,
         mix_grams=mix_grams,
         colourant=colour.colourant,

@@ -31,7 +31,7 @@ _COMMANDS = {
     "check": ("plan_commands", "check"),
     "promise": ("plan_commands", "promise"),
     "next": ("hands_commands", "next_"),
-    "weigh": ("hands_commands", "weigh"),
+    "weigh": ("weigh_command", "weigh"),
     "stages": ("stage_command", "stages"),
     "export": ("file_commands", "export"),
     "import": ("file_commands", "import_"),

@@ -1,17 +1,15 @@
-"""The commands next and weigh."""
+"""The command next."""
 
 from __future__ import annotations
 
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from studio_planner.services.caution import DEFERRAL
 from studio_planner.services.hands_items import HandsKind
 from studio_planner.services.next_hands import HOURS_AHEAD, first_after, next_hands
 from studio_planner.services.step_words import packing_words
 from studio_planner.services.studio_files import read_planned
-from studio_planner.services.weighing import weigh as weighed
-from studio_planner.terminal.reading import when_of, whole_number
+from studio_planner.terminal.reading import when_of
 from studio_planner.terminal.writing import (
     iso,
     moment_words,
@@ -30,10 +28,7 @@ if TYPE_CHECKING:
     from studio_planner.craft.plans import Plan
     from studio_planner.craft.studio import Studio
     from studio_planner.services.hands_items import HandsItem
-    from studio_planner.services.weighing import Cup, WeighedMix
     from studio_planner.terminal.surroundings import Surroundings
-
-_LARGEST_NUMBER = 999_999
 
 
 def next_(arguments: argparse.Namespace, around: Surroundings) -> int:
@@ -112,93 +107,3 @@ def _what(studio: Studio, item: HandsItem) -> str:
     if item.kind is HandsKind.PACK:
         return packing_words(studio, item.piece)
     return f"{item.kind}, not recorded as poured" if item.missed else item.kind.value
-
-
-def weigh(arguments: argparse.Namespace, around: Surroundings) -> int:
-    """List what to weigh for the whole mixes that coats of the kept plan are poured from.
-
-    JSON: mixes, each with mix, part, parts, product, coats (numbers), spread_grams,
-    total_grams, a_grams and b_grams (null for a product that is not mixed), scale (readings
-    after A and after B), cups (colour, mix_grams, colourant, colourant_grams, reads_grams),
-    out_of_cup_minutes (null when the sheet has no cup life), notes; and caution, a sentence.
-    """
-    del around
-    numbers = [whole_number(text, "COAT", _LARGEST_NUMBER) for text in arguments.coats]
-    studio, plan = read_planned(Path(arguments.file))
-    mixes = weighed(studio, plan, numbers)
-    if arguments.json:
-        say_json({"mixes": [_mix_json(mix) for mix in mixes], "caution": DEFERRAL})
-        return 0
-    for mix in mixes:
-        _print_mix(studio, mix)
-        say()
-    say_wrapped(DEFERRAL)
-    return 0
-
-
-def _mix_json(mix: WeighedMix) -> dict[str, Any]:
-    readings = [] if mix.a_grams is None else [mix.a_grams, mix.total_grams]
-    return {
-        "mix": mix.mix,
-        "part": mix.part,
-        "parts": mix.parts,
-        "product": mix.product.key,
-        "coats": [coat.number for coat in mix.coats],
-        "spread_grams": mix.spread_grams,
-        "total_grams": mix.total_grams,
-        "a_grams": mix.a_grams,
-        "b_grams": mix.b_grams,
-        "scale": readings,
-        "cups": [_cup_json(cup) for cup in mix.cups],
-        "out_of_cup_minutes": mix.out_of_cup_minutes,
-        "notes": list(mix.notes),
-    }
-
-
-def _cup_json(cup: Cup) -> dict[str, Any]:
-    return {
-        "colour": cup.colour,
-        "mix_grams": cup.mix_grams,
-        "colourant": cup.colourant,
-        "colourant_grams": cup.colourant_grams,
-        "reads_grams": cup.reads_grams,
-    }
-
-
-def _print_mix(studio: Studio, mix: WeighedMix) -> None:
-    pieces = ", ".join(
-        f"{coat.number} {studio.piece(coat.piece).name} ({coat.coat})" for coat in mix.coats
-    )
-    part = f", {mix.part} of {mix.parts}" if mix.parts > 1 else ""
-    say_wrapped(f"Mix {mix.mix}{part}: {mix.product.name}, for {pieces}")
-    if mix.total_grams > 0.0:
-        say_table(("", "Add", "Scale shows"), _scale_rows(mix), "  ")
-    if mix.out_of_cup_minutes is not None:
-        minutes = f"{mix.out_of_cup_minutes:.0f} min"
-        say_wrapped(f"Be out of the cup {minutes} after A meets B.", "  ")
-    for note in mix.notes:
-        say_wrapped(note, "  ")
-
-
-def _scale_rows(mix: WeighedMix) -> list[tuple[str, str, str]]:
-    rows = []
-    if mix.a_grams is not None and mix.b_grams is not None:
-        rows.append(("A", _grams(mix.a_grams), _grams(mix.a_grams)))
-        rows.append(("B", _grams(mix.b_grams), _grams(mix.total_grams)))
-    if mix.a_grams is None or len(mix.cups) > 1 or mix.cups[0].colourant_grams > 0.0:
-        for cup in mix.cups:
-            rows += _cup_rows(cup, mixed=mix.a_grams is not None)
-    return rows
-
-
-def _cup_rows(cup: Cup, *, mixed: bool) -> list[tuple[str, str, str]]:
-    label = f"Cup {cup.colour}" if mixed else "Weigh out"
-    rows = [(label, _grams(cup.mix_grams), _grams(cup.mix_grams))]
-    if cup.colourant_grams > 0.0:
-        what = f"  {cup.colourant or 'colourant'}"
-        rows.append((what, _grams(cup.colourant_grams), _grams(cup.reads_grams)))
-    return rows
-
-
-def _grams(grams: float) -> str:
-    return f"{grams:.10g} g"

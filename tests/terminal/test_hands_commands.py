@@ -52,7 +52,9 @@ def test_weigh_gives_parts_cups_and_what_the_scale_shows(
     number = next(c.number for c in coats if (c.piece, c.coat) == ("tide-tray", "flood"))
     found = terminal("weigh", sample, str(number), "--json").json
     assert found["caution"] == DEFERRAL
-    (mix,) = found["mixes"]
+    mix, other = found["mixes"]
+    assert [(one["part"], one["parts"]) for one in (mix, other)] == [(1, 2), (2, 2)]
+    assert other | {"part": 1, "cups": mix["cups"]} == mix
     assert set(mix) == {
         "mix", "part", "parts", "product", "coats", "spread_grams", "total_grams", "a_grams",
         "b_grams", "scale", "cups", "out_of_cup_minutes", "notes",
@@ -71,8 +73,26 @@ def test_what_is_said_about_amounts_ends_with_who_decides(
     assert said.code == 0
     assert _joined(said.out).endswith(DEFERRAL)
     assert "Weigh out" in said.out
-    assert "Cup foam" in said.out
+    assert "Cup 2, foam" in said.out
+    assert "portion 1 of 2: Tarn slow mix" in said.out
+    assert said.out.startswith("Put the empty cup on the scale and set it to zero")
     assert "Leaf is laid, not weighed." in said.out
+
+
+def test_one_colour_stays_in_the_cup_it_was_mixed_in(terminal: Terminal, sample: Path) -> None:
+    coats = read_planned(sample)[1].coats
+    numbers = {(c.piece, c.coat): str(c.number) for c in coats}
+    clear = terminal("weigh", sample, numbers["tide-tray", "flood"]).out
+    assert "Cup" not in clear
+    (portion, _) = terminal("weigh", sample, numbers["night-sky", "colour"], "--json").json[
+        "mixes"
+    ]
+    (cup,) = portion["cups"]
+    said = terminal("weigh", sample, numbers["night-sky", "colour"]).out
+    assert "Cup" not in said
+    line = f"paste, ink {cup['colourant_grams']} g {cup['reads_grams']} g"
+    assert line in _joined(said)
+    assert cup["mix_grams"] == portion["total_grams"]
 
 
 def test_a_coat_is_asked_for_by_its_number(terminal: Terminal, sample: Path) -> None:

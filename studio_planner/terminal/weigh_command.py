@@ -1,0 +1,127 @@
+"""The command weigh."""
+
+from __future__ import annotations
+
+import math
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from studio_planner.services.caution import DEFERRAL
+from studio_planner.services.studio_files import read_planned
+from studio_planner.services.weighing import weigh as weighed
+from studio_planner.terminal.reading import whole_number
+from studio_planner.terminal.writing import say, say_json, say_table, say_wrapped
+
+if TYPE_CHECKING:
+    import argparse
+
+    from studio_planner.craft.studio import Studio
+    from studio_planner.services.weighing import Cup, WeighedMix
+    from studio_planner.terminal.surroundings import Surroundings
+
+_LARGEST_NUMBER = 999_999
+_TARE = "Put the empty cup on the scale and set it to zero, each cup anew."
+
+_Row = tuple[str, str, str]
+
+
+def weigh(arguments: argparse.Namespace, around: Surroundings) -> int:
+    """List what to weigh for the whole mixes that coats of the kept plan are poured from.
+
+    JSON: mixes, each portion of a mix by itself, with mix, part, parts, product, coats
+    (numbers), spread_grams, total_grams, a_grams and b_grams (null for a product that is not
+    mixed), scale (readings after A and after B), cups (number, colour, mix_grams, colourant,
+    colourant_grams, reads_grams), out_of_cup_minutes (null when the sheet has no cup life),
+    notes; and caution, a sentence.
+    """
+    del around
+    numbers = [whole_number(text, "COAT", _LARGEST_NUMBER) for text in arguments.coats]
+    studio, plan = read_planned(Path(arguments.file))
+    mixes = weighed(studio, plan, numbers)
+    if arguments.json:
+        say_json({"mixes": [_mix_json(mix) for mix in mixes], "caution": DEFERRAL})
+        return 0
+    if any(mix.total_grams > 0.0 for mix in mixes):
+        say(_TARE)
+        say()
+    for mix in mixes:
+        _print_mix(studio, mix)
+        say()
+    say_wrapped(DEFERRAL)
+    return 0
+
+
+def _mix_json(mix: WeighedMix) -> dict[str, Any]:
+    readings = [] if mix.a_grams is None else [mix.a_grams, mix.total_grams]
+    return {
+        "mix": mix.mix,
+        "part": mix.part,
+        "parts": mix.parts,
+        "product": mix.product.key,
+        "coats": [coat.number for coat in mix.coats],
+        "spread_grams": mix.spread_grams,
+        "total_grams": mix.total_grams,
+        "a_grams": mix.a_grams,
+        "b_grams": mix.b_grams,
+        "scale": readings,
+        "cups": [_cup_json(cup) for cup in mix.cups],
+        "out_of_cup_minutes": mix.out_of_cup_minutes,
+        "notes": list(mix.notes),
+    }
+
+
+def _cup_json(cup: Cup) -> dict[str, Any]:
+    return {
+        "number": cup.number,
+        "colour": cup.colour,
+        "mix_grams": cup.mix_grams,
+        "colourant": cup.colourant,
+        "colourant_grams": cup.colourant_grams,
+        "reads_grams": cup.reads_grams,
+    }
+
+
+def _print_mix(studio: Studio, mix: WeighedMix) -> None:
+    pieces = ", ".join(
+        f"{coat.number} {studio.piece(coat.piece).name} ({coat.coat})" for coat in mix.coats
+    )
+    portion = f", portion {mix.part} of {mix.parts}" if mix.parts > 1 else ""
+    say_wrapped(f"Mix {mix.mix}{portion}: {mix.product.name}, for {pieces}")
+    if mix.total_grams > 0.0:
+        say_table(("", "Add", "Scale shows"), _scale_rows(mix), "  ")
+    if mix.out_of_cup_minutes is not None:
+        minutes = f"{math.floor(mix.out_of_cup_minutes)} min"
+        say_wrapped(f"Be out of the cup {minutes} after A meets B.", "  ")
+    for note in mix.notes:
+        say_wrapped(note, "  ")
+
+
+def _scale_rows(mix: WeighedMix) -> list[_Row]:
+    rows: list[_Row] = []
+    if mix.a_grams is None or mix.b_grams is None:
+        rows.append(("Weigh out", _grams(mix.total_grams), _grams(mix.total_grams)))
+    else:
+        rows.append(("A", _grams(mix.a_grams), _grams(mix.a_grams)))
+        rows.append(("B", _grams(mix.b_grams), _grams(mix.total_grams)))
+    if len(mix.cups) == 1:  # the colour goes into the cup that the portion is in
+        return rows + _colourant_rows(mix.cups[0], "")
+    return rows + [row for cup in mix.cups for row in _cup_rows(cup)]
+
+
+def _cup_rows(cup: Cup) -> list[_Row]:
+    label = f"Cup {cup.number}, {cup.colour}"
+    poured = (label, _grams(cup.mix_grams), _grams(cup.mix_grams))
+    return [poured, *_colourant_rows(cup, "  ")]
+
+
+def _colourant_rows(cup: Cup, indent: str) -> list[_Row]:
+    if cup.colourant_grams <= 0.0:
+        return []
+    what = f"{indent}{cup.colourant or 'colourant'}"
+    if not indent:
+        what = f"{what}, {cup.colour}"
+    return [(what, _grams(cup.colourant_grams), _grams(cup.reads_grams))]
+
+
+def _grams(grams: float) -> str:
+    return f"{grams:.10g} g"
