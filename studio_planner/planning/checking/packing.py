@@ -86,10 +86,12 @@ def broken_promises(reading: Reading) -> Iterator[Finding]:
 def _misread_outcome(reading: Reading, order: Order, outcome: Outcome) -> Iterator[Finding]:
     due, leaves = order.due(reading.zone), _leaves(reading, order)
     if outcome.due != due:
-        sentence = f"{order.name} is due {reading.local(due)}, but the plan says otherwise"
+        told = reading.said(outcome.due)
+        sentence = f"{order.name} is due {reading.local(due)}, but the plan says {told}"
         yield reading.finding(Rule.PROMISE, None, None, due, sentence)
     if outcome.leaves != leaves:
-        sentence = f"{order.name} leaves {reading.local(leaves)}, but the plan says otherwise"
+        told = reading.said(outcome.leaves)
+        sentence = f"{order.name} leaves {reading.local(leaves)}, but the plan says {told}"
         yield reading.finding(Rule.PROMISE, None, None, leaves, sentence)
 
 

@@ -52,10 +52,9 @@ def _misread(reading: Reading, row: Readiness, lane: Lane) -> Iterator[Finding]:
     for said, edge, word in rows:
         second = ready(lane, row.stage, edge)
         if not _agree(reading, said, second):
-            sentence = f"{_noun(row.stage)} {word} {reading.local(second)}"
-            yield reading.finding(
-                Rule.READY, lane.piece, None, None, f"{sentence}, but the plan says otherwise"
-            )
+            right = f"{_noun(row.stage)} {word} {reading.local(second)}"
+            sentence = f"{right}, but the plan says {reading.said(said)}"
+            yield reading.finding(Rule.READY, lane.piece, None, None, sentence)
 
 
 def _agree(reading: Reading, said: datetime | None, second: float | None) -> bool:

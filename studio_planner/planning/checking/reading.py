@@ -132,6 +132,11 @@ class Reading:
         """Say an instant as the studio's clock shows it."""
         return local(self.zone, when)
 
+    def said(self, when: datetime | None) -> str:
+        """Say what the plan tells of an instant, which may be no usable time at all."""
+        usable = when is None or readable(when)
+        return self.local(when) if usable else "a time without a zone or outside the record"
+
     def piece(self, key: str) -> Piece | None:
         """The piece of that key, or None."""
         return self._pieces.get(key)

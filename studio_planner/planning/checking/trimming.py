@@ -107,8 +107,9 @@ def _misread_window(
         not readable(step.closes) or _second(step.closes) > closes + _WINDOW_SECONDS
     )
     if wide:
-        sentence = f"{task.doing} between {reading.local(opens)} and {reading.local(closes)}"
-        yield reading.on_step(task.rule, step, f"{sentence}, but the plan says otherwise")
+        right = f"{task.doing} between {reading.local(opens)} and {reading.local(closes)}"
+        told = f"between {reading.said(step.opens)} and {reading.said(step.closes)}"
+        yield reading.on_step(task.rule, step, f"{right}, but the plan says {told}")
 
 
 def _second(when: datetime | None) -> float:

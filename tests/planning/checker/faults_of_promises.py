@@ -114,14 +114,14 @@ FAULTS = (
         name="the plan gives the wrong due time",
         rule=Rule.PROMISE,
         piece=None,
-        words="Shop is due Fri 6 Mar 16:00",
+        words="Shop is due Fri 6 Mar 16:00, but the plan says Fri 6 Mar 17:00",
         plan=replace(PLAN, outcomes=(replace(OUTCOMES[0], due=at(4, "17:00")), *OUTCOMES[1:])),
     ),
     Fault(
         name="the plan gives the wrong time of leaving",
         rule=Rule.PROMISE,
         piece=None,
-        words="Shop leaves Thu 5 Mar 16:00",
+        words="Shop leaves Thu 5 Mar 16:00, but the plan says Thu 5 Mar 15:00",
         plan=replace(
             PLAN, outcomes=(replace(OUTCOMES[0], leaves=at(3, "15:00")), *OUTCOMES[1:])
         ),
@@ -130,7 +130,7 @@ FAULTS = (
         name="an order leaves without a piece",
         rule=Rule.PROMISE,
         piece=None,
-        words="Lost leaves never",
+        words="Lost leaves never, but the plan says Thu 5 Mar 16:00",
         plan=replace(
             PLAN, outcomes=(*OUTCOMES[:3], replace(OUTCOMES[3], leaves=at(3, "16:00")))
         ),
@@ -161,7 +161,7 @@ FAULTS = (
         name="a safe ready time is too early",
         rule=Rule.READY,
         piece="tray",
-        words="reaches handle safely Tue 3 Mar 17:25",
+        words="reaches handle safely Tue 3 Mar 17:25, but the plan says Tue 3 Mar 17:23",
         plan=replace(PLAN, ready=(replace(READY[0], safe=at(1, "17:23")), *READY[1:])),
     ),
     Fault(
@@ -175,12 +175,14 @@ FAULTS = (
         name="a stage is said never to be reached",
         rule=Rule.READY,
         piece="tray",
+        words="but the plan says never",
         plan=replace(PLAN, ready=(replace(READY[0], safe=None), *READY[1:])),
     ),
     Fault(
         name="a ready time has no zone",
         rule=Rule.READY,
         piece="tray",
+        words="but the plan says a time without a zone",
         plan=replace(PLAN, ready=(replace(READY[0], safe=NAIVE), *READY[1:])),
     ),
     Fault(

@@ -105,7 +105,7 @@ FAULTS = (
         rule=Rule.TAPE,
         piece="tray",
         coat="flood",
-        words="the plan says otherwise",
+        words="but the plan says between Mon 2 Mar 09:49 and ",
         plan=with_step(PLAN, StepKind.TAPE, "tray", opens=at(0, "09:49")),
     ),
     Fault(
@@ -113,7 +113,7 @@ FAULTS = (
         rule=Rule.TAPE,
         piece="tray",
         coat="flood",
-        words="the plan says otherwise",
+        words=" and never",
         plan=with_step(PLAN, StepKind.TAPE, "tray", closes=None),
     ),
     Fault(
