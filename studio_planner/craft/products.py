@@ -161,7 +161,8 @@ class Product:
             else:
                 self.law(stage)
         except LawError as error:
-            rules.require(False, f"sheet, {stage}", str(error))  # noqa: FBT003
+            sentence = str(error).removeprefix(f"{stage}: ")
+            rules.require(False, f"sheet, {stage}", sentence)  # noqa: FBT003
 
     def _check_windows(self, rules: Rulebook) -> None:
         opening = {

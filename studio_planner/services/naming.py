@@ -41,10 +41,12 @@ def find_named(things: Sequence[_Thing], wanted: str, noun: str) -> _Thing:
     found = found or [thing for thing in things if thing.name.casefold() == asked]
     if len(found) == 1:
         return found[0]
-    known = ", ".join(f"{thing.name} ({thing.key})" for thing in things) or "none"
-    message = (
-        f"There are {len(found)} {noun}s called {wanted!r}; use the key of one: {known}."
-        if found
-        else f"There is no {noun} called {wanted!r}; the studio has: {known}."
-    )
-    raise UnknownName(message)
+    raise UnknownName(_sentence(things, len(found), wanted, noun))
+
+
+def _sentence(things: Sequence[Named], found: int, wanted: str, noun: str) -> str:
+    known = ", ".join(f"{thing.name} ({thing.key})" for thing in things)
+    if found:
+        return f"There are {found} {noun}s called {wanted!r}; use the key of one: {known}."
+    has = f"the studio has: {known}" if things else f"the studio has no {noun}s"
+    return f"There is no {noun} called {wanted!r}; {has}."

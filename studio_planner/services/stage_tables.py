@@ -118,7 +118,8 @@ def _table(
                 else _film(product, stage, one)
             )
         except LawError as error:
-            raise InvalidEntry(product.name, [BrokenRule(str(stage), str(error))]) from error
+            sentence = str(error).removeprefix(f"{stage}: ")
+            raise InvalidEntry(product.name, [BrokenRule(stage, sentence)]) from error
     return tuple(rows)
 
 

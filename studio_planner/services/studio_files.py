@@ -51,11 +51,16 @@ def create(path: Path, studio: Studio) -> None:
     create_studio(path, studio).close()
 
 
-def export_studio(path: Path, target: Path) -> None:
-    """Write a studio as exchange JSON to a new file; StudioFileError when the name is taken."""
-    text = studio_to_json(read_studio(path))
+def export_studio(path: Path, target: Path) -> Studio:
+    """Write a studio as exchange JSON to a new file, and give it.
+
+    StudioFileError when the name is taken.
+    """
+    studio = read_studio(path)
+    text = studio_to_json(studio)
     with told_about(target), placed(target) as temporary:
         temporary.write_text(text, encoding="utf-8", newline="\n")
+    return studio
 
 
 def import_studio(source: Path, path: Path) -> None:

@@ -1,13 +1,15 @@
 """The figures of a data sheet as CSV: stage,temperature,unit,from,to,time_unit[,mass_g].
 
-The unit is C or F, the time unit min, h or d; `to` may be empty, and so may `mass_g`. Rows are
-taken as they stand: whether they make sense together is for the product to say.
+The unit is C or F, the time unit min, h or d, or one of their usual spellings; `to` may be
+empty, and so may `mass_g`. A stage may be written with spaces. Rows are taken as they stand:
+whether they make sense together is for the product to say.
 """
 
 from __future__ import annotations
 
 import csv
 import io
+import re
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import BrokenRule, InvalidEntry, StudioFileError
@@ -28,12 +30,14 @@ COLUMNS = ("stage", "temperature", "unit", "from", "to", "time_unit", "mass_g")
 """The columns; the last may be missing."""
 
 _LARGEST_BYTES = 4 * 2**20
+_SEPARATORS = re.compile(r"[\s_-]+")
 _COLUMN_OF = {"celsius": "temperature", "from_hours": "from", "to_hours": "to"}
 _TIME_UNITS = {
-    "min": TimeUnit.MINUTE,
-    "h": TimeUnit.HOUR,
-    "d": TimeUnit.DAY,
+    **dict.fromkeys(("min", "mins", "minute", "minutes"), TimeUnit.MINUTE),
+    **dict.fromkeys(("h", "hr", "hrs", "hour", "hours"), TimeUnit.HOUR),
+    **dict.fromkeys(("d", "day", "days"), TimeUnit.DAY),
 }
+_STAGES = "use one of " + ", ".join(Stage)
 
 
 def read_data_sheet(data: bytes) -> tuple[SheetPoint, ...]:
@@ -122,6 +126,10 @@ class _Row:
         stage, celsius = self._stage(), self._celsius()
         start, end = self._hours("from"), self._hours("to", optional=True)
         mass = self._number_in("mass_g", optional=True)
+        if start is not None and end is not None and end < start:
+            self._note(
+                "to", "it is less than from; a range goes from the short to the long end."
+            )
         if len(self._broken) > before or stage is None or celsius is None or start is None:
             return None
         try:
@@ -134,12 +142,13 @@ class _Row:
             return None
 
     def _stage(self) -> Stage | None:
-        name = self._cells["stage"].lower()
+        name = _SEPARATORS.sub("_", self._cells["stage"].lower())
         if name in set(Stage):
             return Stage(name)
-        self._note(
-            "stage", f"{ascii(name)[:40]} is not a stage; use one of {', '.join(Stage)}."
-        )
+        known = any(rule.sentence.endswith(f"{_STAGES}.") for rule in self._broken)
+        # All fifteen are named once; under many bad rows they would hide everything else.
+        more = "" if known else f"; {_STAGES}"
+        self._note("stage", f"{ascii(self._cells['stage'])[:40]} is not a stage{more}.")
         return None
 
     def _celsius(self) -> float | None:
@@ -152,7 +161,7 @@ class _Row:
 
     def _hours(self, column: str, *, optional: bool = False) -> float | None:
         value = self._number_in(column, optional=optional)
-        unit = _TIME_UNITS.get(self._cells["time_unit"].lower())
+        unit = _TIME_UNITS.get(self._cells["time_unit"].lower().removesuffix("."))
         if unit is None:
             if column == "from":
                 name = ascii(self._cells["time_unit"])[:20]

@@ -14,7 +14,7 @@ if TYPE_CHECKING:
     from pathlib import Path
 
 _PRIMARY = 0xFF  # the low byte of an extended result code names the family
-_DAMAGED = "is damaged; open a backup or a copy of it. It was left as it is."
+_DAMAGED = "is damaged; open a copy of it if you have one. It was left as it is."
 _FULL = (
     "cannot be written: the disk is full. Nothing was changed; free some space and try again."
 )
@@ -23,6 +23,10 @@ _NO_PERMISSION = (
     "cannot be written there; check that the folder and the file are yours to change, "
     "or choose another folder."
 )
+_NOT_READABLE = (
+    "cannot be read; check that the file and its folder are yours to read, or choose another."
+)
+_NOT_THERE = "is not there; check the name and the folder."
 _DISK_FAILED = "cannot be read or written: the disk reported an error. Nothing was changed."
 
 _BY_CODE = {
@@ -46,8 +50,8 @@ _BY_ERRNO = {
     errno.EACCES: _NO_PERMISSION,
     errno.EPERM: _NO_PERMISSION,
     errno.EROFS: _NO_PERMISSION,
-    errno.ENOENT: "is not there; check the name and the folder.",
-    errno.ENOTDIR: "is not there; check the name and the folder.",
+    errno.ENOENT: _NOT_THERE,
+    errno.ENOTDIR: _NOT_THERE,
     errno.EISDIR: "is a folder, not a studio file.",
     errno.EEXIST: "is there already; choose another name.",
     errno.ENAMETOOLONG: "has too long a name; choose a shorter one.",
@@ -55,26 +59,50 @@ _BY_ERRNO = {
 
 
 @contextmanager
-def told_about(path: Path) -> Iterator[None]:
-    """Turn what goes wrong with the file at `path` into StudioFileError; bugs pass through."""
+def told_about(path: Path, *, reading: bool = False) -> Iterator[None]:
+    """Turn what goes wrong with the file at `path` into StudioFileError; bugs pass through.
+
+    While it is only being read, a missing permission is one to read.
+    """
     try:
         yield
     except sqlite3.Error as error:
-        words = _words_for(error)
+        words = _words_for(error, path)
         if words is None:
             raise
         raise StudioFileError(f"{path} {words}") from error
     except UnicodeDecodeError as error:  # SQLite quotes text that is not UTF-8
         raise StudioFileError(f"{path} {_DAMAGED}") from error
     except OSError as error:
-        words = _BY_ERRNO.get(error.errno or 0, _DISK_FAILED)
-        raise StudioFileError(f"{path} {words}") from error
+        raise StudioFileError(f"{path} {_words_of_system(path, error, reading)}") from error
 
 
-def _words_for(error: sqlite3.Error) -> str | None:
+def _words_of_system(path: Path, error: OSError, reading: bool) -> str:  # noqa: FBT001 - a fact
+    words = _BY_ERRNO.get(error.errno or 0, _DISK_FAILED)
+    if words is _NO_PERMISSION and reading:
+        return _NOT_READABLE
+    if words is _NOT_THERE and not _is_folder(path.parent):
+        return _no_folder(path)
+    return words
+
+
+def _no_folder(path: Path) -> str:
+    return f"cannot be found or made: there is no folder {path.parent}; check its name."
+
+
+def _is_folder(path: Path) -> bool:
+    try:
+        return path.is_dir()
+    except OSError:  # it may not even be looked at
+        return True
+
+
+def _words_for(error: sqlite3.Error, path: Path) -> str | None:
     code = getattr(error, "sqlite_errorcode", None)
     if code is None:  # raised by the binding itself: text that is not UTF-8
         return _DAMAGED if str(error).startswith("Could not decode") else None
+    if code & _PRIMARY == sqlite3.SQLITE_CANTOPEN and not _is_folder(path.parent):
+        return _no_folder(path)
     words = _BY_CODE.get(code & _PRIMARY)
     if code & _PRIMARY == sqlite3.SQLITE_CONSTRAINT:
         return f"{words} ({error})."

@@ -69,7 +69,7 @@ def _address(path: Path) -> str:
 
 def version_in_header(path: Path, newest: int) -> int:
     """The file's version, from its first bytes; StudioFileError unless it is ours to open."""
-    with told_about(path):
+    with told_about(path, reading=True):
         if path.is_dir():
             raise StudioFileError(f"{path} is a folder, not a studio file.")
         if path.exists() and not path.is_file():
@@ -88,20 +88,20 @@ def version_in_header(path: Path, newest: int) -> int:
 
 def _require_ours(path: Path, header: bytes) -> None:
     if not header:
-        raise StudioFileError(f"{path} is empty; open a backup or a copy of it.")
+        raise StudioFileError(f"{path} is empty; open a copy of it if you have one.")
     if header[: len(_MAGIC)] != _MAGIC:
         raise StudioFileError(f"{path} is not a studio file; choose another one.")
     if len(header) < _HEADER:
-        raise StudioFileError(f"{path} is cut short; open a backup or a copy of it.")
+        raise StudioFileError(f"{path} is cut short; open a copy of it if you have one.")
     ours = int.from_bytes(header[68:72], "big") == APPLICATION_ID
     if not ours or header[60:64] == bytes(4):
         raise StudioFileError(f"{path} belongs to another program; choose a studio file.")
     if not 1 <= int.from_bytes(header[44:48], "big") <= _NEWEST_SCHEMA_FORMAT:
-        raise StudioFileError(f"{path} is damaged; open a backup or a copy of it.")
+        raise StudioFileError(f"{path} is damaged; open a copy of it if you have one.")
     if header[18:20] != _ROLLBACK_JOURNAL:
         raise StudioFileError(
             f"{path} was changed by another program, which keeps its changes in a second file; "
-            "open a backup or a copy of it."
+            "open a copy of it if you have one."
         )
 
 
@@ -114,13 +114,13 @@ def require_whole(
     if found != expected_schema(tuple(steps)):
         raise StudioFileError(
             f"{path} has been changed by another program (its tables are not the ones made "
-            "here), so it is not opened; open a backup or a copy of it."
+            "here), so it is not opened; open a copy of it if you have one."
         )
     verdict = [row[0] for row in connection.execute("PRAGMA quick_check(1)")]
     torn = connection.execute("PRAGMA foreign_key_check").fetchone()
     if verdict != ["ok"] or torn is not None or _cut_short(connection, path):
         raise StudioFileError(
-            f"{path} is damaged; open a backup or a copy of it. It was left as it is."
+            f"{path} is damaged; open a copy of it if you have one. It was left as it is."
         )
     connection.execute("PRAGMA query_only = OFF")
 

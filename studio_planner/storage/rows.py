@@ -32,7 +32,9 @@ def read_studio(connection: sqlite3.Connection) -> Studio:
     """Read everything; StudioFileError names the row that makes no sense."""
     found = _read(connection, studio_table())
     if not found:
-        raise StudioFileError("The file has no studio in it; open a backup or a copy of it.")
+        raise StudioFileError(
+            "The file has no studio in it; open a copy of it if you have one."
+        )
     return cast("Studio", found[0][0])
 
 

@@ -150,7 +150,7 @@ class StudioFile:
     def _revision(self) -> int:
         row = self._connection.execute("SELECT revision FROM change_count").fetchone()
         if row is None:
-            raise StudioFileError(f"{self.path} is damaged; open a backup or a copy of it.")
+            raise StudioFileError(f"{self.path} is damaged; open a copy of it if you have one.")
         return int(row[0])
 
     @contextmanager

@@ -134,7 +134,9 @@ class _Maker:
 
     def _noun(self, form: Noun, plain: Plain, where: str) -> object:
         if not isinstance(plain, dict):
-            return self._problems.note(where, f"{_shown(plain)} is not a group of fields.")
+            return self._problems.note(
+                where, f"it has to be a group of fields, not {_shown(plain)}."
+            )
         usable = self._check_names(form, plain, where)
         given = {
             part.name: self.make(part.form, plain[part.name], _under(where, part.name))
@@ -153,7 +155,8 @@ class _Maker:
         for name in plain:
             if name not in known:
                 place = _under(where, name)
-                self._problems.note(place, f"there is no such field in a {form.words}.")
+                article = "an" if form.words[0] in "aeiou" else "a"
+                self._problems.note(place, f"there is no such field in {article} {form.words}.")
         missing = [p.name for p in form.parts if p.required and p.name not in plain]
         for name in missing:
             self._problems.note(_under(where, name), "it is missing.")
@@ -171,7 +174,9 @@ class _Maker:
 
     def _lookup(self, form: Lookup, plain: Plain, where: str) -> object:
         if not isinstance(plain, dict):
-            return self._problems.note(where, f"{_shown(plain)} is not a group of fields.")
+            return self._problems.note(
+                where, f"it has to be a group of fields, not {_shown(plain)}."
+            )
         made = {
             self._scalar(form.key, key, _under(where, key)): self._scalar(
                 form.value, value, _under(where, key)
@@ -183,7 +188,7 @@ class _Maker:
 
     def _list(self, form: Many | Fixed, plain: Plain, where: str) -> object:
         if not isinstance(plain, list):
-            return self._problems.note(where, f"{_shown(plain)} is not a list.")
+            return self._problems.note(where, f"it has to be a list, not {_shown(plain)}.")
         if isinstance(form, Fixed) and len(plain) != form.count:
             return self._problems.note(where, f"it needs exactly {form.count} values.")
         made = [self.make(form.form, one, f"{where}[{i}]") for i, one in enumerate(plain)]

@@ -4,10 +4,12 @@ from __future__ import annotations
 
 import argparse
 import re
+import textwrap
 from typing import TYPE_CHECKING, NoReturn
 
 from typing_extensions import override
 
+from studio_planner.science.stages import Stage
 from studio_planner.terminal.bad_input import BadInput
 from studio_planner.terminal.writing import say
 
@@ -58,8 +60,24 @@ COMMANDS: dict[str, str] = {
 }
 
 
+_FORMS = {
+    "stages": f"""\
+SHEET.csv has the columns stage,temperature,unit,from,to,time_unit and, for cup life, mass_g.
+unit is C or F; time_unit is min, h or d; to may be empty. The stages are:
+{textwrap.fill(", ".join(Stage), 90, initial_indent="  ", subsequent_indent="  ")}
+ROOM.csv has the columns time,temperature_c and, if known, humidity_pct; time is ISO 8601 with
+a zone, such as 2026-02-02T18:00+01:00. What else loggers write is read as far as it is clear.
+""",
+}
+
+
 def parsed(argv: Sequence[str]) -> argparse.Namespace:
     """Read a command and its arguments; BadInput in one sentence when that is not possible."""
+    if argv and argv[0].startswith("-") and argv[0] not in {"-h", "--help"}:
+        raise BadInput(
+            f"{PROGRAM}: {argv[0]} is not an option here; a command comes first: "
+            f"{', '.join(COMMANDS)}; see {PROGRAM} --help."
+        )
     return _parser().parse_args(_with_joined_degrees(argv))
 
 
@@ -85,14 +103,25 @@ def _parser() -> _Parser:
     commands = parser.add_subparsers(dest="command", metavar="COMMAND", required=True)
     for name, about in COMMANDS.items():
         command = commands.add_parser(
-            name, help=about, description=f"{about[0].upper()}{about[1:]}.", allow_abbrev=False
+            name,
+            help=about,
+            description=f"{about[0].upper()}{about[1:]}.",
+            epilog=_FORMS.get(name),
+            formatter_class=argparse.RawDescriptionHelpFormatter,
+            allow_abbrev=False,
         )
         _ARGUMENTS[name](command)
     return parser
 
 
+def _named(text: str) -> str:
+    if not text.strip():
+        raise argparse.ArgumentTypeError("the name is empty; write one")
+    return text
+
+
 def _studio(command: argparse.ArgumentParser) -> None:
-    command.add_argument("file", metavar="FILE", help="the studio file")
+    command.add_argument("file", metavar="FILE", type=_named, help="the studio file")
 
 
 def _json(command: argparse.ArgumentParser) -> None:
@@ -100,7 +129,9 @@ def _json(command: argparse.ArgumentParser) -> None:
 
 
 def _sample(command: argparse.ArgumentParser) -> None:
-    command.add_argument("file", metavar="FILE", help="the file to make; it must not exist")
+    command.add_argument(
+        "file", metavar="FILE", type=_named, help="the file to make; it must not exist"
+    )
     command.add_argument("--on", metavar="DATE", help="the sample's first day (today)")
 
 
@@ -136,11 +167,17 @@ def _weigh(command: argparse.ArgumentParser) -> None:
 
 
 def _stages(command: argparse.ArgumentParser) -> None:
-    command.add_argument("file", metavar="FILE", nargs="?", help="the studio file")
-    command.add_argument("product", metavar="PRODUCT", nargs="?", help="a product of it")
-    command.add_argument("--sheet", metavar="SHEET.csv", help="a data sheet instead of both")
+    command.add_argument("file", metavar="FILE", type=_named, nargs="?", help="the studio file")
+    command.add_argument(
+        "product", metavar="PRODUCT", type=_named, nargs="?", help="a product of it"
+    )
+    command.add_argument(
+        "--sheet", metavar="SHEET.csv", type=_named, help="a data sheet instead of both"
+    )
     command.add_argument("--at", metavar="TEMP", help="at this steady temperature")
-    command.add_argument("--room", metavar="ROOM.csv", help="in this recorded room")
+    command.add_argument(
+        "--room", metavar="ROOM.csv", type=_named, help="in this recorded room"
+    )
     command.add_argument("--poured", metavar="WHEN", help="when the film was spread there")
     command.add_argument("--mass", metavar="GRAMS", help="mixed mass in a cup, for cup life")
     command.add_argument("--minimum", metavar="TEMP", help="the product's lowest temperature")
@@ -149,12 +186,12 @@ def _stages(command: argparse.ArgumentParser) -> None:
 
 def _export(command: argparse.ArgumentParser) -> None:
     _studio(command)
-    command.add_argument("target", metavar="OUT.json", help="the file to make")
+    command.add_argument("target", metavar="OUT.json", type=_named, help="the file to make")
 
 
 def _import(command: argparse.ArgumentParser) -> None:
-    command.add_argument("source", metavar="IN.json", help="what export wrote")
-    command.add_argument("file", metavar="FILE", help="the studio file to make")
+    command.add_argument("source", metavar="IN.json", type=_named, help="what export wrote")
+    command.add_argument("file", metavar="FILE", type=_named, help="the studio file to make")
 
 
 _ARGUMENTS = {

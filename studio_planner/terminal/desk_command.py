@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from os.path import lexists
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -16,8 +17,11 @@ if TYPE_CHECKING:
 def desk(file: str | None, around: Surroundings) -> int:
     """Open the desk on a file, or on the sample, which is made when it is not there.
 
-    Raises BadInput when the desk of a file is asked for on a display that does not answer.
+    Raises BadInput when the desk of a file is asked for on a display that does not answer, or
+    when what stands for the file looks like a command that there is not.
     """
+    if file is not None:
+        _require_no_mistyped_command(file)
     screen = around.screen()
     if file is not None and screen.silent:
         raise BadInput(
@@ -28,6 +32,16 @@ def desk(file: str | None, around: Surroundings) -> int:
     if screen.answers:
         return around.open_desk(path)
     return _print_kept(path, screen)
+
+
+def _require_no_mistyped_command(word: str) -> None:
+    from studio_planner.terminal.arguments import COMMANDS, PROGRAM  # noqa: PLC0415 - when needed
+
+    if Path(word).name == word and not Path(word).suffix and not lexists(word):
+        raise BadInput(
+            f"{word} is not there, and it is no command; the commands are "
+            f"{', '.join(COMMANDS)}; see {PROGRAM} --help."
+        )
 
 
 def _print_kept(path: Path, screen: Screen) -> int:

@@ -73,7 +73,8 @@ def _run(argv: Sequence[str], around: Surroundings) -> int:
 
 
 def _is_file(argv: Sequence[str]) -> bool:
-    return len(argv) == 1 and argv[0] not in _COMMANDS and not argv[0].startswith("-")
+    word = argv[0]
+    return len(argv) == 1 and bool(word.strip()) and word[0] != "-" and word not in _COMMANDS
 
 
 def _run_command(argv: Sequence[str], around: Surroundings) -> int:

@@ -34,8 +34,9 @@ def sample(arguments: argparse.Namespace, around: Surroundings) -> int:
 def export(arguments: argparse.Namespace, around: Surroundings) -> int:
     """Write a whole studio as JSON to a new file."""
     del around
-    export_studio(Path(arguments.file), Path(arguments.target))
-    say_wrapped(f"{arguments.target}: everything in {arguments.file}, with its kept plan.")
+    studio = export_studio(Path(arguments.file), Path(arguments.target))
+    plan = "which keeps no plan yet" if studio.plan is None else "with its kept plan"
+    say_wrapped(f"{arguments.target}: everything in {arguments.file}, {plan}.")
     return 0
 
 

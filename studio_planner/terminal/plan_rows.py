@@ -102,9 +102,10 @@ def step_json(studio: Studio, step: PlannedStep) -> dict[str, Any]:
 def order_json(studio: Studio, kept: PromiseKept) -> dict[str, Any]:
     """Give one order.
 
-    Keys: order (its key), name, promise, gate, due, ships (null when a piece of it is not
-    planned), state (in time, late, not planned), late_hours, spare_hours, reason, and changes:
-    each with words, ships, keeps_promise.
+    Keys: order (its key), name, promise, promised (the date that was given), gate, due (the
+    last pick-up that keeps it, for a market its opening), ships (null when a piece of it is
+    not planned), state (in time, late, not planned), late_hours, spare_hours, reason, and
+    changes: each with words, ships, keeps_promise.
     """
     zone = studio.time_zone
     order, outcome = kept.order, kept.outcome
@@ -112,6 +113,7 @@ def order_json(studio: Studio, kept: PromiseKept) -> dict[str, Any]:
         "order": order.key,
         "name": order.name,
         "promise": order.promise,
+        "promised": order.promised.isoformat(),
         "gate": order.gate,
         "due": iso(zone, order.due(zone)),
         "ships": None if outcome is None else iso(zone, outcome.leaves),

@@ -43,11 +43,19 @@ def when_of(text: str, zone: ZoneInfo | None, what: str) -> datetime:
 def _parsed(text: str, what: str) -> datetime:
     try:
         moment = datetime.fromisoformat(text.strip())
-        if _FIRST_YEAR <= moment.year <= _LAST_YEAR:
-            return moment
     except ValueError:
-        pass
-    raise BadInput(f"{what} {text!r} is not a time; write it as 2026-02-02T18:00.")
+        sentence = f"{what} {text!r} is not a time; write it as 2026-02-02T18:00."
+        raise BadInput(sentence) from None
+    _require_known_year(moment.year, text, what)
+    return moment
+
+
+def _require_known_year(year: int, text: str, what: str) -> None:
+    if not _FIRST_YEAR <= year <= _LAST_YEAR:
+        raise BadInput(
+            f"{what} {text} is outside {_FIRST_YEAR} to {_LAST_YEAR}, the years that can be "
+            "planned in; check the year."
+        )
 
 
 def _refused(
@@ -68,11 +76,10 @@ def day_of(text: str, what: str) -> date:
     """Read a date such as 2026-02-02; BadInput when it is none."""
     try:
         day = date.fromisoformat(text.strip())
-        if _FIRST_YEAR <= day.year <= _LAST_YEAR:
-            return day
     except ValueError:
-        pass
-    raise BadInput(f"{what} {text!r} is not a date; write it as 2026-02-02.")
+        raise BadInput(f"{what} {text!r} is not a date; write it as 2026-02-02.") from None
+    _require_known_year(day.year, text, what)
+    return day
 
 
 def celsius_of(text: str, what: str) -> float:

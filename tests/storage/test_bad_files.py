@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import errno
 import os
 import random
 import sqlite3
@@ -12,6 +13,7 @@ import pytest
 
 from studio_planner.craft.errors import StudioFileError
 from studio_planner.craft.studio import Studio
+from studio_planner.storage.file_errors import told_about
 from studio_planner.storage.studio_file import create_studio, open_studio
 
 if TYPE_CHECKING:
@@ -41,6 +43,44 @@ def test_a_missing_file_is_named(tmp_path: Path) -> None:
     with pytest.raises(StudioFileError, match=r"none\.studio is not there"):
         open_studio(tmp_path / "none.studio")
     assert list(tmp_path.iterdir()) == []
+
+
+def test_a_missing_folder_is_named(tmp_path: Path, full_studio: Studio) -> None:
+    path = tmp_path / "none" / "a.studio"
+    for handle in (open_studio, lambda path: create_studio(path, full_studio)):
+        with pytest.raises(StudioFileError) as told:
+            handle(path)
+        assert f"there is no folder {tmp_path / 'none'}; check its name." in str(told.value)
+
+
+def test_what_may_not_be_read_is_not_called_unwritable(tmp_path: Path) -> None:
+    path = tmp_path / "shut.studio"
+    shut = PermissionError(errno.EACCES, "Permission denied")
+    readable, written = r"cannot be read; .* yours to read", "cannot be written there"
+    with pytest.raises(StudioFileError, match=readable), told_about(path, reading=True):
+        raise shut
+    with pytest.raises(StudioFileError, match=written), told_about(path):
+        raise shut
+
+
+def test_a_folder_that_may_not_even_be_looked_at_is_not_called_missing(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def shut(_: Path) -> bool:
+        raise PermissionError
+
+    monkeypatch.setattr(type(tmp_path), "is_dir", shut)
+    words = "is not there; check the name and the folder"
+    path = tmp_path / "a.studio"
+    with pytest.raises(StudioFileError, match=words), told_about(path):
+        raise FileNotFoundError(errno.ENOENT, "No such file or directory")
+
+
+def test_nothing_is_said_of_backups_that_nobody_made(studio_path: Path) -> None:
+    studio_path.write_bytes(studio_path.read_bytes()[:5000])
+    with pytest.raises(StudioFileError, match="open a copy of it if you have one") as told:
+        open_studio(studio_path)
+    assert "open a backup" not in str(told.value)
 
 
 def test_a_folder_is_refused(tmp_path: Path) -> None:

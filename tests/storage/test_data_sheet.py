@@ -92,6 +92,31 @@ def test_every_bad_cell_is_named_with_its_row_and_column() -> None:
     ]
 
 
+def test_stages_and_units_may_be_spelled_as_people_spell_them() -> None:
+    rows = "Recoat Opens,20,C,4,6,hours,\nPRINT-FREE,20,C,1,,Day,\nhandle,20,C,90,,minutes,\n"
+    rows += "sandable,20,C,9,,hrs.,\nfull cure,20,C,7,,days,\ntack free,20,C,5,,hour,\n"
+    assert [(point.stage, point.from_hours) for point in read(rows)] == [
+        (Stage.RECOAT_OPENS, 4.0),
+        (Stage.PRINT_FREE, 24.0),
+        (Stage.HANDLE, 1.5),
+        (Stage.SANDABLE, 9.0),
+        (Stage.FULL_CURE, 168.0),
+        (Stage.TACK_FREE, 5.0),
+    ]
+
+
+def test_the_stages_that_there_are_are_listed_once_under_many_bad_ones() -> None:
+    with pytest.raises(InvalidEntry) as told:
+        read("hanle,20,C,24,,h,\nharden,20,C,24,,h,\nhandel,20,C,24,,h,\n")
+    assert str(told.value).count("print_free") == 1
+    assert str(told.value).count("is not a stage") == 3
+
+
+def test_a_range_that_runs_backwards_is_said_as_such() -> None:
+    with pytest.raises(InvalidEntry, match="row 2, to: it is less than from"):
+        read("handle,20,C,6,4,h,\n")
+
+
 @pytest.mark.parametrize(
     ("data", "match"),
     [

@@ -288,3 +288,33 @@ def test_a_studio_with_half_a_character_cannot_be_exported(full_studio: Studio) 
 def test_nonsense_never_raises_anything_but_a_sentence(nonsense: object) -> None:
     with suppress(InvalidEntry, StudioFileError):
         assert isinstance(studio_from_json(text(studio=nonsense)), Studio)
+
+
+@pytest.mark.parametrize(
+    ("wrong", "sentence"),
+    [
+        ({"pieces": {"a": 1}}, "pieces: it has to be a list, not a group of fields."),
+        ({"pieces": 3}, "pieces: it has to be a list, not 3."),
+        ({"settings": [1]}, "settings: it has to be a group of fields, not a list."),
+        ({"orders": [{"colour": 1}]}, "there is no such field in an order."),
+        ({"pieces": [{"order": 1}]}, "there is no such field in a piece."),
+    ],
+)
+def test_what_has_the_wrong_form_is_told_in_plain_words(
+    wrong: dict[str, object], sentence: str
+) -> None:
+    with pytest.raises(InvalidEntry) as told:
+        studio_from_json(text(studio={"name": "Small", **wrong}))
+    assert sentence in str(told.value)
+
+
+def test_a_law_that_cannot_be_made_names_its_stage_once() -> None:
+    # Hours that rise with warmth are no cure: t falls with temperature (Arrhenius).
+    points = [
+        {"stage": "recoat_opens", "celsius": celsius, "from_hours": hours}
+        for celsius, hours in ((10, 4), (20, 8))
+    ]
+    product = {"key": "p", "name": "P", "kind": "one-part primer", "sheet": points}
+    with pytest.raises(InvalidEntry) as told:
+        studio_from_json(text(studio={"name": "Small", "products": [product]}))
+    assert str(told.value).count("recoat_opens") == 1

@@ -13,6 +13,7 @@ import pytest
 
 from studio_planner import __main__, assembly
 from studio_planner.craft.errors import StudioError
+from studio_planner.science.stages import Stage
 from studio_planner.terminal import entry
 from studio_planner.terminal.arguments import COMMANDS
 from studio_planner.terminal.reading import when_of
@@ -42,6 +43,33 @@ def test_arguments_that_do_not_fit_are_told_in_one_sentence(
     answer = terminal(*words)
     assert answer.code == 2
     assert "--help." in answer.one_sentence
+
+
+@pytest.mark.parametrize("words", [("-x",), ("--json", "plan"), ("--sheet", "a.csv")])
+def test_an_option_without_a_command_is_answered_with_the_commands(
+    terminal: Terminal, words: tuple[str, ...]
+) -> None:
+    told = terminal(*words).one_sentence
+    assert f"{words[0]} is not an option here; a command comes first: sample, plan," in told
+
+
+def test_a_mistyped_command_is_answered_with_the_commands(
+    terminal: Terminal, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.chdir(tmp_path)
+    answer = terminal("chek")
+    assert answer.code == 2
+    assert "it is no command; the commands are sample, plan, check" in answer.one_sentence
+    assert terminal("").code == 2
+    for file in ("mine.studio", "there/mine"):
+        assert "no command" not in terminal(file).one_sentence
+
+
+def test_help_names_the_columns_of_the_files_that_are_read(terminal: Terminal) -> None:
+    said = terminal("stages", "--help").out
+    assert "stage,temperature,unit,from,to,time_unit" in said
+    assert "time,temperature_c" in said
+    assert all(stage in said for stage in Stage)
 
 
 @pytest.mark.parametrize("days", ["0", "-1", "two", "1.5", "99999", "³"])

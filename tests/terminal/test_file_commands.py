@@ -16,6 +16,10 @@ if TYPE_CHECKING:
     from tests.terminal.conftest import Terminal
 
 
+def _joined(text: str) -> str:
+    return " ".join(text.split())
+
+
 @pytest.fixture
 def small_sample(monkeypatch: pytest.MonkeyPatch) -> None:
     """The sample's way through the program, with a studio that is planned in a moment."""
@@ -50,7 +54,17 @@ def test_the_sample_is_never_written_over_a_file(terminal: Terminal, sample: Pat
     assert sample.read_bytes() == before
 
 
-@pytest.mark.parametrize("day", ["soon", "2026-13-01", "1979-06-01", "2026-02-30"])
+@pytest.mark.parametrize("day", ["1979-06-01", "9999-12-31", "1700-01-01"])
+def test_a_first_day_out_of_range_is_refused_with_the_range(
+    terminal: Terminal, tmp_path: Path, day: str
+) -> None:
+    answer = terminal("sample", tmp_path / "a.studio", "--on", day)
+    assert answer.code == 2
+    assert f"--on {day} is outside 1980 to 2150" in answer.one_sentence
+    assert not (tmp_path / "a.studio").exists()
+
+
+@pytest.mark.parametrize("day", ["soon", "2026-13-01", "2026-02-30"])
 def test_a_first_day_that_is_none_is_refused(
     terminal: Terminal, tmp_path: Path, day: str
 ) -> None:
@@ -64,7 +78,27 @@ def test_a_folder_that_is_not_there_is_told(terminal: Terminal, unplanned: Path)
     target = unplanned.parent / "none" / "out.json"
     answer = terminal("export", unplanned, target)
     assert answer.code == 2
-    assert str(target) in answer.one_sentence
+    assert answer.one_sentence == (
+        f"{target} cannot be found or made: there is no folder {target.parent}; check its name."
+    )
+
+
+def test_export_says_whether_a_plan_goes_with_it(
+    terminal: Terminal, sample: Path, unplanned: Path, tmp_path: Path
+) -> None:
+    bare = _joined(terminal("export", unplanned, tmp_path / "bare.json").out)
+    assert bare.endswith(f"everything in {unplanned}, which keeps no plan yet.")
+    whole = _joined(terminal("export", sample, tmp_path / "whole.json").out)
+    assert whole.endswith(f"everything in {sample}, with its kept plan.")
+
+
+@pytest.mark.parametrize("name", ["", "  "])
+@pytest.mark.parametrize("command", ["sample", "plan", "check", "import"])
+def test_an_empty_name_is_refused(terminal: Terminal, command: str, name: str) -> None:
+    words = ["in.json", name] if command == "import" else [name]
+    answer = terminal(command, *words)
+    assert answer.code == 2
+    assert "FILE: the name is empty" in answer.one_sentence
 
 
 def test_export_and_import_carry_everything(

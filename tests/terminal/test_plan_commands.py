@@ -23,8 +23,8 @@ COAT_KEYS = {
     "opens", "closes", "trust", "mix", "person", "air", "poured", "ready",
 }  # fmt: skip
 ORDER_KEYS = {
-    "order", "name", "promise", "gate", "due", "ships", "state", "late_hours", "spare_hours",
-    "reason", "changes",
+    "order", "name", "promise", "promised", "gate", "due", "ships", "state", "late_hours",
+    "spare_hours", "reason", "changes",
 }  # fmt: skip
 
 
@@ -189,6 +189,8 @@ def test_a_promised_day_stands_beside_the_last_pick_up(
         for one in terminal("promise", sample, order.key).out.splitlines()
         if one.startswith(order.name)
     ]
+    (row,) = terminal("promise", sample, order.key, "--json").json["orders"]
+    assert row["promised"] == order.promised.isoformat()
     assert f"arrive by Wed {order.promised.day} " in line
     assert f"Mon {order.promised.day - 2} " in line
 

@@ -211,7 +211,10 @@ def test_a_product_of_a_studio_is_asked_by_name_on_the_studios_clock(
         (["--sheet", "SHEET", "--room", "SHEET", "--poured", "2026-02-02T18:00Z"], "sheet.csv"),
         (["--sheet", "SHEET", "--room", "ROOM", "--poured", "2026-02-02T18:00"], "has no zone"),
         (["--sheet", "SHEET", "--room", "ROOM", "--poured", "noon"], "is not a time"),
-        (["--sheet", "SHEET", "--room", "ROOM", "--poured", "0001-01-01T00:00"], "not a time"),
+        (
+            ["--sheet", "SHEET", "--room", "ROOM", "--poured", "0001-01-01T00:00"],
+            "outside 1980 to 2150",
+        ),
         (["--sheet", "SHEET", "--room", "ROOM", "--poured", "2030-02-02T18:00Z"], "outside"),
         (["--sheet", "SHEET", "--at"], "expected one argument"),
     ],
