@@ -53,18 +53,31 @@ class Dead:
     """Every coat has starts of its own, but no choice of them serves all joints."""
 
 
+@dataclass(frozen=True, slots=True)
+class Look:
+    """How closely a search looks.
+
+    `most` bounds the stretches of each coat; shorter times on a spot than `gap` seconds are
+    passed over.
+    """
+
+    most: int
+    gap: int = 0
+
+
 class ChainSearch:
     """One chain, one ground, one set of allowed joints."""
 
     def __init__(
-        self, means: Means, chain: Chain, ground: Ground, allow: Allow, most: int
+        self, means: Means, chain: Chain, ground: Ground, allow: Allow, look: Look
     ) -> None:
-        """Prepare; `most` bounds the stretches looked at for each coat."""
+        """Prepare; `look` says how far and how closely is looked."""
         self._means = means
         self._chain = chain
         self._ground = ground
         self.times = ChainTimes(means, chain, ground, allow)
-        self._most = most
+        self._most = look.most
+        self._gap = look.gap
         self._starts: list[Stretches] = []
         self._tries = _TRIES
         self.truncated = False
@@ -241,7 +254,7 @@ class ChainSearch:
             if start > found[-1][1]:
                 break
             latest = handle.latest(end)
-            if latest is not None:
+            if latest is not None and end - start >= self._gap:
                 begin = hold[0] if hold is not None and start == hold[1] else start
                 fit = (grid_up(begin), grid_down(latest - task.block))
                 fits += [fit] if fit[0] <= fit[1] else []

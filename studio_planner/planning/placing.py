@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 from studio_planner.craft.pieces import CoatKind, Joint
 from studio_planner.craft.plans import Trust
 from studio_planner.craft.products import ProductKind
-from studio_planner.planning.chain_search import ChainSearch, Dead
+from studio_planner.planning.chain_search import ChainSearch, Dead, Look
 from studio_planner.planning.chain_times import Allow, ChainTimes, Ground, Means
 from studio_planner.planning.problem import gate_coats, gate_stage, handle_stage
 from studio_planner.science.stages import Edge, Stage
@@ -24,7 +24,7 @@ if TYPE_CHECKING:
     from studio_planner.planning.problem import Chain
 
 _FEW, _MANY = 8, 60
-_SPOTS_TRIED = 6
+_SPOTS_TRIED = 3
 
 Score = tuple[float, int, int, float, float]
 """Weighted hours late, scuffed joints, joints to test first, hours of spare lacking, end."""
@@ -98,15 +98,17 @@ class Placer:
     def _best_in(self, chain: Chain, grounds: list[Ground], allow: Allow) -> Placement | Stuck:
         """The best of one place's spots; no more are tried when one is ideal."""
         ideal: Score | None = None
+        gap = 0
         if len(grounds) > 1 and not chain.first:
             alone = self.try_on(chain, Ground(grounds[0].place, ()), allow)
             if isinstance(alone, Stuck):
                 return Stuck(chain, grounds[0], alone.dead, cured=alone.cured)
             ideal = alone.score
+            gap = self._span(chain, alone) // 2
             grounds = self._likeliest(chain, grounds, alone)
         best: Placement | Stuck | None = None
         for ground in grounds:
-            found = self.try_on(chain, ground, allow)
+            found = self.try_on(chain, ground, allow, gap)
             better = isinstance(found, Placement) and (
                 not isinstance(best, Placement) or found.score < best.score
             )
@@ -118,10 +120,7 @@ class Placer:
     def _likeliest(self, chain: Chain, grounds: list[Ground], alone: Placement) -> list[Ground]:
         """The spots free all the time that a chain would like one; else the first few."""
         begin = alone.starts[chain.first]
-        last = chain.tasks[-1]
-        clock = self.means.edges.handle(last.product, grounds[0].place)
-        end = clock.at(alone.starts[-1] + last.block)
-        until = self.means.end if end is None else end
+        until = begin + self._span(chain, alone)
         spots = self.means.shop.spots
         free = [
             ground
@@ -129,6 +128,13 @@ class Placer:
             if all(spots[spot].holds(begin, until) for spot in ground.spots)
         ]
         return free[:1] or grounds[:_SPOTS_TRIED]
+
+    def _span(self, chain: Chain, placement: Placement) -> int:
+        """Seconds from a chain's first new pour until its last can be handled."""
+        last = chain.tasks[-1]
+        clock = self.means.edges.handle(last.product, placement.ground.place)
+        end = clock.at(placement.starts[-1] + last.block)
+        return (self.means.end if end is None else end) - placement.starts[chain.first]
 
     def _more_joints(self, chain: Chain) -> Iterator[Allow]:
         todo = chain.tasks[chain.first :]
@@ -138,16 +144,18 @@ class Placer:
         if any(task.may_scuff for task in todo):
             yield Allow(test_first=tests, scuff=True)
 
-    def try_on(self, chain: Chain, ground: Ground, allow: Allow) -> Placement | Stuck:
-        """Try one ground; look at few stretches first, then at many."""
+    def try_on(
+        self, chain: Chain, ground: Ground, allow: Allow, gap: int = 0
+    ) -> Placement | Stuck:
+        """Try one ground; look at few stretches and long gaps first, then at all."""
         solved: Dead | tuple[list[int], list[PlacedJoint]] | None = None
-        for most in (_FEW, _MANY):
-            search = ChainSearch(self.means, chain, ground, allow, most)
+        for look in (Look(_FEW, gap), Look(3 * _FEW, gap), Look(_MANY)):
+            search = ChainSearch(self.means, chain, ground, allow, look)
             solved = search.solve()
             if not isinstance(solved, Dead):
                 placement = self._finished(chain, ground, *solved)
                 return placement or Stuck(chain, ground, None, cured=False)
-            if not search.truncated:
+            if not search.truncated and not gap:
                 break
         return Stuck(chain, ground, solved if isinstance(solved, Dead) else None)
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.plans import Unplanned
-from studio_planner.planning.chain_search import ChainSearch
+from studio_planner.planning.chain_search import ChainSearch, Look
 from studio_planner.planning.chain_times import Allow, Ground
 
 if TYPE_CHECKING:
@@ -74,7 +74,7 @@ def _other_rule(
     placer: Placer, stuck: Stuck, ground: Ground, task: Task, hands: Stretches
 ) -> str:
     """What is left when somebody could pour: air, waking hours, spots."""
-    search = ChainSearch(placer.means, stuck.chain, ground, Allow(), 400)
+    search = ChainSearch(placer.means, stuck.chain, ground, Allow(), Look(400))
     if not search.in_good_air(task, hands):
         return (
             f"finds no time when the room is within the limits of {task.product.name} "

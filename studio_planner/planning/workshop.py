@@ -32,6 +32,8 @@ class Workshop:
 
         Nothing needs a spot for less than `shortest_hold`.
         """
+        # Crumbs of time that no pour fits into are kept apart: they pile up as a plan grows.
+        shortest_block = _shortest_block(studio)
         zone = studio.time_zone
         span = datetime.fromtimestamp(start, UTC), datetime.fromtimestamp(until, UTC)
         self.hands = {
@@ -39,6 +41,10 @@ class Workshop:
                 (int(a.timestamp()), int(b.timestamp())) for a, b in person.working(zone, *span)
             )
             for person in studio.people
+        }
+        self._for_pours = {
+            key: FreeTime(free.from_(start - 1), shortest_block)
+            for key, free in self.hands.items()
         }
         self.awake = [
             (int(a.timestamp()), int(b.timestamp()), person.key)
@@ -57,6 +63,7 @@ class Workshop:
         """A second one that can be filled on its own."""
         twin = Workshop.__new__(Workshop)
         twin.hands = {key: free.copy() for key, free in self.hands.items()}
+        twin._for_pours = {key: free.copy() for key, free in self._for_pours.items()}  # noqa: SLF001
         twin.spots = {key: free.copy() for key, free in self.spots.items()}
         twin.awake, twin.settle = self.awake, self.settle
         twin.wet, twin.sanding = list(self.wet), list(self.sanding)
@@ -68,7 +75,7 @@ class Workshop:
 
         The earliest `most` stretches of every person.
         """
-        people = self.hands.values()
+        people = self._for_pours.values()
         return united(s for free in people for s in free.starts_in(ranges, lead, block, most))
 
     def somebody(self, start: int, end: int) -> str | None:
@@ -94,10 +101,10 @@ class Workshop:
             start = self.earliest(after, length)
             if start is None:
                 return None
-            clash = self._wet_until(start, start + length + self.settle, start + length)
+            clash = self._clash(start, start + length)
             if clash is None:
                 return start
-            after = max(clash, start + GRID)
+            after = max(clash[1], start + GRID)
 
     def latest_sanding(self, not_before: int, until: int, length: int) -> int | None:
         """The latest start of sanding from `not_before` on that ends by `until`."""
@@ -105,9 +112,10 @@ class Workshop:
             start = self._latest(not_before, until, length)
             if start is None:
                 return None
-            if self._wet_until(start, start + length + self.settle, start + length) is None:
+            clash = self._clash(start, start + length)
+            if clash is None:
                 return start
-            until = start + length - GRID
+            until = min(clash[0] - self.settle, start + length - GRID)
         return None
 
     def _latest(self, not_before: int, until: int, length: int) -> int | None:
@@ -124,21 +132,22 @@ class Workshop:
                     break
         return best
 
-    def _wet_until(self, start: int, settled: int, end: int) -> int | None:
-        """The end of wet work that sanding in [start, end) would dust, or its settling."""
+    def _clash(self, start: int, end: int) -> tuple[int, int] | None:
+        """Wet work that sanding in [start, end) would dust, then or while it settles."""
+        settled = end + self.settle
         first = bisect_left(self.wet, (start - self._longest_wet, 0))
-        for wet_start, wet_end in self.wet[first:]:
+        for index in range(first, len(self.wet)):
+            wet_start, wet_end = self.wet[index]
             if wet_start >= settled:
                 break
-            uncovered = wet_start < end and wet_end > start
-            poured_into_dust = start <= wet_start < settled
-            if uncovered or poured_into_dust:
-                return max(wet_end, wet_start)
+            if wet_start >= start or wet_end > start:
+                return wet_start, max(wet_end, wet_start)
         return None
 
     def take_hands(self, person: str, start: int, end: int) -> None:
         """Book somebody."""
         self.hands[person].take(start, end)
+        self._for_pours[person].take(start, end)
 
     def take_spot(self, spot: str, start: int, end: int) -> None:
         """Put something on a spot from `start` to `end`."""
@@ -170,3 +179,13 @@ class Workshop:
         for span in self.awake[first:]:
             if span[1] > second:
                 yield span
+
+
+def _shortest_block(studio: Studio) -> int:
+    """Seconds of the shortest hands-on block that any coat can have."""
+    minutes = [
+        coat.setup_minutes + coat.piece_minutes * piece.count
+        for piece in studio.pieces
+        for coat in piece.stack
+    ]
+    return 60 * min(minutes, default=1)

@@ -11,7 +11,6 @@ J. N. Lyness, Journal of the ACM 16 (1969) 483-495 for the correction by a fifte
 
 from __future__ import annotations
 
-from itertools import pairwise
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
@@ -65,18 +64,13 @@ def _halved(
     one = _simpson(middle - start, first, left, centre)
     two = _simpson(end - middle, centre, right, last)
     error = (one + two - whole) / 15
-    # Five looks at a curve that turns may agree by chance; one more halving tells.
-    looked = depth < _DEEPEST or _one_way(first, left, centre, right, last)
+    # Five looks may agree by chance, where the fourth slope turns; one more halving tells.
+    looked = depth < _DEEPEST
     if (looked and abs(error) <= _RELATIVE_ERROR * abs(whole)) or not depth:
         return one + two + error
     return _halved(f, (start, middle), (first, left, centre), one, depth - 1) + _halved(
         f, (middle, end), (centre, right, last), two, depth - 1
     )
-
-
-def _one_way(*values: float) -> bool:
-    rises = [later >= earlier for earlier, later in pairwise(values)]
-    return all(rises) or not any(rises)
 
 
 def reached_at(f: Callable[[float], float], start: float, end: float, amount: float) -> float:
