@@ -14,6 +14,7 @@ from studio_planner.terminal.writing import (
     say,
     say_table,
     say_wrapped,
+    span_words,
 )
 
 if TYPE_CHECKING:
@@ -112,7 +113,7 @@ def _skipped_notes(record: RoomRecord) -> list[str]:
 def _gap_notes(record: RoomRecord, zone: ZoneInfo) -> list[str]:
     return [
         f"nothing was recorded from {moment_words(zone, start)} to {moment_words(zone, end)} "
-        f"({hours_words((end - start) / timedelta(hours=1))}); a straight line is taken "
+        f"({span_words((end - start) / timedelta(hours=1))}); a straight line is taken "
         f"across, known to within {GAP_BAND_CELSIUS:g} °C."
         for start, end in record.gaps
     ]

@@ -1,7 +1,8 @@
 """Adaptive Simpson quadrature, and where a running integral reaches an amount.
 
-Both are for functions that are smooth inside the limits: whoever calls breaks the stretch at
-every kink first.
+Both are for rates in a room that warms or cools evenly: smooth inside the limits, rising or
+falling throughout, about as an exponential does. Whoever calls breaks the stretch at every kink
+first.
 
 References
 ----------
@@ -25,7 +26,7 @@ _CLOSE_SECONDS = 1e-3
 
 
 def integral(f: Callable[[float], float], start: float, end: float) -> float:
-    """Integrate a smooth, positive `f` from `start` to `end`, to a millionth of the result.
+    """Integrate a positive rate `f` from `start` to `end`, to a millionth of the result.
 
     Examples
     --------
