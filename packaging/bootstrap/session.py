@@ -18,7 +18,12 @@ if TYPE_CHECKING:
 
 ROOT = Path(__file__).resolve().parents[2]
 IN_TROUBLE = 2
+NO_SCREEN = 3
 INTERRUPTED = 130
+SCREEN_PROBE = (
+    "from studio_planner.assembly import this_screen;"
+    f" raise SystemExit(0 if this_screen().answers else {NO_SCREEN})"
+)
 WHOLE = ("--cov", "--cov-fail-under=100")
 
 
@@ -49,6 +54,19 @@ def run_program(environment: Environment, arguments: Sequence[str]) -> int:
 
 
 def _prepare_windows(environment: Environment) -> None:
+    try:
+        _provide_windows(environment)
+    except Trouble:
+        if _screen_answers(environment):
+            raise  # else the program prints, and needs no Qt
+
+
+def _screen_answers(environment: Environment) -> bool:
+    command = [environment.python, "-P", "-c", SCREEN_PROBE]
+    return environment.machine.ask(command).code != NO_SCREEN
+
+
+def _provide_windows(environment: Environment) -> None:
     machine = environment.machine
     shown_by_x = "DISPLAY" in machine.environment
     needed = libraries.WINDOWS + (libraries.SCREEN if shown_by_x else ())

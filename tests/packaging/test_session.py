@@ -69,6 +69,32 @@ def test_a_screen_asks_for_the_libraries_of_a_screen(root: Path) -> None:
     assert machine.became[-2] == "studio_planner"
 
 
+def test_a_display_that_does_not_answer_asks_for_no_libraries(root: Path) -> None:
+    machine = BareMachine(
+        environment={"DISPLAY": ":77"}, answers={"this_screen": Answer(session.NO_SCREEN)}
+    )
+    assert session.run_program(Environment(root, machine), []) == 0
+    assert machine.became[-2] == "studio_planner"
+
+
+@pytest.mark.skipif(not sys.platform.startswith("linux"), reason="displays of Linux")
+@pytest.mark.parametrize(
+    ("variables", "code"),
+    [
+        ({"DISPLAY": "nowhere.invalid:7"}, session.NO_SCREEN),
+        ({"QT_QPA_PLATFORM": "offscreen"}, 0),
+    ],
+)
+def test_the_program_itself_tells_whether_its_screen_answers(
+    monkeypatch: pytest.MonkeyPatch, variables: dict[str, str], code: int
+) -> None:
+    for name in ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"):
+        monkeypatch.delenv(name, raising=False)
+    command = [sys.executable, "-c", session.SCREEN_PROBE]
+    told = ThisMachine().ask(command, {"PYTHONPATH": str(session.ROOT), **variables})
+    assert told.code == code, told.text
+
+
 @pytest.mark.parametrize("system", ["darwin", "win32"])
 def test_other_systems_always_have_a_screen(system: str) -> None:
     assert session.has_screen(BareMachine(system=system))
