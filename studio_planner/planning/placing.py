@@ -24,7 +24,7 @@ if TYPE_CHECKING:
     from studio_planner.planning.problem import Chain
 
 _FEW, _MANY = 8, 60
-_SPOTS_TRIED = 6
+_SPOTS_TRIED = 2
 
 Score = tuple[float, int, int, float, float]
 """Weighted hours late, scuffed joints, joints to test first, hours of spare lacking, end."""
