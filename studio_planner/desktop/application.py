@@ -7,7 +7,7 @@ import gc
 import sys
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QCoreApplication, QEvent, Qt
+from PySide6.QtCore import QCoreApplication, QEvent, QSize, Qt
 from PySide6.QtGui import QIcon
 from PySide6.QtWidgets import QApplication
 
@@ -19,6 +19,8 @@ if TYPE_CHECKING:
     from collections.abc import Sequence
     from pathlib import Path
 
+    from PySide6.QtWidgets import QMainWindow
+
     from studio_planner.desktop.dialogs import Dialogs
     from studio_planner.services.ports import WallClock
 
@@ -28,6 +30,9 @@ _OBJECTS_BETWEEN_COLLECTIONS = 50_000
 """A desk makes many objects when it opens and keeps them; looking through them takes time."""
 
 ICON = "icons/studio-planner.svg"
+
+_FRAME = QSize(16, 48)
+"""About what a window manager puts around a window."""
 
 
 def application(arguments: Sequence[str] = ()) -> QApplication:
@@ -82,6 +87,16 @@ def desk_window(
     return window
 
 
+def fit_to_screen(window: QMainWindow) -> None:
+    """Make a window no larger than the screen has room for, its frame included."""
+    room = window.screen().availableGeometry()
+    least, wanted = window.minimumSize(), window.size()
+    most = room.size() - _FRAME
+    window.setMinimumSize(least.boundedTo(most))
+    window.resize(wanted.boundedTo(most))
+    window.move(room.topLeft())
+
+
 def run_desk(
     path: Path | None,
     clock: WallClock,
@@ -97,6 +112,7 @@ def run_desk(
     try:
         if path is not None:
             window.open_soon(path)
+        fit_to_screen(window)
         window.show()
         return int(QApplication.exec())
     finally:

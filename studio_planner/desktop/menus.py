@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Protocol
 
-from PySide6.QtGui import QAction, QKeySequence
+from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 
 from studio_planner.desktop.theme import Look
 
@@ -98,5 +98,10 @@ def build_menus(window: Verbs) -> dict[str, QAction]:
     look.addSeparator()
     add(look, "light", "&Light", None, lambda: window.set_look(Look.LIGHT))
     add(look, "dark", "&Dark", None, lambda: window.set_look(Look.DARK))
+    looks = QActionGroup(bar)
+    for name in ("light", "dark"):
+        verbs[name].setCheckable(True)
+        looks.addAction(verbs[name])
+    verbs["dark" if canvas.theme.look is Look.DARK else "light"].setChecked(True)
     verbs["stop"].setEnabled(False)
     return verbs

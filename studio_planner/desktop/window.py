@@ -77,7 +77,7 @@ class DeskWindow(QMainWindow):
         layout.addLayout(self._body, 1)
         self.setCentralWidget(whole)
         self.resize(1280, 800)
-        self.setMinimumSize(880, 560)
+        self.setMinimumSize(760, 440)
 
     # The parts, each made when it is first needed: the window is up before any of them.
 
@@ -259,6 +259,7 @@ class DeskWindow(QMainWindow):
         if isinstance(application, QApplication):
             application.setPalette(theme.palette)
         self.canvas.set_theme(theme)
+        self.verbs["dark" if look is Look.DARK else "light"].setChecked(True)
 
     # Time passing
 

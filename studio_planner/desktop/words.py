@@ -20,7 +20,7 @@ if TYPE_CHECKING:
 _DAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
 _MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
 _MM_PER_INCH = 25.4
-_DAY_HOURS = 24.0
+_DAY_HOURS = 24
 _MINUTES_IN_HOUR = 60
 _LONG_HOURS = 48
 _TIMES = "\N{MULTIPLICATION SIGN}"
@@ -78,13 +78,14 @@ def span(start: datetime, end: datetime, zone: ZoneInfo) -> str:
 
 
 def length_of_time(hours: float) -> str:
-    """A length of time as a maker says it: 35 min, 5 h, 3 days."""
+    """A length of time as a maker says it: 35 min, 5 h, 3 days, 3 d 15 h; never rounded up."""
     minutes = round(hours * _MINUTES_IN_HOUR)
     if minutes < _MINUTES_IN_HOUR:
         return f"{minutes} min"
     if hours < _LONG_HOURS:
         return f"{hours:.0f} h"
-    return f"{hours / _DAY_HOURS:.0f} days"
+    days, left = divmod(int(hours), _DAY_HOURS)
+    return f"{days} d {left} h" if left else f"{days} days"
 
 
 def until_words(when: datetime, now: datetime) -> str:
