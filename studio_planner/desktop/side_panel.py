@@ -22,6 +22,10 @@ if TYPE_CHECKING:
     from studio_planner.services.ribbons import Lane
 
 
+_ROOM_FOR_SECTION = 540
+"""Height in pixels from which the chosen piece is shown in section below both lists."""
+
+
 class SidePanel(QWidget):
     """What to do, what was promised, and what the chosen piece is made of.
 
@@ -68,9 +72,15 @@ class SidePanel(QWidget):
         layout.addStretch(1)
 
     def _share_height(self) -> None:
-        """Give both lists whole rows: promises at least half, hands what is left of it."""
-        titles = sum(title.sizeHint().height() + 16 for title in self._titles)
-        room = self.height() - titles - self.section.height() - 24
+        """Give both lists whole rows: promises at least half, hands what is left of it.
+
+        The section gives way where there is no room for all three.
+        """
+        tall = self.height() >= _ROOM_FOR_SECTION
+        for part in (self._section_title, self.section):
+            part.setVisible(tall)
+        titles = sum(t.sizeHint().height() + 16 for t in self._titles if t.isVisibleTo(self))
+        room = self.height() - titles - (self.section.height() if tall else 0) - 24
         spare = room - self.hands.wanted_height
         promises = self.promises.whole_rows_height(max(room // 2, spare))
         self.promises.setFixedHeight(promises)

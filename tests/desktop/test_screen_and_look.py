@@ -36,3 +36,11 @@ def test_the_look_that_is_on_is_ticked(desk: DeskWindow, look: Look, ticked: str
 )
 def test_a_length_of_time_is_never_rounded_up(hours: float, words: str) -> None:
     assert length_of_time(hours) == words
+
+
+def test_the_section_gives_way_where_the_window_is_low(desk: DeskWindow) -> None:
+    side = desk.parts.side
+    side.resize(side.width(), 900)
+    assert side.section.isVisibleTo(side)
+    side.resize(side.width(), 320)
+    assert not side.section.isVisibleTo(side)
