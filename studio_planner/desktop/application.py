@@ -7,7 +7,7 @@ import gc
 import sys
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QCoreApplication, QEvent, QSize, Qt
+from PySide6.QtCore import QCoreApplication, QEvent, QPoint, QRect, QSize, Qt
 from PySide6.QtGui import QIcon
 from PySide6.QtWidgets import QApplication
 
@@ -88,13 +88,15 @@ def desk_window(
 
 
 def fit_to_screen(window: QMainWindow) -> None:
-    """Make a window no larger than the screen has room for, its frame included."""
+    """Make a window no larger than its screen has room for, frame included, and centre it."""
     room = window.screen().availableGeometry()
     least, wanted = window.minimumSize(), window.size()
     most = room.size() - _FRAME
     window.setMinimumSize(least.boundedTo(most))
     window.resize(wanted.boundedTo(most))
-    window.move(room.topLeft())
+    place = QRect(QPoint(), window.size() + _FRAME)
+    place.moveCenter(room.center())
+    window.move(place.topLeft())
 
 
 def run_desk(

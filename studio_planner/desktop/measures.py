@@ -10,3 +10,6 @@ ROOM_HEIGHT = 156
 
 SIDE_WIDTH = 316
 """How wide the side of the desk is."""
+
+LEAST_WIDTH, LEAST_HEIGHT = 640, 400
+"""How small the window may become; a screen of 1400 by 900 at 200 % has room for it."""

@@ -196,9 +196,8 @@ def _why(kept: PromiseKept, studio: Studio) -> str:
         default=None,
     )
     if best is not None and best.leaves is not None:
-        return (
-            f"{text} Soonest: {words.moment(best.leaves, studio.time_zone)} with {best.words}."
-        )
+        soonest = words.moment(best.leaves, studio.time_zone)
+        return f"{text} No change that was tried keeps it. Soonest {soonest}: {best.words}."
     return text
 
 

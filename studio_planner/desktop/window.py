@@ -12,6 +12,7 @@ from typing_extensions import override
 from studio_planner.craft.errors import StudioError
 from studio_planner.desktop.canvas import Canvas
 from studio_planner.desktop.fonts import fonts_from
+from studio_planner.desktop.measures import LEAST_HEIGHT, LEAST_WIDTH
 from studio_planner.desktop.menus import build_menus
 from studio_planner.desktop.notice_line import NoticeLine
 from studio_planner.desktop.theme import Look, theme_for
@@ -77,7 +78,7 @@ class DeskWindow(QMainWindow):
         layout.addLayout(self._body, 1)
         self.setCentralWidget(whole)
         self.resize(1280, 800)
-        self.setMinimumSize(760, 440)
+        self.setMinimumSize(LEAST_WIDTH, LEAST_HEIGHT)
 
     # The parts, each made when it is first needed: the window is up before any of them.
 

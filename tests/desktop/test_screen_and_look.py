@@ -2,15 +2,23 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 import pytest
+from PySide6.QtCore import QPoint, QRect
 
+from studio_planner.craft.plans import Change
 from studio_planner.desktop.application import fit_to_screen
+from studio_planner.desktop.side_rows import promise_rows
 from studio_planner.desktop.theme import Look
 from studio_planner.desktop.words import length_of_time
+from studio_planner.services.desk import DeskView
+from tests.desktop import scenes
 
 if TYPE_CHECKING:
+    from pytestqt.qtbot import QtBot
+
     from studio_planner.desktop.window import DeskWindow
 
 
@@ -44,3 +52,45 @@ def test_the_section_gives_way_where_the_window_is_low(desk: DeskWindow) -> None
     assert side.section.isVisibleTo(side)
     side.resize(side.width(), 320)
     assert not side.section.isVisibleTo(side)
+
+
+def test_the_window_stands_in_the_middle_of_its_screen(desk: DeskWindow) -> None:
+    room = desk.screen().availableGeometry()
+    desk.resize(room.size() / 2)
+    fit_to_screen(desk)
+    assert abs(desk.geometry().center().x() - room.center().x()) <= 20
+    assert abs(desk.geometry().center().y() - room.center().y()) <= 40
+
+
+def test_every_part_stays_inside_the_smallest_window(qtbot: QtBot, desk: DeskWindow) -> None:
+    desk.resize(640, 400)
+    qtbot.waitUntil(lambda: desk.parts.side.height() < 400)
+    assert (desk.width(), desk.height()) == (640, 400)
+    inside = desk.rect()
+    side = desk.parts.side
+    for part in (desk.timeline, desk.parts.room, desk.parts.time_scroll, side.hands):
+        assert inside.contains(QRect(part.mapTo(desk, QPoint()), part.size()))
+    assert desk.timeline.viewport().width() > 60
+    assert side.promises.mapTo(desk, QPoint()).y() < 400
+
+
+def test_a_promise_that_nothing_keeps_says_when_it_leaves_at_the_soonest() -> None:
+    studio = scenes.planned()
+    plan = studio.plan
+    assert plan is not None
+    late = next(one for one in plan.outcomes if one.late_hours)
+    soonest = Change(
+        words="nothing else to pour, hands day and night and a warm room",
+        leaves=scenes.at(5, "16:00"),
+        keeps_promise=False,
+    )
+    outcomes = tuple(
+        replace(one, reason="cure time", changes=(soonest,)) if one is late else one
+        for one in plan.outcomes
+    )
+    view = DeskView(replace(studio, plan=replace(plan, outcomes=outcomes)), scenes.NOW)
+    why = next(row.why for row in promise_rows(view) if row.why.startswith("Cure time."))
+    assert why == (
+        "Cure time. No change that was tried keeps it. Soonest Sun 13 Dec 16:00: "
+        "nothing else to pour, hands day and night and a warm room."
+    )
