@@ -2,23 +2,33 @@
 
 from __future__ import annotations
 
+from datetime import timedelta
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QSizePolicy, QWidget
 
 if TYPE_CHECKING:
+    from datetime import datetime
+
     from studio_planner.desktop.canvas import Canvas
+
+PASSING = timedelta(minutes=1)
+"""How long news stands that nobody needs to act upon."""
 
 
 class NoticeLine(QWidget):
-    """A sentence that stays until it is read; it never covers the desk."""
+    """A sentence that stays until it is read, or has said its news for a while.
+
+    It never covers the desk. What went wrong stays; what has merely been done goes by itself.
+    """
 
     def __init__(self, canvas: Canvas, parent: QWidget | None = None) -> None:
         """Say nothing yet."""
         super().__init__(parent)
         self._canvas = canvas
         self._wrong = False
+        self._said: datetime | None = None
         self._words = QLabel(self)
         self._words.setWordWrap(True)
         self._words.setTextFormat(Qt.TextFormat.PlainText)
@@ -39,14 +49,24 @@ class NoticeLine(QWidget):
         """What is said now; empty when nothing is."""
         return "" if self.isHidden() else self._words.text()
 
-    def say(self, words: str, *, wrong: bool = False) -> None:
-        """Say a sentence; `wrong` marks one that tells of a failure."""
+    def say(self, words: str, *, wrong: bool = False, passing: datetime | None = None) -> None:
+        """Say a sentence; `wrong` marks one that tells of a failure.
+
+        One that is `passing`, said at that instant, goes by itself after a while.
+        """
         self._wrong = wrong
+        self._said = passing
         self._words.setText(("Not done: " if wrong else "") + words)
         self._words.setAccessibleName(self._words.text())
         self._recolour()
         self.show()
         self._announce(words)
+
+    def tick(self, now: datetime) -> None:
+        """Hide what was said in passing, once it has stood for a while."""
+        if self._said is not None and abs(now - self._said) >= PASSING:
+            self._said = None
+            self.hide()
 
     def _announce(self, words: str) -> None:
         # Loaded with the first words, not with the window, which mostly has none to say.

@@ -184,6 +184,9 @@ class DeskWindow(QMainWindow):
         self.verbs["plan"].setEnabled(self.session is not None and not running)
         self.verbs["stop"].setEnabled(running)
 
+    def _tell(self, words: str) -> None:
+        self.notice.say(words, passing=self.clock.now())
+
     def _attempt(self, action: Callable[[], object]) -> bool:
         try:
             action()
@@ -217,7 +220,7 @@ class DeskWindow(QMainWindow):
         if path is None or session is None:
             return
         if self._attempt(lambda: session.save_copy(path, overwrite=True)):
-            self.notice.say(f"A copy is saved as {path.name}.")
+            self._tell(f"A copy is saved as {path.name}.")
 
     def plan_again(self) -> None:
         """Plan the studio again in a process of its own."""
@@ -236,14 +239,18 @@ class DeskWindow(QMainWindow):
 
         self._offer_planning()
         if self.read_again() and self.session is not None:
-            self.notice.say(planned_words(self.session.view))
+            view = self.session.view
+            if view.plan is not None and view.plan.unplanned:
+                self.notice.say(planned_words(view))
+            else:
+                self._tell(planned_words(view))
 
     def _not_planned(self, why: str) -> None:
         self._offer_planning()
         if why:
             self.notice.say(why, wrong=True)
         else:
-            self.notice.say("Planning was stopped; the plan is as it was.")
+            self._tell("Planning was stopped; the plan is as it was.")
 
     def read_again(self) -> bool:
         """Read the file as it is now and show it; the view stays where it is."""
@@ -267,6 +274,7 @@ class DeskWindow(QMainWindow):
     def tick(self) -> None:
         """Move the now line, and see whether somebody else has changed the file."""
         self.canvas.set_now(self.clock.now())
+        self.notice.tick(self.canvas.now)
         session = self.session
         if session is None or self._planning_now:
             return
@@ -280,7 +288,7 @@ class DeskWindow(QMainWindow):
     def _look_for_changes(self) -> None:
         session = self.session
         if session is not None and session.changed_elsewhere() and self.read_again():
-            self.notice.say("The studio was changed in another window; this is how it is now.")
+            self._tell("The studio was changed in another window; this is how it is now.")
 
     @override
     def changeEvent(self, event: QEvent) -> None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import UTC, datetime, timedelta
+from math import floor
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.plans import StepKind, Trust
@@ -22,7 +23,9 @@ _MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct",
 _MM_PER_INCH = 25.4
 _DAY_HOURS = 24
 _MINUTES_IN_HOUR = 60
-_LONG_HOURS = 48
+_CRUMB = 1e-6
+"""Minutes that a sum of hours may lack without being a minute less."""
+
 _TIMES = "\N{MULTIPLICATION SIGN}"
 TO = "\N{EN DASH}"
 
@@ -78,14 +81,23 @@ def span(start: datetime, end: datetime, zone: ZoneInfo) -> str:
 
 
 def length_of_time(hours: float) -> str:
-    """A length of time as a maker says it: 35 min, 5 h, 3 days, 3 d 15 h; never rounded up."""
-    minutes = round(hours * _MINUTES_IN_HOUR)
-    if minutes < _MINUTES_IN_HOUR:
+    """A length of time as a maker says it: 35 min, 5 h 20 min, 3 d 15 h; never rounded up."""
+    whole, minutes = divmod(floor(hours * _MINUTES_IN_HOUR + _CRUMB), _MINUTES_IN_HOUR)
+    if not whole:
         return f"{minutes} min"
-    if hours < _LONG_HOURS:
-        return f"{hours:.0f} h"
-    days, left = divmod(int(hours), _DAY_HOURS)
-    return f"{days} d {left} h" if left else f"{days} days"
+    if whole < _DAY_HOURS:
+        return f"{whole} h {minutes} min" if minutes else f"{whole} h"
+    days, left = divmod(whole, _DAY_HOURS)
+    if left:
+        return f"{days} d {left} h"
+    return "1 day" if days == 1 else f"{days} days"
+
+
+def lateness(hours: float) -> str:
+    """How late something is, to the nearest minute, from a day on to the nearest hour."""
+    if hours >= _DAY_HOURS:
+        return length_of_time(round(hours))
+    return length_of_time(max(round(hours * _MINUTES_IN_HOUR), 1) / _MINUTES_IN_HOUR)
 
 
 def until_words(when: datetime, now: datetime) -> str:
@@ -143,7 +155,7 @@ def promise_word(outcome: Outcome | None, settings: Settings) -> str:
     if outcome is None or outcome.late_hours is None or outcome.spare_hours is None:
         return "not planned"
     if outcome.late_hours > 0:
-        return f"{length_of_time(outcome.late_hours)} late"
+        return f"{lateness(outcome.late_hours)} late"
     if outcome.spare_hours < settings.spare_hours:
         spare = length_of_time(outcome.spare_hours)
         return (

@@ -12,7 +12,7 @@ from studio_planner.craft.plans import Change
 from studio_planner.desktop.application import fit_to_screen
 from studio_planner.desktop.side_rows import promise_rows
 from studio_planner.desktop.theme import Look
-from studio_planner.desktop.words import length_of_time
+from studio_planner.desktop.words import lateness, length_of_time
 from studio_planner.services.desk import DeskView
 from tests.desktop import scenes
 
@@ -40,10 +40,26 @@ def test_the_look_that_is_on_is_ticked(desk: DeskWindow, look: Look, ticked: str
 
 @pytest.mark.parametrize(
     ("hours", "words"),
-    [(0.5, "30 min"), (5.2, "5 h"), (72.0, "3 days"), (87.9, "3 d 15 h"), (95.99, "3 d 23 h")],
+    [
+        (0.5, "30 min"),
+        (0.999, "59 min"),
+        (5.2, "5 h 12 min"),
+        (24.0, "1 day"),
+        (47.9, "1 d 23 h"),
+        (72.0, "3 days"),
+        (87.9, "3 d 15 h"),
+        (95.99, "3 d 23 h"),
+    ],
 )
 def test_a_length_of_time_is_never_rounded_up(hours: float, words: str) -> None:
     assert length_of_time(hours) == words
+
+
+@pytest.mark.parametrize(
+    ("hours", "words"), [(0.001, "1 min"), (1.5, "1 h 30 min"), (95.99, "4 days")]
+)
+def test_lateness_is_never_nothing(hours: float, words: str) -> None:
+    assert lateness(hours) == words
 
 
 def test_the_section_gives_way_where_the_window_is_low(desk: DeskWindow) -> None:
