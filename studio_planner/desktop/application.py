@@ -12,6 +12,7 @@ from PySide6.QtGui import QIcon
 from PySide6.QtWidgets import QApplication
 
 from studio_planner.craft.resources import resource_path
+from studio_planner.desktop.remembered import remember_look, remembered_look
 from studio_planner.desktop.theme import Look, theme_for
 from studio_planner.desktop.window import DeskWindow
 
@@ -75,14 +76,18 @@ def desk_window(
     dialogs: Dialogs | None = None,
     look: Look | None = None,
 ) -> DeskWindow:
-    """A window on no studio yet, and not shown yet."""
+    """A window on no studio yet, and not shown yet.
+
+    Without `look` it looks as the maker chose last, else as the system does.
+    """
     app = application()
-    chosen = look or system_look(app)
+    chosen = look or remembered_look() or system_look(app)
     app.setPalette(theme_for(chosen).palette)
     window = DeskWindow(clock, look=chosen, dialogs=dialogs)
+    window.look_chosen.connect(remember_look)
     if look is None:
         app.styleHints().colorSchemeChanged.connect(
-            lambda _scheme: window.set_look(system_look(app))
+            lambda _scheme: window.set_look(remembered_look() or system_look(app))
         )
     return window
 

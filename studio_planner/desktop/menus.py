@@ -57,8 +57,8 @@ class Verbs(Protocol):
         """Stop planning."""
         ...
 
-    def set_look(self, look: Look) -> None:
-        """Change the colours."""
+    def choose_look(self, look: Look) -> None:
+        """Change the colours for now and later."""
         ...
 
 
@@ -96,8 +96,8 @@ def build_menus(window: Verbs) -> dict[str, QAction]:
     add(look, "week", "The coming &week", "Ctrl+0", canvas.show_week)
     add(look, "whole", "The &whole plan", "Ctrl+9", canvas.show_plan)
     look.addSeparator()
-    add(look, "light", "&Light", None, lambda: window.set_look(Look.LIGHT))
-    add(look, "dark", "&Dark", None, lambda: window.set_look(Look.DARK))
+    add(look, "light", "&Light", None, lambda: window.choose_look(Look.LIGHT))
+    add(look, "dark", "&Dark", None, lambda: window.choose_look(Look.DARK))
     looks = QActionGroup(bar)
     for name in ("light", "dark"):
         verbs[name].setCheckable(True)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from functools import cached_property
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QEvent, QTimer
+from PySide6.QtCore import QEvent, QTimer, Signal
 from PySide6.QtWidgets import QApplication, QMainWindow, QVBoxLayout, QWidget
 from typing_extensions import override
 
@@ -36,7 +36,13 @@ TICK_MILLISECONDS = 15_000
 
 
 class DeskWindow(QMainWindow):
-    """The window on one studio; nothing it shows is planned here, it reads the kept plan."""
+    """The window on one studio; nothing it shows is planned here, it reads the kept plan.
+
+    Signals:
+        look_chosen: the maker chose this Look.
+    """
+
+    look_chosen = Signal(object)
 
     def __init__(
         self,
@@ -259,6 +265,11 @@ class DeskWindow(QMainWindow):
             return False
         self._show_view(session.view)
         return True
+
+    def choose_look(self, look: Look) -> None:
+        """Change between light and dark because the maker wants it."""
+        self.set_look(look)
+        self.look_chosen.emit(look)
 
     def set_look(self, look: Look) -> None:
         """Change between light and dark."""

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 import pytest
+from PySide6.QtCore import QSettings
 
 from studio_planner.desktop.application import application
 from studio_planner.desktop.dialogs import Dialogs
@@ -17,6 +18,13 @@ if TYPE_CHECKING:
     from pathlib import Path
 
     from pytestqt.qtbot import QtBot
+
+
+@pytest.fixture(autouse=True)
+def _settings_of_this_test(tmp_path: Path) -> None:
+    """Keep what the desk remembers away from the settings of whoever runs the tests."""
+    form, scope = QSettings.Format.IniFormat, QSettings.Scope.UserScope
+    QSettings.setPath(form, scope, str(tmp_path / "settings"))
 
 
 @pytest.fixture

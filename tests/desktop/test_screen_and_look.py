@@ -9,7 +9,13 @@ import pytest
 from PySide6.QtCore import QPoint, QRect
 
 from studio_planner.craft.plans import Change
-from studio_planner.desktop.application import fit_to_screen
+from studio_planner.desktop.application import (
+    application,
+    desk_window,
+    fit_to_screen,
+    system_look,
+)
+from studio_planner.desktop.remembered import remembered_look
 from studio_planner.desktop.side_rows import promise_rows
 from studio_planner.desktop.theme import Look
 from studio_planner.desktop.words import lateness, length_of_time
@@ -20,6 +26,7 @@ if TYPE_CHECKING:
     from pytestqt.qtbot import QtBot
 
     from studio_planner.desktop.window import DeskWindow
+    from tests.desktop.scenes import StillClock
 
 
 def test_the_window_is_never_larger_than_its_screen(desk: DeskWindow) -> None:
@@ -36,6 +43,24 @@ def test_the_look_that_is_on_is_ticked(desk: DeskWindow, look: Look, ticked: str
     desk.set_look(look)
     names = [name for name in ("light", "dark") if desk.verbs[name].isChecked()]
     assert names == [ticked]
+
+
+def test_the_look_that_was_chosen_is_there_at_the_next_start(clock: StillClock) -> None:
+    first = desk_window(clock)
+    assert first.canvas.theme.look is system_look(application())
+    first.verbs["dark"].trigger()
+    first.close()
+    again = desk_window(clock)
+    assert again.canvas.theme.look is Look.DARK
+    assert again.verbs["dark"].isChecked()
+    again.verbs["light"].trigger()
+    again.close()
+    assert remembered_look() is Look.LIGHT
+
+
+def test_a_look_that_is_only_the_systems_is_not_remembered(desk: DeskWindow) -> None:
+    desk.set_look(Look.DARK)
+    assert remembered_look() is None
 
 
 @pytest.mark.parametrize(
