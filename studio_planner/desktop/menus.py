@@ -57,6 +57,10 @@ class Verbs(Protocol):
         """Stop planning."""
         ...
 
+    def show_legend(self) -> None:
+        """Say what the signs mean."""
+        ...
+
     def choose_look(self, look: Look) -> None:
         """Change the colours for now and later."""
         ...
@@ -95,6 +99,8 @@ def build_menus(window: Verbs) -> dict[str, QAction]:
     add(look, "now", "&Go to now", "Ctrl+G", canvas.show_now)
     add(look, "week", "The coming &week", "Ctrl+0", canvas.show_week)
     add(look, "whole", "The &whole plan", "Ctrl+9", canvas.show_plan)
+    look.addSeparator()
+    add(look, "legend", "L&egend", _Key.HelpContents, window.show_legend)
     look.addSeparator()
     add(look, "light", "&Light", None, lambda: window.choose_look(Look.LIGHT))
     add(look, "dark", "&Dark", None, lambda: window.choose_look(Look.DARK))

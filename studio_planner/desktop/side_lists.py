@@ -32,7 +32,7 @@ _Index = QModelIndex | QPersistentModelIndex
 _Row = HandsRow | PromiseRow
 _SIGN = 20
 _GAP = 10
-_PAD = 7
+_PAD = 5
 _LOW = 0.25
 _WRAP = Qt.TextFlag.TextWordWrap
 

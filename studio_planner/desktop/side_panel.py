@@ -79,12 +79,16 @@ class SidePanel(QWidget):
         tall = self.height() >= _ROOM_FOR_SECTION
         for part in (self._section_title, self.section):
             part.setVisible(tall)
-        titles = sum(t.sizeHint().height() + 16 for t in self._titles if t.isVisibleTo(self))
-        room = self.height() - titles - (self.section.height() if tall else 0) - 24
+        titles = sum(t.sizeHint().height() + 12 for t in self._titles if t.isVisibleTo(self))
+        room = self.height() - titles - (self.section.height() if tall else 0) - 22
         spare = room - self.hands.wanted_height
         promises = self.promises.whole_rows_height(max(room // 2, spare))
-        self.promises.setFixedHeight(promises)
-        self.hands.setFixedHeight(self.hands.whole_rows_height(room - promises))
+        hands = self.hands.whole_rows_height(room - promises)
+        self.hands.setFixedHeight(hands)
+        # What hands leave over of their part may be enough for one promise more.
+        self.promises.setFixedHeight(
+            max(promises, self.promises.whole_rows_height(room - hands))
+        )
 
     @override
     def resizeEvent(self, event: QResizeEvent) -> None:

@@ -33,7 +33,7 @@ class TimeTable(QTableView):
         self._dragging = False
 
     def zoom_in(self) -> None:
-        """Zoom in, at the chosen bar where it is in view, else in the middle."""
+        """Zoom in at now where it is in view, else at the chosen bar, else in the middle."""
         self.canvas.scale.zoom(ZOOM_STEP, self._zoom_x())
 
     def zoom_out(self) -> None:
@@ -42,8 +42,8 @@ class TimeTable(QTableView):
 
     def _zoom_x(self) -> float:
         scale, second = self.canvas.scale, self.chosen_second()
-        x = -1.0 if second is None else scale.x(second)
-        return x if 0.0 <= x <= scale.width else scale.width / 2.0
+        held = [self.canvas.now_x] if second is None else [self.canvas.now_x, scale.x(second)]
+        return next((x for x in held if 0.0 <= x <= scale.width), scale.width / 2.0)
 
     def chosen_second(self) -> float | None:
         """When the chosen thing begins [s]; None when nothing is chosen."""

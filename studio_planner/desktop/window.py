@@ -26,6 +26,7 @@ if TYPE_CHECKING:
 
     from studio_planner.desktop.desk_parts import DeskParts
     from studio_planner.desktop.dialogs import Dialogs
+    from studio_planner.desktop.legend import Legend
     from studio_planner.desktop.planning_process import PlanningProcess
     from studio_planner.desktop.timeline import Timeline
     from studio_planner.services.desk import DeskSession, DeskView
@@ -265,6 +266,18 @@ class DeskWindow(QMainWindow):
             return False
         self._show_view(session.view)
         return True
+
+    @cached_property
+    def legend(self) -> Legend:
+        """What the signs mean."""
+        from studio_planner.desktop.legend import Legend  # noqa: PLC0415
+
+        return Legend(self.canvas, self)
+
+    def show_legend(self) -> None:
+        """Show what the signs mean, beside the desk."""
+        self.legend.show()
+        self.legend.raise_()
 
     def choose_look(self, look: Look) -> None:
         """Change between light and dark because the maker wants it."""

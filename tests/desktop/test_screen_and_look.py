@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 import pytest
 from PySide6.QtCore import QPoint, QRect
+from PySide6.QtWidgets import QApplication
 
 from studio_planner.craft.plans import Change
 from studio_planner.desktop.application import (
@@ -15,6 +16,7 @@ from studio_planner.desktop.application import (
     fit_to_screen,
     system_look,
 )
+from studio_planner.desktop.legend import SIGNS, Sign
 from studio_planner.desktop.remembered import remembered_look
 from studio_planner.desktop.side_rows import promise_rows
 from studio_planner.desktop.theme import Look
@@ -135,3 +137,42 @@ def test_a_promise_that_nothing_keeps_says_when_it_leaves_at_the_soonest() -> No
         "Cure time. No change that was tried keeps it. Soonest Sun 13 Dec 16:00: "
         "nothing else to pour, hands day and night and a warm room."
     )
+
+
+def test_zooming_in_by_menu_keeps_now_in_view(desk: DeskWindow) -> None:
+    desk.canvas.show_week()
+    desk.timeline.setCurrentIndex(desk.timeline.lanes.index(5, 0))
+    desk.canvas.show_week()
+    for _ in range(8):
+        desk.verbs["nearer"].trigger()
+        assert 0 <= desk.canvas.now_x <= desk.canvas.scale.width
+
+
+@pytest.mark.parametrize("height", [500, 640, 780, 860])
+def test_the_side_leaves_no_room_that_one_more_row_would_fill(
+    desk: DeskWindow, height: int
+) -> None:
+    side = desk.parts.side
+    side.resize(side.width(), height)
+    QApplication.processEvents()
+    last = side.section if side.section.isVisibleTo(side) else side.promises
+    left = side.height() - 12 - last.geometry().bottom()
+    for rows in (side.hands, side.promises):
+        full = rows.height()
+        if full < rows.wanted_height:
+            assert rows.whole_rows_height(full + left - 12) == full
+
+
+@pytest.mark.qt_log_ignore("This plugin does not support", extend=True)
+@pytest.mark.parametrize("look", [Look.LIGHT, Look.DARK])
+def test_the_legend_draws_every_sign_unlike_the_others(desk: DeskWindow, look: Look) -> None:
+    desk.set_look(look)
+    desk.verbs["legend"].trigger()
+    assert desk.legend.isVisible()
+    signs = desk.legend.findChildren(Sign)
+    bare = Sign(desk.canvas, lambda _painter, _theme: None)
+    pictures = [sign.grab().toImage() for sign in (*signs, bare)]
+    assert len(pictures) == len(SIGNS) + 1
+    assert all(a != b for i, a in enumerate(pictures) for b in pictures[:i])
+    desk.legend.close()
+    assert desk.isVisible()
