@@ -83,6 +83,7 @@ class RowList(QListView):
         """Name the list for a screen reader; `empty` is said when there is no row."""
         super().__init__(parent)
         self._canvas = canvas
+        self._fitted_width = 0
         self.empty = empty
         self.rows = RowModel(self)
         self.setModel(self.rows)
@@ -121,6 +122,14 @@ class RowList(QListView):
         self.piece_chosen.emit(self.rows.rows[index.row()].piece)
 
     @property
+    def row_width(self) -> int:
+        """How wide rows are: there is always room for a scroll bar beside them.
+
+        Else words wrap otherwise with the bar than without, and the bar comes and goes.
+        """
+        return self.width() - self.verticalScrollBar().sizeHint().width()
+
+    @property
     def wanted_height(self) -> int:
         """The height of all rows at the present width."""
         rows = range(self.rows.rowCount())
@@ -138,7 +147,8 @@ class RowList(QListView):
     @override
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
-        if event.oldSize().width() != event.size().width():
+        if self._fitted_width != self.row_width:
+            self._fitted_width = self.row_width
             self.scheduleDelayedItemsLayout()
             self._fit()
 
@@ -164,19 +174,22 @@ class RowDelegate(QStyledItemDelegate):
 
     @override
     def sizeHint(self, option: QStyleOptionViewItem, index: _Index) -> QSize:
-        view = self.parent()
-        width = view.viewport().width() if isinstance(view, RowList) else option.rect.width()
-        row = _row_of(index)
+        width, row = self._width(option), _row_of(index)
         heights = [
             _height(text, font, width - _SIGN - _GAP) for text, font, _ in self._lines(row)
         ]
         return QSize(width, sum(heights) + 2 * _PAD)
 
+    def _width(self, option: QStyleOptionViewItem) -> int:
+        view = self.parent()
+        return view.row_width if isinstance(view, RowList) else option.rect.width()
+
     @override
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: _Index) -> None:
         painter.save()
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        row, rect = _row_of(index), option.rect
+        row, rect = _row_of(index), QRect(option.rect)
+        rect.setWidth(self._width(option))
         sign = QRectF(rect.left() + 1.0, rect.top() + _PAD + 2.0, 15.0, 17.0)
         if isinstance(row, HandsRow):
             self._draw_cup(painter, sign, row.cup)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from itertools import pairwise
 from typing import TYPE_CHECKING
 
 import pytest
@@ -176,3 +177,17 @@ def test_the_legend_draws_every_sign_unlike_the_others(desk: DeskWindow, look: L
     assert all(a != b for i, a in enumerate(pictures) for b in pictures[:i])
     desk.legend.close()
     assert desk.isVisible()
+
+
+@pytest.mark.parametrize("height", [420, 500, 560, 640, 700, 780, 860])
+def test_no_row_of_the_side_lies_upon_another(desk: DeskWindow, height: int) -> None:
+    side = desk.parts.side
+    side.resize(side.width(), height)
+    QApplication.processEvents()
+    for rows in (side.hands, side.promises):
+        rects = [rows.visualRect(rows.rows.index(row)) for row in range(rows.rows.rowCount())]
+        hints = [
+            rows.sizeHintForIndex(rows.rows.index(row)).height() for row in range(len(rects))
+        ]
+        assert [rect.height() for rect in rects] == hints
+        assert all(a.bottom() < b.top() for a, b in pairwise(rects))
