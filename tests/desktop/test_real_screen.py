@@ -54,6 +54,29 @@ window.close()
 raise SystemExit(code)
 """
 
+PLACED = """
+import sys
+from pathlib import Path
+from PySide6.QtCore import QTimer
+from PySide6.QtWidgets import QApplication
+from studio_planner.desktop import application as desk
+from studio_planner.desktop.theme import Look
+from tests.desktop import scenes
+
+def tell():
+    window = next(w for w in QApplication.topLevelWidgets() if hasattr(w, "session"))
+    if not window.isActiveWindow() or window.session is None:
+        return
+    frame, room = window.frameGeometry(), window.screen().availableGeometry()
+    print(f"{room.contains(frame)}|{frame.getRect()}|{room.getRect()}", flush=True)
+
+app = desk.application()
+timer = QTimer()
+timer.timeout.connect(tell)
+timer.start(400)
+desk.run_desk(Path(sys.argv[1]), scenes.StillClock(scenes.NOW), look=Look.LIGHT)
+"""
+
 
 @pytest.fixture
 def screen() -> Iterator[str]:
@@ -83,14 +106,17 @@ def screen() -> Iterator[str]:
 class Watched:
     """A desk in a process of its own, which tells what it shows again and again."""
 
-    def __init__(self, display: str, path: Path) -> None:
+    def __init__(
+        self, display: str, path: Path, *, program: str = DESK, scale: str = "1"
+    ) -> None:
         self.environment = os.environ | {
             "DISPLAY": display,
+            "QT_SCALE_FACTOR": scale,
             "QT_QPA_PLATFORM": "xcb",
             "PYTHONPATH": str(ROOT),
         }
         self.process = subprocess.Popen(  # noqa: S603 - our own words
-            [sys.executable, "-c", DESK, str(path)],
+            [sys.executable, "-c", program, str(path)],
             env=self.environment,
             stdout=subprocess.PIPE,
             text=True,
@@ -144,5 +170,22 @@ def test_on_a_screen_a_click_chooses_a_bar_and_ctrl_wheel_zooms(
         assert float(desk.until(0, zoomed[0])[0]) > float(zoomed[0])
         desk.do("key", "ctrl+q")
         assert desk.process.wait(20) == 0
+    finally:
+        desk.end()
+
+
+@pytest.mark.skipif(bool(MISSING), reason=f"not installed here: {', '.join(MISSING)}")
+@pytest.mark.journey
+@pytest.mark.slow
+@pytest.mark.parametrize("scale", ["1", "2"])
+def test_on_a_screen_of_1400_by_900_the_whole_window_is_inside(
+    screen: str, tmp_path: Path, scale: str
+) -> None:
+    path = tmp_path / "lantern.studio"
+    create_studio(path, scenes.planned()).close()
+    desk = Watched(screen, path, program=PLACED, scale=scale)
+    try:
+        inside, frame, room = desk.told()
+        assert inside == "True", f"{frame} in {room}"
     finally:
         desk.end()
