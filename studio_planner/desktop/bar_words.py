@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from studio_planner.craft.plans import Air, Trust
 from studio_planner.desktop import words
 from studio_planner.services.ribbons import Ribbon
+from studio_planner.services.step_words import step_words
 
 if TYPE_CHECKING:
     from zoneinfo import ZoneInfo
@@ -21,7 +22,7 @@ def name(bar: Bar) -> str:
     if isinstance(bar, Ribbon):
         count = len(bar.lane.piece.stack)
         return f"{piece}, {bar.coat.kind}, coat {bar.position + 1} of {count}"
-    return f"{piece}, {bar.planned.kind}"
+    return f"{piece}, {step_words(bar.lane.studio, bar.planned)}"
 
 
 def lines(bar: Bar) -> list[str]:

@@ -17,6 +17,7 @@ from studio_planner.desktop import words
 from studio_planner.desktop.labels import LabelRow, PlacedLabel, TextStore
 from studio_planner.desktop.time_scale import FixedView
 from studio_planner.services.ribbons import Ribbon
+from studio_planner.services.step_words import step_words
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -176,7 +177,7 @@ class LaneLabels:
             row.labels[-1].stays_until = view.x(bar.hidden_after.timestamp())
 
     def _name_step(self, step: StepMark, left: float, limit: float, row: LabelRow) -> None:
-        text, font = words.STEP_WORDS[step.planned.kind], self._fonts.small
+        text, font = step_words(step.lane.studio, step.planned), self._fonts.small
         fits = left + self._store.width(text, font) + _GAP <= limit
         if not (fits and row.place(left, text, font, self._quiet)):
             row.place_before(left + 7.0, text, font, self._quiet)

@@ -45,7 +45,7 @@ def _now(painter: QPainter, theme: Theme) -> None:
 
 
 def _film(painter: QPainter, theme: Theme) -> None:
-    steps = 12
+    steps = round(_FILM.width())
     for step in range(steps):
         left = _FILM.left() + _FILM.width() * step / steps
         area = QRectF(left, _FILM.top(), _FILM.width() / steps, _FILM.height())
@@ -76,7 +76,7 @@ SIGNS: tuple[tuple[str, Draw], ...] = (
     ("Night: nobody is awake", partial(_shade, colour="night", area=QRectF(4, 0, 44, _HIGH))),
     ("Now", _now),
     ("Work on a coat: weigh, mix, pour", _drawn(Strokes(blocks=[_BLOCK]))),
-    ("Film: dark and rippled while wet, pale when hard", _film),
+    ("Film: amber and rippled while wet, plain when hard", _film),
     (
         "Doorway: recoat is open, from post to post",
         _drawn(Strokes(open=[_BAND], posts=_FRAME)),

@@ -10,6 +10,7 @@ from studio_planner.desktop import words
 from studio_planner.services.hands_items import HandsKind
 from studio_planner.services.next_hands import first_after, next_hands
 from studio_planner.services.promises import promises_of
+from studio_planner.services.step_words import packing_words
 
 if TYPE_CHECKING:
     from datetime import datetime
@@ -81,7 +82,7 @@ def hands_rows(view: DeskView) -> tuple[HandsRow, ...]:
     groups: dict[tuple[object, ...], list[HandsItem]] = {}
     for item in sorted(items, key=_comes):
         groups.setdefault(
-            (item.kind, item.start, item.end, _coat_kind(view.studio, item)), []
+            (_verb(view.studio, item), item.start, item.end, _coat_kind(view.studio, item)), []
         ).append(item)
     return tuple(_hands_row(view, group) for group in list(groups.values())[:_MOST_ROWS])
 
@@ -89,6 +90,11 @@ def hands_rows(view: DeskView) -> tuple[HandsRow, ...]:
 def _comes(item: HandsItem) -> tuple[datetime, datetime]:
     """What can still be made good comes in the order of its deadline, the rest as planned."""
     return (item.deadline if item.missed else item.start, item.deadline)
+
+
+def _verb(studio: Studio, item: HandsItem) -> str:
+    packs = item.kind is HandsKind.PACK
+    return (packing_words(studio, item.piece) if packs else str(item.kind)).capitalize()
 
 
 def _coat_kind(studio: Studio, item: HandsItem) -> str:
@@ -101,7 +107,7 @@ def _hands_row(view: DeskView, group: list[HandsItem]) -> HandsRow:
     pieces = " + ".join(words.piece_name(studio.piece(one.piece)) for one in group)
     deadline = min(one.deadline for one in group)
     about = _coat_kind(studio, item)
-    verb = str(item.kind).capitalize()
+    verb = _verb(studio, item)
     title = f"{verb}: {about}" if about and item.kind is HandsKind.POUR else verb
     today = item.start.astimezone(zone).date() == now.astimezone(zone).date()
     clock = words.clock_time(item.start, zone)

@@ -6,7 +6,7 @@ from datetime import UTC, datetime, timedelta
 from math import floor
 from typing import TYPE_CHECKING
 
-from studio_planner.craft.plans import StepKind, Trust
+from studio_planner.craft.plans import Trust
 from studio_planner.craft.settings import LengthUnit, TemperatureUnit
 from studio_planner.craft.shapes import Round
 from studio_planner.science.stages import Stage
@@ -40,14 +40,6 @@ STAGE_WORDS = {
 }
 
 FLAG_WORDS = {Stage.HANDLE: "handle", Stage.PRINT_FREE: "pack", Stage.FULL_CURE: "full"}
-
-STEP_WORDS = {
-    StepKind.SAND: "sand",
-    StepKind.TURN: "turn",
-    StepKind.TAPE: "tape",
-    StepKind.TRIM: "trim",
-    StepKind.PACK: "pack",
-}
 
 
 def local(second: float, zone: ZoneInfo) -> datetime:

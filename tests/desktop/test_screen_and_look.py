@@ -10,7 +10,9 @@ import pytest
 from PySide6.QtCore import QPoint, QRect
 from PySide6.QtWidgets import QApplication
 
-from studio_planner.craft.plans import Change
+from studio_planner.craft.orders import Gate
+from studio_planner.craft.plans import Change, StepKind
+from studio_planner.desktop import bar_words
 from studio_planner.desktop.application import (
     application,
     desk_window,
@@ -23,6 +25,7 @@ from studio_planner.desktop.side_rows import promise_rows
 from studio_planner.desktop.theme import Look
 from studio_planner.desktop.words import lateness, length_of_time
 from studio_planner.services.desk import DeskView
+from studio_planner.services.ribbons import StepMark
 from tests.desktop import scenes
 
 if TYPE_CHECKING:
@@ -191,3 +194,13 @@ def test_no_row_of_the_side_lies_upon_another(desk: DeskWindow, height: int) -> 
         ]
         assert [rect.height() for rect in rects] == hints
         assert all(a.bottom() < b.top() for a, b in pairwise(rects))
+
+
+def test_packing_for_a_market_is_called_so_on_its_bar() -> None:
+    studio = scenes.planned()
+    orders = tuple(replace(order, gate=Gate.DISPLAY) for order in studio.orders)
+    view = DeskView(replace(studio, orders=orders), scenes.NOW)
+    steps = [bar for lane in view.lanes for bar in lane.bars if isinstance(bar, StepMark)]
+    packs = [bar for bar in steps if bar.planned.kind is StepKind.PACK]
+    assert packs
+    assert all(bar_words.name(bar).endswith(", pack for display") for bar in packs)
