@@ -39,6 +39,45 @@ class Air(StrEnum):
     UNKNOWN = "unknown"
 
 
+_ALIKE = 1e-6
+"""Two values of a goal that differ by less are the same."""
+
+
+class Goal(StrEnum):
+    """What a plan aims at, strictly in this order."""
+
+    LEFT_OUT = "pieces left out"
+    LATENESS = "weighted hours late"
+    SCUFFED = "scuffed joints"
+    TESTED = "joints to test first"
+    MOVED = "pours moved"
+    SPARE = "hours of spare lacking"
+    MIXES = "separate mixes"
+    ENDS = "hours to the ends"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class GoalValue:
+    """How far a plan gets with one goal; less is better.
+
+    No plan that is as good in the goals before gets below `bound`; None when no bound is known.
+    """
+
+    goal: Goal
+    value: float
+    bound: float | None = None
+
+    @property
+    def gap(self) -> float | None:
+        """How much better another plan might still be; None when no bound is known."""
+        return None if self.bound is None else max(0.0, self.value - self.bound)
+
+    @property
+    def proved(self) -> bool:
+        """Whether no plan can do better, on the grid that was looked at."""
+        return self.gap is not None and self.gap < _ALIKE
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Window:
     """When the joint to the coat below may be made; `closes` is None when it never closes."""
@@ -50,7 +89,11 @@ class Window:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PlannedCoat:
-    """One coat in the plan; `number` is what the maker types and reads."""
+    """One coat in the plan; `number` is what the maker types and reads.
+
+    `held` is the share of rehearsed weeks in which it could be poured in its window; None when
+    the plan was not rehearsed.
+    """
 
     number: int
     piece: str
@@ -64,6 +107,7 @@ class PlannedCoat:
     window: Window | None = None
     air: Air = Air.KEPT
     poured: bool = False
+    held: float | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -117,7 +161,8 @@ class Outcome:
     """What the plan means for one order; `leaves` is None when a piece of it is not planned.
 
     `reason` is empty when the promise is kept; otherwise it names what binds, and `changes` are
-    the changes that were tried.
+    the changes that were tried. `held` is the share of rehearsed weeks in which the promise was
+    kept; None when the plan was not rehearsed.
     """
 
     order: str
@@ -125,6 +170,7 @@ class Outcome:
     leaves: datetime | None
     reason: str = ""
     changes: tuple[Change, ...] = ()
+    held: float | None = None
 
     @property
     def late_hours(self) -> float | None:
@@ -143,7 +189,11 @@ class Outcome:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Plan:
-    """A whole plan, made at `made` for everything from `start` on."""
+    """A whole plan, made at `made` for everything from `start` on.
+
+    `goals` say what it is worth, on starts that lie `grid_minutes` apart, after `solved_seconds`
+    of looking for better ones. `rehearsals` counts the simulated weeks behind every `held`.
+    """
 
     made: datetime
     start: datetime
@@ -152,6 +202,10 @@ class Plan:
     ready: tuple[Readiness, ...] = ()
     outcomes: tuple[Outcome, ...] = ()
     unplanned: tuple[Unplanned, ...] = ()
+    goals: tuple[GoalValue, ...] = ()
+    grid_minutes: int = 5
+    solved_seconds: float = 0.0
+    rehearsals: int = 0
 
     def coat(self, number: int) -> PlannedCoat | None:
         """The coat with that number, or None."""
