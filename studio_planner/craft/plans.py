@@ -191,8 +191,9 @@ class Outcome:
 class Plan:
     """A whole plan, made at `made` for everything from `start` on.
 
-    `goals` say what it is worth, on starts that lie `grid_minutes` apart, after `solved_seconds`
-    of looking for better ones. `rehearsals` counts the simulated weeks behind every `held`.
+    `goals` say what it is worth, on starts that lie `grid_minutes` apart, after
+    `solved_seconds` of looking for better ones. `rehearsals` counts the simulated weeks behind
+    every `held`.
     """
 
     made: datetime
