@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 
 from studio_planner.craft.log import Poured
 from studio_planner.craft.pieces import Joint
-from studio_planner.craft.plans import Outcome, Plan, PlannedCoat
+from studio_planner.craft.plans import Goal, GoalValue, Outcome, Plan, PlannedCoat
 from tests.craft.nouns import broken, utc
 
 DUE = utc(2026, 11, 13, 15)
@@ -55,6 +55,23 @@ def test_a_coat_is_found_by_the_number_the_maker_types() -> None:
     plan = Plan(made=DUE, start=DUE, coats=(planned(1), planned(3)))
     assert plan.coat(3) is plan.coats[1]
     assert plan.coat(2) is None
+
+
+@pytest.mark.parametrize(
+    ("value", "bound", "gap", "proved"),
+    [
+        (14.5, None, None, False),
+        (14.5, 6.0, 8.5, False),
+        (14.5, 14.5, 0.0, True),
+        (14.5, 15.0, 0.0, True),
+        (0.1 + 0.2, 0.3, pytest.approx(0.0, abs=1e-9), True),
+    ],
+)
+def test_a_goal_is_proved_once_no_plan_can_get_below_its_value(
+    value: float, bound: float | None, gap: float | None, proved: bool
+) -> None:
+    reached = GoalValue(goal=Goal.LATENESS, value=value, bound=bound)
+    assert (reached.gap, reached.proved) == (gap, proved)
 
 
 def test_a_pour_without_a_zone_or_backwards_is_refused_by_name() -> None:

@@ -13,6 +13,8 @@ from studio_planner.craft.pieces import Coat, CoatKind, Colour, Joint, Material,
 from studio_planner.craft.places import PatternPoint, Place, PlaceKind, Reading, Spot
 from studio_planner.craft.plans import (
     Change,
+    Goal,
+    GoalValue,
     Outcome,
     Plan,
     PlannedCoat,
@@ -153,6 +155,7 @@ def _pieces(draw: st.DrawFn, products: tuple[Product, ...]) -> Piece:
     )
 
 
+_SHARES = _numbers(0, 1)
 _WINDOWS = st.builds(
     Window, opens=_INSTANTS, closes=_maybe(_INSTANTS), trust=st.sampled_from(Trust)
 )
@@ -174,6 +177,7 @@ _PLANS = st.builds(
             person=_TEXTS,
             window=_maybe(_WINDOWS),
             poured=st.booleans(),
+            held=_maybe(_SHARES),
         )
     ),
     outcomes=_tuples(
@@ -191,8 +195,20 @@ _PLANS = st.builds(
                     keeps_promise=st.booleans(),
                 )
             ),
+            held=_maybe(_SHARES),
         )
     ),
+    goals=_tuples(
+        st.builds(
+            GoalValue,
+            goal=st.sampled_from(Goal),
+            value=_numbers(0, 1e6),
+            bound=_maybe(_numbers(-10, 1e6)),
+        )
+    ),
+    grid_minutes=st.integers(1, 60),
+    solved_seconds=_numbers(0, 1e6),
+    rehearsals=st.integers(0, 2**40),
 )
 
 

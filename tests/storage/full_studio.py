@@ -12,6 +12,8 @@ from studio_planner.craft.places import PatternPoint, Place, PlaceKind, Reading,
 from studio_planner.craft.plans import (
     Air,
     Change,
+    Goal,
+    GoalValue,
     Outcome,
     Plan,
     PlannedCoat,
@@ -66,6 +68,7 @@ def _full_plan() -> Plan:
                 person="me",
                 window=Window(opens=NOON, closes=None, trust=Trust.TEST_FIRST),
                 air=Air.UNKNOWN,
+                held=0.93,
             ),
         ),
         steps=(
@@ -91,6 +94,7 @@ def _full_plan() -> Plan:
                 due=NOON,
                 leaves=None,
                 reason="The night closes the window.",
+                held=0.125,
                 changes=(
                     Change(words="a warm box", leaves=NOON, keeps_promise=True),
                     Change(words="another pair of hands", leaves=None, keeps_promise=False),
@@ -102,6 +106,13 @@ def _full_plan() -> Plan:
             Unplanned(piece="p2", coat="x", reason="No spot is long enough."),
             Unplanned(piece="gone since", coat=None, reason="Too cold."),
         ),
+        goals=(
+            GoalValue(goal=Goal.LATENESS, value=14.5, bound=6.0),
+            GoalValue(goal=Goal.MIXES, value=3.0),
+        ),
+        grid_minutes=10,
+        solved_seconds=20.25,
+        rehearsals=1000,
     )
 
 

@@ -14,6 +14,7 @@ import pytest
 from studio_planner.craft.errors import StudioFileError
 from studio_planner.craft.studio import Studio
 from studio_planner.storage.file_errors import told_about
+from studio_planner.storage.migrations import RELEASED
 from studio_planner.storage.studio_file import create_studio, open_studio
 
 if TYPE_CHECKING:
@@ -120,7 +121,7 @@ def test_the_file_of_another_program_is_refused(tmp_path: Path) -> None:
 
 
 def test_a_newer_file_is_refused_and_left_untouched(studio_path: Path) -> None:
-    changed(studio_path, "PRAGMA user_version = 2")
+    changed(studio_path, f"PRAGMA user_version = {len(RELEASED) + 1}")
     refused(studio_path, "made by a newer version")
 
 

@@ -7,6 +7,8 @@ import os
 import sqlite3
 import subprocess
 import sys
+from contextlib import closing
+from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -14,6 +16,7 @@ import pytest
 
 from studio_planner.craft.errors import StudioFileError
 from studio_planner.storage import migrations
+from studio_planner.storage.migrating import start_file
 from studio_planner.storage.migrations import RELEASED
 from studio_planner.storage.opening import expected_schema
 from studio_planner.storage.studio_file import create_studio, open_studio
@@ -27,7 +30,34 @@ FROZEN = {
     "m0001_plan_tables.py": "2ffc1a902c7d52cc",
     "m0001_studio_tables.py": "c2ec9e4484ed70ba",
     "m0001_work_tables.py": "58048cef908e4c96",
+    "m0002_worth_of_a_plan.py": "a1ce6254eed383fc",
 }
+
+ROWS_OF_VERSION_1 = Path(__file__).with_name("version_1_rows.sql")
+
+
+def file_of_version_1(path: Path) -> Path:
+    """A studio file as the first version wrote it."""
+    with closing(sqlite3.connect(path, isolation_level=None)) as connection:
+        start_file(connection, RELEASED[:1])
+        connection.executescript(ROWS_OF_VERSION_1.read_text(encoding="utf-8"))
+    return path
+
+
+def without_worth(studio: Studio) -> Studio:
+    """The studio as version 1 knew it: its plan says nothing of goals or rehearsals."""
+    plan = studio.plan
+    assert plan is not None
+    bare = replace(
+        plan,
+        coats=tuple(replace(coat, held=None) for coat in plan.coats),
+        outcomes=tuple(replace(outcome, held=None) for outcome in plan.outcomes),
+        goals=(),
+        grid_minutes=5,
+        solved_seconds=0.0,
+        rehearsals=0,
+    )
+    return replace(studio, plan=bare)
 
 
 def add_glaze(connection: sqlite3.Connection) -> None:
@@ -84,7 +114,7 @@ def test_an_older_file_is_brought_up_to_date_after_a_backup(studio_path: Path) -
     steps = (*RELEASED, add_glaze, rename_pieces)
     with open_studio(studio_path, steps=steps) as file:
         assert [piece.name for piece in file.read().pieces] == [f"{n} (glazed)" for n in before]
-    backup = studio_path.with_name("full (before version 2).studio")
+    backup = studio_path.with_name("full (before version 3).studio")
     assert names(backup) == before
     assert names(studio_path) == [f"{name} (glazed)" for name in before]
     with open_studio(studio_path, steps=steps):
@@ -92,11 +122,37 @@ def test_an_older_file_is_brought_up_to_date_after_a_backup(studio_path: Path) -
     assert sorted(p.name for p in studio_path.parent.iterdir()) == [backup.name, "full.studio"]
 
 
+def test_a_file_of_version_1_keeps_everything_and_gains_what_a_plan_is_worth(
+    tmp_path: Path, full_studio: Studio
+) -> None:
+    path = file_of_version_1(tmp_path / "old.studio")
+    with open_studio(path) as file:
+        assert file.read() == without_worth(full_studio)
+        file.keep_plan(full_studio.plan)
+    with open_studio(path) as file:
+        assert file.read() == full_studio
+    with closing(sqlite3.connect(tmp_path / "old (before version 2).studio")) as backup:
+        assert backup.execute("PRAGMA user_version").fetchone() == (1,)
+        assert len(backup.execute("SELECT * FROM plan_coats").fetchall()) == 2
+
+
+def test_an_old_file_without_a_plan_is_brought_up_to_date_too(
+    tmp_path: Path, full_studio: Studio
+) -> None:
+    path = file_of_version_1(tmp_path / "old.studio")
+    with closing(sqlite3.connect(path)) as connection:
+        connection.execute("PRAGMA foreign_keys = ON")
+        connection.execute("DELETE FROM plan")
+        connection.commit()
+    with open_studio(path) as file:
+        assert file.read() == replace(full_studio, plan=None)
+
+
 def test_the_backup_opens_with_the_older_program(
     studio_path: Path, full_studio: Studio
 ) -> None:
     open_studio(studio_path, steps=(*RELEASED, add_glaze)).close()
-    with open_studio(studio_path.with_name("full (before version 2).studio")) as file:
+    with open_studio(studio_path.with_name("full (before version 3).studio")) as file:
         assert file.read() == full_studio
 
 
@@ -116,11 +172,11 @@ def test_a_migrated_file_and_a_new_one_have_the_same_tables(
 
 
 def test_an_earlier_backup_is_not_written_over(studio_path: Path) -> None:
-    taken = studio_path.with_name("full (before version 2).studio")
+    taken = studio_path.with_name("full (before version 3).studio")
     taken.write_text("precious")
     open_studio(studio_path, steps=(*RELEASED, add_glaze)).close()
     assert taken.read_text() == "precious"
-    assert names(studio_path.with_name("full (before version 2 2).studio"))
+    assert names(studio_path.with_name("full (before version 3 2).studio"))
 
 
 @pytest.mark.parametrize(

@@ -15,6 +15,7 @@ from hypothesis import strategies as st
 from studio_planner.craft.errors import InvalidEntry, StudioFileError
 from studio_planner.craft.plans import Plan
 from studio_planner.craft.studio import Studio
+from studio_planner.storage.migrations import RELEASED
 from studio_planner.storage.opening import APPLICATION_ID
 from studio_planner.storage.studio_file import create_studio, open_studio
 from studio_planner.storage.tables import studio_table
@@ -70,7 +71,7 @@ def test_times_come_back_in_utc(studio_path: Path) -> None:
 def test_the_file_says_what_it_is(studio_path: Path) -> None:
     header = studio_path.read_bytes()[:100]
     assert header[68:72] == APPLICATION_ID.to_bytes(4, "big") == b"Coat"
-    assert int.from_bytes(header[60:64], "big") == 1
+    assert int.from_bytes(header[60:64], "big") == len(RELEASED)
 
 
 def test_the_guards_are_on(studio_path: Path) -> None:
