@@ -12,7 +12,12 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.pieces import CoatKind
-from studio_planner.planning.chain_times import ChainTimes, PlacedJoint, narrow_windows
+from studio_planner.planning.chain_times import (
+    ChainTimes,
+    PlacedJoint,
+    narrow_windows,
+    standing,
+)
 from studio_planner.planning.spans import (
     GRID,
     Stretch,
@@ -75,7 +80,7 @@ class ChainSearch:
         self._means = means
         self._chain = chain
         self._ground = ground
-        self.times = ChainTimes(means, chain, ground, allow)
+        self.times = ChainTimes(means, chain, standing(chain, ground), allow)
         self._most = look.most
         self._gap = look.gap
         self._starts: list[Stretches] = []
@@ -195,7 +200,7 @@ class ChainSearch:
             found = found and common(found, self._awake_for(task, opens, closes, found))
         found = found and self._with_hands(task, found)
         found = found and self.in_good_air(task, found)
-        return found and self._out_of_dust(task, found)
+        return found and self._out_of_dust(index, found)
 
     def _with_hands(self, task: Task, found: Stretches) -> Stretches:
         shop = self._means.shop
@@ -215,12 +220,12 @@ class ChainSearch:
             found = outside(found, rising)
         return found
 
-    def _out_of_dust(self, task: Task, found: Stretches) -> Stretches:
-        if task.coat.kind is CoatKind.LEAF:
+    def _out_of_dust(self, index: int, found: Stretches) -> Stretches:
+        if self._chain.tasks[index].coat.kind is CoatKind.LEAF:
             return found
         settle = self._means.shop.settle
         holes = [
-            (self.times.covered_by(task, start), end + settle)
+            (self.times.covered_by(index, start), end + settle)
             for start, end in self._means.shop.sanding
             if end + settle > found[0][0]
         ]
@@ -369,9 +374,8 @@ class ChainSearch:
 
     def _cover_limit(self, index: int, later: int, upper: int) -> int:
         """The latest start of a coat in between that is covered while another is sanded."""
-        task = self._chain.tasks[index]
         sanding = self._latest_sanding(index, later, upper)
-        return -1 if sanding is None else self.times.covered_by(task, sanding)
+        return -1 if sanding is None else self.times.covered_by(index, sanding)
 
 
 def _overlapping(

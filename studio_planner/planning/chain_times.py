@@ -42,10 +42,15 @@ class PlacedJoint:
 
 @dataclass(frozen=True, slots=True)
 class Ground:
-    """Where a chain is tried: spots of one place, one for each of its pieces."""
+    """Where a coat is put on: spots of one place, one for each of its chain's pieces."""
 
     place: str
     spots: tuple[str, ...]
+
+
+def standing(chain: Chain, ground: Ground) -> tuple[Ground, ...]:
+    """The grounds of a chain whose coats are all put on at the same one."""
+    return (ground,) * len(chain.tasks)
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,20 +79,24 @@ def narrow_windows(coat: Coat) -> list[tuple[Stage, Stage]]:
 
 
 class ChainTimes:
-    """The times of one chain on one ground, with one set of allowed joints."""
+    """The times of one chain on its grounds, with one set of allowed joints."""
 
-    def __init__(self, means: Means, chain: Chain, ground: Ground, allow: Allow) -> None:
-        """Answer for a chain tried on a ground."""
+    def __init__(
+        self, means: Means, chain: Chain, grounds: Sequence[Ground], allow: Allow
+    ) -> None:
+        """Answer for a chain tried on grounds, one for each coat."""
         self._means = means
         self.tape_seconds = means.tape_seconds
         self._chain = chain
-        self._ground = ground
+        self._grounds = grounds
         self._allow = allow
 
     def place(self, index: int) -> str:
         """The place that a coat stands in until it can be handled."""
         fixed = self._chain.tasks[index].fixed
-        return self._ground.place if fixed is None else self._means.place_of_spot[fixed.spot]
+        if fixed is None:
+            return self._grounds[index].place
+        return self._means.place_of_spot[fixed.spot]
 
     def handled(self, index: int, start: int) -> int | None:
         """When a coat that starts at `start` can be handled; None when never."""
@@ -163,28 +172,29 @@ class ChainTimes:
         """Tell whether a joint may be scuffed."""
         return self._allow.scuff and task.may_scuff
 
-    def covered(self, task: Task, start: int) -> int:
+    def covered(self, index: int, start: int) -> int:
         """When a coat's wet face is under its cover, or past the stage that stands for it."""
-        end = start + task.block
-        clock = self._cover_clock(task)
+        end = start + self._chain.tasks[index].block
+        clock = self._cover_clock(index)
         if clock is None:
             return end
         reached = clock.at(end)
         return self._means.end if reached is None else max(end, reached)
 
-    def _cover_clock(self, task: Task) -> NotBefore | None:
-        edges, place = self._means.edges, self._ground.place
+    def _cover_clock(self, index: int) -> NotBefore | None:
+        task = self._chain.tasks[index]
+        edges, place = self._means.edges, self._grounds[index].place
         clocks = (
             edges.not_before(task.product, place, stage)
             for stage in (Stage.COVER, Stage.TACK_FREE, Stage.RECOAT_OPENS)
         )
         return next((clock for clock in clocks if clock is not None), None)
 
-    def covered_by(self, task: Task, by: int) -> int:
+    def covered_by(self, index: int, by: int) -> int:
         """The latest start that is under its cover by some second."""
-        clock = self._cover_clock(task)
+        clock = self._cover_clock(index)
         latest = by if clock is None else clock.latest(by)
-        return -1 if latest is None else min(latest, by) - task.block
+        return -1 if latest is None else min(latest, by) - self._chain.tasks[index].block
 
     def own_hold(self, spot: str) -> tuple[int, int] | None:
         """The time for which the chain's own last poured coat holds this spot."""
@@ -219,7 +229,7 @@ class ChainTimes:
         waits: list[int | None] = [ready]
         waits += [self.handled(other, starts[other]) for other in task.rests_on]
         between = range((below or 0) + 1, index)
-        waits += [self.covered(self._chain.tasks[i], starts[i]) for i in between]
+        waits += [self.covered(i, starts[i]) for i in between]
         if None in waits:
             return None
         length = self.sand_length(index)
@@ -262,7 +272,7 @@ class ChainTimes:
         if task.stays and not last and task.fixed is None:
             shop = self._means.shop
             span = starts[index], starts[index + 1]
-            if not all(shop.spots[spot].holds(*span) for spot in self._ground.spots):
+            if not all(shop.spots[spot].holds(*span) for spot in self._grounds[index].spots):
                 return False
         return all(
             self._step_fits(index, starts[index], window, before)

@@ -3,15 +3,17 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import timedelta
 from typing import TYPE_CHECKING
 
 from studio_planner.planning.chain_times import Means
-from studio_planner.planning.placing import Placement, Placer, Stuck, hold_poured
+from studio_planner.planning.placements import Placement, hold_poured
+from studio_planner.planning.placing import Placer, Stuck
 from studio_planner.planning.spans import grid_up
 from studio_planner.planning.why_stuck import why_stuck
 from studio_planner.planning.workshop import Workshop
+from studio_planner.planning.worth import Worth, goals_of, worth_of
 from studio_planner.planning.writing import written_plan
 from studio_planner.science.stages import Edge, Stage
 
@@ -24,14 +26,11 @@ if TYPE_CHECKING:
     from studio_planner.craft.timing import Timing
     from studio_planner.planning.clockwork import Clockworks
     from studio_planner.planning.problem import Chain
+    from studio_planner.planning.worth import Starts
 
 _A_WEEK = 7 * 86_400.0
 _BEFORE = timedelta(days=1)
 _AFTER = timedelta(days=28)
-
-Worth = tuple[int, float, int, int, float, int, float]
-"""The goals in their order: pieces left out, weighted hours late, scuffed joints, joints to
-test first, hours of spare lacking, mixes, and the sum of the ends."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,6 +61,7 @@ class Rounds:
         """
         self.studio = studio
         self.now = now
+        self._before: Starts = {}
         start = min([now, *(pour.start for pour in studio.poured)]) - _BEFORE
         self._clockwork = clockworks.over(
             studio, start, _record_end(studio, now, chains, patience)
@@ -92,7 +92,7 @@ class Rounds:
 
     def placer(self) -> Placer:
         """A placer on a fresh copy of the workshop."""
-        return Placer(self.studio, self.timing, self._means(self._shop.copy()))
+        return Placer(self.studio, self._means(self._shop.copy()))
 
     def best(self, chains: list[Chain], first: Sequence[str], passes: int) -> Pass:
         """The best of several rounds; each moves what came late forward by as much."""
@@ -108,7 +108,7 @@ class Rounds:
             best = found if best is None or found.worth < best.worth else best
             if not _move_ahead(found, ahead):
                 break
-        return best or Pass((), (), _worth([], []))
+        return best or self._passed([], [])
 
     def _urgency(
         self, chain: Chain, first: Sequence[str], ahead: dict[str, float]
@@ -131,18 +131,24 @@ class Rounds:
         for chain in queue:
             found = placer.place(chain)
             if isinstance(found, Placement):
-                placer.book(found)
+                placer.finisher.book(found)
                 placed.append(found)
             else:
                 stuck.append(found)
-        return Pass(tuple(placed), tuple(stuck), _worth(placed, stuck))
+        return self._passed(placed, stuck)
+
+    def _passed(self, placed: Sequence[Placement], stuck: Sequence[Stuck]) -> Pass:
+        left_out = sum(len(one.chain.pieces) for one in stuck)
+        worth = worth_of(placed, left_out, int(self.now.timestamp()), self._before)
+        return Pass(tuple(placed), tuple(stuck), worth)
 
     def written(self, found: Pass, unplanned: Sequence[Unplanned]) -> Plan:
         """The round as a plan of the craft."""
         reasons = [row for one in found.stuck for row in why_stuck(self.placer(), one)]
         chains = [one.chain for one in found.stuck]
         rows = [*unplanned, *reasons]
-        return written_plan(self.placer(), self.now, found.placed, chains, rows)
+        plan = written_plan(self.placer(), self.now, found.placed, chains, rows)
+        return replace(plan, goals=goals_of(found.worth, {}))
 
 
 def _move_ahead(found: Pass, ahead: dict[str, float]) -> bool:
@@ -185,21 +191,3 @@ def _record_end(
     asked = sum(chain.hands for chain in chains)
     weeks = 1.0 + min(60.0, 1.5 * asked / max(a_week, 3600.0))
     return max([now + timedelta(weeks=weeks), *dues]) + patience * _AFTER
-
-
-def _worth(placed: list[Placement], stuck: list[Stuck]) -> Worth:
-    late: dict[str, float] = {}
-    spare: dict[str, float] = {}
-    for one in placed:
-        key = one.chain.order.key if one.chain.order is not None else ""
-        late[key] = max(late.get(key, 0.0), one.score[0])
-        spare[key] = max(spare.get(key, 0.0), one.score[3])
-    return (
-        sum(len(one.chain.pieces) for one in stuck),
-        round(sum(late.values()), 6),
-        sum(one.score[1] for one in placed),
-        sum(one.score[2] for one in placed),
-        round(sum(spare.values()), 6),
-        sum(len(one.chain.tasks) - one.chain.first for one in placed),
-        sum(one.score[4] for one in placed),
-    )

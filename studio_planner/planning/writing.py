@@ -17,9 +17,16 @@ from studio_planner.craft.plans import (
     StepKind,
     Window,
 )
-from studio_planner.planning.chain_times import Allow, ChainTimes, Ground, narrow_windows
+from studio_planner.planning.chain_times import (
+    Allow,
+    ChainTimes,
+    Ground,
+    narrow_windows,
+    standing,
+)
 from studio_planner.planning.problem import gate_coats, gate_stage
 from studio_planner.planning.stage_times import ALWAYS
+from studio_planner.planning.worth import mix_label
 from studio_planner.science.stages import Edge, Stage
 
 if TYPE_CHECKING:
@@ -30,7 +37,8 @@ if TYPE_CHECKING:
     from studio_planner.craft.plans import Unplanned
     from studio_planner.craft.studio import Studio
     from studio_planner.planning.chain_times import PlacedJoint
-    from studio_planner.planning.placing import Placement, Placer
+    from studio_planner.planning.placements import Placement
+    from studio_planner.planning.placing import Placer
     from studio_planner.planning.problem import Chain
 
 _READY = (Stage.HANDLE, Stage.PRINT_FREE, Stage.FULL_CURE)
@@ -48,7 +56,7 @@ def written_plan(
 
     What is poured of stuck chains stays in the plan, with its tape and drips.
     """
-    coats: list[PlannedCoat] = []
+    coats: list[_Labelled] = []
     steps: list[PlannedStep] = []
     ready: list[Readiness] = []
     for placement in placed:
@@ -71,30 +79,35 @@ def written_plan(
     )
 
 
-def _coats(placer: Placer, placement: Placement) -> list[PlannedCoat]:
+_Labelled = tuple[str, PlannedCoat]
+"""A coat, and the name of the mix that it is poured from."""
+
+
+def _coats(placer: Placer, placement: Placement) -> list[_Labelled]:
     rows = []
-    times = ChainTimes(placer.means, placement.chain, placement.ground, Allow())
+    times = placer.finisher.times(placement.laid)
     for index, task in enumerate(placement.chain.tasks):
         start = placement.starts[index]
         end = start + task.block
-        for piece, spot in zip(placement.chain.pieces, placement.ground.spots, strict=True):
+        label = mix_label(placement, index)
+        spots = placement.laid.grounds[index].spots
+        for piece, spot in zip(placement.chain.pieces, spots, strict=True):
             known = placer.means.air.known(times.place(index), start, end)
-            rows.append(
-                PlannedCoat(
-                    number=0,
-                    piece=piece.key,
-                    coat=task.coat.key,
-                    start=_moment(start) if task.fixed is None else task.fixed.start,
-                    end=_moment(end) if task.fixed is None else task.fixed.end,
-                    spot=spot if task.fixed is None else task.fixed.spot,
-                    joint=placement.joints[index].joint,
-                    mix=0,
-                    person=placement.people[index],
-                    window=_window(placement.joints[index]),
-                    air=Air.KEPT if known or task.coat.kind is CoatKind.LEAF else Air.UNKNOWN,
-                    poured=task.fixed is not None,
-                )
+            coat = PlannedCoat(
+                number=0,
+                piece=piece.key,
+                coat=task.coat.key,
+                start=_moment(start) if task.fixed is None else task.fixed.start,
+                end=_moment(end) if task.fixed is None else task.fixed.end,
+                spot=spot if task.fixed is None else task.fixed.spot,
+                joint=placement.laid.joints[index].joint,
+                mix=0,
+                person=placement.people[index],
+                window=_window(placement.laid.joints[index]),
+                air=Air.KEPT if known or task.coat.kind is CoatKind.LEAF else Air.UNKNOWN,
+                poured=task.fixed is not None,
             )
+            rows.append((label, coat))
     return rows
 
 
@@ -105,35 +118,37 @@ def _window(joint: PlacedJoint) -> Window | None:
     return Window(opens=_moment(joint.opens), closes=closes, trust=joint.trust)
 
 
-def _poured_of_unplanned(studio: Studio, coats: Iterable[PlannedCoat]) -> list[PlannedCoat]:
+def _poured_of_unplanned(studio: Studio, coats: Iterable[_Labelled]) -> list[_Labelled]:
     """What was poured of pieces that found no place stays on their spots all the same."""
-    there = {coat.piece for coat in coats}
+    there = {coat.piece for _, coat in coats}
     return [
-        PlannedCoat(
-            number=0,
-            piece=pour.piece,
-            coat=pour.coat,
-            start=pour.start,
-            end=pour.end,
-            spot=pour.spot,
-            joint=pour.joint,
-            mix=0,
-            person="",
-            poured=True,
+        (
+            "",
+            PlannedCoat(
+                number=0,
+                piece=pour.piece,
+                coat=pour.coat,
+                start=pour.start,
+                end=pour.end,
+                spot=pour.spot,
+                joint=pour.joint,
+                mix=0,
+                person="",
+                poured=True,
+            ),
         )
         for pour in studio.poured
         if pour.piece not in there
     ]
 
 
-def _numbered(coats: list[PlannedCoat]) -> tuple[PlannedCoat, ...]:
+def _numbered(coats: list[_Labelled]) -> tuple[PlannedCoat, ...]:
     """Numbers in the order of starts; coats of one mix share its number."""
-    mixes: dict[tuple[object, ...], int] = {}
+    mixes: dict[str | int, int] = {}
     rows = []
-    for number, coat in enumerate(sorted(coats, key=lambda c: (c.start, c.piece)), start=1):
-        block = (coat.start, coat.end, coat.person, coat.coat)
-        key = (number,) if coat.poured else block
-        mix = mixes.setdefault(key, len(mixes) + 1)
+    ordered = sorted(coats, key=lambda row: (row[1].start, row[1].piece))
+    for number, (label, coat) in enumerate(ordered, start=1):
+        mix = mixes.setdefault(number if coat.poured else label, len(mixes) + 1)
         rows.append(replace(coat, number=number, mix=mix))
     return tuple(rows)
 
@@ -172,7 +187,7 @@ def _sand_and_turn(placement: Placement, piece: Piece, position: int) -> list[Pl
         return []
     steps = []
     start, person = placement.starts[position], placement.people[position]
-    sand, sander = placement.joints[position].sand, placement.sanders[position]
+    sand, sander = placement.laid.joints[position].sand, placement.sanders[position]
     if sand is not None and sander is not None:
         # A piece that has to be turned for this coat is turned to be sanded.
         turned = sand[0] + task.lead
@@ -200,12 +215,12 @@ def _awake_steps(
     chain, starts = placement.chain, placement.starts
     last = position + 1 == len(chain.tasks)
     before = ALWAYS if last else starts[position + 1] - chain.tasks[position + 1].lead
-    times = ChainTimes(placer.means, chain, placement.ground, Allow())
+    times = placer.finisher.times(placement.laid)
     return _tape_and_trim(times, piece, position, starts[position], before)
 
 
 def _steps_of_poured(placer: Placer, chain: Chain) -> list[PlannedStep]:
-    times = ChainTimes(placer.means, chain, Ground("", ()), Allow())
+    times = ChainTimes(placer.means, chain, standing(chain, Ground("", ())), Allow())
     steps = []
     for position, task in enumerate(chain.tasks):
         if task.fixed is not None:
@@ -255,7 +270,7 @@ def _whole(
 ) -> datetime | None:
     """When every coat of a piece has reached a stage (or the next later one on its sheet)."""
     reached = []
-    times = ChainTimes(placer.means, placement.chain, placement.ground, Allow())
+    times = placer.finisher.times(placement.laid)
     for coat in gate_coats(placer.studio, piece, wished):
         index = piece.position(coat.key)
         task = placement.chain.tasks[index]

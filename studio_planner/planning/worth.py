@@ -1,0 +1,117 @@
+"""What a plan is worth: its goals in their strict order, less is better in each."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, NamedTuple
+
+from studio_planner.craft.plans import Goal, GoalValue
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Mapping, Sequence
+
+    from studio_planner.craft.plans import Plan
+    from studio_planner.planning.placements import Placement
+
+MOVED_SECONDS = 30 * 60
+"""A pour that starts up to so much earlier or later than before has not been moved."""
+
+Starts = dict[tuple[str, str], int]
+"""Planned starts [s] by piece and coat."""
+
+
+class Worth(NamedTuple):
+    """The goals in their order; two of them compare as the plans do."""
+
+    left_out: int
+    late: float
+    scuffed: int
+    tested: int
+    moved: int
+    spare: float
+    mixes: int
+    ends: float
+
+
+_GOALS = (
+    Goal.LEFT_OUT,
+    Goal.LATENESS,
+    Goal.SCUFFED,
+    Goal.TESTED,
+    Goal.MOVED,
+    Goal.SPARE,
+    Goal.MIXES,
+    Goal.ENDS,
+)
+
+
+def worth_of(placed: Sequence[Placement], left_out: int, now: int, before: Starts) -> Worth:
+    """The worth of placements, with so many pieces left out, against the starts before."""
+    late: dict[str, float] = {}
+    spare: dict[str, float] = {}
+    for one in placed:
+        key = one.chain.order.key if one.chain.order is not None else ""
+        late[key] = max(late.get(key, 0.0), one.score[0])
+        spare[key] = max(spare.get(key, 0.0), one.score[3])
+    return Worth(
+        left_out=left_out,
+        late=round(sum(late.values()), 6),
+        scuffed=sum(one.score[1] for one in placed),
+        tested=sum(one.score[2] for one in placed),
+        moved=sum(moved_pours(one, before) for one in placed) if before else 0,
+        spare=round(sum(spare.values()), 6),
+        mixes=len({label for one in placed for label in mix_labels(one)}),
+        ends=round(sum((one.score[4] - now) / 3600.0 for one in placed), 6),
+    )
+
+
+def moved_pours(placement: Placement, before: Starts) -> int:
+    """How many of a chain's pours start at another time than before."""
+    chain = placement.chain
+    moved = 0
+    for task, start in zip(chain.tasks, placement.starts, strict=True):
+        then = before.get((chain.pieces[0].key, task.coat.key))
+        if task.fixed is None and then is not None:
+            moved += abs(start - then) > MOVED_SECONDS
+    return moved
+
+
+def mix_labels(placement: Placement) -> Iterable[str]:
+    """The names of the mixes that a chain's new coats are poured from."""
+    for index in range(placement.chain.first, len(placement.starts)):
+        yield mix_label(placement, index)
+
+
+def mix_label(placement: Placement, index: int) -> str:
+    """The name of a coat's mix: the one it shares, or one of its own (twins have one)."""
+    chain = placement.chain
+    own = f"{chain.pieces[0].key}/{chain.tasks[index].coat.key}"
+    return placement.laid.mix(index) or own
+
+
+def goals_of(worth: Worth, bounds: Mapping[Goal, float]) -> tuple[GoalValue, ...]:
+    """The goals of a plan with the bounds that are known; nothing gets below zero."""
+    rows = []
+    best_so_far = True
+    for goal, value in zip(_GOALS, worth, strict=True):
+        bound = bounds.get(goal)
+        if bound is None and value == 0 and best_so_far and goal in _COUNTED_FROM_ZERO:
+            bound = 0.0
+        row = GoalValue(goal=goal, value=value, bound=bound if best_so_far else None)
+        # A bound holds among the plans that are as good before; that has to be known.
+        best_so_far = best_so_far and row.proved
+        rows.append(row)
+    return tuple(rows)
+
+
+_COUNTED_FROM_ZERO = frozenset(_GOALS) - {Goal.MIXES, Goal.ENDS}
+
+
+def starts_of(plan: Plan | None) -> Starts:
+    """The starts of a plan's coats that were not poured when it was made."""
+    if plan is None:
+        return {}
+    return {
+        (coat.piece, coat.coat): int(coat.start.timestamp())
+        for coat in plan.coats
+        if not coat.poured
+    }
