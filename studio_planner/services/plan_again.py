@@ -11,6 +11,7 @@ from studio_planner.planning.quick import quick_plan
 from studio_planner.services.checking import CheckReport, checked
 
 if TYPE_CHECKING:
+    from collections.abc import Callable
     from datetime import datetime
 
     from studio_planner.craft.plans import Plan
@@ -25,13 +26,73 @@ class CheckedPlan:
     report: CheckReport
 
 
-def plan_again(studio: Studio, now: datetime, until: datetime | None = None) -> CheckedPlan:
+def plan_again(
+    studio: Studio,
+    now: datetime,
+    until: datetime | None = None,
+    *,
+    seconds: float = 0.0,
+    told: Callable[[CheckedPlan], None] | None = None,
+) -> CheckedPlan:
     """Plan everything from `now` on; what was poured stays. Nothing is kept in a file.
 
-    With `until` nothing is poured from that instant on. Raises NoPlanPossible with the reasons
-    when the studio cannot be planned as asked, or when the checker finds the plan wrong.
+    Parameters
+    ----------
+    studio
+        The studio; its kept plan is not changed.
+    now
+        Aware instant; nothing new starts before it.
+    until
+        Nothing is poured from then on; None lets everything be planned to its end.
+    seconds
+        How long to look for better plans than the quick one; 0 looks for none.
+    told
+        Takes each better plan as it comes, the quick one first, when better ones are looked
+        for. Reasons and tried changes are only on the plan that is returned.
+
+    Raises
+    ------
+    NoPlanPossible
+        With the reasons, when the studio cannot be planned as asked, or when the checker finds
+        the plan wrong.
     """
-    plan = explain(studio, quick_plan(studio, now, until))
+    if seconds > 0.0:
+        plan = _best(studio, now, until, seconds, told)
+    else:
+        plan = quick_plan(studio, now, until)
+    return _passed(studio, explain(studio, plan))
+
+
+def explained(studio: Studio, plan: Plan) -> CheckedPlan:
+    """Say anew why orders are late in a plan that stays as it is; raises as `plan_again`."""
+    return _passed(studio, explain(studio, plan))
+
+
+def _best(
+    studio: Studio,
+    now: datetime,
+    until: datetime | None,
+    seconds: float,
+    told: Callable[[CheckedPlan], None] | None,
+) -> Plan:
+    # Only a maker who waits for a better plan waits for what looks for it.
+    from studio_planner.planning.best import best_plan  # noqa: PLC0415
+
+    passed: list[Plan] = []
+
+    def pass_on(plan: Plan) -> None:
+        report = checked(studio, plan)
+        if report.clean:
+            passed.append(plan)
+            if told is not None:
+                told(CheckedPlan(plan=plan, report=report))
+
+    last = best_plan(studio, now, until, seconds=seconds, told=pass_on)
+    # A better plan that breaks a rule is no plan; the best that breaks none is.
+    return passed[-1] if passed and not checked(studio, last).clean else last
+
+
+def _passed(studio: Studio, plan: Plan) -> CheckedPlan:
     report = checked(studio, plan)
     if not report.clean:
         raise NoPlanPossible(

@@ -61,6 +61,12 @@ COMMANDS: dict[str, str] = {
 
 
 _FORMS = {
+    "plan": """\
+The quick plan is there in a moment. With --seconds better ones are looked for, by the goals in
+their order: pieces left out, hours late, scuffed joints, joints to test first, spare before
+each promise, separate mixes, early end. It ends sooner when no better plan can exist. With
+--keep each better plan is kept as it comes: ended at any time, the last one stays.
+""",
     "stages": f"""\
 SHEET.csv has the columns stage,temperature,unit,from,to,time_unit and, for cup life, mass_g.
 unit is C or F; time_unit is min, h or d; to may be empty. The stages are:
@@ -139,8 +145,23 @@ def _plan(command: argparse.ArgumentParser) -> None:
     _studio(command)
     command.add_argument("--from", dest="start", metavar="WHEN", help="plan from then on (now)")
     command.add_argument("--days", metavar="N", help="pour only in the next N days")
+    command.add_argument(
+        "--seconds",
+        metavar="N",
+        help="look for better plans for N seconds (0: only the quick plan)",
+    )
     command.add_argument("--keep", action="store_true", help="keep the plan in the file")
+    command.add_argument(
+        "--reasons",
+        action="store_true",
+        help="plan nothing; say anew why orders of the kept plan are late",
+    )
     _json(command)
+    command.add_argument(
+        "--progress",
+        action="store_true",
+        help="with --json: a line of JSON for each better plan, the whole plan on the last",
+    )
 
 
 def _check(command: argparse.ArgumentParser) -> None:

@@ -27,7 +27,7 @@ _INTERRUPTED = 130
 # Loaded when called: a command waits for nothing that it does not need.
 _COMMANDS = {
     "sample": ("file_commands", "sample"),
-    "plan": ("plan_commands", "plan"),
+    "plan": ("plan_command", "plan"),
     "check": ("plan_commands", "check"),
     "promise": ("plan_commands", "promise"),
     "next": ("hands_commands", "next_"),
@@ -69,7 +69,7 @@ def _run(argv: Sequence[str], around: Surroundings) -> int:
     except BadInput as error:
         return _told(str(error))
     except StudioError as error:
-        return _ended(error, as_json="--json" in argv)
+        return _ended(error, argv)
 
 
 def _is_file(argv: Sequence[str]) -> bool:
@@ -91,11 +91,11 @@ def _run_command(argv: Sequence[str], around: Surroundings) -> int:
     return command(arguments, around)
 
 
-def _ended(error: StudioError, *, as_json: bool) -> int:
+def _ended(error: StudioError, argv: Sequence[str]) -> int:
     reasons = _reasons(error)
     if reasons is None:
         return _told(str(error))
-    _say_reasons(reasons, as_json=as_json)
+    _say_reasons(reasons, argv)
     return CANNOT
 
 
@@ -108,11 +108,16 @@ def _reasons(error: StudioError) -> tuple[str, ...] | None:
     return (str(error),) if isinstance(error, NoKeptPlan) else None
 
 
-def _say_reasons(reasons: tuple[str, ...], *, as_json: bool) -> None:
-    from studio_planner.terminal.writing import say_json, say_wrapped  # noqa: PLC0415 - as above
+def _say_reasons(reasons: tuple[str, ...], argv: Sequence[str]) -> None:
+    from studio_planner.terminal.writing import (  # noqa: PLC0415 - as above
+        say_json,
+        say_json_line,
+        say_wrapped,
+    )
 
-    if as_json:
-        say_json({"reasons": list(reasons)})
+    if "--json" in argv:
+        write = say_json_line if "--progress" in argv else say_json
+        write({"reasons": list(reasons)})
         return
     for reason in reasons:
         say_wrapped(reason)

@@ -17,6 +17,7 @@ from studio_planner.terminal.plan_legend import (
     never_closes,
     print_legend,
 )
+from studio_planner.terminal.worth_pages import print_worth
 from studio_planner.terminal.writing import (
     clock_words,
     day_words,
@@ -58,7 +59,9 @@ def print_plan(studio: Studio, plan: Plan, warnings: Iterable[Finding] = ()) -> 
     say()
     _print_days(studio, plan)
     _print_ready(studio, plan)
-    print_orders(studio, promises_of(studio, plan))
+    promises = promises_of(studio, plan)
+    print_orders(studio, promises)
+    print_worth(studio, plan, promises)
     _print_unplanned(studio, plan)
     for finding in warnings:
         say_wrapped(f"Note: {finding.words}")

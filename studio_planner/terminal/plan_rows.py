@@ -21,7 +21,8 @@ def plan_json(studio: Studio, plan: Plan, warnings: Iterable[Finding] = ()) -> d
 
     Keys: studio, zone, made, start, coats (see `coat_json`), steps (see `step_json`), orders
     (see `order_json`), unplanned (each with piece, coat, reason), warnings (see
-    `finding_json`), reasons (sentences: why pieces are not planned; empty when all are).
+    `finding_json`), reasons (sentences: why pieces are not planned; empty when all are), and
+    what `worth_json` gives.
     """
     zone = studio.time_zone
     return {
@@ -38,6 +39,32 @@ def plan_json(studio: Studio, plan: Plan, warnings: Iterable[Finding] = ()) -> d
         ],
         "reasons": [row.reason for row in plan.unplanned],
         "warnings": [finding_json(studio, finding) for finding in warnings],
+        **worth_json(plan),
+    }
+
+
+def worth_json(plan: Plan) -> dict[str, Any]:
+    """Give what a plan is worth.
+
+    Keys: goals (in their order, each with goal, value, bound, gap, proved; bound and gap are
+    null when no bound is known), grid_minutes (starts were looked at so far apart),
+    solved_seconds (of looking for better plans), rehearsals (simulated weeks behind every
+    `held`; 0 when the plan was not rehearsed).
+    """
+    return {
+        "goals": [
+            {
+                "goal": one.goal,
+                "value": one.value,
+                "bound": one.bound,
+                "gap": one.gap,
+                "proved": one.proved,
+            }
+            for one in plan.goals
+        ],
+        "grid_minutes": plan.grid_minutes,
+        "solved_seconds": plan.solved_seconds,
+        "rehearsals": plan.rehearsals,
     }
 
 
@@ -46,7 +73,8 @@ def coat_json(studio: Studio, plan: Plan, coat: PlannedCoat) -> dict[str, Any]:
 
     Keys: number, piece and piece_name, coat, kind, product, start and end of the hands-on
     block, spot, joint, opens and closes (of the window used; null for none), trust, mix,
-    person, air, poured, and ready: for handle, print_free and full_cure of the whole piece
+    person, air, poured, held (the share of rehearsed weeks in which it found its window; null
+    when not rehearsed), and ready: for handle, print_free and full_cure of the whole piece
     likely and safe (null: never within the record).
     """
     zone = studio.time_zone
@@ -71,6 +99,7 @@ def coat_json(studio: Studio, plan: Plan, coat: PlannedCoat) -> dict[str, Any]:
         "person": coat.person,
         "air": coat.air,
         "poured": coat.poured,
+        "held": coat.held,
         "ready": _ready_json(studio, plan, coat.piece),
     }
 
@@ -104,7 +133,8 @@ def order_json(studio: Studio, kept: PromiseKept) -> dict[str, Any]:
 
     Keys: order (its key), name, promise, promised (the date that was given), gate, due (the
     last pick-up that keeps it, for a market its opening), ships (null when a piece of it is
-    not planned), state (in time, late, not planned), late_hours, spare_hours, reason, and
+    not planned), state (in time, late, not planned), late_hours, spare_hours, held (the share
+    of rehearsed weeks in which the promise was kept; null when not rehearsed), reason, and
     changes: each with words, ships, keeps_promise.
     """
     zone = studio.time_zone
@@ -120,6 +150,7 @@ def order_json(studio: Studio, kept: PromiseKept) -> dict[str, Any]:
         "state": kept.word,
         "late_hours": None if outcome is None else outcome.late_hours,
         "spare_hours": None if outcome is None else outcome.spare_hours,
+        "held": None if outcome is None else outcome.held,
         "reason": "" if outcome is None else outcome.reason,
         "changes": [
             {

@@ -70,6 +70,12 @@ def say_json(value: object) -> None:
     say(json.dumps(value, indent=2, ensure_ascii=encoding != "utf8", allow_nan=False))
 
 
+def say_json_line(value: object) -> None:
+    """Write a value as JSON on one line, and send it on at once."""
+    say(json.dumps(value, allow_nan=False))
+    end_output()
+
+
 def printable(text: str) -> str:
     """Give a text without anything that would move the cursor or colour the screen."""
     return "".join(c if c.isprintable() else " " for c in text)

@@ -20,12 +20,13 @@ if TYPE_CHECKING:
 
 COAT_KEYS = {
     "number", "piece", "piece_name", "coat", "kind", "product", "start", "end", "spot", "joint",
-    "opens", "closes", "trust", "mix", "person", "air", "poured", "ready",
+    "opens", "closes", "trust", "mix", "person", "air", "poured", "held", "ready",
 }  # fmt: skip
 ORDER_KEYS = {
     "order", "name", "promise", "promised", "gate", "due", "ships", "state", "late_hours",
-    "spare_hours", "reason", "changes",
+    "spare_hours", "held", "reason", "changes",
 }  # fmt: skip
+WORTH_KEYS = {"goals", "grid_minutes", "solved_seconds", "rehearsals"}
 
 
 def test_plan_prints_the_plan_and_changes_nothing(terminal: Terminal, unplanned: Path) -> None:
@@ -50,7 +51,7 @@ def test_the_json_of_a_plan_has_the_keys_that_are_written_down(
     plan = terminal("plan", unplanned, "--json").json
     assert set(plan) == {
         "studio", "zone", "made", "start", "coats", "steps", "orders", "unplanned", "reasons",
-        "warnings", "kept",
+        "warnings", "kept", *WORTH_KEYS,
     }  # fmt: skip
     assert all(set(coat) == COAT_KEYS for coat in plan["coats"])
     assert all(set(order) == ORDER_KEYS for order in plan["orders"])
@@ -289,5 +290,7 @@ def test_a_studio_without_orders_promises_nothing(terminal: Terminal, tmp_path: 
     create(path, cut_down(two_trays(), "tide-tray", "dusk-tray"))
     terminal("plan", path, "--keep")
     assert terminal("promise", path).out == "The studio has no orders.\n"
-    assert terminal("promise", path, "--json").json == {"orders": []}
+    found = terminal("promise", path, "--json").json
+    assert found.pop("orders") == []
+    assert found.keys() == WORTH_KEYS
     assert read_studio(path).orders == ()

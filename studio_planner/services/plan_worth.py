@@ -1,0 +1,221 @@
+"""What a plan is worth and how sure it is, in the maker's words, for terminal and desk alike.
+
+A goal is called proved only where its bound meets its value. A bound is never rounded up, and a
+share of rehearsed weeks never to all or to none of them.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.plans import Goal
+
+if TYPE_CHECKING:
+    from studio_planner.craft.plans import GoalValue, Outcome, Plan, PlannedCoat
+    from studio_planner.craft.studio import Studio
+
+NOT_KNOWN = "not known whether a better plan exists"
+IN_ORDER = "The goals stand in their order: each line compares plans as good in those above it."
+
+_TITLES = {
+    Goal.LEFT_OUT: "Left out",
+    Goal.LATENESS: "Late",
+    Goal.SCUFFED: "Scuffed",
+    Goal.TESTED: "To test first",
+    Goal.MOVED: "Moved",
+    Goal.SPARE: "Spare lacking",
+    Goal.MIXES: "Separate mixes",
+    Goal.ENDS: "Until done",
+}
+_COUNTED = {
+    Goal.LEFT_OUT: ("piece", "pieces"),
+    Goal.SCUFFED: ("joint", "joints"),
+    Goal.TESTED: ("joint", "joints"),
+    Goal.MOVED: ("pour", "pours"),
+    Goal.MIXES: ("mix", "mixes"),
+}
+"""Goals that are whole numbers, and of what; the others are hours."""
+
+_SUMMED = {Goal.SPARE: " in all", Goal.ENDS: ", all pieces together"}
+
+_CRUMB = 1e-6
+_LEAST_HOURS = 0.05
+_SECONDS_IN_MINUTE = 60
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class GoalLine:
+    """One goal in words; `verdict` is empty where there is nothing left to gain."""
+
+    title: str
+    amount: str
+    verdict: str
+
+    @property
+    def words(self) -> str:
+        """The whole line, such as Late: 14.5 h in all; no plan can be below 6.0 h."""
+        return f"{self.title}: {self.amount}{'; ' if self.verdict else ''}{self.verdict}."
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Worth:
+    """What a plan is worth: a line for each goal that matters, and what was done to get it."""
+
+    goals: tuple[GoalLine, ...]
+    effort: str
+
+
+def worth_of(studio: Studio, plan: Plan) -> Worth:
+    """Say what a plan is worth; no goals when it is from before they were written down."""
+    shown = [one for one in plan.goals if _matters(one, plan)]
+    searched = plan.solved_seconds > 0 or any(one.bound and one.value > 0 for one in shown)
+    lines = tuple(
+        GoalLine(
+            title=_TITLES[one.goal],
+            amount=_amount(studio, one),
+            verdict=_verdict(one, plan.grid_minutes) if searched else "",
+        )
+        for one in shown
+    )
+    return Worth(goals=lines, effort=_effort(plan) if plan.goals else "")
+
+
+def _matters(one: GoalValue, plan: Plan) -> bool:
+    return one.value > _CRUMB or (one.goal is Goal.LATENESS and bool(plan.outcomes))
+
+
+def _amount(studio: Studio, one: GoalValue) -> str:
+    figure = _figure(one.goal, one.value)
+    if one.goal is Goal.LATENESS:
+        return _late_amount(studio, figure) if one.value > _CRUMB else "no order"
+    if one.goal is Goal.MIXES:
+        return figure.split()[0]
+    return f"{figure}{_SUMMED.get(one.goal, '')}"
+
+
+def _late_amount(studio: Studio, figure: str) -> str:
+    weighed = any(order.weight != 1 for order in studio.orders)
+    return f"{figure} in all, by the orders' weight" if weighed else f"{figure} in all"
+
+
+def _figure(goal: Goal, value: float) -> str:
+    counted = _COUNTED.get(goal)
+    if counted is not None:
+        return f"{round(value):,} {counted[round(value) != 1]}"
+    return f"{value:,.1f} h" if value >= _LEAST_HOURS else "under 0.1 h"
+
+
+def _verdict(one: GoalValue, grid_minutes: int) -> str:
+    if one.value <= _CRUMB:
+        return ""
+    if one.proved:
+        return f"proved the best possible on starts every {grid_minutes} minutes"
+    least = _least(one)
+    return NOT_KNOWN if least is None else f"no plan can be below {least}"
+
+
+def _least(one: GoalValue) -> str | None:
+    """What no plan gets below, never rounded up; None when that is nothing."""
+    if one.bound is None:
+        return None
+    if one.goal in _COUNTED:
+        whole = math.ceil(one.bound - _CRUMB)
+        return _figure(one.goal, whole) if whole > 0 else None
+    tenths = math.floor(one.bound * 10.0 + _CRUMB) / 10.0
+    return f"{tenths:,.1f} h" if tenths > 0.0 else None
+
+
+def _effort(plan: Plan) -> str:
+    if plan.solved_seconds <= 0.0:
+        return "This is the quick plan; no better one was looked for."
+    return f"A better plan was looked for, for {seconds_words(plan.solved_seconds)}."
+
+
+def seconds_words(seconds: float) -> str:
+    """A time of looking, such as 0.4 s, 20 s or 2 min 5 s."""
+    if seconds < 1.0:
+        return f"{seconds:.1f} s"
+    minutes, rest = divmod(round(seconds), _SECONDS_IN_MINUTE)
+    if not minutes:
+        return f"{rest} s"
+    return f"{minutes} min {rest} s" if rest else f"{minutes} min"
+
+
+def summary_words(studio: Studio, plan: Plan) -> str:
+    """A plan in one line: 2 orders late, 14.5 h; cannot be below 6.0 h. 41 mixes."""
+    values = {one.goal: one for one in plan.goals}
+    late = sum(1 for outcome in plan.outcomes if outcome.late_hours)
+    orders = f"{late} {'order' if late == 1 else 'orders'} late" if late else "no order late"
+    found = [orders if plan.outcomes else "no orders"]
+    if late and Goal.LATENESS in values:
+        found[0] += f", {_amount(studio, values[Goal.LATENESS])}{_short(values[Goal.LATENESS])}"
+    for goal, tail in ((Goal.LEFT_OUT, " left out"), (Goal.SCUFFED, " scuffed")):
+        if goal in values and values[goal].value > _CRUMB:
+            found.append(f"{_figure(goal, values[goal].value)}{tail}")
+    if Goal.MIXES in values:
+        found.append(_figure(Goal.MIXES, values[Goal.MIXES].value))
+    return "; ".join(found)
+
+
+def _short(one: GoalValue) -> str:
+    if one.proved:
+        return ", proved the best"
+    least = _least(one)
+    return "" if least is None else f", cannot be below {least}"
+
+
+# How sure it is
+
+
+def share_words(share: float) -> str:
+    """A share of rehearsed weeks in whole per cent; all and none only when they are."""
+    if 0.0 < share < 0.01:  # noqa: PLR2004 - one per cent
+        return "under 1 %"
+    if 0.99 < share < 1.0:  # noqa: PLR2004 - likewise
+        return "over 99 %"
+    return f"{round(share * 100.0)} %"
+
+
+def weeks_words(rehearsals: int) -> str:
+    """How many weeks were rehearsed, such as 1,000 rehearsed weeks."""
+    return f"{rehearsals:,} rehearsed {'week' if rehearsals == 1 else 'weeks'}"
+
+
+def sure_words(outcome: Outcome | None, plan: Plan) -> str:
+    """How sure an order's promise is; empty when that was not rehearsed."""
+    if outcome is None or outcome.held is None or not plan.rehearsals:
+        return ""
+    return f"kept in {share_words(outcome.held)} of {weeks_words(plan.rehearsals)}"
+
+
+def held_words(coat: PlannedCoat, plan: Plan) -> str:
+    """How often a pour found its window; empty when it is poured or was not rehearsed."""
+    if coat.held is None or coat.poured or not plan.rehearsals:
+        return ""
+    return f"held in {share_words(coat.held)} of {weeks_words(plan.rehearsals)}"
+
+
+def most_fragile(plan: Plan) -> PlannedCoat | None:
+    """The pour to come that missed its window most often; None when none ever did."""
+    fragile = [
+        coat
+        for coat in plan.coats
+        if not coat.poured and coat.held is not None and coat.held < 1
+    ]
+    return min(fragile, key=lambda coat: (coat.held, coat.start), default=None)
+
+
+def fragile_words(studio: Studio, plan: Plan) -> str:
+    """Name the pour that needs most care; empty when nothing was rehearsed."""
+    if not plan.rehearsals or all(coat.held is None for coat in plan.coats):
+        return ""
+    coat = most_fragile(plan)
+    if coat is None:
+        return f"Every pour found its window in all of {weeks_words(plan.rehearsals)}."
+    piece = studio.piece(coat.piece)
+    return (
+        f"Most fragile: pour {coat.number} ({piece.name}, {piece.coat(coat.coat).kind}), "
+        f"{held_words(coat, plan)}."
+    )

@@ -1,0 +1,207 @@
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from studio_planner.craft.plans import Goal, GoalValue, Plan
+from studio_planner.services.plan_worth import (
+    NOT_KNOWN,
+    fragile_words,
+    held_words,
+    most_fragile,
+    seconds_words,
+    share_words,
+    summary_words,
+    sure_words,
+    weeks_words,
+    worth_of,
+)
+from tests.services.small_studios import kept, planned_once
+
+if TYPE_CHECKING:
+    from studio_planner.craft.orders import Order
+
+SEARCHED = 20.0
+
+
+def with_goals(*goals: GoalValue, seconds: float = SEARCHED, grid: int = 10) -> Plan:
+    plan = kept(planned_once())
+    return replace(plan, goals=goals, solved_seconds=seconds, grid_minutes=grid)
+
+
+def lines(*goals: GoalValue, seconds: float = SEARCHED) -> list[str]:
+    studio = planned_once()
+    return [line.words for line in worth_of(studio, with_goals(*goals, seconds=seconds)).goals]
+
+
+def plain_orders() -> tuple[Order, ...]:
+    return tuple(replace(order, weight=1.0) for order in planned_once().orders)
+
+
+@pytest.mark.parametrize(
+    ("one", "words"),
+    [
+        (GoalValue(goal=Goal.LEFT_OUT, value=1), f"Left out: 1 piece; {NOT_KNOWN}."),
+        (
+            GoalValue(goal=Goal.SCUFFED, value=3, bound=1.2),
+            "Scuffed: 3 joints; no plan can be below 2 joints.",
+        ),
+        (
+            GoalValue(goal=Goal.TESTED, value=2, bound=2),
+            "To test first: 2 joints; proved the best possible on starts every 10 minutes.",
+        ),
+        (GoalValue(goal=Goal.MOVED, value=1, bound=0), f"Moved: 1 pour; {NOT_KNOWN}."),
+        (
+            GoalValue(goal=Goal.SPARE, value=20.5, bound=6.09),
+            "Spare lacking: 20.5 h in all; no plan can be below 6.0 h.",
+        ),
+        (GoalValue(goal=Goal.MIXES, value=47), f"Separate mixes: 47; {NOT_KNOWN}."),
+        (
+            GoalValue(goal=Goal.ENDS, value=3007.6, bound=0.04),
+            f"Until done: 3,007.6 h, all pieces together; {NOT_KNOWN}.",
+        ),
+    ],
+)
+def test_each_goal_is_a_line_in_the_makers_words(one: GoalValue, words: str) -> None:
+    assert lines(one) == [words]
+
+
+def test_lateness_is_said_even_when_no_order_is_late() -> None:
+    assert lines(GoalValue(goal=Goal.LATENESS, value=0, bound=0)) == ["Late: no order."]
+    assert lines(GoalValue(goal=Goal.SCUFFED, value=0, bound=0)) == []
+
+
+def test_lateness_that_is_weighed_says_so() -> None:
+    one = GoalValue(goal=Goal.LATENESS, value=14.5, bound=6.0)
+    studio = replace(planned_once(), orders=plain_orders())
+    (plain,) = worth_of(studio, with_goals(one)).goals
+    assert plain.words == "Late: 14.5 h in all; no plan can be below 6.0 h."
+    (weighed,) = lines(one)
+    assert weighed.startswith("Late: 14.5 h in all, by the orders' weight; ")
+
+
+def test_a_plan_for_which_nothing_better_was_looked_for_says_it_once() -> None:
+    plan = with_goals(GoalValue(goal=Goal.MIXES, value=47), seconds=0)
+    worth = worth_of(planned_once(), plan)
+    assert [line.words for line in worth.goals] == ["Separate mixes: 47."]
+    assert worth.effort == "This is the quick plan; no better one was looked for."
+    searched = worth_of(planned_once(), replace(plan, solved_seconds=65.2))
+    assert searched.effort == "A better plan was looked for, for 1 min 5 s."
+
+
+def test_a_plan_without_goals_is_worth_no_words() -> None:
+    worth = worth_of(planned_once(), with_goals(seconds=0))
+    assert (worth.goals, worth.effort) == ((), "")
+
+
+@given(
+    st.sampled_from(Goal),
+    st.floats(0.001, 1e5),
+    st.none() | st.floats(-10, 1e5),
+)
+def test_only_what_is_proved_is_called_proved(
+    goal: Goal, value: float, bound: float | None
+) -> None:
+    one = GoalValue(goal=goal, value=value, bound=bound)
+    (line,) = worth_of(planned_once(), with_goals(one)).goals
+    assert ("proved" in line.verdict) == one.proved
+    plan = replace(with_goals(one), outcomes=kept(planned_once()).outcomes)
+    assert "proved" not in summary_words(planned_once(), plan) or one.proved
+
+
+@given(st.floats(0.0, 1e5))
+def test_a_bound_is_never_rounded_up(bound: float) -> None:
+    one = GoalValue(goal=Goal.SPARE, value=2e5, bound=bound)
+    (line,) = worth_of(planned_once(), with_goals(one)).goals
+    said = line.verdict.partition("below ")[2].removesuffix(" h").replace(",", "")
+    assert (float(said) if said else 0.0) <= bound + 1e-6
+
+
+@pytest.mark.parametrize(
+    ("value", "bound", "words"),
+    [
+        (14.5, 6.0, "1 order late, 14.5 h in all, cannot be below 6.0 h"),
+        (14.5, 14.5, "1 order late, 14.5 h in all, proved the best"),
+        (0.01, None, "1 order late, under 0.1 h in all"),
+    ],
+)
+def test_a_plan_is_summed_up_in_one_line(value: float, bound: float | None, words: str) -> None:
+    studio = replace(planned_once(), orders=plain_orders())
+    plan = with_goals(GoalValue(goal=Goal.LATENESS, value=value, bound=bound))
+    assert summary_words(studio, plan) == words
+
+
+def test_the_one_line_names_what_is_left_out_and_scuffed() -> None:
+    plan = with_goals(
+        GoalValue(goal=Goal.LEFT_OUT, value=1),
+        GoalValue(goal=Goal.SCUFFED, value=2),
+        GoalValue(goal=Goal.MIXES, value=47),
+    )
+    punctual = replace(plan, outcomes=tuple(one for one in plan.outcomes if not one.late_hours))
+    words = "no order late; 1 piece left out; 2 joints scuffed; 47 mixes"
+    assert summary_words(planned_once(), punctual) == words
+    assert summary_words(planned_once(), with_goals()) == "1 order late"
+    assert summary_words(planned_once(), replace(plan, outcomes=(), goals=())) == "no orders"
+    twice = replace(plan, goals=(), outcomes=(*plan.outcomes, *plan.outcomes))
+    assert summary_words(planned_once(), twice) == "2 orders late"
+
+
+@pytest.mark.parametrize(
+    ("share", "words"),
+    [(0, "0 %"), (0.004, "under 1 %"), (0.93, "93 %"), (0.9996, "over 99 %"), (1, "100 %")],
+)
+def test_a_share_is_all_or_none_only_when_it_is(share: float, words: str) -> None:
+    assert share_words(share) == words
+
+
+@pytest.mark.parametrize(
+    ("seconds", "words"), [(0.42, "0.4 s"), (20.2, "20 s"), (60, "1 min"), (125, "2 min 5 s")]
+)
+def test_a_time_of_looking_is_said_in_seconds_and_minutes(seconds: float, words: str) -> None:
+    assert seconds_words(seconds) == words
+
+
+def test_rehearsed_weeks_are_counted() -> None:
+    assert (weeks_words(1), weeks_words(1000)) == ("1 rehearsed week", "1,000 rehearsed weeks")
+
+
+def rehearsed(held: float) -> Plan:
+    plan = kept(planned_once())
+    coats = tuple(replace(c, held=held if not c.poured else None) for c in plan.coats)
+    outcomes = tuple(replace(one, held=0.93) for one in plan.outcomes)
+    return replace(plan, coats=coats, outcomes=outcomes, rehearsals=1000)
+
+
+def test_a_rehearsed_plan_says_how_sure_its_promises_and_pours_are() -> None:
+    plan = rehearsed(0.71)
+    assert sure_words(plan.outcomes[0], plan) == "kept in 93 % of 1,000 rehearsed weeks"
+    coat = next(coat for coat in plan.coats if not coat.poured)
+    assert held_words(coat, plan) == "held in 71 % of 1,000 rehearsed weeks"
+    assert held_words(replace(coat, poured=True), plan) == ""
+
+
+def test_the_most_fragile_pour_is_named_with_its_number() -> None:
+    plan = rehearsed(0.9)
+    weakest = replace(plan.coats[-1], held=0.5)
+    plan = replace(plan, coats=(*plan.coats[:-1], weakest))
+    assert most_fragile(plan) == weakest
+    words = fragile_words(planned_once(), plan)
+    assert words.startswith(f"Most fragile: pour {weakest.number} (")
+    assert words.endswith("held in 50 % of 1,000 rehearsed weeks.")
+
+
+def test_a_plan_that_never_missed_a_window_says_so() -> None:
+    words = fragile_words(planned_once(), rehearsed(1.0))
+    assert words == "Every pour found its window in all of 1,000 rehearsed weeks."
+
+
+def test_a_plan_that_was_not_rehearsed_claims_nothing() -> None:
+    plan = kept(planned_once())
+    assert sure_words(plan.outcomes[0], plan) == ""
+    assert sure_words(None, plan) == ""
+    assert held_words(plan.coats[-1], plan) == ""
+    assert fragile_words(planned_once(), plan) == ""

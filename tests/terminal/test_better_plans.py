@@ -1,0 +1,287 @@
+"""What a plan is worth, how sure it is, and better plans as they come."""
+
+from __future__ import annotations
+
+import json
+import sys
+from dataclasses import replace
+from types import ModuleType
+from typing import TYPE_CHECKING, Any
+
+import pytest
+
+from studio_planner.craft.plans import Goal, GoalValue
+from studio_planner.planning.quick import quick_plan
+from studio_planner.services import keeping
+from studio_planner.services.studio_files import keep_plan, read_planned, read_studio
+from studio_planner.storage.studio_file import open_studio
+from studio_planner.terminal import plan_command
+
+if TYPE_CHECKING:
+    from collections.abc import Callable
+    from datetime import datetime
+    from pathlib import Path
+
+    from studio_planner.craft.plans import Plan
+    from studio_planner.craft.studio import Studio
+    from tests.terminal.conftest import Answer, Terminal
+
+GOALS = (
+    GoalValue(goal=Goal.LATENESS, value=14.5, bound=6.0),
+    GoalValue(goal=Goal.SCUFFED, value=2, bound=2),
+    GoalValue(goal=Goal.MIXES, value=41),
+)
+
+
+def sure(plan: Plan, seconds: float = 20.0) -> Plan:
+    """The plan as if it had been searched and rehearsed; its last pour is the weakest."""
+    coats = [coat if coat.poured else replace(coat, held=0.97) for coat in plan.coats]
+    coats[-1] = replace(coats[-1], held=0.71)
+    return replace(
+        plan,
+        coats=tuple(coats),
+        outcomes=tuple(replace(one, held=0.93) for one in plan.outcomes),
+        goals=GOALS,
+        grid_minutes=10,
+        solved_seconds=seconds,
+        rehearsals=1000,
+    )
+
+
+@pytest.fixture
+def rehearsed(sample: Path) -> Path:
+    keep_plan(sample, sure(read_planned(sample)[1]))
+    return sample
+
+
+def said(answer: Answer) -> str:
+    return " ".join(answer.out.split())
+
+
+def test_a_printed_plan_says_what_it_is_worth(terminal: Terminal, rehearsed: Path) -> None:
+    out = said(terminal(rehearsed))
+    assert "What this plan is worth Late: 14.5 h in all" in out
+    assert "no plan can be below 6.0 h." in out
+    assert "Scuffed: 2 joints; proved the best possible on starts every 10 minutes." in out
+    assert "Separate mixes: 41; not known whether a better plan exists." in out
+    assert "A better plan was looked for, for 20 s." in out
+
+
+def test_a_printed_plan_says_how_sure_it_is(terminal: Terminal, rehearsed: Path) -> None:
+    out = said(terminal(rehearsed))
+    assert "Quay winter market: kept in 93 % of 1,000 rehearsed weeks." in out
+    last = read_planned(rehearsed)[1].coats[-1]
+    assert f"Most fragile: pour {last.number} (" in out
+    assert "held in 71 % of 1,000 rehearsed weeks." in out
+
+
+def test_a_quick_plan_says_that_nothing_better_was_looked_for(
+    terminal: Terminal, unplanned: Path
+) -> None:
+    out = said(terminal("plan", unplanned))
+    assert "Late: no order." in out
+    assert "This is the quick plan; no better one was looked for." in out
+    assert "rehearsed" not in out
+
+
+def test_promise_says_how_sure_each_order_is(terminal: Terminal, rehearsed: Path) -> None:
+    assert "Quay winter market: kept in 93 %" in said(terminal("promise", rehearsed))
+
+
+def test_the_json_of_plan_check_and_promise_carries_goals_and_shares(
+    terminal: Terminal, rehearsed: Path
+) -> None:
+    goals = [
+        {"goal": "weighted hours late", "value": 14.5, "bound": 6, "gap": 8.5, "proved": False},
+        {"goal": "scuffed joints", "value": 2, "bound": 2, "gap": 0, "proved": True},
+        {"goal": "separate mixes", "value": 41, "bound": None, "gap": None, "proved": False},
+    ]
+    for command in ("check", "promise"):
+        found = terminal(command, rehearsed, "--json").json
+        assert found["goals"] == goals
+        assert (found["grid_minutes"], found["solved_seconds"]) == (10, 20)
+        assert found["rehearsals"] == 1000
+        assert {order["held"] for order in found["orders"]} == {0.93}
+    assert terminal("check", rehearsed, "--json").json["coats"][-1]["held"] == 0.71
+    made = terminal("plan", rehearsed, "--reasons", "--json").json
+    assert made["goals"] == goals
+    assert made["coats"][-1]["held"] == 0.71
+    assert made["orders"][0]["held"] == 0.93
+
+
+# Better plans as they come
+
+
+@pytest.fixture
+def looks(monkeypatch: pytest.MonkeyPatch) -> Callable[..., list[float]]:
+    """Put a planner in place that tells the quick plan and then better ones."""
+
+    def install(
+        count: int = 2, between: Callable[[int], None] | None = None, pause: float = 0.0
+    ) -> list[float]:
+        asked: list[float] = []
+
+        def best_plan(
+            studio: Studio,
+            now: datetime,
+            until: datetime | None = None,
+            *,
+            seconds: float,
+            told: Callable[[Plan], None],
+        ) -> Plan:
+            asked.append(seconds)
+            plan = quick_plan(studio, now, until)
+            told(plan)
+            for step in range(1, count + 1):
+                if between is not None:
+                    between(step)
+                plan = sure(plan, seconds=float(step))
+                told(plan)
+            return plan
+
+        module = ModuleType("studio_planner.planning.best")
+        module.best_plan = best_plan  # type: ignore[attr-defined]
+        monkeypatch.setitem(sys.modules, module.__name__, module)
+        monkeypatch.setattr(plan_command, "PAUSE_SECONDS", pause)
+        return asked
+
+    return install
+
+
+def rows(answer: Answer) -> list[dict[str, Any]]:
+    return [json.loads(line) for line in answer.out.splitlines()]
+
+
+def test_without_seconds_only_the_quick_plan_is_made(
+    terminal: Terminal, unplanned: Path, looks: Callable[..., list[float]]
+) -> None:
+    asked = looks()
+    assert terminal("plan", unplanned).code == 0
+    assert terminal("plan", unplanned, "--seconds", "0").code == 0
+    assert asked == []
+
+
+def test_with_seconds_the_best_plan_found_is_printed_and_kept(
+    terminal: Terminal, unplanned: Path, looks: Callable[..., list[float]]
+) -> None:
+    asked = looks()
+    answer = terminal("plan", unplanned, "--seconds", "20", "--keep")
+    assert answer.code == 0
+    assert asked == [20.0]
+    assert "A better plan was looked for, for 2 s." in answer.out
+    assert read_planned(unplanned)[1].rehearsals == 1000
+
+
+def test_progress_is_a_line_for_each_better_plan_and_the_whole_plan_on_the_last(
+    terminal: Terminal, unplanned: Path, looks: Callable[..., list[float]]
+) -> None:
+    held: list[float] = []
+
+    def look(_step: int) -> None:
+        held.append(read_planned(unplanned)[1].solved_seconds)
+
+    looks(between=look)
+    answer = terminal("plan", unplanned, "--seconds", "9", "--keep", "--json", "--progress")
+    *steps, last = rows(answer)
+    assert [step["progress"]["solved_seconds"] for step in steps] == [0, 1, 2]
+    # Each line tells of the plan that the file holds from then on.
+    assert held == [0, 1]
+    assert all(step.keys() == {"progress"} for step in steps)
+    assert all(step["progress"]["kept"] for step in steps)
+    assert steps[-1]["progress"]["words"] == "no order late; 2 joints scuffed; 41 mixes"
+    assert steps[-1]["progress"]["goals"][0]["bound"] == 6
+    assert last["kept"] is True
+    assert last["coats"]
+    assert "progress" not in last
+
+
+def test_progress_without_keep_leaves_the_file_alone(
+    terminal: Terminal, unplanned: Path, looks: Callable[..., list[float]]
+) -> None:
+    looks()
+    before = unplanned.read_bytes()
+    *steps, last = rows(terminal("plan", unplanned, "--seconds", "9", "--json", "--progress"))
+    assert not any(step["progress"]["kept"] for step in steps)
+    assert last["kept"] is False
+    assert unplanned.read_bytes() == before
+
+
+def test_a_change_of_the_studio_during_planning_is_never_written_over(
+    terminal: Terminal, unplanned: Path, looks: Callable[..., list[float]]
+) -> None:
+    def rename(step: int) -> None:
+        if step == 1:
+            with open_studio(unplanned) as other:
+                other.write(replace(other.read(), name="Changed", plan=None))
+
+    looks(between=rename)
+    answer = terminal("plan", unplanned, "--seconds", "9", "--keep", "--json", "--progress")
+    assert answer.code == 2
+    assert len(rows(answer)) == 1
+    assert "was changed while it was planned" in answer.err
+    found = read_studio(unplanned)
+    assert (found.name, found.plan) == ("Changed", None)
+
+
+def test_a_change_during_quick_planning_is_never_written_over_either(
+    terminal: Terminal, unplanned: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    real = keeping.FileToPlan.keep
+
+    def changed_before(file: keeping.FileToPlan, plan: Plan) -> None:
+        with open_studio(unplanned) as other:
+            other.write(replace(other.read(), name="Changed"))
+        real(file, plan)
+
+    monkeypatch.setattr(keeping.FileToPlan, "keep", changed_before)
+    answer = terminal("plan", unplanned, "--keep")
+    assert answer.code == 2
+    assert "plan again" in answer.one_sentence
+    assert read_studio(unplanned).plan is None
+
+
+def test_reasons_in_progress_are_on_one_line_too(terminal: Terminal, unplanned: Path) -> None:
+    with open_studio(unplanned) as other:
+        other.write(replace(other.read(), people=()))
+    answer = terminal("plan", unplanned, "--json", "--progress")
+    assert answer.code == 1
+    (found,) = rows(answer)
+    assert found["reasons"] == ["There are no hands yet: say who can work when."]
+
+
+@pytest.mark.parametrize(
+    ("words", "sentence"),
+    [
+        (["--seconds", "soon"], "--seconds 'soon' is not a whole number from 1 to 3600."),
+        (["--seconds", "4000"], "--seconds '4000' is not a whole number from 1 to 3600."),
+        (["--progress"], "--progress writes lines of JSON; write --json with it."),
+        (["--reasons", "--seconds", "5"], "--reasons plans nothing anew"),
+        (["--reasons", "--days", "5"], "--reasons plans nothing anew"),
+    ],
+)
+def test_arguments_that_make_no_sense_are_answered_in_a_sentence(
+    terminal: Terminal, unplanned: Path, words: list[str], sentence: str
+) -> None:
+    answer = terminal("plan", unplanned, *words)
+    assert answer.code == 2
+    assert answer.one_sentence.startswith(sentence)
+
+
+def test_reasons_are_found_anew_for_the_plan_that_is_kept(
+    terminal: Terminal, sample: Path
+) -> None:
+    plan = read_planned(sample)[1]
+    bare = replace(
+        plan, outcomes=tuple(replace(one, reason="", changes=()) for one in plan.outcomes)
+    )
+    keep_plan(sample, bare)
+    assert terminal("plan", sample, "--reasons", "--keep").code == 0
+    assert read_planned(sample)[1] == plan
+
+
+def test_reasons_of_no_plan_are_a_reason_of_their_own(
+    terminal: Terminal, unplanned: Path
+) -> None:
+    answer = terminal("plan", unplanned, "--reasons")
+    assert answer.code == 1
+    assert "keeps no plan yet" in said(answer)
