@@ -25,7 +25,8 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.plans import Goal
 from studio_planner.planning.quick import quick_plan
-from tests.benchmarks.steady_studio import broken, lateness, plain, starts_of_plan, steady
+from tests.benchmarks.plain_studio import broken, lateness
+from tests.benchmarks.steady_studio import plain, starts_of_plan, steady
 from tests.planning.benchmark_studios import START, make_studio
 
 if TYPE_CHECKING:
@@ -34,7 +35,7 @@ if TYPE_CHECKING:
 
     from studio_planner.craft.plans import Plan
     from studio_planner.craft.studio import Studio
-    from tests.benchmarks.steady_studio import PlainPiece, PlainStudio, Slots, Starts
+    from tests.benchmarks.plain_studio import PlainPiece, PlainStudio, Slots, Starts
 
 SIZES = ((8, 4, 1), (20, 5, 2), (60, 5, 4))
 SEEDS = (0, 1, 2)
