@@ -55,23 +55,29 @@ def worth_of(placed: Sequence[Placement], left_out: int, now: int, before: Start
     return Worth(
         left_out=left_out,
         late=round(sum(late.values()), 6),
-        scuffed=sum(one.score[1] for one in placed),
-        tested=sum(one.score[2] for one in placed),
+        scuffed=sum(one.score[1] * len(one.chain.pieces) for one in placed),
+        tested=sum(one.score[2] * len(one.chain.pieces) for one in placed),
         moved=sum(moved_pours(one, before) for one in placed) if before else 0,
         spare=round(sum(spare.values()), 6),
         mixes=len({label for one in placed for label in mix_labels(one)}),
-        ends=round(sum((one.score[4] - now) / 3600.0 for one in placed), 6),
+        ends=round(sum((end - now) / 3600.0 for one in placed for end in _ends(one)), 6),
     )
 
 
+def _ends(placement: Placement) -> list[float]:
+    """When each piece of a chain is done: packed, or its last block over."""
+    packed = [float(pack.end) for pack in placement.packed]
+    return packed or [placement.score[4]] * len(placement.chain.pieces)
+
+
 def moved_pours(placement: Placement, before: Starts) -> int:
-    """How many of a chain's pours start at another time than before."""
+    """How many pours of a chain's pieces start at another time than before."""
     chain = placement.chain
     moved = 0
     for task, start in zip(chain.tasks, placement.starts, strict=True):
-        then = before.get((chain.pieces[0].key, task.coat.key))
-        if task.fixed is None and then is not None:
-            moved += abs(start - then) > MOVED_SECONDS
+        for piece in chain.pieces if task.fixed is None else ():
+            then = before.get((piece.key, task.coat.key))
+            moved += then is not None and abs(start - then) > MOVED_SECONDS
     return moved
 
 
