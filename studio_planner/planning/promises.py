@@ -5,198 +5,137 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from studio_planner.craft.errors import NoPlanPossible
-from studio_planner.craft.pieces import Joint
 from studio_planner.craft.plans import Change
-from studio_planner.planning import what_if
 from studio_planner.planning.clockwork import Clockworks
-from studio_planner.planning.quick import quick_plan
+from studio_planner.planning.ladder import Ladder, Rung
+from studio_planner.planning.trials import Trials, is_late
+from studio_planner.planning.why_late import why_late
 from studio_planner.planning.why_stuck import DAYS_ASKED_FOR
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Iterable
+    from datetime import datetime
 
     from studio_planner.craft.orders import Order
     from studio_planner.craft.plans import Outcome, Plan
     from studio_planner.craft.studio import Studio
+    from studio_planner.planning.trials import Trial
 
-_FIRST_TRIED_FOR = 6
-"""Late orders for which *pour it before all others* is tried; each costs one plan."""
-
-_PASSES = 1
-"""Rounds for each tried change: many are tried, and a maker waits for them."""
-
-_ENOUGH = 2
-"""Changes that keep an order's promise, after which no more are looked for."""
+_SHOWN = 3
+"""Changes shown to an order that bring it sooner and do not keep its promise."""
 
 
 def explain(studio: Studio, plan: Plan) -> Plan:
     """Give every late or unplanned order of a plan its reason and its tried changes.
 
-    Each change is tried by planning the whole studio with it; nothing is guessed. Orders in
-    time are left as they are.
+    The reason is the first rung of the ladder that turns the order late, given the places of
+    the others in this plan. Each change is tried by planning with it; nothing is guessed.
+    Orders in time are left as they are.
     """
-    late = [outcome for outcome in plan.outcomes if _late(outcome)]
-    if not late:
-        return plan
-    tried = _Trials(studio, plan, [outcome.order for outcome in late])
-    told = {outcome.order: _told(tried, outcome) for outcome in late}
+    late = [outcome for outcome in plan.outcomes if is_late(outcome)]
+    orders = {order.key: order for order in studio.orders}
+    short = [_asked_too_short(plan, orders[outcome.order], outcome) for outcome in late]
+    told = {outcome.order: outcome for outcome in short if outcome is not None}
+    asked = [outcome for outcome in late if outcome.order not in told]
+    if asked:
+        clockworks = Clockworks()
+        ladder = Ladder(studio, plan, clockworks)
+        tried = _Tried(Trials(studio, plan, clockworks), asked)
+        told |= {one.order: _told(ladder, tried, orders[one.order], one) for one in asked}
     outcomes = tuple(told.get(outcome.order, outcome) for outcome in plan.outcomes)
     return replace(plan, outcomes=outcomes)
 
 
-def _late(outcome: Outcome) -> bool:
-    return outcome.leaves is None or outcome.leaves > outcome.due
+def _asked_too_short(plan: Plan, order: Order, outcome: Outcome) -> Outcome | None:
+    """For an order that only more days would plan: more are the answer, nothing is tried."""
+    stuck = _stuck(plan, order)
+    if not any(reason.endswith(DAYS_ASKED_FOR) for reason in stuck):
+        return None
+    return replace(outcome, reason=" ".join(stuck))
 
 
-def _told(tried: _Trials, outcome: Outcome) -> Outcome:
-    order = tried.order(outcome.order)
-    stuck = [row.reason for row in tried.plan.unplanned if row.piece in order.pieces]
-    if any(reason.endswith(DAYS_ASKED_FOR) for reason in stuck):
-        # More days are the answer, and nothing else needs to be tried.
-        return replace(outcome, reason=" ".join(stuck))
-    found = tried.changes_for(outcome)
-    reason = " ".join(stuck) or _reason(tried, order, found)
-    if not any(change.keeps_promise for change in found):
-        reason += " None of the changes that were tried keeps it; the soonest date is below."
-    return replace(outcome, reason=reason, changes=found)
+def _stuck(plan: Plan, order: Order) -> list[str]:
+    return [row.reason for row in plan.unplanned if row.piece in order.pieces]
 
 
-class _Trials:
-    """Plans of changed studios, each made once and only when asked for."""
-
-    def __init__(self, studio: Studio, plan: Plan, late: list[str]) -> None:
-        self.studio = studio
-        self.plan = plan
-        self._late = late
-        self._changed: list[tuple[str, dict[str, Outcome]]] = []
-        self._more = what_if.changes(studio)
-        self._clockworks = Clockworks()
-
-    def order(self, key: str) -> Order:
-        """The order called `key`."""
-        return next(order for order in self.studio.orders if order.key == key)
-
-    def outcome(self, studio: Studio, order: str) -> Outcome | None:
-        """What a changed studio would mean for an order; None when nothing can be planned."""
-        return self._outcomes(studio, ()).get(order)
-
-    def in_time(self, studio: Studio, order: str, *, first: bool) -> bool:
-        """Tell whether an order of a changed studio keeps its promise, poured first or not."""
-        found = self._outcomes(studio, (order,) if first else ()).get(order)
-        return found is not None and not _late(found)
-
-    def plan_of(self, studio: Studio, first: tuple[str, ...] = ()) -> Plan | None:
-        """A changed studio's plan, or None when nothing can be planned."""
-        now, clocks = self.plan.start, self._clockworks
-        try:
-            return quick_plan(studio, now, first=first, passes=_PASSES, clockworks=clocks)
-        except NoPlanPossible:
-            return None
-
-    def _outcomes(self, studio: Studio, first: tuple[str, ...]) -> dict[str, Outcome]:
-        plan = self.plan_of(studio, first)
-        return {} if plan is None else {outcome.order: outcome for outcome in plan.outcomes}
-
-    def changes_for(self, outcome: Outcome) -> tuple[Change, ...]:
-        """Tried changes: those that keep the promise first, then the best of the others."""
-        found: list[Change] = []
-        for change in self._all_changes(outcome.order):
-            simpler = (one.words for one in found if one.keeps_promise)
-            if not any(words in change.words for words in simpler):
-                found.append(change)
-            if sum(one.keeps_promise for one in found) >= _ENOUGH:
-                break
-        kept = [change for change in found if change.keeps_promise]
-        if kept:
-            return tuple(kept)
-        sooner = [c for c in found if _sooner(c, outcome)]
-        sooner.sort(key=lambda change: str(change.leaves))
-        return (*sooner[:_ENOUGH], self._earliest(outcome))
-
-    def _all_changes(self, order: str) -> Iterator[Change]:
-        if order in self._late[:_FIRST_TRIED_FOR] and len(self.studio.orders) > 1:
-            outcomes = self._outcomes(self.studio, (order,))
-            yield _change(self._first_words(outcomes), outcomes.get(order))
-        for words, outcomes in self._changed_plans():
-            yield _change(words, outcomes.get(order))
-
-    def _changed_plans(self) -> Iterator[tuple[str, dict[str, Outcome]]]:
-        """All changed studios in turn; those already planned are not planned again."""
-        index = 0
-        while True:
-            if index == len(self._changed):
-                tried = next(self._more, None)
-                if tried is None:
-                    return
-                self._changed.append((tried.words, self._outcomes(tried.studio, ())))
-            yield self._changed[index]
-            index += 1
-
-    def _first_words(self, outcomes: dict[str, Outcome]) -> str:
-        before = {one.order for one in self.plan.outcomes if _late(one)}
-        newly = [key for key, one in outcomes.items() if _late(one) and key not in before]
-        names = ", ".join(self.order(key).name for key in newly)
-        return "pour it before all others" + (f" (makes {names} late)" if names else "")
-
-    def _earliest(self, outcome: Outcome) -> Change:
-        studio = what_if.with_warm_room(
-            what_if.with_tireless_hands(what_if.alone(self.studio, outcome.order))
-        )
-        best = self.outcome(studio, outcome.order)
-        words = "nothing else to pour, hands day and night and a warm room"
-        return _change(words, best)
+def _told(ladder: Ladder, tried: _Tried, order: Order, outcome: Outcome) -> Outcome:
+    stuck = _stuck(ladder.plan, order)
+    climb = ladder.climb(order)
+    told = list(stuck)
+    if not stuck or climb.rung > Rung.HOURS:
+        told.append(why_late(ladder, order, climb))
+    changes = tried.changes(order, outcome)
+    reason = " ".join([*told, tried.summary(outcome, changes)])
+    return replace(outcome, reason=reason, changes=changes)
 
 
-def _change(words: str, outcome: Outcome | None) -> Change:
-    leaves = None if outcome is None else outcome.leaves
-    keeps = outcome is not None and not _late(outcome)
-    return Change(words=words, leaves=leaves, keeps_promise=keeps)
+class _Tried:
+    """The trials of one plan, and what each order is told of them."""
+
+    def __init__(self, trials: Trials, late: Iterable[Outcome]) -> None:
+        self._trials = trials
+        self._made = list(trials.all())
+        if any(not self._kept(outcome) for outcome in late):
+            self._made += trials.joint()
+
+    def changes(self, order: Order, outcome: Outcome) -> tuple[Change, ...]:
+        """What keeps the promise, the cheapest first; then what brings it sooner, the best."""
+        kept = self._kept(outcome)
+        sooner = [
+            trial
+            for trial in self._of(outcome)
+            if trial not in kept
+            and _sooner(trial, outcome)
+            and not any(trial.name in one.over for one in kept)
+            and not any(one.name in trial.over for one in kept)
+        ]
+        sooner.sort(key=lambda trial: str(_leaves(trial, outcome)))
+        shown = [*kept, *sooner[:_SHOWN]]
+        if not kept:
+            shown.append(self._trials.soonest(order))
+        return tuple(_change(trial, outcome) for trial in shown)
+
+    def summary(self, outcome: Outcome, changes: tuple[Change, ...]) -> str:
+        """How many changes were tried, and which of them do not help."""
+        mine = self._of(outcome)
+        count = len(mine)
+        many = f"{count} changes were" if count != 1 else "1 change was"
+        words = f"{many} tried."
+        if not any(change.keeps_promise for change in changes):
+            words = f"None of the {count} changes that were tried keeps the promise."
+        idle = [
+            t.name for t in mine if t.order is None and not _sooner(t, outcome) and not t.over
+        ]
+        return f"{words} No sooner date from: {'; '.join(idle)}." if idle else words
+
+    def _of(self, outcome: Outcome) -> list[Trial]:
+        return [one for one in self._made if one.order in {None, outcome.order}]
+
+    def _kept(self, outcome: Outcome) -> list[Trial]:
+        """Trials that keep an order's promise, without those that contain a simpler one."""
+        found = [one for one in self._of(outcome) if _keeps(one, outcome)]
+        names = {one.name for one in found}
+        return [one for one in found if not names & set(one.over)]
 
 
-def _sooner(one: Outcome | Change | None, other: Outcome | Change | None) -> bool:
-    if one is None or one.leaves is None:
-        return False
-    return other is None or other.leaves is None or one.leaves < other.leaves
+def _leaves(trial: Trial, outcome: Outcome) -> datetime | None:
+    then = trial.outcome(outcome.order)
+    return None if then is None else then.leaves
 
 
-def _reason(tried: _Trials, order: Order, found: tuple[Change, ...]) -> str:
-    """The first rung of the ladder that makes the order late is what binds it."""
-    alone = what_if.alone(tried.studio, order.key)
-    tireless = what_if.with_tireless_hands(alone)
-    if not tried.in_time(tireless, order.key, first=True):
-        if tried.in_time(what_if.with_warm_room(tireless), order.key, first=True):
-            return "Too cold: at the room's temperature its coats cure too slowly for the date."
-        if not any(change.keeps_promise for change in found):
-            return (
-                "Cure time: its coats cannot cure by then, "
-                "even poured day and night in a warm room."
-            )
-    own = tried.plan_of(alone, (order.key,))
-    mine = None if own is None else own.outcomes[0]
-    if own is None or mine is None or _late(mine):
-        return _hands_reason(own)
-    return _shared_reason(tried, order)
+def _keeps(trial: Trial, outcome: Outcome) -> bool:
+    then = trial.outcome(outcome.order)
+    return then is not None and not is_late(then)
 
 
-def _shared_reason(tried: _Trials, order: Order) -> str:
-    """What the other orders take from one that would be in time alone."""
-    with_spots = tried.outcome(what_if.with_spots_for_all(tried.studio), order.key)
-    with_hands = tried.outcome(what_if.with_tireless_hands(tried.studio), order.key)
-    by_spots = with_spots is not None and not _late(with_spots)
-    by_hands = with_hands is not None and not _late(with_hands)
-    if by_spots and not (by_hands and _sooner(with_hands, with_spots)):
-        return "No spot: other pieces stand on the shelf when its coats have to be poured."
-    if by_hands:
-        return "No hands: the free hours go to pours of other orders."
-    return "Other orders come first: the spots and the free hours go to their pours."
+def _sooner(trial: Trial, outcome: Outcome) -> bool:
+    leaves = _leaves(trial, outcome)
+    return leaves is not None and (outcome.leaves is None or leaves < outcome.leaves)
 
 
-def _hands_reason(plan: Plan | None) -> str:
-    scuffed = plan is not None and any(coat.joint is Joint.SCUFFED for coat in plan.coats)
-    if scuffed:
-        return (
-            "Night closes a window: one of its windows opens and closes while nobody can work, "
-            "so its coats have to wait, or be washed and sanded."
-        )
-    return "No hands: with your working hours its coats come too far apart for the date."
+def _change(trial: Trial, outcome: Outcome) -> Change:
+    return Change(
+        words=trial.words,
+        leaves=_leaves(trial, outcome),
+        keeps_promise=_keeps(trial, outcome),
+    )

@@ -3,15 +3,16 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from datetime import time
+from datetime import UTC, time, timedelta
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.hands import Person, WorkHours
+from studio_planner.craft.local_time import daily_span
 from studio_planner.craft.places import PlaceKind
 from studio_planner.science.air import dew_point, relative_humidity
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from datetime import datetime
 
     from studio_planner.craft.places import PatternPoint, Place, Spot
     from studio_planner.craft.studio import Studio
@@ -25,12 +26,35 @@ _ALWAYS = (
 )
 
 
+EVENING = time(18), time(22)
+"""The hours that "an evening" means in tried changes."""
+
+LONG_DAY = time(8), time(22)
+"""The hours that "a longer day" means in tried changes."""
+
+_DAY_NAMES = {
+    "MO": "Monday",
+    "TU": "Tuesday",
+    "WE": "Wednesday",
+    "TH": "Thursday",
+    "FR": "Friday",
+    "SA": "Saturday",
+    "SU": "Sunday",
+}
+
+
 @dataclass(frozen=True, slots=True)
 class Tried:
-    """A changed studio, and the change in words."""
+    """A changed studio, and the change in words.
+
+    `more` says that it only adds spots or hours: every plan made without it holds with it too.
+    `over` are the words of the simpler changes that it contains.
+    """
 
     words: str
     studio: Studio
+    more: bool = True
+    over: tuple[str, ...] = ()
 
 
 def with_tireless_hands(studio: Studio) -> Studio:
@@ -78,11 +102,15 @@ def with_spot(studio: Studio, kind: PlaceKind, mark: str = "*") -> Studio | None
     return None
 
 
-def with_spots_for_all(studio: Studio) -> Studio:
-    """The studio with one more of its largest room spots for every piece."""
-    for piece in studio.pieces:
-        more = with_spot(studio, PlaceKind.ROOM, f"*{piece.key}")
-        studio = studio if more is None else more
+def with_spots(studio: Studio, count: int) -> Studio:
+    """The studio with so many more of the largest spot of its first room that has any."""
+    places = list(studio.places)
+    for index, place in enumerate(places):
+        if place.kind is PlaceKind.ROOM and place.spots:
+            largest = max(place.spots, key=lambda spot: spot.length_mm * spot.width_mm)
+            more = tuple(_another(largest, f"*{number}") for number in range(1, count + 1))
+            places[index] = replace(place, spots=(*place.spots, *more))
+            return replace(studio, places=tuple(places))
     return studio
 
 
@@ -90,35 +118,70 @@ def _another(spot: Spot, mark: str) -> Spot:
     return replace(spot, key=f"{spot.key}{mark}", name=f"{spot.name} again")
 
 
-def with_hours(studio: Studio, start: time, end: time) -> Studio:
-    """The studio in which the first person also works every day from `start` to `end`."""
+def with_hours(studio: Studio, start: time, end: time, rule: str = "FREQ=DAILY") -> Studio:
+    """The studio in which the first person also works from `start` to `end`, by a day rule."""
     first, *others = studio.people
-    more = WorkHours(rule="FREQ=DAILY", start=start, end=end)
+    more = WorkHours(rule=rule, start=start, end=end)
     return replace(studio, people=(replace(first, work=(*first.work, more)), *others))
 
 
-def changes(studio: Studio) -> Iterator[Tried]:
-    """The changes that are tried for late orders, the cheapest first."""
-    evening = time(18), time(22)
-    yield Tried("work every evening from 18:00 to 22:00", with_hours(studio, *evening))
+def evenings(studio: Studio, now: datetime) -> list[Tried]:
+    """One evening more in each week, for every weekday on which the first person has it off."""
+    zone, first = studio.time_zone, studio.people[0]
+    today = now.astimezone(zone).date()
+    found = []
+    for ahead in range(len(_DAY_NAMES)):
+        day = today + timedelta(days=ahead)
+        evening = daily_span(zone, day, *EVENING)
+        if not first.working(zone, *(moment.astimezone(UTC) for moment in evening)):
+            code, name = list(_DAY_NAMES.items())[day.weekday()]
+            rule = f"FREQ=WEEKLY;BYDAY={code}"
+            words = f"work every {name} evening too, from 18:00 to 22:00"
+            found.append(Tried(words, with_hours(studio, *EVENING, rule)))
+    return found
+
+
+def changes(studio: Studio) -> list[Tried]:
+    """The single changes that are tried for late orders, the cheapest first."""
     spot = with_spot(studio, PlaceKind.ROOM)
-    if spot is not None:
-        yield Tried("have one more level spot", spot)
-    warm = f"keep the room at {WARM_CELSIUS:.0f} °C or warmer, also at night"
-    yield Tried(warm, with_warm_room(studio))
     box = with_spot(studio, PlaceKind.WARM_BOX)
-    if box is not None:
-        yield Tried("have one more spot in the warm box", box)
-    yield Tried("work every day from 8:00 to 22:00", with_hours(studio, time(8), time(22)))
-    yield Tried(
-        f"{warm}, and work every evening from 18:00 to 22:00",
-        with_hours(with_warm_room(studio), *evening),
-    )
+    found = [Tried(_EVENINGS, with_hours(studio, *EVENING))]
     if spot is not None:
-        yield Tried(
-            f"{warm}, have one more level spot, and work every day from 8:00 to 22:00",
-            with_hours(with_warm_room(spot), time(8), time(22)),
+        found.append(Tried("have one more level spot", spot))
+    found.append(Tried(_WARM, with_warm_room(studio), more=False))
+    if box is not None:
+        found.append(Tried("have one more spot in the warm box", box))
+    found.append(Tried(_LONG, with_hours(studio, *LONG_DAY), over=(_EVENINGS,)))
+    return found
+
+
+def joint_changes(studio: Studio) -> list[Tried]:
+    """Several changes at once, for when no single one is enough."""
+    warm = with_warm_room(studio)
+    found = [
+        Tried(
+            f"{_WARM}, and {_EVENINGS}",
+            with_hours(warm, *EVENING),
+            more=False,
+            over=(_WARM, _EVENINGS),
         )
+    ]
+    spot = with_spot(warm, PlaceKind.ROOM)
+    if spot is not None:
+        found.append(
+            Tried(
+                f"{_WARM}, have one more level spot, and {_LONG}",
+                with_hours(spot, *LONG_DAY),
+                more=False,
+                over=(_WARM, _EVENINGS, _LONG, "have one more level spot"),
+            )
+        )
+    return found
+
+
+_EVENINGS = "work every evening from 18:00 to 22:00"
+_LONG = "work every day from 8:00 to 22:00"
+_WARM = f"keep the room at {WARM_CELSIUS:.0f} °C or warmer, also at night"
 
 
 def alone(studio: Studio, order: str) -> Studio:
