@@ -77,7 +77,7 @@ def rehearse(
         raise ValueError(f"A plan is rehearsed in one week or more, not in {weeks}.")
     from numpy.random import SeedSequence
 
-    grid = _grid(plan)
+    grid = grid_of(plan)
     zone = studio.time_zone
     forecasts = {one.key: forecast(one, zone, grid, chances) for one in studio.places}
     parts = []
@@ -93,7 +93,7 @@ def rehearse(
     )
 
 
-def _grid(plan: Plan) -> Grid:
+def grid_of(plan: Plan) -> Grid:
     """From the oldest film that still counts to some time after everything is planned."""
     starts = [coat.start for coat in plan.coats if coat.poured]
     ends = [coat.end for coat in plan.coats] + [step.end for step in plan.steps]
@@ -116,11 +116,11 @@ def _world(  # noqa: PLR0913, PLR0917 - a world has this many sides
     rooms, laws, maker = map(default_rng, seed.spawn(3))
     air = {place: simulated(rooms, weeks, expected) for place, expected in forecasts.items()}
     films = Films(grid, air, scattered(laws, weeks, studio.products, chances), studio.products)
-    late, slower = _delays(maker, (weeks, len(work_of(studio, plan))), chances)
+    late, slower = delays(maker, (weeks, len(work_of(studio, plan))), chances)
     return World(grid, films, late, slower)
 
 
-def _delays(rng: Generator, shape: tuple[int, int], chances: Chances) -> tuple[Floats, Floats]:
+def delays(rng: Generator, shape: tuple[int, int], chances: Chances) -> tuple[Floats, Floats]:
     """By how much each work of each week starts late [s], and how many times as long it is."""
     import numpy as np
 

@@ -1,0 +1,143 @@
+"""A rehearsal as a whole: what its shares say, and what makes them smaller."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import datetime, timedelta
+from itertools import pairwise
+
+import pytest
+from scipy.stats import norm
+
+from studio_planner.craft.plans import Outcome, Plan
+from studio_planner.planning.quick import quick_plan
+from studio_planner.planning.rehearsal.chances import NOTHING_HAPPENS, Chances
+from studio_planner.planning.rehearsal.rehearsed import Rehearsed, with_rehearsal
+from studio_planner.planning.rehearsal.rehearsing import rehearse
+from tests.planning.benchmark_studios import START, make_studio
+from tests.planning.checker.hand_made import PLAN, STUDIO, at, hours, moved
+
+M = make_studio(2, 20, 5, 2)
+M_PLAN = quick_plan(M, START)
+
+
+def share_of(piece: str, coat: str, plan: Plan, chances: Chances, weeks: int = 2000) -> float:
+    found = rehearse(STUDIO, plan, weeks=weeks, chances=chances)
+    number = next(c.number for c in plan.coats if (c.piece, c.coat) == (piece, coat))
+    return next(one.held for one in found.coats if one.number == number)
+
+
+def dish_locked_by(end: datetime) -> Plan:
+    """The hand-made plan with the dish's lock coat (45 min) ending at an instant."""
+    return moved(PLAN, "dish", "lock", end - timedelta(minutes=45))
+
+
+def test_the_same_seed_gives_the_same_weeks_and_another_one_others() -> None:
+    first = rehearse(M, M_PLAN, weeks=100, seed=4)
+    assert rehearse(M, M_PLAN, weeks=100, seed=4) == first
+    assert rehearse(M, M_PLAN, weeks=100, seed=5).coats != first.coats
+
+
+def test_weeks_are_counted_to_the_last_one() -> None:
+    # More than are simulated at once: every share is a whole number of weeks.
+    found = rehearse(STUDIO, PLAN, weeks=257)
+    shares = [coat.held * 257 for coat in found.coats]
+    assert shares == pytest.approx([round(share) for share in shares])
+    assert found.weeks == 257
+
+
+def test_no_week_is_no_rehearsal() -> None:
+    with pytest.raises(ValueError, match="one week or more"):
+        rehearse(STUDIO, PLAN, weeks=0)
+
+
+@pytest.mark.parametrize("kind", ["room", "laws", "maker"])
+def test_more_of_a_chance_never_makes_a_plan_surer(kind: str) -> None:
+    spreads = (0.0, 0.5, 1.0, 2.0, 3.0)
+    held = [
+        rehearse(
+            M, M_PLAN, weeks=300, chances=replace(NOTHING_HAPPENS, **{kind: spread})
+        ).mean_held
+        for spread in spreads
+    ]
+    assert held[0] == 1.0
+    margin = 0.005  # well above the error of a mean over 300 weeks of a hundred coats
+    assert all(more <= less + margin for less, more in pairwise(held)), held
+    assert held[-1] < 1.0, held
+
+
+def test_a_window_holds_half_the_time_at_its_likely_edge_and_as_stated_at_its_safe_one() -> (
+    None
+):
+    laws = replace(NOTHING_HAPPENS, laws=1.0)
+    begun = at(-1, "18:00")
+    likely = share_of("dish", "lock", dish_locked_by(hours(begun, 24.0)), laws)
+    safe = share_of("dish", "lock", dish_locked_by(hours(begun, 24.0 / 1.1)), laws)
+    assert likely == pytest.approx(0.5, abs=0.04)
+    # 90 % in all: five of a hundred are faster than the early edge.
+    assert safe == pytest.approx(norm.cdf(norm.ppf(0.95)), abs=0.015)
+    assert safe >= 0.90
+
+
+def test_the_most_fragile_pour_is_the_one_that_held_least() -> None:
+    plan = dish_locked_by(hours(at(-1, "18:00"), 24.0))
+    found = rehearse(STUDIO, plan, weeks=200, chances=replace(NOTHING_HAPPENS, laws=1.0))
+    fragile = found.most_fragile
+    assert fragile is not None
+    assert plan.coat(fragile.number) == next(
+        c for c in plan.coats if c.piece == "dish" and not c.poured
+    )
+    assert fragile.scuffed + fragile.missing < 1.0 - fragile.held
+
+
+def test_without_coats_nothing_is_fragile() -> None:
+    empty = Rehearsed(weeks=1, seed=0, coats=(), orders=())
+    assert empty.most_fragile is None
+    assert empty.mean_held == 1.0
+
+
+def test_what_was_poured_is_a_fact_and_has_no_share() -> None:
+    plan = with_rehearsal(PLAN, rehearse(STUDIO, PLAN, weeks=50))
+    assert {coat.held is None for coat in plan.coats if coat.poured} == {True}
+    assert {coat.held is None for coat in plan.coats if not coat.poured} == {False}
+
+
+def test_a_plan_carries_its_rehearsal_and_nothing_else_changes() -> None:
+    found = rehearse(STUDIO, PLAN, weeks=50)
+    plan = with_rehearsal(PLAN, found)
+    assert plan.rehearsals == 50
+    assert {one.order: one.held for one in plan.outcomes} == {
+        one.order: one.held for one in found.orders
+    }
+    bare = replace(
+        plan,
+        rehearsals=0,
+        coats=tuple(replace(one, held=None) for one in plan.coats),
+        outcomes=tuple(replace(one, held=None) for one in plan.outcomes),
+    )
+    assert bare == PLAN
+
+
+def test_spare_is_what_nine_weeks_in_ten_had_left() -> None:
+    planned = {one.order: one for one in PLAN.outcomes}
+    found = {one.order: one for one in rehearse(STUDIO, PLAN, weeks=400).orders}
+    fair = found["fair"].spare_hours
+    assert fair is not None
+    assert planned["fair"].spare_hours is not None
+    # A market order is there as soon as it is packed: only the maker's own delays count.
+    assert planned["fair"].spare_hours - 1.0 < fair < planned["fair"].spare_hours
+    assert found["lost"].spare_hours is None
+    assert found["lost"].held == 0.0
+
+
+def test_a_late_promise_has_less_than_no_spare() -> None:
+    outcome = next(one for one in M_PLAN.outcomes if one.late_hours)
+    found = next(
+        one
+        for one in rehearse(M, M_PLAN, weeks=20, chances=NOTHING_HAPPENS).orders
+        if one.order == outcome.order
+    )
+    assert isinstance(outcome, Outcome)
+    assert found.held == 0.0
+    assert outcome.late_hours is not None
+    assert found.spare_hours == pytest.approx(-outcome.late_hours, abs=0.01)
