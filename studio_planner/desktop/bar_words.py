@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.plans import Air, Trust
 from studio_planner.desktop import words
+from studio_planner.services.plan_worth import held_words
 from studio_planner.services.ribbons import Ribbon
 from studio_planner.services.step_words import step_words
 
@@ -18,10 +19,16 @@ if TYPE_CHECKING:
 
 def name(bar: Bar) -> str:
     """The bar in a few words: Moon tray, glitter, coat 2 of 3."""
+    if isinstance(bar, Ribbon):
+        return f"{short_name(bar)}, coat {bar.position + 1} of {len(bar.lane.piece.stack)}"
+    return short_name(bar)
+
+
+def short_name(bar: Bar) -> str:
+    """The bar in fewer words: Moon tray, glitter."""
     piece = words.piece_name(bar.lane.piece)
     if isinstance(bar, Ribbon):
-        count = len(bar.lane.piece.stack)
-        return f"{piece}, {bar.coat.kind}, coat {bar.position + 1} of {count}"
+        return f"{piece}, {bar.coat.kind}"
     return f"{piece}, {step_words(bar.lane.studio, bar.planned)}"
 
 
@@ -36,6 +43,15 @@ def tooltip(bar: Bar) -> str:
     from html import escape  # noqa: PLC0415 - when somebody points at a bar
 
     return f"<b>{escape(name(bar))}</b><br>" + "<br>".join(escape(line) for line in lines(bar))
+
+
+def sure_words(bar: Bar) -> str:
+    """How often a coat to come found its window; empty when its plan was not rehearsed."""
+    plan = bar.lane.studio.plan
+    if plan is None or not isinstance(bar, Ribbon):
+        return ""
+    held = held_words(bar.planned, plan)
+    return held[:1].upper() + held[1:]
 
 
 def lane_lines(lane: Lane) -> list[str]:
@@ -70,6 +86,9 @@ def _ribbon_lines(bar: Ribbon, zone: ZoneInfo) -> list[str]:
         text.append("Touch the coat below first: it must be tacky and leave no mark.")
     text += _stages(bar, zone)
     text += _doorway(bar, zone)
+    held = sure_words(bar)
+    if held:
+        text.append(f"{held}.")
     if planned.air is Air.UNKNOWN:
         text.append("Dew-point margin unknown: no humidity was read.")
     return text + _flags(bar, zone)

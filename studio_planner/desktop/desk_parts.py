@@ -18,6 +18,7 @@ if TYPE_CHECKING:
     from studio_planner.desktop.canvas import Canvas
     from studio_planner.desktop.room_strip import RoomStrip
     from studio_planner.desktop.side_panel import SidePanel
+    from studio_planner.services.ribbons import Bar
 
 
 class DeskParts(QWidget):
@@ -60,6 +61,8 @@ class DeskParts(QWidget):
         _put(side, self._side_place)
         self.setTabOrder(self.timeline, side.hands)
         self.setTabOrder(side.hands, side.promises)
+        self.setTabOrder(side.promises, side.foot.tabs)
+        self.setTabOrder(side.foot.tabs, side.foot.worth)
         self.timeline.piece_chosen.connect(self._piece_chosen)
         side.piece_chosen.connect(self.timeline.choose_piece)
         return side
@@ -97,12 +100,20 @@ class DeskParts(QWidget):
             return
         view, row = self._canvas.view, self._canvas.current_row
         lanes = view.lanes if view else ()
-        self.side.show_lane(lanes[row] if 0 <= row < len(lanes) else None)
+        lane = lanes[row] if 0 <= row < len(lanes) else None
+        self.side.show_lane(lane, self._chosen_bar())
         self._attempt(lambda: self.side.show_view(view))
 
     def _piece_chosen(self, key: str) -> None:
         lanes = self.timeline.lanes.lanes
-        self.side.show_lane(next((lane for lane in lanes if lane.piece.key == key), None))
+        lane = next((lane for lane in lanes if lane.piece.key == key), None)
+        self.side.show_lane(lane, self._chosen_bar())
+        if self.timeline.hasFocus():
+            # Whoever goes from bar to bar wants to see what they are made of.
+            self.side.show_section()
+
+    def _chosen_bar(self) -> Bar | None:
+        return self.timeline.lanes.bar(self.timeline.currentIndex())
 
 
 def _place(parent: QWidget) -> QWidget:

@@ -5,23 +5,41 @@ from __future__ import annotations
 import sys
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, QProcess, QProcessEnvironment, Signal
+from PySide6.QtCore import QObject, QProcess, QProcessEnvironment, Signal, SignalInstance
+
+from studio_planner.desktop.planning_words import PlanningWords, reason_of, text_of
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Sequence
     from pathlib import Path
 
+LOOK_SECONDS = 20
+"""How long better plans are looked for: each is kept as it comes and the maker may say at any
+time that it is good enough, so this need only end before the tea is cold."""
+
+EXPLAINING = "the best so far is kept; finding out why orders are late"
+"""What is told while a search that was ended gets its reasons."""
+
 _STOP_MILLISECONDS = 2000
 
 
 def plan_command(path: Path) -> list[str]:
-    """The program and arguments that plan a studio file again and keep the plan."""
+    """The program and arguments that plan a studio file again and keep each better plan."""
+    return [*_program(path), "--seconds", str(LOOK_SECONDS)]
+
+
+def reasons_command(path: Path) -> list[str]:
+    """The program and arguments that say anew why orders of the kept plan are late."""
+    return [*_program(path), "--reasons"]
+
+
+def _program(path: Path) -> list[str]:
     start = (
         [sys.executable]
         if getattr(sys, "frozen", False)
         else [sys.executable, "-m", "studio_planner"]
     )
-    return [*start, "plan", str(path), "--keep", "--json"]
+    return [*start, "plan", str(path), "--keep", "--json", "--progress"]
 
 
 class PlanningProcess(QObject):
@@ -29,11 +47,15 @@ class PlanningProcess(QObject):
 
     Signals:
         started: planning has begun.
+        better: the file holds a better plan, told in one line; planning goes on.
+        explaining: looking has been ended; the reasons of the plan in the file are found out.
         planned: the file holds a new plan; there may be pieces that it could not plan.
         failed: it does not; one sentence says why. Empty when it was stopped.
     """
 
     started = Signal()
+    better = Signal(str)
+    explaining = Signal()
     planned = Signal()
     failed = Signal(str)
 
@@ -41,12 +63,18 @@ class PlanningProcess(QObject):
         self,
         command: Callable[[Path], Sequence[str]] = plan_command,
         parent: QObject | None = None,
+        *,
+        reasons: Callable[[Path], Sequence[str]] = reasons_command,
     ) -> None:
-        """Run `command` of the studio's path."""
+        """Run `command` of the studio's path, and `reasons` when that is ended early."""
         super().__init__(parent)
         self._command = command
+        self._reasons = reasons
         self._process: QProcess | None = None
+        self._words = PlanningWords()
         self._stopped = False
+        self._explains = False
+        self.path: Path | None = None
 
     @property
     def running(self) -> bool:
@@ -57,44 +85,65 @@ class PlanningProcess(QObject):
         """Plan the studio at `path` again; nothing happens while planning goes on."""
         if self.running:
             return
-        program, *arguments = self._command(path)
+        self.path = path
+        self._words = PlanningWords()
+        self._explains = False
+        self._run(self._command(path), begun=self.started)
+
+    def _run(self, command: Sequence[str], begun: SignalInstance) -> None:
+        program, *arguments = command
         self._stopped = False
         process = self._process = QProcess(self)
         environment = QProcessEnvironment.systemEnvironment()
         environment.insert("PYTHONIOENCODING", "utf-8")
         environment.insert("PYTHONPATH", _search_path(environment))
         process.setProcessEnvironment(environment)
+        process.readyReadStandardOutput.connect(self._read)
         process.finished.connect(self._finished)
         process.errorOccurred.connect(self._could_not_start)
-        self.started.emit()
+        begun.emit()
         process.start(program, arguments)
 
     def stop(self) -> None:
-        """Stop planning; the kept plan stays as it is."""
+        """Stop looking; a better plan that is kept already stays and gets its reasons."""
         if self._process is not None:
             self._stopped = True
             self._process.kill()
 
     def close(self) -> None:
-        """Stop planning and wait until it has ended."""
-        process = self._process
-        self.stop()
+        """Stop planning and wait until it has ended; nothing is told any more."""
+        process = self._let_go()
         if process is not None:
+            process.kill()
             process.waitForFinished(_STOP_MILLISECONDS)
 
+    def _read(self) -> None:
+        if self._process is None:
+            return
+        for words in self._words.take(text_of(self._process.readAllStandardOutput().data())):
+            self.better.emit(words)
+
     def _finished(self, code: int, status: QProcess.ExitStatus) -> None:
+        self._read()
         process = self._let_go()
         if process is None:
             return
-        ended = status is QProcess.ExitStatus.NormalExit
-        said = _text(process.readAllStandardOutput().data())
-        if self._stopped:
-            self.failed.emit("")
-        elif ended and (code == 0 or (code == 1 and _kept(said))):
+        if self._explains:
+            self.planned.emit()  # with its reasons or without them, the plan is in the file
+        elif self._stopped:
+            self._end_early()
+        elif status is QProcess.ExitStatus.NormalExit and self._words.planned(code):
             self.planned.emit()
         else:
-            wrong = _text(process.readAllStandardError().data())
-            self.failed.emit(_reason(said, wrong))
+            wrong = text_of(process.readAllStandardError().data())
+            self.failed.emit(reason_of(self._words.rest, wrong))
+
+    def _end_early(self) -> None:
+        if self.path is None or not self._words.kept:
+            self.failed.emit("")
+            return
+        self._explains = True
+        self._run(self._reasons(self.path), begun=self.explaining)
 
     def _could_not_start(self, error: QProcess.ProcessError) -> None:
         if (
@@ -116,46 +165,4 @@ def _search_path(environment: QProcessEnvironment) -> str:
 
     return pathsep.join(
         dict.fromkeys([*filter(None, sys.path), environment.value("PYTHONPATH")])
-    )
-
-
-def _kept(said: str) -> bool:
-    """Whether the planner has kept its plan, though not of every piece."""
-    found = _json(said)
-    return isinstance(found, dict) and found.get("kept") is True
-
-
-def _reason(said: str, wrong: str) -> str:
-    """What the planner said, its reasons or the error; its traces are not for the maker."""
-    reasons = _reasons_in(said)
-    if reasons:
-        return " ".join(reasons)
-    lines = [line for line in wrong.splitlines() if line.strip()]
-    if lines and not wrong.startswith("Traceback"):
-        return lines[-1].strip()
-    return "Planning stopped unexpectedly; the plan was left as it is."
-
-
-def _reasons_in(said: str) -> list[str]:
-    found = _json(said)
-    if found is None:
-        return [line.strip() for line in said.splitlines() if line.strip()][:3]
-    reasons = found.get("reasons", []) if isinstance(found, dict) else []
-    return [str(reason) for reason in reasons]
-
-
-def _json(said: str) -> object:
-    from json import JSONDecodeError, loads  # noqa: PLC0415 - only needed when something failed
-
-    try:
-        return loads(said)
-    except JSONDecodeError:
-        return None
-
-
-def _text(data: object) -> str:
-    return (
-        bytes(data).decode("utf-8", "replace")
-        if isinstance(data, bytes | bytearray | memoryview)
-        else ""
     )

@@ -1,33 +1,33 @@
-"""The side of the desk: hands next, promises, and the chosen piece in section."""
+"""The side of the desk: hands next, promises, and at its foot the section or the worth."""
 
 from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QLabel, QVBoxLayout, QWidget
 from typing_extensions import override
 
-from studio_planner.desktop import words
 from studio_planner.desktop.measures import SIDE_WIDTH
-from studio_planner.desktop.section_view import SectionView
+from studio_planner.desktop.side_foot import SideFoot
 from studio_planner.desktop.side_lists import RowList
-from studio_planner.desktop.side_rows import hands_rows, promise_rows
+from studio_planner.desktop.side_rows import hands_rows, promise_rows, worth_rows
 
 if TYPE_CHECKING:
     from PySide6.QtGui import QResizeEvent
 
     from studio_planner.desktop.canvas import Canvas
+    from studio_planner.desktop.section_view import SectionView
     from studio_planner.services.desk import DeskView
-    from studio_planner.services.ribbons import Lane
+    from studio_planner.services.ribbons import Bar, Lane
 
 
-_ROOM_FOR_SECTION = 540
-"""Height in pixels from which the chosen piece is shown in section below both lists."""
+_ROOM_FOR_FOOT = 540
+"""Height in pixels from which the foot is shown below both lists."""
 
 
 class SidePanel(QWidget):
-    """What to do, what was promised, and what the chosen piece is made of.
+    """What to do, what was promised, and beneath it the chosen piece or the plan's worth.
 
     Signals:
         piece_chosen: the key of a piece that was chosen in one of the lists.
@@ -43,44 +43,38 @@ class SidePanel(QWidget):
         self.setAutoFillBackground(True)
         self.hands = RowList(canvas, "Hands next", "Nothing is planned to need hands.", self)
         self.promises = RowList(canvas, "Promises", "No orders with a plan yet.", self)
-        self.section = SectionView(canvas, self)
-        self._section_title = QLabel(self)
-        self._titles = [
-            QLabel("Hands next", self),
-            QLabel("Promises", self),
-            self._section_title,
-        ]
+        self.foot = SideFoot(canvas, self)
+        self._titles = [QLabel("Hands next", self), QLabel("Promises", self)]
         self._lay_out()
         for rows in (self.hands, self.promises):
             rows.piece_chosen.connect(self.piece_chosen)
             rows.fitted.connect(self._share_height)
+        self.foot.worth.piece_chosen.connect(self.piece_chosen)
         canvas.redrawn.connect(self._recolour)
         self._recolour()
-        self.show_lane(None)
 
     def _lay_out(self) -> None:
         layout = QVBoxLayout(self)
         layout.setContentsMargins(16, 10, 16, 12)
         layout.setSpacing(2)
-        parts = (self.hands, self.promises, self.section)
-        for title, widget in zip(self._titles, parts, strict=True):
+        for title, widget in zip(self._titles, (self.hands, self.promises), strict=True):
             title.setFont(self._canvas.fonts.clock)
             title.setBuddy(widget)
             layout.addWidget(title)
             layout.addWidget(widget)
             layout.addSpacing(8)
+        layout.addWidget(self.foot)
         layout.addStretch(1)
 
     def _share_height(self) -> None:
         """Give both lists whole rows: promises at least half, hands what is left of it.
 
-        The section gives way where there is no room for all three.
+        The foot gives way where there is no room for all three.
         """
-        tall = self.height() >= _ROOM_FOR_SECTION
-        for part in (self._section_title, self.section):
-            part.setVisible(tall)
-        titles = sum(t.sizeHint().height() + 12 for t in self._titles if t.isVisibleTo(self))
-        room = self.height() - titles - (self.section.height() if tall else 0) - 22
+        tall = self.height() >= _ROOM_FOR_FOOT
+        self.foot.setVisible(tall)
+        titles = sum(title.sizeHint().height() + 12 for title in self._titles)
+        room = self.height() - titles - (self.foot.height_wanted if tall else 0) - 22
         spare = room - self.hands.wanted_height
         promises = self.promises.whole_rows_height(max(room // 2, spare))
         hands = self.hands.whole_rows_height(room - promises)
@@ -106,12 +100,21 @@ class SidePanel(QWidget):
         """Show what a view of the studio says."""
         self.hands.show_rows(hands_rows(view) if view else ())
         self.promises.show_rows(promise_rows(view) if view else ())
+        self.foot.worth.show_rows(worth_rows(view) if view else ())
 
-    def show_lane(self, lane: Lane | None) -> None:
-        """Show the chosen piece in section."""
-        title = "In section" if lane is None else f"{words.piece_name(lane.piece)}, in section"
-        metrics = self._section_title.fontMetrics()
-        short = metrics.elidedText(title, Qt.TextElideMode.ElideRight, SIDE_WIDTH - 40)
-        self._section_title.setText(short)
-        self._section_title.setToolTip(title)
-        self.section.show_lane(lane)
+    @property
+    def section(self) -> SectionView:
+        """The chosen piece in section."""
+        return self.foot.section
+
+    def show_lane(self, lane: Lane | None, bar: Bar | None = None) -> None:
+        """Show the chosen piece in section, and how sure the chosen bar is."""
+        self.foot.show_lane(lane, bar)
+
+    def show_worth(self) -> None:
+        """Show what the plan is worth, in place of the section."""
+        self.foot.show_page(worth=True)
+
+    def show_section(self) -> None:
+        """Show the section of the chosen piece."""
+        self.foot.show_page(worth=False)

@@ -1,4 +1,4 @@
-"""What the side of the desk lists, in words: what needs hands next, and the promises."""
+"""What the side of the desk lists, in words: hands next, promises, and the plan's worth."""
 
 from __future__ import annotations
 
@@ -9,12 +9,14 @@ from typing import TYPE_CHECKING
 from studio_planner.desktop import words
 from studio_planner.services.hands_items import HandsKind
 from studio_planner.services.next_hands import first_after, next_hands
+from studio_planner.services.plan_worth import fragile_of, sure_words, worth_of
 from studio_planner.services.promises import promises_of
 from studio_planner.services.step_words import packing_words
 
 if TYPE_CHECKING:
     from datetime import datetime
 
+    from studio_planner.craft.plans import Plan
     from studio_planner.craft.studio import Studio
     from studio_planner.services.desk import DeskView
     from studio_planner.services.hands_items import HandsItem
@@ -62,12 +64,28 @@ class PromiseRow:
     standing: Standing
     word: str
     why: str
+    sure: str = ""
 
     @property
     def spoken(self) -> str:
         """The row for a screen reader."""
         why = f" {self.why}" if self.why else ""
-        return f"{self.title}, {self.word}. {self.dates}.{why}"
+        sure = f" {self.sure}." if self.sure else ""
+        return f"{self.title}, {self.word}. {self.dates}.{sure}{why}"
+
+
+@dataclass(frozen=True, slots=True)
+class WorthRow:
+    """One goal of the plan, or how it was made; `piece` is empty where it is about all."""
+
+    title: str
+    detail: str
+    piece: str = ""
+
+    @property
+    def spoken(self) -> str:
+        """The row for a screen reader."""
+        return f"{self.title}. {self.detail}" if self.detail else f"{self.title}."
 
 
 def hands_rows(view: DeskView) -> tuple[HandsRow, ...]:
@@ -156,10 +174,29 @@ def promise_rows(view: DeskView) -> tuple[PromiseRow, ...]:
     studio, plan = view.studio, view.plan
     if plan is None:
         return ()
-    return tuple(_promise_row(studio, kept) for kept in promises_of(studio, plan))
+    return tuple(_promise_row(studio, plan, kept) for kept in promises_of(studio, plan))
 
 
-def _promise_row(studio: Studio, kept: PromiseKept) -> PromiseRow:
+def worth_rows(view: DeskView) -> tuple[WorthRow, ...]:
+    """A row for each goal that matters, the most fragile pour, and the time of looking."""
+    studio, plan = view.studio, view.plan
+    if plan is None:
+        return ()
+    worth = worth_of(studio, plan)
+    rows = [
+        WorthRow(
+            f"{line.title}: {line.amount}", _sentence(line.verdict) if line.verdict else ""
+        )
+        for line in worth.goals
+    ]
+    fragile = fragile_of(studio, plan)
+    if fragile is not None:
+        # Right after the first goal, where it is seen without scrolling.
+        rows.insert(1, WorthRow(fragile.title, _sentence(fragile.detail), fragile.piece))
+    return (*rows, WorthRow("How it was made", worth.effort)) if worth.effort else tuple(rows)
+
+
+def _promise_row(studio: Studio, plan: Plan, kept: PromiseKept) -> PromiseRow:
     order, outcome, zone = kept.order, kept.outcome, studio.time_zone
     due = order.due(zone)
     leaves = outcome.leaves if outcome else None
@@ -174,6 +211,7 @@ def _promise_row(studio: Studio, kept: PromiseKept) -> PromiseRow:
         standing=_standing(studio, kept),
         word=words.promise_word(outcome, studio.settings),
         why=_why(kept, studio),
+        sure=sure_words(outcome, plan),
     )
 
 

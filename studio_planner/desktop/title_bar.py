@@ -7,9 +7,15 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
+from studio_planner.desktop.short_label import ShortLabel
+
 if TYPE_CHECKING:
     from studio_planner.desktop.canvas import Canvas
     from studio_planner.services.desk import DeskView
+
+_STOP = "Stop planning"
+_ENOUGH = "Good enough"
+_ENOUGH_MEANS = "Look no further and keep the best plan so far"
 
 
 class TitleBar(QWidget):
@@ -17,7 +23,7 @@ class TitleBar(QWidget):
 
     Signals:
         plan_asked: plan again.
-        stop_asked: stop planning.
+        stop_asked: stop planning; what is kept by then is good enough.
     """
 
     plan_asked = Signal()
@@ -27,10 +33,11 @@ class TitleBar(QWidget):
         """Show no studio yet."""
         super().__init__(parent)
         self._canvas = canvas
+        self._quiet_line = ""
         self.name = QLabel(self)
-        self.line = QLabel(self)
+        self.line = ShortLabel(self)
         self.plan_button = QPushButton("Plan again", self)
-        self.stop_button = QPushButton("Stop planning", self)
+        self.stop_button = QPushButton(_STOP, self)
         self._lay_out()
         self.plan_button.clicked.connect(self.plan_asked)
         self.stop_button.clicked.connect(self.stop_asked)
@@ -70,7 +77,8 @@ class TitleBar(QWidget):
     def say(self, name: str, line: str) -> None:
         """Show a name, and a quiet line under it."""
         self.name.setText(name)
-        self.line.setText(line)
+        self._quiet_line = line
+        self._say_line(line)
         self._recolour()
 
     def show_running(self, *, running: bool, possible: bool) -> None:
@@ -78,6 +86,19 @@ class TitleBar(QWidget):
         self.stop_button.setVisible(running)
         self.plan_button.setEnabled(possible and not running)
         self.plan_button.setText("Planning…" if running else "Plan again")
+        if not running:
+            self._say_line(self._quiet_line)
+
+    def show_progress(self, words: str, *, enough: bool) -> None:
+        """Say how far planning has come, and whether the best so far may be called enough."""
+        self._say_line(f"Planning: {words}")
+        self.stop_button.setText(_ENOUGH if enough else _STOP)
+        self.stop_button.setAccessibleName(self.stop_button.text())
+        self.stop_button.setToolTip(_ENOUGH_MEANS if enough else "")
+
+    def _say_line(self, words: str) -> None:
+        self.line.setText(words)
+        self.line.setAccessibleName(words)
 
 
 def _line(view: DeskView) -> str:

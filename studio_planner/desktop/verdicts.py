@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from studio_planner.desktop import words
+from studio_planner.services.plan_worth import summary_words
 
 if TYPE_CHECKING:
     from studio_planner.craft.plans import Unplanned
@@ -15,10 +16,12 @@ _MOST_NAMED = 2
 
 
 def planned_words(view: DeskView) -> str:
-    """That it is planned, and by name and reason what could not be."""
-    left = view.plan.unplanned if view.plan else ()
-    if not left:
-        return "Planned again."
+    """That it is planned and what came of it; by name and reason what could not be planned."""
+    plan = view.plan
+    left = plan.unplanned if plan else ()
+    if plan is None or not left:
+        summary = f": {summary_words(view.studio, plan)}" if plan and plan.goals else ""
+        return f"Planned again{summary}."
     reasons = [_reason(view.studio, row) for row in left[:_MOST_NAMED]]
     more = len(left) - len(reasons)
     rest = f" And {more} more; their lanes say why." if more else ""

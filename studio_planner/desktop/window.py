@@ -11,6 +11,7 @@ from typing_extensions import override
 
 from studio_planner.craft.errors import StudioError
 from studio_planner.desktop.canvas import Canvas
+from studio_planner.desktop.desk_planning import DeskPlanning
 from studio_planner.desktop.fonts import fonts_from
 from studio_planner.desktop.measures import LEAST_HEIGHT, LEAST_WIDTH
 from studio_planner.desktop.menus import build_menus
@@ -67,6 +68,7 @@ class DeskWindow(QMainWindow):
         self._body = QVBoxLayout()
         self._lay_out()
         self.verbs = build_menus(self)
+        self._planning = DeskPlanning(self, self)
         self.title_bar.plan_asked.connect(self.plan_again)
         self.title_bar.stop_asked.connect(self.stop_planning)
         self._tick = QTimer(self)
@@ -107,24 +109,14 @@ class DeskWindow(QMainWindow):
         """The timeline."""
         return self.parts.timeline
 
-    @cached_property
+    @property
     def planning(self) -> PlanningProcess:
         """The process that plans again."""
-        from studio_planner.desktop.planning_process import PlanningProcess  # noqa: PLC0415
+        return self._planning.process
 
-        return self.plan_with(PlanningProcess(parent=self))
-
-    def plan_with(self, planning: PlanningProcess) -> PlanningProcess:
+    def plan_with(self, process: PlanningProcess) -> PlanningProcess:
         """Listen to a planning process, and use it from now on."""
-        planning.started.connect(self._planning_started)
-        planning.planned.connect(self._planned)
-        planning.failed.connect(self._not_planned)
-        self.__dict__["planning"] = planning
-        return planning
-
-    @property
-    def _planning_now(self) -> bool:
-        return "planning" in self.__dict__ and self.planning.running
+        return self._planning.listen_to(process)
 
     @cached_property
     def dialogs(self) -> Dialogs:
@@ -168,6 +160,7 @@ class DeskWindow(QMainWindow):
         if self.session is not None:
             self.session.close()
         self.session = session
+        self._planning.leave(session.path)
         self.notice.hide()
         self._show_view(session.view)
         self.canvas.show_week()
@@ -183,15 +176,10 @@ class DeskWindow(QMainWindow):
         self.title_bar.show_view(view)
         self.setWindowTitle(f"{view.studio.name if view else 'No studio'} - Studio planner")
         self.verbs["copy"].setEnabled(view is not None)
-        self._offer_planning()
+        self._planning.offer()
 
-    def _offer_planning(self) -> None:
-        running = self._planning_now
-        self.title_bar.show_running(running=running, possible=self.session is not None)
-        self.verbs["plan"].setEnabled(self.session is not None and not running)
-        self.verbs["stop"].setEnabled(running)
-
-    def _tell(self, words: str) -> None:
+    def tell(self, words: str) -> None:
+        """Say news in the notice line, from where it goes by itself."""
         self.notice.say(words, passing=self.clock.now())
 
     def _attempt(self, action: Callable[[], object]) -> bool:
@@ -227,37 +215,15 @@ class DeskWindow(QMainWindow):
         if path is None or session is None:
             return
         if self._attempt(lambda: session.save_copy(path, overwrite=True)):
-            self._tell(f"A copy is saved as {path.name}.")
+            self.tell(f"A copy is saved as {path.name}.")
 
     def plan_again(self) -> None:
         """Plan the studio again in a process of its own."""
-        if self.session is not None:
-            self.planning.start(self.session.path)
+        self._planning.start()
 
     def stop_planning(self) -> None:
-        """Stop planning; the kept plan stays as it is."""
-        self.planning.stop()
-
-    def _planning_started(self) -> None:
-        self._offer_planning()
-
-    def _planned(self) -> None:
-        from studio_planner.desktop.verdicts import planned_words  # noqa: PLC0415
-
-        self._offer_planning()
-        if self.read_again() and self.session is not None:
-            view = self.session.view
-            if view.plan is not None and view.plan.unplanned:
-                self.notice.say(planned_words(view))
-            else:
-                self._tell(planned_words(view))
-
-    def _not_planned(self, why: str) -> None:
-        self._offer_planning()
-        if why:
-            self.notice.say(why, wrong=True)
-        else:
-            self._tell("Planning was stopped; the plan is as it was.")
+        """Stop planning; the best plan so far, or the one that was kept, stays."""
+        self._planning.stop()
 
     def read_again(self) -> bool:
         """Read the file as it is now and show it; the view stays where it is."""
@@ -300,7 +266,7 @@ class DeskWindow(QMainWindow):
         self.canvas.set_now(self.clock.now())
         self.notice.tick(self.canvas.now)
         session = self.session
-        if session is None or self._planning_now:
+        if session is None or self._planning.running:
             return
         session.view.now = session.now()
         self._attempt(self._look_for_changes)
@@ -312,7 +278,7 @@ class DeskWindow(QMainWindow):
     def _look_for_changes(self) -> None:
         session = self.session
         if session is not None and session.changed_elsewhere() and self.read_again():
-            self._tell("The studio was changed in another window; this is how it is now.")
+            self.tell("The studio was changed in another window; this is how it is now.")
 
     @override
     def changeEvent(self, event: QEvent) -> None:
@@ -323,8 +289,7 @@ class DeskWindow(QMainWindow):
     @override
     def closeEvent(self, event: QCloseEvent) -> None:
         self._tick.stop()
-        if "planning" in self.__dict__:
-            self.planning.close()
+        self._planning.leave()
         if self.session is not None:
             self.session.close()
             self.session = None

@@ -38,7 +38,7 @@ _COUNTED = {
 }
 """Goals that are whole numbers, and of what; the others are hours."""
 
-_SUMMED = {Goal.SPARE: " in all", Goal.ENDS: ", all pieces together"}
+_SUMMED = {Goal.SPARE: " in all", Goal.ENDS: " in all"}
 
 _CRUMB = 1e-6
 _LEAST_HOURS = 0.05
@@ -96,8 +96,11 @@ def _amount(studio: Studio, one: GoalValue) -> str:
 
 
 def _late_amount(studio: Studio, figure: str) -> str:
-    weighed = any(order.weight != 1 for order in studio.orders)
-    return f"{figure} in all, by the orders' weight" if weighed else f"{figure} in all"
+    return f"{figure} {'by the weight of orders' if _weighed(studio) else 'in all'}"
+
+
+def _weighed(studio: Studio) -> bool:
+    return any(order.weight != 1 for order in studio.orders)
 
 
 def _figure(goal: Goal, value: float) -> str:
@@ -144,19 +147,28 @@ def seconds_words(seconds: float) -> str:
 
 
 def summary_words(studio: Studio, plan: Plan) -> str:
-    """A plan in one line: 2 orders late, 14.5 h; cannot be below 6.0 h. 41 mixes."""
+    """A plan in one line: 2 orders late, 14.5 h, cannot be below 6.0 h; 41 mixes."""
     values = {one.goal: one for one in plan.goals}
-    late = sum(1 for outcome in plan.outcomes if outcome.late_hours)
-    orders = f"{late} {'order' if late == 1 else 'orders'} late" if late else "no order late"
-    found = [orders if plan.outcomes else "no orders"]
-    if late and Goal.LATENESS in values:
-        found[0] += f", {_amount(studio, values[Goal.LATENESS])}{_short(values[Goal.LATENESS])}"
+    found = [_orders_words(studio, plan, values.get(Goal.LATENESS))]
     for goal, tail in ((Goal.LEFT_OUT, " left out"), (Goal.SCUFFED, " scuffed")):
         if goal in values and values[goal].value > _CRUMB:
             found.append(f"{_figure(goal, values[goal].value)}{tail}")
     if Goal.MIXES in values:
         found.append(_figure(Goal.MIXES, values[Goal.MIXES].value))
     return "; ".join(found)
+
+
+def _orders_words(studio: Studio, plan: Plan, lateness: GoalValue | None) -> str:
+    if not plan.outcomes:
+        return "no orders"
+    late = sum(1 for outcome in plan.outcomes if outcome.late_hours)
+    if not late:
+        return "no order late"
+    orders = f"{late} {'order' if late == 1 else 'orders'} late"
+    if lateness is None:
+        return orders
+    weighed = " by weight" if _weighed(studio) else ""
+    return f"{orders}, {_figure(lateness.goal, lateness.value)}{weighed}{_short(lateness)}"
 
 
 def _short(one: GoalValue) -> str:
@@ -194,7 +206,7 @@ def held_words(coat: PlannedCoat, plan: Plan) -> str:
     """How often a pour found its window; empty when it is poured or was not rehearsed."""
     if coat.held is None or coat.poured or not plan.rehearsals:
         return ""
-    return f"held in {share_words(coat.held)} of {weeks_words(plan.rehearsals)}"
+    return f"held in {share_words(coat.held)} of rehearsed weeks"
 
 
 def most_fragile(plan: Plan) -> PlannedCoat | None:
@@ -207,15 +219,31 @@ def most_fragile(plan: Plan) -> PlannedCoat | None:
     return min(fragile, key=lambda coat: (coat.held, coat.start), default=None)
 
 
-def fragile_words(studio: Studio, plan: Plan) -> str:
-    """Name the pour that needs most care; empty when nothing was rehearsed."""
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Fragile:
+    """The pour that needs most care, in words; `piece` is empty when none needs any."""
+
+    title: str
+    detail: str
+    piece: str = ""
+
+    @property
+    def words(self) -> str:
+        """The whole sentence."""
+        return f"{self.title}: {self.detail}."
+
+
+def fragile_of(studio: Studio, plan: Plan) -> Fragile | None:
+    """Name the most fragile pour with its number and share; None when nothing was rehearsed."""
     if not plan.rehearsals or all(coat.held is None for coat in plan.coats):
-        return ""
-    coat = most_fragile(plan)
+        return None
+    coat, weeks = most_fragile(plan), weeks_words(plan.rehearsals)
     if coat is None:
-        return f"Every pour found its window in all of {weeks_words(plan.rehearsals)}."
+        return Fragile(title="Most fragile", detail=f"none, all were held in all of {weeks}")
     piece = studio.piece(coat.piece)
-    return (
-        f"Most fragile: pour {coat.number} ({piece.name}, {piece.coat(coat.coat).kind}), "
-        f"{held_words(coat, plan)}."
+    share = share_words(coat.held or 0.0)
+    return Fragile(
+        title=f"Most fragile: pour {coat.number}",
+        detail=f"{piece.name}, {piece.coat(coat.coat).kind}, held in {share} of {weeks}",
+        piece=coat.piece,
     )

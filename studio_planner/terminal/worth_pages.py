@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from studio_planner.services.plan_worth import IN_ORDER, fragile_words, sure_words, worth_of
+from studio_planner.services.plan_worth import IN_ORDER, fragile_of, sure_words, worth_of
 from studio_planner.terminal.writing import say, say_wrapped
 
 if TYPE_CHECKING:
@@ -27,9 +27,9 @@ def print_worth(studio: Studio, plan: Plan, promises: Iterable[PromiseKept]) -> 
             say_wrapped(IN_ORDER)
         say_wrapped(worth.effort)
     print_sureness(plan, promises)
-    fragile = fragile_words(studio, plan)
-    if fragile:
-        say_wrapped(fragile)
+    fragile = fragile_of(studio, plan)
+    if fragile is not None:
+        say_wrapped(fragile.words)
 
 
 def print_sureness(plan: Plan, promises: Iterable[PromiseKept]) -> None:

@@ -159,7 +159,7 @@ def test_the_side_leaves_no_room_that_one_more_row_would_fill(
     side = desk.parts.side
     side.resize(side.width(), height)
     QApplication.processEvents()
-    last = side.section if side.section.isVisibleTo(side) else side.promises
+    last = side.foot if side.foot.isVisibleTo(side) else side.promises
     left = side.height() - 12 - last.geometry().bottom()
     for rows in (side.hands, side.promises):
         full = rows.height()

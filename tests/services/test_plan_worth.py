@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 from studio_planner.craft.plans import Goal, GoalValue, Plan
 from studio_planner.services.plan_worth import (
     NOT_KNOWN,
-    fragile_words,
+    fragile_of,
     held_words,
     most_fragile,
     seconds_words,
@@ -62,7 +62,7 @@ def plain_orders() -> tuple[Order, ...]:
         (GoalValue(goal=Goal.MIXES, value=47), f"Separate mixes: 47; {NOT_KNOWN}."),
         (
             GoalValue(goal=Goal.ENDS, value=3007.6, bound=0.04),
-            f"Until done: 3,007.6 h, all pieces together; {NOT_KNOWN}.",
+            f"Until done: 3,007.6 h in all; {NOT_KNOWN}.",
         ),
     ],
 )
@@ -81,7 +81,7 @@ def test_lateness_that_is_weighed_says_so() -> None:
     (plain,) = worth_of(studio, with_goals(one)).goals
     assert plain.words == "Late: 14.5 h in all; no plan can be below 6.0 h."
     (weighed,) = lines(one)
-    assert weighed.startswith("Late: 14.5 h in all, by the orders' weight; ")
+    assert weighed.startswith("Late: 14.5 h by the weight of orders; ")
 
 
 def test_a_plan_for_which_nothing_better_was_looked_for_says_it_once() -> None:
@@ -124,9 +124,9 @@ def test_a_bound_is_never_rounded_up(bound: float) -> None:
 @pytest.mark.parametrize(
     ("value", "bound", "words"),
     [
-        (14.5, 6.0, "1 order late, 14.5 h in all, cannot be below 6.0 h"),
-        (14.5, 14.5, "1 order late, 14.5 h in all, proved the best"),
-        (0.01, None, "1 order late, under 0.1 h in all"),
+        (14.5, 6.0, "1 order late, 14.5 h, cannot be below 6.0 h"),
+        (14.5, 14.5, "1 order late, 14.5 h, proved the best"),
+        (0.01, None, "1 order late, under 0.1 h"),
     ],
 )
 def test_a_plan_is_summed_up_in_one_line(value: float, bound: float | None, words: str) -> None:
@@ -180,7 +180,7 @@ def test_a_rehearsed_plan_says_how_sure_its_promises_and_pours_are() -> None:
     plan = rehearsed(0.71)
     assert sure_words(plan.outcomes[0], plan) == "kept in 93 % of 1,000 rehearsed weeks"
     coat = next(coat for coat in plan.coats if not coat.poured)
-    assert held_words(coat, plan) == "held in 71 % of 1,000 rehearsed weeks"
+    assert held_words(coat, plan) == "held in 71 % of rehearsed weeks"
     assert held_words(replace(coat, poured=True), plan) == ""
 
 
@@ -189,14 +189,18 @@ def test_the_most_fragile_pour_is_named_with_its_number() -> None:
     weakest = replace(plan.coats[-1], held=0.5)
     plan = replace(plan, coats=(*plan.coats[:-1], weakest))
     assert most_fragile(plan) == weakest
-    words = fragile_words(planned_once(), plan)
-    assert words.startswith(f"Most fragile: pour {weakest.number} (")
-    assert words.endswith("held in 50 % of 1,000 rehearsed weeks.")
+    fragile = fragile_of(planned_once(), plan)
+    assert fragile is not None
+    assert fragile.piece == weakest.piece
+    assert fragile.words.startswith(f"Most fragile: pour {weakest.number}: ")
+    assert fragile.words.endswith(", held in 50 % of 1,000 rehearsed weeks.")
 
 
 def test_a_plan_that_never_missed_a_window_says_so() -> None:
-    words = fragile_words(planned_once(), rehearsed(1.0))
-    assert words == "Every pour found its window in all of 1,000 rehearsed weeks."
+    fragile = fragile_of(planned_once(), rehearsed(1.0))
+    assert fragile is not None
+    assert fragile.piece == ""
+    assert fragile.words == "Most fragile: none, all were held in all of 1,000 rehearsed weeks."
 
 
 def test_a_plan_that_was_not_rehearsed_claims_nothing() -> None:
@@ -204,4 +208,4 @@ def test_a_plan_that_was_not_rehearsed_claims_nothing() -> None:
     assert sure_words(plan.outcomes[0], plan) == ""
     assert sure_words(None, plan) == ""
     assert held_words(plan.coats[-1], plan) == ""
-    assert fragile_words(planned_once(), plan) == ""
+    assert fragile_of(planned_once(), plan) is None

@@ -60,7 +60,7 @@ def said(answer: Answer) -> str:
 
 def test_a_printed_plan_says_what_it_is_worth(terminal: Terminal, rehearsed: Path) -> None:
     out = said(terminal(rehearsed))
-    assert "What this plan is worth Late: 14.5 h in all" in out
+    assert "What this plan is worth Late: 14.5 h by the weight of orders" in out
     assert "no plan can be below 6.0 h." in out
     assert "Scuffed: 2 joints; proved the best possible on starts every 10 minutes." in out
     assert "Separate mixes: 41; not known whether a better plan exists." in out
@@ -71,7 +71,7 @@ def test_a_printed_plan_says_how_sure_it_is(terminal: Terminal, rehearsed: Path)
     out = said(terminal(rehearsed))
     assert "Quay winter market: kept in 93 % of 1,000 rehearsed weeks." in out
     last = read_planned(rehearsed)[1].coats[-1]
-    assert f"Most fragile: pour {last.number} (" in out
+    assert f"Most fragile: pour {last.number}: " in out
     assert "held in 71 % of 1,000 rehearsed weeks." in out
 
 

@@ -1,0 +1,90 @@
+"""The foot of the side: the chosen piece in section, or what the plan is worth."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtWidgets import QTabBar, QVBoxLayout, QWidget
+
+from studio_planner.desktop import bar_words, words
+from studio_planner.desktop.section_view import SectionView
+from studio_planner.desktop.short_label import ShortLabel
+from studio_planner.desktop.side_lists import RowList
+
+if TYPE_CHECKING:
+    from studio_planner.desktop.canvas import Canvas
+    from studio_planner.services.ribbons import Bar, Lane
+
+_SECTION, _WORTH = 0, 1
+
+
+class SideFoot(QWidget):
+    """Two pages of one height, so that the lists above keep theirs."""
+
+    def __init__(self, canvas: Canvas, parent: QWidget | None = None) -> None:
+        """Show the section, of nothing yet."""
+        super().__init__(parent)
+        self._canvas = canvas
+        self.tabs = QTabBar(self)
+        self.piece = ShortLabel(self)
+        self.sure = ShortLabel(self)
+        self.section = SectionView(canvas, self)
+        self.worth = RowList(canvas, "Worth of the plan", "No plan is kept yet.", self)
+        self._lay_out()
+        self.tabs.currentChanged.connect(self._show_current)
+        canvas.redrawn.connect(self._recolour)
+        self._recolour()
+        self.show_lane(None, None)
+        self._show_current()
+
+    def _lay_out(self) -> None:
+        fonts = self._canvas.fonts
+        self.tabs.setAccessibleName("Section or worth")
+        self.tabs.setFont(fonts.clock)
+        self.tabs.setDrawBase(False)
+        self.tabs.setExpanding(False)
+        self.tabs.addTab("In section")
+        self.tabs.addTab("Worth")
+        self.tabs.setTabToolTip(_SECTION, "The chosen piece, cut through its coats")
+        self.tabs.setTabToolTip(_WORTH, "What the plan is worth, and how sure that is")
+        self.piece.setFont(fonts.bold)
+        self.sure.setFont(fonts.small)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.setSpacing(2)
+        for part in (self.tabs, self.piece, self.sure, self.section, self.worth):
+            layout.addWidget(part)
+        line = self.piece.sizeHint().height() + self.sure.sizeHint().height()
+        self.worth.setFixedHeight(self.section.height() + line + 2 * layout.spacing())
+
+    def _recolour(self) -> None:
+        palette = self._canvas.theme.palette
+        palette.setColor(palette.ColorRole.WindowText, self._canvas.theme.colour("quiet"))
+        self.sure.setPalette(palette)
+
+    @property
+    def height_wanted(self) -> int:
+        """The height of either page with its tabs."""
+        return self.tabs.sizeHint().height() + 2 + self.worth.height()
+
+    def show_page(self, *, worth: bool) -> None:
+        """Show what the plan is worth, or the section."""
+        self.tabs.setCurrentIndex(_WORTH if worth else _SECTION)
+
+    def _show_current(self) -> None:
+        worth = self.tabs.currentIndex() == _WORTH
+        self.worth.setVisible(worth)
+        for part in (self.piece, self.sure, self.section):
+            part.setVisible(not worth)
+
+    def show_lane(self, lane: Lane | None, bar: Bar | None) -> None:
+        """Show a piece in section, and how sure it is that the chosen coat finds its window."""
+        self.piece.setText(_title(lane, bar))
+        self.sure.setText("" if bar is None else bar_words.sure_words(bar))
+        self.section.show_lane(lane)
+
+
+def _title(lane: Lane | None, bar: Bar | None) -> str:
+    if bar is not None:
+        return bar_words.short_name(bar)
+    return "" if lane is None else words.piece_name(lane.piece)
