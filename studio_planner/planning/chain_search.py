@@ -18,6 +18,7 @@ from studio_planner.planning.chain_times import (
     narrow_windows,
     standing,
 )
+from studio_planner.planning.pins import UNPINNED
 from studio_planner.planning.spans import (
     GRID,
     Stretch,
@@ -37,12 +38,14 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from studio_planner.planning.chain_times import Allow, Ground, Means
+    from studio_planner.planning.pins import Pins
     from studio_planner.planning.problem import Chain, Task
 
 _ENDS_TRIED = 30
 _STRETCHES_ENTERED = 5
 _HOUR = 3600
 _STEPS_BACK = (0, _HOUR // 2, _HOUR, 2 * _HOUR, 4 * _HOUR, 8 * _HOUR, 16 * _HOUR, 32 * _HOUR)
+_WISHES_TRIED = 3
 _TRIES = 200
 """How often an earlier start than the latest is tried in one search."""
 _RANGES = 10
@@ -73,14 +76,23 @@ class Look:
 class ChainSearch:
     """One chain, one ground, one set of allowed joints."""
 
-    def __init__(
-        self, means: Means, chain: Chain, ground: Ground, allow: Allow, look: Look
+    def __init__(  # noqa: PLR0913 - each is one plain question
+        self,
+        means: Means,
+        chain: Chain,
+        ground: Ground,
+        allow: Allow,
+        look: Look,
+        *,
+        pins: Pins = UNPINNED,
     ) -> None:
-        """Prepare; `look` says how far and how closely is looked."""
+        """Prepare; `look` says how far and how closely is looked, `pins` what has to stay."""
         self._means = means
         self._chain = chain
         self._ground = ground
-        self.times = ChainTimes(means, chain, standing(chain, ground), allow)
+        self._pins = pins
+        self._grounds = pins.grounds or standing(chain, ground)
+        self.times = ChainTimes(means, chain, self._grounds, allow, pins.sandings)
         self._most = look.most
         self._gap = look.gap
         self._starts: list[Stretches] = []
@@ -112,7 +124,9 @@ class ChainSearch:
         if low is None:
             return []
         ranges = [(grid_up(low), grid_down(self._means.until))]
-        if task.below is not None:
+        if index in self._pins.ranges:
+            ranges = common([self._pins.ranges[index]], ranges)
+        if task.below is not None and ranges:
             ranges = common(self._joint_ranges(index), ranges)
         return ranges
 
@@ -123,7 +137,7 @@ class ChainSearch:
             before = self._chain.tasks[index - 1]
             low = max(low, self._starts[index - 1][0][0] + before.block + task.lead)
         waits = list(task.rests_on)
-        if index == self._chain.first and index > 0 and self._moved(index - 1):
+        if index > 0 and self._moved(index):
             if self._chain.tasks[index - 1].stays:
                 return None
             waits.append(index - 1)
@@ -135,8 +149,10 @@ class ChainSearch:
         return low
 
     def _moved(self, index: int) -> bool:
-        fixed = self._chain.tasks[index].fixed
-        return fixed is not None and fixed.spot not in self._ground.spots
+        """Tell whether a coat is put on at another spot than the one before it."""
+        fixed = self._chain.tasks[index - 1].fixed
+        before = self._grounds[index - 1].spots if fixed is None else (fixed.spot,)
+        return before != self._grounds[index].spots
 
     def _joint_ranges(self, index: int) -> Stretches:
         task = self._chain.tasks[index]
@@ -193,13 +209,14 @@ class ChainSearch:
         task = self._chain.tasks[index]
         if task.fixed is not None:
             return ranges
-        found = ranges
-        for spot in self._ground.spots:
-            found = found and common(found, self._on_spot(task, spot, found))
-        for opens, closes in narrow_windows(task.coat):
-            found = found and common(found, self._awake_for(task, opens, closes, found))
-        found = found and self._with_hands(task, found)
-        found = found and self.in_good_air(task, found)
+        found, ground = ranges, self._grounds[index]
+        for spot in ground.spots:
+            found = found and common(found, self._on_spot(task, ground, spot, found))
+        for window in narrow_windows(task.coat):
+            found = found and common(found, self._awake_for(task, ground.place, window, found))
+        if index not in self._pins.shared:
+            found = found and self._with_hands(task, found)
+        found = found and self.in_good_air(task, found, ground.place)
         return found and self._out_of_dust(index, found)
 
     def _with_hands(self, task: Task, found: Stretches) -> Stretches:
@@ -209,10 +226,10 @@ class ChainSearch:
         self.truncated = self.truncated or len(starts) >= most
         return starts
 
-    def in_good_air(self, task: Task, found: Stretches) -> Stretches:
-        """What the air of the ground's place leaves of some starts."""
+    def in_good_air(self, task: Task, found: Stretches, place: str | None = None) -> Stretches:
+        """What the air of a place (of the ground's, if none is given) leaves of some starts."""
         material = self._chain.pieces[0].material
-        air, place = self._means.air, self._ground.place
+        air, place = self._means.air, place or self._ground.place
         lows, highs = air.holes(place, task.product, material, task.block)
         found = outside(found, _overlapping(lows, highs, found))
         if task.bare_porous and found:
@@ -232,10 +249,11 @@ class ChainSearch:
         return outside(found, joined(holes))
 
     def _awake_for(
-        self, task: Task, opens: Stage, closes: Stage, found: Stretches
+        self, task: Task, place: str, window: tuple[Stage, Stage], found: Stretches
     ) -> Stretches:
         """Starts whose tape or trim window meets somebody's waking hours."""
-        edges, place = self._means.edges, self._ground.place
+        edges = self._means.edges
+        opens, closes = window
         opening = edges.not_before(task.product, place, opens)
         closing = edges.not_after(task.product, place, closes)
         if opening is None or closing is None:
@@ -251,8 +269,8 @@ class ChainSearch:
                 fits.append((grid_up(low or 0), grid_down(high - task.block)))
         return united(fits)
 
-    def _on_spot(self, task: Task, spot: str, found: Stretches) -> Stretches:
-        handle = self._means.edges.handle(task.product, self._ground.place)
+    def _on_spot(self, task: Task, ground: Ground, spot: str, found: Stretches) -> Stretches:
+        handle = self._means.edges.handle(task.product, ground.place)
         hold = self.times.own_hold(spot)
         fits: Stretches = []
         for start, end in self._means.shop.spots[spot].from_(found[0][0]):
@@ -268,8 +286,15 @@ class ChainSearch:
     # Backward
 
     def _targets(self) -> Iterator[int]:
-        """Ends to try: the earliest of each stretch, then further into the first ones."""
+        """Ends to try: the earliest of each stretch, then further into the first ones.
+
+        Before them what is nearest to the start that is wished for.
+        """
         stretches = self._starts[-1][:_ENDS_TRIED]
+        wish = self._pins.wishes.get(len(self._starts) - 1)
+        if wish is not None:
+            near = [min(max(wish, first), last) for first, last in stretches]
+            yield from sorted(near, key=lambda start: abs(start - wish))[:_WISHES_TRIED]
         yield from (first for first, _ in stretches)
         for first, last in stretches[:_STRETCHES_ENTERED]:
             yield from range(first + GRID, min(last, first + _HOUR) + 1, GRID)
@@ -295,8 +320,8 @@ class ChainSearch:
             return True
         limit = self._limit(index, starts)
         tried: set[int] = set()
-        for back in _STEPS_BACK:
-            start = latest_until(self._starts[index], limit - back)
+        for back, until in self._untils(index, limit):
+            start = latest_until(self._starts[index], until)
             if start is None or self._tries < 0:
                 return False
             if start in tried:
@@ -308,6 +333,13 @@ class ChainSearch:
             if (not back or self._serves(index, starts)) and self._choose(index - 1, starts):
                 return True
         return False
+
+    def _untils(self, index: int, limit: int) -> Iterator[tuple[int, int]]:
+        """Until when a coat is tried to start, and how much before its limit that is."""
+        wish = self._pins.wishes.get(index)
+        if wish is not None and self._starts[index][0][0] <= wish < limit:
+            yield limit - wish, wish
+        yield from ((back, limit - back) for back in _STEPS_BACK)
 
     def _serves(self, index: int, starts: list[int]) -> bool:
         """Tell whether the coats on this one still meet it in a joint that is allowed."""
@@ -323,7 +355,7 @@ class ChainSearch:
         following = tasks[index + 1]
         limit = starts[index + 1] - following.lead - task.block
         for later in range(index + 1, len(tasks)):
-            if index in tasks[later].rests_on:
+            if index in tasks[later].rests_on or (later == index + 1 and self._moved(later)):
                 handle = self._means.edges.handle(task.product, self.times.place(index))
                 latest = handle.latest(starts[later] - tasks[later].lead)
                 limit = min(limit, -1 if latest is None else latest - task.block)

@@ -11,7 +11,7 @@ from studio_planner.planning.stage_times import ALWAYS
 from studio_planner.science.stages import Edge, Stage
 
 if TYPE_CHECKING:
-    from collections.abc import Sequence
+    from collections.abc import Mapping, Sequence
 
     from studio_planner.craft.pieces import Coat
     from studio_planner.planning.air_times import AirTimes
@@ -19,6 +19,9 @@ if TYPE_CHECKING:
     from studio_planner.planning.problem import Chain, Task
     from studio_planner.planning.stage_times import NotBefore
     from studio_planner.planning.workshop import Workshop
+
+
+_NO_SANDINGS: Mapping[int, tuple[int, int]] = {}
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,14 +85,23 @@ class ChainTimes:
     """The times of one chain on its grounds, with one set of allowed joints."""
 
     def __init__(
-        self, means: Means, chain: Chain, grounds: Sequence[Ground], allow: Allow
+        self,
+        means: Means,
+        chain: Chain,
+        grounds: Sequence[Ground],
+        allow: Allow,
+        sandings: Mapping[int, tuple[int, int]] = _NO_SANDINGS,
     ) -> None:
-        """Answer for a chain tried on grounds, one for each coat."""
+        """Answer for a chain tried on grounds, one for each coat.
+
+        `sandings` are kept for the coats at these positions where they still can be.
+        """
         self._means = means
         self.tape_seconds = means.tape_seconds
         self._chain = chain
         self._grounds = grounds
         self._allow = allow
+        self._sandings = sandings
 
     def place(self, index: int) -> str:
         """The place that a coat stands in until it can be handled."""
@@ -234,8 +246,17 @@ class ChainTimes:
             return None
         length = self.sand_length(index)
         after = max(wait for wait in waits if wait is not None)
+        kept = self._sandings.get(index)
+        if kept is not None and self._may_stay(kept, after, length):
+            return kept
         start = self._means.shop.earliest_sanding(after, length)
         return None if start is None else (start, start + length)
+
+    def _may_stay(self, sand: tuple[int, int], after: int, length: int) -> bool:
+        """Tell whether sanding can be done when it was planned before."""
+        start, end = sand
+        fits = start >= after and end - start == length
+        return fits and self._means.shop.earliest_sanding(start, length) == start
 
     def joint(self, index: int, starts: list[int]) -> PlacedJoint | None:
         """The joint that a coat makes with the starts chosen; None when none holds."""

@@ -42,9 +42,9 @@ class Placer:
 
     def place(self, chain: Chain) -> Placement | Stuck:
         """The best placement of a chain, by the plan's goals in their order."""
-        best, stuck = self._best_of(chain, self._grounds(chain), Allow())
-        for allow in self._more_joints(chain) if best is None or best.score[0] > 0 else ():
-            grounds = self._grounds(chain) if best is None else [[best.laid.grounds[-1]]]
+        best, stuck = self._best_of(chain, self.grounds(chain), Allow())
+        for allow in self.more_joints(chain) if best is None or best.score[0] > 0 else ():
+            grounds = self.grounds(chain) if best is None else [[best.laid.grounds[-1]]]
             found, _ = self._best_of(chain, grounds, allow)
             if found is not None and (best is None or found.score < best.score):
                 best = found
@@ -100,7 +100,8 @@ class Placer:
         end = clock.at(placement.starts[-1] + last.block)
         return (self.means.end if end is None else end) - placement.starts[chain.first]
 
-    def _more_joints(self, chain: Chain) -> Iterator[Allow]:
+    def more_joints(self, chain: Chain) -> Iterator[Allow]:
+        """Joints besides the safe ones that a chain may use, the gentler ones first."""
         todo = chain.tasks[chain.first :]
         tests = any(task.may_test for task in todo)
         if tests:
@@ -123,7 +124,7 @@ class Placer:
                 break
         return Stuck(chain, ground, solved if isinstance(solved, Dead) else None)
 
-    def _grounds(self, chain: Chain) -> list[list[Ground]]:
+    def grounds(self, chain: Chain) -> list[list[Ground]]:
         """The spots to try, place by place: wholly free ones first, then the soonest free."""
         count = len(chain.pieces)
         grounds: list[list[Ground]] = []

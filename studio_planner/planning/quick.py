@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+from enum import Enum
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import NoPlanPossible
 from studio_planner.planning.clockwork import Clockworks
+from studio_planner.planning.kept_plan import KeptPlan, plan_that_counts
 from studio_planner.planning.problem import build_chains
 from studio_planner.planning.rounds import Rounds
+from studio_planner.planning.worth import starts_of
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -15,14 +19,25 @@ if TYPE_CHECKING:
 
     from studio_planner.craft.plans import Plan
     from studio_planner.craft.studio import Studio
+    from studio_planner.planning.problem import Chain
+    from studio_planner.planning.rounds import Pass
 
 _PASSES = 4
 
 _PATIENCE = 5.0
 """How much longer than usual is looked ahead when a piece finds no place."""
 
+_SETTLED = (0, 0.0, 0, 0, 0)
+"""Nothing left out, late, scuffed, to be tested or moved: no plan comes before such a one."""
+
 _BIG = 60
 """Chains from which on fewer rounds are made, so that a plan stays a matter of seconds."""
+
+
+class Before(Enum):
+    """Which plan counts as the one before, when none is named."""
+
+    KEPT = "the studio's"
 
 
 def quick_plan(  # noqa: PLR0913 - each is one plain question
@@ -33,8 +48,13 @@ def quick_plan(  # noqa: PLR0913 - each is one plain question
     first: Sequence[str] = (),
     passes: int = _PASSES,
     clockworks: Clockworks | None = None,
+    before: Plan | Before | None = Before.KEPT,
 ) -> Plan:
     """Make a plan from `now` on that keeps every hard rule.
+
+    What of the plan before still keeps every rule stays where it was, and only what must moves;
+    more moves only for what ranks higher: pieces left out, lateness, scuffed joints and joints
+    to test first.
 
     Parameters
     ----------
@@ -50,6 +70,9 @@ def quick_plan(  # noqa: PLR0913 - each is one plain question
         Rounds of putting late orders first, at the most.
     clockworks
         Clocks to use again from plans of studios in the same air.
+    before
+        The plan before, None for none. What it says of pieces and coats that are gone does not
+        count, and nothing does when all it had still to pour should have been poured by `now`.
 
     Raises
     ------
@@ -58,25 +81,83 @@ def quick_plan(  # noqa: PLR0913 - each is one plain question
         piece at all can be planned.
     """
     _require_means(studio)
+    old = studio.plan if isinstance(before, Before) else before
+    asked = _Asked(
+        studio=studio,
+        now=now,
+        until=until,
+        first=tuple(first),
+        passes=passes,
+        clockworks=clockworks or Clockworks(),
+        before=plan_that_counts(studio, old, now),
+    )
     chains, unplanned = build_chains(studio, twins=True)
-    clocks = clockworks or Clockworks()
-    rounds = Rounds(studio, now, until, chains, clocks)
-    big = len(chains) > _BIG
-    best = rounds.best(chains, first, min(passes, 2) if big else passes)
-    if best.stuck and until is None:
-        # What finds no place may only need a longer look ahead.
-        patient = Rounds(studio, now, until, chains, clocks, patience=_PATIENCE)
-        found = patient.best(chains, first, 1)
-        if found.worth < best.worth:
-            rounds, best = patient, found
-    late = best.worth[0] > 0 or best.worth[1] > 0
-    apart = build_chains(studio, twins=False)[0] if late and not big else []
-    if len(apart) > len(chains):
-        best = min(best, rounds.best(apart, first, 1), key=lambda found: found.worth)
-    plan = rounds.written(best, unplanned)
+    rounds = asked.rounds(chains)
+    best = _kept(asked, rounds, chains)
+    if best is None or best[1].worth[: len(_SETTLED)] != _SETTLED:
+        made = _made(asked, rounds, chains)
+        # What is kept stays unless the other is better.
+        best = made if best is None or made[1].worth < best[1].worth else best
+    plan = best[0].written(best[1], unplanned)
     if not plan.coats:
         raise NoPlanPossible(row.reason for row in plan.unplanned)
     return plan
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Asked:
+    """What a plan is asked for; `before` is the plan that still counts."""
+
+    studio: Studio
+    now: datetime
+    until: datetime | None
+    first: tuple[str, ...]
+    passes: int
+    clockworks: Clockworks
+    before: Plan | None
+
+    def rounds(self, chains: list[Chain], patience: float = 1.0) -> Rounds:
+        """Rounds over chains; with more patience they look further ahead."""
+        starts = starts_of(self.before)
+        return Rounds(
+            self.studio,
+            self.now,
+            self.until,
+            chains,
+            self.clockworks,
+            patience=patience,
+            before=starts,
+        )
+
+
+_Best = tuple["Rounds", "Pass"]
+
+
+def _kept(asked: _Asked, rounds: Rounds, chains: list[Chain]) -> _Best | None:
+    """The plan before, as far as it holds; None where there is none or others go first."""
+    if asked.before is None or asked.first:
+        return None
+    kept = KeptPlan(asked.studio, asked.before)
+    apart = build_chains(asked.studio, twins=False)[0]
+    return rounds, rounds.keeping(list(kept.chains(chains, apart)), kept)
+
+
+def _made(asked: _Asked, rounds: Rounds, chains: list[Chain]) -> _Best:
+    """The best plan that is made anew."""
+    big = len(chains) > _BIG
+    best = rounds.best(chains, asked.first, min(asked.passes, 2) if big else asked.passes)
+    if best.stuck and asked.until is None:
+        # What finds no place may only need a longer look ahead.
+        patient = asked.rounds(chains, _PATIENCE)
+        found = patient.best(chains, asked.first, 1)
+        if found.worth < best.worth:
+            rounds, best = patient, found
+    late = best.worth[0] > 0 or best.worth[1] > 0
+    apart = build_chains(asked.studio, twins=False)[0] if late and not big else []
+    if len(apart) > len(chains):
+        found = rounds.best(apart, asked.first, 1)
+        best = min(best, found, key=lambda one: one.worth)
+    return rounds, best
 
 
 def _require_means(studio: Studio) -> None:

@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 from studio_planner.planning.chain_times import Means
 from studio_planner.planning.placements import Placement, hold_poured
 from studio_planner.planning.placing import Placer, Stuck
+from studio_planner.planning.replanning import KeepingRound
 from studio_planner.planning.spans import grid_up
 from studio_planner.planning.why_stuck import why_stuck
 from studio_planner.planning.workshop import Workshop
@@ -25,6 +26,7 @@ if TYPE_CHECKING:
     from studio_planner.craft.studio import Studio
     from studio_planner.craft.timing import Timing
     from studio_planner.planning.clockwork import Clockworks
+    from studio_planner.planning.kept_plan import KeptPlan
     from studio_planner.planning.problem import Chain
     from studio_planner.planning.worth import Starts
 
@@ -54,14 +56,16 @@ class Rounds:
         clockworks: Clockworks,
         *,
         patience: float = 1.0,
+        before: Starts | None = None,
     ) -> None:
         """Look at a studio from `now` on; new pours start before `until`.
 
-        With more `patience` the record goes on for longer.
+        With more `patience` the record goes on for longer. `before` are the starts of the plan
+        that is kept so far, against which moved pours are counted.
         """
         self.studio = studio
         self.now = now
-        self._before: Starts = {}
+        self._before: Starts = before or {}
         start = min([now, *(pour.start for pour in studio.poured)]) - _BEFORE
         self._clockwork = clockworks.over(
             studio, start, _record_end(studio, now, chains, patience)
@@ -109,6 +113,17 @@ class Rounds:
             if not _move_ahead(found, ahead):
                 break
         return best or self._passed([], [])
+
+    def keeping(self, chains: list[Chain], kept: KeptPlan) -> Pass:
+        """The round in which only what must moves from where a kept plan has it."""
+        found = KeepingRound(
+            self.studio,
+            kept,
+            chains,
+            self.placer,
+            lambda chain: self._urgency(chain, (), {}),
+        )
+        return self._passed(*found.made())
 
     def _urgency(
         self, chain: Chain, first: Sequence[str], ahead: dict[str, float]
