@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from copy import copy
 from dataclasses import dataclass, replace
 from datetime import UTC, datetime
 from itertools import count
@@ -59,16 +60,39 @@ class Fit:
         return max(self.placed, key=lambda one: one.score[4], default=None)
 
 
+class Stacks:
+    """A studio's pieces as chains: with twins together, and each by itself."""
+
+    def __init__(self, studio: Studio) -> None:
+        """Build them; they hold for every studio that only has other spots, hours or air."""
+        self.twins = build_chains(studio, twins=True)[0]
+        self.apart = build_chains(studio, twins=False)[0]
+
+
 class Fitter:
     """One studio, a plan that may be booked in it, and orders that are placed into the rest."""
 
-    def __init__(self, studio: Studio, plan: Plan, clockworks: Clockworks) -> None:
-        """Look at a studio from the start of a plan that was made for it or for less."""
+    def __init__(
+        self,
+        studio: Studio,
+        plan: Plan,
+        clockworks: Clockworks,
+        stacks: Stacks | None = None,
+    ) -> None:
+        """Look at a studio from the start of a plan that was made for it or for less.
+
+        `stacks` are its pieces as chains, where they are known already.
+        """
         self.studio = studio
+        self.stacks = Stacks(studio) if stacks is None else stacks
         self._plan = plan
-        self._twins, self._unplanned = build_chains(studio, twins=True)
-        self._apart: list[Chain] | None = None
-        self._rounds = _rounds(studio, plan, self._twins, clockworks)
+        self._rounds = _rounds(studio, plan, self.stacks.twins, clockworks)
+
+    def after(self, plan: Plan) -> Fitter:
+        """The same with another plan of the same studio."""
+        other = copy(self)
+        other._plan = plan  # noqa: SLF001 - a copy of itself
+        return other
 
     def empty(self) -> Means:
         """The means of a workshop that holds only what is poured."""
@@ -85,23 +109,20 @@ class Fitter:
     def hands(self, order: Order) -> int:
         """Seconds of hands that an order still asks for, packing and all."""
         packing = 60 * order.packing_minutes * len(order.pieces)
-        return packing + sum(chain.hands for chain in _of(self._twins, order))
+        return packing + sum(chain.hands for chain in _of(self.stacks.twins, order))
 
     def fit(self, order: Order, takes: Takes = EVERYTHING) -> Fit:
         """The best of placing an order's twins together, and each piece by itself."""
-        best = self._fit(order, takes, self._twins)
-        if best.late > 0:
-            if self._apart is None:
-                self._apart = build_chains(self.studio, twins=False)[0]
-            if len(_of(self._apart, order)) > len(_of(self._twins, order)):
-                best = min(best, self._fit(order, takes, self._apart), key=lambda one: one.late)
+        together, apart = _of(self.stacks.twins, order), _of(self.stacks.apart, order)
+        best = self._fit(order, takes, together)
+        if best.late > 0 and len(apart) > len(together):
+            best = min(best, self._fit(order, takes, apart), key=lambda one: one.late)
         return best
 
-    def _fit(self, order: Order, takes: Takes, chains: list[Chain]) -> Fit:
+    def _fit(self, order: Order, takes: Takes, mine: list[Chain]) -> Fit:
         placer = self.placer(order, takes)
         placed: list[Placement] = []
         stuck: list[Stuck] = []
-        mine = _of(chains, order)
         for chain in mine:
             found = placer.place(chain)
             if isinstance(found, Placement):

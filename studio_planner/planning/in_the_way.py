@@ -20,13 +20,18 @@ if TYPE_CHECKING:
 _STEPS_WITH_HANDS = {StepKind.SAND, StepKind.TURN, StepKind.PACK}
 
 
-def span_of(fit: Fit | None) -> tuple[int, int]:
-    """From the first new pour of a fit to its packing, in seconds."""
-    if fit is None or not fit.placed:
-        return 0, 0
-    high = fit.packed or 0
+def span_of(ladder: Ladder, order: Order, fit: Fit | None) -> tuple[int, int]:
+    """The last days, in seconds, in which an order could be made in time as it was fitted.
+
+    As long as from its first new pour to its packing, up to its date.
+    """
+    due = int(order.due(ladder.studio.time_zone).timestamp())
+    begin = int(ladder.plan.start.timestamp())
+    if fit is None or fit.packed is None:
+        return begin, max(begin, due)
     starts = (one.starts[one.chain.first] for one in fit.placed if _pours(one.chain))
-    return min(starts, default=high), high
+    length = fit.packed - min(starts, default=fit.packed)
+    return max(begin, due - length), max(due, fit.packed)
 
 
 def _pours(chain: Chain) -> bool:
@@ -45,7 +50,7 @@ def fitting_spots(ladder: Ladder, order: Order) -> set[str]:
 
 def standing(ladder: Ladder, order: Order, fit: Fit | None) -> Counter[str]:
     """Seconds that other orders stand on the spots that an order could use, by name."""
-    low, high = span_of(fit)
+    low, high = span_of(ladder, order, fit)
     usable = fitting_spots(ladder, order)
     means = ladder.fitter(Rung.SPOTS).empty()
     following: dict[str, PlannedCoat] = {}
@@ -64,7 +69,7 @@ def standing(ladder: Ladder, order: Order, fit: Fit | None) -> Counter[str]:
 
 def working(ladder: Ladder, order: Order, fit: Fit | None) -> Counter[str]:
     """Seconds of hands that other orders take while an order would be made, by name."""
-    low, high = span_of(fit)
+    low, high = span_of(ladder, order, fit)
     spans: dict[tuple[str, float, float], str] = {}
     for coat in ladder.plan.coats:
         if not coat.poured and coat.piece not in order.pieces:

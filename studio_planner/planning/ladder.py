@@ -62,7 +62,11 @@ class Ladder:
         self.studio = studio
         self.plan = plan
         self._clockworks = clockworks
-        self._fitters: dict[str, Fitter] = {}
+        self._fitters = {"as it is": Fitter(studio, plan, clockworks)}
+
+    def order(self, key: str) -> Order:
+        """The order called `key`."""
+        return next(order for order in self.studio.orders if order.key == key)
 
     def climb(self, order: Order) -> Climb:
         """Find the first rung that turns an order late.
@@ -91,12 +95,11 @@ class Ladder:
     def _fitter(self, name: str) -> Fitter:
         if name not in self._fitters:
             studio = self._studio(name)
-            self._fitters[name] = Fitter(studio, self.plan, self._clockworks)
+            stacks = self._fitters["as it is"].stacks
+            self._fitters[name] = Fitter(studio, self.plan, self._clockworks, stacks)
         return self._fitters[name]
 
     def _studio(self, name: str) -> Studio:
-        if name == "as it is":
-            return self.studio
         most = max((len(order.pieces) for order in self.studio.orders), default=1)
         roomy = what_if.with_spots(self.studio, most)
         if name == "roomy":

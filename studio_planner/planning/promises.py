@@ -33,32 +33,42 @@ def explain(studio: Studio, plan: Plan) -> Plan:
     Orders in time are left as they are.
     """
     late = [outcome for outcome in plan.outcomes if is_late(outcome)]
-    orders = {order.key: order for order in studio.orders}
-    short = [_asked_too_short(plan, orders[outcome.order], outcome) for outcome in late]
-    told = {outcome.order: outcome for outcome in short if outcome is not None}
+    if not late:
+        return plan
+    clockworks = Clockworks()
+    ladder = Ladder(studio, plan, clockworks)
+    told = {}
+    for outcome in late:
+        if _beyond_help(ladder, outcome):
+            reason = " ".join(_stuck(plan, ladder.order(outcome.order)))
+            told[outcome.order] = replace(outcome, reason=reason)
     asked = [outcome for outcome in late if outcome.order not in told]
     if asked:
-        clockworks = Clockworks()
-        ladder = Ladder(studio, plan, clockworks)
         tried = _Tried(Trials(studio, plan, clockworks), asked)
-        told |= {one.order: _told(ladder, tried, orders[one.order], one) for one in asked}
+        told |= {one.order: _told(ladder, tried, one) for one in asked}
     outcomes = tuple(told.get(outcome.order, outcome) for outcome in plan.outcomes)
     return replace(plan, outcomes=outcomes)
 
 
-def _asked_too_short(plan: Plan, order: Order, outcome: Outcome) -> Outcome | None:
-    """For an order that only more days would plan: more are the answer, nothing is tried."""
-    stuck = _stuck(plan, order)
-    if not any(reason.endswith(DAYS_ASKED_FOR) for reason in stuck):
-        return None
-    return replace(outcome, reason=" ".join(stuck))
+def _beyond_help(ladder: Ladder, outcome: Outcome) -> bool:
+    """Whether no change is worth trying for an order.
+
+    More days are the answer for one that only those would plan; and nothing is, for one that
+    cannot be made even alone in a warm room, with all hands and spots.
+    """
+    order = ladder.order(outcome.order)
+    stuck = _stuck(ladder.plan, order)
+    if any(reason.endswith(DAYS_ASKED_FOR) for reason in stuck):
+        return True
+    return bool(stuck) and ladder.warm(order).packed is None
 
 
 def _stuck(plan: Plan, order: Order) -> list[str]:
     return [row.reason for row in plan.unplanned if row.piece in order.pieces]
 
 
-def _told(ladder: Ladder, tried: _Tried, order: Order, outcome: Outcome) -> Outcome:
+def _told(ladder: Ladder, tried: _Tried, outcome: Outcome) -> Outcome:
+    order = ladder.order(outcome.order)
     stuck = _stuck(ladder.plan, order)
     climb = ladder.climb(order)
     told = list(stuck)

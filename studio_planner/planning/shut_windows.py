@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from studio_planner.planning.fitting import Fitter
+from studio_planner.planning.joint_windows import window_of
 from studio_planner.planning.problem import build_chains
 from studio_planner.planning.spans import grid_down, grid_up
 
@@ -37,27 +38,15 @@ def shut_at_night(warmer: Studio, plan: Plan, clockworks: Clockworks) -> int:
 def _shuts(means: Means, chain: Chain, task: Task, rows: Mapping[str, PlannedCoat]) -> bool:
     planned = rows.get(task.coat.key)
     met = None if planned is None else planned.window
-    if met is None or met.closes is None or task.below is None or task.sheet_opens is None:
+    if met is None or met.closes is None or task.below is None:
         return False
-    below = chain.tasks[task.below]
-    window = _window(means, task, below, rows[below.coat.key])
-    if window is None:
-        return False
-    wished = grid_up(window[0]), grid_down(window[1] - task.block)
+    below, lower = chain.tasks[task.below], rows[chain.tasks[task.below].coat.key]
+    start, end = int(lower.start.timestamp()), int(lower.end.timestamp())
+    place = means.place_of_spot[lower.spot]
+    opens, closes = window_of(means.edges, task, below, place, (start, end))
+    if opens is None:
+        return True
+    wished = grid_up(opens), grid_down(closes - task.block)
     if wished[0] > wished[1]:
         return True
     return not means.shop.starts([wished], task.lead, task.block, 1)
-
-
-def _window(
-    means: Means, task: Task, below: Task, lower: PlannedCoat
-) -> tuple[int, int] | None:
-    if task.sheet_opens is None or task.sheet_closes is None:
-        return None
-    place = means.place_of_spot[lower.spot]
-    opening = means.edges.not_before(below.product, place, task.sheet_opens)
-    closing = means.edges.not_after(below.product, place, task.sheet_closes)
-    opens = None if opening is None else opening.at(int(lower.end.timestamp()))
-    if opens is None or closing is None:
-        return None
-    return opens, closing.at(int(lower.start.timestamp()))

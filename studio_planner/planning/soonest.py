@@ -6,8 +6,10 @@ from dataclasses import dataclass
 from enum import Enum, auto
 from typing import TYPE_CHECKING
 
+from studio_planner.planning.good_air import in_good_air
+from studio_planner.planning.joint_windows import window_of
 from studio_planner.planning.problem import gate_coats, gate_stage
-from studio_planner.planning.spans import grid_down, grid_up, outside
+from studio_planner.planning.spans import grid_down, grid_up
 from studio_planner.planning.stage_times import ALWAYS
 from studio_planner.science.stages import Stage
 
@@ -17,7 +19,6 @@ if TYPE_CHECKING:
     from studio_planner.craft.studio import Studio
     from studio_planner.planning.chain_times import Means
     from studio_planner.planning.problem import Chain, Task
-    from studio_planner.planning.spans import Stretches
 
 
 class For(Enum):
@@ -127,7 +128,8 @@ class Soonest:
         wished = [(grid_up(low), grid_down(last))]
         if wished[0][0] > wished[0][1]:
             return None
-        airy = self._in_good_air(task, wished)
+        material = self._chain.pieces[0].material
+        airy = in_good_air(self._means, task, material, self._place, wished)
         if not airy:
             return None
         handy = self._means.shop.starts(airy, task.lead, task.block, 1)
@@ -137,15 +139,6 @@ class Soonest:
         self._waits.append(Wait(index, wished[0][0], airy[0][0], For.AIR))
         self._waits.append(Wait(index, airy[0][0], start, For.HANDS))
         return start
-
-    def _in_good_air(self, task: Task, wished: Stretches) -> Stretches:
-        air, material = self._means.air, self._chain.pieces[0].material
-        lows, highs = air.holes(self._place, task.product, material, task.block)
-        left = outside(wished, list(zip(lows, highs, strict=True)))
-        if task.bare_porous and left:
-            rising = air.rising(self._place, task.block, left[0][0], left[-1][1])
-            left = outside(left, rising)
-        return left
 
     def _earliest(self, index: int, task: Task) -> int | None:
         low = self._means.now + task.lead
@@ -164,15 +157,9 @@ class Soonest:
         """When the joint to the coat below opens (None: never) and closes."""
         if task.below is None:
             return self._means.now, ALWAYS
+        start, end = self._starts[task.below], self._spread(task.below)
         below = self._chain.tasks[task.below]
-        opens: int | None = self._spread(task.below)
-        if task.sheet_opens is not None:
-            opens = self._reached(task.below, task.sheet_opens)
-        closes = ALWAYS
-        if task.sheet_closes is not None:
-            clock = self._means.edges.not_after(below.product, self._place, task.sheet_closes)
-            closes = ALWAYS if clock is None else clock.at(self._starts[task.below])
-        return opens, closes
+        return window_of(self._means.edges, task, below, self._place, (start, end))
 
     def _spread(self, index: int) -> int:
         return self._starts[index] + self._chain.tasks[index].block

@@ -9,7 +9,7 @@ pouring one order first, are no pure gain and are shown as they come out.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import NoPlanPossible
@@ -17,7 +17,7 @@ from studio_planner.craft.pieces import Joint
 from studio_planner.craft.plans import StepKind, Trust
 from studio_planner.planning import what_if
 from studio_planner.planning.fewer_coats import fewer_coats
-from studio_planner.planning.fitting import Fitter
+from studio_planner.planning.fitting import Fitter, Stacks
 from studio_planner.planning.quick import quick_plan
 from studio_planner.planning.saying import listed
 from studio_planner.planning.shut_windows import shut_at_night
@@ -41,7 +41,7 @@ _MOVED_FOR = 6
 _EVENINGS_FOR = 2
 """Late orders by which the best evening of the week is chosen."""
 
-_MOST_PLANS = 11
+_MOST_PLANS = 12
 """Plans from the start that are made to explain one plan; a maker waits for them."""
 
 _FEW_PLANS = 6
@@ -77,7 +77,8 @@ class Trials:
 
     def __init__(self, studio: Studio, plan: Plan, clockworks: Clockworks) -> None:
         """Try changes for the late orders of a plan, the latest by weight first."""
-        self.studio = studio
+        # Changes are planned from the start, not held to what an older plan had.
+        self.studio = replace(studio, plan=None)
         self.plan = plan
         self.clockworks = clockworks
         keys = {one.order: one for one in plan.outcomes if is_late(one)}
@@ -86,6 +87,7 @@ class Trials:
         todo = sum(not coat.poured for coat in plan.coats)
         self._left = _FEW_PLANS if todo > _BIG else _MOST_PLANS
         self._worth = plan_worth(studio, plan)
+        self._stacks = Stacks(studio)
 
     def all(self) -> Iterator[Trial]:
         """Every single change, the cheapest first."""
@@ -112,7 +114,7 @@ class Trials:
         return Trial(words, words, studio, self._quick(studio), order.key)
 
     def _moved_alone(self) -> Iterator[Trial]:
-        fitter = Fitter(self.studio, self.plan, self.clockworks)
+        fitter = Fitter(self.studio, self.plan, self.clockworks, self._stacks)
         for order in self._late[:_MOVED_FOR]:
             moved = fitter.with_order_moved(order)
             if moved is not None and plan_worth(self.studio, moved) < self._worth:
@@ -137,8 +139,9 @@ class Trials:
     def _after_moving(self, studio: Studio, most: int = _EVENINGS_FOR) -> tuple[Plan, Worth]:
         """The shown plan with its late orders placed anew, one by one, in a changed studio."""
         best, worth = self.plan, self._worth
+        fitter = Fitter(studio, best, self.clockworks, self._stacks)
         for order in self._late[:most]:
-            moved = Fitter(studio, best, self.clockworks).with_order_moved(order)
+            moved = fitter.after(best).with_order_moved(order)
             value = None if moved is None else plan_worth(studio, moved)
             if moved is not None and value is not None and value < worth:
                 best, worth = moved, value
@@ -147,10 +150,8 @@ class Trials:
     def _trial(self, tried: Tried) -> Trial:
         self._left -= 1
         plan = self._quick(tried.studio)
-        if tried.more:
-            kept, worth = self._after_moving(tried.studio, _MOVED_FOR)
-            if plan is None or plan_worth(tried.studio, plan) >= worth:
-                plan = kept
+        if tried.more and (plan is None or plan_worth(tried.studio, plan) >= self._worth):
+            plan, _ = self._after_moving(tried.studio, _MOVED_FOR)
         costs = self._shut(tried) if not tried.more else ""
         words = tried.words + self._cost(plan, None, costs)
         return Trial(words, tried.words, tried.studio, plan, over=tried.over)

@@ -147,7 +147,7 @@ def changes(studio: Studio) -> list[Tried]:
     box = with_spot(studio, PlaceKind.WARM_BOX)
     found = [Tried(_EVENINGS, with_hours(studio, *EVENING))]
     if spot is not None:
-        found.append(Tried("have one more level spot", spot))
+        found.append(Tried(_SPOT, spot))
     found.append(Tried(_WARM, with_warm_room(studio), more=False))
     if box is not None:
         found.append(Tried("have one more spot in the warm box", box))
@@ -158,7 +158,8 @@ def changes(studio: Studio) -> list[Tried]:
 def joint_changes(studio: Studio) -> list[Tried]:
     """Several changes at once, for when no single one is enough."""
     warm = with_warm_room(studio)
-    found = [
+    found = [Tried(_SPOTS, with_spots(studio, 2), over=(_SPOT,))] if studio.spots else []
+    found += [
         Tried(
             f"{_WARM}, and {_EVENINGS}",
             with_hours(warm, *EVENING),
@@ -170,16 +171,18 @@ def joint_changes(studio: Studio) -> list[Tried]:
     if spot is not None:
         found.append(
             Tried(
-                f"{_WARM}, have one more level spot, and {_LONG}",
+                f"{_WARM}, {_SPOT}, and {_LONG}",
                 with_hours(spot, *LONG_DAY),
                 more=False,
-                over=(_WARM, _EVENINGS, _LONG, "have one more level spot"),
+                over=(_WARM, _EVENINGS, _LONG, _SPOT),
             )
         )
     return found
 
 
 _EVENINGS = "work every evening from 18:00 to 22:00"
+_SPOT = "have one more level spot"
+_SPOTS = "have two more level spots"
 _LONG = "work every day from 8:00 to 22:00"
 _WARM = f"keep the room at {WARM_CELSIUS:.0f} °C or warmer, also at night"
 

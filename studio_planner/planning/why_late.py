@@ -20,6 +20,7 @@ from studio_planner.planning.soonest import For, Soonest
 
 if TYPE_CHECKING:
     from collections.abc import Callable
+    from datetime import datetime
 
     from studio_planner.craft.orders import Order
     from studio_planner.planning.chain_times import Means
@@ -52,6 +53,12 @@ def why_late(ladder: Ladder, order: Order, climb: Climb) -> str:
 
 
 def _cure(ladder: Ladder, order: Order, climb: Climb) -> str:
+    due = order.due(ladder.studio.time_zone)
+    if due <= ladder.plan.start:
+        return (
+            f"Too late already: to keep the date it had to leave by {_said(ladder, due)}, and "
+            f"this plan starts {_said(ladder, ladder.plan.start)}."
+        )
     warm = ladder.warm(order)
     walk = _walk(ladder, Rung.CURE, climb.fit)
     wait = None if walk is None else walk.longest(For.AIR)
@@ -128,7 +135,7 @@ def _spots(ladder: Ladder, order: Order, climb: Climb) -> str:
 
 def _own_too(order: Order) -> str:
     count = len(order.pieces)
-    return f" (it needs {count})" if count > 1 else ""
+    return f" (it needs {count} spots)" if count > 1 else ""
 
 
 def _hands(ladder: Ladder, order: Order, climb: Climb) -> str:
@@ -136,16 +143,16 @@ def _hands(ladder: Ladder, order: Order, climb: Climb) -> str:
     if not taken:
         return "No hands: the free hours go to pours of other orders."
     zone = ladder.studio.time_zone
-    low, high = span_of(climb.before)
+    low, high = span_of(ladder, order, climb.before)
     most = [f"{name} ({length_said(s)})" for name, s in taken.most_common(_NAMED)]
     return (
         f"No hands: between {moment_said(zone, low)} and {moment_said(zone, high)}, when it "
-        f"would be poured, the free hours go to {listed(most)}."
+        f"has to be made, the free hours go to {listed(most)}."
     )
 
 
 def _dust(ladder: Ladder, order: Order, climb: Climb) -> str:
-    low, high = span_of(climb.before)
+    low, high = span_of(ladder, order, climb.before)
     sanded = [
         owner_said(ladder.studio, step.piece)
         for step in ladder.plan.steps
@@ -160,7 +167,7 @@ def _dust(ladder: Ladder, order: Order, climb: Climb) -> str:
 
 def _nothing(ladder: Ladder, order: Order, climb: Climb) -> str:
     out = leaves(ladder.studio, order, climb.fit)
-    when = "" if out is None else f" and leaves {_said(ladder, out.timestamp())}"
+    when = "" if out is None else f" and leaves {_said(ladder, out)}"
     return (
         "Other orders got their places first. It does fit between their pours as they "
         f"stand{when}."
@@ -170,8 +177,8 @@ def _nothing(ladder: Ladder, order: Order, climb: Climb) -> str:
 # What the sentences are made from
 
 
-def _said(ladder: Ladder, second: float) -> str:
-    return moment_said(ladder.studio.time_zone, second)
+def _said(ladder: Ladder, when: datetime) -> str:
+    return moment_said(ladder.studio.time_zone, when.timestamp())
 
 
 def _long(wait: Wait) -> bool:
@@ -213,11 +220,11 @@ def _air_wait(fit: Fit, ladder: Ladder, wait: Wait) -> str:
     chain = _slowest(fit)
     if chain is None or wait.index is None:
         return ""
-    task = chain.tasks[wait.index]
+    task, zone = chain.tasks[wait.index], ladder.studio.time_zone
     porous = " or the air warms while it would be bare" if task.bare_porous else ""
     return (
-        f"{_waiting(chain, wait)} has to wait from {_said(ladder, wait.since)} to "
-        f"{_said(ladder, wait.until)}, because the room is outside the limits of "
+        f"{_waiting(chain, wait)} has to wait from {moment_said(zone, wait.since)} to "
+        f"{moment_said(zone, wait.until)}, because the room is outside the limits of "
         f"{task.product.name} (temperature, humidity, dew point){porous}."
     )
 

@@ -1,0 +1,308 @@
+"""What cannot be planned says why at once: the piece, the coat, and the rule that stops it."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import timedelta
+from typing import TYPE_CHECKING
+
+import pytest
+
+from studio_planner.craft.errors import NoPlanPossible
+from studio_planner.craft.hands import Absence
+from studio_planner.craft.log import Poured
+from studio_planner.craft.orders import Courier, Order, Promise
+from studio_planner.craft.pieces import UNDERSIDE, Coat, CoatKind, Joint, Material, Piece
+from studio_planner.planning import quick
+from studio_planner.planning.checker import check_plan
+from studio_planner.planning.promises import explain
+from studio_planner.planning.quick import quick_plan
+from studio_planner.planning.rounds import Rounds
+from studio_planner.planning.why_stuck import CROWDED
+from studio_planner.science.stages import Stage
+from tests.planning.impossible_studios import (
+    RESIN_HOURS,
+    START,
+    board,
+    coat,
+    gilded,
+    leaf,
+    person,
+    resin,
+    room,
+    size,
+    small_studio,
+)
+
+if TYPE_CHECKING:
+    from studio_planner.craft.products import Product
+    from studio_planner.craft.studio import Studio
+
+
+def hard() -> tuple[Coat, ...]:
+    """A seal that cannot be sanded, and a flood on it."""
+    return (coat("seal", CoatKind.SEAL, sandable=False), coat("flood", CoatKind.FLOOD))
+
+
+def veiled(**fields: object) -> Piece:
+    """Two colour pours, wet in wet."""
+    veil = coat("veil", CoatKind.COLOUR, joint=Joint.WET_IN_WET, **fields)
+    return board((coat("base", CoatKind.COLOUR), veil))
+
+
+def without(*stages: Stage) -> Product:
+    """The mix with figures left off its sheet."""
+    return resin({key: hours for key, hours in RESIN_HOURS.items() if key not in stages})
+
+
+def with_hours(hours: dict[Stage, float]) -> Product:
+    """The mix with some other figures."""
+    return resin(RESIN_HOURS | hours)
+
+
+def promised_later(**fields: object) -> tuple[Order, ...]:
+    """An order with two months to go."""
+    order = Order(
+        key="o1",
+        name="Order 7",
+        pieces=("board",),
+        promised=START.date() + timedelta(days=60),
+    )
+    return (replace(order, **fields),)  # type: ignore[arg-type]
+
+
+def reasons(studio: Studio) -> tuple[str, ...]:
+    """Why nothing of a studio can be planned, or what is left out."""
+    try:
+        plan = quick_plan(studio, START)
+    except NoPlanPossible as refusal:
+        return refusal.reasons
+    assert all(coat.poured for coat in plan.coats)
+    return tuple(row.reason for row in plan.unplanned)
+
+
+NO_HANDS = person(
+    absences=(Absence(start=START - timedelta(days=1), end=START + timedelta(days=2000)),)
+)
+LONG_FLOOD = coat("flood", CoatKind.FLOOD, setup_minutes=300, piece_minutes=400)
+UNDER = coat("under", CoatKind.SEAL, faces=frozenset({UNDERSIDE}))
+TURNED = small_studio(board((coat("flood", CoatKind.FLOOD), UNDER)), hands=person(8, 9))
+RULES: dict[str, tuple[Studio, tuple[str, ...]]] = {
+    "a figure that is missing": (
+        small_studio(product=without(Stage.HANDLE, Stage.PRINT_FREE, Stage.FULL_CURE)),
+        ("Board 3, flood", "the data sheet of Clear has no figure for handle"),
+    ),
+    "a window without a closing figure": (
+        small_studio(board(hard()), without(Stage.RECOAT_CLOSES)),
+        ("Board 3, seal", "no figure for recoat closes"),
+    ),
+    "a footprint": (
+        small_studio(board(footprint_mm=(900.0, 300.0))),
+        ("Board 3", "no spot is large enough", "900 by 300 mm", "Spot 1, has 600 by 400 mm"),
+    ),
+    "a height": (
+        small_studio(board(cover_mm=400.0)),
+        ("Board 3", "418 mm of height with its cover", "200 mm"),
+    ),
+    "a long block": (
+        small_studio(board((coat("seal", CoatKind.SEAL), LONG_FLOOD))),
+        ("Board 3: the flood takes 11 h 40 min of hands on end", "longer than 10 h 00 min"),
+    ),
+    "turning and a block": (
+        replace(TURNED, settings=replace(TURNED.settings, turn_minutes=30)),
+        ("Board 3: the seal takes 1 h 15 min", "turning it first", "longer than 1 h 00 min"),
+    ),
+    "a packing that is longer than a day": (
+        small_studio(orders=promised_later(packing_minutes=700)),
+        ("Board 3: packing it takes 11 h 40 min", "longer than 10 h 00 min"),
+    ),
+    "a window shorter than the block": (
+        small_studio(board(hard()), with_hours({Stage.RECOAT_CLOSES: 7.6})),
+        (
+            "Board 3: the flood takes 45 min",
+            "never open for more than 25 min",
+            "cannot be sanded",
+        ),
+    ),
+    "a window too short for starts on whole five minutes": (
+        small_studio(board(hard()), with_hours({Stage.RECOAT_CLOSES: 8.0})),
+        ("Board 3: the flood takes 45 min", "for more than 47 min", "whole five minutes"),
+    ),
+    "a window that closes before it opens, to be safe": (
+        small_studio(board(hard()), with_hours({Stage.RECOAT_CLOSES: 5.5})),
+        ("Board 3: the flood", "on the safe side the window of the seal below has closed"),
+    ),
+    "windows that all fall into the night": (
+        small_studio(
+            board(hard()), with_hours({Stage.RECOAT_CLOSES: 16.0}), hands=person(18, 20)
+        ),
+        ("Board 3: the flood needs 45 min of hands", "nobody can work", "cannot be sanded"),
+    ),
+    "wet in wet with a long block": (
+        small_studio(veiled(setup_minutes=40, piece_minutes=40)),
+        ("Board 3: the colour pour 2 is meant wet in wet and takes 1 h 20 min", "8 min"),
+    ),
+    "a minimum that is never reached": (
+        small_studio(product=resin(minimum_celsius=22.0)),
+        ("Board 3: the seal needs 22 °C, the minimum of Clear", "never gets warmer than 20.0"),
+    ),
+    "a minimum that is reached only by night": (
+        small_studio(
+            product=resin(minimum_celsius=19.0),
+            place=room((6, 15.0, 45.0), (18, 15.0, 45.0), (22, 21.0, 45.0), (4, 21.0, 45.0)),
+        ),
+        ("Board 3: the seal needs 19 °C", "while somebody can work"),
+    ),
+    "a maximum": (
+        small_studio(product=resin(maximum_celsius=18.0)),
+        ("Board 3: the seal needs 18 °C at most, the maximum of Clear",),
+    ),
+    "humidity": (
+        small_studio(product=resin(humidity_limit_pct=40.0)),
+        ("Board 3: the seal needs 40 % of humidity at most", "never gets drier than 45 %"),
+    ),
+    "dew": (
+        small_studio(place=room((0, 20.0, 95.0))),
+        ("Board 3: the seal needs a surface at least 3 °C above the dew point", "0.8 °C"),
+    ),
+    "warming while porous work is bare": (
+        small_studio(
+            board(material=Material.TIMBER), place=room((6, 15.0, 45.0), (20, 25.0, 45.0))
+        ),
+        ("Board 3: the seal lies on bare porous work", "the room warms by more than 0.3 °C"),
+    ),
+    "tape that nobody is awake for": (
+        small_studio(
+            board((coat("flood", CoatKind.FLOOD, taped=True),)),
+            hands=replace(person(8, 9), sleeps=START.time().replace(hour=10)),
+        ),
+        ("Board 3: the flood has to have its tape pulled", "nobody is awake"),
+    ),
+    "drips whose figures leave no time": (
+        small_studio(
+            board((coat("flood", CoatKind.FLOOD, trimmed=True),)),
+            with_hours({Stage.TRIM_OPENS: 5.0, Stage.TRIM_CLOSES: 5.5}),
+        ),
+        ("Board 3: the flood has to have its drips trimmed", "leave no time for that"),
+    ),
+    "leaf whose size is past its tack": (
+        small_studio(board(gilded()), products=(resin(), size(closes=2.0), leaf())),
+        ("Board 3: the leaf takes 45 min", "the size below", "cannot be sanded"),
+    ),
+    "no hands": (
+        small_studio(hands=NO_HANDS),
+        ("Board 3: the seal needs hands", "nobody has working hours"),
+    ),
+    "a cure that never ends": (
+        small_studio(product=with_hours({Stage.PRINT_FREE: 18000, Stage.FULL_CURE: 19000})),
+        ("Board 3: the seal never gets to print free", "cannot be packed"),
+    ),
+    "a window that has closed on what is poured": (
+        small_studio(
+            board(hard()),
+            poured=(
+                Poured(
+                    piece="board",
+                    coat="seal",
+                    start=START - timedelta(days=3),
+                    end=START - timedelta(days=3) + timedelta(minutes=45),
+                    spot="S1",
+                ),
+            ),
+        ),
+        ("Board 3: the flood comes too late", "window of the seal below closed Sat 28 Feb"),
+    ),
+}
+
+
+@pytest.mark.parametrize("rule", RULES)
+def test_the_rule_that_stops_a_piece_is_named_with_piece_and_coat(rule: str) -> None:
+    studio, words = RULES[rule]
+    said = " ".join(reasons(studio))
+    for part in words:
+        assert part in said
+
+
+def test_without_that_rule_the_small_studio_is_planned() -> None:
+    studio = small_studio()
+    plan = quick_plan(studio, START)
+    assert not plan.unplanned
+    assert not check_plan(studio, plan).broken
+
+
+@pytest.mark.parametrize("rule", RULES)
+def test_what_cannot_be_planned_is_looked_at_patiently_only_once(
+    rule: str, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    seen: list[float] = []
+
+    class Counted(Rounds):
+        def __init__(self, *given: object, patience: float = 1.0, **named: object) -> None:
+            super().__init__(*given, patience=patience, **named)  # type: ignore[arg-type]
+            seen.append(patience)
+
+    monkeypatch.setattr(quick, "Rounds", Counted)
+    reasons(RULES[rule][0])
+    assert sum(patience > 1.0 for patience in seen) <= 1
+    assert len(seen) <= 2
+
+
+def beside(studio: Studio) -> Studio:
+    """The studio with an easy second piece, so that there is a plan to explain."""
+    easy = replace(board(), key="easy", name="Easy", stack=(coat("only", CoatKind.FLOOD),))
+    return replace(studio, pieces=(*studio.pieces, easy))
+
+
+def test_an_order_with_a_piece_that_nothing_helps_says_so_and_no_change_is_tried() -> None:
+    studio = beside(small_studio(board(footprint_mm=(900.0, 300.0))))
+    plan = explain(studio, quick_plan(studio, START))
+    (outcome,) = plan.outcomes
+    assert outcome.leaves is None
+    assert outcome.reason.startswith("Board 3: no spot is large enough")
+    assert outcome.changes == ()
+
+
+def test_an_order_that_a_change_makes_possible_names_the_rule_and_the_change() -> None:
+    later = promised_later()
+    studio = small_studio(product=resin(minimum_celsius=21.0), orders=later)
+    easy = replace(board(), key="easy", name="Easy", stack=(coat("only", CoatKind.SEAL),))
+    cold = replace(easy.stack[0], product="size")
+    studio = replace(
+        studio, pieces=(*studio.pieces, replace(easy, stack=(cold,), cover_mm=90.0))
+    )
+    (outcome,) = explain(studio, quick_plan(studio, START)).outcomes
+    assert outcome.leaves is None
+    assert "Board 3: the seal needs 21 °C, the minimum of Clear" in outcome.reason
+    kept = [change.words for change in outcome.changes if change.keeps_promise]
+    assert any(words.startswith("keep the room at 22 °C or warmer") for words in kept)
+
+
+def test_a_piece_that_others_leave_no_time_says_that_alone_it_could_be_made() -> None:
+    slow = with_hours({Stage.HANDLE: 2000.0, Stage.PRINT_FREE: 2001.0})
+    first, second = (
+        board((coat("only", CoatKind.FLOOD),), key=name.lower(), name=name)
+        for name in ("First", "Second")
+    )
+    studio = small_studio(first, slow)
+    plan = quick_plan(replace(studio, pieces=(first, second), orders=()), START)
+    assert [row.reason for row in plan.unplanned] == [f"Second: {CROWDED}"]
+
+
+def test_a_date_that_the_courier_can_no_longer_keep_says_when_it_had_to_leave() -> None:
+    rarely = Courier(days=frozenset({0}), transit_days=60)
+    orders = promised_later(promise=Promise.ARRIVE_BY, courier=rarely)
+    studio = small_studio(orders=orders)
+    (outcome,) = explain(studio, quick_plan(studio, START)).outcomes
+    assert outcome.reason.startswith("Too late already: to keep the date it had to leave by")
+    assert "this plan starts Mon 2 Mar 08:00" in outcome.reason
+
+
+def test_days_asked_for_are_the_reason_only_where_more_days_would_help() -> None:
+    studio = beside(small_studio(board(footprint_mm=(900.0, 300.0))))
+    plan = quick_plan(studio, START, START + timedelta(days=3))
+    assert [row.reason.split(";")[0] for row in plan.unplanned] == [
+        "Board 3: no spot is large enough"
+    ]
+    short = beside(small_studio())
+    (row,) = quick_plan(short, START, START + timedelta(hours=3)).unplanned
+    assert row.reason == "Board 3: the flood does not fit into the days that were asked for."
