@@ -32,6 +32,7 @@ PAD = 5
 WRAP = Qt.TextFlag.TextWordWrap
 _SIGN = 20
 _GAP = 10
+_EDGE = 6
 _LOW = 0.25
 
 
@@ -115,7 +116,7 @@ class RowDelegate(QStyledItemDelegate):
 
 def _indent(row: Row) -> int:
     """Where the lines of a row begin: after its sign, if it has one."""
-    return 0 if isinstance(row, WorthRow) else _SIGN + _GAP
+    return _EDGE if isinstance(row, WorthRow) else _SIGN + _GAP
 
 
 def _row_of(index: _Index) -> Row:

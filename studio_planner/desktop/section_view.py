@@ -47,7 +47,7 @@ class SectionView(QWidget):
         super().__init__(parent)
         self._canvas = canvas
         self.lane: Lane | None = None
-        self.setFixedHeight(172)
+        self.setFixedHeight(160)
         self.setAccessibleName("Piece in section")
         canvas.redrawn.connect(self.update)
 
@@ -65,7 +65,7 @@ class SectionView(QWidget):
 
     @override
     def sizeHint(self) -> QSize:
-        return QSize(280, 190)
+        return QSize(280, 160)
 
     def slices(self) -> list[Slice]:
         """What is drawn, from the top down."""

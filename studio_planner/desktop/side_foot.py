@@ -16,6 +16,7 @@ if TYPE_CHECKING:
     from studio_planner.services.ribbons import Bar, Lane
 
 _SECTION, _WORTH = 0, 1
+_GAP = 2
 
 
 class SideFoot(QWidget):
@@ -32,6 +33,7 @@ class SideFoot(QWidget):
         self.worth = RowList(canvas, "Worth of the plan", "No plan is kept yet.", self)
         self._lay_out()
         self.tabs.currentChanged.connect(self._show_current)
+        self.worth.fitted.connect(self._fit_worth)
         canvas.redrawn.connect(self._recolour)
         self._recolour()
         self.show_lane(None, None)
@@ -51,11 +53,11 @@ class SideFoot(QWidget):
         self.sure.setFont(fonts.small)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
-        layout.setSpacing(2)
+        layout.setSpacing(_GAP)
         for part in (self.tabs, self.piece, self.sure, self.section, self.worth):
             layout.addWidget(part)
-        line = self.piece.sizeHint().height() + self.sure.sizeHint().height()
-        self.worth.setFixedHeight(self.section.height() + line + 2 * layout.spacing())
+        layout.addStretch(1)
+        self.setFixedHeight(self._tabs_height + self._page_height)
 
     def _recolour(self) -> None:
         palette = self._canvas.theme.palette
@@ -63,9 +65,16 @@ class SideFoot(QWidget):
         self.sure.setPalette(palette)
 
     @property
-    def height_wanted(self) -> int:
-        """The height of either page with its tabs."""
-        return self.tabs.sizeHint().height() + 2 + self.worth.height()
+    def _tabs_height(self) -> int:
+        return self.tabs.sizeHint().height() + _GAP
+
+    @property
+    def _page_height(self) -> int:
+        lines = self.piece.sizeHint().height() + self.sure.sizeHint().height()
+        return lines + self.section.height() + 2 * _GAP
+
+    def _fit_worth(self) -> None:
+        self.worth.setFixedHeight(self.worth.whole_rows_height(self._page_height))
 
     def show_page(self, *, worth: bool) -> None:
         """Show what the plan is worth, or the section."""

@@ -74,7 +74,7 @@ class SidePanel(QWidget):
         tall = self.height() >= _ROOM_FOR_FOOT
         self.foot.setVisible(tall)
         titles = sum(title.sizeHint().height() + 12 for title in self._titles)
-        room = self.height() - titles - (self.foot.height_wanted if tall else 0) - 22
+        room = self.height() - titles - (self.foot.height() if tall else 0) - 22
         spare = room - self.hands.wanted_height
         promises = self.promises.whole_rows_height(max(room // 2, spare))
         hands = self.hands.whole_rows_height(room - promises)

@@ -296,7 +296,7 @@ def test_planning_again_runs_apart_and_the_desk_shows_the_new_plan(
         desk.verbs["plan"].trigger()
         assert desk.planning.running
         assert not desk.title_bar.stop_button.isHidden()
-    assert desk.notice.words == "Planned again."
+    assert desk.notice.words.startswith("Planned again: ")
     assert desk.title_bar.stop_button.isHidden()
     assert desk.session is not None
     assert desk.session.revision > before

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import json
+import os
+import subprocess
 import sys
 from dataclasses import replace
 from types import ModuleType
@@ -238,6 +240,43 @@ def test_a_change_during_quick_planning_is_never_written_over_either(
     assert answer.code == 2
     assert "plan again" in answer.one_sentence
     assert read_studio(unplanned).plan is None
+
+
+KILLED = """
+import sys, threading
+from dataclasses import replace
+from types import ModuleType
+from studio_planner.planning.quick import quick_plan
+from studio_planner.terminal import plan_command
+from studio_planner.assembly import run
+
+def best_plan(studio, now, until=None, *, seconds, told):
+    plan = quick_plan(studio, now, until)
+    told(plan)
+    told(replace(plan, solved_seconds=1.5))
+    threading.Event().wait()
+
+module = ModuleType("studio_planner.planning.best")
+module.best_plan = best_plan
+sys.modules[module.__name__] = module
+plan_command.PAUSE_SECONDS = 0.0
+run(["plan", sys.argv[1], "--from", "2026-02-02T07:00", "--seconds", "60",
+     "--keep", "--json", "--progress"])
+"""
+
+
+def test_a_search_that_is_killed_leaves_the_plan_of_its_last_line(unplanned: Path) -> None:
+    with subprocess.Popen(  # noqa: S603 - our own script
+        [sys.executable, "-c", KILLED, str(unplanned)],
+        stdout=subprocess.PIPE,
+        text=True,
+        env={**os.environ, "PYTHONPATH": os.pathsep.join(sys.path)},
+    ) as search:
+        assert search.stdout is not None
+        told = [json.loads(search.stdout.readline())["progress"] for _ in range(2)]
+        search.kill()
+    assert [step["solved_seconds"] for step in told] == [0, 1.5]
+    assert read_planned(unplanned)[1].solved_seconds == 1.5
 
 
 def test_reasons_in_progress_are_on_one_line_too(terminal: Terminal, unplanned: Path) -> None:
