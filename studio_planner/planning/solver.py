@@ -13,13 +13,13 @@ from typing import TYPE_CHECKING
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterable, Sequence
 
-    from ortools.sat.python import cp_model
+    from ortools.sat.python import cp_model, cp_model_helper
 
-    Quantity = cp_model.LinearExprT
+    Quantity = cp_model.LinearExpr | int
     """A sum of unknowns and whole numbers."""
     Unknown = cp_model.IntVar
     """A whole number to be found."""
-    Flag = cp_model.IntVar | cp_model.NotBooleanVariable
+    Flag = cp_model_helper.Literal
     """A yes or no to be found."""
     Span = cp_model.IntervalVar
     """A start, a length and an end."""
@@ -90,20 +90,25 @@ class Model:
         self._cp = cp_model
         self._model = cp_model.CpModel()
         self._goal: Quantity | None = None
+        self._unknowns: list[Unknown] = []
 
     # Unknowns
 
     def between(self, low: int, high: int, name: str = "") -> Unknown:
         """A whole number from `low` to `high`."""
-        return self._model.new_int_var(low, high, name)
+        return self._made(self._model.new_int_var(low, high, name))
 
     def among(self, stretches: Iterable[tuple[int, int]], name: str = "") -> Unknown:
         """A whole number in one of some stretches (first, last)."""
-        return self._model.new_int_var_from_domain(self._domain(stretches), name)
+        return self._made(self._model.new_int_var_from_domain(self._domain(stretches), name))
 
     def flag(self, name: str = "") -> Unknown:
         """A yes or no."""
-        return self._model.new_bool_var(name)
+        return self._made(self._model.new_bool_var(name))
+
+    def _made(self, unknown: Unknown) -> Unknown:
+        self._unknowns.append(unknown)
+        return unknown
 
     @property
     def yes(self) -> Unknown:
@@ -187,6 +192,10 @@ class Model:
         self._model.clear_hints()  # type: ignore[no-untyped-call]
         for unknown, value in values:
             self._model.add_hint(unknown, value)
+
+    def hint_again(self, answer: Answer) -> None:
+        """Start the search at an answer."""
+        self.hint((unknown, answer.of(unknown)) for unknown in self._unknowns)
 
     def solve(
         self,

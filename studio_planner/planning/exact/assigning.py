@@ -1,0 +1,181 @@
+"""Gives rough lanes their very spots and people; where it can be, those that they had.
+
+Alike spots and alike people can always be given out in the order of starts when there are never
+more in use at once than there are; the model sees to that.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from studio_planner.planning.chain_times import Ground
+from studio_planner.planning.placements import Laid, Packed, Placement
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Iterator, Sequence
+
+    from studio_planner.planning.exact.answers import Rough
+    from studio_planner.planning.exact.frame import Frame
+
+Place = tuple[int, int, int]
+"""Lane, coat, piece of the lane."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Need:
+    """Something that needs one of several alike things from `start` to `end`."""
+
+    start: int
+    end: int
+    whom: tuple[object, ...]
+    among: tuple[str, ...]
+    had: str
+
+
+def assigned(frame: Frame, roughs: Sequence[Rough]) -> list[Placement] | None:
+    """Placements for all lanes at once; None when spots or people do not suffice after all."""
+    spots = _given(_spot_needs(frame, roughs))
+    people = _given(_hand_needs(roughs))
+    if spots is None or people is None:
+        return None
+    found = []
+    for at, rough in enumerate(roughs):
+        placement = _placement(frame, rough, at, spots, people)
+        if placement is None:
+            return None
+        found.append(placement)
+    return found
+
+
+def _given(needs: Iterable[_Need]) -> dict[tuple[object, ...], str] | None:
+    """Who or what each need gets; the earliest first, what it had before if that is free."""
+    free_from: dict[str, int] = {}
+    given: dict[tuple[object, ...], str] = {}
+    for need in sorted(needs, key=lambda one: (one.start, one.end)):
+        free = [key for key in need.among if free_from.get(key, need.start) <= need.start]
+        if not free:
+            return None
+        longest_busy = max(free, key=lambda key: free_from.get(key, 0))
+        chosen = need.had if need.had in free else longest_busy
+        free_from[chosen] = need.end
+        given[need.whom] = chosen
+    return given
+
+
+# Spots
+
+
+def _spot_needs(frame: Frame, roughs: Sequence[Rough]) -> Iterator[_Need]:
+    for at, rough in enumerate(roughs):
+        for first, last, until in _stays(frame, rough):
+            for piece in range(len(rough.chain.pieces)):
+                had = _spot_before(rough, first, piece)
+                fixed = rough.chain.tasks[first].fixed is not None
+                yield _Need(
+                    start=rough.starts[first],
+                    end=until,
+                    whom=(at, first, piece),
+                    among=(had,) if fixed else rough.spots[first].spots,
+                    had=had,
+                )
+                del last
+
+
+def _stays(frame: Frame, rough: Rough) -> Iterator[tuple[int, int, int]]:
+    """First and last coat of each stay on one spot, and when it ends."""
+    first = 0
+    for index in range(len(rough.starts)):
+        until = _freed(frame, rough, index)
+        last = index + 1 == len(rough.starts)
+        if last or until <= rough.starts[index + 1]:
+            yield first, index, until
+            first = index + 1
+
+
+def _freed(frame: Frame, rough: Rough, index: int) -> int:
+    task = rough.chain.tasks[index]
+    if task.stays and index + 1 < len(rough.starts):
+        return rough.starts[index + 1] + 1
+    handle = frame.means.edges.handle(task.product, rough.spots[index].place)
+    handled = handle.at(rough.starts[index] + task.block)
+    return frame.means.end if handled is None else handled
+
+
+def _spot_before(rough: Rough, index: int, piece: int) -> str:
+    fixed = rough.chain.tasks[index].fixed
+    if fixed is not None:
+        return fixed.spot
+    placed = rough.lane.placed
+    return "" if placed is None else placed.laid.grounds[index].spots[piece]
+
+
+# Hands
+
+
+def _hand_needs(roughs: Sequence[Rough]) -> Iterator[_Need]:
+    seen: set[str] = set()
+    for at, rough in enumerate(roughs):
+        placed = rough.lane.placed
+        for index, hands in enumerate(rough.hands):
+            label = rough.mixes[index]
+            if hands is None or (label and label in seen):
+                continue
+            seen.add(label)
+            task, start = rough.chain.tasks[index], rough.starts[index]
+            yield _Need(
+                start=start - task.lead,
+                end=start + task.block,
+                whom=("mix", label) if label else ("block", at, index),
+                among=hands.people,
+                had="" if placed is None else placed.people[index],
+            )
+        for index, hands in enumerate(rough.sanders):
+            sand = rough.joints[index].sand
+            if hands is not None and sand is not None:
+                had = "" if placed is None else placed.sanders[index] or ""
+                yield _Need(*sand, ("sand", at, index), hands.people, had)
+        for number, pack in enumerate(rough.packs):
+            packs = () if placed is None else placed.packed
+            had = packs[number].person if number < len(packs) else ""
+            yield _Need(pack.start, pack.end, ("pack", at, number), pack.hands.people, had)
+
+
+def _placement(
+    frame: Frame,
+    rough: Rough,
+    at: int,
+    spots: dict[tuple[object, ...], str],
+    people: dict[tuple[object, ...], str],
+) -> Placement | None:
+    grounds: list[Ground] = []
+    for first, last, _ in _stays(frame, rough):
+        mine = tuple(spots[at, first, piece] for piece in range(len(rough.chain.pieces)))
+        grounds += [Ground(rough.spots[first].place, mine)] * (last + 1 - first)
+    laid = Laid(rough.chain, tuple(grounds), rough.starts, rough.joints, rough.mixes)
+    packed = tuple(
+        Packed(pack.start, pack.end, people["pack", at, number])
+        for number, pack in enumerate(rough.packs)
+    )
+    gate = None if rough.chain.order is None else rough.chain.order.gate.stage
+    if packed and gate is not None:
+        ready = frame.finisher.gate(laid, gate)
+        if ready is None or ready > min(pack.start for pack in packed):
+            return None
+    packed = tuple(sorted(packed, key=lambda pack: pack.start))
+    return Placement(
+        laid=laid,
+        people=tuple(_person(rough, at, index, people) for index in range(len(rough.starts))),
+        sanders=tuple(people.get(("sand", at, index)) for index in range(len(rough.starts))),
+        packed=packed,
+        score=frame.finisher.score(laid, packed),
+    )
+
+
+def _person(rough: Rough, at: int, index: int, people: dict[tuple[object, ...], str]) -> str:
+    if rough.chain.tasks[index].fixed is not None:
+        return ""
+    placed = rough.lane.placed
+    label = rough.mixes[index]
+    known = people.get(("mix", label)) if label else people.get(("block", at, index))
+    return known or ("" if placed is None else placed.people[index])

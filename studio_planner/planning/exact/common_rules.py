@@ -1,0 +1,221 @@
+"""The rules between lanes: hands, spots, dust, shared mixes; and the goals over all."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from studio_planner.planning.exact.lane_rules import LaneRules, wet_spans
+from studio_planner.planning.worth import MOVED_SECONDS
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Sequence
+
+    from studio_planner.craft.orders import Order
+    from studio_planner.planning.exact.draft import Draft, LaneUnknowns
+    from studio_planner.planning.exact.lanes import Settled, Spans
+    from studio_planner.planning.exact.rooms import LaneRoom
+    from studio_planner.planning.exact.sharing import Coat, Sharing
+    from studio_planner.planning.exact.unknowns import CoatUnknowns
+    from studio_planner.planning.solver import Flag, Quantity, Span
+
+
+def drafted(
+    draft: Draft, rooms: Sequence[LaneRoom], sharing: Sharing, settled: Settled
+) -> Draft:
+    """Build the whole model of some lanes among what is settled."""
+    for room in rooms:
+        LaneRules(draft, room).add()
+    follows = _share(draft, sharing)
+    _blocks(draft, follows)
+    _limit_hands(draft, settled)
+    _limit_spots(draft, settled)
+    _keep_dust_away(draft, settled)
+    _count_moved(draft)
+    _promise(draft)
+    draft.goals.mixes = _mixes(draft, follows)
+    return draft
+
+
+# Shared mixes
+
+
+def _share(draft: Draft, sharing: Sharing) -> dict[Coat, list[Flag]]:
+    """Say what it means that coats share a mix; the flags with which each coat follows."""
+    follows: dict[Coat, list[Flag]] = {}
+    for leader, follower in sharing.pairs:
+        one, other = _coat(draft, leader), _coat(draft, follower)
+        if one.known_start is None and other.known_start is None:
+            flag = draft.model.flag()
+            draft.together[leader, follower] = flag
+            follows.setdefault(follower, []).append(flag)
+    for flags in follows.values():
+        draft.model.at_most_one(flags)
+    for (leader, follower), flag in draft.together.items():
+        one, other = _coat(draft, leader), _coat(draft, follower)
+        draft.model.equal(one.start, other.start, [flag])
+        draft.model.equal(one.minutes, other.minutes, [flag])
+        for first in follows.get(leader, []):
+            draft.model.at_most_one([flag, first])
+    for coat in sharing.portions:
+        _lengthen(draft, sharing, coat, follows.get(coat, []))
+    return follows
+
+
+def _lengthen(draft: Draft, sharing: Sharing, coat: Coat, follows: list[Flag]) -> None:
+    """A block that leads is as long as all that follow; one alone as long as its own work."""
+    mine = _coat(draft, coat)
+    if mine.known_start is not None:
+        return
+    led = [
+        (sharing.portions[one], draft.together[coat, one])
+        for one in sharing.led_by(coat)
+        if (coat, one) in draft.together
+    ]
+    own = sharing.portions[coat]
+    minutes: Quantity = own.alone // 60
+    for other, flag in led:
+        minutes += other.own // 60 * flag
+    draft.model.equal(mine.minutes, minutes, [~flag for flag in follows])
+    if led:
+        draft.model.at_least(sharing.most_together(coat), sum(flag for _, flag in led))
+        grams = sum(_milligrams(other.grams) * flag for other, flag in led)
+        draft.model.at_least(_milligrams(own.limit) - _milligrams(own.grams), grams)
+
+
+def _milligrams(grams: float) -> int:
+    return round(grams * 1000)
+
+
+def _blocks(draft: Draft, follows: dict[Coat, list[Flag]]) -> None:
+    """Put every block, with turning before it, into somebody's hours; what follows is led."""
+    for at, lane in enumerate(draft.lanes):
+        for index, coat in enumerate(lane.coats):
+            if coat.known_start is None:
+                _block(draft, coat, follows.get((at, index), []))
+
+
+def _block(draft: Draft, coat: CoatUnknowns, follows: list[Flag]) -> None:
+    lead = draft.grid.length(coat.task.lead)
+    slots = coat.slots(draft.grid.step) + lead
+    for hands, flag in coat.by:
+        there = [*draft.flags(flag), *(~one for one in follows)]
+        draft.busy[hands].append(draft.span(coat.start - lead, slots, *there))
+
+
+def _mixes(draft: Draft, follows: dict[Coat, list[Flag]]) -> Quantity:
+    """How many mixes are made: one for each new coat that does not follow another."""
+    count = sum(coat.known_start is None for lane in draft.lanes for coat in lane.coats)
+    return count - sum(flag for flags in follows.values() for flag in flags)
+
+
+# Hands and spots
+
+
+def _limit_hands(draft: Draft, settled: Settled) -> None:
+    for hands, spans in draft.busy.items():
+        taken = [
+            span
+            for person in hands.people
+            for span in _fixed(draft, settled.hands.get(person, []))
+        ]
+        if len(hands.people) == 1:
+            draft.model.one_at_a_time([*spans, *taken])
+        elif spans:
+            every = [*spans, *taken]
+            draft.model.capacity(every, [1] * len(every), len(hands.people))
+
+
+def _limit_spots(draft: Draft, settled: Settled) -> None:
+    for spots, held in draft.held.items():
+        taken = [
+            span for spot in spots.spots for span in _fixed(draft, settled.spots.get(spot, []))
+        ]
+        spans = [span for span, _ in held]
+        needs = [need for _, need in held]
+        if spans:
+            draft.model.capacity(
+                [*spans, *taken], [*needs, *([1] * len(taken))], len(spots.spots)
+            )
+
+
+def _slotted(draft: Draft, spans: Iterable[tuple[int, int]]) -> Iterable[tuple[int, int]]:
+    """Begin and length in slots of spans of seconds, on the safe side."""
+    far = draft.frame.reaches.far
+    for start, end in spans:
+        begin, until = draft.grid.down(start), min(draft.grid.up(end), far)
+        if until > begin:
+            yield begin, until - begin
+
+
+def _keep_dust_away(draft: Draft, settled: Settled) -> None:
+    """No sanding while something wet is uncovered, none before a pour has settled.
+
+    Two people never sand at once here; a plan may do without.
+    """
+    if not draft.sandings and not settled.sanding:
+        return
+    for lane in draft.lanes:
+        wet_spans(draft, lane)
+    settle = draft.frame.means.shop.settle
+    wet = _fixed(draft, _united((start - settle, end) for start, end in settled.wet))
+    sanding = _fixed(draft, _united(settled.sanding))
+    spans, sandings = [*draft.wet, *wet], [*draft.sandings, *sanding]
+    most = len(spans) + 1
+    needs = [1] * len(spans) + [most] * len(sandings)
+    draft.model.capacity([*spans, *sandings], needs, most)
+
+
+def _fixed(draft: Draft, spans: Iterable[tuple[int, int]]) -> list[Span]:
+    return [draft.model.fixed_span(*one) for one in _slotted(draft, spans)]
+
+
+def _united(spans: Iterable[tuple[int, int]]) -> Spans:
+    found: Spans = []
+    for start, end in sorted(spans):
+        if found and start <= found[-1][1]:
+            found[-1] = (found[-1][0], max(end, found[-1][1]))
+        else:
+            found.append((start, end))
+    return found
+
+
+# Goals
+
+
+def _count_moved(draft: Draft) -> None:
+    """Count the pours that start more than half an hour away from where they were."""
+    allowed = MOVED_SECONDS // draft.grid.step
+    for lane in draft.lanes:
+        for coat in lane.coats if draft.frame.before else ():
+            if coat.known_start is not None:
+                continue
+            for piece in lane.room.lane.chain.pieces:
+                then = draft.frame.before.get((piece.key, coat.task.coat.key))
+                if then is not None:
+                    slot = draft.grid.down(then)
+                    moved = draft.model.flag()
+                    draft.model.inside(coat.start, [(slot - allowed, slot + allowed)], [~moved])
+                    draft.goals.moved += moved
+
+
+def _promise(draft: Draft) -> None:
+    """Each order leaves when the last of its pieces in the model is packed."""
+    orders: dict[str, tuple[Order, list[LaneUnknowns]]] = {}
+    for lane in draft.lanes:
+        order = lane.room.lane.chain.order
+        if order is not None:
+            orders.setdefault(order.key, (order, []))[1].append(lane)
+    for order, lanes in orders.values():
+        first = max(lane.room.first_packed for lane in lanes)
+        last = min(lane.room.last_packed for lane in lanes)
+        packed = draft.model.between(0, last)
+        for lane in lanes:
+            for pack in lane.packs:
+                draft.model.at_least(packed, pack.start + pack.slots)
+        late, lacking = draft.frame.promised(order).bind(draft.model, packed, first, last)
+        draft.goals.late += late
+        draft.goals.spare += lacking
+
+
+def _coat(draft: Draft, coat: Coat) -> CoatUnknowns:
+    return draft.lanes[coat[0]].coats[coat[1]]

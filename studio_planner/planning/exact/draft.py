@@ -1,0 +1,120 @@
+"""The parts of an exact model while it is built: unknowns of lanes, and what they take."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from typing import TYPE_CHECKING
+
+from studio_planner.planning.exact.unknowns import CoatMaker
+from studio_planner.planning.solver import Model
+
+if TYPE_CHECKING:
+    from studio_planner.planning.exact.choices import AlikeHands, AlikeSpots
+    from studio_planner.planning.exact.frame import Frame
+    from studio_planner.planning.exact.rooms import LaneRoom
+    from studio_planner.planning.exact.sharing import Coat
+    from studio_planner.planning.exact.unknowns import CoatUnknowns
+    from studio_planner.planning.solver import Flag, Quantity, Span
+
+
+@dataclass(slots=True)
+class WorkUnknowns:
+    """Sanding or packing: its slot, its length in slots, and whose hands."""
+
+    start: Quantity
+    slots: int
+    by: list[tuple[AlikeHands, Flag]]
+
+
+@dataclass(slots=True)
+class JointUnknowns:
+    """How a coat meets the one below: the flag of each way, and the sanding if scuffed."""
+
+    safe: Flag | None = None
+    tested: Flag | None = None
+    scuffed: Flag | None = None
+    sanding: WorkUnknowns | None = None
+
+
+@dataclass(slots=True)
+class LaneUnknowns:
+    """A lane in the model: its coats, joints, and packing."""
+
+    room: LaneRoom
+    coats: list[CoatUnknowns]
+    joints: dict[int, JointUnknowns] = field(default_factory=dict)
+    packs: list[WorkUnknowns] = field(default_factory=list)
+
+
+@dataclass(slots=True)
+class Goals:
+    """Each goal as a quantity to be made small; times in seconds or slots."""
+
+    late: Quantity = 0
+    scuffed: Quantity = 0
+    tested: Quantity = 0
+    moved: Quantity = 0
+    spare: Quantity = 0
+    mixes: Quantity = 0
+    ends: Quantity = 0
+
+
+class Draft:
+    """A model in the making."""
+
+    def __init__(self, frame: Frame) -> None:
+        """Start with nothing."""
+        self.frame = frame
+        self.grid = frame.grid
+        self.model = Model()
+        self.maker = CoatMaker(self.model, frame.choices, frame.reaches)
+        self.yes = self.maker.yes
+        self.goals = Goals()
+        self.lanes: list[LaneUnknowns] = []
+        self.together: dict[tuple[Coat, Coat], Flag] = {}
+        self.busy: dict[AlikeHands, list[Span]] = {one: [] for one in frame.choices.hands}
+        self.held: dict[AlikeSpots, list[tuple[Span, int]]] = {
+            one: [] for one in frame.choices.spots
+        }
+        self.wet: list[Span] = []
+        self.sandings: list[Span] = []
+
+    def flags(self, *flags: Flag) -> list[Flag]:
+        """Those of some flags that are not always set."""
+        return [flag for flag in flags if flag is not self.yes]
+
+    def span(self, start: Quantity, slots: Quantity, *when: Flag) -> Span:
+        """A stretch of time of known or unknown length, there when all the flags are set."""
+        if isinstance(slots, int):
+            return self._there(start, slots, start + slots, when)
+        length = self.model.between(0, self.frame.reaches.far)
+        end = self.model.between(0, 2 * self.frame.reaches.far)
+        self.model.equal(length, slots)
+        return self._there(start, length, end, when)
+
+    def span_until(self, start: Quantity, until: Quantity, *when: Flag) -> Span:
+        """A stretch of time from one slot to another, there when all the flags are set."""
+        length = self.model.between(0, 3 * self.frame.reaches.far)
+        return self._there(start, length, until, when)
+
+    def _there(
+        self, start: Quantity, slots: Quantity, end: Quantity, when: tuple[Flag, ...]
+    ) -> Span:
+        there = self.flags(*when)
+        if not there:
+            return self.model.span(start, slots, end)
+        return self.model.span(start, slots, end, self.all_of(there))
+
+    def all_of(self, flags: list[Flag]) -> Flag:
+        """A flag that is set when all of some are."""
+        if len(flags) == 1:
+            return flags[0]
+        both = self.model.flag()
+        for flag in flags:
+            self.model.some([flag], [both])
+        self.model.some([both, *(~flag for flag in flags)])
+        return both
+
+    def never(self) -> None:
+        """Say that the model has no answer."""
+        self.model.some([~self.yes])

@@ -1,0 +1,93 @@
+"""Starts the solver at lanes as they are placed, with a value for everything that follows."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.pieces import Joint
+from studio_planner.craft.plans import Trust
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+
+    from studio_planner.planning.exact.choices import AlikeHands
+    from studio_planner.planning.exact.draft import Draft, LaneUnknowns, WorkUnknowns
+    from studio_planner.planning.exact.unknowns import CoatUnknowns
+    from studio_planner.planning.placements import Placement
+    from studio_planner.planning.solver import Flag, Quantity, Unknown
+
+
+class Hints:
+    """Values of unknowns at the lanes as placed."""
+
+    def __init__(self, draft: Draft) -> None:
+        """Read all lanes of a draft."""
+        self._draft = draft
+        self.values: dict[int, tuple[Unknown, int]] = {}
+        for at, lane in enumerate(draft.lanes):
+            placed = lane.room.lane.placed
+            if placed is not None:
+                self._lane(at, lane, placed)
+        self._shared()
+
+    def _set(self, unknown: Quantity | Flag, value: int) -> None:
+        index = getattr(unknown, "index", -1)
+        if index >= 0 and unknown is not self._draft.yes:
+            self.values[index] = (unknown, value)  # type: ignore[assignment]
+
+    def _lane(self, at: int, lane: LaneUnknowns, placed: Placement) -> None:
+        laid = placed.laid
+        for index, coat in enumerate(lane.coats):
+            if coat.known_start is None:
+                slot = self._draft.grid.up(laid.starts[index])
+                self._coat(coat, slot, placed, index)
+        for index, joint in lane.joints.items():
+            found = laid.joints[index]
+            tested = found.trust is Trust.TEST_FIRST
+            scuffed = found.joint is Joint.SCUFFED
+            for flag, value in (
+                (joint.safe, not tested and not scuffed),
+                (joint.tested, tested),
+                (joint.scuffed, scuffed),
+            ):
+                if flag is not None:
+                    self._set(flag, int(value))
+            if joint.sanding is not None and found.sand is not None:
+                self._work(joint.sanding, found.sand[0], placed.sanders[index])
+        for pack, packed in zip(lane.packs, placed.packed, strict=False):
+            self._work(pack, packed.start, packed.person)
+        del at
+
+    def _coat(self, coat: CoatUnknowns, slot: int, placed: Placement, index: int) -> None:
+        laid = placed.laid
+        self._set(coat.start, slot)
+        for part, flag in coat.parts:
+            self._set(flag, int(part.first <= slot <= part.last))
+        for seconds, flag in coat.lasting:
+            self._set(flag, int(seconds == laid.chain.tasks[index].block))
+        spots = laid.grounds[index].spots
+        for alike, flag in coat.on:
+            self._set(flag, int(bool(spots) and spots[0] in alike.spots))
+        self._whose(coat.by, placed.people[index])
+
+    def _work(self, work: WorkUnknowns, start: int, person: str | None) -> None:
+        self._set(work.start, self._draft.grid.up(start))
+        self._whose(work.by, person)
+
+    def _whose(self, by: Sequence[tuple[AlikeHands, Flag]], person: str | None) -> None:
+        for hands, flag in by:
+            self._set(flag, int(person in hands.people))
+
+    def _shared(self) -> None:
+        """Of coats that share a mix the first in the order of pairs leads."""
+        led: set[tuple[int, int]] = set()
+        for (leader, follower), flag in self._draft.together.items():
+            same = self._mix(leader) and self._mix(leader) == self._mix(follower)
+            leads = bool(same) and leader not in led and follower not in led
+            if leads:
+                led.add(follower)
+            self._set(flag, int(leads))
+
+    def _mix(self, coat: tuple[int, int]) -> str:
+        placed = self._draft.lanes[coat[0]].room.lane.placed
+        return "" if placed is None else placed.laid.mix(coat[1])

@@ -1,0 +1,265 @@
+"""The rules of one lane by itself: order of blocks, joints, faces, tape, its spot, its packing."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+from typing import TYPE_CHECKING
+
+from studio_planner.planning.chain_times import narrow_windows
+from studio_planner.planning.exact.asked import cover_stage
+from studio_planner.planning.exact.choices import is_wet
+from studio_planner.planning.exact.draft import JointUnknowns, LaneUnknowns, WorkUnknowns
+from studio_planner.planning.exact.grid import joined_slots
+from studio_planner.planning.exact.reaches import not_after, not_before
+from studio_planner.science.stages import Stage
+
+if TYPE_CHECKING:
+    from studio_planner.planning.exact.asked import Joining
+    from studio_planner.planning.exact.choices import AlikeSpots
+    from studio_planner.planning.exact.draft import Draft
+    from studio_planner.planning.exact.rooms import LaneRoom
+    from studio_planner.planning.exact.unknowns import CoatUnknowns
+    from studio_planner.planning.solver import Flag, Quantity
+
+
+class LaneRules:
+    """Adds one lane to a draft."""
+
+    def __init__(self, draft: Draft, room: LaneRoom) -> None:
+        """Take the lane's room."""
+        self._draft = draft
+        self._model = draft.model
+        self._maker = draft.maker
+        self._room = room
+        self._chain = room.lane.chain
+        self._lane = LaneUnknowns(room=room, coats=[])
+
+    def add(self) -> LaneUnknowns:
+        """Add the lane with all its rules."""
+        for index in range(len(self._chain.tasks)):
+            self._lane.coats.append(self._coat(index))
+        self._keep_order()
+        for index in range(self._chain.first, len(self._chain.tasks)):
+            self._join(index)
+            self._turn(index)
+        for index in range(len(self._chain.tasks)):
+            self._pull_and_trim(index)
+        self._stay()
+        self._pack()
+        self._draft.lanes.append(self._lane)
+        return self._lane
+
+    # Coats
+
+    def _coat(self, index: int) -> CoatUnknowns:
+        task, room = self._chain.tasks[index], self._room
+        if task.fixed is not None:
+            where = self._spots_with(task.fixed.spot)
+            return self._maker.poured(task, where, int(task.fixed.start.timestamp()))
+        placed = room.lane.placed
+        if index in room.settled and placed is not None:
+            shared = placed.laid.chain.tasks[index]
+            where = self._spots_with(placed.laid.grounds[index].spots[0])
+            return self._maker.poured(shared, where, placed.starts[index])
+        reaches = room.asked.of(index, room.lengths)
+        asked = [(place, reach) for place in self._places() for reach in reaches]
+        return self._maker.free(
+            task, room.spots, room.starts[index], asked, room.windows[index]
+        )
+
+    def _places(self) -> list[str]:
+        return list(dict.fromkeys(spots.place for spots in self._room.spots))
+
+    def _spots_with(self, spot: str) -> AlikeSpots:
+        return next(one for one in self._draft.frame.choices.spots if spot in one.spots)
+
+    def _keep_order(self) -> None:
+        """No block of a piece begins, turning included, before the one before is over."""
+        for before, after in pairwise(self._lane.coats):
+            if after.known_start is not None:
+                continue
+            lead = self._draft.grid.length(after.task.lead)
+            self._model.at_least(after.start, self._end(before) + lead)
+
+    def _end(self, coat: CoatUnknowns) -> Quantity:
+        """The first slot after a coat's block."""
+        if coat.known_start is not None:
+            return self._draft.grid.up(coat.known_start + coat.task.block)
+        return coat.start + coat.slots(self._draft.grid.step)
+
+    # Joints
+
+    def _join(self, index: int) -> None:
+        task, coat = self._chain.tasks[index], self._lane.coats[index]
+        if task.below is None or coat.known_start is not None:
+            return
+        below = self._lane.coats[task.below]
+        joint = JointUnknowns()
+        ways: list[Flag] = []
+        lengths = [seconds for seconds, _ in coat.lasting]
+        for tested, window in self._room.asked.joinings(task, lengths):
+            flag = self._model.flag()
+            self._in_window(coat, below, window, flag)
+            ways.append(flag)
+            joint.safe, joint.tested = (joint.safe, flag) if tested else (flag, joint.tested)
+        if self._room.asked.scuffs(task):
+            joint.scuffed = self._model.flag()
+            joint.sanding = self._sand(index, joint.scuffed)
+            ways.append(joint.scuffed)
+        self._model.exactly_one(ways)
+        self._lane.joints[index] = joint
+        pieces = len(self._chain.pieces)
+        self._draft.goals.scuffed += 0 if joint.scuffed is None else pieces * joint.scuffed
+        self._draft.goals.tested += 0 if joint.tested is None else pieces * joint.tested
+
+    def _in_window(
+        self, coat: CoatUnknowns, below: CoatUnknowns, window: Joining, when: Flag
+    ) -> None:
+        if window.opens is not None:
+            self._maker.waits_for(coat.start, below, window.opens, [when])
+        for length, reach in window.closes.items():
+            lasts = next(flag for seconds, flag in coat.lasting if seconds == length)
+            flags = [when, *self._draft.flags(lasts)]
+            self._maker.in_time_for(coat.start, below, reach, flags)
+
+    def _sand(self, index: int, when: Flag) -> WorkUnknowns:
+        """Sanding, turning first where it has to be; then the dust settles, then the coat."""
+        task, draft = self._chain.tasks[index], self._draft
+        means, grid = draft.frame.means, draft.grid
+        count = sum(piece.count for piece in self._chain.pieces)
+        seconds = means.sand_seconds * count + task.lead
+        work = self._work(seconds, when)
+        draft.sandings.append(draft.span(work.start, work.slots, when))
+        below = task.below or 0
+        self._maker.waits_for(
+            work.start, self._lane.coats[below], not_before(Stage.SANDABLE), [when]
+        )
+        for other in task.rests_on:
+            self._maker.waits_for(
+                work.start, self._lane.coats[other], not_before(Stage.HANDLE), [when]
+            )
+        for other in range(below, index):
+            self._model.at_least(work.start, self._end(self._lane.coats[other]), [when])
+        for other in range(below + 1, index):
+            self._covered(work.start, self._lane.coats[other], when)
+        settle = max(means.shop.settle, task.lead)
+        rest = grid.length(seconds + settle)
+        self._model.at_least(self._lane.coats[index].start, work.start + rest, [when])
+        return work
+
+    def _covered(self, by: Quantity, coat: CoatUnknowns, when: Flag) -> None:
+        stage = cover_stage(coat.task.product)
+        if stage is not None:
+            self._maker.waits_for(by, coat, not_before(stage), [when])
+
+    def _work(self, seconds: int, when: Flag | None = None) -> WorkUnknowns:
+        """Work by hand in somebody's hours."""
+        choices = self._draft.frame.choices
+        hours = {hands: choices.for_steps(hands, seconds) for hands in choices.hands}
+        hours = {hands: found for hands, found in hours.items() if found}
+        start = self._model.among(
+            joined_slots(s for found in hours.values() for s in found) or [(0, 0)]
+        )
+        by = self._maker.one_of(list(hours))
+        slots = self._draft.grid.length(seconds)
+        for hands, flag in by:
+            if len(by) > 1:
+                self._model.inside(start, hours[hands], [flag])
+            there = self._draft.flags(flag, self._draft.yes if when is None else when)
+            self._draft.busy[hands].append(self._draft.span(start, slots, *there))
+        if not hours:
+            self._model.some([~(self._draft.yes if when is None else when)])
+        return WorkUnknowns(start=start, slots=slots, by=by)
+
+    # Faces, tape and drips
+
+    def _turn(self, index: int) -> None:
+        """What a piece lies on can be handled before it is turned for a coat."""
+        task, coat = self._chain.tasks[index], self._lane.coats[index]
+        for other in task.rests_on if coat.known_start is None else ():
+            reach = not_before(Stage.HANDLE, extra=task.lead)
+            self._maker.waits_for(coat.start, self._lane.coats[other], reach)
+
+    def _pull_and_trim(self, index: int) -> None:
+        """Somebody is awake in the safe window, and before the next block of the piece."""
+        coat = self._lane.coats[index]
+        if coat.known_start is not None:
+            return
+        seconds = self._draft.frame.means.tape_seconds
+        for opens, closes in narrow_windows(coat.task.coat):
+            step = self._model.among(self._draft.frame.choices.awake(seconds))
+            self._maker.waits_for(step, coat, not_before(opens))
+            self._maker.in_time_for(step, coat, not_after(closes, extra=seconds))
+            if index + 1 < len(self._lane.coats):
+                after = self._lane.coats[index + 1]
+                rest = self._draft.grid.length(seconds + after.task.lead)
+                self._model.at_least(after.start, step + rest)
+
+    # Spots
+
+    def _stay(self) -> None:
+        """Each coat keeps its spot until handle, or until the next coat on the same one."""
+        far = self._draft.frame.reaches.far
+        for index, coat in enumerate(self._lane.coats):
+            last = index + 1 == len(self._lane.coats)
+            following = None if last else self._lane.coats[index + 1]
+            if following is not None and following.known_start is not None and coat.task.fixed:
+                continue
+            until: Quantity = self._model.between(-far, far + 1)
+            if following is None:
+                self._maker.waits_for(until, coat, not_before(Stage.HANDLE))
+            else:
+                self._until_the_next(index, coat, following, until)
+            self._hold(coat, until)
+
+    def _until_the_next(
+        self, index: int, coat: CoatUnknowns, following: CoatUnknowns, until: Quantity
+    ) -> None:
+        stays = self._draft.yes if coat.task.stays else self._model.flag()
+        model = self._model
+        model.at_least(until, following.start, [stays])
+        for spots, on in coat.on:
+            same = [flag for other, flag in following.on if other is spots]
+            model.some([*same, ~stays], self._draft.flags(on))
+        if coat.task.stays:
+            return
+        self._maker.waits_for(until, coat, not_before(Stage.HANDLE), [~stays])
+        lead = following.task.lead if index + 1 == self._chain.first else 0
+        reach = not_before(Stage.HANDLE, extra=lead)
+        self._maker.waits_for(following.start, coat, reach, [~stays])
+
+    def _hold(self, coat: CoatUnknowns, until: Quantity) -> None:
+        draft, pieces = self._draft, len(self._chain.pieces)
+        for spots, on in coat.on:
+            draft.held[spots].append((draft.span_until(coat.start, until, on), pieces))
+
+    # Packing
+
+    def _pack(self) -> None:
+        chain, order = self._chain, self._chain.order
+        coats = self._lane.coats
+        if order is None:
+            self._draft.goals.ends += len(chain.pieces) * self._end(coats[-1])
+            return
+        for _ in chain.pieces:
+            work = self._work(order.packing_minutes * 60)
+            for index, stage in self._room.asked.gates.items():
+                self._maker.waits_for(work.start, coats[index], not_before(stage))
+            self._model.at_least(work.start, self._end(coats[-1]))
+            self._model.at_least(self._room.last_packed, work.start + work.slots)
+            self._lane.packs.append(work)
+            self._draft.goals.ends += work.start + work.slots
+
+
+def wet_spans(draft: Draft, lane: LaneUnknowns) -> None:
+    """Note from when to when each coat must not get dust: from settling before it to cover."""
+    far, settle = draft.frame.reaches.far, draft.grid.length(draft.frame.means.shop.settle)
+    for coat in lane.coats:
+        if not is_wet(coat.task):
+            continue
+        stage = cover_stage(coat.task.product)
+        until = draft.model.between(0, far + 1)
+        draft.model.at_least(until, coat.start + coat.slots(draft.grid.step))
+        if stage is not None:
+            draft.maker.waits_for(until, coat, not_before(stage))
+        draft.wet.append(draft.span_until(coat.start - settle, until))

@@ -1,0 +1,91 @@
+"""The chains that a model places, one lane each, and what is settled around them."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field, replace
+from typing import TYPE_CHECKING
+
+from studio_planner.planning.chain_times import Ground
+from studio_planner.planning.placements import Laid, Placement
+from studio_planner.planning.worth import mix_label
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Sequence
+
+    from studio_planner.planning.problem import Chain
+
+Spans = list[tuple[int, int]]
+"""Seconds from..to."""
+
+
+@dataclass(frozen=True, slots=True)
+class Lane:
+    """A chain, and its coats as they are placed so far; None: not yet."""
+
+    chain: Chain
+    placed: Placement | None
+
+    @property
+    def key(self) -> str:
+        """The key of its first piece: no two lanes have the same."""
+        return self.chain.pieces[0].key
+
+
+@dataclass(slots=True)
+class Settled:
+    """What other lanes take and a model cannot change, in seconds.
+
+    `hands` by person, `spots` by spot; `wet` uncovered work and `sanding`.
+    """
+
+    hands: dict[str, Spans] = field(default_factory=dict)
+    spots: dict[str, Spans] = field(default_factory=dict)
+    wet: Spans = field(default_factory=list)
+    sanding: Spans = field(default_factory=list)
+
+
+def lanes_apart(placed: Iterable[Placement], alone: Sequence[Chain]) -> list[Lane]:
+    """A lane for each piece; twins that were placed together share their mixes by name.
+
+    `alone` are the chains of single pieces, in the order that the lanes get. Twins that are
+    turned or sanded together cannot be taken apart: their lanes are not placed.
+    """
+    single = {chain.pieces[0].key: chain for chain in alone}
+    found: dict[str, Lane] = {}
+    for placement in placed:
+        for lane in _apart(placement, single):
+            found[lane.key] = lane
+    return [found.get(key, Lane(chain, None)) for key, chain in single.items()]
+
+
+def _apart(placement: Placement, single: dict[str, Chain]) -> list[Lane]:
+    chain = placement.chain
+    if len(chain.pieces) == 1:
+        return [Lane(single[chain.pieces[0].key], placement)]
+    turned = any(task.lead for task in chain.tasks[chain.first :])
+    if turned or any(joint.sand for joint in placement.laid.joints):
+        return []
+    return [
+        _one_twin(placement, index, single[piece.key])
+        for index, piece in enumerate(chain.pieces)
+    ]
+
+
+def _one_twin(placement: Placement, index: int, single: Chain) -> Lane:
+    """One of several twins as a piece of its own, in the blocks that it shares with them."""
+    laid = placement.laid
+    tasks = tuple(
+        replace(own, block=shared.block)
+        for own, shared in zip(single.tasks, laid.chain.tasks, strict=True)
+    )
+    own = Laid(
+        chain=replace(single, tasks=tasks),
+        grounds=tuple(Ground(g.place, g.spots[index : index + 1]) for g in laid.grounds),
+        starts=laid.starts,
+        joints=laid.joints,
+        mixes=tuple(mix_label(placement, at) for at in range(len(laid.starts))),
+    )
+    packed = placement.packed[index : index + 1]
+    last = packed[-1].end if packed else placement.score[4]
+    score = (*placement.score[:4], last)
+    return Lane(single, replace(placement, laid=own, packed=packed, score=score))

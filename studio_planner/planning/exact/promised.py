@@ -1,0 +1,109 @@
+"""An order in the exact model: when it can leave, how late that is, and what is spare."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import UTC, datetime, timedelta
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.orders import Promise
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from studio_planner.craft.orders import Order
+    from studio_planner.craft.studio import Studio
+    from studio_planner.planning.exact.grid import Grid
+    from studio_planner.planning.solver import Model, Quantity
+
+HOUR = 3600
+"""Weighted lateness and lacking spare are counted in seconds."""
+
+
+@dataclass(frozen=True, slots=True)
+class Leaving:
+    """One way to leave: packed by a slot, it is so late and lacks so much spare."""
+
+    packed_by: int
+    late: int
+    lacking: int
+
+
+class Promised:
+    """What an order's packing means for its promise."""
+
+    def __init__(self, studio: Studio, order: Order, grid: Grid) -> None:
+        """Look at one order."""
+        self._order = order
+        self._grid = grid
+        self._zone = studio.time_zone
+        self._due = order.due(self._zone)
+        self._spare = round(studio.settings.spare_hours * HOUR)
+
+    def leaving(self, packed: int) -> Leaving:
+        """What it means when the last piece is packed at the end of a slot."""
+        leaves = self._order.leaves(self._zone, self._moment(packed))
+        ahead = (self._due - leaves).total_seconds()
+        late = round(self._order.weight * max(0.0, -ahead))
+        return Leaving(packed, late, round(max(0.0, self._spare - max(0.0, ahead))))
+
+    def packed_by(self, most_late: int) -> int:
+        """The last slot at which it may be packed to be so late at the most."""
+        late = self._due + timedelta(seconds=most_late / self._order.weight)
+        if self._order.promise is Promise.MARKET:
+            return self._grid.down(late.timestamp())
+        last = self._due
+        while True:
+            after = self._order.courier.next_pick_up(self._zone, last + timedelta(seconds=1))
+            if after > late:
+                return self._grid.down(last.timestamp())
+            last = after
+
+    def bind(
+        self, model: Model, packed: Quantity, first: int, last: int
+    ) -> tuple[Quantity, Quantity]:
+        """Lateness and lacking spare when `packed` lies in the slots first..last."""
+        if self._order.promise is Promise.MARKET:
+            return self._to_the_market(model, packed, last)
+        leavings = list(self._leavings(first, last))
+        if len(leavings) == 1:
+            return leavings[0].late, leavings[0].lacking
+        flags = [model.flag() for _ in leavings]
+        model.exactly_one(flags)
+        both = list(zip(leavings, flags, strict=True))
+        model.at_least(sum(one.packed_by * flag for one, flag in both), packed)
+        late = sum(one.late * flag for one, flag in both)
+        return late, sum(one.lacking * flag for one, flag in both)
+
+    def _leavings(self, first: int, last: int) -> Iterator[Leaving]:
+        """One way for each pick-up from `first` on until `last` is met; alike ones are one."""
+        found: Leaving | None = None
+        after = self._moment(first)
+        while True:
+            pick_up = self._order.courier.next_pick_up(self._zone, after)
+            now = self.leaving(min(self._grid.down(pick_up.timestamp()), max(first, last)))
+            if found is not None and (found.late, found.lacking) != (now.late, now.lacking):
+                yield found
+            found = now
+            if found.packed_by >= last:
+                yield found
+                return
+            after = pick_up + timedelta(seconds=1)
+
+    def _to_the_market(
+        self, model: Model, packed: Quantity, last: int
+    ) -> tuple[Quantity, Quantity]:
+        step = self._grid.step
+        due = round(self._due.timestamp()) - self._grid.origin
+        most = self.leaving(last).late
+        late: Quantity = 0
+        if most:
+            late = model.between(0, most)
+            weight = self._order.weight
+            model.at_least(late, round(weight * step) * packed - round(weight * due))
+        lacking = model.between(0, self._spare)
+        model.at_least(lacking, step * packed - due + self._spare)
+        return late, lacking
+
+    def _moment(self, slot: int) -> datetime:
+        return datetime.fromtimestamp(self._grid.second(slot), UTC)

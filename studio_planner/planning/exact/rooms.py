@@ -1,0 +1,155 @@
+"""How much room each lane has in a model: lengths, starts and windows of its coats."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from studio_planner.planning.exact.grid import joined_slots
+from studio_planner.planning.exact.windows import OwnTimes, Windows
+
+if TYPE_CHECKING:
+    from collections.abc import Mapping, Sequence
+
+    from studio_planner.planning.exact.asked import Asked
+    from studio_planner.planning.exact.choices import AlikeHands, AlikeSpots
+    from studio_planner.planning.exact.frame import Frame
+    from studio_planner.planning.exact.lanes import Lane
+    from studio_planner.planning.exact.sharing import Sharing
+    from studio_planner.planning.spans import Stretches
+
+StartsBy = dict[tuple[str, "AlikeHands", int], "Stretches"]
+"""Start slots by place, hands and length of the block in seconds."""
+
+
+@dataclass(frozen=True, slots=True)
+class LaneRoom:
+    """One lane, and what its new coats may choose from.
+
+    `settled` are coats whose mix belongs to a lane outside the model: they stay as placed.
+    """
+
+    lane: Lane
+    asked: Asked
+    spots: tuple[AlikeSpots, ...]
+    lengths: dict[int, list[int]]
+    starts: dict[int, StartsBy]
+    windows: dict[int, tuple[int, int]]
+    first_packed: int
+    last_packed: int
+    settled: frozenset[int] = frozenset()
+
+
+class RoomMaker:
+    """Works out the room of lanes in one frame."""
+
+    def __init__(self, frame: Frame) -> None:
+        """Look at one plan."""
+        self._frame = frame
+
+    def spots(self, lane: Lane) -> tuple[AlikeSpots, ...]:
+        """The kinds of spots that hold all pieces of a lane at once."""
+        pieces = lane.chain.pieces
+        return tuple(
+            spots
+            for spots in self._frame.choices.spots
+            if all(p.key in spots.pieces for p in pieces) and len(spots.spots) >= len(pieces)
+        )
+
+    def starts(self, lane: Lane, index: int, lengths: Sequence[int]) -> StartsBy:
+        """The start slots of a coat by place, hands and length."""
+        task, material = lane.chain.tasks[index], lane.chain.pieces[0].material
+        choices = self._frame.choices
+        places = dict.fromkeys(spots.place for spots in self.spots(lane))
+        return {
+            (place, hands, length): choices.starts(task, material, place, hands, length)
+            for place in places
+            for hands in choices.hands
+            for length in lengths
+        }
+
+    def windows(self, lane: Lane, asked: Asked, starts: Mapping[int, StartsBy]) -> Windows:
+        """The earliest and latest starts of a lane by itself."""
+        chain = lane.chain
+        by_coat = {
+            index: joined_slots(s for v in by.values() for s in v)
+            for index, by in starts.items()
+        }
+        places = [spots.place for spots in self.spots(lane)]
+        fixed = {
+            index: self._frame.means.place_of_spot[task.fixed.spot]
+            for index, task in enumerate(chain.tasks)
+            if task.fixed is not None
+        }
+        own = OwnTimes(by_coat, dict.fromkeys(starts, places), fixed)
+        return Windows(self._frame.reaches, self._frame.means, asked, own)
+
+    def alone(self, lane: Lane, asked: Asked) -> int | None:
+        """The earliest slot at which a lane's packing may begin; None when never."""
+        tasks = lane.chain.tasks
+        starts = {
+            index: self.starts(lane, index, [tasks[index].block])
+            for index in range(lane.chain.first, len(tasks))
+        }
+        if not self.spots(lane) and starts:
+            return None
+        windows = self.windows(lane, asked, starts)
+        firsts = windows.earliest()
+        return None if firsts is None else self.first_pack(lane, windows.ready(firsts))
+
+    def first_pack(self, lane: Lane, ready: int) -> int:
+        """The first slot from `ready` on at which the packing of a piece may begin."""
+        order = lane.chain.order
+        if order is None:
+            return ready
+        choices, length = self._frame.choices, order.packing_minutes * 60
+        found = [
+            max(first, ready)
+            for hands in choices.hands
+            for first, last in choices.for_steps(hands, length)
+            if last >= ready
+        ]
+        return min(found, default=self._frame.reaches.far)
+
+    def room(
+        self,
+        lane: Lane,
+        asked: Asked,
+        at: int,
+        sharing: Sharing,
+        last_packed: int,
+        within: Mapping[int, tuple[int, int]] | None = None,
+    ) -> LaneRoom | None:
+        """The room of the lane at a position; None when it cannot be packed by then.
+
+        `last_packed` is the last slot at whose start all of it may be packed; `within` narrows
+        the starts of coats further.
+        """
+        tasks = lane.chain.tasks
+        new = range(lane.chain.first, len(tasks))
+        lengths = {index: sharing.lengths((at, index)) for index in new}
+        starts = {index: self.starts(lane, index, lengths[index]) for index in new}
+        windows = self.windows(lane, asked, starts)
+        firsts = windows.earliest()
+        lasts = None if firsts is None else windows.latest(last_packed)
+        if firsts is None or lasts is None:
+            return None
+        both = {i: _narrowed((firsts[i], lasts[i]), (within or {}).get(i)) for i in new}
+        if any(low > high for low, high in both.values()):
+            return None
+        return LaneRoom(
+            lane=lane,
+            asked=asked,
+            spots=self.spots(lane),
+            lengths=lengths,
+            starts=starts,
+            windows=both,
+            first_packed=self.first_pack(lane, windows.ready(firsts)),
+            last_packed=last_packed,
+        )
+
+
+def _narrowed(window: tuple[int, int], within: tuple[int, int] | None) -> tuple[int, int]:
+    if within is None:
+        return window
+    return max(window[0], within[0]), min(window[1], within[1])

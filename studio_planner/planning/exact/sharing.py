@@ -1,0 +1,146 @@
+"""Which coats could be poured from one mix, and how long their blocks would be then."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from itertools import combinations
+from typing import TYPE_CHECKING
+
+from studio_planner.planning.problem import coat_mass
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Mapping, Sequence
+
+    from studio_planner.craft.studio import Studio
+    from studio_planner.planning.exact.lanes import Lane
+
+Coat = tuple[int, int]
+"""The position of a lane, and of a coat in it."""
+
+MOST_TOGETHER = 4
+"""Lanes that pour from one mix at the most."""
+
+_MOST_LENGTHS = 8
+
+
+@dataclass(frozen=True, slots=True)
+class Portion:
+    """A coat as a part of a mix: its grams, and seconds of set-up, by its pieces, and alone."""
+
+    coat: Coat
+    kind: tuple[str, tuple[str, ...]]
+    grams: float
+    limit: float
+    setup: int
+    own: int
+    alone: int
+
+
+class Sharing:
+    """The pairs of coats that may share a mix: the first leads, and its block holds both."""
+
+    def __init__(
+        self, portions: Mapping[Coat, Portion], pairs: Iterable[tuple[Coat, Coat]]
+    ) -> None:
+        """Keep the pairs, leader first."""
+        self.portions = portions
+        self.pairs = tuple(pairs)
+        self._led: dict[Coat, list[Coat]] = {}
+        for leader, follower in self.pairs:
+            self._led.setdefault(leader, []).append(follower)
+
+    def led_by(self, leader: Coat) -> Sequence[Coat]:
+        """The coats that may follow a leader."""
+        return self._led.get(leader, [])
+
+    def lengths(self, coat: Coat) -> list[int]:
+        """All lengths [s] that a coat's block may have, the one by itself first."""
+        alone = self.portions[coat].alone
+        found = set(self._leading(coat))
+        for leader, follower in self.pairs:
+            if follower == coat:
+                found |= self._leading(leader)
+        return [alone, *sorted(found - {alone})]
+
+    def most_together(self, leader: Coat) -> int:
+        """How many coats may follow a leader at once."""
+        return (
+            MOST_TOGETHER - 1
+            if len(self._sums(leader, MOST_TOGETHER - 1)) <= _MOST_LENGTHS
+            else 1
+        )
+
+    def _leading(self, leader: Coat) -> set[int]:
+        alone = self.portions[leader].alone
+        return {alone + more for more in self._sums(leader, self.most_together(leader))}
+
+    def _sums(self, leader: Coat, most: int) -> set[int]:
+        own = self.portions[leader]
+        followers = [self.portions[one] for one in self.led_by(leader)]
+        sums: set[int] = set()
+        kinds = sorted({(one.own, one.grams) for one in followers})
+        counts = {
+            kind: sum((one.own, one.grams) == kind for one in followers) for kind in kinds
+        }
+        several = [kind for kind in kinds for _ in range(min(most, counts[kind]))]
+        for size in range(1, most + 1):
+            for group in combinations(several, size):
+                if own.grams + sum(grams for _, grams in group) <= own.limit:
+                    sums.add(sum(seconds for seconds, _ in group))
+        return sums
+
+
+def portions_of(studio: Studio, lanes: Sequence[Lane]) -> dict[Coat, Portion]:
+    """Every coat of the lanes that is still to be poured, as a part of a mix."""
+    found = {}
+    for at, lane in enumerate(lanes):
+        for index in range(lane.chain.first, len(lane.chain.tasks)):
+            task = lane.chain.tasks[index]
+            pieces = lane.chain.pieces
+            setup = task.coat.setup_minutes * 60
+            found[at, index] = Portion(
+                coat=(at, index),
+                kind=(task.product.key, task.coat.colour_names),
+                grams=sum(coat_mass(studio, piece, task.coat) for piece in pieces),
+                limit=task.product.mix_limit_g,
+                setup=setup,
+                own=task.coat.piece_minutes * 60 * sum(piece.count for piece in pieces),
+                alone=task.block,
+            )
+    return found
+
+
+def sharing(studio: Studio, lanes: Sequence[Lane], *, all_pairs: bool) -> Sharing:
+    """The pairs that may share: all that fit, or only those that do so in the lanes as placed.
+
+    Coats that a piece is turned for, or that need more than one mix, are poured by themselves.
+    """
+    portions = portions_of(studio, lanes)
+    single = [
+        one
+        for one in portions.values()
+        if one.grams <= one.limit and not lanes[one.coat[0]].chain.tasks[one.coat[1]].lead
+    ]
+    single.sort(key=lambda one: (-one.setup, one.coat))
+    pairs = [
+        (one.coat, other.coat)
+        for one, other in combinations(single, 2)
+        if _fit(one, other) and (all_pairs or _share_now(lanes, one.coat, other.coat))
+    ]
+    return Sharing(portions, pairs)
+
+
+def _fit(one: Portion, other: Portion) -> bool:
+    return (
+        one.kind == other.kind
+        and one.coat[0] != other.coat[0]
+        and one.grams + other.grams <= one.limit
+    )
+
+
+def _share_now(lanes: Sequence[Lane], one: Coat, other: Coat) -> bool:
+    mine, theirs = lanes[one[0]].placed, lanes[other[0]].placed
+    if mine is None or theirs is None:
+        return False
+    label = mine.laid.mix(one[1])
+    return bool(label) and label == theirs.laid.mix(other[1])

@@ -1,0 +1,210 @@
+"""One coat in the exact model: its start, block, spot, hands, and the lines that follow."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from itertools import chain as joined_lists
+from typing import TYPE_CHECKING, TypeVar
+
+from studio_planner.planning.exact.choices import AlikeHands, AlikeSpots, clipped
+from studio_planner.planning.exact.grid import joined_slots
+from studio_planner.planning.exact.lines import SCALE
+from studio_planner.planning.exact.reaches import MINUTE, Part, Reach
+from studio_planner.planning.spans import common
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+
+    from studio_planner.planning.exact.choices import Choices
+    from studio_planner.planning.exact.reaches import Reaches
+    from studio_planner.planning.problem import Task
+    from studio_planner.planning.solver import Flag, Model, Quantity, Unknown
+    from studio_planner.planning.spans import Stretches
+
+
+_Thing = TypeVar("_Thing")
+
+
+@dataclass(slots=True)
+class CoatUnknowns:
+    """What the solver has to find for one coat; of a poured one everything is known.
+
+    `start` in slots, `minutes` of the block; `on`, `by` and `lasting` are its spots, hands and
+    lengths with the flag that chooses each (always set where there is but one).
+    """
+
+    task: Task
+    start: Quantity
+    minutes: Quantity
+    on: list[tuple[AlikeSpots, Flag]]
+    by: list[tuple[AlikeHands, Flag]] = field(default_factory=list)
+    lasting: list[tuple[int, Flag]] = field(default_factory=list)
+    parts: list[tuple[Part, Flag]] = field(default_factory=list)
+    known_start: int | None = None
+    """The second at which a poured coat was started."""
+    follows: Flag | None = None
+    """Set when it is poured from a mix that another coat leads."""
+
+    def slots(self, step: int) -> Quantity:
+        """The slots that its block reaches into."""
+        if len(self.lasting) == 1:
+            return -(-self.lasting[0][0] // step)
+        total: Quantity = 0
+        for seconds, flag in self.lasting:
+            total += -(-seconds // step) * flag
+        return total
+
+
+class CoatMaker:
+    """Makes the unknowns of coats, and what follows from their starts."""
+
+    def __init__(self, model: Model, choices: Choices, reaches: Reaches) -> None:
+        """Add to a model."""
+        self.model = model
+        self._choices = choices
+        self._reaches = reaches
+        self.grid = choices.grid
+        self.yes = model.yes
+        self.hints: dict[int, tuple[Unknown, int]] = {}
+
+    def hint(self, unknown: Unknown, value: int) -> None:
+        """Suggest a value."""
+        self.hints[unknown.index] = (unknown, value)
+
+    def poured(self, task: Task, where: AlikeSpots, start: int) -> CoatUnknowns:
+        """A coat that is poured: nothing is unknown."""
+        return CoatUnknowns(
+            task=task,
+            start=self.grid.down(start),
+            minutes=task.block // MINUTE,
+            on=[(where, self.yes)],
+            lasting=[(task.block, self.yes)],
+            known_start=start,
+        )
+
+    def free(  # noqa: PLR0913 - each is one plain part of the choice
+        self,
+        task: Task,
+        places: Sequence[AlikeSpots],
+        starts: dict[tuple[str, AlikeHands, int], Stretches],
+        asked: Sequence[tuple[str, Reach]],
+        window: tuple[int, int],
+    ) -> CoatUnknowns:
+        """A coat to be placed within a window of slots; `starts` are all that it ever has."""
+        full = joined_slots(joined_lists.from_iterable(starts.values()))
+        starts = {key: clipped(found, *window) for key, found in starts.items()}
+        whole = joined_slots(joined_lists.from_iterable(starts.values()))
+        hands = list(dict.fromkeys(key[1] for key in starts))
+        lengths = list(dict.fromkeys(key[2] for key in starts))
+        if not whole:
+            self.model.some([~self.yes])
+        start = self.model.among(whole or [(0, 0)])
+        coat = CoatUnknowns(
+            task=task,
+            start=start,
+            minutes=0,
+            on=self.one_of(places),
+            by=self.one_of(hands),
+            lasting=self.one_of(lengths),
+        )
+        if len(lengths) == 1:
+            coat.minutes = lengths[0] // MINUTE
+        else:
+            coat.minutes = sum(seconds // MINUTE * flag for seconds, flag in coat.lasting)
+        self._bind_starts(coat, starts, whole)
+        self._bind_parts(coat, self._parts_of(coat, asked, full, whole))
+        return coat
+
+    def one_of(self, things: Sequence[_Thing]) -> list[tuple[_Thing, Flag]]:
+        """Things with the flag that chooses each; one of them is chosen."""
+        if len(things) == 1:
+            return [(things[0], self.yes)]
+        rows: list[tuple[_Thing, Flag]] = [(thing, self.model.flag()) for thing in things]
+        self.model.exactly_one(flag for _, flag in rows)
+        return rows
+
+    def _bind_starts(
+        self,
+        coat: CoatUnknowns,
+        starts: dict[tuple[str, AlikeHands, int], Stretches],
+        whole: Stretches,
+    ) -> None:
+        """Only starts that the chosen place, hands and length have."""
+        for spots, on in coat.on:
+            for hands, by in coat.by:
+                for seconds, lasts in coat.lasting:
+                    found = starts[spots.place, hands, seconds]
+                    when = [flag for flag in (on, by, lasts) if flag is not self.yes]
+                    if found == whole:
+                        continue
+                    if found:
+                        self.model.inside(coat.start, found, when)
+                    else:
+                        self.model.some([~flag for flag in when])
+
+    def _parts_of(
+        self,
+        coat: CoatUnknowns,
+        asked: Sequence[tuple[str, Reach]],
+        full: Stretches,
+        whole: Stretches,
+    ) -> list[Part]:
+        """The parts of all stretches, cut back to the starts that are left."""
+        lengths = [seconds for seconds, _ in coat.lasting]
+        low, high = whole[0][0], whole[-1][1]
+        parts = []
+        for stretch in full:
+            if stretch[1] < low or stretch[0] > high:
+                continue
+            for part in self._reaches.parts(coat.task.product, asked, lengths, stretch):
+                left = common(whole, [(part.first, part.last)])
+                if left:
+                    parts.append(Part(left[0][0], left[-1][1], part.lines))
+        return parts
+
+    def _bind_parts(self, coat: CoatUnknowns, parts: Sequence[Part]) -> None:
+        coat.parts = self.one_of(parts)
+        if len(parts) > 1:
+            self.model.at_least(coat.start, sum(part.first * flag for part, flag in coat.parts))
+            self.model.at_least(sum(part.last * flag for part, flag in coat.parts), coat.start)
+
+    # What follows from a coat
+
+    def waits_for(
+        self, later: Quantity, coat: CoatUnknowns, reach: Reach, when: Sequence[Flag] = ()
+    ) -> None:
+        """`later` (a slot) is not before a reach of the coat, when all flags are set."""
+        if coat.known_start is not None:
+            place = coat.on[0][0].place
+            slot = self._slot(coat, place, reach, coat.known_start)
+            self.model.at_least(later, slot, when)
+            return
+        for spots, on in coat.on:
+            for part, flag in coat.parts:
+                line = part.lines[spots.place, reach]
+                end = self.grid_minutes(coat.start) + coat.minutes
+                flags = [*when, *(one for one in (on, flag) if one is not self.yes)]
+                self.model.at_least(SCALE * later, line.rise * end + line.offset, flags)
+
+    def in_time_for(
+        self, later: Quantity, coat: CoatUnknowns, reach: Reach, when: Sequence[Flag] = ()
+    ) -> None:
+        """`later` (a slot) is not after a reach of the coat, when all flags are set."""
+        if coat.known_start is not None:
+            place = coat.on[0][0].place
+            slot = self._slot(coat, place, reach, coat.known_start)
+            self.model.at_least(slot, later, when)
+            return
+        for spots, on in coat.on:
+            for part, flag in coat.parts:
+                line = part.lines[spots.place, reach]
+                begin = self.grid_minutes(coat.start)
+                flags = [*when, *(one for one in (on, flag) if one is not self.yes)]
+                self.model.at_least(line.rise * begin + line.offset, SCALE * later, flags)
+
+    def grid_minutes(self, slot: Quantity) -> Quantity:
+        """A slot in minutes from the grid's origin."""
+        return slot * (self.grid.step // MINUTE)
+
+    def _slot(self, coat: CoatUnknowns, place: str, reach: Reach, start: int) -> int:
+        return self._reaches.slot(coat.task.product, place, reach, start, coat.task.block)
