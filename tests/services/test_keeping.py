@@ -1,6 +1,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field, replace
+from threading import Event
 from typing import TYPE_CHECKING
 
 import pytest
@@ -99,6 +100,22 @@ def test_what_fails_during_a_pause_is_raised_where_plans_come_from(asked: str) -
     hand.waits[0].over()
     with pytest.raises(OSError, match="No space left"):
         paced.take(better(3)) if asked == "take" else paced.end()
+
+
+def test_a_pause_ends_by_itself() -> None:
+    passed, done = [], Event()
+
+    def pass_on(made: CheckedPlan) -> None:
+        passed.append(made.plan.rehearsals)
+        if made.plan.rehearsals == 2:
+            done.set()
+
+    paced = Paced(pass_on, pause=0.01)
+    paced.take(better(1))
+    paced.take(better(2))
+    assert done.wait(20)
+    paced.end()
+    assert passed == [1, 2]
 
 
 @pytest.fixture
