@@ -96,7 +96,7 @@ class Trials:
         evening = self._best_evening()
         for tried in ([evening] if evening else []) + what_if.changes(self.studio):
             if self._left > 0:
-                yield self._trial(tried)
+                yield self.trial(tried)
         for order in self._late[:_MOVED_FOR]:
             yield from self._fewer(order)
 
@@ -104,7 +104,7 @@ class Trials:
         """Several changes at once."""
         for tried in what_if.joint_changes(self.studio):
             if self._left > 0:
-                yield self._trial(tried)
+                yield self.trial(tried)
 
     def soonest(self, order: Order) -> Trial:
         """An order alone with tireless hands in a warm room: no change brings it sooner."""
@@ -147,7 +147,8 @@ class Trials:
                 best, worth = moved, value
         return best, worth
 
-    def _trial(self, tried: Tried) -> Trial:
+    def trial(self, tried: Tried) -> Trial:
+        """Plan with one change."""
         self._left -= 1
         plan = self._quick(tried.studio)
         if tried.more and (plan is None or plan_worth(tried.studio, plan) >= self._worth):

@@ -77,13 +77,13 @@ def _cure(ladder: Ladder, order: Order, climb: Climb) -> str:
 
 
 def _hours(ladder: Ladder, order: Order, climb: Climb) -> str:
+    short = _too_few_hours(ladder, order)
+    if short:
+        return short
     chain, walk = _slowest(climb.fit), _walk(ladder, Rung.HOURS, climb.fit)
     if chain is not None and walk is not None and walk.missed:
         means = ladder.fitter(Rung.HOURS).empty()
         return _missed(ladder, means, chain, walk.missed[0])
-    short = _too_few_hours(ladder, order)
-    if short:
-        return short
     words = (
         "No hands: even with nothing else to do, the hours you work come too far apart for "
         "its coats."

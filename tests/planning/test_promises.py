@@ -2,24 +2,47 @@
 
 from __future__ import annotations
 
+import math
+import re
+from collections import Counter
 from dataclasses import replace
 from datetime import time, timedelta
 from typing import TYPE_CHECKING
 
 import pytest
+from hypothesis import HealthCheck, given, settings
 
+from studio_planner.craft.errors import NoPlanPossible
 from studio_planner.craft.hands import WorkHours
 from studio_planner.craft.orders import Gate, Promise
 from studio_planner.craft.places import PatternPoint, PlaceKind
+from studio_planner.craft.products import SheetPoint
 from studio_planner.planning import what_if
+from studio_planner.planning.checker import check_plan
+from studio_planner.planning.clockwork import Clockworks
 from studio_planner.planning.promises import explain
 from studio_planner.planning.quick import quick_plan
+from studio_planner.planning.trials import Trials, is_late, plan_worth
+from studio_planner.planning.what_if import Tried
 from studio_planner.science.air import dew_point
+from studio_planner.science.stages import Stage
 from tests.planning.benchmark_studios import START, make_studio
+from tests.planning.impossible_studios import (
+    RESIN_HOURS,
+    person,
+    resin,
+    room,
+    small_studio,
+)
+from tests.planning.impossible_studios import START as MONDAY
+from tests.planning.studios import Situation, studios
 
 if TYPE_CHECKING:
-    from studio_planner.craft.plans import Outcome
+    from datetime import datetime
+
+    from studio_planner.craft.plans import Outcome, Plan
     from studio_planner.craft.studio import Studio
+    from studio_planner.planning.trials import Trial
 
 
 def one_order(days: int, *pieces: int) -> Studio:
@@ -65,23 +88,168 @@ def test_too_few_hands_are_named_and_the_offered_hours_do_keep_the_promise() -> 
     assert all(change.leaves is not None and change.leaves <= outcome.due for change in kept)
 
 
-def test_each_change_offered_is_what_planning_the_changed_studio_gives() -> None:
-    studio = make_studio(0, 20, 5, 2)
-    plan = explain(studio, quick_plan(studio, START))
-    late = [outcome for outcome in plan.outcomes if outcome.late_hours]
-    assert late
-    tried = {one.words: one.studio for one in what_if.changes(studio)}
+def trials_of(studio: Studio, plan: Plan) -> list[Trial]:
+    """All changes that are tried for a plan."""
+    tried = Trials(studio, plan, Clockworks())
+    return [*tried.all(), *tried.joint()]
+
+
+def leaving(plan: Plan, order: str) -> datetime | None:
+    return next(outcome.leaves for outcome in plan.outcomes if outcome.order == order)
+
+
+def judge_trials(studio: Studio, plan: Plan) -> int:
+    """Check every tried change of a plan, and what its late orders are told of them."""
+    trials = trials_of(studio, plan)
+    for trial in trials:
+        if trial.plan is not None:
+            report = check_plan(trial.studio, trial.plan)
+            words = "\n".join(finding.words for finding in report.broken)
+            assert not report.broken, f"{trial.name}\n{words}"
     checked = 0
-    for outcome in late:
-        assert outcome.reason
-        assert outcome.changes
+    for outcome in explain(studio, plan).outcomes:
+        assert bool(outcome.reason) == is_late(outcome)
         for change in outcome.changes:
-            if change.words in tried:
-                again = quick_plan(tried[change.words], START, passes=1)
-                same = next(one for one in again.outcomes if one.order == outcome.order)
-                assert same.leaves == change.leaves
+            offered = [
+                one
+                for one in trials
+                if one.words == change.words and one.order in {None, outcome.order}
+            ]
+            for trial in offered:
+                assert trial.plan is not None
+                assert leaving(trial.plan, outcome.order) == change.leaves
                 checked += 1
-    assert checked
+    return checked
+
+
+@pytest.mark.parametrize(("seed", "sooner"), [(0, 0), (2, 3)])
+def test_each_change_offered_gives_its_date_when_planned_and_breaks_no_rule(
+    seed: int, sooner: int
+) -> None:
+    studio = hurried(make_studio(seed, 20, 5, 2), sooner)
+    plan = quick_plan(studio, START)
+    assert any(is_late(outcome) for outcome in plan.outcomes)
+    assert judge_trials(studio, plan)
+
+
+def hurried(studio: Studio, days: int) -> Studio:
+    """The studio with all its dates so many days sooner."""
+    orders = tuple(
+        replace(order, promised=order.promised - timedelta(days=days))
+        for order in studio.orders
+    )
+    return replace(studio, orders=orders)
+
+
+def some_examples(part: int) -> int:
+    """A part of the examples of the profile in use: each of these plans many times."""
+    return max(
+        1, settings.get_profile(settings.get_current_profile_name()).max_examples // part
+    )
+
+
+def test_in_any_studio_late_orders_have_a_reason_and_every_change_keeps_every_rule() -> None:
+    seen: Counter[str] = Counter()
+
+    @settings(suppress_health_check=list(HealthCheck), max_examples=some_examples(4))
+    @given(studios(most_pieces=3, most_coats=3))
+    def judge(situation: Situation) -> None:
+        try:
+            plan = quick_plan(situation.studio, situation.start)
+        except NoPlanPossible:
+            return
+        late = any(is_late(outcome) for outcome in plan.outcomes)
+        seen["late" if late else "in time"] += 1
+        if late:
+            judge_trials(situation.studio, plan)
+
+    judge()
+    assert seen["late"], seen
+
+
+def test_in_any_studio_more_spots_hours_or_hands_are_never_worth_less() -> None:
+    """No order leaves later unless fewer are left out or the orders are less late together."""
+    seen: Counter[str] = Counter()
+
+    @settings(suppress_health_check=list(HealthCheck), max_examples=some_examples(4))
+    @given(studios(most_pieces=4, most_coats=3))
+    def judge(situation: Situation) -> None:
+        studio = situation.studio
+        try:
+            plan = quick_plan(studio, situation.start)
+        except NoPlanPossible:
+            return
+        if not any(is_late(outcome) for outcome in plan.outcomes):
+            return
+        trials = Trials(studio, plan, Clockworks())
+        before = plan_worth(studio, plan)
+        for tried in more_of(studio):
+            then = trials.trial(tried).plan
+            assert then is not None
+            worth = plan_worth(tried.studio, then)
+            assert worth <= before
+            later = [
+                order.key
+                for order in studio.orders
+                if moment(then, order.key) > moment(plan, order.key)
+            ]
+            assert not later or worth < before
+            seen["later" if later else "none later"] += 1
+
+    judge()
+    assert seen["none later"], seen
+
+
+def moment(plan: Plan, order: str) -> float:
+    leaves = leaving(plan, order)
+    return math.inf if leaves is None else leaves.timestamp()
+
+
+def more_of(studio: Studio) -> list[Tried]:
+    """One thing more each: hands, spots, and the changes that only add."""
+    return [
+        Tried("hands day and night", what_if.with_tireless_hands(studio)),
+        Tried("three more spots", what_if.with_spots(studio, 3)),
+        *(one for one in what_if.changes(studio) if one.more),
+    ]
+
+
+def test_warmth_is_no_pure_gain_and_says_whose_windows_close_sooner() -> None:
+    hours = RESIN_HOURS | {Stage.RECOAT_CLOSES: 26.0}
+    points = tuple(
+        SheetPoint(stage=stage, celsius=celsius, from_hours=count * factor)
+        for stage, count in hours.items()
+        for celsius, factor in ((15.0, 1.6), (20.0, 1.0), (25.0, 0.6))
+    )
+    studio = small_studio(
+        product=replace(resin(), sheet=points),
+        place=room((0, 18.0, 45.0)),
+        hands=person(18, 21),
+    )
+    plan = explain(studio, quick_plan(studio, MONDAY))
+    trial = next(one for one in trials_of(studio, plan) if one.name.startswith("keep the room"))
+    assert "(one window then closes while nobody can work" in trial.words
+
+
+def test_how_many_changes_were_tried_is_said() -> None:
+    outcome = explained(one_order(1))
+    (count,) = re.findall(r"None of the (\d+) changes that were tried keeps", outcome.reason)
+    assert int(count) >= 4
+
+
+def test_pouring_one_first_names_the_orders_that_it_makes_late() -> None:
+    studio = make_studio(2, 20, 5, 2)
+    plan = explain(studio, quick_plan(studio, START))
+    words = [change.words for outcome in plan.outcomes for change in outcome.changes]
+    assert any(re.match(r"pour it before all others \(makes Order \d+ late", w) for w in words)
+
+
+def test_an_evening_more_is_one_that_the_first_person_has_off() -> None:
+    studio = make_studio(0, 8, 4, 1)
+    found = [one.words for one in what_if.evenings(studio, START)]
+    assert found == [
+        f"work every {day} evening too, from 18:00 to 22:00" for day in ("Saturday", "Sunday")
+    ]
 
 
 def test_a_stuck_piece_gives_its_order_the_rule_that_stops_it() -> None:
