@@ -34,8 +34,11 @@ if TYPE_CHECKING:
     from studio_planner.planning.spans import Stretch
 
 _LOOK = Look(24)
-_LOOSE = (0, MOVED_SECONDS, None)
-"""Seconds that a pour may start from its old start, step by step; None: at any time."""
+_LOOSE = (0, MOVED_SECONDS, 5 * 86_400)
+"""Seconds that a pour may start before or after its old start, step by step.
+
+What finds no place within the last is placed as if it were new.
+"""
 _SPOTS_TRIED = 3
 
 Fitness = tuple[float, int, int, int, float, int]
@@ -136,6 +139,20 @@ class Keeper:
             self._placer.means.shop.take_hands(pack.person, pack.start, pack.end)
         return replace(placement, packed=packs, score=finisher.score(placement.laid, packs))
 
+    def taken(self, placement: Placement) -> list[tuple[str, int, int]]:
+        """The hands and spots that a placement takes: whose or which, from when until when."""
+        laid = placement.laid
+        found = []
+        for index in range(laid.chain.first, len(laid.starts)):
+            task, start = laid.chain.tasks[index], laid.starts[index]
+            found.append((placement.people[index], start - task.lead, start + task.block))
+            freed = self._placer.finisher.freed(laid, index)
+            found += [(spot, start, freed) for spot in laid.grounds[index].spots]
+            sand, sander = laid.joints[index].sand, placement.sanders[index]
+            if sand is not None and sander is not None:
+                found.append((sander, *sand))
+        return found
+
     def moved(self, chain: Chain) -> Placement | Stuck:
         """A chain with as many pours as can where they were."""
         found: list[Placement] = []
@@ -145,7 +162,7 @@ class Keeper:
                 stuck.append(attempt)
             elif attempt is not None:
                 found.append(attempt)
-                if self._good(attempt):
+                if self.good(attempt):
                     return attempt
         if found:
             return min(found, key=self.fitness)
@@ -166,7 +183,7 @@ class Keeper:
         if shaped is chain:
             yield self._placer.place(chain)
 
-    def _good(self, placement: Placement) -> bool:
+    def good(self, placement: Placement) -> bool:
         """Tell whether nothing but pours that move was lost."""
         late = self._kept.late(placement.chain.order)
         return placement.score[0] <= late and not self._worse_joints(placement)
@@ -220,12 +237,13 @@ class Keeper:
         starts = self._kept.starts_in(chain)
         labels = labels_of(chain, self._mixes)
         ranges: dict[int, Stretch] = {}
-        for index, start in starts.items():
+        until = self._placer.means.until
+        for index, start in sorted(starts.items(), reverse=True):
             # What shares a mix moves with the others or not at all.
             tied = bool(labels and labels[index])
             seconds = 0 if tied else _LOOSE[loose[index]]
-            if seconds is not None:
-                ranges[index] = (start - seconds, start + seconds)
+            until = min(until, start + seconds)
+            ranges[index] = (start - seconds, until)
         count = sum(piece.count for piece in chain.pieces)
         return Pins(
             grounds=grounds,

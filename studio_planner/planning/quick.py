@@ -27,8 +27,8 @@ _PASSES = 4
 _PATIENCE = 5.0
 """How much longer than usual is looked ahead when a piece finds no place."""
 
-_SETTLED = (0, 0.0, 0, 0, 0)
-"""Nothing left out, late, scuffed, to be tested or moved: no plan comes before such a one."""
+_SETTLED = (0, 0.0, 0, 0)
+"""Nothing left out, late, scuffed or to be tested: only fewer moves would be better."""
 
 _BIG = 60
 """Chains from which on fewer rounds are made, so that a plan stays a matter of seconds."""
@@ -93,11 +93,11 @@ def quick_plan(  # noqa: PLR0913 - each is one plain question
     )
     chains, unplanned = build_chains(studio, twins=True)
     rounds = asked.rounds(chains)
-    best = _kept(asked, rounds, chains)
-    if best is None or best[1].worth[: len(_SETTLED)] != _SETTLED:
-        made = _made(asked, rounds, chains)
-        # What is kept stays unless the other is better.
-        best = made if best is None or made[1].worth < best[1].worth else best
+    best = (
+        _made(asked, rounds, chains, patient=True)
+        if asked.before is None or asked.first
+        else _kept(asked, rounds, chains, asked.before)
+    )
     plan = best[0].written(best[1], unplanned)
     if not plan.coats:
         raise NoPlanPossible(row.reason for row in plan.unplanned)
@@ -133,25 +133,32 @@ class _Asked:
 _Best = tuple["Rounds", "Pass"]
 
 
-def _kept(asked: _Asked, rounds: Rounds, chains: list[Chain]) -> _Best | None:
-    """The plan before, as far as it holds; None where there is none or others go first."""
-    if asked.before is None or asked.first:
-        return None
-    kept = KeptPlan(asked.studio, asked.before)
+def _kept(asked: _Asked, rounds: Rounds, chains: list[Chain], before: Plan) -> _Best:
+    """The plan before as far as it holds, or one made anew where that is better."""
+    kept = KeptPlan(asked.studio, before)
     apart = build_chains(asked.studio, twins=False)[0]
-    return rounds, rounds.keeping(list(kept.chains(chains, apart)), kept)
+    found = rounds.keeping(list(kept.chains(chains, apart)), kept)
+    held = rounds.passed(found, kept)
+    if held.worth[: len(_SETTLED)] == _SETTLED:
+        return rounds, held
+    made = _made(asked, rounds, chains, patient=bool(held.stuck))
+    # What can be gained may be gained with fewer moves than a plan made anew has.
+    held = rounds.passed(rounds.repaired(found, kept, made[1]), kept)
+    return made if made[1].worth < held.worth else (rounds, held)
 
 
-def _made(asked: _Asked, rounds: Rounds, chains: list[Chain]) -> _Best:
-    """The best plan that is made anew."""
+def _made(asked: _Asked, rounds: Rounds, chains: list[Chain], *, patient: bool) -> _Best:
+    """The best plan that is made anew; with patience it is looked further for what is stuck."""
     big = len(chains) > _BIG
-    best = rounds.best(chains, asked.first, min(asked.passes, 2) if big else asked.passes)
-    if best.stuck and asked.until is None:
+    again = asked.before is not None
+    passes = min(asked.passes, 1 if again else 2) if big else asked.passes
+    best = rounds.best(chains, asked.first, passes)
+    if patient and best.stuck and asked.until is None:
         # What finds no place may only need a longer look ahead.
-        patient = asked.rounds(chains, _PATIENCE)
-        found = patient.best(chains, asked.first, 1)
+        further = asked.rounds(chains, _PATIENCE)
+        found = further.best(chains, asked.first, 1)
         if found.worth < best.worth:
-            rounds, best = patient, found
+            rounds, best = further, found
     late = best.worth[0] > 0 or best.worth[1] > 0
     apart = build_chains(asked.studio, twins=False)[0] if late and not big else []
     if len(apart) > len(chains):

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 from studio_planner.planning.keeping import Keeper
 from studio_planner.planning.placements import Placement
 from studio_planner.planning.placing import Placer, Stuck
+from studio_planner.planning.repairing import Kept
 from studio_planner.planning.shared_mixes import labels_of, shared_mixes
 
 if TYPE_CHECKING:
@@ -55,7 +56,7 @@ class KeepingRound:
         self._old = sorted(old, key=lambda chain: min(kept.starts_in(chain).values()))
         self._new = [chain for chain in chains if not kept.starts_in(chain)]
 
-    def made(self) -> tuple[list[Placement], list[Stuck]]:
+    def made(self) -> Kept:
         """The placements and what is stuck; mixes are whole, or everybody's own."""
         mixes: Sequence[SharedMix] = shared_mixes(self._studio, self._kept, self._old)
         for _ in range(_MOST_ROUNDS):
@@ -64,9 +65,9 @@ class KeepingRound:
                 break
             mixes = [mix for mix in mixes if mix.label not in found.apart]
         else:
-            found = self._round(())
-        found.placed.sort(key=lambda one: self._kept.rank(one.chain))
-        return found.placed, found.stuck
+            mixes = ()
+            found = self._round(mixes)
+        return Kept(tuple(found.placed), tuple(found.stuck), tuple(mixes))
 
     def _round(self, mixes: Sequence[SharedMix]) -> _Found:
         placer = self._fresh()

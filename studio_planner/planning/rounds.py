@@ -4,12 +4,13 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass, replace
-from datetime import timedelta
+from datetime import UTC, datetime, timedelta
 from typing import TYPE_CHECKING
 
 from studio_planner.planning.chain_times import Means
 from studio_planner.planning.placements import Placement, hold_poured
 from studio_planner.planning.placing import Placer, Stuck
+from studio_planner.planning.repairing import Repair
 from studio_planner.planning.replanning import KeepingRound
 from studio_planner.planning.spans import grid_up
 from studio_planner.planning.why_stuck import why_stuck
@@ -20,7 +21,6 @@ from studio_planner.science.stages import Edge, Stage
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
-    from datetime import datetime
 
     from studio_planner.craft.plans import Plan, Unplanned
     from studio_planner.craft.studio import Studio
@@ -28,6 +28,7 @@ if TYPE_CHECKING:
     from studio_planner.planning.clockwork import Clockworks
     from studio_planner.planning.kept_plan import KeptPlan
     from studio_planner.planning.problem import Chain
+    from studio_planner.planning.repairing import Kept
     from studio_planner.planning.worth import Starts
 
 _A_WEEK = 7 * 86_400.0
@@ -68,7 +69,7 @@ class Rounds:
         self._before: Starts = before or {}
         start = min([now, *(pour.start for pour in studio.poured)]) - _BEFORE
         self._clockwork = clockworks.over(
-            studio, start, _record_end(studio, now, chains, patience)
+            studio, start, _record_end(studio, now, chains, patience, self._before)
         )
         self.timing = self._clockwork.timing
         end = self.timing.end
@@ -114,16 +115,30 @@ class Rounds:
                 break
         return best or self._passed([], [])
 
-    def keeping(self, chains: list[Chain], kept: KeptPlan) -> Pass:
+    def keeping(self, chains: list[Chain], kept: KeptPlan) -> Kept:
         """The round in which only what must moves from where a kept plan has it."""
-        found = KeepingRound(
+        return KeepingRound(
             self.studio,
             kept,
             chains,
             self.placer,
             lambda chain: self._urgency(chain, (), {}),
-        )
-        return self._passed(*found.made())
+        ).made()
+
+    def repaired(self, found: Kept, kept: KeptPlan, other: Pass) -> Kept:
+        """A keeping round; orders that were less late before, or are in `other`, are let go."""
+        late = hours_late(other)
+        wanted = {
+            order.key: min(kept.late(order), late.get(order.key, 0.0))
+            for order in self.studio.orders
+        }
+        repair = Repair(self.studio, kept, self.placer, lambda *made: self._passed(*made).worth)
+        return repair.repaired(found, wanted)
+
+    def passed(self, found: Kept, kept: KeptPlan) -> Pass:
+        """A keeping round, in the order of the kept plan."""
+        placed = sorted(found.placed, key=lambda one: kept.rank(one.chain))
+        return self._passed(placed, found.stuck)
 
     def _urgency(
         self, chain: Chain, first: Sequence[str], ahead: dict[str, float]
@@ -181,6 +196,16 @@ def _move_ahead(found: Pass, ahead: dict[str, float]) -> bool:
     return bool(late)
 
 
+def hours_late(found: Pass) -> dict[str, float]:
+    """The weighted hours by which each order is late."""
+    late: dict[str, float] = {}
+    for one in found.placed:
+        if one.chain.order is not None:
+            key = one.chain.order.key
+            late[key] = max(late.get(key, 0.0), one.score[0])
+    return late
+
+
 def shortest_hold(timing: Timing) -> int:
     """Seconds that the quickest coat keeps a spot in the warmest hour of any place."""
     warmest = max(max(timing.history(place.key).celsius) for place in timing.studio.places)
@@ -193,10 +218,14 @@ def shortest_hold(timing: Timing) -> int:
 
 
 def _record_end(
-    studio: Studio, now: datetime, chains: list[Chain], patience: float
+    studio: Studio, now: datetime, chains: list[Chain], patience: float, before: Starts
 ) -> datetime:
-    """Late enough for every promise, for all hands that are asked for, and for full cure."""
+    """Late enough for every promise, for all hands that are asked for, and for full cure.
+
+    And for all starts of the plan before.
+    """
     dues = [order.due(studio.time_zone) for order in studio.orders]
+    dues += [datetime.fromtimestamp(start, UTC) for start in before.values()]
     week = now + timedelta(days=7)
     a_week = sum(
         (end - start).total_seconds()
