@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from itertools import combinations
+from math import isfinite
 from typing import TYPE_CHECKING
 
 from studio_planner.planning.solver import Model, Search, Status
@@ -229,12 +230,12 @@ class _Posed:
             for i, activity in enumerate(problem.activities)
         )
         tails = [_tail(problem, row) for row in gaps[:begin]]
-        least = max(_tail(problem, gaps[begin]), _work_bound(problem))
+        self._least = max(_tail(problem, gaps[begin]), _work_bound(problem))
+        horizon = max(horizon, self._least)
         self.starts: list[Unknown] = [
-            self.model.between(gaps[begin][i] or 0, max(horizon, least) - tails[i])
-            for i in range(begin)
+            self.model.between(gaps[begin][i] or 0, horizon - tails[i]) for i in range(begin)
         ]
-        self.whole = self.model.between(least, max(horizon, least))
+        self.whole = self.model.between(self._least, horizon)
         for i, start in enumerate(self.starts):
             self.model.at_least(self.whole, start + tails[i])
         self._spans = [
@@ -272,7 +273,11 @@ class _Posed:
 
     def read(self, answer: Answer) -> Shortest:
         """What the solver's answer means."""
-        bound = None if answer.bound is None else round(answer.bound)
+        if answer.status is Status.IMPOSSIBLE:
+            return Shortest(answer.status)
+        # A search that ended at once has no bound of its own yet.
+        known = answer.bound is not None and isfinite(answer.bound)
+        bound = max(self._least, round(answer.bound or 0)) if known else self._least
         if not answer.found:
             return Shortest(answer.status, bound=bound)
         starts = tuple(answer.of(start) for start in self.starts)

@@ -108,6 +108,13 @@ def test_pairs_that_cannot_overlap_are_grouped() -> None:
     assert groups_apart(problem) == [(0, 1, 2), (0, 1, 4)]
 
 
+def test_a_search_that_may_do_nothing_still_gives_a_bound() -> None:
+    coats = tuple(Activity(length, (1,)) for length in (5, 3, 8, 2, 7, 4))
+    found = shortest(Problem(coats, (2,)), Search(seconds=20, work=0.0))
+    assert (found.status, found.starts, found.whole) == (Status.UNKNOWN, (), None)
+    assert found.bound == 15  # 29 in all on two hands
+
+
 def test_better_answers_are_told_and_may_end_the_search() -> None:
     coats = tuple(Activity(length, (1,)) for length in (5, 3, 8, 2, 7, 4))
     told: list[int] = []

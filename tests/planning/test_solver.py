@@ -128,6 +128,20 @@ def test_capacity_is_kept_at_any_time() -> None:
     assert model.solve(QUICK).value == 10
 
 
+@pytest.mark.parametrize("sums", [0, 1, 2, None])
+@pytest.mark.parametrize("apart", [False, True])
+def test_however_it_is_searched_the_best_is_the_best(apart: bool, sums: int | None) -> None:
+    model = Model()
+    starts = [model.between(0, 40) for _ in range(5)]
+    ends = [start + 2 + i for i, start in enumerate(starts)]
+    spans = [model.span(starts[i], 2 + i, ends[i]) for i in range(5)]
+    model.one_at_a_time(spans)
+    model.at_least(starts[0], ends[4] + 1)
+    model.aim(model.largest(ends, 0, 60))
+    found = model.solve(Search(seconds=20, apart=apart, sums=sums))
+    assert (found.status, found.value) == (Status.PROVED, 20)
+
+
 def test_the_last_goal_and_the_last_hint_count() -> None:
     model = Model()
     number = model.between(0, 9)
