@@ -9,7 +9,7 @@ four weeks before: ours; by the label, whose hours hold at 20 °C; and by the la
 doubled for every 10 °C at the average temperature. Each is followed through the weeks as they
 really come, with the true laws of the sheets, by makers who are late and slow alike: once by
 one who touch-tests (waits until a window opens, scuffs or loses a piece when it has closed,
-packs when cured), once by one who goes by the plan alone.
+packs in the first hands after the cure), once by one who goes by the plan alone.
 
 A window is missed by a coat that begins before it opens, ends after it closes, is scuffed
 because it has closed, or loses its piece. A promise is broken by an order that leaves late, not
@@ -29,8 +29,9 @@ import numpy as np
 
 from studio_planner.planning.quick import quick_plan
 from studio_planner.planning.rehearsal.chances import Chances
+from studio_planner.planning.rehearsal.fates import World
 from studio_planner.planning.rehearsal.films import Films
-from studio_planner.planning.rehearsal.following import World, follow
+from studio_planner.planning.rehearsal.following import follow
 from studio_planner.planning.rehearsal.rehearsing import delays, grid_of
 from studio_planner.planning.rehearsal.work import work_of
 from studio_planner.science.stages import Stage
@@ -44,11 +45,11 @@ if TYPE_CHECKING:
 
     from studio_planner.craft.plans import Plan
     from studio_planner.craft.studio import Studio
-    from studio_planner.planning.rehearsal.following import Followed
+    from studio_planner.planning.rehearsal.fates import Followed
     from tests.planning.rehearsal.outdoors import Course, Expected
 
 SIZE = (20, 5, 2)
-SEEDS = range(4)
+SEEDS = range(6)
 FIRST = START - timedelta(weeks=4)
 STARTS = [FIRST + timedelta(weeks=4 * count) for count in range(12)]
 """Twelve Mondays, from February to December."""

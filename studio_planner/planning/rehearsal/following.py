@@ -4,16 +4,21 @@ The rule: begin each thing at its planned time, late as makers are, with the han
 on a spot that is free. Where the coat below is not open yet, wait for it until bedtime, else
 take the next hands. Where its window has closed: wash and sand if the coat below can be
 sanded, else the piece is lost. What comes later on that piece comes later; everything else
-keeps its planned time unless hands or the spot are taken. A maker who does not test goes by
-the planned times alone. Air, dust on other pieces, tape and drips are not rehearsed.
+keeps its planned time unless hands or the spot are taken. Pieces are packed in the first hands
+after they have cured, even if that is before the planned time.
+
+A maker who does not test goes by the plan alone: nothing begins before its planned time, nor
+sooner after the coat below than the plan's window; what the film says is not asked.
+
+Air, dust on other pieces, tape and drips are not rehearsed.
 """
 
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from studio_planner.planning.rehearsal.fates import Fate, Followed
 from studio_planner.planning.rehearsal.hands import hours_of
 from studio_planner.planning.rehearsal.lanes import Lane
 from studio_planner.planning.rehearsal.leaving import Leaving
@@ -24,59 +29,14 @@ if TYPE_CHECKING:
     from studio_planner.craft.plans import Plan
     from studio_planner.craft.studio import Studio
     from studio_planner.planning.rehearsal.arrays import Flags, Floats
-    from studio_planner.planning.rehearsal.films import Films
-    from studio_planner.planning.rehearsal.rooms import Grid
+    from studio_planner.planning.rehearsal.fates import World
     from studio_planner.planning.rehearsal.work import Layer, Packing
 
 SLACK_SECONDS = 60.0
 """A minute either way is no missed window: plans and clocks are rounded to less."""
 
-
-@dataclass(frozen=True, slots=True)
-class World:
-    """Simulated weeks: their films, by how much the maker is late [s] and slower [times].
-
-    Both are (weeks, works), works as `work_of` lists them. `tests` says whether the maker
-    touch-tests: who does, knows when a window is open, has closed, and when a piece may go.
-    """
-
-    grid: Grid
-    films: Films
-    late: Floats
-    slower: Floats
-    tests: bool = True
-
-    @property
-    def weeks(self) -> int:
-        """How many weeks there are."""
-        return len(self.late)
-
-
-@dataclass(frozen=True, slots=True)
-class Fate:
-    """What became of a coat, a flag for each week (weeks,).
-
-    `held`: its whole block lay in its window (a coat without a window: it was poured);
-    `early`: it began before its window; `scuffed`: sanded because the window had closed.
-    """
-
-    poured: Flags
-    held: Flags
-    early: Flags
-    scuffed: Flags
-
-
-@dataclass(frozen=True, slots=True)
-class Followed:
-    """What became of a plan: of its coats by number, of its orders by key.
-
-    `leaves` [s] is infinite where an order never leaves; `raw` are the weeks in which one of
-    its pieces was packed before it had cured to the gate.
-    """
-
-    coats: dict[int, Fate]
-    leaves: dict[str, Floats]
-    raw: dict[str, Flags]
+_PACKED_SOONER = 3 * 86_400.0
+"""By how much a piece may be packed before its planned time, when it has cured [s]."""
 
 
 def follow(studio: Studio, plan: Plan, world: World) -> Followed:
@@ -84,7 +44,7 @@ def follow(studio: Studio, plan: Plan, world: World) -> Followed:
     walk = _Walk(studio, plan, world)
     for index, work in enumerate(work_of(studio, plan)):
         walk.late, walk.slower = world.late[:, index], world.slower[:, index]
-        walk.hours[work.person].forget(work.start)
+        walk.hours[work.person].forget(work.start - _PACKED_SOONER)
         if isinstance(work, Block):
             walk.pour(work)
         elif isinstance(work, Sanding):
@@ -105,6 +65,7 @@ class _Walk:
         rest = studio.resting_place
         self._studio = studio
         self._world = world
+        self._begins = plan.start.timestamp()
         self.hours = hours_of(studio.people, zone, span)
         self._spots: dict[str, tuple[str, Floats]] = {}
         self._dusted: dict[int, Floats] = {}
@@ -117,10 +78,11 @@ class _Walk:
         self._lanes = {
             key: Lane(world.films, home, world.weeks) for key in {c.piece for c in plan.coats}
         }
+        ends = {(coat.piece, coat.coat): coat.end for coat in plan.coats}
         for coat in sorted(plan.coats, key=lambda coat: coat.start):
             if coat.poured:
                 start, end = coat.start.timestamp(), coat.end.timestamp()
-                layer = layer_of(studio, coat)
+                layer = layer_of(studio, coat, ends)
                 self._lay(layer, np.full(world.weeks, start), np.full(world.weeks, end))
 
     def sand(self, work: Sanding) -> None:
@@ -207,11 +169,22 @@ class _Walk:
         ready = np.full_like(lane.done, -math.inf)
         for position, product, stage in work.gates:
             ready = np.maximum(ready, lane.reached(position, product, stage))
-        after = self._ready(lane, work.start + self.late, ready)
+        after = np.where(lane.lost, math.inf, self._may_pack(lane, work, ready))
         length = (work.end - work.start) * self.slower
         end = self._take(work.person, after, length)
         raw = np.isfinite(end) & (end - length < ready - SLACK_SECONDS)
         self.leaving.packed(work.piece, end, raw)
+
+    def _may_pack(self, lane: Lane, work: Packing, ready: Floats) -> Floats:
+        """From when on a piece is packed [s]: when it has cured, or when the plan says."""
+        import numpy as np
+
+        if self._world.tests:
+            soonest = max(work.start - _PACKED_SOONER, self._begins)
+            sooner = np.clip(ready, soonest, max(soonest, work.start)) + self.late
+            return np.maximum(np.maximum(sooner, ready), lane.done)
+        after = lane.done if work.told is None else lane.done + work.told
+        return np.maximum(after, work.start + self.late)
 
     def _ready(self, lane: Lane, after: Floats, stage: Floats) -> Floats:
         """When to begin: after the latest coat, and after a stage for a maker who tests."""
@@ -264,7 +237,9 @@ class _Walk:
 
         after = lane.done + lead
         if not self._world.tests:
-            return after
+            if layer.below is None or layer.told is None:
+                return after
+            return np.maximum(after, lane.ended(layer.below) + layer.told)
         after = np.maximum(after, opens)
         for position in layer.rests_on:
             after = np.maximum(after, lane.handled(position) + lead)

@@ -82,6 +82,13 @@ class Lane:
         first = Leg(layer.place, end if stage.not_before else start)
         return self._films.reached(product, stage, [first, *self._legs[own + 1 :]])
 
+    def ended(self, position: int) -> Floats:
+        """When the block of a coat ended [s]; long ago where it is not in the plan."""
+        import numpy as np
+
+        found = self._layers.get(position)
+        return np.full_like(self.done, -math.inf) if found is None else found[2]
+
     def product(self, position: int) -> Product | None:
         """The product of a coat that is on; None where it is not in the plan."""
         found = self._layers.get(position)

@@ -13,8 +13,9 @@ from datetime import timedelta
 from typing import TYPE_CHECKING
 
 from studio_planner.planning.rehearsal.chances import Chances
+from studio_planner.planning.rehearsal.fates import World
 from studio_planner.planning.rehearsal.films import Films, scattered
-from studio_planner.planning.rehearsal.following import World, follow
+from studio_planner.planning.rehearsal.following import follow
 from studio_planner.planning.rehearsal.rehearsed import CoatHeld, OrderHeld, Rehearsed
 from studio_planner.planning.rehearsal.rooms import forecast, grid_over, simulated
 from studio_planner.planning.rehearsal.work import work_of
@@ -28,7 +29,7 @@ if TYPE_CHECKING:
     from studio_planner.craft.plans import Plan
     from studio_planner.craft.studio import Studio
     from studio_planner.planning.rehearsal.arrays import Flags, Floats
-    from studio_planner.planning.rehearsal.following import Followed
+    from studio_planner.planning.rehearsal.fates import Followed
     from studio_planner.planning.rehearsal.rooms import Forecast, Grid
 
 _AT_ONCE = 250

@@ -12,6 +12,9 @@ from studio_planner.planning.problem import gate_coats, gate_stage, handle_stage
 from studio_planner.science.stages import Stage
 
 if TYPE_CHECKING:
+    from collections.abc import Mapping
+    from datetime import datetime
+
     from studio_planner.craft.orders import Order
     from studio_planner.craft.plans import Plan, PlannedCoat, PlannedStep
     from studio_planner.craft.products import Product
@@ -25,7 +28,8 @@ class Layer:
     `position` and `below` are positions in the stack (`below` is None on a bare face);
     `opens` and `closes` are stages of the coat below (None: no such edge), `handle` the stage
     of this coat at which the piece may leave its spot. `sands` says how many seconds it takes
-    to sand the coat below, None when it can't be sanded.
+    to sand the coat below, None when it can't be sanded. `told` are the seconds that the plan
+    lets pass between the block below and the window, None without a window.
     """
 
     planned: PlannedCoat
@@ -38,6 +42,7 @@ class Layer:
     closes: Stage | None
     handle: Stage | None
     sands: float | None
+    told: float | None
 
     @property
     def leaf(self) -> bool:
@@ -70,7 +75,8 @@ class Sanding:
 class Packing:
     """A piece is packed once its coats have reached the gate of its order.
 
-    `gates` are (position of the coat, product, stage).
+    `gates` are (position of the coat, product, stage). `told` are the seconds that the plan
+    lets pass between the latest block and the gate, None where it does not say.
     """
 
     start: float
@@ -78,6 +84,7 @@ class Packing:
     person: str
     piece: str
     gates: tuple[tuple[int, Product, Stage], ...]
+    told: float | None
 
 
 Work: TypeAlias = Block | Sanding | Packing
@@ -85,7 +92,8 @@ Work: TypeAlias = Block | Sanding | Packing
 
 def work_of(studio: Studio, plan: Plan) -> list[Work]:
     """What is left to do of a plan, in the order of its starts."""
-    layers = [layer_of(studio, coat) for coat in plan.coats if not coat.poured]
+    ends = {(coat.piece, coat.coat): coat.end for coat in plan.coats}
+    layers = [layer_of(studio, coat, ends) for coat in plan.coats if not coat.poured]
     steps: _Steps = {}
     for step in plan.steps:
         steps.setdefault((step.kind, step.piece, step.coat), []).append(step)
@@ -97,15 +105,20 @@ def work_of(studio: Studio, plan: Plan) -> list[Work]:
     return sorted(work, key=lambda one: (one.start, one.end))
 
 
-def layer_of(studio: Studio, planned: PlannedCoat) -> Layer:
-    """The facts of one coat of the plan."""
+def layer_of(
+    studio: Studio, planned: PlannedCoat, ends: Mapping[tuple[str, str], datetime]
+) -> Layer:
+    """The facts of one coat of the plan; `ends` tells when each of its blocks ends."""
     piece = studio.piece(planned.piece)
     position = piece.position(planned.coat)
     below = piece.below(position)
     product = studio.product(piece.stack[position].product)
     lower = None if below is None else studio.product(piece.stack[below].product)
     opens, closes = (None, None) if lower is None else _window(planned.joint, lower)
-    sands = None
+    sands = told = None
+    if below is not None and planned.window is not None:
+        done = ends.get((piece.key, piece.stack[below].key), planned.window.opens)
+        told = (planned.window.opens - done).total_seconds()
     if below is not None and lower is not None and piece.stack[below].sandable:
         seconds = 60.0 * studio.settings.sand_minutes * piece.count
         sands = seconds if lower.figures(Stage.SANDABLE) else None
@@ -120,6 +133,7 @@ def layer_of(studio: Studio, planned: PlannedCoat) -> Layer:
         closes=closes,
         handle=handle_stage(product),
         sands=sands,
+        told=told,
     )
 
 
@@ -190,9 +204,15 @@ def _steps_of(steps: _Steps, kind: StepKind, layer: Layer) -> list[PlannedStep]:
 
 def _packings(studio: Studio, plan: Plan) -> list[Packing]:
     found = []
+    ends: dict[str, datetime] = {}
+    for coat in plan.coats:
+        ends[coat.piece] = max(coat.end, ends.get(coat.piece, coat.end))
+    safe = {(row.piece, row.stage): row.safe for row in plan.ready}
     for step in plan.steps:
         order = studio.order_of(step.piece)
         if step.kind is StepKind.PACK and order is not None:
+            ready = safe.get((step.piece, order.gate.stage))
+            done = ends.get(step.piece, step.start)
             found.append(
                 Packing(
                     start=step.start.timestamp(),
@@ -200,6 +220,7 @@ def _packings(studio: Studio, plan: Plan) -> list[Packing]:
                     person=step.person,
                     piece=step.piece,
                     gates=_gates(studio, order, step.piece),
+                    told=None if ready is None else (ready - done).total_seconds(),
                 )
             )
     return found

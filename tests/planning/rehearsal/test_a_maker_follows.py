@@ -29,7 +29,7 @@ from tests.planning.rehearsal.worlds import likely_world
 if TYPE_CHECKING:
     from studio_planner.craft.plans import Plan
     from studio_planner.craft.studio import Studio
-    from studio_planner.planning.rehearsal.following import Fate, Followed
+    from studio_planner.planning.rehearsal.fates import Fate, Followed
 
 
 def followed(
@@ -121,8 +121,22 @@ def test_a_maker_who_does_not_test_packs_what_has_not_cured() -> None:
     assert not followed().raw["shop"].any()
 
 
-def test_a_market_order_is_there_when_it_is_packed() -> None:
-    assert left(followed(), "fair") == at(2, "10:15")
+def test_a_piece_is_packed_in_the_first_hands_after_it_has_cured() -> None:
+    # The board is coated underneath until 11:55 on Tuesday and can be handled 20 h later; it is
+    # packed at eight, when somebody works again. A market order is there when it is packed.
+    assert left(followed(), "fair") == at(2, "08:15")
+
+
+def test_a_maker_who_does_not_test_packs_when_the_plan_says() -> None:
+    assert left(followed(tests=False), "fair") == at(2, "10:15")
+    # The plan lets 22 h pass for 20 h of cure: half an hour later, it is half an hour later.
+    plan = step_moved(PLAN, StepKind.PACK, "board", at(2, "09:55"))
+    assert left(followed(plan, late_minutes=30.0, tests=False), "fair") == at(2, "10:40")
+
+
+def test_nothing_is_packed_before_the_plan_begins() -> None:
+    plan = replace(PLAN, start=at(2, "09:00"))
+    assert left(followed(plan), "fair") == at(2, "09:15")
 
 
 def test_an_order_with_a_piece_that_is_not_planned_never_leaves() -> None:
@@ -130,21 +144,21 @@ def test_an_order_with_a_piece_that_is_not_planned_never_leaves() -> None:
 
 
 def test_who_is_late_begins_and_ends_later() -> None:
-    # Packing takes 15 min: from 10:00 planned, ten minutes late and a fifth slower.
-    assert left(followed(late_minutes=10.0, slower=1.2), "fair") == at(2, "10:28")
+    # Coated underneath from 11:20 to 12:14, handled at 08:14, packed from 08:24 on in 18 min.
+    assert left(followed(late_minutes=10.0, slower=1.2), "fair") == at(2, "08:42")
 
 
 def test_what_misses_the_working_hours_takes_the_next_ones() -> None:
     plan = step_moved(PLAN, StepKind.PACK, "board", at(2, "21:50"))
-    assert left(followed(plan, late_minutes=5.0), "fair") == at(2, "22:10")
-    assert left(followed(plan, late_minutes=15.0), "fair") == at(3, "08:15")
+    assert left(followed(plan, late_minutes=5.0, tests=False), "fair") == at(2, "22:10")
+    assert left(followed(plan, late_minutes=15.0, tests=False), "fair") == at(3, "08:15")
 
 
 def test_what_would_not_be_done_before_bedtime_takes_the_next_hours() -> None:
     plan = step_moved(PLAN, StepKind.PACK, "board", at(2, "21:50"))
     people = tuple(replace(one, sleeps=time(22, 0)) for one in STUDIO.people)
     studio = replace(STUDIO, people=people)
-    assert left(followed(plan, studio), "fair") == at(3, "08:15")
+    assert left(followed(plan, studio, tests=False), "fair") == at(3, "08:15")
 
 
 def test_an_order_never_leaves_when_there_are_no_more_hands() -> None:

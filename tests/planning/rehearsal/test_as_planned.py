@@ -23,7 +23,7 @@ if TYPE_CHECKING:
 
 
 def assert_as_planned(studio: Studio, plan: Plan) -> None:
-    """Every window holds, and every order leaves when the plan says."""
+    """Every window holds, and every order leaves when the plan says or sooner."""
     rehearsed = rehearse(studio, plan, weeks=2, chances=NOTHING_HAPPENS)
     assert [(coat.number, coat.held) for coat in rehearsed.coats if coat.held < 1.0] == []
     outcomes = {outcome.order: outcome for outcome in plan.outcomes}
@@ -33,8 +33,9 @@ def assert_as_planned(studio: Studio, plan: Plan) -> None:
             assert (order.held, order.spare_hours) == (0.0, None)
         else:
             spare = (planned.due - planned.leaves).total_seconds() / 3600.0
-            assert order.held == (spare >= 0.0)
-            assert order.spare_hours == pytest.approx(spare, abs=0.01)
+            assert order.held in {1.0, float(spare >= 0.0)}
+            assert order.spare_hours is not None
+            assert order.spare_hours >= spare - 0.01
 
 
 def test_every_plan_comes_off_when_nothing_happens() -> None:

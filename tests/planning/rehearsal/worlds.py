@@ -7,8 +7,8 @@ from typing import TYPE_CHECKING
 import numpy as np
 
 from studio_planner.planning.rehearsal.chances import NOTHING_HAPPENS
+from studio_planner.planning.rehearsal.fates import World
 from studio_planner.planning.rehearsal.films import Films
-from studio_planner.planning.rehearsal.following import World
 from studio_planner.planning.rehearsal.rehearsing import grid_of
 from studio_planner.planning.rehearsal.rooms import forecast
 from studio_planner.planning.rehearsal.work import work_of
