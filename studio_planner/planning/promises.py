@@ -21,9 +21,6 @@ if TYPE_CHECKING:
     from studio_planner.craft.studio import Studio
     from studio_planner.planning.trials import Trial
 
-_SHOWN = 3
-"""Changes shown to an order that bring it sooner and do not keep its promise."""
-
 
 def explain(studio: Studio, plan: Plan) -> Plan:
     """Give every late or unplanned order of a plan its reason and its tried changes.
@@ -74,9 +71,8 @@ def _told(ladder: Ladder, tried: _Tried, outcome: Outcome) -> Outcome:
     told = list(stuck)
     if not stuck or climb.rung > Rung.HOURS:
         told.append(why_late(ladder, order, climb))
-    changes = tried.changes(order, outcome)
-    reason = " ".join([*told, tried.summary(outcome, changes)])
-    return replace(outcome, reason=reason, changes=changes)
+    reason = " ".join([*told, tried.summary(outcome)])
+    return replace(outcome, reason=reason, changes=tried.changes(order, outcome))
 
 
 class _Tried:
@@ -89,34 +85,30 @@ class _Tried:
             self._made += trials.joint()
 
     def changes(self, order: Order, outcome: Outcome) -> tuple[Change, ...]:
-        """What keeps the promise, the cheapest first; then what brings it sooner, the best."""
+        """What keeps the promise, the cheapest first; what brings it sooner; what does not.
+
+        A change is left out where a simpler one, or one that contains it, does as well.
+        """
         kept = self._kept(outcome)
-        sooner = [
+        others = [
             trial
             for trial in self._of(outcome)
-            if trial not in kept
-            and _sooner(trial, outcome)
+            if not _keeps(trial, outcome)
+            and _leaves(trial, outcome) is not None
             and not any(trial.name in one.over for one in kept)
-            and not any(one.name in trial.over for one in kept)
         ]
+        sooner = [trial for trial in others if _sooner(trial, outcome)]
         sooner.sort(key=lambda trial: str(_leaves(trial, outcome)))
-        shown = [*kept, *sooner[:_SHOWN]]
-        if not kept:
-            shown.append(self._trials.soonest(order))
-        return tuple(_change(trial, outcome) for trial in shown)
+        idle = [t for t in others if not _sooner(t, outcome) and t.order is None and not t.over]
+        soonest = [] if kept else [self._trials.soonest(order)]
+        return tuple(_change(one, outcome) for one in (*kept, *sooner, *idle, *soonest))
 
-    def summary(self, outcome: Outcome, changes: tuple[Change, ...]) -> str:
-        """How many changes were tried, and which of them do not help."""
-        mine = self._of(outcome)
-        count = len(mine)
-        many = f"{count} changes were" if count != 1 else "1 change was"
-        words = f"{many} tried."
-        if not any(change.keeps_promise for change in changes):
-            words = f"None of the {count} changes that were tried keeps the promise."
-        idle = [
-            t.name for t in mine if t.order is None and not _sooner(t, outcome) and not t.over
-        ]
-        return f"{words} No sooner date from: {'; '.join(idle)}." if idle else words
+    def summary(self, outcome: Outcome) -> str:
+        """How many changes were tried, and whether one keeps the promise."""
+        count = len(self._of(outcome))
+        if self._kept(outcome):
+            return "1 change was tried." if count == 1 else f"{count} changes were tried."
+        return f"None of the {count} changes that were tried keeps the promise."
 
     def _of(self, outcome: Outcome) -> list[Trial]:
         return [one for one in self._made if one.order in {None, outcome.order}]

@@ -45,11 +45,12 @@ class Wait:
 
 @dataclass(frozen=True, slots=True)
 class Missed:
-    """The window for coat `index` in which nobody has its whole block: from when to when."""
+    """The window for coat `index` that closes before its air or its hands allow a start."""
 
     index: int
     opens: int
     closes: int
+    what: For
 
 
 @dataclass(frozen=True, slots=True)
@@ -85,6 +86,7 @@ class Soonest:
         self._waits: list[Wait] = []
         self._missed: list[Missed] = []
         self._starts: list[int] = []
+        self._lacking = For.HANDS
 
     def walk(self) -> Walk:
         """The whole walk; it ends early at a coat that finds no start."""
@@ -110,7 +112,7 @@ class Soonest:
             if start is not None:
                 return start
             if closes < ALWAYS:
-                self._missed.append(Missed(index, opens, closes))
+                self._missed.append(Missed(index, opens, closes, self._lacking))
         return self._scuffed(index, task, low)
 
     def _scuffed(self, index: int, task: Task, low: int) -> int | None:
@@ -125,11 +127,13 @@ class Soonest:
 
     def _first(self, index: int, task: Task, low: int, last: int) -> int | None:
         """The first start with air and hands, and the waits for both noted."""
+        self._lacking = For.HANDS
         wished = [(grid_up(low), grid_down(last))]
         if wished[0][0] > wished[0][1]:
             return None
         material = self._chain.pieces[0].material
         airy = in_good_air(self._means, task, material, self._place, wished)
+        self._lacking = For.HANDS if airy else For.AIR
         if not airy:
             return None
         handy = self._means.shop.starts(airy, task.lead, task.block, 1)

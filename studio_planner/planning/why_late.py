@@ -81,9 +81,9 @@ def _hours(ladder: Ladder, order: Order, climb: Climb) -> str:
     if short:
         return short
     chain, walk = _slowest(climb.fit), _walk(ladder, Rung.HOURS, climb.fit)
-    if chain is not None and walk is not None and walk.missed:
-        means = ladder.fitter(Rung.HOURS).empty()
-        return _missed(ladder, means, chain, walk.missed[0])
+    for missed in walk.missed if walk is not None else ():
+        if chain is not None and missed.what is For.HANDS:
+            return _missed(ladder, ladder.fitter(Rung.HOURS).empty(), chain, missed)
     words = (
         "No hands: even with nothing else to do, the hours you work come too far apart for "
         "its coats."

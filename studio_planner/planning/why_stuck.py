@@ -53,7 +53,8 @@ def _reason(placer: Placer, stuck: Stuck) -> tuple[str | None, str]:
     means, chain = placer.means, stuck.chain
     short = means.until < means.end
     if short:
-        placer = Placer(placer.studio, replace(means, until=means.end))
+        means = replace(means, until=means.end)
+        placer = Placer(placer.studio, means)
     alone = placer.place(chain)
     if isinstance(alone, Placement):
         coat = None if stuck.dead is None else chain.tasks[stuck.dead.index].coat.key
@@ -64,7 +65,15 @@ def _reason(placer: Placer, stuck: Stuck) -> tuple[str | None, str]:
         return _never_packed(placer, chain, alone.ground)
     if alone.dead is None:
         return None, "no order of its pours was found that keeps every rule."
-    return _dead_end(placer, chain, alone.ground, alone.dead)
+    dead = _last_word(means, chain, alone.ground) or alone.dead
+    return _dead_end(placer, chain, alone.ground, dead)
+
+
+def _last_word(means: Means, chain: Chain, ground: Ground) -> Dead | None:
+    """Where the search ends that may use every joint; one that may not can end sooner."""
+    allow = Allow(test_first=True, scuff=True)
+    found = ChainSearch(means, chain, ground, allow, Look(_MANY)).solve()
+    return found if isinstance(found, Dead) else None
 
 
 def _days_words(chain: Chain, coat: str | None) -> str:
@@ -109,9 +118,7 @@ def _first_that_fails(means: Means, chain: Chain, ground: Ground) -> int:
     """The first coat that no choice of the pours before it serves."""
     for index in range(chain.first, len(chain.tasks)):
         part = replace(chain, tasks=chain.tasks[: index + 1])
-        allow = Allow(test_first=True, scuff=True)
-        found = ChainSearch(means, part, ground, allow, Look(_MANY)).solve()
-        if isinstance(found, Dead):
+        if _last_word(means, part, ground) is not None:
             return index
     return len(chain.tasks) - 1
 

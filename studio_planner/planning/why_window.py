@@ -56,7 +56,10 @@ class WindowJudge:
         """What stops it, to follow the name of the coat; and why nothing else is allowed."""
         task, lower = self._task, self._lower
         if not task.has_window:
-            return f"has no window on {lower}{self._no_scuff()}."
+            return (
+                f"can only go on {lower} after washing and sanding, for its data sheet does "
+                "not say when the window closes; and no time for that was found."
+            )
         opening = [one for one in self._windows() if one.opens is not None]
         if task.sheet_closes is not None:
             # One that does not close would do so after the end of the record.
@@ -131,9 +134,9 @@ class WindowJudge:
         name = f"the {self._piece.coat_name(self._below.coat.key)}"
         if not self._below.coat.sandable:
             return f"; {name} cannot be sanded"
-        if not self._task.may_scuff:
-            return f"; the data sheet of {self._below.product.name} does not say when to sand"
-        return ""
+        if self._task.may_scuff:
+            return "; nor is there a time to wash and sand it"
+        return f"; the data sheet of {self._below.product.name} does not say when to sand"
 
     def _windows(self) -> Iterator[_Window]:
         task, below, edges = self._task, self._below, self._means.edges

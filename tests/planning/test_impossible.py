@@ -108,6 +108,19 @@ RULES: dict[str, tuple[Studio, tuple[str, ...]]] = {
         small_studio(board((coat("seal", CoatKind.SEAL), LONG_FLOOD))),
         ("Board 3: the flood takes 11 h 40 min of hands on end", "longer than 10 h 00 min"),
     ),
+    "a long block on coats that have to be sanded": (
+        small_studio(
+            board(
+                (
+                    coat("seal", CoatKind.SEAL),
+                    coat("flood", CoatKind.FLOOD),
+                    replace(LONG_FLOOD, key="top", kind=CoatKind.TOP_COAT),
+                )
+            ),
+            with_hours({Stage.RECOAT_CLOSES: 5.5}),
+        ),
+        ("Board 3: the top coat takes 11 h 40 min of hands on end",),
+    ),
     "turning and a block": (
         replace(TURNED, settings=replace(TURNED.settings, turn_minutes=30)),
         ("Board 3: the seal takes 1 h 15 min", "turning it first", "longer than 1 h 00 min"),
