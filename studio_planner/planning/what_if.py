@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass, replace
 from datetime import UTC, time, timedelta
 from typing import TYPE_CHECKING
@@ -18,13 +19,16 @@ if TYPE_CHECKING:
     from studio_planner.craft.studio import Studio
 
 WARM_CELSIUS = 22.0
-"""The temperature that "a warm room" means in tried changes."""
+"""The temperature that "a warm room" means in tried changes, where no product asks for more."""
 
 _ALWAYS = (
     WorkHours(rule="FREQ=DAILY", start=time(0), end=time(12)),
     WorkHours(rule="FREQ=DAILY", start=time(12), end=time(0)),
 )
 
+
+_WARMEST_CELSIUS = 30.0
+"""No room is heated to more than this for a product's minimum (common practice)."""
 
 EVENING = time(18), time(22)
 """The hours that "an evening" means in tried changes."""
@@ -63,11 +67,20 @@ def with_tireless_hands(studio: Studio) -> Studio:
     return replace(studio, people=(*studio.people, helper))
 
 
-def with_warm_room(studio: Studio, celsius: float = WARM_CELSIUS) -> Studio:
-    """The studio with its rooms never expected to be colder than `celsius`.
+def warmth(studio: Studio) -> float:
+    """What "a warm room" means in a studio: above the minimum of all that is poured, in °C."""
+    used = {coat.product for piece in studio.pieces for coat in piece.stack}
+    minimums = (studio.product(key).minimum_celsius or 0.0 for key in used)
+    asked = (math.floor(low) + 1.0 for low in minimums)
+    return max([WARM_CELSIUS, *(low for low in asked if low <= _WARMEST_CELSIUS)])
+
+
+def with_warm_room(studio: Studio) -> Studio:
+    """The studio with its rooms never expected to be colder than is called warm.
 
     Warming dries the air: the moisture in it, its dew point, stays what it was.
     """
+    celsius = warmth(studio)
     places = tuple(_warmed(place, celsius) for place in studio.places)
     return replace(studio, places=places)
 
@@ -148,7 +161,7 @@ def changes(studio: Studio) -> list[Tried]:
     found = [Tried(_EVENINGS, with_hours(studio, *EVENING))]
     if spot is not None:
         found.append(Tried(_SPOT, spot))
-    found.append(Tried(_WARM, with_warm_room(studio), more=False))
+    found.append(Tried(_warm(studio), with_warm_room(studio), more=False))
     if box is not None:
         found.append(Tried("have one more spot in the warm box", box))
     found.append(Tried(_LONG, with_hours(studio, *LONG_DAY), over=(_EVENINGS,)))
@@ -157,24 +170,24 @@ def changes(studio: Studio) -> list[Tried]:
 
 def joint_changes(studio: Studio) -> list[Tried]:
     """Several changes at once, for when no single one is enough."""
-    warm = with_warm_room(studio)
+    warm, words = with_warm_room(studio), _warm(studio)
     found = [Tried(_SPOTS, with_spots(studio, 2), over=(_SPOT,))] if studio.spots else []
     found += [
         Tried(
-            f"{_WARM}, and {_EVENINGS}",
+            f"{words}, and {_EVENINGS}",
             with_hours(warm, *EVENING),
             more=False,
-            over=(_WARM, _EVENINGS),
+            over=(words, _EVENINGS),
         )
     ]
     spot = with_spot(warm, PlaceKind.ROOM)
     if spot is not None:
         found.append(
             Tried(
-                f"{_WARM}, {_SPOT}, and {_LONG}",
+                f"{words}, {_SPOT}, and {_LONG}",
                 with_hours(spot, *LONG_DAY),
                 more=False,
-                over=(_WARM, _EVENINGS, _LONG, _SPOT),
+                over=(words, _EVENINGS, _LONG, _SPOT),
             )
         )
     return found
@@ -184,7 +197,10 @@ _EVENINGS = "work every evening from 18:00 to 22:00"
 _SPOT = "have one more level spot"
 _SPOTS = "have two more level spots"
 _LONG = "work every day from 8:00 to 22:00"
-_WARM = f"keep the room at {WARM_CELSIUS:.0f} °C or warmer, also at night"
+
+
+def _warm(studio: Studio) -> str:
+    return f"keep the room at {warmth(studio):.0f} °C or warmer, also at night"
 
 
 def alone(studio: Studio, order: str) -> Studio:

@@ -66,7 +66,7 @@ def _cure(ladder: Ladder, order: Order, climb: Climb) -> str:
         named = f" {_air_wait(climb.fit, ladder, wait)}" if wait and _long(wait) else ""
         return (
             "Too cold: at the room's temperature its coats cure too slowly for the date; "
-            f"never below {what_if.WARM_CELSIUS:.0f} °C they would be in time.{named}"
+            f"never below {what_if.warmth(ladder.studio):.0f} °C they would be in time.{named}"
         )
     if wait is not None and _long(wait) and wait.seconds >= _late_seconds(order, climb.fit):
         return f"Air: {_air_wait(climb.fit, ladder, wait)}"

@@ -316,6 +316,18 @@ def test_warming_a_room_keeps_the_moisture_of_its_air(celsius: float) -> None:
     )
 
 
+@pytest.mark.parametrize(
+    ("minimum", "warm"), [(None, 22.0), (18.0, 22.0), (25.0, 26.0), (45.0, 22.0)]
+)
+def test_a_warm_room_is_above_the_minimum_of_what_is_poured(
+    minimum: float | None, warm: float
+) -> None:
+    studio = small_studio(product=resin(minimum_celsius=minimum))
+    assert what_if.warmth(studio) == warm
+    unused = replace(resin(minimum_celsius=28.0), key="unused")
+    assert what_if.warmth(replace(studio, products=(*studio.products, unused))) == warm
+
+
 def test_warming_leaves_warm_hours_boxes_and_unknown_air_alone() -> None:
     studio = make_studio(1, 3, 3, 1)
     warm = PatternPoint(at=time(5), celsius=25, humidity_pct=40)
