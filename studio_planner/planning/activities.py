@@ -13,15 +13,14 @@ from itertools import combinations
 from math import isfinite
 from typing import TYPE_CHECKING
 
+from studio_planner.planning.gaps import follow_through, unknown_gaps, widen
 from studio_planner.planning.solver import Model, Search, Status
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Sequence
 
+    from studio_planner.planning.gaps import Gaps
     from studio_planner.planning.solver import Answer, Span, Unknown
-
-Gaps = list[list[int | None]]
-"""`gaps[i][j]`: how long after the start of i that of j lies at least; None: nothing known."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -132,14 +131,12 @@ def known_gaps(problem: Problem) -> Gaps | None:
     if any(_too_much(problem, (activity,)) for activity in problem.activities):
         return None
     begin = len(problem.activities)
-    gaps: Gaps = [[None] * (begin + 1) for _ in range(begin + 1)]
-    for node in range(begin + 1):
-        gaps[node][node] = 0
+    gaps = unknown_gaps(begin + 1)
     gaps[begin] = [0] * (begin + 1)
     for lag in problem.lags:
         known = gaps[lag.earlier][lag.later]
         gaps[lag.earlier][lag.later] = lag.least if known is None else max(known, lag.least)
-    _close(gaps)
+    follow_through(gaps)
     if any(row[node] != 0 for node, row in enumerate(gaps)):
         return None
     return gaps if _ordered(problem, gaps) else None
@@ -151,23 +148,6 @@ def _too_much(problem: Problem, together: Sequence[Activity]) -> bool:
         sum(activity.needs[k] for activity in together) > most
         for k, most in enumerate(problem.capacities)
     )
-
-
-def _close(gaps: Gaps) -> None:
-    """Follow the gaps through every activity between (longest paths)."""
-    for through in range(len(gaps)):
-        onward = [(j, gap) for j, gap in enumerate(gaps[through]) if gap is not None]
-        for row in gaps:
-            first = row[through]
-            if first is not None:
-                _raise(row, first, onward)
-
-
-def _raise(row: list[int | None], first: int, onward: Sequence[tuple[int, int]]) -> None:
-    for j, gap in onward:
-        known = row[j]
-        if known is None or first + gap > known:
-            row[j] = first + gap
 
 
 def _ordered(problem: Problem, gaps: Gaps) -> bool:
@@ -182,9 +162,9 @@ def _ordered(problem: Problem, gaps: Gaps) -> bool:
             if not forward and not backward:
                 return False
             if forward and not backward:
-                changed |= _follow(gaps, one, other, problem.activities[one].length)
+                changed |= widen(gaps, one, other, problem.activities[one].length)
             if backward and not forward:
-                changed |= _follow(gaps, other, one, problem.activities[other].length)
+                changed |= widen(gaps, other, one, problem.activities[other].length)
     return True
 
 
@@ -202,19 +182,6 @@ def _may_follow(problem: Problem, gaps: Gaps, one: int, other: int) -> bool:
     """Tell whether `other` may start when `one` has ended."""
     back = gaps[other][one]
     return back is None or back + problem.activities[one].length <= 0
-
-
-def _follow(gaps: Gaps, one: int, other: int, least: int) -> bool:
-    """Add a gap and what follows from it; False when it was known."""
-    known = gaps[one][other]
-    if known is not None and known >= least:
-        return False
-    onward = [(j, gap + least) for j, gap in enumerate(gaps[other]) if gap is not None]
-    for row in gaps:
-        first = row[one]
-        if first is not None:
-            _raise(row, first, onward)
-    return True
 
 
 class _Posed:
