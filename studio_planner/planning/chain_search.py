@@ -274,11 +274,12 @@ class ChainSearch:
         hold = self.times.own_hold(spot)
         fits: Stretches = []
         for start, end in self._means.shop.spots[spot].from_(found[0][0]):
-            if start > found[-1][1]:
+            # On its own spot a piece need not wait until the last coat sets it free.
+            begin = hold[0] if hold is not None and start == hold[1] else start
+            if begin > found[-1][1]:
                 break
             latest = handle.latest(end)
             if latest is not None and end - start >= self._gap:
-                begin = hold[0] if hold is not None and start == hold[1] else start
                 fit = (grid_up(begin), grid_down(latest - task.block))
                 fits += [fit] if fit[0] <= fit[1] else []
         return united(fits)

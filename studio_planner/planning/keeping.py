@@ -70,6 +70,8 @@ class Keeper:
         shaped = with_shared_blocks(chain, self._mixes)
         starts, grounds = self._kept.starts_in(chain), self._grounds(chain)
         there = starts.keys() & self._kept.grounds(chain).keys()
+        if not there:
+            return chain.first
         for index in range(chain.first, len(chain.tasks)):
             if index not in there:
                 return index
