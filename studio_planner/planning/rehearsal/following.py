@@ -1,11 +1,11 @@
 """A maker follows a plan through simulated weeks, all weeks at once.
 
 The rule: begin each thing at its planned time, late as makers are, with the hands there are,
-on a spot that is free. Where the coat below is not open yet, wait for it until bedtime, else
-take the next hands. Where its window has closed: wash and sand if the coat below can be
-sanded, else the piece is lost. What comes later on that piece comes later; everything else
-keeps its planned time unless hands or the spot are taken. Pieces are packed in the first hands
-after they have cured, even if that is before the planned time.
+on a spot that is free. Where the coat below is not open yet, wait for it till the hours are
+over (`hands.py` says when that is), else take the next hands. Where its window has closed:
+wash and sand if the coat below can be sanded, else the piece is lost. What comes later on that
+piece comes later; everything else keeps its planned time unless hands or the spot are taken.
+Pieces are packed in the first hands after they have cured, even before the planned time.
 
 A maker who does not test goes by the plan alone: nothing begins before its planned time, nor
 sooner after the coat below than the plan's window; what the film says is not asked.

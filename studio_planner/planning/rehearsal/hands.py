@@ -1,7 +1,7 @@
 """Hands in simulated weeks: when somebody is free to begin something.
 
-Work begins in somebody's working hours and is finished before bedtime, even if that is after
-the hours: who has begun a pour ends it. What was planned first goes first.
+Work begins in somebody's working hours, or in the hour after them when things took longer, and
+is done before bedtime. What was planned first goes first.
 """
 
 from __future__ import annotations
@@ -17,6 +17,9 @@ if TYPE_CHECKING:
     from studio_planner.craft.hands import Person
     from studio_planner.planning.rehearsal.arrays import Flags, Floats
 
+OVERTIME_SECONDS = 3600.0
+"""How long after the hours work is still begun; common practice, without a source."""
+
 _MOST_TRIES = 200
 """Spans and bookings that are tried for one start before it is given up."""
 
@@ -30,7 +33,11 @@ class Hours:
 
         awake = person.awake(zone, *span)
         rows = [
-            (work[0].timestamp(), work[1].timestamp(), end.timestamp())
+            (
+                work[0].timestamp(),
+                min(work[1].timestamp() + OVERTIME_SECONDS, end.timestamp()),
+                end.timestamp(),
+            )
             for work in person.working(zone, *span)
             for start, end in awake
             if start <= work[0] < end
@@ -78,7 +85,7 @@ class Hours:
         self._booked = [pair for pair in self._booked if float(pair[1].max()) > before]
 
     def _within(self, after: Floats, length: Floats) -> Floats:
-        """The first instants from `after` on that lie in the hours, with time till bedtime."""
+        """The first instants from `after` on at which somebody still begins it."""
         import numpy as np
 
         last = len(self._ends) - 1

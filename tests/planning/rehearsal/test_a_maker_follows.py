@@ -148,10 +148,16 @@ def test_who_is_late_begins_and_ends_later() -> None:
     assert left(followed(late_minutes=10.0, slower=1.2), "fair") == at(2, "08:42")
 
 
-def test_what_misses_the_working_hours_takes_the_next_ones() -> None:
+def test_what_misses_the_hours_and_the_one_after_them_takes_the_next_ones() -> None:
     plan = step_moved(PLAN, StepKind.PACK, "board", at(2, "21:50"))
-    assert left(followed(plan, late_minutes=5.0, tests=False), "fair") == at(2, "22:10")
-    assert left(followed(plan, late_minutes=15.0, tests=False), "fair") == at(3, "08:15")
+    people = tuple(replace(one, sleeps=time(0, 0)) for one in STUDIO.people)
+    studio = replace(STUDIO, people=people)
+    assert left(followed(plan, studio, late_minutes=65.0, tests=False), "fair") == at(
+        2, "23:10"
+    )
+    assert left(followed(plan, studio, late_minutes=75.0, tests=False), "fair") == at(
+        3, "08:15"
+    )
 
 
 def test_what_would_not_be_done_before_bedtime_takes_the_next_hours() -> None:

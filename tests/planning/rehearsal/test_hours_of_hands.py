@@ -16,6 +16,7 @@ from tests.planning.checker.hand_made import MONDAY, at
 ADA = Person(
     key="ada",
     name="Ada",
+    sleeps=time(0, 0),
     work=(WorkHours(rule="FREQ=DAILY", start=time(18), end=time(22)),),
     absences=(Absence(start=at(1, "12:00"), end=at(2, "12:00")),),
 )
@@ -38,14 +39,14 @@ def earliest(mine: Hours, day: int, clock: str, length: float = 1.0) -> list[flo
     [
         (0, "07:00", 1.0, 18.0),
         (0, "19:30", 1.0, 19.5),
-        (0, "21:59", 1.0, 22.0 - 1 / 60),  # begun in the hours, ended before bedtime
-        (0, "21:00", 3.0, 3 * 24 - 6),  # would end after bedtime; away on Tuesday
-        (0, "22:00", 0.5, 3 * 24 - 6),
-        (3, "22:30", 1.0, math.inf),
-        (0, "12:00", 6.0, math.inf),  # no evening is that long
+        (0, "22:55", 1.0, 22.0 + 55 / 60),  # begun after the hours, done before bedtime
+        (0, "23:00", 0.5, 3 * 24 - 6),  # too long after the hours; away on Tuesday
+        (0, "21:30", 3.0, 3 * 24 - 6),  # would end after bedtime
+        (3, "23:30", 0.2, math.inf),
+        (0, "12:00", 6.5, math.inf),  # no evening is that long
     ],
 )
-def test_work_begins_in_the_hours_and_ends_before_bedtime(
+def test_work_begins_in_the_hours_or_soon_after_and_ends_before_bedtime(
     day: int, clock: str, length: float, begins: float
 ) -> None:
     assert earliest(hours(), day, clock, length) == pytest.approx([begins] * 2)
