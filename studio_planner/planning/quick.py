@@ -80,6 +80,49 @@ def quick_plan(  # noqa: PLR0913 - each is one plain question
         When there is nothing to plan with (no piece, no spot, no hands, no room), or when no
         piece at all can be planned.
     """
+    made = quick_start(
+        studio, now, until, first=first, passes=passes, clockworks=clockworks, before=before
+    )
+    return made.written()
+
+
+@dataclass(frozen=True, slots=True)
+class QuickStart:
+    """A quick plan as placements, from which better ones may start.
+
+    `before` is the plan before that counts, `unplanned` what cannot be planned at all.
+    """
+
+    rounds: Rounds
+    found: Pass
+    unplanned: tuple[Unplanned, ...]
+    before: Plan | None
+
+    def written(self) -> Plan:
+        """The plan of the craft; NoPlanPossible when no piece at all is in it."""
+        plan = self.rounds.written(self.found, self.unplanned)
+        if not plan.coats:
+            raise NoPlanPossible(row.reason for row in plan.unplanned)
+        return plan
+
+
+def quick_start(  # noqa: PLR0913 - as above
+    studio: Studio,
+    now: datetime,
+    until: datetime | None = None,
+    *,
+    first: Sequence[str] = (),
+    passes: int = _PASSES,
+    clockworks: Clockworks | None = None,
+    before: Plan | Before | None = Before.KEPT,
+) -> QuickStart:
+    """Make a quick plan as `quick_plan` does, but do not write it down yet.
+
+    Raises
+    ------
+    NoPlanPossible
+        When there is nothing to plan with.
+    """
     _require_means(studio)
     old = studio.plan if isinstance(before, Before) else before
     asked = _Asked(
@@ -98,10 +141,7 @@ def quick_plan(  # noqa: PLR0913 - each is one plain question
         if asked.before is None or asked.first
         else _kept(asked, rounds, chains, asked.before)
     )
-    plan = best[0].written(best[1], unplanned)
-    if not plan.coats:
-        raise NoPlanPossible(row.reason for row in plan.unplanned)
-    return plan
+    return QuickStart(*best, tuple(unplanned), asked.before)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

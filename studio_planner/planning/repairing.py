@@ -1,4 +1,4 @@
-"""Repairs a round that keeps a plan where an order comes later than it has to, with few moves.
+"""Repairs a round that keeps a plan where an order fares worse than it has to, with few moves.
 
 The chains of one late order are let go together with those that are in their way; all others
 stay where they are. The late ones are placed first, then the others as near to their old starts
@@ -7,6 +7,7 @@ as they fit. What is better in the goals' order is taken, and the next late orde
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
@@ -72,7 +73,7 @@ class Repair:
         tried: set[str] = set()
         work = _WORK
         while work > 0:
-            order = _latest(best, wanted, tried)
+            order = self._worst(best, wanted, tried)
             if order is None:
                 break
             tried.add(order)
@@ -95,7 +96,7 @@ class Repair:
             found = self._without_hindrance(found, order, wanted.get(order, 0.0), settled)
             yield found
             done.add(order)
-            following = _latest(found, wanted, done)
+            following = self._worst(found, wanted, done)
             if following is None:
                 return
             order = following
@@ -107,7 +108,14 @@ class Repair:
 
         Chains that are `settled` give no way; afterwards nor do these.
         """
-        late = _late_chains(found, order, wanted)
+        late = [
+            *(one.chain for one in found.stuck if _order(one.chain) == order),
+            *(
+                one.chain
+                for one in found.placed
+                if _order(one.chain) == order and any(self._misses(one, wanted))
+            ),
+        ]
         keys = {_key(chain) for chain in late}
         mixes = tuple(
             mix for mix in found.mixes if not any(key in keys for key, _ in mix.members)
@@ -118,6 +126,23 @@ class Repair:
         fixed = [one for one in found.placed if _key(one.chain) not in freed]
         givers = [one.chain for one in found.placed if _key(one.chain) in freed - keys]
         return self._placed_again(found, fixed, (late, givers), mixes)
+
+    def _misses(self, one: Placement, wanted: float) -> tuple[float, int]:
+        """The weighted hours that a chain is later than wanted, and the joints it has worse."""
+        joints = sum(one.score[1:3]) - sum(self._kept.joints(one.chain))
+        return max(0.0, one.score[0] - wanted), max(0, joints)
+
+    def _worst(
+        self, found: Kept, wanted: Mapping[str, float], tried: Collection[str]
+    ) -> str | None:
+        """The order furthest from what is wanted; one with a stuck piece goes before."""
+        misses = {_order(one.chain): (math.inf, 0) for one in found.stuck}
+        for one in found.placed:
+            key = _order(one.chain)
+            miss = self._misses(one, wanted.get(key, 0.0))
+            misses[key] = max(misses.get(key, miss), miss)
+        rows = {key: miss for key, miss in misses.items() if any(miss) and key not in tried}
+        return max(rows, key=lambda key: (rows[key], key), default=None)
 
     def _in_the_way(
         self, found: Kept, late: Iterable[Chain], keys: Collection[str]
@@ -187,28 +212,6 @@ def _clash(ones: Iterable[_Taken], others: Sequence[_Taken]) -> bool:
     )
 
 
-def _late_chains(found: Kept, order: str, wanted: float) -> list[Chain]:
-    """The chains of an order that come later than wanted, or find no place at all."""
-    stuck = [one.chain for one in found.stuck if _order(one.chain) == order]
-    late = [
-        one.chain
-        for one in found.placed
-        if _order(one.chain) == order and one.score[0] > wanted
-    ]
-    return [*stuck, *late]
-
-
-def _latest(found: Kept, wanted: Mapping[str, float], tried: Collection[str]) -> str | None:
-    """The order that is furthest from what is wanted; one with a stuck piece goes before."""
-    misses = {_order(one.chain): float("inf") for one in found.stuck}
-    for one in found.placed:
-        key = _order(one.chain)
-        miss = one.score[0] - wanted.get(key, 0.0)
-        misses[key] = max(misses.get(key, 0.0), miss)
-    open_ones = {k: miss for k, miss in misses.items() if k and miss > 0 and k not in tried}
-    return max(open_ones, key=lambda key: (open_ones[key], key), default=None)
-
-
 def _fellows(keys: Collection[str], mixes: Iterable[SharedMix]) -> set[str]:
     """Chains that share mixes with others, and those that share with them."""
     groups = [{key for key, _ in mix.members} for mix in mixes]
@@ -225,4 +228,5 @@ def _key(chain: Chain) -> str:
 
 
 def _order(chain: Chain) -> str:
-    return "" if chain.order is None else chain.order.key
+    """What a chain belongs to: its order, or else itself."""
+    return _key(chain) if chain.order is None else chain.order.key
