@@ -137,7 +137,7 @@ def _sooner(trial: Trial, outcome: Outcome) -> bool:
 
 def _change(trial: Trial, outcome: Outcome) -> Change:
     return Change(
-        words=trial.words,
+        words=trial.words(outcome.order),
         leaves=_leaves(trial, outcome),
         keeps_promise=_keeps(trial, outcome),
     )

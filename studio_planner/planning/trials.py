@@ -55,16 +55,31 @@ _BIG = 400
 class Trial:
     """A tried change, and the studio and the plan that it led to (None: none was found).
 
-    `order` is the only order that it is offered to; None: to all. `name` is the change without
-    what it costs, `over` the names of simpler changes that it contains.
+    `order` is the only order that it is offered to; None: to all. `over` are the names of
+    simpler changes that it contains. `cost` is what it costs besides; `newly` are the orders
+    that it makes late, `later` those that are late and would leave later still.
     """
 
-    words: str
     name: str
     studio: Studio
     plan: Plan | None
     order: str | None = None
     over: tuple[str, ...] = ()
+    cost: str = ""
+    newly: tuple[str, ...] = ()
+    later: tuple[str, ...] = ()
+
+    def words(self, order: str) -> str:
+        """The change, and in brackets what it costs others than the order that is told."""
+        newly, later = self._names(self.newly, order), self._names(self.later, order)
+        costs = [self.cost] if self.cost else []
+        costs += [f"makes {newly} late"] if newly else []
+        costs += [f"{later} would leave later still"] if later else []
+        return f"{self.name} ({'; '.join(costs)})" if costs else self.name
+
+    def _names(self, orders: tuple[str, ...], told: str) -> str:
+        names = [o.name for o in self.studio.orders if o.key in orders and o.key != told]
+        return listed(names) if names else ""
 
     def outcome(self, order: str) -> Outcome | None:
         """What it means for an order."""
@@ -111,7 +126,7 @@ class Trials:
         alone = what_if.with_tireless_hands(what_if.alone(self.studio, order.key))
         studio = what_if.with_warm_room(alone)
         words = "nothing else to pour, hands day and night and a warm room"
-        return Trial(words, words, studio, self._quick(studio), order.key)
+        return Trial(words, studio, self._quick(studio), order.key)
 
     def _moved_alone(self) -> Iterator[Trial]:
         fitter = Fitter(self.studio, self.plan, self.clockworks, self._stacks)
@@ -119,17 +134,16 @@ class Trials:
             moved = fitter.with_order_moved(order)
             if moved is not None and plan_worth(self.studio, moved) < self._worth:
                 words = "pour it where there is room between the others; nothing else moves"
-                yield Trial(words, words, self.studio, moved, order.key)
+                yield Trial(words, self.studio, moved, order.key)
 
     def _first(self) -> Iterator[Trial]:
         if len(self.studio.orders) < 2:  # noqa: PLR2004 - nothing to go before
             return
         for order in self._late[:_FIRST_TRIED_FOR]:
-            plan = self._quick(self.studio, (order.key,))
-            name = "pour it before all others"
-            words = name + self._cost(plan, order.key)
             self._left -= 1
-            yield Trial(words, name, self.studio, plan, order.key)
+            plan = self._quick(self.studio, (order.key,))
+            trial = Trial("pour it before all others", self.studio, plan, order.key)
+            yield self._with_costs(trial)
 
     def _best_evening(self) -> Tried | None:
         """The evening of the week that helps the latest orders most."""
@@ -153,14 +167,14 @@ class Trials:
         plan = self._quick(tried.studio)
         if tried.more and (plan is None or plan_worth(tried.studio, plan) >= self._worth):
             plan, _ = self._after_moving(tried.studio, _MOVED_FOR)
-        costs = self._shut(tried) if not tried.more else ""
-        words = tried.words + self._cost(plan, None, costs)
-        return Trial(words, tried.words, tried.studio, plan, over=tried.over)
+        cost = "" if tried.more else self._shut(tried)
+        trial = Trial(tried.words, tried.studio, plan, over=tried.over, cost=cost)
+        return self._with_costs(trial)
 
     def _fewer(self, order: Order) -> Iterator[Trial]:
         for tried in fewer_coats(self.studio, order):
             plan = Fitter(tried.studio, self.plan, self.clockworks).with_order_moved(order)
-            yield Trial(tried.words, tried.words, tried.studio, plan, order.key)
+            yield Trial(tried.words, tried.studio, plan, order.key)
 
     def _quick(self, studio: Studio, first: tuple[str, ...] = ()) -> Plan | None:
         """A changed studio planned from the start, in one round."""
@@ -177,24 +191,21 @@ class Trials:
         windows = "one window then closes" if count == 1 else f"{count} windows then close"
         return f"{windows} while nobody can work"
 
-    def _cost(self, plan: Plan | None, order: str | None, more: str = "") -> str:
-        """What a change does to orders that are no part of it, in brackets."""
-        costs = [more] if more else []
-        if plan is not None:
-            before = {one.order: one for one in self.plan.outcomes}
-            worse = [
-                one
-                for one in plan.outcomes
-                if one.order != order and is_late(one) and _later(one, before[one.order])
-            ]
-            newly = [one.order for one in worse if not is_late(before[one.order])]
-            later = [one.order for one in worse if is_late(before[one.order])]
-            costs += [f"makes {self._names(newly)} late"] if newly else []
-            costs += [f"{self._names(later)} would leave later still"] if later else []
-        return f" ({'; '.join(costs)})" if costs else ""
-
-    def _names(self, orders: list[str]) -> str:
-        return listed(order.name for order in self.studio.orders if order.key in orders)
+    def _with_costs(self, trial: Trial) -> Trial:
+        """A trial with the orders that would be worse off with it than in the shown plan."""
+        if trial.plan is None:
+            return trial
+        before = {one.order: one for one in self.plan.outcomes}
+        worse = [
+            one.order
+            for one in trial.plan.outcomes
+            if is_late(one) and _later(one, before[one.order])
+        ]
+        return replace(
+            trial,
+            newly=tuple(key for key in worse if not is_late(before[key])),
+            later=tuple(key for key in worse if is_late(before[key])),
+        )
 
 
 def is_late(outcome: Outcome) -> bool:

@@ -17,6 +17,13 @@ from studio_planner.planning.saying import (
     owner_said,
 )
 from studio_planner.planning.soonest import For, Soonest
+from studio_planner.planning.waits_said import (
+    after_pick_up,
+    air_wait,
+    longest_cure,
+    slowest,
+    waiting,
+)
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -63,16 +70,16 @@ def _cure(ladder: Ladder, order: Order, climb: Climb) -> str:
     walk = _walk(ladder, Rung.CURE, climb.fit)
     wait = None if walk is None else walk.longest(For.AIR)
     if warm.late == 0:
-        named = f" {_air_wait(climb.fit, ladder, wait)}" if wait and _long(wait) else ""
+        named = f" {air_wait(climb.fit, ladder, wait)}" if wait and _long(wait) else ""
         return (
             "Too cold: at the room's temperature its coats cure too slowly for the date; "
             f"never below {what_if.warmth(ladder.studio):.0f} °C they would be in time.{named}"
         )
     if wait is not None and _long(wait) and wait.seconds >= _late_seconds(order, climb.fit):
-        return f"Air: {_air_wait(climb.fit, ladder, wait)}"
+        return f"Air: {air_wait(climb.fit, ladder, wait)}"
     return (
         "Cure time: its coats cannot cure by then, even with hands day and night and every "
-        f"spot free.{_longest_cure(climb.fit)}"
+        f"spot free.{longest_cure(climb.fit)}"
     )
 
 
@@ -80,7 +87,7 @@ def _hours(ladder: Ladder, order: Order, climb: Climb) -> str:
     short = _too_few_hours(ladder, order)
     if short:
         return short
-    chain, walk = _slowest(climb.fit), _walk(ladder, Rung.HOURS, climb.fit)
+    chain, walk = slowest(climb.fit), _walk(ladder, Rung.HOURS, climb.fit)
     for missed in walk.missed if walk is not None else ():
         if chain is not None and missed.what is For.HANDS:
             return _missed(ladder, ladder.fitter(Rung.HOURS).empty(), chain, missed)
@@ -92,8 +99,9 @@ def _hours(ladder: Ladder, order: Order, climb: Climb) -> str:
     if chain is None or walk is None or wait is None or not _long(wait):
         return words
     zone = ladder.studio.time_zone
-    what = f"{_waiting(chain, wait)} could start {moment_said(zone, wait.since)}"
-    return f"{words} {what}, but nobody can work on it before {moment_said(zone, wait.until)}."
+    what = f"{waiting(chain, wait)} could start {moment_said(zone, wait.since)}"
+    then = f"nobody can work on it before {moment_said(zone, wait.until)}"
+    return f"{words} {what}, but {then}{after_pick_up(ladder, order, wait)}."
 
 
 def _missed(ladder: Ladder, means: Means, chain: Chain, missed: Missed) -> str:
@@ -189,16 +197,9 @@ def _late_seconds(order: Order, fit: Fit) -> float:
     return 3600.0 * fit.late / order.weight
 
 
-def _slowest(fit: Fit) -> Chain | None:
-    """The chain that is packed last, or the one that found no place."""
-    if fit.stuck:
-        return fit.stuck[0].chain
-    return None if fit.slowest is None else fit.slowest.chain
-
-
 def _walk(ladder: Ladder, rung: Rung, fit: Fit) -> Walk | None:
     """The soonest pours of the chain that comes last, with nothing else in the workshop."""
-    chain = _slowest(fit)
+    chain = slowest(fit)
     if chain is None or chain.order is None:
         return None
     means = ladder.fitter(rung).empty()
@@ -206,46 +207,6 @@ def _walk(ladder: Ladder, rung: Rung, fit: Fit) -> Walk | None:
     places = {means.place_of_spot[spot] for spot in spots}
     place = places.pop() if len(places) == 1 else means.edges.rest
     return Soonest(ladder.studio, means, chain, place).walk()
-
-
-def _waiting(chain: Chain, wait: Wait) -> str:
-    piece = chain.pieces[0]
-    if wait.index is None:
-        return f"Packing {piece.name}"
-    words = coat_said(piece, chain.tasks[wait.index].coat.key)
-    return words[0].upper() + words[1:]
-
-
-def _air_wait(fit: Fit, ladder: Ladder, wait: Wait) -> str:
-    chain = _slowest(fit)
-    if chain is None or wait.index is None:
-        return ""
-    task, zone = chain.tasks[wait.index], ladder.studio.time_zone
-    porous = " or the air warms while it would be bare" if task.bare_porous else ""
-    return (
-        f"{_waiting(chain, wait)} has to wait from {moment_said(zone, wait.since)} to "
-        f"{moment_said(zone, wait.until)}, because the room is outside the limits of "
-        f"{task.product.name} (temperature, humidity, dew point){porous}."
-    )
-
-
-def _longest_cure(fit: Fit) -> str:
-    """The longest stretch in which the slowest chain only cures."""
-    slowest = fit.slowest
-    if slowest is None or not slowest.packed:
-        return ""
-    chain, piece = slowest.chain, slowest.chain.pieces[0]
-    ends = [start + task.block for start, task in zip(slowest.starts, chain.tasks, strict=True)]
-    nexts = [*slowest.starts[1:], slowest.packed[0].start]
-    gaps = [after - end for end, after in zip(ends, nexts, strict=True)]
-    index = max(range(chain.first, len(gaps)), key=lambda i: gaps[i], default=len(gaps) - 1)
-    until = (
-        f"until {coat_said(piece, chain.tasks[index + 1].coat.key)}"
-        if index + 1 < len(gaps)
-        else "until it is packed"
-    )
-    lower = coat_said(piece, chain.tasks[index].coat.key)
-    return f" The longest wait is {length_said(gaps[index])} from {lower} {until}."
 
 
 def _somebody_works(means: Means, missed: Missed) -> bool:

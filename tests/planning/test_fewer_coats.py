@@ -98,7 +98,7 @@ def test_a_coat_fewer_is_tried_for_a_late_order_and_keeps_every_rule() -> None:
     plan = quick_plan(studio, START)
     (late,) = plan.outcomes
     assert late.late_hours
-    trials = [one for one in Trials(studio, plan, Clockworks()).all() if "decide" in one.words]
+    trials = [one for one in Trials(studio, plan, Clockworks()).all() if "decide" in one.name]
     assert trials
     for trial in trials:
         assert trial.plan is not None

@@ -113,7 +113,8 @@ def judge_trials(studio: Studio, plan: Plan) -> int:
             offered = [
                 one
                 for one in trials
-                if one.words == change.words and one.order in {None, outcome.order}
+                if one.words(outcome.order) == change.words
+                and one.order in {None, outcome.order}
             ]
             for trial in offered:
                 assert trial.plan is not None
@@ -228,7 +229,7 @@ def test_warmth_is_no_pure_gain_and_says_whose_windows_close_sooner() -> None:
     )
     plan = explain(studio, quick_plan(studio, MONDAY))
     trial = next(one for one in trials_of(studio, plan) if one.name.startswith("keep the room"))
-    assert "(one window then closes while nobody can work" in trial.words
+    assert "(one window then closes while nobody can work" in trial.words("o1")
 
 
 def test_how_many_changes_were_tried_is_said() -> None:
