@@ -15,6 +15,10 @@ A window is missed by a coat that begins before it opens, ends after it closes, 
 because it has closed, or loses its piece. A promise is broken by an order that leaves late, not
 at all, or with a piece packed before it had cured. Exit 1 unless our plan beats both others in
 missed windows and in broken promises, with either maker.
+
+One part of the rule decides a column: a touch-testing maker packs what has cured at once. Were
+it left until the planned time, our plan, which waits for the safe edge, would break more
+promises than doubling (9.2 % to 6.1 %, the label 11.0 %); missed windows would stay the same.
 """
 
 from __future__ import annotations
