@@ -30,6 +30,15 @@ class Stuck:
     dead: Dead | None
     cured: bool = True
 
+    @property
+    def missed(self) -> bool:
+        """Whether the window of a poured coat closes too soon, however long one looks ahead."""
+        if self.dead is None or self.dead.each_alone:
+            return False
+        task = self.chain.tasks[self.dead.index]
+        poured = task.below is not None and task.below < self.chain.first
+        return poured and task.sheet_closes is not None and not task.may_scuff
+
 
 class Placer:
     """Places chains one after another into a workshop."""

@@ -17,7 +17,7 @@ if TYPE_CHECKING:
     from collections.abc import Sequence
     from datetime import datetime
 
-    from studio_planner.craft.plans import Plan
+    from studio_planner.craft.plans import Plan, Unplanned
     from studio_planner.craft.studio import Studio
     from studio_planner.planning.problem import Chain
     from studio_planner.planning.rounds import Pass
@@ -193,7 +193,7 @@ def _made(asked: _Asked, rounds: Rounds, chains: list[Chain], *, patient: bool) 
     again = asked.before is not None
     passes = min(asked.passes, 1 if again else 2) if big else asked.passes
     best = rounds.best(chains, asked.first, passes)
-    if patient and best.stuck and asked.until is None:
+    if patient and not all(one.missed for one in best.stuck) and asked.until is None:
         # What finds no place may only need a longer look ahead.
         further = asked.rounds(chains, _PATIENCE)
         found = further.best(chains, asked.first, 1)
