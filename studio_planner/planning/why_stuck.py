@@ -13,7 +13,8 @@ from studio_planner.planning.placements import Placement
 from studio_planner.planning.placing import Placer
 from studio_planner.planning.problem import gate_coats, gate_stage
 from studio_planner.planning.saying import length_said
-from studio_planner.planning.why_air import why_air
+from studio_planner.planning.spans import grid_down, grid_up
+from studio_planner.planning.why_air import Asked, why_air
 from studio_planner.planning.why_awake import why_nobody_is_awake
 from studio_planner.planning.why_window import WindowJudge
 
@@ -23,7 +24,8 @@ if TYPE_CHECKING:
     from studio_planner.craft.studio import Studio
     from studio_planner.planning.chain_times import Ground, Means
     from studio_planner.planning.placing import Stuck
-    from studio_planner.planning.problem import Chain
+    from studio_planner.planning.problem import Chain, Task
+    from studio_planner.planning.spans import Stretches
 
 
 DAYS_ASKED_FOR = "does not fit into the days that were asked for."
@@ -106,8 +108,7 @@ def _dead_end(
 def _asleep(means: Means, chain: Chain, ground: Ground) -> tuple[str, str] | None:
     """The first coat whose tape or drips nobody can ever be awake for."""
     for task in chain.tasks[chain.first :]:
-        wished = [(means.now + task.lead, means.until)]
-        handy = means.shop.starts(wished, task.lead, task.block, _MANY)
+        handy = _handy(means, task, ground.place)
         words = why_nobody_is_awake(means, task, ground.place, handy)
         if words:
             return task.coat.key, f"the {chain.pieces[0].coat_name(task.coat.key)} {words}"
@@ -180,11 +181,10 @@ def _rule(placer: Placer, chain: Chain, ground: Ground, dead: Dead) -> str:
             f"takes {length_said(needed)} of hands on end{turning} and nobody works longer "
             f"than {length_said(longest)} in one go."
         )
-    wished = [(means.now + task.lead, means.until)]
     material = chain.pieces[0].material
-    handy = means.shop.starts(wished, task.lead, task.block, _MANY)
+    handy = _handy(means, task, ground.place)
     if not within_limits(means, task, material, ground.place, handy):
-        return f"{why_air(placer.studio, means, task, ground.place)}."
+        return f"{why_air(placer.studio, means, Asked(task, material, ground.place, handy))}."
     if not in_good_air(means, task, material, ground.place, handy):
         return (
             "lies on bare porous work, and whenever somebody can work the room warms by more "
@@ -193,6 +193,16 @@ def _rule(placer: Placer, chain: Chain, ground: Ground, dead: Dead) -> str:
         )
     asleep = why_nobody_is_awake(means, task, ground.place, handy)
     return asleep or _on_the_way(placer, chain, ground, dead)
+
+
+def _handy(means: Means, task: Task, place: str) -> Stretches:
+    """Starts with hands for a coat that can be handled before the record ends."""
+    latest = means.edges.handle(task.product, place).latest(means.end)
+    last = means.until if latest is None else min(means.until, latest - task.block)
+    first = grid_up(means.now + task.lead)
+    if first > last:
+        return []
+    return means.shop.starts([(first, grid_down(last))], task.lead, task.block, _MANY)
 
 
 def _on_the_way(placer: Placer, chain: Chain, ground: Ground, dead: Dead) -> str:

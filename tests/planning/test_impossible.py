@@ -7,6 +7,7 @@ from datetime import timedelta
 from typing import TYPE_CHECKING
 
 import pytest
+from hypothesis import HealthCheck, given, settings
 
 from studio_planner.craft.errors import NoPlanPossible
 from studio_planner.craft.hands import Absence
@@ -33,6 +34,7 @@ from tests.planning.impossible_studios import (
     size,
     small_studio,
 )
+from tests.planning.studios import Situation, studios
 
 if TYPE_CHECKING:
     from studio_planner.craft.products import Product
@@ -178,6 +180,10 @@ RULES: dict[str, tuple[Studio, tuple[str, ...]]] = {
         small_studio(place=room((0, 20.0, 95.0))),
         ("Board 3: the seal needs a surface at least 3 °C above the dew point", "0.8 °C"),
     ),
+    "dew in the night after every pour": (
+        small_studio(place=room((8, 20.0, 60.0), (16, 20.0, 60.0), (18, 14.0, 92.0))),
+        ("Board 3: the seal finds no time", "the 3 °C above the dew point", "for 12 h after"),
+    ),
     "warming while porous work is bare": (
         small_studio(
             board(material=Material.TIMBER), place=room((6, 15.0, 45.0), (20, 25.0, 45.0))
@@ -241,6 +247,27 @@ def test_without_that_rule_the_small_studio_is_planned() -> None:
     plan = quick_plan(studio, START)
     assert not plan.unplanned
     assert not check_plan(studio, plan).broken
+
+
+def test_in_any_studio_what_is_left_out_has_a_sentence_that_names_its_piece() -> None:
+    @settings(suppress_health_check=list(HealthCheck))
+    @given(studios(most_pieces=3))
+    def judge(situation: Situation) -> None:
+        studio = situation.studio
+        names = tuple(piece.name for piece in studio.pieces)
+        try:
+            rows = quick_plan(studio, situation.start).unplanned
+        except NoPlanPossible as refusal:
+            said = refusal.reasons
+        else:
+            said = tuple(row.reason for row in rows)
+            assert all(row.reason.startswith(studio.piece(row.piece).name) for row in rows)
+        for words in said:
+            assert words.startswith(names)
+            assert words.endswith(".")
+            assert not words.endswith("..")
+
+    judge()
 
 
 @pytest.mark.parametrize("rule", RULES)
