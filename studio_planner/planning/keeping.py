@@ -159,7 +159,7 @@ class Keeper:
         """A chain with as many pours as can where they were."""
         found: list[Placement] = []
         stuck: list[Stuck] = []
-        for attempt in self._attempts(chain, found):
+        for attempt in self._attempts(chain):
             if isinstance(attempt, Stuck):
                 stuck.append(attempt)
             elif attempt is not None:
@@ -170,10 +170,8 @@ class Keeper:
             return min(found, key=self.fitness)
         return stuck[0] if stuck else Stuck(chain, None, None)
 
-    def _attempts(
-        self, chain: Chain, found: Sequence[Placement]
-    ) -> Iterator[Placement | Stuck | None]:
-        """Tries in turn; each is made only when those before, in `found`, were not good."""
+    def _attempts(self, chain: Chain) -> Iterator[Placement | Stuck | None]:
+        """Tries in turn; each is made only when none of those before was good."""
         shaped = with_shared_blocks(chain, self._mixes)
         allow = self._kept.allow(chain)
         old = self._grounds(chain)
@@ -181,11 +179,9 @@ class Keeper:
         for grounds in others:
             yield self._at(shaped, grounds, allow)
         for grounds in (old, *others[:1]) if old else ():
-            if not found:
-                yield self._loosened(shaped, grounds, allow)
+            yield self._loosened(shaped, grounds, allow)
         for more in self._placer.more_joints(chain) if old else ():
-            if all(one.score[0] > 0 for one in found):
-                yield self._loosened(shaped, old, more)
+            yield self._loosened(shaped, old, more)
         if shaped is chain:
             yield self._placer.place(chain)
 
