@@ -50,8 +50,6 @@ class Search:
     work: float | None = None
     workers: int = 1
     seed: int = 0
-    polish: bool = False
-    """Whether a good answer is at hand, so that improving it counts more than finding one."""
     apart: bool = False
     """Whether each step looks harder at what cannot overlap.
 
@@ -220,9 +218,6 @@ class Model:
             parameters.max_deterministic_time = search.work
         parameters.num_workers = search.workers
         parameters.random_seed = search.seed
-        if search.polish:
-            parameters.repair_hint = True
-            parameters.hint_conflict_limit = 1000
         parameters.use_strong_propagation_in_disjunctive = search.apart
         if search.sums is not None:
             parameters.linearization_level = search.sums

@@ -149,7 +149,7 @@ def test_the_last_goal_and_the_last_hint_count() -> None:
     model.hint([(number, 9)])
     model.aim(number)
     model.aim(9 - number)
-    found = model.solve(Search(seconds=20, polish=True))
+    found = model.solve(Search(seconds=20))
     assert (found.value, found.of(number)) == (0, 9)
 
 

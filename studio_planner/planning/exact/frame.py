@@ -1,4 +1,4 @@
-"""What all exact models of one plan have in common: the studio, its clocks, the grid, caches."""
+"""What all exact models of one plan have in common: the studio, its clocks, the grid."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""The rules of one lane by itself: order of blocks, joints, faces, tape, its spot, its packing."""
+"""The rules of one lane by itself: order of blocks, joints, faces, tape, spot, packing."""
 
 from __future__ import annotations
 
@@ -76,7 +76,7 @@ class LaneRules:
     def _keep_order(self) -> None:
         """No block of a piece begins, turning included, before the one before is over."""
         for before, after in pairwise(self._lane.coats):
-            if after.known_start is not None:
+            if after.task.fixed is not None:
                 continue
             lead = self._draft.grid.length(after.task.lead)
             self._model.at_least(after.start, self._end(before) + lead)
@@ -91,7 +91,7 @@ class LaneRules:
 
     def _join(self, index: int) -> None:
         task, coat = self._chain.tasks[index], self._lane.coats[index]
-        if task.below is None or coat.known_start is not None:
+        if task.below is None:
             return
         below = self._lane.coats[task.below]
         joint = JointUnknowns()
@@ -116,7 +116,8 @@ class LaneRules:
         self, coat: CoatUnknowns, below: CoatUnknowns, window: Joining, when: Flag
     ) -> None:
         if window.opens is not None:
-            self._maker.waits_for(coat.start, below, window.opens, [when])
+            low = coat.window[0]
+            self._maker.waits_for(coat.start, below, window.opens, [when], low)
         for length, reach in window.closes.items():
             lasts = next(flag for seconds, flag in coat.lasting if seconds == length)
             flags = [when, *self._draft.flags(lasts)]
@@ -176,14 +177,16 @@ class LaneRules:
     def _turn(self, index: int) -> None:
         """What a piece lies on can be handled before it is turned for a coat."""
         task, coat = self._chain.tasks[index], self._lane.coats[index]
-        for other in task.rests_on if coat.known_start is None else ():
+        for other in task.rests_on:
             reach = not_before(Stage.HANDLE, extra=task.lead)
-            self._maker.waits_for(coat.start, self._lane.coats[other], reach)
+            self._maker.waits_for(
+                coat.start, self._lane.coats[other], reach, (), coat.window[0]
+            )
 
     def _pull_and_trim(self, index: int) -> None:
         """Somebody is awake in the safe window, and before the next block of the piece."""
         coat = self._lane.coats[index]
-        if coat.known_start is not None:
+        if coat.task.fixed is not None:
             return
         seconds = self._draft.frame.means.tape_seconds
         for opens, closes in narrow_windows(coat.task.coat):
@@ -203,7 +206,7 @@ class LaneRules:
         for index, coat in enumerate(self._lane.coats):
             last = index + 1 == len(self._lane.coats)
             following = None if last else self._lane.coats[index + 1]
-            if following is not None and following.known_start is not None and coat.task.fixed:
+            if following is not None and following.task.fixed is not None:
                 continue
             until: Quantity = self._model.between(-far, far + 1)
             if following is None:
@@ -226,7 +229,7 @@ class LaneRules:
         self._maker.waits_for(until, coat, not_before(Stage.HANDLE), [~stays])
         lead = following.task.lead if index + 1 == self._chain.first else 0
         reach = not_before(Stage.HANDLE, extra=lead)
-        self._maker.waits_for(following.start, coat, reach, [~stays])
+        self._maker.waits_for(following.start, coat, reach, [~stays], following.window[0])
 
     def _hold(self, coat: CoatUnknowns, until: Quantity) -> None:
         draft, pieces = self._draft, len(self._chain.pieces)
@@ -244,7 +247,8 @@ class LaneRules:
         for _ in chain.pieces:
             work = self._work(order.packing_minutes * 60)
             for index, stage in self._room.asked.gates.items():
-                self._maker.waits_for(work.start, coats[index], not_before(stage))
+                low = self._room.first_packed
+                self._maker.waits_for(work.start, coats[index], not_before(stage), (), low)
             self._model.at_least(work.start, self._end(coats[-1]))
             self._model.at_least(self._room.last_packed, work.start + work.slots)
             self._lane.packs.append(work)

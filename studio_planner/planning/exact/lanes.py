@@ -44,18 +44,19 @@ class Settled:
     sanding: Spans = field(default_factory=list)
 
 
-def lanes_apart(placed: Iterable[Placement], alone: Sequence[Chain]) -> list[Lane]:
+def lanes_of(
+    placed: Iterable[Placement], left_out: Iterable[Chain], alone: Sequence[Chain]
+) -> list[Lane]:
     """A lane for each piece; twins that were placed together share their mixes by name.
 
-    `alone` are the chains of single pieces, in the order that the lanes get. Twins that are
-    turned or sanded together cannot be taken apart: their lanes are not placed.
+    Twins that are turned or sanded together stay one lane. `left_out` are chains that found no
+    place, `alone` the chains of all single pieces.
     """
     single = {chain.pieces[0].key: chain for chain in alone}
-    found: dict[str, Lane] = {}
-    for placement in placed:
-        for lane in _apart(placement, single):
-            found[lane.key] = lane
-    return [found.get(key, Lane(chain, None)) for key, chain in single.items()]
+    lanes = [lane for placement in placed for lane in _apart(placement, single)]
+    lanes += [Lane(single[p.key], None) for chain in left_out for p in chain.pieces]
+    position = {key: at for at, key in enumerate(single)}
+    return sorted(lanes, key=lambda lane: position[lane.key])
 
 
 def _apart(placement: Placement, single: dict[str, Chain]) -> list[Lane]:
@@ -64,7 +65,7 @@ def _apart(placement: Placement, single: dict[str, Chain]) -> list[Lane]:
         return [Lane(single[chain.pieces[0].key], placement)]
     turned = any(task.lead for task in chain.tasks[chain.first :])
     if turned or any(joint.sand for joint in placement.laid.joints):
-        return []
+        return [Lane(chain, placement)]
     return [
         _one_twin(placement, index, single[piece.key])
         for index, piece in enumerate(chain.pieces)

@@ -1,23 +1,27 @@
 """Straight lines that give a rising step function of whole numbers back exactly.
 
-A stage time moves almost in step with the pour that it follows. Within a working stretch one
-straight line is nearly always enough: rounded to whole slots it gives every value exactly, and
-the solver sees one inequality instead of a table.
+A stage time moves almost in step with the pour that it follows. Within a working stretch one or
+two straight lines are nearly always enough: rounded to whole slots they give every value
+exactly, and the solver sees one inequality instead of a table.
 """
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
-    from collections.abc import Callable, Sequence
+    from collections.abc import Sequence
 
 SCALE = 4096
 """Slopes are whole numbers of this part."""
 
+_ANCHORS = (0.05, 0.35, 0.65, 0.95)
+"""How far below its first value a line may begin; some are tried."""
+
 Points = list[tuple[int, int]]
-"""(x, value), x rising."""
+"""(x, value), the first x the smallest."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,75 +40,92 @@ class Line:
         return (self.rise * x + self.offset) // SCALE
 
 
-def line_from_below(points: Points) -> Line | None:
-    """A line that, rounded up, is the value at every point; None when none was found."""
-    for rise in _slopes(points):
-        offset = min(SCALE * value - rise * x for x, value in points)
-        if all(rise * x + offset > SCALE * (value - 1) for x, value in points):
-            return Line(rise, offset)
+def line_through(points: Points, slopes: Sequence[float], *, up: bool) -> Line | None:
+    """A line of one of some slopes that, rounded up (or down), is the value at every point."""
+    for slope in slopes:
+        rise = max(0, round(SCALE * slope))
+        rests = [SCALE * value - rise * x for x, value in points]
+        low, high = min(rests), max(rests)
+        if high - low < SCALE:
+            return Line(rise, low if up else high)
     return None
 
 
-def line_from_above(points: Points) -> Line | None:
-    """A line that, rounded down, is the value at every point; None when none was found."""
-    for rise in _slopes(points):
-        offset = max(SCALE * value - rise * x for x, value in points)
-        if all(rise * x + offset < SCALE * (value + 1) for x, value in points):
-            return Line(rise, offset)
-    return None
+def steep_line(points: Points) -> Line:
+    """A line that, rounded up, is the first value at the first point, and no less at others."""
+    x0, v0 = points[0]
+    rise = max((-(-SCALE * (v - v0) // (x - x0)) for x, v in points[1:]), default=0)
+    return Line(max(0, rise), SCALE * v0 - max(0, rise) * x0)
 
 
-def _slopes(points: Points) -> list[int]:
-    """Slopes worth trying: from end to end, and a little flatter and steeper."""
-    (x0, v0), (x1, v1) = points[0], points[-1]
-    if x0 == x1:
-        return [0]
-    wide = x1 - x0
-    return [
-        SCALE * rise // (4 * wide)
-        for d in (0, 1, -1, 2, -2)
-        if (rise := 4 * (v1 - v0) + d) >= 0
-    ]
+class Reached:
+    """How far a line can go on through rows of points, and at what slope."""
+
+    def __init__(self, first: tuple[int, int]) -> None:
+        """Begin at the first point."""
+        self._x0, self._v0 = first
+        self._open = [(below, 0.0, math.inf) for below in _ANCHORS]
+
+    @property
+    def slopes(self) -> list[float]:
+        """Slopes that serve so far."""
+        found = []
+        for _, low, high in self._open:
+            found.append(low if high == math.inf else (low + high) / 2)
+        return found
+
+    def take(self, points: Points) -> bool:
+        """Go on through more points; False, and nothing is taken, when no line can."""
+        still = []
+        for below, low, high in self._open:
+            begin = self._v0 - below
+            lows = [(value - 1 - begin) / (x - self._x0) for x, value in points]
+            highs = [(value - begin) / (x - self._x0) for x, value in points]
+            flattest, steepest = max(low, *lows), min(high, *highs)
+            if flattest < steepest:
+                still.append((below, flattest, steepest))
+        if not still:
+            return False
+        self._open = still
+        return True
 
 
-def longest_fits(
-    first: int, last: int, fit: Callable[[int, int], Sequence[Line] | None]
-) -> list[tuple[int, int, Sequence[Line]]]:
-    """Cut first..last into as few parts as a greedy walk finds, each with lines that fit.
+def pieces_of(row: Sequence[Points], *, up: bool) -> list[tuple[int, int, Line]]:
+    """Cut a row of points into parts (first, last), each with a line that gives it exactly.
 
-    `fit(a, b)` gives the lines for a..b, or None; it must succeed on a single number.
+    A single number always has a line; of several points at it only the first is exact then, and
+    the others are on the late side.
     """
-    parts: list[tuple[int, int, Sequence[Line]]] = []
-    low = first
-    while low <= last:
-        high, lines = _reach(low, last, fit)
-        parts.append((low, high, lines))
-        low = high + 1
+    parts: list[tuple[int, int, Line]] = []
+    low = 0
+    while low < len(row):
+        last, line = _part_from(row, low, up=up)
+        parts.append((low, last, line))
+        low = last + 1
     return parts
 
 
-def _reach(
-    low: int, last: int, fit: Callable[[int, int], Sequence[Line] | None]
-) -> tuple[int, Sequence[Line]]:
-    whole = fit(low, last)
-    if whole is not None:
-        return last, whole
-    good, bad = low, last
-    best = fit(low, low)
-    if best is None:
-        raise AssertionError("A single value always has a line.")
-    step = 1
-    while good + step < bad:
-        lines = fit(low, good + step)
-        if lines is None:
-            bad = good + step
-            break
-        good, best, step = good + step, lines, 2 * step
-    while bad - good > 1:
-        middle = (good + bad) // 2
-        lines = fit(low, middle)
-        if lines is None:
-            bad = middle
-        else:
-            good, best = middle, lines
-    return good, best
+def _part_from(row: Sequence[Points], low: int, *, up: bool) -> tuple[int, Line]:
+    reached = Reached(row[low][0])
+    last = low
+    while last + 1 < len(row) and reached.take(row[last + 1]):
+        last += 1
+    slopes = reached.slopes
+    while last > low:
+        line = line_through(_points(row, low, last), slopes, up=up)
+        if line is not None:
+            return last, line
+        last = low + (last - low) // 2
+        slopes = _from_end_to_end(row, low, last)
+    points = _points(row, low, low)
+    return low, line_through(points, (0.0, *slopes), up=up) or steep_line(points)
+
+
+def _points(row: Sequence[Points], low: int, last: int) -> Points:
+    return [point for at in range(low, last + 1) for point in row[at]]
+
+
+def _from_end_to_end(row: Sequence[Points], low: int, last: int) -> list[float]:
+    (x0, v0), (x1, v1) = row[low][0], row[last][0]
+    wide = max(1, x1 - x0)
+    return [(v1 - v0 + part) / wide for part in (0.0, 0.3, -0.3, 0.6, -0.6)]

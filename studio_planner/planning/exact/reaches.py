@@ -5,21 +5,17 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from studio_planner.planning.exact.lines import (
-    Line,
-    line_from_above,
-    line_from_below,
-    longest_fits,
-)
+from studio_planner.planning.exact.lines import Line, pieces_of
 from studio_planner.planning.stage_times import ALWAYS
 from studio_planner.science.stages import Edge, Stage
 
 if TYPE_CHECKING:
-    from collections.abc import Sequence
+    from collections.abc import Iterator, Sequence
 
     from studio_planner.craft.products import Product
     from studio_planner.planning.edges import Edges
     from studio_planner.planning.exact.grid import Grid
+    from studio_planner.planning.stage_times import NotBefore
 
 MINUTE = 60
 
@@ -68,6 +64,7 @@ class Reaches:
         self.far = grid.up(end) + 10
         """A slot beyond everything: what never happens happens then."""
         self._parts: dict[tuple[object, ...], list[Part]] = {}
+        self._pieces_known: dict[tuple[object, ...], list[_Piece]] = {}
 
     def slot(self, product: Product, place: str, reach: Reach, start: int, length: int) -> int:
         """The slot of a reach for a block that starts at a second and lasts so long."""
@@ -75,15 +72,14 @@ class Reaches:
             after = self._edges.not_after(product, place, reach.stage, reach.edge)
             passes = ALWAYS if after is None else after.at(start)
             return self.far if passes >= ALWAYS else self.grid.down(passes - reach.extra)
-        if reach.stage is Stage.HANDLE:
-            clock = self._edges.handle(product, place)
-        else:
-            found = self._edges.not_before(product, place, reach.stage, reach.edge)
-            if found is None:
-                return self.far
-            clock = found
-        reached = clock.at(start + length)
+        clock = self._opening(product, place, reach)
+        reached = None if clock is None else clock.at(start + length)
         return self.far if reached is None else self.grid.up(reached + reach.extra)
+
+    def _opening(self, product: Product, place: str, reach: Reach) -> NotBefore | None:
+        if reach.stage is Stage.HANDLE:
+            return self._edges.handle(product, place)
+        return self._edges.not_before(product, place, reach.stage, reach.edge)
 
     def parts(
         self,
@@ -99,56 +95,53 @@ class Reaches:
         """
         key = (product.key, tuple(asked), tuple(lengths), stretch)
         if key not in self._parts:
-            values = _Values(self, product, asked, lengths)
-            self._parts[key] = [
-                Part(low, high, dict(zip(asked, lines, strict=True)))
-                for low, high, lines in longest_fits(*stretch, values.fit)
-            ]
+            rows = [self._pieces(product, one, tuple(lengths), stretch) for one in asked]
+            self._parts[key] = list(_merged(stretch, asked, rows))
         return self._parts[key]
 
-
-class _Values:
-    """The values of several reaches over a stretch of starts, looked up once each."""
-
-    def __init__(
+    def _pieces(
         self,
-        reaches: Reaches,
         product: Product,
-        asked: Sequence[tuple[str, Reach]],
-        lengths: Sequence[int],
-    ) -> None:
-        self._reaches = reaches
-        self._product = product
-        self._asked = asked
-        self._lengths = lengths
-        self._known: dict[tuple[int, int], list[tuple[int, int]]] = {}
-
-    def fit(self, first: int, last: int) -> list[Line] | None:
-        lines: list[Line] = []
-        for which, (_, reach) in enumerate(self._asked):
-            points = sorted(
-                {
-                    point
-                    for slot in range(first, last + 1)
-                    for point in self._points(which, slot)
-                }
-            )
-            line = (line_from_below if reach.opens else line_from_above)(points)
-            if line is None:
-                return None
-            lines.append(line)
-        return lines
-
-    def _points(self, which: int, slot: int) -> list[tuple[int, int]]:
-        if (which, slot) not in self._known:
-            place, reach = self._asked[which]
-            start = self._reaches.grid.second(slot)
-            lengths = self._lengths if reach.opens else (0,)
-            self._known[which, slot] = [
-                (
-                    (start - self._reaches.grid.origin + length) // MINUTE,
-                    self._reaches.slot(self._product, place, reach, start, length),
-                )
-                for length in lengths
+        asked: tuple[str, Reach],
+        lengths: tuple[int, ...],
+        stretch: tuple[int, int],
+    ) -> list[_Piece]:
+        """The lines of one reach over a stretch, each with the slots (first, last) it is for."""
+        place, reach = asked
+        offsets = lengths if reach.opens else (0,)
+        key = (product.key, asked, offsets, stretch)
+        if key not in self._pieces_known:
+            step, origin = self.grid.step, self.grid.origin
+            row = [
+                [
+                    (
+                        (slot * step + length) // MINUTE,
+                        self.slot(product, place, reach, origin + slot * step, length),
+                    )
+                    for length in offsets
+                ]
+                for slot in range(stretch[0], stretch[1] + 1)
             ]
-        return self._known[which, slot]
+            first = stretch[0]
+            self._pieces_known[key] = [
+                (first + low, first + last, line)
+                for low, last, line in pieces_of(row, up=reach.opens)
+            ]
+        return self._pieces_known[key]
+
+
+_Piece = tuple[int, int, Line]
+
+
+def _merged(
+    stretch: tuple[int, int], asked: Sequence[tuple[str, Reach]], rows: Sequence[list[_Piece]]
+) -> Iterator[Part]:
+    """Parts that end wherever one of the lines does."""
+    at = [0] * len(rows)
+    low = stretch[0]
+    while low <= stretch[1]:
+        now = [row[k] for row, k in zip(rows, at, strict=True)]
+        last = min(piece[1] for piece in now)
+        yield Part(low, last, dict(zip(asked, (piece[2] for piece in now), strict=True)))
+        at = [k + (piece[1] == last) for k, piece in zip(at, now, strict=True)]
+        low = last + 1

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import TYPE_CHECKING
 
 from studio_planner.planning.exact.grid import joined_slots
@@ -15,7 +15,6 @@ if TYPE_CHECKING:
     from studio_planner.planning.exact.choices import AlikeHands, AlikeSpots
     from studio_planner.planning.exact.frame import Frame
     from studio_planner.planning.exact.lanes import Lane
-    from studio_planner.planning.exact.sharing import Sharing
     from studio_planner.planning.spans import Stretches
 
 StartsBy = dict[tuple[str, "AlikeHands", int], "Stretches"]
@@ -37,6 +36,19 @@ class LaneRoom:
     windows: dict[int, tuple[int, int]]
     first_packed: int
     last_packed: int
+    settled: frozenset[int] = frozenset()
+
+
+@dataclass(frozen=True, slots=True)
+class Limits:
+    """What a lane has to keep to in a model.
+
+    All of it is packed by the slot `last_packed`; `within` narrows the starts of coats, and
+    `settled` coats stay as they are placed.
+    """
+
+    last_packed: int
+    within: Mapping[int, tuple[int, int]] = field(default_factory=dict)
     settled: frozenset[int] = frozenset()
 
 
@@ -112,30 +124,19 @@ class RoomMaker:
         return min(found, default=self._frame.reaches.far)
 
     def room(
-        self,
-        lane: Lane,
-        asked: Asked,
-        at: int,
-        sharing: Sharing,
-        last_packed: int,
-        within: Mapping[int, tuple[int, int]] | None = None,
+        self, lane: Lane, asked: Asked, lengths: dict[int, list[int]], limits: Limits
     ) -> LaneRoom | None:
-        """The room of the lane at a position; None when it cannot be packed by then.
-
-        `last_packed` is the last slot at whose start all of it may be packed; `within` narrows
-        the starts of coats further.
-        """
-        tasks = lane.chain.tasks
-        new = range(lane.chain.first, len(tasks))
-        lengths = {index: sharing.lengths((at, index)) for index in new}
+        """The room of a lane within limits; None when it cannot keep them."""
+        new = range(lane.chain.first, len(lane.chain.tasks))
+        lengths = {**lengths, **_settled_lengths(lane, limits.settled)}
         starts = {index: self.starts(lane, index, lengths[index]) for index in new}
         windows = self.windows(lane, asked, starts)
         firsts = windows.earliest()
-        lasts = None if firsts is None else windows.latest(last_packed)
+        lasts = None if firsts is None else windows.latest(limits.last_packed)
         if firsts is None or lasts is None:
             return None
-        both = {i: _narrowed((firsts[i], lasts[i]), (within or {}).get(i)) for i in new}
-        if any(low > high for low, high in both.values()):
+        both = {i: _narrowed((firsts[i], lasts[i]), limits.within.get(i)) for i in new}
+        if any(low > high for i, (low, high) in both.items() if i not in limits.settled):
             return None
         return LaneRoom(
             lane=lane,
@@ -145,8 +146,16 @@ class RoomMaker:
             starts=starts,
             windows=both,
             first_packed=self.first_pack(lane, windows.ready(firsts)),
-            last_packed=last_packed,
+            last_packed=limits.last_packed,
+            settled=limits.settled,
         )
+
+
+def _settled_lengths(lane: Lane, settled: frozenset[int]) -> dict[int, list[int]]:
+    """The blocks of coats that stay as they are placed."""
+    if lane.placed is None:
+        return {}
+    return {index: [lane.placed.laid.chain.tasks[index].block] for index in settled}
 
 
 def _narrowed(window: tuple[int, int], within: tuple[int, int] | None) -> tuple[int, int]:

@@ -90,6 +90,35 @@ class Sharing:
         return sums
 
 
+@dataclass(frozen=True, slots=True)
+class Loose:
+    """A coat that may be part of a mix: its own seconds, and the longest block of such a mix."""
+
+    own: int
+    most: int
+
+
+def loosened(shared: Sharing) -> dict[Coat, Loose]:
+    """All coats that could share a mix with some other.
+
+    Whatever they share, a block takes at least each one's own minutes of somebody's hands, one
+    after the other: with no more than that asked, a model allows every plan that shares mixes.
+    """
+    others: dict[Coat, list[Portion]] = {}
+    for one, other in shared.pairs:
+        others.setdefault(one, []).append(shared.portions[other])
+        others.setdefault(other, []).append(shared.portions[one])
+    return {coat: _loose(shared.portions[coat], more) for coat, more in others.items()}
+
+
+def _loose(mine: Portion, others: Sequence[Portion]) -> Loose:
+    longest = max(one.own for one in others)
+    lightest = max(min(one.grams for one in others), 0.1)
+    count = min(len(others), int((mine.limit - mine.grams) // lightest))
+    setup = max(mine.setup, *(one.setup for one in others))
+    return Loose(mine.own, setup + mine.own + count * longest)
+
+
 def portions_of(studio: Studio, lanes: Sequence[Lane]) -> dict[Coat, Portion]:
     """Every coat of the lanes that is still to be poured, as a part of a mix."""
     found = {}

@@ -40,6 +40,8 @@ class CoatUnknowns:
     by: list[tuple[AlikeHands, Flag]] = field(default_factory=list)
     lasting: list[tuple[int, Flag]] = field(default_factory=list)
     parts: list[tuple[Part, Flag]] = field(default_factory=list)
+    window: tuple[int, int] = (0, 0)
+    """The slots in which it may start."""
     known_start: int | None = None
     """The second at which a poured coat was started."""
     follows: Flag | None = None
@@ -82,7 +84,7 @@ class CoatMaker:
             known_start=start,
         )
 
-    def free(  # noqa: PLR0913 - each is one plain part of the choice
+    def free(
         self,
         task: Task,
         places: Sequence[AlikeSpots],
@@ -106,6 +108,7 @@ class CoatMaker:
             on=self.one_of(places),
             by=self.one_of(hands),
             lasting=self.one_of(lengths),
+            window=(whole[0][0], whole[-1][1]) if whole else (0, 0),
         )
         if len(lengths) == 1:
             coat.minutes = lengths[0] // MINUTE
@@ -171,20 +174,32 @@ class CoatMaker:
     # What follows from a coat
 
     def waits_for(
-        self, later: Quantity, coat: CoatUnknowns, reach: Reach, when: Sequence[Flag] = ()
+        self,
+        later: Quantity,
+        coat: CoatUnknowns,
+        reach: Reach,
+        when: Sequence[Flag] = (),
+        never_before: int = -1,
     ) -> None:
-        """`later` (a slot) is not before a reach of the coat, when all flags are set."""
+        """`later` (a slot) is not before a reach of the coat, when all flags are set.
+
+        It is known that `later` is never before some slot: what is earlier needs no saying.
+        """
         if coat.known_start is not None:
             place = coat.on[0][0].place
             slot = self._slot(coat, place, reach, coat.known_start)
             self.model.at_least(later, slot, when)
             return
+        end = self.grid_minutes(coat.start) + coat.minutes
+        longest = max(seconds for seconds, _ in coat.lasting) // MINUTE
+        scaled = SCALE * later
         for spots, on in coat.on:
             for part, flag in coat.parts:
                 line = part.lines[spots.place, reach]
-                end = self.grid_minutes(coat.start) + coat.minutes
+                if line.up(self.grid_minutes_of(part.last) + longest) <= never_before:
+                    continue
                 flags = [*when, *(one for one in (on, flag) if one is not self.yes)]
-                self.model.at_least(SCALE * later, line.rise * end + line.offset, flags)
+                self.model.at_least(scaled, line.rise * end + line.offset, flags)
 
     def in_time_for(
         self, later: Quantity, coat: CoatUnknowns, reach: Reach, when: Sequence[Flag] = ()
@@ -195,15 +210,20 @@ class CoatMaker:
             slot = self._slot(coat, place, reach, coat.known_start)
             self.model.at_least(slot, later, when)
             return
+        begin = self.grid_minutes(coat.start)
+        scaled = SCALE * later
         for spots, on in coat.on:
             for part, flag in coat.parts:
                 line = part.lines[spots.place, reach]
-                begin = self.grid_minutes(coat.start)
                 flags = [*when, *(one for one in (on, flag) if one is not self.yes)]
-                self.model.at_least(line.rise * begin + line.offset, SCALE * later, flags)
+                self.model.at_least(line.rise * begin + line.offset, scaled, flags)
 
     def grid_minutes(self, slot: Quantity) -> Quantity:
         """A slot in minutes from the grid's origin."""
+        return slot * (self.grid.step // MINUTE)
+
+    def grid_minutes_of(self, slot: int) -> int:
+        """The same of a known slot."""
         return slot * (self.grid.step // MINUTE)
 
     def _slot(self, coat: CoatUnknowns, place: str, reach: Reach, start: int) -> int:

@@ -2,21 +2,21 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from time import monotonic
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.plans import Goal
 from studio_planner.planning.exact.answers import AnswerReader
 from studio_planner.planning.exact.hints import Hints
-from studio_planner.planning.solver import Search, Status
+from studio_planner.planning.solver import Status
 
 if TYPE_CHECKING:
     from collections.abc import Callable
 
     from studio_planner.planning.exact.answers import Rough
     from studio_planner.planning.exact.draft import Draft
-    from studio_planner.planning.solver import Answer, Quantity
+    from studio_planner.planning.solver import Answer, Quantity, Search
 
 IN_ORDER = (
     Goal.LATENESS,
@@ -31,13 +31,13 @@ IN_ORDER = (
 
 @dataclass(slots=True)
 class Solved:
-    """The best lanes found, and the goals that were proved or bounded on the way."""
+    """The best lanes found so far, and the bound of each goal that was looked at.
+
+    A bound holds for all plans that are as good in the goals before.
+    """
 
     lanes: list[Rough] | None = None
-    values: dict[Goal, int] = field(default_factory=dict)
     bounds: dict[Goal, float] = field(default_factory=dict)
-    proved: list[Goal] = field(default_factory=list)
-    impossible: bool = False
 
 
 def quantity_of(draft: Draft, goal: Goal) -> Quantity:
@@ -55,46 +55,52 @@ def quantity_of(draft: Draft, goal: Goal) -> Quantity:
 
 
 def solve_in_order(
-    draft: Draft,
-    seconds: float,
-    search: Search,
-    better: Callable[[Draft, Answer], bool] | None = None,
+    draft: Draft, end: float, search: Search, better: Callable[[Solved], None]
 ) -> Solved:
-    """Make each goal small in turn and hold it there; each gets its share of the seconds."""
+    """Make each goal small in turn and hold it there, until the monotonic clock says `end`.
+
+    Goals after one that is not proved are still made small, but have no bound.
+    """
     solved = Solved()
-    model = draft.model
-    hints = Hints(draft).values
-    model.hint(hints.values())
-    end = monotonic() + seconds
+    draft.model.hint(Hints(draft).values.values())
+    proved = True
     for goal in IN_ORDER:
+        quantity = quantity_of(draft, goal)
+        if isinstance(quantity, int):
+            solved.bounds |= {goal: quantity} if proved else {}
+            continue
         left = end - monotonic()
         if left <= 0:
             break
-        quantity = quantity_of(draft, goal)
-        if isinstance(quantity, int):
-            solved.values[goal], solved.bounds[goal] = quantity, quantity
-            solved.proved.append(goal)
-            continue
-        model.aim(quantity)
-        answer = model.solve(_with_seconds(search, left))
-        if answer.status is Status.IMPOSSIBLE:
-            solved.impossible = not solved.values
-            break
-        if answer.bound is not None:
+        draft.model.aim(quantity)
+        answer = draft.model.solve(replace(search, seconds=left * _SHARE[goal]))
+        if proved and answer.bound is not None:
             solved.bounds[goal] = answer.bound
-        if not answer.found:
+        proved = proved and answer.status is Status.PROVED
+        if not _taken(draft, answer, solved):
             break
-        lanes = AnswerReader(draft, answer).lanes()
-        if lanes is None:
-            break
-        solved.lanes = lanes
-        value = solved.values[goal] = answer.of(quantity)
-        if answer.status is Status.PROVED:
-            solved.proved.append(goal)
-        model.at_least(value, quantity)
-        model.hint_again(answer)
+        draft.model.at_least(answer.of(quantity), quantity)
+        draft.model.hint_again(answer)
+        better(solved)
     return solved
 
 
-def _with_seconds(search: Search, seconds: float) -> Search:
-    return Search(seconds, search.work, search.workers, search.seed, search.polish)
+_SHARE = {
+    Goal.LATENESS: 0.5,
+    Goal.SCUFFED: 0.4,
+    Goal.TESTED: 0.4,
+    Goal.MOVED: 0.4,
+    Goal.SPARE: 0.4,
+    Goal.MIXES: 0.5,
+    Goal.ENDS: 1.0,
+}
+"""The share of the time left that each goal may take."""
+
+
+def _taken(draft: Draft, answer: Answer, solved: Solved) -> bool:
+    """Read the lanes of an answer; False when there are none."""
+    lanes = AnswerReader(draft, answer).lanes() if answer.found else None
+    if lanes is None:
+        return False
+    solved.lanes = lanes
+    return True

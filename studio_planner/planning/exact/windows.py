@@ -143,10 +143,8 @@ def _first_from(slots: Stretches, low: int) -> int | None:
 
 def _last_that(slots: Stretches, serves: Callable[[int], bool]) -> int | None:
     """The last slot that serves, where all before one that serves do too."""
-    count = bisect_left(slots, True, key=lambda stretch: not serves(stretch[0]))
+    count = bisect_left(slots, 1, key=lambda stretch: not serves(stretch[0]))
     if not count:
         return None
     first, last = slots[count - 1]
-    return (
-        first - 1 + bisect_left(range(first, last + 1), True, key=lambda slot: not serves(slot))
-    )
+    return first - 1 + bisect_left(range(first, last + 1), 1, key=lambda slot: not serves(slot))

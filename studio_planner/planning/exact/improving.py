@@ -1,0 +1,125 @@
+"""Makes a plan better part by part: frees orders, an evening or some spots, solves, keeps.
+
+Each step aims at one goal and holds those before it; what is found is put back only when the
+whole plan is worth more. Steps are drawn from a seeded generator and bounded by the solver's
+own work, so that the same steps give the same plan.
+"""
+
+from __future__ import annotations
+
+from random import Random
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.plans import Goal
+from studio_planner.planning.exact.answers import AnswerReader
+from studio_planner.planning.exact.freeing import Freeing
+from studio_planner.planning.exact.hints import Hints
+from studio_planner.planning.exact.part import Freedom
+from studio_planner.planning.exact.whole import IN_ORDER, quantity_of
+from studio_planner.planning.solver import Search
+
+if TYPE_CHECKING:
+    from collections.abc import Collection, Sequence
+
+    from studio_planner.planning.exact.answers import Rough
+    from studio_planner.planning.exact.draft import Draft
+    from studio_planner.planning.exact.lanes import Lane
+    from studio_planner.planning.exact.part import Parts, Standing
+    from studio_planner.planning.solver import Quantity
+
+_COATS_FREED = (6, 10, 15, 22)
+"""New coats in a freed part, about: few are solved at once, many may gain what few cannot."""
+
+_DAYS_AROUND = (1.5, 3.0, 6.0, None)
+"""How far from where they are freed coats may go; a part with less room is solved sooner."""
+
+_FIRST_LACKING = 0.6
+"""How often a step aims at the first goal that could be better, instead of a later one."""
+
+
+class Improver:
+    """Improves the plans of one frame, a step at a time."""
+
+    def __init__(self, parts: Parts, standing: Standing, seed: int) -> None:
+        """Start from a plan."""
+        self.parts = parts
+        self.standing = standing
+        self.steps = 0
+        self._random = Random(seed)  # noqa: S311 - to be repeated, not to be secret
+        self._freeing = Freeing(self._random)
+
+    def step(self, seconds: float, work: float, reached: Collection[Goal] = ()) -> bool:
+        """Free one part and solve it; tell whether the plan got better.
+
+        Goals that are `reached` cannot get better any more.
+        """
+        self.steps += 1
+        goal = self._goal(reached)
+        coats = self._random.choice(_COATS_FREED)
+        lanes = self._freeing.part(self.standing, goal, coats, self._could_gain)
+        days = self._random.choice(_DAYS_AROUND)
+        seed = self._random.randrange(1 << 30)
+        freedom = Freedom(lanes, days, all_mixes=goal is Goal.MIXES)
+        draft = self.parts.draft(self.standing, freedom) if lanes else None
+        if draft is None:
+            return False
+        free = [self.standing.lanes[at] for at in sorted(lanes)]
+        found = self._solved(draft, free, goal, Search(seconds, work, 1, seed))
+        after = None if found is None else self.parts.put_back(self.standing, lanes, found)
+        if after is None or not after.worth < self.standing.worth:
+            return False
+        self.standing = after
+        return True
+
+    def _goal(self, reached: Collection[Goal]) -> Goal:
+        worth = self.standing.worth
+        if worth.left_out and self._random.random() < _FIRST_LACKING:
+            return Goal.LEFT_OUT
+        values = dict(zip(IN_ORDER, worth[1:], strict=True))
+        lacking = [goal for goal in IN_ORDER if values[goal] and goal not in reached]
+        for goal in lacking:
+            if self._random.random() < _FIRST_LACKING:
+                return goal
+        return lacking[0] if lacking else Goal.ENDS
+
+    def _could_gain(self, lane: Lane) -> bool:
+        """Whether a late lane's order could leave earlier if nothing were in its way."""
+        order, placed = lane.chain.order, lane.placed
+        if order is None or placed is None:
+            return False
+        least = self.parts.alone_late(self.standing.lanes, order)
+        return placed.score[0] * 3600 > least + 1
+
+    def _solved(
+        self, draft: Draft, free: Sequence[Lane], goal: Goal, search: Search
+    ) -> list[Rough] | None:
+        """The part with as little of a goal as can be, and no more of those before it."""
+        draft.model.hint(Hints(draft).values.values())
+        now = self.parts.values(free)
+        aim = Goal.LATENESS if goal is Goal.LEFT_OUT else goal
+        for before in IN_ORDER[: IN_ORDER.index(aim)] if now else ():
+            draft.model.at_least(now[before], quantity_of(draft, before))
+        draft.model.aim(_aimed(draft, aim))
+        answer = draft.model.solve(search)
+        return AnswerReader(draft, answer).lanes() if answer.found else None
+
+
+_MUCH = 10_000_000
+
+_GUIDES = {
+    Goal.SCUFFED: 2000,
+    Goal.TESTED: 400,
+    Goal.MOVED: 200,
+    Goal.MIXES: 50,
+    Goal.ENDS: 1,
+}
+"""What the goals after the one aimed at count for each other: a guide, the worth decides."""
+
+
+def _aimed(draft: Draft, aim: Goal) -> Quantity:
+    """One goal before all, then those after it without their strict order."""
+    total: Quantity = 0
+    for goal in IN_ORDER[IN_ORDER.index(aim) + 1 :]:
+        total += _GUIDES.get(goal, 0) * quantity_of(draft, goal)
+    unit = draft.grid.step if aim in {Goal.LATENESS, Goal.SPARE} else 1
+    return _MUCH // unit * quantity_of(draft, aim) + total

@@ -1,0 +1,183 @@
+"""A part of a plan, freed and solved exactly among all the rest, which stays as it is."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.plans import Goal
+from studio_planner.planning.exact.assigning import assigned
+from studio_planner.planning.exact.between_lanes import drafted
+from studio_planner.planning.exact.draft import Draft
+from studio_planner.planning.exact.frame import ALL_JOINTS, Frame
+from studio_planner.planning.exact.lanes import Lane
+from studio_planner.planning.exact.promised import HOUR
+from studio_planner.planning.exact.rooms import Limits, RoomMaker
+from studio_planner.planning.exact.sharing import Sharing, loosened, sharing
+from studio_planner.planning.exact.standing_plan import Takings, pinned
+from studio_planner.planning.worth import Worth, worth_of
+
+if TYPE_CHECKING:
+    from collections.abc import Collection, Mapping, Sequence
+
+    from studio_planner.craft.orders import Order
+    from studio_planner.planning.exact.answers import Rough
+    from studio_planner.planning.exact.asked import Asked
+    from studio_planner.planning.exact.rooms import LaneRoom
+    from studio_planner.planning.placements import Placement
+
+
+@dataclass(frozen=True, slots=True)
+class Standing:
+    """All lanes as they are placed, and what that is worth."""
+
+    lanes: tuple[Lane, ...]
+    worth: Worth
+
+    @property
+    def placed(self) -> list[Placement]:
+        """The placements of all lanes that have one."""
+        return [lane.placed for lane in self.lanes if lane.placed is not None]
+
+
+@dataclass(frozen=True, slots=True)
+class Freedom:
+    """How a part is freed: lanes by position, days around each start, mixes to be shared."""
+
+    lanes: frozenset[int]
+    days: float | None = None
+    all_mixes: bool = False
+    loose: bool = False
+    """Allow more than a plan may do, where mixes are shared: for bounds, not for plans."""
+
+
+class Parts:
+    """Frees parts of one studio's plans and puts answers back."""
+
+    def __init__(self, frame: Frame) -> None:
+        """Work in one frame."""
+        self.frame = frame
+        self._rooms = RoomMaker(frame)
+        self._takings = Takings(frame)
+        self._asked: dict[str, Asked] = {}
+        self._alone: dict[str, int | None] = {}
+
+    def standing(self, lanes: Sequence[Lane]) -> Standing:
+        """Lanes with their worth."""
+        placed = [lane.placed for lane in lanes if lane.placed is not None]
+        left_out = sum(len(lane.chain.pieces) for lane in lanes if lane.placed is None)
+        worth = worth_of(placed, left_out, self.frame.grid.origin, self.frame.before)
+        return Standing(tuple(lanes), worth)
+
+    def draft(self, standing: Standing, freedom: Freedom) -> Draft | None:
+        """The model of a freed part; None when it has no room for an answer as good."""
+        free = sorted(freedom.lanes)
+        lanes = [standing.lanes[at] for at in free]
+        shared = sharing(self.frame.studio, lanes, all_pairs=freedom.all_mixes or freedom.loose)
+        loose = loosened(shared) if freedom.loose else {}
+        shared = Sharing(shared.portions, ()) if freedom.loose else shared
+        held = pinned(standing.lanes, freedom.lanes)
+        ends = self.last_packed(standing, free)
+        rooms: list[LaneRoom] = []
+        for position, at in enumerate(free):
+            lane = standing.lanes[at]
+            new = range(lane.chain.first, len(lane.chain.tasks))
+            lengths = {index: shared.lengths((position, index)) for index in new}
+            limits = Limits(ends[at], self._within(lane, freedom.days), held[at])
+            room = self._rooms.room(lane, self.asked(lane), lengths, limits)
+            if room is None:
+                return None
+            rooms.append(room)
+        settled = self._takings.settled(standing.lanes, freedom.lanes)
+        return drafted(Draft(self.frame), rooms, shared, settled, loose)
+
+    def put_back(
+        self, standing: Standing, free: Collection[int], found: Sequence[Rough]
+    ) -> Standing | None:
+        """The standing with the answer of a freed part in it; None when it does not fit."""
+        roughs = [*found, *self._takings.roughs(standing.lanes, free)]
+        placed = assigned(self.frame, roughs)
+        if placed is None:
+            return None
+        by_key = {one.chain.pieces[0].key: one for one in placed}
+        lanes = [Lane(lane.chain, by_key.get(lane.key)) for lane in standing.lanes]
+        return self.standing(lanes)
+
+    def values(self, lanes: Sequence[Lane]) -> dict[Goal, int]:
+        """What some placed lanes have of each goal, in the model's units; empty if one is not.
+
+        Coats that share a mix with other lanes are not counted among the mixes.
+        """
+        placed = [lane.placed for lane in lanes if lane.placed is not None]
+        if len(placed) < len(lanes):
+            return {}
+        worth = worth_of(placed, 0, self.frame.grid.origin, self.frame.before)
+        return {
+            Goal.LATENESS: round(HOUR * worth.late),
+            Goal.SCUFFED: worth.scuffed,
+            Goal.TESTED: worth.tested,
+            Goal.MOVED: worth.moved,
+            Goal.SPARE: round(HOUR * worth.spare),
+            Goal.MIXES: worth.mixes,
+            Goal.ENDS: math.ceil(worth.ends * HOUR / self.frame.grid.step),
+        }
+
+    def asked(self, lane: Lane) -> Asked:
+        """What is asked of a lane's coats, whatever joints they allow."""
+        if lane.key not in self._asked:
+            self._asked[lane.key] = self.frame.asked(lane.chain, ALL_JOINTS)
+        return self._asked[lane.key]
+
+    def alone(self, lane: Lane) -> int | None:
+        """The earliest slot at which a lane by itself can be packed, to its end."""
+        if lane.key not in self._alone:
+            begins = self._rooms.alone(lane, self.asked(lane))
+            order = lane.chain.order
+            length = 0 if order is None else self.frame.grid.length(order.packing_minutes * 60)
+            self._alone[lane.key] = None if begins is None else begins + length
+        return self._alone[lane.key]
+
+    def alone_late(self, lanes: Sequence[Lane], order: Order) -> int:
+        """The weighted seconds by which an order is late at least, its lanes by themselves."""
+        ends = [self.alone(lane) for lane in lanes if lane.chain.order is order]
+        known = [end for end in ends if end is not None]
+        return self.frame.promised(order).leaving(max(known)).late if known else 0
+
+    def last_packed(self, standing: Standing, free: Sequence[int]) -> dict[int, int]:
+        """The last slot for the packing of each freed lane, to be no later than now in all.
+
+        One order may be later than now only by what the other freed ones could gain at most.
+        """
+        lanes = [standing.lanes[at] for at in free]
+        orders = {lane.chain.order.key: lane.chain.order for lane in lanes if lane.chain.order}
+        least = {key: self.alone_late(lanes, order) for key, order in orders.items()}
+        total = self._late_now(lanes) if all(lane.placed for lane in lanes) else None
+        far = self.frame.grid.down(self.frame.means.end)
+        found = {}
+        for at, lane in zip(free, lanes, strict=True):
+            order = lane.chain.order
+            if order is None or total is None:
+                found[at] = far if total is None else min(far, self._latest_end(standing))
+            else:
+                most = total - sum(least.values()) + least[order.key]
+                found[at] = min(far, self.frame.promised(order).packed_by(max(most, 0)))
+        return found
+
+    def _late_now(self, lanes: Sequence[Lane]) -> int:
+        late: dict[str, float] = {}
+        for lane in lanes:
+            if lane.chain.order is not None and lane.placed is not None:
+                key = lane.chain.order.key
+                late[key] = max(late.get(key, 0.0), lane.placed.score[0])
+        return round(HOUR * sum(late.values()))
+
+    def _latest_end(self, standing: Standing) -> int:
+        return self.frame.grid.up(max(one.score[4] for one in standing.placed))
+
+    def _within(self, lane: Lane, days: float | None) -> Mapping[int, tuple[int, int]]:
+        if days is None or lane.placed is None:
+            return {}
+        around = int(days * 86_400 // self.frame.grid.step)
+        slots = [self.frame.grid.down(start) for start in lane.placed.starts]
+        return {at: (slot - around, slot + around) for at, slot in enumerate(slots)}

@@ -1,0 +1,143 @@
+"""All lanes as they are placed now: what each takes, and what is settled around some."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from typing import TYPE_CHECKING
+
+from studio_planner.planning.exact.answers import Rough, Work
+from studio_planner.planning.exact.choices import is_wet
+from studio_planner.planning.exact.lanes import Lane, Settled
+
+if TYPE_CHECKING:
+    from collections.abc import Collection, Iterable, Sequence
+
+    from studio_planner.planning.exact.choices import AlikeHands, AlikeSpots
+    from studio_planner.planning.exact.frame import Frame
+    from studio_planner.planning.exact.lanes import Spans
+    from studio_planner.planning.placements import Placement
+
+
+@dataclass(slots=True)
+class Taken:
+    """What one placed lane takes: (who or where, from, to) in seconds."""
+
+    hands: list[tuple[str, int, int]] = field(default_factory=list)
+    spots: list[tuple[str, int, int]] = field(default_factory=list)
+    wet: Spans = field(default_factory=list)
+    sanding: Spans = field(default_factory=list)
+
+
+class Takings:
+    """What lanes take, worked out once for each placement."""
+
+    def __init__(self, frame: Frame) -> None:
+        """Look at the lanes of one frame."""
+        self._frame = frame
+        self._known: dict[int, tuple[Placement, Taken, Rough]] = {}
+        self._hands = {key: one for one in frame.choices.hands for key in one.people}
+        self._spots = {key: one for one in frame.choices.spots for key in one.spots}
+
+    def settled(self, lanes: Sequence[Lane], free: Collection[int]) -> Settled:
+        """What all lanes but the free ones take."""
+        settled = Settled()
+        for at, lane in enumerate(lanes):
+            if at not in free and lane.placed is not None:
+                self._add(settled, self._of(lane, lane.placed)[1])
+        return settled
+
+    def roughs(self, lanes: Sequence[Lane], free: Collection[int]) -> list[Rough]:
+        """All placed lanes but the free ones, without their very spots and people."""
+        return [
+            self._of(lane, lane.placed)[2]
+            for at, lane in enumerate(lanes)
+            if at not in free and lane.placed is not None
+        ]
+
+    def _add(self, settled: Settled, taken: Taken) -> None:
+        for person, start, end in taken.hands:
+            spans = settled.hands.setdefault(person, [])
+            # Coats of one mix are one block.
+            if (start, end) not in spans[-6:]:
+                spans.append((start, end))
+        for spot, start, end in taken.spots:
+            settled.spots.setdefault(spot, []).append((start, end))
+        settled.wet += taken.wet
+        settled.sanding += taken.sanding
+
+    def _of(self, lane: Lane, placed: Placement) -> tuple[Placement, Taken, Rough]:
+        known = self._known.get(id(placed))
+        if known is None:
+            known = placed, self._taken(placed), self._rough(lane, placed)
+            self._known[id(placed)] = known
+        return known
+
+    def _taken(self, placed: Placement) -> Taken:
+        laid, taken = placed.laid, Taken()
+        times = self._frame.finisher.times(laid)
+        for index, start in enumerate(laid.starts):
+            task = laid.chain.tasks[index]
+            end = start + task.block
+            last = index + 1 == len(laid.starts)
+            until = self._frame.finisher.freed(laid, index)
+            until = until if last else min(until, laid.starts[index + 1])
+            spots = laid.grounds[index].spots if task.fixed is None else (task.fixed.spot,)
+            taken.spots += [(spot, start, until) for spot in spots]
+            if is_wet(task):
+                taken.wet.append((start, times.covered(index, start)))
+            if task.fixed is None:
+                taken.hands.append((placed.people[index], start - task.lead, end))
+            sand, sander = laid.joints[index].sand, placed.sanders[index]
+            if sand is not None and sander is not None:
+                taken.hands.append((sander, *sand))
+                taken.sanding.append(sand)
+        taken.hands += [(pack.person, pack.start, pack.end) for pack in placed.packed]
+        return taken
+
+    def _rough(self, lane: Lane, placed: Placement) -> Rough:
+        laid = placed.laid
+        tasks = laid.chain.tasks
+        return Rough(
+            lane=lane,
+            chain=laid.chain,
+            starts=laid.starts,
+            joints=laid.joints,
+            spots=tuple(self._alike_spots(placed, index) for index in range(len(tasks))),
+            hands=tuple(
+                None if task.fixed is not None else self._hands[placed.people[index]]
+                for index, task in enumerate(tasks)
+            ),
+            sanders=tuple(self._alike_hands(sander) for sander in placed.sanders),
+            packs=tuple(
+                Work(pack.start, pack.end, self._hands[pack.person]) for pack in placed.packed
+            ),
+            mixes=tuple(laid.mix(index) for index in range(len(tasks))),
+        )
+
+    def _alike_spots(self, placed: Placement, index: int) -> AlikeSpots:
+        fixed = placed.laid.chain.tasks[index].fixed
+        return self._spots[placed.laid.grounds[index].spots[0] if fixed is None else fixed.spot]
+
+    def _alike_hands(self, person: str | None) -> AlikeHands | None:
+        return None if person is None else self._hands[person]
+
+
+def pinned(lanes: Sequence[Lane], free: Collection[int]) -> dict[int, frozenset[int]]:
+    """Coats of free lanes that share a mix with a lane that is not: they stay as placed."""
+    outside = {
+        label
+        for at, lane in enumerate(lanes)
+        if at not in free and lane.placed is not None
+        for label in lane.placed.laid.mixes
+        if label
+    }
+    return {
+        at: frozenset(
+            index for index, label in enumerate(_mixes(lanes[at])) if label in outside
+        )
+        for at in free
+    }
+
+
+def _mixes(lane: Lane) -> Iterable[str]:
+    return () if lane.placed is None else lane.placed.laid.mixes

@@ -1,0 +1,85 @@
+"""What the solving process does: the only process that loads the solver."""
+
+from __future__ import annotations
+
+import os
+from dataclasses import dataclass
+from threading import Thread
+from time import monotonic
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.errors import NoPlanPossible
+
+if TYPE_CHECKING:
+    from datetime import datetime
+    from multiprocessing.connection import Connection
+
+    from studio_planner.craft.plans import Plan
+    from studio_planner.craft.studio import Studio
+    from studio_planner.planning.exact.search import PlanSearch
+
+_PAUSE = 1.0
+"""Seconds between two plans that are told; writing one down takes time from the search."""
+
+_FOR_THE_END = 0.12
+"""The share of the time that is kept for writing and rehearsing the last plan."""
+
+
+@dataclass(frozen=True, slots=True)
+class Request:
+    """What is asked of the solving process."""
+
+    studio: Studio
+    now: datetime
+    until: datetime | None
+    seconds: float
+    seed: int
+
+
+def serve(connection: Connection, request: Request) -> None:
+    """Search as asked and send each better plan, the last one rehearsed; None is the end.
+
+    Ends at once when the other side of the connection is gone.
+    """
+    Thread(target=_end_with, args=(connection,), daemon=True).start()
+    begun = monotonic()
+    try:
+        last = _search(connection, request, begun)
+        connection.send(last)
+        connection.send(None)
+    except NoPlanPossible:
+        connection.send(None)
+
+
+def _end_with(connection: Connection) -> None:
+    """Nothing is ever sent here: what wakes this is that nobody listens any more."""
+    try:
+        connection.recv()
+    except (EOFError, OSError):
+        os._exit(0)
+
+
+def _search(connection: Connection, request: Request, begun: float) -> Plan:
+    from studio_planner.planning.exact.search import Effort, PlanSearch
+    from studio_planner.planning.quick import quick_start
+    from studio_planner.planning.rehearsal.rehearsed import with_rehearsal
+    from studio_planner.planning.rehearsal.rehearsing import rehearse
+
+    search = PlanSearch(quick_start(request.studio, request.now, request.until))
+    left = request.seconds * (1 - _FOR_THE_END) - (monotonic() - begun)
+    search.run(Effort(left, seed=request.seed), _Teller(connection).told, lambda: False)
+    plan = search.plan()
+    return with_rehearsal(plan, rehearse(request.studio, plan, seed=request.seed))
+
+
+class _Teller:
+    """Sends better plans, but not faster than they can be taken in."""
+
+    def __init__(self, connection: Connection) -> None:
+        self._connection = connection
+        self._next = 0.0
+
+    def told(self, search: PlanSearch) -> None:
+        if monotonic() >= self._next:
+            self._connection.send(search.plan())
+            self._next = monotonic() + _PAUSE
