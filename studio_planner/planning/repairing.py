@@ -31,20 +31,20 @@ _WORK = 45
 _BOOKED_FOR_ONE = 20
 """How many chains are booked where they are in the time that it takes to place one."""
 
-_DEPTH = 3
+_DEPTH = 2
 
 
 @dataclass(frozen=True, slots=True)
 class Kept:
     """A round that keeps a plan: what is placed, what is stuck, and the mixes still shared.
 
-    `freed` is how many chains were placed again for it.
+    `freed` are the chains that were placed again for it.
     """
 
     placed: tuple[Placement, ...]
     stuck: tuple[Stuck, ...]
     mixes: tuple[SharedMix, ...]
-    freed: int = 0
+    freed: frozenset[str] = frozenset()
 
 
 class Repair:
@@ -78,7 +78,7 @@ class Repair:
                 break
             tried.add(order)
             for other in self._tries(best, order, wanted):
-                work -= 1 + len(other.placed) // _BOOKED_FOR_ONE + other.freed
+                work -= 1 + len(other.placed) // _BOOKED_FOR_ONE + len(other.freed)
                 now = self._worth(other.placed, other.stuck)
                 if now < worth:
                     best, worth = other, now
@@ -89,8 +89,19 @@ class Repair:
         return best
 
     def _tries(self, found: Kept, order: str, wanted: Mapping[str, float]) -> Iterator[Kept]:
-        """One order let go, then the one that came late for it, and so on."""
-        settled: set[str] = set()
+        """An order let go; then once more, with those that gave way to it where they were."""
+        gave_way: set[str] = set()
+        first: set[str] = set()
+        for other in self._let_go(found, order, wanted, first):
+            gave_way |= other.freed
+            yield other
+        if gave_way - first:
+            yield from self._let_go(found, order, wanted, gave_way - first)
+
+    def _let_go(
+        self, found: Kept, order: str, wanted: Mapping[str, float], settled: set[str]
+    ) -> Iterator[Kept]:
+        """One order let go, then the one that fares worst for it, and so on."""
         done: set[str] = set()
         for _ in range(_DEPTH):
             found = self._without_hindrance(found, order, wanted.get(order, 0.0), settled)
@@ -120,7 +131,7 @@ class Repair:
         mixes = tuple(
             mix for mix in found.mixes if not any(key in keys for key, _ in mix.members)
         )
-        freed = keys | (self._in_the_way(found, late, keys) - settled)
+        freed = keys | (self._in_the_way(found, late, keys, settled) - settled)
         freed |= _fellows(freed, found.mixes)
         settled |= keys
         fixed = [one for one in found.placed if _key(one.chain) not in freed]
@@ -145,10 +156,17 @@ class Repair:
         return max(rows, key=lambda key: (rows[key], key), default=None)
 
     def _in_the_way(
-        self, found: Kept, late: Iterable[Chain], keys: Collection[str]
+        self,
+        found: Kept,
+        late: Iterable[Chain],
+        keys: Collection[str],
+        settled: Collection[str],
     ) -> set[str]:
-        """Chains that work, or stand, where the late ones would if they were alone."""
+        """Chains that work, or stand, where the late ones would beside settled ones alone."""
         keeper = Keeper(self._studio, self._kept, self._fresh())
+        for one in found.placed:
+            if _key(one.chain) in settled and _key(one.chain) not in keys:
+                keeper.book(one)
         takes: list[_Taken] = []
         for chain in late:
             alone = _own(keeper, chain)
@@ -184,7 +202,7 @@ class Repair:
                 if any(labels_of(chain, mixes)):
                     # Half a mix is none: this try is over.
                     return found
-        return Kept(tuple(placed), tuple(stuck), mixes, len(late) + len(givers))
+        return Kept(tuple(placed), tuple(stuck), mixes, frozenset(map(_key, (*late, *givers))))
 
     def _begins(self, chain: Chain) -> tuple[bool, int]:
         starts = self._kept.starts_in(chain)
