@@ -101,16 +101,13 @@ def _warmed_point(point: PatternPoint, celsius: float) -> PatternPoint:
     return replace(point, celsius=celsius, humidity_pct=humidity)
 
 
-def with_spot(studio: Studio, kind: PlaceKind, mark: str = "*") -> Studio | None:
-    """The studio with one more spot, as large as its largest, in a room or a warm box.
-
-    `mark` is added to that spot's key, so that the new one has its own.
-    """
+def with_spot(studio: Studio, kind: PlaceKind) -> Studio | None:
+    """The studio with one more spot, as large as its largest, in a room or a warm box."""
     places = list(studio.places)
     for index, place in enumerate(places):
         if place.kind is kind and place.spots:
             largest = max(place.spots, key=lambda spot: spot.length_mm * spot.width_mm)
-            places[index] = replace(place, spots=(*place.spots, _another(largest, mark)))
+            places[index] = replace(place, spots=(*place.spots, _another(largest, "*")))
             return replace(studio, places=tuple(places))
     return None
 

@@ -196,12 +196,11 @@ def _rule(placer: Placer, chain: Chain, ground: Ground, dead: Dead) -> str:
 
 
 def _handy(means: Means, task: Task, place: str) -> Stretches:
-    """Starts with hands for a coat that can be handled before the record ends."""
+    """Starts with hands for a coat, if possible such that it can be handled in the record."""
     latest = means.edges.handle(task.product, place).latest(means.end)
     last = means.until if latest is None else min(means.until, latest - task.block)
     first = grid_up(means.now + task.lead)
-    if first > last:
-        return []
+    last = means.until if first > last else last
     return means.shop.starts([(first, grid_down(last))], task.lead, task.block, _MANY)
 
 
