@@ -74,7 +74,7 @@ def worth_of(studio: Studio, plan: Plan) -> Worth:
     lines = tuple(
         GoalLine(
             title=_TITLES[one.goal],
-            amount=_amount(studio, one),
+            amount=_amount(studio, plan, one),
             verdict=_verdict(one, plan.grid_minutes) if searched else "",
         )
         for one in shown
@@ -86,21 +86,20 @@ def _matters(one: GoalValue, plan: Plan) -> bool:
     return one.value > _CRUMB or (one.goal is Goal.LATENESS and bool(plan.outcomes))
 
 
-def _amount(studio: Studio, one: GoalValue) -> str:
+def _amount(studio: Studio, plan: Plan, one: GoalValue) -> str:
     figure = _figure(one.goal, one.value)
     if one.goal is Goal.LATENESS:
-        return _late_amount(studio, figure) if one.value > _CRUMB else "no order"
+        weighted = ", weighted" if _weighted(studio, plan) else ""
+        return f"{figure} in all{weighted}" if one.value > _CRUMB else "no order"
     if one.goal is Goal.MIXES:
         return figure.split()[0]
     return f"{figure}{_SUMMED.get(one.goal, '')}"
 
 
-def _late_amount(studio: Studio, figure: str) -> str:
-    return f"{figure} {'by the weight of orders' if _weighed(studio) else 'in all'}"
-
-
-def _weighed(studio: Studio) -> bool:
-    return any(order.weight != 1 for order in studio.orders)
+def _weighted(studio: Studio, plan: Plan) -> bool:
+    """Whether a late order counts for more or less than its own hours."""
+    late = {outcome.order for outcome in plan.outcomes if outcome.late_hours}
+    return any(order.key in late and order.weight != 1 for order in studio.orders)
 
 
 def _figure(goal: Goal, value: float) -> str:
@@ -167,8 +166,8 @@ def _orders_words(studio: Studio, plan: Plan, lateness: GoalValue | None) -> str
     orders = f"{late} {'order' if late == 1 else 'orders'} late"
     if lateness is None:
         return orders
-    weighed = " by weight" if _weighed(studio) else ""
-    return f"{orders}, {_figure(lateness.goal, lateness.value)}{weighed}{_short(lateness)}"
+    weighted = " weighted" if _weighted(studio, plan) else ""
+    return f"{orders}, {_figure(lateness.goal, lateness.value)}{weighted}{_short(lateness)}"
 
 
 def _short(one: GoalValue) -> str:

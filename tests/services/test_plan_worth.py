@@ -23,7 +23,7 @@ from studio_planner.services.plan_worth import (
 from tests.services.small_studios import kept, planned_once
 
 if TYPE_CHECKING:
-    from studio_planner.craft.orders import Order
+    from studio_planner.craft.studio import Studio
 
 SEARCHED = 20.0
 
@@ -38,8 +38,12 @@ def lines(*goals: GoalValue, seconds: float = SEARCHED) -> list[str]:
     return [line.words for line in worth_of(studio, with_goals(*goals, seconds=seconds)).goals]
 
 
-def plain_orders() -> tuple[Order, ...]:
-    return tuple(replace(order, weight=1.0) for order in planned_once().orders)
+def weighing(weight: float) -> Studio:
+    """The sample, in which the order that is late counts so much."""
+    studio = planned_once()
+    late = {one.order for one in kept(studio).outcomes if one.late_hours}
+    orders = (replace(o, weight=weight if o.key in late else 3.0) for o in studio.orders)
+    return replace(studio, orders=tuple(orders))
 
 
 @pytest.mark.parametrize(
@@ -75,13 +79,15 @@ def test_lateness_is_said_even_when_no_order_is_late() -> None:
     assert lines(GoalValue(goal=Goal.SCUFFED, value=0, bound=0)) == []
 
 
-def test_lateness_that_is_weighed_says_so() -> None:
-    one = GoalValue(goal=Goal.LATENESS, value=14.5, bound=6.0)
-    studio = replace(planned_once(), orders=plain_orders())
-    (plain,) = worth_of(studio, with_goals(one)).goals
-    assert plain.words == "Late: 14.5 h in all; no plan can be below 6.0 h."
-    (weighed,) = lines(one)
-    assert weighed.startswith("Late: 14.5 h by the weight of orders; ")
+@pytest.mark.parametrize(("weight", "amount"), [(1, "in all"), (2, "in all, weighted")])
+def test_lateness_says_so_where_a_late_order_counts_for_more_than_its_hours(
+    weight: float, amount: str
+) -> None:
+    plan = with_goals(GoalValue(goal=Goal.LATENESS, value=14.5, bound=6.0))
+    (line,) = worth_of(weighing(weight), plan).goals
+    assert line.words == f"Late: 14.5 h {amount}; no plan can be below 6.0 h."
+    summary = summary_words(weighing(weight), plan)
+    assert (" weighted" in summary) == (weight != 1)
 
 
 def test_a_plan_for_which_nothing_better_was_looked_for_says_it_once() -> None:
@@ -130,9 +136,8 @@ def test_a_bound_is_never_rounded_up(bound: float) -> None:
     ],
 )
 def test_a_plan_is_summed_up_in_one_line(value: float, bound: float | None, words: str) -> None:
-    studio = replace(planned_once(), orders=plain_orders())
     plan = with_goals(GoalValue(goal=Goal.LATENESS, value=value, bound=bound))
-    assert summary_words(studio, plan) == words
+    assert summary_words(weighing(1), plan) == words
 
 
 def test_the_one_line_names_what_is_left_out_and_scuffed() -> None:
