@@ -25,7 +25,7 @@ if TYPE_CHECKING:
     from studio_planner.planning.shared_mixes import SharedMix
     from studio_planner.planning.worth import Worth
 
-_WORK = 45
+_WORK = 40
 """Chains placed again at the most; not seconds: the same studio always gets the same plan."""
 
 _BOOKED_FOR_ONE = 20
