@@ -12,6 +12,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
 from studio_planner.craft.local_time import zone_named
+from studio_planner.desktop import planning_process
 from studio_planner.desktop.application import run_desk
 from studio_planner.desktop.planning_process import PlanningProcess
 from studio_planner.desktop.system_zone import system_zone
@@ -286,7 +287,14 @@ def test_dark_and_light_repaint_every_part(qtbot: QtBot, desk: DeskWindow) -> No
     qtbot.waitUntil(lambda: min(lightness()) > 200)
 
 
+@pytest.fixture
+def _briefly(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Look for better plans for a moment only."""
+    monkeypatch.setattr(planning_process, "LOOK_SECONDS", 2)
+
+
 @pytest.mark.slow
+@pytest.mark.usefixtures("_briefly")
 def test_planning_again_runs_apart_and_the_desk_shows_the_new_plan(
     qtbot: QtBot, desk: DeskWindow, studio_path: Path
 ) -> None:
@@ -305,6 +313,24 @@ def test_planning_again_runs_apart_and_the_desk_shows_the_new_plan(
 
 
 @pytest.mark.slow
+def test_good_enough_ends_the_real_search_and_its_best_plan_has_reasons(
+    qtbot: QtBot, desk: DeskWindow
+) -> None:
+    planning = desk.planning
+    with qtbot.waitSignal(planning.better, timeout=60_000, raising=True):
+        desk.plan_again()
+    with qtbot.waitSignal(planning.planned, timeout=60_000, raising=True):
+        desk.title_bar.stop_button.click()
+    assert desk.notice.words.startswith("Planned again: ")
+    assert desk.session is not None
+    plan = desk.session.studio.plan
+    assert plan is not None
+    assert plan != scenes.planned().plan
+    assert all(one.reason for one in plan.outcomes if one.late_hours)
+
+
+@pytest.mark.slow
+@pytest.mark.usefixtures("_briefly")
 def test_what_can_be_planned_is_shown_and_what_cannot_is_named(
     qtbot: QtBot, window: DeskWindow, tmp_path: Path
 ) -> None:
