@@ -1,5 +1,8 @@
 """Realistic studios of any size for benchmarks: the same seed always makes the same studio.
 
+`make_studio` makes one of any size with generous dates; `benchmark_studio` one of the sizes
+that plans are judged by, whose dates are tight: one rule for each size, no seed has its own.
+
 Hands are loaded to 60-85 % when no mix is shared (sharing mixes lowers it): one person in the
 evenings and at weekends up to 20 pieces, two people by day above. Sheets follow the usual
 shape of slow and fast two-part mixes (recoat after 4-8 h, window of two to three days, full
@@ -9,8 +12,8 @@ cure 3-7 days); all products and people are invented.
 from __future__ import annotations
 
 import math
-from dataclasses import replace
-from datetime import UTC, date, datetime, time, timedelta
+from dataclasses import dataclass, replace
+from datetime import UTC, datetime, time, timedelta
 from random import Random
 from typing import TYPE_CHECKING
 
@@ -43,8 +46,54 @@ _SETUP_SHARE = 0.4
 _DAYS_ON_A_SPOT = 1.3
 """How many days of a spot a coat takes, with some air between."""
 
+_UNDER_WAY = 2
+"""Days that a parcel is under way, as couriers are if nothing else is said."""
 
-def make_studio(seed: int, pieces: int, coats: int, weeks: int) -> Studio:
+
+@dataclass(frozen=True, slots=True)
+class Dates:
+    """How dates are promised: the first after `lead` days, the others spread over the weeks.
+
+    `pace` is the share of the weeks over which they are spread. `cure` days more are given for
+    full cure; with `transit` those that a parcel is under way are given too.
+    """
+
+    lead: float
+    pace: float = 1.0
+    cure: int = 0
+    transit: int = 0
+
+
+GENEROUS = Dates(7.0)
+
+
+@dataclass(frozen=True, slots=True)
+class Size:
+    """A size of the benchmark: pieces with coats each, in so many weeks, and its dates."""
+
+    pieces: int
+    coats: int
+    weeks: int
+    dates: Dates
+
+
+SIZES = {
+    "S": Size(8, 4, 1, Dates(4.5, 0.5, 7, _UNDER_WAY)),
+    "M": Size(20, 5, 2, Dates(4.0, 0.8, 7, _UNDER_WAY)),
+    "L": Size(60, 5, 4, Dates(5.0, 0.95, 7, _UNDER_WAY)),
+    "X": Size(150, 5, 8, Dates(5.0, 1.05, 7, _UNDER_WAY)),
+}
+
+
+def benchmark_studio(size: str, seed: int) -> Studio:
+    """Make the studio of one size of the benchmark; plan it from `START`."""
+    one = SIZES[size]
+    return make_studio(seed, one.pieces, one.coats, one.weeks, one.dates)
+
+
+def make_studio(
+    seed: int, pieces: int, coats: int, weeks: int, dates: Dates = GENEROUS
+) -> Studio:
     """Make a studio of so many pieces with so many coats each, to be done in so many weeks.
 
     Plan it from `START`.
@@ -63,7 +112,7 @@ def make_studio(seed: int, pieces: int, coats: int, weeks: int) -> Studio:
         products=products,
         people=people,
         pieces=made,
-        orders=_orders(rng, made, weeks),
+        orders=_orders(rng, made, weeks, dates),
     )
 
 
@@ -230,30 +279,32 @@ def _coat(key: str, kind: CoatKind, product: str, **fields: object) -> Coat:
     return Coat(key=key, kind=kind, product=product, film_mm=film, **fields)  # type: ignore[arg-type]
 
 
-def _orders(rng: Random, pieces: Sequence[Piece], weeks: int) -> tuple[Order, ...]:
+def _orders(
+    rng: Random, pieces: Sequence[Piece], weeks: int, dates: Dates
+) -> tuple[Order, ...]:
     """Orders of one to four pieces with dates spread over the weeks and one beyond."""
     orders: list[Order] = []
-    first = START.date()
     index = 0
     while index < len(pieces):
         size = rng.randint(1, 4)
         keys = tuple(piece.key for piece in pieces[index : index + size])
         part = (index + size) / len(pieces)
-        orders.append(_order(rng, len(orders) + 1, keys, _promised(rng, first, weeks, part)))
+        days = dates.lead + dates.pace * weeks * 7 * part + rng.randint(0, 5)
+        orders.append(_order(rng, len(orders) + 1, keys, days, dates))
         index += size
     return tuple(orders)
 
 
-def _promised(rng: Random, first: date, weeks: int, part: float) -> date:
-    return first + timedelta(days=round(7 + weeks * 7 * part + rng.randint(0, 5)))
-
-
-def _order(rng: Random, number: int, keys: tuple[str, ...], promised: date) -> Order:
+def _order(rng: Random, number: int, keys: tuple[str, ...], days: float, dates: Dates) -> Order:
+    promise = rng.choice(tuple(Promise))
+    gate = rng.choice((Gate.PACK, Gate.PACK, Gate.FULL, Gate.DISPLAY))
+    days += dates.cure * (gate is Gate.FULL)
+    days += dates.transit * (promise is Promise.ARRIVE_BY)
     return Order(
         key=f"O{number:03}",
         name=f"Order {number}",
         pieces=keys,
-        promised=promised,
-        promise=rng.choice(tuple(Promise)),
-        gate=rng.choice((Gate.PACK, Gate.PACK, Gate.FULL, Gate.DISPLAY)),
+        promised=START.date() + timedelta(days=round(days)),
+        promise=promise,
+        gate=gate,
     )
