@@ -50,6 +50,10 @@ class Search:
     work: float | None = None
     workers: int = 1
     seed: int = 0
+    light: bool = False
+    """Whether the model is small and one of many: less is thought about it beforehand."""
+    near: float | None = None
+    """An answer that is no more than this above the bound is good enough."""
     apart: bool = False
     """Whether each step looks harder at what cannot overlap.
 
@@ -219,6 +223,13 @@ class Model:
         parameters.num_workers = search.workers
         parameters.random_seed = search.seed
         parameters.use_strong_propagation_in_disjunctive = search.apart
+        if search.light:
+            parameters.linearization_level = 0
+            parameters.max_presolve_iterations = 1
+            parameters.cp_model_probing_level = 0
+            parameters.symmetry_level = 0
+        if search.near is not None:
+            parameters.absolute_gap_limit = search.near
         if search.sums is not None:
             parameters.linearization_level = search.sums
         code = solver.solve(self._model, told)

@@ -39,7 +39,8 @@ class Freeing:
         if focus is None:
             return frozenset()
         ways = (self._near_in_time, self._same_days, self._same_spots)
-        order = self._random.choice(ways)(standing, focus)
+        way = self._same_mix if goal is Goal.MIXES else self._random.choice(ways)
+        order = way(standing, focus)
         return _taken(standing, (focus, *order), coats)
 
     def _focus(
@@ -91,6 +92,21 @@ class Freeing:
         ]
         return [at for _, at in sorted(rows)]
 
+    def _same_mix(self, standing: Standing, focus: int) -> list[int]:
+        """Lanes with a coat that could share a mix with one of the focus's, the nearest first."""
+        mine = _kinds(standing.lanes[focus])
+        rows = []
+        for at, lane in enumerate(standing.lanes):
+            near = [
+                abs(one - other)
+                for kind, one in mine
+                for alike, other in _kinds(lane)
+                if kind == alike
+            ]
+            if at != focus and near:
+                rows.append((min(near) + self._random.random() * _DAY, at))
+        return [at for _, at in sorted(rows)]
+
     def _any(self, standing: Standing) -> list[int]:
         found = list(range(len(standing.lanes)))
         self._random.shuffle(found)
@@ -112,6 +128,14 @@ def _lacks(lane: Lane, goal: Goal) -> bool:
         Goal.TESTED: any(joint.trust is Trust.TEST_FIRST for joint in joints),
         Goal.SPARE: placed.score[3] > 0,
     }.get(goal, True)
+
+
+def _kinds(lane: Lane) -> list[tuple[object, int]]:
+    """What each new coat of a lane is poured from, and when."""
+    if lane.placed is None:
+        return []
+    rows = list(zip(lane.chain.tasks, lane.placed.starts, strict=True))[lane.chain.first :]
+    return [((task.product.key, task.coat.colour_names), start) for task, start in rows]
 
 
 def _new_coats(lane: Lane) -> int:

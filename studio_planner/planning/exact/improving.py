@@ -33,8 +33,8 @@ _COATS_FREED = (6, 10, 15, 22)
 _DAYS_AROUND = (1.5, 3.0, 6.0, None)
 """How far from where they are freed coats may go; a part with less room is solved sooner."""
 
-_FIRST_LACKING = 0.6
-"""How often a step aims at the first goal that could be better, instead of a later one."""
+_TIRED, _LEAST = 0.85, 0.04
+"""A goal that was aimed at in vain is aimed at less often, but never less than a little."""
 
 
 class Improver:
@@ -46,6 +46,9 @@ class Improver:
         self.standing = standing
         self.steps = 0
         self._random = Random(seed)  # noqa: S311 - to be repeated, not to be secret
+        self._hope = {
+            goal: 1.0 / (1 + at) for at, goal in enumerate((Goal.LEFT_OUT, *IN_ORDER))
+        }
         self._freeing = Freeing(self._random)
 
     def step(self, seconds: float, work: float, reached: Collection[Goal] = ()) -> bool:
@@ -55,6 +58,11 @@ class Improver:
         """
         self.steps += 1
         goal = self._goal(reached)
+        gained = self._try(goal, seconds, work)
+        self._hope[goal] = 1.0 if gained else max(_LEAST, _TIRED * self._hope[goal])
+        return gained
+
+    def _try(self, goal: Goal, seconds: float, work: float) -> bool:
         coats = self._random.choice(_COATS_FREED)
         lanes = self._freeing.part(self.standing, goal, coats, self._could_gain)
         days = self._random.choice(_DAYS_AROUND)
@@ -64,7 +72,7 @@ class Improver:
         if draft is None:
             return False
         free = [self.standing.lanes[at] for at in sorted(lanes)]
-        found = self._solved(draft, free, goal, Search(seconds, work, 1, seed))
+        found = self._solved(draft, free, goal, Search(seconds, work, 1, seed, light=True))
         after = None if found is None else self.parts.put_back(self.standing, lanes, found)
         if after is None or not after.worth < self.standing.worth:
             return False
@@ -72,15 +80,11 @@ class Improver:
         return True
 
     def _goal(self, reached: Collection[Goal]) -> Goal:
-        worth = self.standing.worth
-        if worth.left_out and self._random.random() < _FIRST_LACKING:
-            return Goal.LEFT_OUT
-        values = dict(zip(IN_ORDER, worth[1:], strict=True))
-        lacking = [goal for goal in IN_ORDER if values[goal] and goal not in reached]
-        for goal in lacking:
-            if self._random.random() < _FIRST_LACKING:
-                return goal
-        return lacking[0] if lacking else Goal.ENDS
+        """A goal that could be better, the ones with more hope more often."""
+        values = dict(zip((Goal.LEFT_OUT, *IN_ORDER), self.standing.worth, strict=True))
+        lacking = [goal for goal, value in values.items() if value and goal not in reached]
+        hopes = [self._hope[goal] for goal in lacking]
+        return self._random.choices(lacking, hopes)[0] if lacking else Goal.ENDS
 
     def _could_gain(self, lane: Lane) -> bool:
         """Whether a late lane's order could leave earlier if nothing were in its way."""

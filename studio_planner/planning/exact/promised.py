@@ -19,6 +19,9 @@ if TYPE_CHECKING:
 HOUR = 3600
 """Weighted lateness and lacking spare are counted in seconds."""
 
+_WEIGHT_PARTS = 1000
+"""An order's weight is taken to so many parts of one."""
+
 
 @dataclass(frozen=True, slots=True)
 class Leaving:
@@ -93,16 +96,19 @@ class Promised:
     def _to_the_market(
         self, model: Model, packed: Quantity, last: int
     ) -> tuple[Quantity, Quantity]:
-        step = self._grid.step
         due = round(self._due.timestamp()) - self._grid.origin
+        ahead = due - self._grid.step * packed
         most = self.leaving(last).late
         late: Quantity = 0
         if most:
             late = model.between(0, most)
-            weight = self._order.weight
-            model.at_least(late, round(weight * step) * packed - round(weight * due))
+            # Rounded to the second, as everywhere; halves either way.
+            parts = round(_WEIGHT_PARTS * self._order.weight)
+            model.at_least(2 * _WEIGHT_PARTS * late + _WEIGHT_PARTS, -2 * parts * ahead)
         lacking = model.between(0, self._spare)
-        model.at_least(lacking, step * packed - due + self._spare)
+        over = model.flag()
+        model.at_least(lacking, self._spare - ahead, [~over])
+        model.at_least(lacking, self._spare, [over])
         return late, lacking
 
     def _moment(self, slot: int) -> datetime:
