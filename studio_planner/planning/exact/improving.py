@@ -33,6 +33,18 @@ _COATS_FREED = (6, 10, 15, 22)
 _DAYS_AROUND = (1.5, 3.0, 6.0, None)
 """How far from where they are freed coats may go; a part with less room is solved sooner."""
 
+_HOPES = {
+    Goal.LEFT_OUT: 60.0,
+    Goal.LATENESS: 30.0,
+    Goal.SCUFFED: 8.0,
+    Goal.TESTED: 6.0,
+    Goal.MOVED: 6.0,
+    Goal.SPARE: 1.0,
+    Goal.MIXES: 0.5,
+    Goal.ENDS: 0.5,
+}
+"""How often each goal is aimed at, against the others, while steps towards it gain."""
+
 _TIRED, _LEAST = 0.85, 0.04
 """A goal that was aimed at in vain is aimed at less often, but never less than a little."""
 
@@ -59,7 +71,7 @@ class Improver:
         self.steps += 1
         goal = self._goal(reached)
         gained = self._try(goal, seconds, work)
-        self._hope[goal] = 1.0 if gained else max(_LEAST, _TIRED * self._hope[goal])
+        self._hope[goal] = _HOPES[goal] if gained else max(_LEAST, _TIRED * self._hope[goal])
         return gained
 
     def _try(self, goal: Goal, seconds: float, work: float) -> bool:

@@ -44,6 +44,9 @@ class Takings:
         for at, lane in enumerate(lanes):
             if at not in free and lane.placed is not None:
                 self._add(settled, self._of(lane, lane.placed)[1])
+        for person, spans in settled.hands.items():
+            # Coats of one mix are one block.
+            settled.hands[person] = sorted(set(spans))
         return settled
 
     def roughs(self, lanes: Sequence[Lane], free: Collection[int]) -> list[Rough]:
@@ -56,10 +59,7 @@ class Takings:
 
     def _add(self, settled: Settled, taken: Taken) -> None:
         for person, start, end in taken.hands:
-            spans = settled.hands.setdefault(person, [])
-            # Coats of one mix are one block.
-            if (start, end) not in spans[-6:]:
-                spans.append((start, end))
+            settled.hands.setdefault(person, []).append((start, end))
         for spot, start, end in taken.spots:
             settled.spots.setdefault(spot, []).append((start, end))
         settled.wet += taken.wet
