@@ -144,13 +144,15 @@ def judged_joints(
     """The joints that the real clocks find; None when one of them does not hold."""
     grounds = tuple(Ground(one.place, ()) for one in spots)
     times = ChainTimes(frame.means, chain, grounds, replace(ALL_JOINTS, scuff=False))
-    joints = []
+    joints: list[PlacedJoint] = []
     for index, work in enumerate(sandings):
-        if work is not None:
-            joints.append(PlacedJoint(Joint.SCUFFED, sand=(work.start, work.end)))
-            continue
-        joint = times.joint(index, starts)
-        if joint is None or not times.steps_fit(index, starts):
+        joint = (
+            times.joint(index, starts)
+            if work is None
+            else PlacedJoint(Joint.SCUFFED, sand=(work.start, work.end))
+        )
+        poured_over = index + 1 < chain.first
+        if joint is None or not (poured_over or times.steps_fit(index, starts)):
             return None
         joints.append(joint)
     return joints

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from studio_planner.planning.exact.lane_rules import LaneRules, wet_spans
+from studio_planner.planning.exact.sharing import A_GRAIN
 from studio_planner.planning.worth import MOVED_SECONDS
 
 if TYPE_CHECKING:
@@ -16,7 +17,7 @@ if TYPE_CHECKING:
     from studio_planner.planning.exact.rooms import LaneRoom
     from studio_planner.planning.exact.sharing import Coat, Loose, Sharing
     from studio_planner.planning.exact.unknowns import CoatUnknowns
-    from studio_planner.planning.solver import Flag, Quantity, Span
+    from studio_planner.planning.solver import Flag, Quantity, Span, Unknown
 
 
 def drafted(
@@ -57,15 +58,22 @@ def _share(draft: Draft, sharing: Sharing) -> dict[Coat, list[Flag]]:
             follows.setdefault(follower, []).append(flag)
     for flags in follows.values():
         draft.model.at_most_one(flags)
-    for (leader, follower), flag in draft.together.items():
-        one, other = _coat(draft, leader), _coat(draft, follower)
-        draft.model.equal(one.start, other.start, [flag])
-        draft.model.equal(one.minutes, other.minutes, [flag])
+    for (leader, follower), shared in draft.together.items():
+        _bind_block(draft, _coat(draft, leader), _coat(draft, follower), shared)
         for led in follows.get(leader, []):
-            draft.model.at_most_one([flag, led])
+            draft.model.at_most_one([shared, led])
     for coat in sharing.portions:
         _lengthen(draft, sharing, coat, follows.get(coat, []))
     return follows
+
+
+def _bind_block(draft: Draft, one: CoatUnknowns, other: CoatUnknowns, shared: Unknown) -> None:
+    """Coats of one mix are one block of one person."""
+    draft.model.equal(one.start, other.start, [shared])
+    draft.model.equal(one.minutes, other.minutes, [shared])
+    if len(one.by) > 1:
+        for (_, mine), (_, theirs) in zip(one.by, other.by, strict=True):
+            draft.model.equal(mine, theirs, [shared])
 
 
 def _lengthen(draft: Draft, sharing: Sharing, coat: Coat, follows: list[Flag]) -> None:
@@ -85,12 +93,13 @@ def _lengthen(draft: Draft, sharing: Sharing, coat: Coat, follows: list[Flag]) -
     draft.model.equal(mine.minutes, minutes, [~flag for flag in follows])
     if led:
         draft.model.at_least(sharing.most_together(coat), sum(flag for _, flag in led))
-        grams = sum(_milligrams(other.grams) * flag for other, flag in led)
-        draft.model.at_least(_milligrams(own.limit) - _milligrams(own.grams), grams)
+        grams = sum(_in_parts(other.grams) * flag for other, flag in led)
+        draft.model.at_least(_in_parts(own.limit + A_GRAIN) - _in_parts(own.grams), grams)
 
 
-def _milligrams(grams: float) -> int:
-    return round(grams * 1000)
+def _in_parts(grams: float) -> int:
+    """Grams counted so finely that rounding is less than a grain."""
+    return round(grams * 10 / A_GRAIN)
 
 
 def _blocks(draft: Draft, follows: dict[Coat, list[Flag]], loose: Mapping[Coat, Loose]) -> None:
@@ -225,13 +234,13 @@ def _promise(draft: Draft) -> None:
         if order is not None:
             orders.setdefault(order.key, (order, []))[1].append(lane)
     for order, lanes in orders.values():
-        first = max(lane.room.first_packed for lane in lanes)
-        last = min(lane.room.last_packed for lane in lanes)
-        packed = draft.model.between(0, last)
+        first = max(lane.room.first_packing for lane in lanes)
+        last = min(lane.room.last_packing for lane in lanes)
+        begins = draft.model.between(0, max(0, last))
         for lane in lanes:
             for pack in lane.packs:
-                draft.model.at_least(packed, pack.start + pack.slots)
-        late, lacking = draft.frame.promised(order).bind(draft.model, packed, first, last)
+                draft.model.at_least(begins, pack.start)
+        late, lacking = draft.frame.promised(order).bind(draft.model, begins, first, last)
         draft.goals.late += late
         draft.goals.spare += lacking
 

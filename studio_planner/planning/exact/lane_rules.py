@@ -5,12 +5,14 @@ from __future__ import annotations
 from itertools import pairwise
 from typing import TYPE_CHECKING
 
-from studio_planner.planning.chain_times import narrow_windows
+from studio_planner.planning.chain_times import ChainTimes, Ground, narrow_windows
 from studio_planner.planning.exact.asked import cover_stage
 from studio_planner.planning.exact.choices import is_wet
 from studio_planner.planning.exact.draft import JointUnknowns, LaneUnknowns, WorkUnknowns
+from studio_planner.planning.exact.frame import ALL_JOINTS
 from studio_planner.planning.exact.grid import joined_slots
 from studio_planner.planning.exact.reaches import not_after, not_before
+from studio_planner.planning.stage_times import ALWAYS
 from studio_planner.science.stages import Stage
 
 if TYPE_CHECKING:
@@ -78,14 +80,13 @@ class LaneRules:
         for before, after in pairwise(self._lane.coats):
             if after.task.fixed is not None:
                 continue
-            lead = self._draft.grid.length(after.task.lead)
-            self._model.at_least(after.start, self._end(before) + lead)
+            self._model.at_least(after.start, self._end(before, after.task.lead))
 
-    def _end(self, coat: CoatUnknowns) -> Quantity:
-        """The first slot after a coat's block."""
+    def _end(self, coat: CoatUnknowns, more: int = 0) -> Quantity:
+        """The first slot after a coat's block, and some seconds more."""
         if coat.known_start is not None:
-            return self._draft.grid.up(coat.known_start + coat.task.block)
-        return coat.start + coat.slots(self._draft.grid.step)
+            return self._draft.grid.up(coat.known_start + coat.task.block + more)
+        return coat.start + coat.slots(self._draft.grid.step, more)
 
     # Joints
 
@@ -187,6 +188,7 @@ class LaneRules:
         """Somebody is awake in the safe window, and before the next block of the piece."""
         coat = self._lane.coats[index]
         if coat.task.fixed is not None:
+            self._pulled_from_poured(index, coat)
             return
         seconds = self._draft.frame.means.tape_seconds
         for opens, closes in narrow_windows(coat.task.coat):
@@ -197,6 +199,22 @@ class LaneRules:
                 after = self._lane.coats[index + 1]
                 rest = self._draft.grid.length(seconds + after.task.lead)
                 self._model.at_least(after.start, step + rest)
+
+    def _pulled_from_poured(self, index: int, coat: CoatUnknowns) -> None:
+        """What can still be done on a poured coat is done before the next block."""
+        if index + 1 != self._chain.first or index + 1 == len(self._lane.coats):
+            return
+        frame = self._draft.frame
+        where = tuple(Ground(one.on[0][0].place, ()) for one in self._lane.coats)
+        times = ChainTimes(frame.means, self._chain, where, ALL_JOINTS)
+        lead = self._chain.tasks[index + 1].lead
+        for window in narrow_windows(coat.task.coat):
+            found = times.awake_step(index, coat.known_start or 0, *window, ALWAYS)
+            if found is not None:
+                done = found[0] + frame.means.tape_seconds + lead
+                self._model.at_least(
+                    self._lane.coats[index + 1].start, self._draft.grid.up(done)
+                )
 
     # Spots
 
@@ -247,10 +265,10 @@ class LaneRules:
         for _ in chain.pieces:
             work = self._work(order.packing_minutes * 60)
             for index, stage in self._room.asked.gates.items():
-                low = self._room.first_packed
+                low = self._room.first_packing
                 self._maker.waits_for(work.start, coats[index], not_before(stage), (), low)
             self._model.at_least(work.start, self._end(coats[-1]))
-            self._model.at_least(self._room.last_packed, work.start + work.slots)
+            self._model.at_least(self._room.last_packing, work.start)
             self._lane.packs.append(work)
             self._draft.goals.ends += work.start + work.slots
 

@@ -16,10 +16,11 @@ from studio_planner.planning.exact.promised import HOUR
 from studio_planner.planning.exact.rooms import Limits, RoomMaker
 from studio_planner.planning.exact.sharing import Sharing, loosened, sharing
 from studio_planner.planning.exact.standing_plan import Takings, pinned
+from studio_planner.planning.problem import build_chains
 from studio_planner.planning.worth import Worth, worth_of
 
 if TYPE_CHECKING:
-    from collections.abc import Collection, Mapping, Sequence
+    from collections.abc import Collection, Iterable, Mapping, Sequence
 
     from studio_planner.craft.orders import Order
     from studio_planner.planning.exact.answers import Rough
@@ -62,6 +63,8 @@ class Parts:
         self._takings = Takings(frame)
         self._asked: dict[str, Asked] = {}
         self._alone: dict[str, int | None] = {}
+        chains, _ = build_chains(frame.studio, twins=False)
+        self._single = {chain.pieces[0].key: chain for chain in chains}
 
     def standing(self, lanes: Sequence[Lane]) -> Standing:
         """Lanes with their worth."""
@@ -78,7 +81,7 @@ class Parts:
         loose = loosened(shared) if freedom.loose else {}
         shared = Sharing(shared.portions, ()) if freedom.loose else shared
         held = pinned(standing.lanes, freedom.lanes)
-        ends = self.last_packed(standing, free)
+        ends = self.last_packing(standing, freedom)
         rooms: list[LaneRoom] = []
         for position, at in enumerate(free):
             lane = standing.lanes[at]
@@ -114,11 +117,11 @@ class Parts:
             return {}
         worth = worth_of(placed, 0, self.frame.grid.origin, self.frame.before)
         return {
-            Goal.LATENESS: round(HOUR * worth.late),
+            Goal.LATENESS: _in_seconds(placed, 0),
             Goal.SCUFFED: worth.scuffed,
             Goal.TESTED: worth.tested,
             Goal.MOVED: worth.moved,
-            Goal.SPARE: round(HOUR * worth.spare),
+            Goal.SPARE: _in_seconds(placed, 3),
             Goal.MIXES: worth.mixes,
             Goal.ENDS: math.ceil(worth.ends * HOUR / self.frame.grid.step),
         }
@@ -130,47 +133,49 @@ class Parts:
         return self._asked[lane.key]
 
     def alone(self, lane: Lane) -> int | None:
-        """The earliest slot at which a lane by itself can be packed, to its end."""
+        """The earliest slot in which the packing of a lane by itself can begin."""
         if lane.key not in self._alone:
-            begins = self._rooms.alone(lane, self.asked(lane))
-            order = lane.chain.order
-            length = 0 if order is None else self.frame.grid.length(order.packing_minutes * 60)
-            self._alone[lane.key] = None if begins is None else begins + length
+            found = [self._alone_piece(piece.key) for piece in lane.chain.pieces]
+            known = [begins for begins in found if begins is not None]
+            self._alone[lane.key] = max(known, default=None)
         return self._alone[lane.key]
+
+    def _alone_piece(self, piece: str) -> int | None:
+        """As `alone`, for one of several twins: apart they may be sooner than together."""
+        lane = Lane(self._single[piece], None)
+        return self._rooms.alone(lane, self.frame.asked(lane.chain, ALL_JOINTS))
 
     def alone_late(self, lanes: Sequence[Lane], order: Order) -> int:
         """The weighted seconds by which an order is late at least, its lanes by themselves."""
-        ends = [self.alone(lane) for lane in lanes if lane.chain.order is order]
-        known = [end for end in ends if end is not None]
+        found = [self.alone(lane) for lane in lanes if lane.chain.order is order]
+        known = [begins for begins in found if begins is not None]
         return self.frame.promised(order).leaving(max(known)).late if known else 0
 
-    def last_packed(self, standing: Standing, free: Sequence[int]) -> dict[int, int]:
-        """The last slot for the packing of each freed lane, to be no later than now in all.
+    def last_packing(self, standing: Standing, freedom: Freedom) -> dict[int, int]:
+        """The last slot in which each freed lane's packing begins, to be no later in all.
 
         One order may be later than now only by what the other freed ones could gain at most.
+        What nobody ordered keeps within what is placed now, unless bounds are looked for.
         """
+        free = sorted(freedom.lanes)
         lanes = [standing.lanes[at] for at in free]
         orders = {lane.chain.order.key: lane.chain.order for lane in lanes if lane.chain.order}
         least = {key: self.alone_late(lanes, order) for key, order in orders.items()}
-        total = self._late_now(lanes) if all(lane.placed for lane in lanes) else None
+        placed = [lane.placed for lane in lanes if lane.placed is not None]
+        total = _in_seconds(placed, 0) if len(placed) == len(lanes) else None
         far = self.frame.grid.down(self.frame.means.end)
+        unordered = far
+        if total is not None and not freedom.loose:
+            unordered = min(far, self._latest_end(standing))
         found = {}
         for at, lane in zip(free, lanes, strict=True):
             order = lane.chain.order
             if order is None or total is None:
-                found[at] = far if total is None else min(far, self._latest_end(standing))
+                found[at] = unordered if order is None else far
             else:
                 most = total - sum(least.values()) + least[order.key]
-                found[at] = min(far, self.frame.promised(order).packed_by(max(most, 0)))
+                found[at] = min(far, self.frame.promised(order).begins_by(max(most, 0)))
         return found
-
-    def _late_now(self, lanes: Sequence[Lane]) -> int:
-        late: dict[str, float] = {}
-        for lane in lanes:
-            if lane.chain.order is not None and lane.placed is not None:
-                key = lane.chain.order.key
-                late[key] = max(late.get(key, 0.0), lane.placed.score[0])
-        return round(HOUR * sum(late.values()))
 
     def _latest_end(self, standing: Standing) -> int:
         return self.frame.grid.up(max(one.score[4] for one in standing.placed))
@@ -181,3 +186,12 @@ class Parts:
         around = int(days * 86_400 // self.frame.grid.step)
         slots = [self.frame.grid.down(start) for start in lane.placed.starts]
         return {at: (slot - around, slot + around) for at, slot in enumerate(slots)}
+
+
+def _in_seconds(placed: Iterable[Placement], part: int) -> int:
+    """What orders have of a part of the score that is in hours, each to the second."""
+    most: dict[str, float] = {}
+    for one in placed:
+        key = "" if one.chain.order is None else one.chain.order.key
+        most[key] = max(most.get(key, 0.0), one.score[part])
+    return sum(round(HOUR * hours) for hours in most.values())

@@ -34,8 +34,8 @@ class LaneRoom:
     lengths: dict[int, list[int]]
     starts: dict[int, StartsBy]
     windows: dict[int, tuple[int, int]]
-    first_packed: int
-    last_packed: int
+    first_packing: int
+    last_packing: int
     settled: frozenset[int] = frozenset()
 
 
@@ -43,11 +43,11 @@ class LaneRoom:
 class Limits:
     """What a lane has to keep to in a model.
 
-    All of it is packed by the slot `last_packed`; `within` narrows the starts of coats, and
-    `settled` coats stay as they are placed.
+    The packing of its last piece begins by the slot `last_packing`; `within` narrows the
+    starts of coats, and `settled` coats stay as they are placed.
     """
 
-    last_packed: int
+    last_packing: int
     within: Mapping[int, tuple[int, int]] = field(default_factory=dict)
     settled: frozenset[int] = frozenset()
 
@@ -132,7 +132,7 @@ class RoomMaker:
         starts = {index: self.starts(lane, index, lengths[index]) for index in new}
         windows = self.windows(lane, asked, starts)
         firsts = windows.earliest()
-        lasts = None if firsts is None else windows.latest(limits.last_packed)
+        lasts = None if firsts is None else windows.latest(limits.last_packing)
         if firsts is None or lasts is None:
             return None
         both = {i: _narrowed((firsts[i], lasts[i]), limits.within.get(i)) for i in new}
@@ -145,8 +145,8 @@ class RoomMaker:
             lengths=lengths,
             starts=starts,
             windows=both,
-            first_packed=self.first_pack(lane, windows.ready(firsts)),
-            last_packed=limits.last_packed,
+            first_packing=self.first_pack(lane, windows.ready(firsts)),
+            last_packing=limits.last_packing,
             settled=limits.settled,
         )
 

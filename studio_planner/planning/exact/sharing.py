@@ -20,6 +20,9 @@ Coat = tuple[int, int]
 MOST_TOGETHER = 4
 """Lanes that pour from one mix at the most."""
 
+A_GRAIN = 5e-7
+"""Grams by which a mix may be too heavy: weighing no scales could do."""
+
 _MOST_LENGTHS = 8
 
 
@@ -85,7 +88,7 @@ class Sharing:
         several = [kind for kind in kinds for _ in range(min(most, counts[kind]))]
         for size in range(1, most + 1):
             for group in combinations(several, size):
-                if own.grams + sum(grams for _, grams in group) <= own.limit:
+                if own.grams + sum(grams for _, grams in group) <= own.limit + A_GRAIN:
                     sums.add(sum(seconds for seconds, _ in group))
         return sums
 
@@ -114,7 +117,7 @@ def loosened(shared: Sharing) -> dict[Coat, Loose]:
 def _loose(mine: Portion, others: Sequence[Portion]) -> Loose:
     longest = max(one.own for one in others)
     lightest = max(min(one.grams for one in others), 0.1)
-    count = min(len(others), int((mine.limit - mine.grams) // lightest))
+    count = min(len(others), int((mine.limit + A_GRAIN - mine.grams) // lightest))
     setup = max(mine.setup, *(one.setup for one in others))
     return Loose(mine.own, setup + mine.own + count * longest)
 
@@ -163,7 +166,7 @@ def _fit(one: Portion, other: Portion) -> bool:
     return (
         one.kind == other.kind
         and one.coat[0] != other.coat[0]
-        and one.grams + other.grams <= one.limit
+        and one.grams + other.grams <= one.limit + A_GRAIN
     )
 
 

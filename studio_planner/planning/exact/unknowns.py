@@ -47,13 +47,13 @@ class CoatUnknowns:
     follows: Flag | None = None
     """Set when it is poured from a mix that another coat leads."""
 
-    def slots(self, step: int) -> Quantity:
-        """The slots that its block reaches into."""
+    def slots(self, step: int, more: int = 0) -> Quantity:
+        """The slots that its block, and some seconds more, reach into."""
         if len(self.lasting) == 1:
-            return -(-self.lasting[0][0] // step)
+            return -(-(self.lasting[0][0] + more) // step)
         total: Quantity = 0
         for seconds, flag in self.lasting:
-            total += -(-seconds // step) * flag
+            total += -(-(seconds + more) // step) * flag
         return total
 
 
