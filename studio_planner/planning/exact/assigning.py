@@ -163,13 +163,16 @@ def _placement(
         if ready is None or ready > min(pack.start for pack in packed):
             return None
     packed = tuple(sorted(packed, key=lambda pack: pack.start))
-    return Placement(
+    found = Placement(
         laid=laid,
         people=tuple(_person(rough, at, index, people) for index in range(len(rough.starts))),
         sanders=tuple(people.get(("sand", at, index)) for index in range(len(rough.starts))),
         packed=packed,
         score=frame.finisher.score(laid, packed),
     )
+    placed = rough.lane.placed
+    # The same as before is the very same: what is known of it need not be found out again.
+    return placed if placed is not None and placed == found else found
 
 
 def _person(rough: Rough, at: int, index: int, people: dict[tuple[object, ...], str]) -> str:

@@ -7,25 +7,28 @@ own work, so that the same steps give the same plan.
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from random import Random
+from threading import Lock
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.plans import Goal
 from studio_planner.planning.exact.answers import AnswerReader
 from studio_planner.planning.exact.freeing import Freeing
 from studio_planner.planning.exact.hints import Hints
+from studio_planner.planning.exact.dust import dusty
 from studio_planner.planning.exact.part import Freedom
+from studio_planner.planning.exact.standing_plan import pinned, same_place
 from studio_planner.planning.exact.whole import IN_ORDER, quantity_of
 from studio_planner.planning.solver import Search
 
 if TYPE_CHECKING:
     from collections.abc import Collection, Sequence
 
-    from studio_planner.planning.exact.answers import Rough
     from studio_planner.planning.exact.draft import Draft
     from studio_planner.planning.exact.lanes import Lane
     from studio_planner.planning.exact.part import Parts, Standing
-    from studio_planner.planning.solver import Quantity
+    from studio_planner.planning.solver import Answer, Quantity
 
 _COATS_FREED = (6, 10, 15, 22)
 """New coats in a freed part, about: few are solved at once, many may gain what few cannot."""
@@ -49,8 +52,23 @@ _TIRED, _LEAST = 0.85, 0.04
 """A goal that was aimed at in vain is aimed at less often, but never less than a little."""
 
 
+@dataclass(frozen=True, slots=True)
+class _Try:
+    """A part that was freed from a standing plan, as a model that aims at a goal."""
+
+    goal: Goal
+    standing: Standing
+    lanes: frozenset[int]
+    draft: Draft
+    seed: int
+
+
 class Improver:
-    """Improves the plans of one frame, a step at a time."""
+    """Improves the plans of one frame, a step at a time.
+
+    Several threads may make steps at once: the solver works beside all else, and what it finds
+    is put into the plan as it stands by then. Only steps of one thread can be repeated.
+    """
 
     def __init__(self, parts: Parts, standing: Standing, seed: int) -> None:
         """Start from a plan."""
@@ -58,38 +76,75 @@ class Improver:
         self.standing = standing
         self.steps = 0
         self._random = Random(seed)  # noqa: S311 - to be repeated, not to be secret
-        self._hope = {
-            goal: 1.0 / (1 + at) for at, goal in enumerate((Goal.LEFT_OUT, *IN_ORDER))
-        }
+        self._hope = dict(_HOPES)
         self._freeing = Freeing(self._random)
+        self._lock = Lock()
 
     def step(self, seconds: float, work: float, reached: Collection[Goal] = ()) -> bool:
         """Free one part and solve it; tell whether the plan got better.
 
         Goals that are `reached` cannot get better any more.
         """
-        self.steps += 1
-        goal = self._goal(reached)
-        gained = self._try(goal, seconds, work)
-        self._hope[goal] = _HOPES[goal] if gained else max(_LEAST, _TIRED * self._hope[goal])
+        with self._lock:
+            self.steps += 1
+            goal = self._goal(reached)
+            tried = self._freed(goal)
+        answer = None
+        if tried is not None:
+            search = Search(seconds, work, 1, tried.seed, light=True)
+            answer = tried.draft.model.solve(search)
+        with self._lock:
+            gained = answer is not None and answer.found and self._put_back(tried, answer)
+            hope = _TIRED * self._hope[goal]
+            self._hope[goal] = _HOPES[goal] if gained else max(_LEAST, hope)
         return gained
 
-    def _try(self, goal: Goal, seconds: float, work: float) -> bool:
+    def _freed(self, goal: Goal) -> _Try | None:
+        """A part that may gain in a goal; None when it has no room to."""
+        standing = self.standing
         coats = self._random.choice(_COATS_FREED)
-        lanes = self._freeing.part(self.standing, goal, coats, self._could_gain)
+        lanes = self._freeing.part(standing, goal, coats, self._could_gain)
         days = self._random.choice(_DAYS_AROUND)
         seed = self._random.randrange(1 << 30)
         freedom = Freedom(lanes, days, all_mixes=goal is Goal.MIXES)
-        draft = self.parts.draft(self.standing, freedom) if lanes else None
+        draft = self.parts.draft(standing, freedom) if lanes else None
         if draft is None:
+            return None
+        self._aim(draft, [standing.lanes[at] for at in sorted(lanes)], goal)
+        return _Try(goal, standing, lanes, draft, seed)
+
+    def _aim(self, draft: Draft, free: Sequence[Lane], goal: Goal) -> None:
+        """Ask for as little of a goal as can be, and no more of those before it."""
+        draft.model.hint(Hints(draft).values.values())
+        now = self.parts.values(free)
+        aim = Goal.LATENESS if goal is Goal.LEFT_OUT else goal
+        for before in IN_ORDER[: IN_ORDER.index(aim)] if now else ():
+            draft.model.at_least(now[before], quantity_of(draft, before))
+        draft.model.aim(_aimed(draft, aim))
+
+    def _put_back(self, tried: _Try | None, answer: Answer) -> bool:
+        """Put an answer into the plan as it stands now; tell whether it gets better by it."""
+        if tried is None or self._overtaken(tried):
             return False
-        free = [self.standing.lanes[at] for at in sorted(lanes)]
-        found = self._solved(draft, free, goal, Search(seconds, work, 1, seed, light=True))
-        after = None if found is None else self.parts.put_back(self.standing, lanes, found)
+        found = AnswerReader(tried.draft, answer).lanes()
+        after = (
+            None if found is None else self.parts.put_back(self.standing, tried.lanes, found)
+        )
         if after is None or not after.worth < self.standing.worth:
+            return False
+        if self.standing is not tried.standing and dusty(self.parts.frame, after.lanes):
             return False
         self.standing = after
         return True
+
+    def _overtaken(self, tried: _Try) -> bool:
+        """Whether the freed lanes, or mixes they share, were placed anew in the meantime."""
+        if self.standing is tried.standing:
+            return False
+        now, then = self.standing.lanes, tried.standing.lanes
+        if pinned(now, tried.lanes) != pinned(then, tried.lanes):
+            return True
+        return any(not same_place(now[at], then[at]) for at in tried.lanes)
 
     def _goal(self, reached: Collection[Goal]) -> Goal:
         """A goal that could be better, the ones with more hope more often."""
@@ -105,19 +160,6 @@ class Improver:
             return False
         least = self.parts.alone_late(self.standing.lanes, order)
         return placed.score[0] * 3600 > least + 1
-
-    def _solved(
-        self, draft: Draft, free: Sequence[Lane], goal: Goal, search: Search
-    ) -> list[Rough] | None:
-        """The part with as little of a goal as can be, and no more of those before it."""
-        draft.model.hint(Hints(draft).values.values())
-        now = self.parts.values(free)
-        aim = Goal.LATENESS if goal is Goal.LEFT_OUT else goal
-        for before in IN_ORDER[: IN_ORDER.index(aim)] if now else ():
-            draft.model.at_least(now[before], quantity_of(draft, before))
-        draft.model.aim(_aimed(draft, aim))
-        answer = draft.model.solve(search)
-        return AnswerReader(draft, answer).lanes() if answer.found else None
 
 
 _MUCH = 10_000_000

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from threading import Thread
 from time import monotonic
 from typing import TYPE_CHECKING
 
@@ -25,6 +26,15 @@ if TYPE_CHECKING:
     from studio_planner.craft.plans import Plan
     from studio_planner.planning.quick import QuickStart
     from studio_planner.planning.worth import Worth
+
+_AT_ONCE = 2
+"""Parts that are solved at once: what two cores can do."""
+
+_GLANCE = 0.1
+"""Seconds between two looks at what was found."""
+
+_BOUND_AFTER = 0.06
+"""Seconds for each coat before bounds are looked for: first the plan, then what it is worth."""
 
 _STEP_SECONDS = 1.0
 _STEP_WORK = 0.6
@@ -64,19 +74,39 @@ class PlanSearch:
     def run(
         self, effort: Effort, told: Callable[[PlanSearch], None], stop: Callable[[], bool]
     ) -> None:
-        """Look for better plans and tell of each, until the effort is spent or all is proved."""
+        """Look for better plans and tell of each, until the effort is spent or all is proved.
+
+        Without a number of steps two look at once, and bounds are looked for beside them.
+        """
         end = self._begun + effort.seconds
         improver = Improver(self.parts, self.standing, effort.seed)
-        while not stop() and not self.proved and monotonic() < end:
-            if effort.steps is not None and improver.steps >= effort.steps:
-                break
-            if effort.steps is None and self._look_for_bounds(end, effort.seed):
+
+        def over() -> bool:
+            return stop() or self.proved or monotonic() >= end
+
+        def steps() -> None:
+            while not over() and (effort.steps is None or improver.steps < effort.steps):
+                seconds = min(_STEP_SECONDS, max(0.05, end - monotonic()))
+                improver.step(seconds, _STEP_WORK, self._reached())
+
+        if effort.steps is not None:
+            steps()
+            self._take(improver, told)
+            return
+        looking = [Thread(target=steps, daemon=True) for _ in range(_AT_ONCE)]
+        for thread in looking:
+            thread.start()
+        while any(thread.is_alive() for thread in looking):
+            looking[0].join(_GLANCE)
+            self._take(improver, told)
+            if self._look_for_bounds(end, effort.seed):
                 told(self)
-            seconds = min(_STEP_SECONDS, end - monotonic())
-            if improver.step(seconds, _STEP_WORK, self._reached()):
-                self.standing = improver.standing
-                told(self)
-        self._take_bound()
+
+    def _take(self, improver: Improver, told: Callable[[PlanSearch], None]) -> None:
+        """Tell of a plan that got better."""
+        if improver.standing is not self.standing:
+            self.standing = improver.standing
+            told(self)
 
     @property
     def proved(self) -> bool:

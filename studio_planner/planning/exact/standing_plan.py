@@ -18,6 +18,10 @@ if TYPE_CHECKING:
     from studio_planner.planning.placements import Placement
 
 
+_MOST_KNOWN = 2000
+"""Placements of which is kept what they take; then all are forgotten."""
+
+
 @dataclass(slots=True)
 class Taken:
     """What one placed lane takes: (who or where, from, to) in seconds."""
@@ -68,6 +72,8 @@ class Takings:
     def _of(self, lane: Lane, placed: Placement) -> tuple[Placement, Taken, Rough]:
         known = self._known.get(id(placed))
         if known is None:
+            if len(self._known) > _MOST_KNOWN:
+                self._known.clear()
             known = placed, self._taken(placed), self._rough(lane, placed)
             self._known[id(placed)] = known
         return known
@@ -120,6 +126,14 @@ class Takings:
 
     def _alike_hands(self, person: str | None) -> AlikeHands | None:
         return None if person is None else self._hands[person]
+
+
+def same_place(one: Lane, other: Lane) -> bool:
+    """Whether two lanes of a piece are placed at the same times and from the same mixes."""
+    mine, theirs = one.placed, other.placed
+    if mine is None or theirs is None:
+        return mine is theirs
+    return (mine.starts, mine.laid.mixes) == (theirs.starts, theirs.laid.mixes)
 
 
 def pinned(lanes: Sequence[Lane], free: Collection[int]) -> dict[int, frozenset[int]]:
