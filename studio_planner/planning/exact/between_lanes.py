@@ -17,7 +17,7 @@ if TYPE_CHECKING:
     from studio_planner.planning.exact.rooms import LaneRoom
     from studio_planner.planning.exact.sharing import Coat, Loose, Sharing
     from studio_planner.planning.exact.unknowns import CoatUnknowns
-    from studio_planner.planning.solver import Flag, Quantity, Span, Unknown
+    from studio_planner.planning.solver import Flag, Quantity, Span
 
 
 def drafted(
@@ -67,7 +67,7 @@ def _share(draft: Draft, sharing: Sharing) -> dict[Coat, list[Flag]]:
     return follows
 
 
-def _bind_block(draft: Draft, one: CoatUnknowns, other: CoatUnknowns, shared: Unknown) -> None:
+def _bind_block(draft: Draft, one: CoatUnknowns, other: CoatUnknowns, shared: Flag) -> None:
     """Coats of one mix are one block of one person."""
     draft.model.equal(one.start, other.start, [shared])
     draft.model.equal(one.minutes, other.minutes, [shared])

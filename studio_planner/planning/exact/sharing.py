@@ -95,7 +95,7 @@ class Sharing:
 
 @dataclass(frozen=True, slots=True)
 class Loose:
-    """A coat that may be part of a mix: its own seconds, and the longest block of such a mix."""
+    """A coat that may be part of a mix: its own seconds, and the mix's longest block."""
 
     own: int
     most: int
