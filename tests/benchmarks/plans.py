@@ -1,104 +1,143 @@
-"""How fast the quick plan is made; run it by hand, it is no test.
+"""How good and how fast plans are, in one table; run it by hand, it is no test.
 
-    python -m tests.benchmarks.plans
+    python -m tests.benchmarks.plans [--sizes S,M,L,X,all] [--seeds 0,1,2,3,4,5] [--keep]
+    python -m tests.benchmarks.plans --best-known [SECONDS] [--parts plan,moves] [--sizes ...]
 
-Prints, for seeded realistic studios of four sizes, the time of a whole first plan (clocks and
-all) and of one more plan with the clocks built, medians over runs and seeds, with what the
-checker finds. Then how the time grows with the number of coats, against n log n. Asked: 20
-pieces x 5 coats over 2 weeks under 0.1 s, 150 x 5 over 8 weeks under 2 s, growth no faster than
-n log n once the clocks are built. Exit 1 when one of them is missed.
+Prints, for seeded realistic studios of four sizes, what is asked, whether it is met and what
+was measured: the first plan, what the search makes of it, a kept plan made anew, and memory;
+`all` is how a round's time grows with the coats. Then a line for each studio with its load, its
+windows and the best value known. Every plan goes through the checker. With `--keep` the lines
+go into `plans.txt`. The second form looks for better best values and keeps them in
+`best_known.json`; a studio whose lateness is proved takes no longer. Exit 1 when something
+asked is missed.
 """
 
 from __future__ import annotations
 
-import math
-import statistics
+import argparse
+import resource
 import sys
-from dataclasses import dataclass
-from itertools import pairwise
-from time import perf_counter
+from typing import TYPE_CHECKING
 
-from studio_planner.planning.checker import check_plan
-from studio_planner.planning.clockwork import Clockworks
-from studio_planner.planning.problem import build_chains
-from studio_planner.planning.quick import quick_plan
-from studio_planner.planning.rounds import Rounds
-from tests.planning.benchmark_studios import START, make_studio
+from studio_planner.craft.plans import Goal
+from tests.benchmarks.plans_best_known import PLAN, BestKnown, Known, mark_of
+from tests.benchmarks.plans_growth import ALL, growth_rows
+from tests.benchmarks.plans_judging import rows_of
+from tests.benchmarks.plans_measuring import EVENTS, SEARCHED_ANEW, after, measure
+from tests.benchmarks.plans_solving import FIRST_GOALS, proved, solve, value
+from tests.benchmarks.plans_table import details, keep, row_line
+from tests.planning.benchmark_studios import SIZES, START, benchmark_studio
 
-SEEDS = range(6)
-SIZES = ((8, 4, 1), (20, 5, 2), (60, 5, 4), (150, 5, 8))
-ASKED = {(20, 5, 2): 0.1, (150, 5, 8): 2.0}
-GROWING = ((75, 5, 4), (150, 5, 8), (300, 5, 16))
-SLACK = 1.25
-"""How much faster than n log n it may grow before it counts: the measure is noisy."""
+if TYPE_CHECKING:
+    from collections.abc import Sequence
 
+    from studio_planner.craft.plans import Plan
+    from studio_planner.craft.studio import Studio
+    from tests.benchmarks.plans_best_known import Entry
+    from tests.benchmarks.plans_solving import Solved
 
-@dataclass(frozen=True, slots=True)
-class Measured:
-    """Seconds of one studio: the whole first plan, and one more with the clocks built."""
+LONG = {"S": 60.0, "M": 600.0, "L": 180.0, "X": 180.0}
+"""Seconds of a search for a best known value."""
 
-    first: float
-    again: float
-    late: int
-    broken: int
+LONG_ANEW = 120.0
+KILOBYTES_OF_A_MEGABYTE = 1024.0
 
 
-def measure(seed: int, size: tuple[int, int, int]) -> Measured:
-    """Plan one studio twice and check the plan."""
-    studio = make_studio(seed, *size)
-    clockworks = Clockworks()
-    begun = perf_counter()
-    plan = quick_plan(studio, START, clockworks=clockworks)
-    first = perf_counter() - begun
-    begun = perf_counter()
-    quick_plan(studio, START, clockworks=clockworks)
-    again = perf_counter() - begun
-    late = sum(bool(outcome.late_hours) for outcome in plan.outcomes)
-    return Measured(first, again, late, len(check_plan(studio, plan).broken))
+def size_measured(
+    size: str, seeds: Sequence[int], best_known: BestKnown, *, kept: bool
+) -> bool:
+    """Measure, judge and print one size; tell whether all that was asked is met."""
+    lines: list[str] = []
+    if size == ALL:
+        rows = growth_rows(seeds)
+    else:
+        runs = []
+        for seed in seeds:
+            runs.append(measure(size, seed, best_known))
+            found = details(runs[-1])
+            print("\n".join(found), flush=True)
+            lines += found
+        # The most of all children so far: sizes come from small to large.
+        most = resource.getrusage(resource.RUSAGE_CHILDREN).ru_maxrss / KILOBYTES_OF_A_MEGABYTE
+        rows = rows_of(size, runs, most)
+    table = [row_line(row) for row in rows]
+    print("\n".join(table), flush=True)
+    if kept:
+        keep(table, lines)
+    return all(row.met for row in rows)
 
 
-def sizes_kept() -> bool:
-    """Print the table of sizes, and tell whether what was asked is met."""
-    kept = True
-    print("pieces x coats, weeks   first plan (worst)   clocks built (worst)   late  broken")
-    for size in SIZES:
-        rows = [measure(seed, size) for seed in SEEDS]
-        first, again = ([getattr(row, name) for row in rows] for name in ("first", "again"))
-        name = f"{size[0]} x {size[1]}, {size[2]}"
-        print(
-            f"{name:22}  {statistics.median(first):6.3f} s ({max(first):.3f})   "
-            f"{statistics.median(again):6.3f} s ({max(again):.3f})      "
-            f"{sum(row.late for row in rows):4}  {sum(row.broken for row in rows):6}"
-        )
-        kept &= statistics.median(first) < ASKED.get(size, math.inf)
-        kept &= not any(row.broken for row in rows)
-    return kept
+def best_searched(
+    size: str, seeds: Sequence[int], best_known: BestKnown, seconds: float | None
+) -> None:
+    """Search each studio of a size for long, and keep what is better than what is known."""
+    for seed in seeds:
+        studio = benchmark_studio(size, seed)
+        solved = solve(studio, START, seconds or LONG[size], _lateness_proved)
+        _keep((size, seed, PLAN), studio, solved, best_known)
 
 
-def round_seconds(seed: int, size: tuple[int, int, int]) -> float:
-    """One round over all chains with the clocks built: larger studios get fewer rounds."""
-    studio = make_studio(seed, *size)
-    clockworks = Clockworks()
-    chains, _ = build_chains(studio, twins=True)
-    rounds = Rounds(studio, START, None, chains, clockworks)
-    rounds.best(chains, (), 1)
-    begun = perf_counter()
-    rounds.best(chains, (), 1)
-    return perf_counter() - begun
+def moves_searched(size: str, seeds: Sequence[int], best_known: BestKnown) -> None:
+    """Make each kept plan anew with the fewest moves that a long search finds; keep them."""
+    for seed in seeds:
+        for event in EVENTS:
+            now, studio = after(size, seed, event)
+            solved = solve(studio, now, LONG_ANEW, _moves_proved)
+            _keep((size, seed, event), studio, solved, best_known)
 
 
-def growth_kept() -> bool:
-    """Print how a round's time grows with the coats, and tell whether n log n holds it."""
-    times = [statistics.median(round_seconds(seed, size) for seed in SEEDS) for size in GROWING]
-    coats = [pieces * each for pieces, each, _ in GROWING]
-    kept = True
-    for (n0, t0), (n1, t1) in pairwise(zip(coats, times, strict=True)):
-        bound = n1 * math.log(n1) / (n0 * math.log(n0))
-        print(f"{n0} to {n1} coats: {t1 / t0:.2f} times the time; n log n is {bound:.2f} times")
-        kept &= t1 / t0 < SLACK * bound
-    return kept
+def _keep(entry: Entry, studio: Studio, solved: Solved, best_known: BestKnown) -> None:
+    """Keep what a search found, if it is a plan of everything that breaks no rule."""
+    name = " ".join(map(str, entry))
+    if solved.broken or value(solved.plan, Goal.LEFT_OUT):
+        print(f"{name}: leaves pieces out or breaks {solved.broken} rules")
+        return
+    found = Known(
+        studio=mark_of(studio),
+        late=round(solved.late, 3),
+        bound=round(solved.bound, 3),
+        moved=int(value(solved.plan, Goal.MOVED)),
+        seconds=round(solved.seconds),
+    )
+    known = best_known.keep(entry, found)
+    print(f"{name}: found {found}; best known {known}", flush=True)
+
+
+def _lateness_proved(plan: Plan) -> bool:
+    return proved(plan, Goal.LEFT_OUT, Goal.LATENESS)
+
+
+def _moves_proved(plan: Plan) -> bool:
+    return proved(plan, *FIRST_GOALS, Goal.MOVED)
+
+
+def _arguments() -> argparse.Namespace:
+    parser = argparse.ArgumentParser(description="How good and how fast plans are.")
+    parser.add_argument("--sizes", default=",".join([*SIZES, ALL]))
+    parser.add_argument("--seeds", default="0,1,2,3,4,5")
+    parser.add_argument("--keep", action="store_true")
+    parser.add_argument("--parts", default="plan,moves", help="of the best known values")
+    parser.add_argument("--best-known", nargs="?", type=float, const=0.0, metavar="SECONDS")
+    return parser.parse_args()
+
+
+def main() -> int:
+    """Run what is asked for; 1 when a target is missed."""
+    asked = _arguments()
+    sizes = [size for size in [*SIZES, ALL] if size in asked.sizes.split(",")]
+    seeds = [int(seed) for seed in asked.seeds.split(",")]
+    best_known = BestKnown()
+    if asked.best_known is not None:
+        parts = asked.parts.split(",")
+        for size in sizes:
+            if size != ALL and "plan" in parts:
+                best_searched(size, seeds, best_known, asked.best_known or None)
+            if size == SEARCHED_ANEW and "moves" in parts:
+                moves_searched(size, seeds, best_known)
+        return 0
+    met = [size_measured(size, seeds, best_known, kept=asked.keep) for size in sizes]
+    return 0 if all(met) else 1
 
 
 if __name__ == "__main__":
-    met = [sizes_kept(), growth_kept()]
-    sys.exit(0 if all(met) else 1)
+    sys.exit(main())

@@ -1,0 +1,85 @@
+"""The best values that any search has found so far, kept beside the benchmark.
+
+An entry counts only for the studio it was found for: when the generator or the plan that was
+kept before changes, its mark no longer fits and the entry is found anew. Entries only improve.
+"""
+
+from __future__ import annotations
+
+import hashlib
+import json
+from dataclasses import asdict, dataclass
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from studio_planner.storage.exchange import studio_to_json
+
+if TYPE_CHECKING:
+    from studio_planner.craft.studio import Studio
+
+PATH = Path(__file__).with_name("best_known.json")
+Entry = tuple[str, int, str]
+"""Size, seed, and what happened: an event of a kept plan, or `PLAN`."""
+
+PLAN = "plan"
+ALIKE = 0.01
+"""Hours late that are the same."""
+
+
+@dataclass(frozen=True, slots=True)
+class Known:
+    """The best known of one studio; `seconds` is the longest search that looked for it.
+
+    `moved` counts pours that are not where a kept plan has them.
+    """
+
+    studio: str
+    late: float
+    bound: float
+    moved: int
+    seconds: float
+
+    def with_another(self, other: Known) -> Known:
+        """The better of two, with the better bound and the longer search."""
+        better = min(self, other, key=lambda known: (round(known.late, 2), known.moved))
+        return Known(
+            studio=self.studio,
+            late=better.late,
+            bound=max(self.bound, other.bound),
+            moved=better.moved,
+            seconds=max(self.seconds, other.seconds),
+        )
+
+
+def mark_of(studio: Studio) -> str:
+    """A short mark that another studio would not have."""
+    return hashlib.sha256(studio_to_json(studio).encode()).hexdigest()[:12]
+
+
+class BestKnown:
+    """The entries by size, seed and what happened."""
+
+    def __init__(self, path: Path = PATH) -> None:
+        """Read what is kept; nothing when there is no file yet."""
+        self._path = path
+        rows = json.loads(path.read_text(encoding="utf-8")) if path.exists() else {}
+        self._rows = {name: Known(**row) for name, row in rows.items()}
+
+    def of(self, entry: Entry, studio: Studio) -> Known | None:
+        """What is known of one studio; None when nothing is, or of another studio only."""
+        known = self._rows.get(_name(entry))
+        return known if known is not None and known.studio == mark_of(studio) else None
+
+    def keep(self, entry: Entry, known: Known) -> Known:
+        """Keep what is better than before, in the file at once; the entry as it is now."""
+        before = self._rows.get(_name(entry))
+        if before is not None and before.studio == known.studio:
+            known = before.with_another(known)
+        self._rows[_name(entry)] = known
+        rows = {key: asdict(self._rows[key]) for key in sorted(self._rows)}
+        self._path.write_text(json.dumps(rows, indent=1) + "\n", encoding="utf-8")
+        return known
+
+
+def _name(entry: Entry) -> str:
+    return " ".join(map(str, entry))
