@@ -42,8 +42,8 @@ def details(run: Measured) -> list[str]:
     quick = value(run.quick, Goal.LATENESS)
     scuffed, tested = (value(solved.plan, goal) for goal in (Goal.SCUFFED, Goal.TESTED))
     line = (
-        f"{name}  load {run.load:.0%}, windows {run.window:.1f} h; hours late: quick {quick:.1f}"
-        f"{plain}, found {solved.late:.1f} (bound {solved.bound:.1f}), best known {best}; "
+        f"{name}  load {run.load:.0%}, windows {run.window:.1f} h; hours late: quick "
+        f"{quick:.1f}{plain}, found {solved.late:.1f} (bound {solved.bound:.1f}), best known {best}; "
         f"scuffed {scuffed:.0f}, to test {tested:.0f}"
     )
     return [line, *(_event(name, event, one) for event, one in run.anew.items())]
