@@ -43,8 +43,8 @@ def details(run: Measured) -> list[str]:
     scuffed, tested = (value(solved.plan, goal) for goal in (Goal.SCUFFED, Goal.TESTED))
     line = (
         f"{name}  load {run.load:.0%}, windows {run.window:.1f} h; hours late: quick "
-        f"{quick:.1f}{plain}, found {solved.late:.1f} (bound {solved.bound:.1f}), best known {best}; "
-        f"scuffed {scuffed:.0f}, to test {tested:.0f}"
+        f"{quick:.1f}{plain}, found {solved.late:.1f} (bound {solved.bound:.1f}), "
+        f"best known {best}; scuffed {scuffed:.0f}, to test {tested:.0f}"
     )
     return [line, *(_event(name, event, one) for event, one in run.anew.items())]
 
