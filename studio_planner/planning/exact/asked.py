@@ -21,21 +21,35 @@ if TYPE_CHECKING:
 
 @dataclass(frozen=True, slots=True)
 class Joining:
-    """The edges of one window that a joint may stand in: opens, and closes by the block."""
+    """The edges of one window that a joint may stand in.
+
+    `closes` is for the start of a block by itself; `closes_mixed` for the end of a longer one.
+    """
 
     opens: Reach | None
-    closes: dict[int, Reach]
+    closes: Reach | None
+    closes_mixed: Reach | None
+
+    @property
+    def reaches(self) -> list[Reach]:
+        """All that there are."""
+        found = (self.opens, self.closes, self.closes_mixed)
+        return [reach for reach in found if reach is not None]
 
 
 def joining(task: Task, lengths: Sequence[int], *, likely: bool) -> Joining:
-    """The safe window of a joint, or the likely one; `lengths` are those of its block [s]."""
+    """The safe window of a joint, or the likely one; `lengths` [s] are those of its block."""
     opening = Edge.LIKELY if likely else Edge.LATE
     closing = Edge.LIKELY if likely else Edge.EARLY
     opens = None if task.sheet_opens is None else not_before(task.sheet_opens, opening)
-    if task.sheet_closes is None:
-        return Joining(opens, {})
-    stage = task.sheet_closes
-    return Joining(opens, {length: not_after(stage, closing, length) for length in lengths})
+    stage, mixed = task.sheet_closes, len(lengths) > 1
+    if stage is None:
+        return Joining(opens, None, None)
+    return Joining(
+        opens,
+        not_after(stage, closing, lengths[0]),
+        not_after(stage, closing) if mixed else None,
+    )
 
 
 def cover_stage(product: Product) -> Stage | None:
@@ -105,7 +119,6 @@ class Asked:
         if task.below != index:
             return
         for _, window in self.joinings(task, lengths):
-            yield from () if window.opens is None else (window.opens,)
-            yield from window.closes.values()
+            yield from window.reaches
         if self.scuffs(task):
             yield not_before(Stage.SANDABLE)

@@ -119,10 +119,12 @@ class LaneRules:
         if window.opens is not None:
             low = coat.window[0]
             self._maker.waits_for(coat.start, below, window.opens, [when], low)
-        for length, reach in window.closes.items():
-            lasts = next(flag for seconds, flag in coat.lasting if seconds == length)
-            flags = [when, *self._draft.flags(lasts)]
-            self._maker.in_time_for(coat.start, below, reach, flags)
+        if window.closes is not None:
+            flags = [when, *self._draft.flags(coat.alone)]
+            self._maker.in_time_for(coat.start, below, window.closes, flags)
+        if window.closes_mixed is not None:
+            flags = [when, ~coat.alone]
+            self._maker.in_time_for(self._end(coat), below, window.closes_mixed, flags)
 
     def _sand(self, index: int, when: Flag) -> WorkUnknowns:
         """Sanding, turning first where it has to be; then the dust settles, then the coat."""

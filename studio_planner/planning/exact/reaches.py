@@ -26,13 +26,15 @@ class Reach:
 
     With `opens` it counts from the end of the coat's block and is rounded up to a slot after
     `extra` seconds more; else it counts from the start and is rounded down, `extra` seconds
-    before. The stage *handle* means: can leave its spot.
+    before. The stage *handle* means: can leave its spot. A `mixed` one is for blocks that are
+    longer because a mix is shared; they are taken to end on whole slots.
     """
 
     stage: Stage
     edge: Edge
     opens: bool
     extra: int = 0
+    mixed: bool = False
 
 
 def not_before(stage: Stage, edge: Edge = Edge.LATE, extra: int = 0) -> Reach:
@@ -90,8 +92,9 @@ class Reaches:
     ) -> list[Part]:
         """Cut a stretch of start slots so that lines hold for all that is asked.
 
-        The lines of *not before* reaches run over the minutes of the block's end, the others
-        over those of its start, both from the grid's origin.
+        The lines of *not before* reaches run over the minutes of the end of a block of the
+        first length (over its slots, for mixed ones of the other lengths), the others over the
+        minutes of the start; all from the grid's origin.
         """
         key = (product.key, tuple(asked), tuple(lengths), stretch)
         if key not in self._parts:
@@ -108,14 +111,15 @@ class Reaches:
     ) -> list[_Piece]:
         """The lines of one reach over a stretch, each with the slots (first, last) it is for."""
         place, reach = asked
-        offsets = lengths if reach.opens else (0,)
+        offsets = _offsets(reach, lengths, self.grid.step)
         key = (product.key, asked, offsets, stretch)
         if key not in self._pieces_known:
             step, origin = self.grid.step, self.grid.origin
+            unit = step if reach.mixed else MINUTE
             row = [
                 [
                     (
-                        (slot * step + length) // MINUTE,
+                        (slot * step + length) // unit,
                         self.slot(product, place, reach, origin + slot * step, length),
                     )
                     for length in offsets
@@ -131,6 +135,15 @@ class Reaches:
 
 
 _Piece = tuple[int, int, Line]
+
+
+def _offsets(reach: Reach, lengths: tuple[int, ...], step: int) -> tuple[int, ...]:
+    """Seconds from a start to where a reach counts from."""
+    if not reach.opens:
+        return (0,)
+    if not reach.mixed:
+        return lengths[:1]
+    return tuple(sorted({-(-length // step) * step for length in lengths[1:]}))
 
 
 def _merged(

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from itertools import chain as joined_lists
 from typing import TYPE_CHECKING, TypeVar
 
@@ -46,6 +46,11 @@ class CoatUnknowns:
     """The second at which a poured coat was started."""
     follows: Flag | None = None
     """Set when it is poured from a mix that another coat leads."""
+
+    @property
+    def alone(self) -> Flag:
+        """Set when its block is as long as it is by itself."""
+        return self.lasting[0][1]
 
     def slots(self, step: int, more: int = 0) -> Quantity:
         """The slots that its block, and some seconds more, reach into."""
@@ -114,6 +119,11 @@ class CoatMaker:
             coat.minutes = lengths[0] // MINUTE
         else:
             coat.minutes = sum(seconds // MINUTE * flag for seconds, flag in coat.lasting)
+        if len(lengths) > 1:
+            mixed = [
+                (place, replace(reach, mixed=True)) for place, reach in asked if reach.opens
+            ]
+            asked = [*asked, *mixed]
         self._bind_starts(coat, starts, whole)
         self._bind_parts(coat, self._parts_of(coat, asked, full, whole))
         return coat
@@ -190,13 +200,33 @@ class CoatMaker:
             slot = self._slot(coat, place, reach, coat.known_start)
             self.model.at_least(later, slot, when)
             return
-        end = self.grid_minutes(coat.start) + coat.minutes
-        longest = max(seconds for seconds, _ in coat.lasting) // MINUTE
+        alone = coat.lasting[0][0] // MINUTE
+        end = self.grid_minutes(coat.start) + alone
+        own = [] if coat.alone is self.yes else [coat.alone]
+        self._after_lines(later, coat, reach, (end, alone, never_before), [*when, *own])
+        if own:
+            end = coat.start + coat.slots(self.grid.step)
+            mixed = replace(reach, mixed=True)
+            longest = max(-(-seconds // self.grid.step) for seconds, _ in coat.lasting)
+            known = (end, longest, never_before)
+            self._after_lines(later, coat, mixed, known, [*when, ~coat.alone])
+
+    def _after_lines(
+        self,
+        later: Quantity,
+        coat: CoatUnknowns,
+        reach: Reach,
+        known: tuple[Quantity, int, int],
+        when: Sequence[Flag],
+    ) -> None:
+        """Over the end of the block; known are also its longest, and what `later` is never before."""
+        end, longest, never_before = known
         scaled = SCALE * later
         for spots, on in coat.on:
             for part, flag in coat.parts:
                 line = part.lines[spots.place, reach]
-                if line.up(self.grid_minutes_of(part.last) + longest) <= never_before:
+                last = part.last if reach.mixed else self.grid_minutes_of(part.last)
+                if line.up(last + longest) <= never_before:
                     continue
                 flags = [*when, *(one for one in (on, flag) if one is not self.yes)]
                 self.model.at_least(scaled, line.rise * end + line.offset, flags)
