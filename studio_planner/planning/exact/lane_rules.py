@@ -264,10 +264,11 @@ class LaneRules:
         if order is None:
             self._draft.goals.ends += len(chain.pieces) * self._end(coats[-1])
             return
+        low = self._room.first_packing
         for _ in chain.pieces:
             work = self._work(order.packing_minutes * 60)
+            self._model.at_least(work.start, low)
             for index, stage in self._room.asked.gates.items():
-                low = self._room.first_packing
                 self._maker.waits_for(work.start, coats[index], not_before(stage), (), low)
             self._model.at_least(work.start, self._end(coats[-1]))
             self._model.at_least(self._room.last_packing, work.start)

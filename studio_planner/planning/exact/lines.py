@@ -40,14 +40,19 @@ class Line:
         return (self.rise * x + self.offset) // SCALE
 
 
-def line_through(points: Points, slopes: Sequence[float], *, up: bool) -> Line | None:
-    """A line of one of some slopes that, rounded up (or down), is the value at every point."""
+def line_through(
+    points: Points, slopes: Sequence[float], *, up: bool, slack: int = 0
+) -> Line | None:
+    """A line of one of some slopes that, rounded up (or down), is the value at every point.
+
+    With `slack` it may be up to so much more; only for what is rounded up.
+    """
     for slope in slopes:
         rise = max(0, round(SCALE * slope))
         rests = [SCALE * value - rise * x for x, value in points]
         low, high = min(rests), max(rests)
-        if high - low < SCALE:
-            return Line(rise, low if up else high)
+        if high - low < SCALE * (1 + slack):
+            return Line(rise, max(low, high - SCALE + 1) if up else high)
     return None
 
 
@@ -61,9 +66,10 @@ def steep_line(points: Points) -> Line:
 class Reached:
     """How far a line can go on through rows of points, and at what slope."""
 
-    def __init__(self, first: tuple[int, int]) -> None:
-        """Begin at the first point."""
+    def __init__(self, first: tuple[int, int], slack: int) -> None:
+        """Begin at the first point; lines may be up to `slack` more than the values."""
         self._x0, self._v0 = first
+        self._slack = slack
         self._open = [(below, 0.0, math.inf) for below in _ANCHORS]
 
     @property
@@ -80,7 +86,8 @@ class Reached:
         for below, low, high in self._open:
             begin = self._v0 - below
             lows = [(value - 1 - begin) / (x - self._x0) for x, value in points]
-            highs = [(value - begin) / (x - self._x0) for x, value in points]
+            most = begin - self._slack
+            highs = [(value - most) / (x - self._x0) for x, value in points]
             flattest, steepest = max(low, *lows), min(high, *highs)
             if flattest < steepest:
                 still.append((below, flattest, steepest))
@@ -90,35 +97,38 @@ class Reached:
         return True
 
 
-def pieces_of(row: Sequence[Points], *, up: bool) -> list[tuple[int, int, Line]]:
+def pieces_of(
+    row: Sequence[Points], *, up: bool, slack: int = 0
+) -> list[tuple[int, int, Line]]:
     """Cut a row of points into parts (first, last), each with a line that gives it exactly.
 
-    A single number always has a line; of several points at it only the first is exact then, and
+    With `slack` lines may be up to so much more, and go further. A single number always has a line; of several points at it only the first is exact then, and
     the others are on the late side.
     """
     parts: list[tuple[int, int, Line]] = []
     low = 0
     while low < len(row):
-        last, line = _part_from(row, low, up=up)
+        last, line = _part_from(row, low, up=up, slack=slack)
         parts.append((low, last, line))
         low = last + 1
     return parts
 
 
-def _part_from(row: Sequence[Points], low: int, *, up: bool) -> tuple[int, Line]:
-    reached = Reached(row[low][0])
+def _part_from(row: Sequence[Points], low: int, *, up: bool, slack: int) -> tuple[int, Line]:
+    reached = Reached(row[low][0], slack)
     last = low
     while last + 1 < len(row) and reached.take(row[last + 1]):
         last += 1
     slopes = reached.slopes
     while last > low:
-        line = line_through(_points(row, low, last), slopes, up=up)
+        line = line_through(_points(row, low, last), slopes, up=up, slack=slack)
         if line is not None:
             return last, line
         last = low + (last - low) // 2
         slopes = _from_end_to_end(row, low, last)
     points = _points(row, low, low)
-    return low, line_through(points, (0.0, *slopes), up=up) or steep_line(points)
+    line = line_through(points, (0.0, 1.0, *slopes), up=up, slack=slack)
+    return low, line or steep_line(points)
 
 
 def _points(row: Sequence[Points], low: int, last: int) -> Points:

@@ -19,6 +19,9 @@ if TYPE_CHECKING:
 
 MINUTE = 60
 
+_FINE = 600
+"""Slots of up to so many seconds are fine enough for a block to seem one longer."""
+
 
 @dataclass(frozen=True, slots=True)
 class Reach:
@@ -83,6 +86,10 @@ class Reaches:
             return self._edges.handle(product, place)
         return self._edges.not_before(product, place, reach.stage, reach.edge)
 
+    def _slack(self, reach: Reach) -> int:
+        """Slots that a line may be too late: one for longer blocks on a fine grid."""
+        return int(reach.mixed and self.grid.step <= _FINE)
+
     def parts(
         self,
         product: Product,
@@ -129,7 +136,7 @@ class Reaches:
             first = stretch[0]
             self._pieces_known[key] = [
                 (first + low, first + last, line)
-                for low, last, line in pieces_of(row, up=reach.opens)
+                for low, last, line in pieces_of(row, up=reach.opens, slack=self._slack(reach))
             ]
         return self._pieces_known[key]
 

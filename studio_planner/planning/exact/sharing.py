@@ -104,8 +104,9 @@ class Loose:
 def loosened(shared: Sharing) -> dict[Coat, Loose]:
     """All coats that could share a mix with some other.
 
-    Whatever they share, a block takes at least each one's own minutes of somebody's hands, one
-    after the other: with no more than that asked, a model allows every plan that shares mixes.
+    Whatever they share, a block takes at least each one's own minutes of somebody's hands and
+    its part of the set-up, one after the other: with no more than that asked, a model allows
+    every plan that shares mixes.
     """
     others: dict[Coat, list[Portion]] = {}
     for one, other in shared.pairs:
@@ -119,7 +120,8 @@ def _loose(mine: Portion, others: Sequence[Portion]) -> Loose:
     lightest = max(min(one.grams for one in others), 0.1)
     count = min(len(others), int((mine.limit + A_GRAIN - mine.grams) // lightest))
     setup = max(mine.setup, *(one.setup for one in others))
-    return Loose(mine.own, setup + mine.own + count * longest)
+    # A mix is never poured by more than fit, so each bears at least so much of the set-up.
+    return Loose(mine.own + mine.setup // (1 + count), setup + mine.own + count * longest)
 
 
 def portions_of(studio: Studio, lanes: Sequence[Lane]) -> dict[Coat, Portion]:
