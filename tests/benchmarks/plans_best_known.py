@@ -62,8 +62,7 @@ class BestKnown:
     def __init__(self, path: Path = PATH) -> None:
         """Read what is kept; nothing when there is no file yet."""
         self._path = path
-        rows = json.loads(path.read_text(encoding="utf-8")) if path.exists() else {}
-        self._rows = {name: Known(**row) for name, row in rows.items()}
+        self._rows = self._read()
 
     def of(self, entry: Entry, studio: Studio) -> Known | None:
         """What is known of one studio; None when nothing is, or of another studio only."""
@@ -72,6 +71,7 @@ class BestKnown:
 
     def keep(self, entry: Entry, known: Known) -> Known:
         """Keep what is better than before, in the file at once; the entry as it is now."""
+        self._rows = self._read()  # another search may have kept something meanwhile
         before = self._rows.get(_name(entry))
         if before is not None and before.studio == known.studio:
             known = before.with_another(known)
@@ -79,6 +79,12 @@ class BestKnown:
         rows = {key: asdict(self._rows[key]) for key in sorted(self._rows)}
         self._path.write_text(json.dumps(rows, indent=1) + "\n", encoding="utf-8")
         return known
+
+    def _read(self) -> dict[str, Known]:
+        if not self._path.exists():
+            return {}
+        rows = json.loads(self._path.read_text(encoding="utf-8"))
+        return {name: Known(**row) for name, row in rows.items()}
 
 
 def _name(entry: Entry) -> str:

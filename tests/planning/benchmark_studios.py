@@ -4,9 +4,8 @@
 that plans are judged by, whose dates are tight: one rule for each size, no seed has its own.
 
 Hands are loaded to 60-85 % when no mix is shared (sharing mixes lowers it): one person in the
-evenings and at weekends up to 20 pieces, two people by day above. Sheets follow the usual
-shape of slow and fast two-part mixes (recoat after 4-8 h, window of two to three days, full
-cure 3-7 days); all products and people are invented.
+evenings and at weekends up to 20 pieces, two people by day above. All products and
+people are invented.
 """
 
 from __future__ import annotations
@@ -29,10 +28,9 @@ from studio_planner.craft.pieces import (
     Piece,
 )
 from studio_planner.craft.places import PatternPoint, Place, Spot
-from studio_planner.craft.products import MixRatio, Product, ProductKind, SheetPoint
 from studio_planner.craft.shapes import Rectangle, Round
 from studio_planner.craft.studio import Studio
-from studio_planner.science.stages import Stage
+from tests.planning.benchmark_sheets import fast, primer, slow
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -99,7 +97,7 @@ def make_studio(
     Plan it from `START`.
     """
     rng = Random(seed)  # noqa: S311 - the same studio every time
-    products = (_slow(), _fast(), _primer())
+    products = (slow(), fast(), primer())
     made = tuple(_piece(rng, number, coats) for number in range(1, pieces + 1))
     people = _people(pieces)
     load = rng.uniform(0.60, 0.85)
@@ -150,68 +148,6 @@ def _with_minutes(piece: Piece, share: float) -> Piece:
     each = max(1, round((share - setup) / piece.count))
     stack = tuple(replace(c, setup_minutes=setup, piece_minutes=each) for c in piece.stack)
     return replace(piece, stack=stack)
-
-
-def _sheet(hours: dict[Stage, float]) -> tuple[SheetPoint, ...]:
-    at = {15.0: 1.55, 20.0: 1.0, 25.0: 0.68}
-    return tuple(
-        SheetPoint(stage=stage, celsius=celsius, from_hours=round(count * factor, 3))
-        for stage, count in hours.items()
-        for celsius, factor in at.items()
-    )
-
-
-def _two_part(key: str, pace: float, closes: float, cure_days: float) -> Product:
-    hours = {
-        Stage.WORKING_TIME: 1.3 * pace,
-        Stage.COVER: 2.5 * pace,
-        Stage.TAPE_OPENS: 2.0 * pace,
-        Stage.TAPE_CLOSES: 10.0 * pace,
-        Stage.RECOAT_OPENS: 4.0 * pace,
-        Stage.TACK_FREE: 6.0 * pace,
-        Stage.RECOAT_CLOSES: closes,
-        Stage.SANDABLE: 16.0 * pace,
-        Stage.HANDLE: 14.0 * pace,
-        Stage.PRINT_FREE: 30.0 * pace,
-        Stage.FULL_CURE: cure_days * 24.0,
-    }
-    return Product(
-        key=key,
-        name=key.title(),
-        kind=ProductKind.TWO_PART,
-        ratio=MixRatio(a=2, b=1),
-        sheet=_sheet(hours),
-        minimum_celsius=12.0,
-        maximum_celsius=32.0,
-        humidity_limit_pct=85.0,
-        mix_limit_g=800.0,
-        invented=True,
-    )
-
-
-def _slow() -> Product:
-    return _two_part("slow", 1.6, 72.0, 7.0)
-
-
-def _fast() -> Product:
-    return _two_part("fast", 1.0, 48.0, 3.0)
-
-
-def _primer() -> Product:
-    hours = {
-        Stage.TACK_FREE: 0.5,
-        Stage.RECOAT_OPENS: 1.5,
-        Stage.HANDLE: 2.0,
-        Stage.PRINT_FREE: 4.0,
-        Stage.FULL_CURE: 24.0,
-    }
-    return Product(
-        key="primer",
-        name="Primer",
-        kind=ProductKind.PRIMER,
-        sheet=_sheet(hours),
-        invented=True,
-    )
 
 
 def _room(spots: int) -> Place:
