@@ -4,8 +4,8 @@
 that plans are judged by, whose dates are tight: one rule for each size, no seed has its own.
 
 Hands are loaded to 60-85 % when no mix is shared (sharing mixes lowers it): one person in the
-evenings and at weekends up to 20 pieces, two people by day above. All products and
-people are invented.
+evenings and at weekends up to 20 pieces, two people by day above. All people are
+invented.
 """
 
 from __future__ import annotations
