@@ -1,6 +1,6 @@
 """The best plan: the quick one at once, then better ones from a process of its own.
 
-The solver is heavy and may fail in ways that end its process; what was found before is safe here.
+The solver is heavy and may fail in ways that end its process; what was found before is safe.
 """
 
 from __future__ import annotations
@@ -66,25 +66,37 @@ def best_plan(  # noqa: PLR0913 - each is one plain question
         As the quick plan does.
     """
     begun = monotonic()
-    best = quick_plan(studio, now, until)
-    if told is not None:
-        told(best)
-    if seconds <= 0:
-        return best
-    for again in range(2):
+    quick = quick_plan(studio, now, until)
+    kept = _Kept(quick, told)
+    for again in range(2 if seconds > 0 else 0):
         left = seconds - (monotonic() - begun)
         if again and left < _ONCE_MORE:
             break
-        ended = False
-        for plan in _found(Request(studio, now, until, left, seed + again)):
-            ended = ended or bool(plan.rehearsals)
-            if _worth(plan) <= _worth(best):
-                best = plan
-                if told is not None:
-                    told(best)
-        if ended:
+        if kept.all_of(_found(Request(studio, now, until, left, seed + again))):
             break
-    return replace(best, solved_seconds=round(monotonic() - begun, 1))
+    return replace(kept.best, solved_seconds=round(monotonic() - begun, 1))
+
+
+class _Kept:
+    """The best plan so far, told whenever it changes."""
+
+    def __init__(self, quick: Plan, told: Callable[[Plan], None] | None) -> None:
+        self._told = told
+        self._take(quick)
+
+    def _take(self, plan: Plan) -> None:
+        self.best = plan
+        if self._told is not None:
+            self._told(plan)
+
+    def all_of(self, plans: Iterator[Plan]) -> bool:
+        """Take what is no worse; tell whether a rehearsed plan came, which is the last one."""
+        ended = False
+        for plan in plans:
+            ended = ended or bool(plan.rehearsals)
+            if _worth(plan) <= _worth(self.best):
+                self._take(plan)
+        return ended
 
 
 def _worth(plan: Plan) -> tuple[float, ...]:

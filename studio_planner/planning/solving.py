@@ -9,6 +9,10 @@ from time import monotonic
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import NoPlanPossible
+from studio_planner.planning.exact.search import Effort, PlanSearch
+from studio_planner.planning.quick import quick_start
+from studio_planner.planning.rehearsal.rehearsed import with_rehearsal
+from studio_planner.planning.rehearsal.rehearsing import rehearse
 
 if TYPE_CHECKING:
     from datetime import datetime
@@ -16,7 +20,6 @@ if TYPE_CHECKING:
 
     from studio_planner.craft.plans import Plan
     from studio_planner.craft.studio import Studio
-    from studio_planner.planning.exact.search import PlanSearch
 
 _PAUSE = 1.0
 """Seconds between two plans that are told; writing one down takes time from the search."""
@@ -60,11 +63,6 @@ def _end_with(connection: Connection) -> None:
 
 
 def _search(connection: Connection, request: Request, begun: float) -> Plan:
-    from studio_planner.planning.exact.search import Effort, PlanSearch
-    from studio_planner.planning.quick import quick_start
-    from studio_planner.planning.rehearsal.rehearsed import with_rehearsal
-    from studio_planner.planning.rehearsal.rehearsing import rehearse
-
     search = PlanSearch(quick_start(request.studio, request.now, request.until))
     left = request.seconds * (1 - _FOR_THE_END) - (monotonic() - begun)
     search.run(Effort(left, seed=request.seed), _Teller(connection).told, lambda: False)

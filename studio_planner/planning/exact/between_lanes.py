@@ -9,13 +9,13 @@ from studio_planner.planning.exact.sharing import A_GRAIN
 from studio_planner.planning.worth import MOVED_SECONDS
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Mapping, Sequence
+    from collections.abc import Iterable, Sequence
 
     from studio_planner.craft.orders import Order
     from studio_planner.planning.exact.draft import Draft, LaneUnknowns
     from studio_planner.planning.exact.lanes import Settled, Spans
     from studio_planner.planning.exact.rooms import LaneRoom
-    from studio_planner.planning.exact.sharing import Coat, Loose, Sharing
+    from studio_planner.planning.exact.sharing import Coat, Sharing
     from studio_planner.planning.exact.unknowns import CoatUnknowns
     from studio_planner.planning.solver import Flag, Quantity, Span
 
@@ -25,16 +25,12 @@ def drafted(
     rooms: Sequence[LaneRoom],
     sharing: Sharing,
     settled: Settled,
-    loose: Mapping[Coat, Loose] | None = None,
 ) -> Draft:
-    """Build the whole model of some lanes among what is settled.
-
-    `loose` are coats that take less of somebody's hands than they do alone, and not at once.
-    """
+    """Build the whole model of some lanes among what is settled."""
     for room in rooms:
         LaneRules(draft, room).add()
     follows = _share(draft, sharing)
-    _blocks(draft, follows, loose or {})
+    _blocks(draft, follows)
     _limit_hands(draft, settled)
     _limit_spots(draft, settled)
     _keep_dust_away(draft, settled)
@@ -102,24 +98,12 @@ def _in_parts(grams: float) -> int:
     return round(grams * 10 / A_GRAIN)
 
 
-def _blocks(draft: Draft, follows: dict[Coat, list[Flag]], loose: Mapping[Coat, Loose]) -> None:
+def _blocks(draft: Draft, follows: dict[Coat, list[Flag]]) -> None:
     """Put every block, with turning before it, into somebody's hours; what follows is led."""
     for at, lane in enumerate(draft.lanes):
         for index, coat in enumerate(lane.coats):
-            if coat.known_start is None and (at, index) in loose:
-                _loose_block(draft, coat, loose[at, index])
-            elif coat.known_start is None:
+            if coat.known_start is None:
                 _block(draft, coat, follows.get((at, index), []))
-
-
-def _loose_block(draft: Draft, coat: CoatUnknowns, loose: Loose) -> None:
-    """Its own minutes somewhere in the block of the largest mix that it could be part of."""
-    begin = draft.model.between(0, draft.frame.reaches.far)
-    draft.model.at_least(begin, coat.start)
-    step = draft.grid.step
-    draft.model.at_least(coat.start + draft.grid.length(loose.most - loose.own), begin)
-    for hands, flag in coat.by:
-        draft.busy[hands].append(draft.span(begin, loose.own // step, flag))
 
 
 def _block(draft: Draft, coat: CoatUnknowns, follows: list[Flag]) -> None:

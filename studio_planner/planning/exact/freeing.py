@@ -93,7 +93,7 @@ class Freeing:
         return [at for _, at in sorted(rows)]
 
     def _same_mix(self, standing: Standing, focus: int) -> list[int]:
-        """Lanes with a coat that could share a mix with one of the focus's, the nearest first."""
+        """Lanes with a coat that could share a mix with one of the focus, the nearest first."""
         mine = _kinds(standing.lanes[focus])
         rows = []
         for at, lane in enumerate(standing.lanes):

@@ -9,29 +9,30 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from random import Random
-from threading import Lock
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.plans import Goal
 from studio_planner.planning.exact.answers import AnswerReader
-from studio_planner.planning.exact.freeing import Freeing
-from studio_planner.planning.exact.hints import Hints
 from studio_planner.planning.exact.dust import dusty
+from studio_planner.planning.exact.freeing import Freeing
+from studio_planner.planning.exact.goals import IN_ORDER, quantity_of
+from studio_planner.planning.exact.hints import Hints
 from studio_planner.planning.exact.part import Freedom
 from studio_planner.planning.exact.standing_plan import pinned, same_place
-from studio_planner.planning.exact.whole import IN_ORDER, quantity_of
-from studio_planner.planning.solver import Search
+from studio_planner.planning.solver import Search, Status
 
 if TYPE_CHECKING:
-    from collections.abc import Collection, Sequence
+    from collections.abc import Sequence
 
+    from studio_planner.planning.exact.best_so_far import BestSoFar
     from studio_planner.planning.exact.draft import Draft
     from studio_planner.planning.exact.lanes import Lane
-    from studio_planner.planning.exact.part import Parts, Standing
+    from studio_planner.planning.exact.part import Standing
     from studio_planner.planning.solver import Answer, Quantity
 
-_COATS_FREED = (6, 10, 15, 22)
-"""New coats in a freed part, about: few are solved at once, many may gain what few cannot."""
+_FIRST_COATS, _FEWEST_COATS, _MOST_COATS = 14.0, 6.0, 60.0
+_MORE, _LESS = 1.04, 0.9
+"""New coats in a freed part: as many as are still solved to the end."""
 
 _DAYS_AROUND = (1.5, 3.0, 6.0, None)
 """How far from where they are freed coats may go; a part with less room is solved sooner."""
@@ -64,50 +65,55 @@ class _Try:
 
 
 class Improver:
-    """Improves the plans of one frame, a step at a time.
+    """Improves the best plan so far, a step at a time.
 
     Several threads may make steps at once: the solver works beside all else, and what it finds
     is put into the plan as it stands by then. Only steps of one thread can be repeated.
     """
 
-    def __init__(self, parts: Parts, standing: Standing, seed: int) -> None:
+    def __init__(self, best: BestSoFar, seed: int) -> None:
         """Start from a plan."""
-        self.parts = parts
-        self.standing = standing
         self.steps = 0
+        self._best = best
+        self._parts = best.parts
         self._random = Random(seed)  # noqa: S311 - to be repeated, not to be secret
         self._hope = dict(_HOPES)
+        self._coats = _FIRST_COATS
         self._freeing = Freeing(self._random)
-        self._lock = Lock()
 
-    def step(self, seconds: float, work: float, reached: Collection[Goal] = ()) -> bool:
-        """Free one part and solve it; tell whether the plan got better.
-
-        Goals that are `reached` cannot get better any more.
-        """
-        with self._lock:
+    def step(self, seconds: float, work: float) -> bool:
+        """Free one part and solve it; tell whether the plan got better."""
+        with self._best.lock:
             self.steps += 1
-            goal = self._goal(reached)
+            goal = self._goal()
             tried = self._freed(goal)
         answer = None
         if tried is not None:
             search = Search(seconds, work, 1, tried.seed, light=True)
             answer = tried.draft.model.solve(search)
-        with self._lock:
+        with self._best.lock:
             gained = answer is not None and answer.found and self._put_back(tried, answer)
             hope = _TIRED * self._hope[goal]
             self._hope[goal] = _HOPES[goal] if gained else max(_LEAST, hope)
+            self._learn(answer)
         return gained
+
+    def _learn(self, answer: Answer | None) -> None:
+        """Free more next time when this part was solved to its end, less when it was not."""
+        if answer is not None:
+            proved = answer.status in {Status.PROVED, Status.IMPOSSIBLE}
+            change = _MORE if proved else _LESS
+            self._coats = min(_MOST_COATS, max(_FEWEST_COATS, change * self._coats))
 
     def _freed(self, goal: Goal) -> _Try | None:
         """A part that may gain in a goal; None when it has no room to."""
-        standing = self.standing
-        coats = self._random.choice(_COATS_FREED)
+        standing = self._best.standing
+        coats = round(self._coats * self._random.uniform(0.5, 1.2))
         lanes = self._freeing.part(standing, goal, coats, self._could_gain)
         days = self._random.choice(_DAYS_AROUND)
         seed = self._random.randrange(1 << 30)
         freedom = Freedom(lanes, days, all_mixes=goal is Goal.MIXES)
-        draft = self.parts.draft(standing, freedom) if lanes else None
+        draft = self._parts.draft(standing, freedom) if lanes else None
         if draft is None:
             return None
         self._aim(draft, [standing.lanes[at] for at in sorted(lanes)], goal)
@@ -116,7 +122,7 @@ class Improver:
     def _aim(self, draft: Draft, free: Sequence[Lane], goal: Goal) -> None:
         """Ask for as little of a goal as can be, and no more of those before it."""
         draft.model.hint(Hints(draft).values.values())
-        now = self.parts.values(free)
+        now = self._parts.values(free)
         aim = Goal.LATENESS if goal is Goal.LEFT_OUT else goal
         for before in IN_ORDER[: IN_ORDER.index(aim)] if now else ():
             draft.model.at_least(now[before], quantity_of(draft, before))
@@ -128,28 +134,31 @@ class Improver:
             return False
         found = AnswerReader(tried.draft, answer).lanes()
         after = (
-            None if found is None else self.parts.put_back(self.standing, tried.lanes, found)
+            None
+            if found is None
+            else self._parts.put_back(self._best.standing, tried.lanes, found)
         )
-        if after is None or not after.worth < self.standing.worth:
+        if after is None:
             return False
-        if self.standing is not tried.standing and dusty(self.parts.frame, after.lanes):
+        apart = self._best.standing is not tried.standing
+        if apart and dusty(self._parts.frame, after.lanes):
             return False
-        self.standing = after
-        return True
+        return self._best.offer(after)
 
     def _overtaken(self, tried: _Try) -> bool:
         """Whether the freed lanes, or mixes they share, were placed anew in the meantime."""
-        if self.standing is tried.standing:
+        if self._best.standing is tried.standing:
             return False
-        now, then = self.standing.lanes, tried.standing.lanes
+        now, then = self._best.standing.lanes, tried.standing.lanes
         if pinned(now, tried.lanes) != pinned(then, tried.lanes):
             return True
         return any(not same_place(now[at], then[at]) for at in tried.lanes)
 
-    def _goal(self, reached: Collection[Goal]) -> Goal:
+    def _goal(self) -> Goal:
         """A goal that could be better, the ones with more hope more often."""
-        values = dict(zip((Goal.LEFT_OUT, *IN_ORDER), self.standing.worth, strict=True))
-        lacking = [goal for goal, value in values.items() if value and goal not in reached]
+        met = self._best.met
+        values = dict(zip((Goal.LEFT_OUT, *IN_ORDER), self._best.standing.worth, strict=True))
+        lacking = [goal for goal, value in values.items() if value and goal not in met]
         hopes = [self._hope[goal] for goal in lacking]
         return self._random.choices(lacking, hopes)[0] if lacking else Goal.ENDS
 
@@ -158,7 +167,7 @@ class Improver:
         order, placed = lane.chain.order, lane.placed
         if order is None or placed is None:
             return False
-        least = self.parts.alone_late(self.standing.lanes, order)
+        least = self._parts.alone_late(self._best.standing.lanes, order)
         return placed.score[0] * 3600 > least + 1
 
 

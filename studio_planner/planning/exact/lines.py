@@ -102,8 +102,8 @@ def pieces_of(
 ) -> list[tuple[int, int, Line]]:
     """Cut a row of points into parts (first, last), each with a line that gives it exactly.
 
-    With `slack` lines may be up to so much more, and go further. A single number always has a line; of several points at it only the first is exact then, and
-    the others are on the late side.
+    With `slack` lines may be up to so much more, and go further. A single number always has a
+    line; of several points at it only the first is exact then, the others on the late side.
     """
     parts: list[tuple[int, int, Line]] = []
     low = 0

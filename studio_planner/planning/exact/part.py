@@ -14,7 +14,7 @@ from studio_planner.planning.exact.frame import ALL_JOINTS, Frame
 from studio_planner.planning.exact.lanes import Lane
 from studio_planner.planning.exact.promised import HOUR
 from studio_planner.planning.exact.rooms import Limits, RoomMaker
-from studio_planner.planning.exact.sharing import Sharing, loosened, sharing
+from studio_planner.planning.exact.sharing import sharing
 from studio_planner.planning.exact.standing_plan import Takings, pinned
 from studio_planner.planning.problem import build_chains
 from studio_planner.planning.worth import Worth, worth_of
@@ -49,8 +49,8 @@ class Freedom:
     lanes: frozenset[int]
     days: float | None = None
     all_mixes: bool = False
-    loose: bool = False
-    """Allow more than a plan may do, where mixes are shared: for bounds, not for plans."""
+    to_prove: bool = False
+    """Whether nothing may be cut off that could be better in any way."""
 
 
 class Parts:
@@ -77,9 +77,7 @@ class Parts:
         """The model of a freed part; None when it has no room for an answer as good."""
         free = sorted(freedom.lanes)
         lanes = [standing.lanes[at] for at in free]
-        shared = sharing(self.frame.studio, lanes, all_pairs=freedom.all_mixes or freedom.loose)
-        loose = loosened(shared) if freedom.loose else {}
-        shared = Sharing(shared.portions, ()) if freedom.loose else shared
+        shared = sharing(self.frame.studio, lanes, all_pairs=freedom.all_mixes)
         held = pinned(standing.lanes, freedom.lanes)
         ends = self.last_packing(standing, freedom)
         rooms: list[LaneRoom] = []
@@ -93,7 +91,7 @@ class Parts:
                 return None
             rooms.append(room)
         settled = self._takings.settled(standing.lanes, freedom.lanes)
-        return drafted(Draft(self.frame), rooms, shared, settled, loose)
+        return drafted(Draft(self.frame), rooms, shared, settled)
 
     def put_back(
         self, standing: Standing, free: Collection[int], found: Sequence[Rough]
@@ -155,7 +153,7 @@ class Parts:
         """The last slot in which each freed lane's packing begins, to be no later in all.
 
         One order may be later than now only by what the other freed ones could gain at most.
-        What nobody ordered keeps within what is placed now, unless bounds are looked for.
+        What nobody ordered keeps within what is placed now, unless something is to be proved.
         """
         free = sorted(freedom.lanes)
         lanes = [standing.lanes[at] for at in free]
@@ -165,7 +163,7 @@ class Parts:
         total = _in_seconds(placed, 0) if len(placed) == len(lanes) else None
         far = self.frame.grid.down(self.frame.means.end)
         unordered = far
-        if total is not None and not freedom.loose:
+        if total is not None and not freedom.to_prove:
             unordered = min(far, self._latest_end(standing))
         found = {}
         for at, lane in zip(free, lanes, strict=True):

@@ -116,7 +116,7 @@ class Reaches:
         lengths: tuple[int, ...],
         stretch: tuple[int, int],
     ) -> list[_Piece]:
-        """The lines of one reach over a stretch, each with the slots (first, last) it is for."""
+        """The lines of one reach over a stretch, each with its slots (first, last)."""
         place, reach = asked
         offsets = _offsets(reach, lengths, self.grid.step)
         key = (product.key, asked, offsets, stretch)

@@ -93,37 +93,6 @@ class Sharing:
         return sums
 
 
-@dataclass(frozen=True, slots=True)
-class Loose:
-    """A coat that may be part of a mix: its own seconds, and the mix's longest block."""
-
-    own: int
-    most: int
-
-
-def loosened(shared: Sharing) -> dict[Coat, Loose]:
-    """All coats that could share a mix with some other.
-
-    Whatever they share, a block takes at least each one's own minutes of somebody's hands and
-    its part of the set-up, one after the other: with no more than that asked, a model allows
-    every plan that shares mixes.
-    """
-    others: dict[Coat, list[Portion]] = {}
-    for one, other in shared.pairs:
-        others.setdefault(one, []).append(shared.portions[other])
-        others.setdefault(other, []).append(shared.portions[one])
-    return {coat: _loose(shared.portions[coat], more) for coat, more in others.items()}
-
-
-def _loose(mine: Portion, others: Sequence[Portion]) -> Loose:
-    longest = max(one.own for one in others)
-    lightest = max(min(one.grams for one in others), 0.1)
-    count = min(len(others), int((mine.limit + A_GRAIN - mine.grams) // lightest))
-    setup = max(mine.setup, *(one.setup for one in others))
-    # A mix is never poured by more than fit, so each bears at least so much of the set-up.
-    return Loose(mine.own + mine.setup // (1 + count), setup + mine.own + count * longest)
-
-
 def portions_of(studio: Studio, lanes: Sequence[Lane]) -> dict[Coat, Portion]:
     """Every coat of the lanes that is still to be poured, as a part of a mix."""
     found = {}

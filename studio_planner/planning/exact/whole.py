@@ -1,106 +1,88 @@
-"""Solves a model goal by goal, strictly in their order, and says what is proved."""
+"""Solves a whole studio goal by goal, strictly in their order, and says what is proved."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field, replace
+from dataclasses import replace
 from time import monotonic
 from typing import TYPE_CHECKING
 
-from studio_planner.craft.plans import Goal
 from studio_planner.planning.exact.answers import AnswerReader
+from studio_planner.planning.exact.goals import IN_ORDER, quantity_of
 from studio_planner.planning.exact.hints import Hints
-from studio_planner.planning.solver import Status
+from studio_planner.planning.exact.part import Freedom
 
 if TYPE_CHECKING:
     from collections.abc import Callable
 
-    from studio_planner.planning.exact.answers import Rough
-    from studio_planner.planning.exact.draft import Draft
-    from studio_planner.planning.solver import Answer, Quantity, Search
+    from studio_planner.craft.plans import Goal
+    from studio_planner.planning.exact.best_so_far import BestSoFar
+    from studio_planner.planning.solver import Answer, Search
 
-IN_ORDER = (
-    Goal.LATENESS,
-    Goal.SCUFFED,
-    Goal.TESTED,
-    Goal.MOVED,
-    Goal.SPARE,
-    Goal.MIXES,
-    Goal.ENDS,
-)
+_SHARE = 0.6
+"""The share of the time left that one goal may take, so that some is left for the next."""
 
 
-@dataclass(slots=True)
-class Solved:
-    """The best lanes found so far, and the bound of each goal that was looked at.
+class Whole:
+    """The studio as one model."""
 
-    A bound holds for all plans that are as good in the goals before.
+    def __init__(self, best: BestSoFar) -> None:
+        """Start from the best plan so far; others may make it better meanwhile."""
+        self._best = best
+        self._exact = leaves_nothing_out(best)
+
+    def solve(self, end: float, search: Search, over: Callable[[], bool]) -> None:
+        """Make each goal small in turn, until the monotonic clock says `end`.
+
+        A goal that cannot be proved in its share of the time is left, and with it all that
+        follow: their bounds would hold for nothing.
+        """
+        for goal in IN_ORDER:
+            left = end - monotonic()
+            if goal in self._best.met:
+                continue
+            if over() or left <= 0:
+                return
+            seconds = left if goal is IN_ORDER[-1] else _SHARE * left
+            self._aim(goal, replace(search, seconds=seconds))
+            if goal not in self._best.met:
+                return
+
+    def _aim(self, goal: Goal, search: Search) -> None:
+        standing = self._best.standing
+        lanes = frozenset(range(len(standing.lanes)))
+        freedom = Freedom(lanes, all_mixes=True, to_prove=True)
+        draft = self._best.parts.draft(standing, freedom)
+        values = self._best.parts.values(standing.lanes)
+        if draft is None or not values:
+            return
+        for before in IN_ORDER[: IN_ORDER.index(goal)]:
+            draft.model.at_least(values[before], quantity_of(draft, before))
+        draft.model.hint(Hints(draft).values.values())
+        draft.model.aim(quantity_of(draft, goal))
+        answer = draft.model.solve(search)
+        found = AnswerReader(draft, answer).lanes() if answer.found else None
+        with self._best.lock:
+            if found is not None:
+                after = self._best.parts.put_back(self._best.standing, lanes, found)
+                self._best.offer(after)
+            self._bound(goal, answer)
+
+    def _bound(self, goal: Goal, answer: Answer) -> None:
+        if self._exact and answer.bound is not None:
+            self._best.bound(goal, answer.bound)
+
+
+def leaves_nothing_out(best: BestSoFar) -> bool:
+    """Whether the model has all that a plan may do, so that its bounds hold for every plan.
+
+    In a second place clocks depend on where other coats stood; two people may sand at once;
+    twins that are turned together are one lane.
     """
-
-    lanes: list[Rough] | None = None
-    bounds: dict[Goal, float] = field(default_factory=dict)
-
-
-def quantity_of(draft: Draft, goal: Goal) -> Quantity:
-    """A goal of a draft."""
-    goals = draft.goals
-    return {
-        Goal.LATENESS: goals.late,
-        Goal.SCUFFED: goals.scuffed,
-        Goal.TESTED: goals.tested,
-        Goal.MOVED: goals.moved,
-        Goal.SPARE: goals.spare,
-        Goal.MIXES: goals.mixes,
-        Goal.ENDS: goals.ends,
-    }[goal]
-
-
-def solve_in_order(
-    draft: Draft, end: float, search: Search, better: Callable[[Solved], None]
-) -> Solved:
-    """Make each goal small in turn and hold it there, until the monotonic clock says `end`.
-
-    Goals after one that is not proved are still made small, but have no bound.
-    """
-    solved = Solved()
-    draft.model.hint(Hints(draft).values.values())
-    proved = True
-    for goal in IN_ORDER:
-        quantity = quantity_of(draft, goal)
-        if isinstance(quantity, int):
-            solved.bounds |= {goal: quantity} if proved else {}
-            continue
-        left = end - monotonic()
-        if left <= 0:
-            break
-        draft.model.aim(quantity)
-        answer = draft.model.solve(replace(search, seconds=left * _SHARE[goal]))
-        if proved and answer.bound is not None:
-            solved.bounds[goal] = answer.bound
-        proved = proved and answer.status is Status.PROVED
-        if not _taken(draft, answer, solved):
-            break
-        draft.model.at_least(answer.of(quantity), quantity)
-        draft.model.hint_again(answer)
-        better(solved)
-    return solved
-
-
-_SHARE = {
-    Goal.LATENESS: 0.5,
-    Goal.SCUFFED: 0.4,
-    Goal.TESTED: 0.4,
-    Goal.MOVED: 0.4,
-    Goal.SPARE: 0.4,
-    Goal.MIXES: 0.5,
-    Goal.ENDS: 1.0,
-}
-"""The share of the time left that each goal may take."""
-
-
-def _taken(draft: Draft, answer: Answer, solved: Solved) -> bool:
-    """Read the lanes of an answer; False when there are none."""
-    lanes = AnswerReader(draft, answer).lanes() if answer.found else None
-    if lanes is None:
-        return False
-    solved.lanes = lanes
-    return True
+    frame, lanes = best.parts.frame, best.standing.lanes
+    places = {spots.place for spots in frame.choices.spots}
+    scuffs = any(task.may_scuff for lane in lanes for task in lane.chain.tasks)
+    return (
+        places == {frame.means.edges.rest}
+        and (len(frame.means.shop.hands) == 1 or not scuffs)
+        and all(len(lane.chain.pieces) == 1 and lane.placed is not None for lane in lanes)
+    )

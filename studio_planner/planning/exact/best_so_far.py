@@ -1,0 +1,60 @@
+"""The best plan that was found so far, and below which no plan can get, goal by goal."""
+
+from __future__ import annotations
+
+from threading import Lock
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.plans import Goal
+from studio_planner.planning.exact.goals import IN_ORDER, in_hours
+from studio_planner.planning.worth import goals_of
+
+if TYPE_CHECKING:
+    from studio_planner.craft.plans import GoalValue
+    from studio_planner.planning.exact.part import Parts, Standing
+
+
+class BestSoFar:
+    """A standing plan that several threads improve, each taking `lock` while it does."""
+
+    def __init__(self, parts: Parts, standing: Standing) -> None:
+        """Start from a plan; what each order needs by itself bounds its lateness."""
+        self.parts = parts
+        self.standing = standing
+        self.lock = Lock()
+        self._bounds: dict[Goal, float] = {}
+        lanes = standing.lanes
+        orders = {lane.chain.order.key: lane.chain.order for lane in lanes if lane.chain.order}
+        least = sum(parts.alone_late(lanes, order) for order in orders.values())
+        self.bound(Goal.LATENESS, least)
+
+    def offer(self, standing: Standing | None) -> bool:
+        """Take a plan if it is worth more; tell whether it was."""
+        if standing is None or not standing.worth < self.standing.worth:
+            return False
+        self.standing = standing
+        return True
+
+    def bound(self, goal: Goal, bound: float) -> None:
+        """Keep a bound, in the model's units, on a goal whose earlier ones are all met."""
+        step = self.parts.frame.grid.step
+        known = in_hours(goal, bound, step)
+        value = dict(zip(IN_ORDER, self.standing.worth[1:], strict=True))[goal]
+        # What is met to less than a unit is met.
+        known = value if known > value - in_hours(goal, 1, step) else known
+        self._bounds[goal] = max(self._bounds.get(goal, 0.0), known)
+
+    @property
+    def goals(self) -> tuple[GoalValue, ...]:
+        """What the plan is worth, with the bounds that hold."""
+        return goals_of(self.standing.worth, self._bounds)
+
+    @property
+    def met(self) -> set[Goal]:
+        """Goals that cannot get better."""
+        return {row.goal for row in self.goals if row.proved}
+
+    @property
+    def proved(self) -> bool:
+        """Whether nothing can be better any more."""
+        return all(row.proved for row in self.goals)

@@ -1,0 +1,44 @@
+"""The goals of a plan as quantities of a model."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.plans import Goal
+from studio_planner.planning.exact.promised import HOUR
+
+if TYPE_CHECKING:
+    from studio_planner.planning.exact.draft import Draft
+    from studio_planner.planning.solver import Quantity
+
+IN_ORDER = (
+    Goal.LATENESS,
+    Goal.SCUFFED,
+    Goal.TESTED,
+    Goal.MOVED,
+    Goal.SPARE,
+    Goal.MIXES,
+    Goal.ENDS,
+)
+"""The goals in their strict order, after pieces left out."""
+
+
+def quantity_of(draft: Draft, goal: Goal) -> Quantity:
+    """A goal of a draft."""
+    goals = draft.goals
+    return {
+        Goal.LATENESS: goals.late,
+        Goal.SCUFFED: goals.scuffed,
+        Goal.TESTED: goals.tested,
+        Goal.MOVED: goals.moved,
+        Goal.SPARE: goals.spare,
+        Goal.MIXES: goals.mixes,
+        Goal.ENDS: goals.ends,
+    }[goal]
+
+
+def in_hours(goal: Goal, value: float, step: int) -> float:
+    """A value in a model's units as plans have it: times in hours, all else as counted."""
+    if goal in {Goal.LATENESS, Goal.SPARE}:
+        return value / HOUR
+    return value * step / HOUR if goal is Goal.ENDS else value
