@@ -30,11 +30,11 @@ if TYPE_CHECKING:
     from studio_planner.planning.exact.part import Standing
     from studio_planner.planning.solver import Answer, Quantity
 
-_FIRST_COATS, _FEWEST_COATS, _MOST_COATS = 14.0, 6.0, 60.0
+_FIRST_COATS, _FEWEST_COATS, _MOST_COATS = 22.0, 8.0, 60.0
 _MORE, _LESS = 1.04, 0.9
 """New coats in a freed part: as many as are still solved to the end."""
 
-_DAYS_AROUND = (1.5, 3.0, 6.0, None)
+_DAYS_AROUND = (2.0, 4.0, 8.0, None)
 """How far from where they are freed coats may go; a part with less room is solved sooner."""
 
 _HOPES = {
@@ -89,7 +89,8 @@ class Improver:
             tried = self._freed(goal)
         answer = None
         if tried is not None:
-            search = Search(seconds, work, 1, tried.seed, light=True)
+            near = None if goal is Goal.ENDS else _MUCH / 2
+            search = Search(seconds, work, 1, tried.seed, light=True, near=near)
             answer = tried.draft.model.solve(search)
         with self._best.lock:
             gained = answer is not None and answer.found and self._put_back(tried, answer)

@@ -219,7 +219,7 @@ class CoatMaker:
         known: tuple[Quantity, int, int],
         when: Sequence[Flag],
     ) -> None:
-        """Over the block's end; known are also its longest, and what `later` is never before."""
+        """Over the end of the block; known are its longest, and the first slot of `later`."""
         end, longest, never_before = known
         scaled = SCALE * later
         for spots, on in coat.on:
