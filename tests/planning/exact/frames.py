@@ -1,0 +1,44 @@
+"""Frames and searches of studios, for tests of the exact model."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from hypothesis import settings
+
+from studio_planner.craft.errors import NoPlanPossible
+from studio_planner.planning.exact.search import PlanSearch
+from studio_planner.planning.quick import quick_start
+from studio_planner.planning.solver import Search
+
+if TYPE_CHECKING:
+    from datetime import datetime
+
+    from studio_planner.craft.studio import Studio
+    from studio_planner.planning.exact.draft import Draft
+    from studio_planner.planning.exact.hints import Hints
+    from studio_planner.planning.solver import Answer
+
+
+def search_of(
+    studio: Studio, start: datetime, until: datetime | None = None
+) -> PlanSearch | None:
+    """A search from a studio's quick plan; None when there is no plan, or nothing in it."""
+    try:
+        quick = quick_start(studio, start, until)
+    except NoPlanPossible:
+        return None
+    search = PlanSearch(quick)
+    return search if search.best.standing.placed else None
+
+
+def examples(count: int) -> int:
+    """So many examples, and more in the longer profiles."""
+    return count * max(1, settings().max_examples // 50)
+
+
+def fixed_at(draft: Draft, hints: Hints) -> Answer:
+    """What the solver says to a draft in which everything hinted is fixed."""
+    for unknown, value in hints.values.values():
+        draft.model.equal(unknown, value)
+    return draft.model.solve(Search(20.0))

@@ -1,0 +1,74 @@
+"""What the quick planner places is an answer of the exact model: they follow the same rules."""
+
+from __future__ import annotations
+
+from collections import Counter
+from itertools import pairwise
+
+from hypothesis import HealthCheck, given, settings
+
+from studio_planner.planning.exact.hints import Hints
+from studio_planner.planning.exact.part import Freedom
+from studio_planner.planning.exact.search import PlanSearch
+from studio_planner.planning.quick import quick_start
+from studio_planner.planning.solver import Status
+from tests.planning.benchmark_studios import START, make_studio
+from tests.planning.exact.frames import examples, fixed_at, search_of
+from tests.planning.studios import Situation, studios
+
+
+def _sanded_at_once(search: PlanSearch) -> bool:
+    """Whether two people sand at the same time: a plan may, the model does without."""
+    spans = sorted(
+        joint.sand
+        for one in search.best.standing.placed
+        for joint in one.laid.joints
+        if joint.sand is not None
+    )
+    return any(after[0] < before[1] for before, after in pairwise(spans))
+
+
+def test_a_quick_plan_fixed_by_its_hints_is_an_answer_of_the_model() -> None:
+    seen: Counter[str] = Counter()
+
+    @settings(suppress_health_check=list(HealthCheck), max_examples=examples(20))
+    @given(studios())
+    def judge(situation: Situation) -> None:
+        search = search_of(situation.studio, situation.start)
+        if search is None or _sanded_at_once(search):
+            return
+        lanes = search.best.standing.lanes
+        placed = frozenset(at for at, lane in enumerate(lanes) if lane.placed is not None)
+        draft = search.best.parts.draft(search.best.standing, Freedom(placed))
+        assert draft is not None
+        answer = fixed_at(draft, Hints(draft))
+        seen[answer.status] += 1
+        assert answer.status is not Status.IMPOSSIBLE
+
+    judge()
+    assert seen[Status.PROVED] >= sum(seen.values()) - 1
+
+
+def test_each_lane_of_a_quick_plan_may_stay_while_all_others_do() -> None:
+    @settings(suppress_health_check=list(HealthCheck), max_examples=examples(8))
+    @given(studios())
+    def judge(situation: Situation) -> None:
+        search = search_of(situation.studio, situation.start)
+        if search is None or _sanded_at_once(search):
+            return
+        for at, lane in enumerate(search.best.standing.lanes):
+            if lane.placed is not None:
+                draft = search.best.parts.draft(search.best.standing, Freedom(frozenset([at])))
+                assert draft is not None
+                assert fixed_at(draft, Hints(draft)).status is not Status.IMPOSSIBLE
+
+    judge()
+
+
+def test_a_quick_plan_of_a_realistic_studio_is_an_answer_and_worth_the_same() -> None:
+    search = PlanSearch(quick_start(make_studio(3, 12, 4, 2), START))
+    lanes = search.best.standing.lanes
+    draft = search.best.parts.draft(search.best.standing, Freedom(frozenset(range(len(lanes)))))
+    assert draft is not None
+    answer = fixed_at(draft, Hints(draft))
+    assert answer.status is Status.PROVED
