@@ -24,10 +24,10 @@ from time import perf_counter
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.plans import Goal
-from studio_planner.planning.quick import quick_plan
+from studio_planner.planning.best import best_plan
 from tests.benchmarks.plain_studio import broken, lateness
 from tests.benchmarks.steady_studio import plain, starts_of_plan, steady
-from tests.planning.benchmark_studios import START, make_studio
+from tests.planning.benchmark_studios import START, benchmark_studio
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Sequence
@@ -37,12 +37,11 @@ if TYPE_CHECKING:
     from studio_planner.craft.studio import Studio
     from tests.benchmarks.plain_studio import PlainPiece, PlainStudio, Slots, Starts
 
-SIZES = ((8, 4, 1), (20, 5, 2), (60, 5, 4))
+SIZES = ("S", "M", "L")
 SEEDS = (0, 1, 2)
 SECONDS = 30.0
 WORKERS = 2
 SLOTS_OF_AN_HOUR = 12
-BEST = "studio_planner.planning.best"
 INSTALL = (
     "pyjobshop is missing: install the project's dependency group `bench` (pip install --group "
     "bench) into this environment."
@@ -74,7 +73,7 @@ def ours(studio: Studio, seconds: float, seed: int) -> Side:
         if not plan.unplanned and late is not None:
             side.path.append((perf_counter() - begun, late))
 
-    plan = best(studio, seconds, seed, told)
+    plan = best_plan(studio, START, seconds=seconds, seed=seed, told=told)
     side.seconds = perf_counter() - begun
     told(plan)
     side.late, bound = _goal(plan, Goal.LATENESS)
@@ -82,19 +81,6 @@ def ours(studio: Studio, seconds: float, seed: int) -> Side:
     if not plan.unplanned:
         side.starts = starts_of_plan(plan, START)
     return side
-
-
-def best(studio: Studio, seconds: float, seed: int, told: Callable[[Plan], None]) -> Plan:
-    """The best plan; the quick one where there is no other yet."""
-    try:
-        planning = importlib.import_module(BEST)
-    except ModuleNotFoundError as fault:
-        if fault.name != BEST:
-            raise
-        print(f"{BEST} is not there; the quick plan stands in for it.")
-        return quick_plan(studio, START)
-    plan: Plan = planning.best_plan(studio, START, seconds=seconds, seed=seed, told=told)
-    return plan
 
 
 def _goal(plan: Plan, goal: Goal) -> tuple[float | None, float | None]:
@@ -225,12 +211,12 @@ def theirs(whole: PlainStudio, seconds: float, seed: int) -> Side:
     return Peer(whole).solve(seconds, seed, begun)
 
 
-def compared(seed: int, size: tuple[int, int, int], seconds: float) -> bool:
+def compared(seed: int, size: str, seconds: float) -> bool:
     """Run both on one studio and print a line; tell whether both answers hold together."""
-    studio = steady(make_studio(seed, *size))
+    studio = steady(benchmark_studio(size, seed))
     whole = plain(studio, START)
     mine, other = ours(studio, seconds, seed), theirs(whole, seconds, seed)
-    name = f"{size[0]} x {size[1]}, {size[2]}  seed {seed}"
+    name = f"{size}, seed {seed}"
     print(f"{name:20} {_said(mine)}   {_said(other)}   {_ratio(mine, other)}", flush=True)
     faults = [*_faults(whole, mine, "ours"), *_faults(whole, other, "theirs")]
     for one, second, words in ((mine, other, "theirs"), (other, mine, "ours")):
@@ -279,9 +265,7 @@ def main(arguments: Sequence[str]) -> int:
         return 2
     seconds = float(arguments[0]) if arguments else SECONDS
     seeds = [int(word) for word in arguments[1:]] or list(SEEDS)
-    print(
-        "pieces x coats, weeks   ours: hours late           theirs: hours late        both at"
-    )
+    print("size                 ours: hours late           theirs: hours late        both at")
     kept = [compared(seed, size, seconds) for size in SIZES for seed in seeds]
     return 0 if all(kept) else 1
 
