@@ -43,11 +43,15 @@ class Sharing:
     """The pairs of coats that may share a mix: the first leads, and its block holds both."""
 
     def __init__(
-        self, portions: Mapping[Coat, Portion], pairs: Iterable[tuple[Coat, Coat]]
+        self,
+        portions: Mapping[Coat, Portion],
+        pairs: Iterable[tuple[Coat, Coat]],
+        now: Iterable[Sequence[Coat]] = (),
     ) -> None:
-        """Keep the pairs, leader first."""
+        """Keep the pairs, leader first, and who shares a mix now."""
         self.portions = portions
         self.pairs = tuple(pairs)
+        self._now = {coat: group for group in now for coat in group}
         self._led: dict[Coat, list[Coat]] = {}
         for leader, follower in self.pairs:
             self._led.setdefault(leader, []).append(follower)
@@ -66,16 +70,18 @@ class Sharing:
         return [alone, *sorted(found - {alone})]
 
     def most_together(self, leader: Coat) -> int:
-        """How many coats may follow a leader at once."""
-        return (
-            MOST_TOGETHER - 1
-            if len(self._sums(leader, MOST_TOGETHER - 1)) <= _MOST_LENGTHS
-            else 1
-        )
+        """How many coats may follow a leader at once: as many as now do in any case."""
+        return max(self._most(leader), len(self._now.get(leader, ())) - 1)
+
+    def _most(self, leader: Coat) -> int:
+        few = len(self._sums(leader, MOST_TOGETHER - 1)) <= _MOST_LENGTHS
+        return MOST_TOGETHER - 1 if few else 1
 
     def _leading(self, leader: Coat) -> set[int]:
         alone = self.portions[leader].alone
-        return {alone + more for more in self._sums(leader, self.most_together(leader))}
+        sums = self._sums(leader, self._most(leader))
+        now = [self.portions[one].own for one in self._now.get(leader, ()) if one != leader]
+        return {alone + more for more in (*sums, sum(now)) if more}
 
     def _sums(self, leader: Coat, most: int) -> set[int]:
         own = self.portions[leader]
@@ -130,7 +136,18 @@ def sharing(studio: Studio, lanes: Sequence[Lane], *, all_pairs: bool) -> Sharin
         for one, other in combinations(single, 2)
         if _fit(one, other) and (all_pairs or _share_now(lanes, one.coat, other.coat))
     ]
-    return Sharing(portions, pairs)
+    return Sharing(portions, pairs, _groups_now(lanes, single))
+
+
+def _groups_now(lanes: Sequence[Lane], portions: Iterable[Portion]) -> Iterable[Sequence[Coat]]:
+    """The coats that share a mix as the lanes are placed."""
+    groups: dict[str, list[Coat]] = {}
+    for at, index in (one.coat for one in portions):
+        placed = lanes[at].placed
+        label = "" if placed is None else placed.laid.mix(index)
+        if label:
+            groups.setdefault(label, []).append((at, index))
+    return groups.values()
 
 
 def _fit(one: Portion, other: Portion) -> bool:

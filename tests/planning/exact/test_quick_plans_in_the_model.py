@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
+from dataclasses import replace
 from itertools import pairwise
 
 from hypothesis import HealthCheck, given, settings
@@ -72,3 +73,20 @@ def test_a_quick_plan_of_a_realistic_studio_is_an_answer_and_worth_the_same() ->
     assert draft is not None
     answer = fixed_at(draft, Hints(draft))
     assert answer.status is Status.PROVED
+
+
+def test_many_twins_that_share_their_mixes_are_an_answer_of_the_model() -> None:
+    studio = make_studio(3, 20, 3, 1)
+    first = studio.pieces[0]
+    stack = tuple(replace(one, setup_minutes=20, piece_minutes=10) for one in first.stack)
+    twins = tuple(
+        replace(first, key=f"twin{n}", name=f"Twin {n}", count=1, stack=stack) for n in range(6)
+    )
+    order = replace(studio.orders[0], pieces=tuple(twin.key for twin in twins))
+    search = PlanSearch(quick_start(replace(studio, pieces=twins, orders=(order,)), START))
+    assert search.best.standing.worth.mixes == len(stack)
+    every = frozenset(range(len(twins)))
+    for freedom in (Freedom(every), Freedom(every, all_mixes=True)):
+        draft = search.best.parts.draft(search.best.standing, freedom)
+        assert draft is not None
+        assert fixed_at(draft, Hints(draft)).status is not Status.IMPOSSIBLE
