@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+from contextlib import suppress
 from dataclasses import dataclass
 from threading import Thread
 from time import monotonic
@@ -46,12 +47,12 @@ def serve(connection: Connection, request: Request) -> None:
     """
     Thread(target=_end_with, args=(connection,), daemon=True).start()
     begun = monotonic()
-    try:
-        last = _search(connection, request, begun)
-        connection.send(last)
-        connection.send(None)
-    except NoPlanPossible:
-        connection.send(None)
+    with suppress(NoPlanPossible):
+        connection.send(_search(connection, request, begun))
+    connection.send(None)
+    connection.close()
+    # A search may still be at work in a thread: the process does not wait for it.
+    os._exit(0)
 
 
 def _end_with(connection: Connection) -> None:

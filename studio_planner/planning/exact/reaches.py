@@ -10,12 +10,11 @@ from studio_planner.planning.stage_times import ALWAYS
 from studio_planner.science.stages import Edge, Stage
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator, Sequence
+    from collections.abc import Callable, Iterator, Sequence
 
     from studio_planner.craft.products import Product
     from studio_planner.planning.edges import Edges
     from studio_planner.planning.exact.grid import Grid
-    from studio_planner.planning.stage_times import NotBefore
 
 MINUTE = 60
 
@@ -69,22 +68,42 @@ class Reaches:
         self.far = grid.up(end) + 10
         """A slot beyond everything: what never happens happens then."""
         self._parts: dict[tuple[object, ...], list[Part]] = {}
+        self._readers: dict[tuple[str, str, Reach], Callable[[int, int], int]] = {}
         self._pieces_known: dict[tuple[object, ...], list[_Piece]] = {}
 
     def slot(self, product: Product, place: str, reach: Reach, start: int, length: int) -> int:
         """The slot of a reach for a block that starts at a second and lasts so long."""
-        if not reach.opens:
-            after = self._edges.not_after(product, place, reach.stage, reach.edge)
-            passes = ALWAYS if after is None else after.at(start)
-            return self.far if passes >= ALWAYS else self.grid.down(passes - reach.extra)
-        clock = self._opening(product, place, reach)
-        reached = None if clock is None else clock.at(start + length)
-        return self.far if reached is None else self.grid.up(reached + reach.extra)
+        return self._reader(product, place, reach)(start, length)
 
-    def _opening(self, product: Product, place: str, reach: Reach) -> NotBefore | None:
-        if reach.stage is Stage.HANDLE:
-            return self._edges.handle(product, place)
-        return self._edges.not_before(product, place, reach.stage, reach.edge)
+    def _reader(self, product: Product, place: str, reach: Reach) -> Callable[[int, int], int]:
+        """What reads the slot of a reach for a start and a length in seconds."""
+        key = (product.key, place, reach)
+        if key not in self._readers:
+            made = self._opening if reach.opens else self._closing
+            self._readers[key] = made(product, place, reach)
+        return self._readers[key]
+
+    def _closing(self, product: Product, place: str, reach: Reach) -> Callable[[int, int], int]:
+        clock = self._edges.not_after(product, place, reach.stage, reach.edge)
+
+        def slot(start: int, _: int) -> int:
+            passes = ALWAYS if clock is None else clock.at(start)
+            return self.far if passes >= ALWAYS else self.grid.down(passes - reach.extra)
+
+        return slot
+
+    def _opening(self, product: Product, place: str, reach: Reach) -> Callable[[int, int], int]:
+        clock = (
+            self._edges.handle(product, place)
+            if reach.stage is Stage.HANDLE
+            else self._edges.not_before(product, place, reach.stage, reach.edge)
+        )
+
+        def slot(start: int, length: int) -> int:
+            reached = None if clock is None else clock.at(start + length)
+            return self.far if reached is None else self.grid.up(reached + reach.extra)
+
+        return slot
 
     def _slack(self, reach: Reach) -> int:
         """Slots that a line may be too late: one for longer blocks on a fine grid."""
@@ -123,11 +142,12 @@ class Reaches:
         if key not in self._pieces_known:
             step, origin = self.grid.step, self.grid.origin
             unit = step if reach.mixed else MINUTE
+            read = self._reader(product, place, reach)
             row = [
                 [
                     (
                         (slot * step + length) // unit,
-                        self.slot(product, place, reach, origin + slot * step, length),
+                        read(origin + slot * step, length),
                     )
                     for length in offsets
                 ]

@@ -12,7 +12,7 @@ from studio_planner.planning.exact.frame import frame_of
 from studio_planner.planning.exact.improving import Improver
 from studio_planner.planning.exact.lanes import lanes_of
 from studio_planner.planning.exact.part import Parts
-from studio_planner.planning.exact.whole import Whole
+from studio_planner.planning.exact.whole import Whole, leaves_nothing_out
 from studio_planner.planning.problem import build_chains
 from studio_planner.planning.rounds import Pass
 from studio_planner.planning.solver import Search
@@ -30,11 +30,9 @@ if TYPE_CHECKING:
 _AT_ONCE = 2
 """Searches beside each other: what two cores can do."""
 
-_WHOLE_COATS = 130
-"""New coats up to which one of them looks at the studio as a whole."""
-
-_AT_ONCE_COATS, _PATIENCE = 48, 4.0
-"""Above so many coats it begins after some seconds: its model takes long to be made."""
+_FEW_COATS, _WHOLE_COATS, _LONG = 48, 130, 8.0
+"""New coats up to which one of them looks at the studio as a whole: in a short search, and in
+one of more than so many seconds."""
 
 _GLANCE = 0.1
 """Seconds between two looks at what was found."""
@@ -97,7 +95,7 @@ class PlanSearch:
             by_parts()
 
         if effort.steps is None:
-            self._beside([as_a_whole, *[by_parts] * (_AT_ONCE - 1)], told)
+            self._beside([as_a_whole, *[by_parts] * (_AT_ONCE - 1)], end, told)
         else:
             by_parts()
             told(self)
@@ -119,14 +117,20 @@ class PlanSearch:
         )
 
     def _beside(
-        self, searches: list[Callable[[], None]], told: Callable[[PlanSearch], None]
+        self,
+        searches: list[Callable[[], None]],
+        end: float,
+        told: Callable[[PlanSearch], None],
     ) -> None:
-        """Let searches run beside each other, and tell of what they find."""
+        """Let searches run beside each other, and tell of what they find.
+
+        They look at the time between their steps; who is not done at the end is left behind.
+        """
         threads = [Thread(target=search, daemon=True) for search in searches]
         for thread in threads:
             thread.start()
         known = self.best.goals
-        while threads:
+        while threads and monotonic() < end + _GLANCE:
             threads[0].join(_GLANCE)
             threads = [thread for thread in threads if thread.is_alive()]
             if self.best.goals != known:
@@ -134,12 +138,11 @@ class PlanSearch:
                 told(self)
 
     def _may_be_whole(self, seconds: float) -> bool:
-        """Whether the whole studio can be looked at; when it is large, after a while."""
+        """Whether it can be worth while to look at the studio as a whole."""
         lanes = self.best.standing.lanes
         coats = sum(len(lane.chain.tasks) - lane.chain.first for lane in lanes)
-        if coats <= _AT_ONCE_COATS:
-            return True
-        return coats <= _WHOLE_COATS and seconds > 2 * _PATIENCE
+        most = _FEW_COATS if seconds < _LONG else _WHOLE_COATS
+        return coats <= most and leaves_nothing_out(self.best)
 
 
 def _left_out(pieces: Iterable[Piece], standing: Standing) -> bool:

@@ -16,19 +16,18 @@ if TYPE_CHECKING:
 
     from studio_planner.craft.plans import Goal
     from studio_planner.planning.exact.best_so_far import BestSoFar
-    from studio_planner.planning.solver import Answer, Search
+    from studio_planner.planning.solver import Search
 
 _SHARE = 0.6
 """The share of the time left that one goal may take, so that some is left for the next."""
 
 
 class Whole:
-    """The studio as one model."""
+    """The studio as one model that leaves nothing out."""
 
     def __init__(self, best: BestSoFar) -> None:
         """Start from the best plan so far; others may make it better meanwhile."""
         self._best = best
-        self._exact = leaves_nothing_out(best)
 
     def solve(self, end: float, search: Search, over: Callable[[], bool]) -> None:
         """Make each goal small in turn, until the monotonic clock says `end`.
@@ -37,17 +36,15 @@ class Whole:
         follow: their bounds would hold for nothing.
         """
         for goal in IN_ORDER:
-            left = end - monotonic()
             if goal in self._best.met:
                 continue
-            if over() or left <= 0:
+            if over():
                 return
-            seconds = left if goal is IN_ORDER[-1] else _SHARE * left
-            self._aim(goal, replace(search, seconds=seconds))
+            self._aim(goal, search, end)
             if goal not in self._best.met:
                 return
 
-    def _aim(self, goal: Goal, search: Search) -> None:
+    def _aim(self, goal: Goal, search: Search, end: float) -> None:
         standing = self._best.standing
         lanes = frozenset(range(len(standing.lanes)))
         freedom = Freedom(lanes, all_mixes=True, to_prove=True)
@@ -59,17 +56,18 @@ class Whole:
             draft.model.at_least(values[before], quantity_of(draft, before))
         draft.model.hint(Hints(draft).values.values())
         draft.model.aim(quantity_of(draft, goal))
-        answer = draft.model.solve(search)
+        left = end - monotonic()
+        if left <= 0:
+            return
+        seconds = left if goal is IN_ORDER[-1] else _SHARE * left
+        answer = draft.model.solve(replace(search, seconds=seconds))
         found = AnswerReader(draft, answer).lanes() if answer.found else None
         with self._best.lock:
             if found is not None:
                 after = self._best.parts.put_back(self._best.standing, lanes, found)
                 self._best.offer(after)
-            self._bound(goal, answer)
-
-    def _bound(self, goal: Goal, answer: Answer) -> None:
-        if self._exact and answer.bound is not None:
-            self._best.bound(goal, answer.bound)
+            if answer.bound is not None:
+                self._best.bound(goal, answer.bound)
 
 
 def leaves_nothing_out(best: BestSoFar) -> bool:
