@@ -45,6 +45,12 @@ class Windows:
         self._means = means
         self._asked = asked
         self._own = own
+        places = {
+            *own.fixed_place.values(),
+            *(one for row in own.places.values() for one in row),
+        }
+        self._moves = not places <= {means.edges.rest}
+        """Whether the piece may be moved: then coats go on curing wherever later ones stand."""
 
     @property
     def _chain(self) -> Chain:
@@ -92,7 +98,8 @@ class Windows:
     def _packs(self, index: int, slot: int | None) -> int:
         task = self._chain.tasks[index]
         ends = self._reaches.grid.up(self._second(index, slot) + task.block)
-        if index not in self._asked.gates:
+        last = index + 1 == len(self._chain.tasks)
+        if index not in self._asked.gates or (self._moves and not last):
             return ends
         return max(ends, self._slot(index, slot, not_before(self._asked.gates[index])))
 
@@ -109,6 +116,8 @@ class Windows:
     def _joins(self, later: int, index: int, slot: int | None) -> int:
         """The first slot at which one of the allowed joints opens."""
         above = self._chain.tasks[later]
+        if self._moves and later > index + 1:
+            return 0
         found = [
             0 if window.opens is None else self._slot(index, slot, window.opens)
             for _, window in self._asked.joinings(above, (above.block,))
