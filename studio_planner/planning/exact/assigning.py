@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from studio_planner.planning.chain_times import Ground
+from studio_planner.planning.exact.left_lying import held_spots
 from studio_planner.planning.placements import Laid, Packed, Placement
 
 if TYPE_CHECKING:
@@ -31,11 +32,13 @@ class _Need:
     whom: tuple[object, ...]
     among: tuple[str, ...]
     had: str
+    fact: bool = False
+    """Whether it is so already, and cannot fail."""
 
 
 def assigned(frame: Frame, roughs: Sequence[Rough]) -> list[Placement] | None:
     """Placements for all lanes at once; None when spots or people do not suffice after all."""
-    spots = _given(_spot_needs(frame, roughs))
+    spots = _given([*_left_lying(frame, roughs), *_spot_needs(frame, roughs)])
     people = _given(_hand_needs(roughs))
     if spots is None or people is None:
         return None
@@ -54,16 +57,23 @@ def _given(needs: Iterable[_Need]) -> dict[tuple[object, ...], str] | None:
     given: dict[tuple[object, ...], str] = {}
     for need in sorted(needs, key=lambda one: (one.start, one.end)):
         free = [key for key in need.among if free_from.get(key, need.start) <= need.start]
-        if not free:
+        if not free and not need.fact:
             return None
-        longest_busy = max(free, key=lambda key: free_from.get(key, 0))
+        longest_busy = max(free or need.among, key=lambda key: free_from.get(key, 0))
         chosen = need.had if need.had in free else longest_busy
-        free_from[chosen] = need.end
+        free_from[chosen] = max(need.end, free_from.get(chosen, need.end))
         given[need.whom] = chosen
     return given
 
 
 # Spots
+
+
+def _left_lying(frame: Frame, roughs: Sequence[Rough]) -> Iterator[_Need]:
+    """What is poured of pieces that are in none of the lanes."""
+    there = {piece.key for rough in roughs for piece in rough.chain.pieces}
+    for number, (spot, start, end) in enumerate(held_spots(frame, there)):
+        yield _Need(start, end, ("left", number), (spot,), spot, fact=True)
 
 
 def _spot_needs(frame: Frame, roughs: Sequence[Rough]) -> Iterator[_Need]:
@@ -78,6 +88,7 @@ def _spot_needs(frame: Frame, roughs: Sequence[Rough]) -> Iterator[_Need]:
                     whom=(at, first, piece),
                     among=(had,) if fixed else rough.spots[first].spots,
                     had=had,
+                    fact=fixed,
                 )
                 del last
 

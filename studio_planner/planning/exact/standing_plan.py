@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from studio_planner.planning.exact.answers import Rough, Work
 from studio_planner.planning.exact.choices import is_wet
 from studio_planner.planning.exact.lanes import Lane, Settled
+from studio_planner.planning.exact.left_lying import held_spots, placed_pieces, wet_lying
 
 if TYPE_CHECKING:
     from collections.abc import Collection, Iterable, Sequence
@@ -48,6 +49,10 @@ class Takings:
         for at, lane in enumerate(lanes):
             if at not in free and lane.placed is not None:
                 self._add(settled, self._of(lane, lane.placed)[1])
+        there = placed_pieces(lanes, free)
+        for spot, start, end in held_spots(self._frame, there):
+            settled.spots.setdefault(spot, []).append((start, end))
+        settled.wet += wet_lying(self._frame, there)
         for person, spans in settled.hands.items():
             # Coats of one mix are one block.
             settled.hands[person] = sorted(set(spans))
