@@ -1,0 +1,49 @@
+"""Solving processes that break down in several ways; each runs in a process of its own."""
+
+from __future__ import annotations
+
+import os
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
+from studio_planner.planning.quick import quick_plan
+
+if TYPE_CHECKING:
+    from multiprocessing.connection import Connection
+
+    from studio_planner.craft.plans import Plan
+    from studio_planner.planning.solving import Request
+
+MARK = 77
+"""The grid of plans that are sent from here, to tell them from others."""
+
+
+def ends_at_once(connection: Connection, request: Request) -> None:
+    """End without a word."""
+    del connection, request
+    os._exit(3)
+
+
+def aborts_after_a_plan(connection: Connection, request: Request) -> None:
+    """Send a plan, then end as a solver does that finds itself broken."""
+    connection.send(_plan(request))
+    os._exit(134)
+
+
+def works_the_second_time(connection: Connection, request: Request) -> None:
+    """End without a word the first time, and send a plan the second."""
+    if request.seed == 0:
+        os._exit(3)
+    connection.send(_plan(request))
+    connection.send(None)
+
+
+def raises(connection: Connection, request: Request) -> None:
+    """Fail as Python does."""
+    connection.close()
+    raise SystemExit(request.seed + 1)
+
+
+def _plan(request: Request) -> Plan:
+    plan = quick_plan(request.studio, request.now, request.until)
+    return replace(plan, grid_minutes=MARK)
