@@ -85,7 +85,9 @@ class PlanSearch:
 
         def by_parts() -> None:
             while not over() and (effort.steps is None or improver.steps < effort.steps):
-                seconds = min(_STEP_SECONDS, max(0.05, end - monotonic()))
+                left = max(0.05, end - monotonic())
+                # Steps that are to be repeated end by the solver's own count alone.
+                seconds = min(_STEP_SECONDS, left) if effort.steps is None else left
                 improver.step(seconds, _STEP_WORK)
 
         def as_a_whole() -> None:

@@ -32,7 +32,7 @@ def _sanded_at_once(search: PlanSearch) -> bool:
 def test_a_quick_plan_fixed_by_its_hints_is_an_answer_of_the_model() -> None:
     seen: Counter[str] = Counter()
 
-    @settings(suppress_health_check=list(HealthCheck), max_examples=examples(20))
+    @settings(suppress_health_check=list(HealthCheck), max_examples=examples(12))
     @given(studios())
     def judge(situation: Situation) -> None:
         search = search_of(situation.studio, situation.start)
@@ -51,7 +51,7 @@ def test_a_quick_plan_fixed_by_its_hints_is_an_answer_of_the_model() -> None:
 
 
 def test_each_lane_of_a_quick_plan_may_stay_while_all_others_do() -> None:
-    @settings(suppress_health_check=list(HealthCheck), max_examples=examples(8))
+    @settings(suppress_health_check=list(HealthCheck), max_examples=examples(5))
     @given(studios())
     def judge(situation: Situation) -> None:
         search = search_of(situation.studio, situation.start)
