@@ -7,8 +7,8 @@ from enum import Enum
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import NoPlanPossible
-from studio_planner.planning.clockwork import Clockworks
-from studio_planner.planning.kept_plan import KeptPlan, plan_that_counts
+from studio_planner.planning.clocks.clockwork import Clockworks
+from studio_planner.planning.keeping.kept_plan import KeptPlan, plan_that_counts
 from studio_planner.planning.problem import build_chains
 from studio_planner.planning.rounds import Rounds
 from studio_planner.planning.worth import starts_of

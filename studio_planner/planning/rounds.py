@@ -7,14 +7,14 @@ from dataclasses import dataclass, replace
 from datetime import UTC, datetime, timedelta
 from typing import TYPE_CHECKING
 
-from studio_planner.planning.chain_times import Means
-from studio_planner.planning.placements import Placement, hold_poured
-from studio_planner.planning.placing import Placer, Stuck
-from studio_planner.planning.repairing import Repair
-from studio_planner.planning.replanning import KeepingRound
+from studio_planner.planning.keeping.repairing import Repair
+from studio_planner.planning.keeping.replanning import KeepingRound
+from studio_planner.planning.placing.chain_times import Means
+from studio_planner.planning.placing.placements import Placement, hold_poured
+from studio_planner.planning.placing.placer import Placer, Stuck
+from studio_planner.planning.placing.workshop import Workshop
 from studio_planner.planning.spans import grid_up
-from studio_planner.planning.why_stuck import why_stuck
-from studio_planner.planning.workshop import Workshop
+from studio_planner.planning.stuck.why_stuck import why_stuck
 from studio_planner.planning.worth import Worth, goals_of, worth_of
 from studio_planner.planning.writing import written_plan
 from studio_planner.science.stages import Edge, Stage
@@ -25,10 +25,10 @@ if TYPE_CHECKING:
     from studio_planner.craft.plans import Plan, Unplanned
     from studio_planner.craft.studio import Studio
     from studio_planner.craft.timing import Timing
-    from studio_planner.planning.clockwork import Clockworks
-    from studio_planner.planning.kept_plan import KeptPlan
+    from studio_planner.planning.clocks.clockwork import Clockworks
+    from studio_planner.planning.keeping.kept_plan import KeptPlan
+    from studio_planner.planning.keeping.repairing import Kept
     from studio_planner.planning.problem import Chain
-    from studio_planner.planning.repairing import Kept
     from studio_planner.planning.worth import Starts
 
 _A_WEEK = 7 * 86_400.0

@@ -10,7 +10,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterable, Mapping, Sequence
 
     from studio_planner.craft.plans import Plan
-    from studio_planner.planning.placements import Placement
+    from studio_planner.planning.placing.placements import Placement
 
 MOVED_SECONDS = 30 * 60
 """A pour that starts up to so much earlier or later than before has not been moved."""

@@ -17,7 +17,8 @@ from studio_planner.craft.plans import (
     StepKind,
     Window,
 )
-from studio_planner.planning.chain_times import (
+from studio_planner.planning.clocks.stage_times import ALWAYS
+from studio_planner.planning.placing.chain_times import (
     Allow,
     ChainTimes,
     Ground,
@@ -25,7 +26,6 @@ from studio_planner.planning.chain_times import (
     standing,
 )
 from studio_planner.planning.problem import gate_coats, gate_stage
-from studio_planner.planning.stage_times import ALWAYS
 from studio_planner.planning.worth import mix_label
 from studio_planner.science.stages import Edge, Stage
 
@@ -36,9 +36,9 @@ if TYPE_CHECKING:
     from studio_planner.craft.pieces import Piece
     from studio_planner.craft.plans import Unplanned
     from studio_planner.craft.studio import Studio
-    from studio_planner.planning.chain_times import PlacedJoint
-    from studio_planner.planning.placements import Placement
-    from studio_planner.planning.placing import Placer
+    from studio_planner.planning.placing.chain_times import PlacedJoint
+    from studio_planner.planning.placing.placements import Placement
+    from studio_planner.planning.placing.placer import Placer
     from studio_planner.planning.problem import Chain
 
 _READY = (Stage.HANDLE, Stage.PRINT_FREE, Stage.FULL_CURE)

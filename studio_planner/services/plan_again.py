@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import NoPlanPossible
-from studio_planner.planning.promises import explain
+from studio_planner.planning.late.promises import explain
 from studio_planner.planning.quick import quick_plan
 from studio_planner.services.checking import CheckReport, checked
 

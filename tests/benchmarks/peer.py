@@ -30,7 +30,7 @@ from tests.benchmarks.steady_studio import plain, starts_of_plan, steady
 from tests.planning.benchmark_studios import START, benchmark_studio
 
 if TYPE_CHECKING:
-    from collections.abc import Callable, Sequence
+    from collections.abc import Sequence
     from typing import Any
 
     from studio_planner.craft.plans import Plan

@@ -8,7 +8,7 @@ from itertools import pairwise
 from time import process_time
 from typing import TYPE_CHECKING
 
-from studio_planner.planning.clockwork import Clockworks
+from studio_planner.planning.clocks.clockwork import Clockworks
 from studio_planner.planning.problem import build_chains
 from studio_planner.planning.rounds import Rounds
 from tests.benchmarks.plans_judging import Row

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.plans import Goal
 from studio_planner.planning.checker import check_plan
-from studio_planner.planning.clockwork import Clockworks
+from studio_planner.planning.clocks.clockwork import Clockworks
 from studio_planner.planning.quick import quick_plan
 from tests.benchmarks.plans_best_known import PLAN
 from tests.benchmarks.plans_solving import sharing_coats, solve, value

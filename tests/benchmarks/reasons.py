@@ -18,9 +18,9 @@ from datetime import timedelta
 from time import perf_counter
 from typing import TYPE_CHECKING
 
-from studio_planner.planning.promises import explain
+from studio_planner.planning.late.promises import explain
+from studio_planner.planning.late.trials import is_late
 from studio_planner.planning.quick import quick_plan
-from studio_planner.planning.trials import is_late
 from tests.planning.benchmark_studios import START, make_studio
 
 if TYPE_CHECKING:

@@ -21,7 +21,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.plans import Goal
 from studio_planner.planning.checker import check_plan
-from studio_planner.planning.clockwork import Clockworks
+from studio_planner.planning.clocks.clockwork import Clockworks
 from studio_planner.planning.quick import quick_plan
 from tests.planning.benchmark_studios import START, make_studio
 from tests.planning.happenings import HAPPENINGS

@@ -16,10 +16,10 @@ from studio_planner.craft.pieces import Colour
 from studio_planner.craft.places import PatternPoint
 from studio_planner.craft.plans import StepKind
 from studio_planner.craft.timing import Timing
-from studio_planner.planning.edges import Edges
+from studio_planner.planning.clocks.edges import Edges
+from studio_planner.planning.clocks.stage_times import ALWAYS
 from studio_planner.planning.problem import build_chains, gate_coats, gate_stage
 from studio_planner.planning.spans import GRID
-from studio_planner.planning.stage_times import ALWAYS
 from tests.benchmarks.plain_studio import Bound, PlainCoat, PlainOrder, PlainPiece, PlainStudio
 
 if TYPE_CHECKING:

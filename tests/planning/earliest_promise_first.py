@@ -9,8 +9,8 @@ from __future__ import annotations
 import math
 from typing import TYPE_CHECKING
 
-from studio_planner.planning.clockwork import Clockworks
-from studio_planner.planning.placements import Placement
+from studio_planner.planning.clocks.clockwork import Clockworks
+from studio_planner.planning.placing.placements import Placement
 from studio_planner.planning.problem import build_chains
 from studio_planner.planning.rounds import Rounds
 from studio_planner.planning.worth import worth_of

@@ -11,10 +11,10 @@ import pytest
 from studio_planner.craft.log import Poured
 from studio_planner.craft.pieces import CoatKind, Colour, Joint
 from studio_planner.planning.checker import check_plan
-from studio_planner.planning.clockwork import Clockworks
-from studio_planner.planning.fewer_coats import fewer_coats
+from studio_planner.planning.clocks.clockwork import Clockworks
+from studio_planner.planning.late.fewer_coats import fewer_coats
+from studio_planner.planning.late.trials import Trials
 from studio_planner.planning.quick import quick_plan
-from studio_planner.planning.trials import Trials
 from tests.planning.impossible_studios import START, board, coat, gilded, resin, small_studio
 
 if TYPE_CHECKING:

@@ -16,10 +16,10 @@ from studio_planner.craft.orders import Courier, Order, Promise
 from studio_planner.craft.pieces import UNDERSIDE, Coat, CoatKind, Joint, Material, Piece
 from studio_planner.planning import quick
 from studio_planner.planning.checker import check_plan
-from studio_planner.planning.promises import explain
+from studio_planner.planning.late.promises import explain
 from studio_planner.planning.quick import quick_plan
 from studio_planner.planning.rounds import Rounds
-from studio_planner.planning.why_stuck import CROWDED
+from studio_planner.planning.stuck.why_stuck import CROWDED
 from studio_planner.science.stages import Stage
 from tests.planning.impossible_studios import (
     RESIN_HOURS,

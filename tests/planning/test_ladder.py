@@ -15,12 +15,12 @@ from studio_planner.craft.hands import WorkHours
 from studio_planner.craft.orders import Gate, Order
 from studio_planner.craft.pieces import CoatKind
 from studio_planner.planning.checker import check_plan
-from studio_planner.planning.clockwork import Clockworks
-from studio_planner.planning.fitting import Fitter, merged
-from studio_planner.planning.ladder import Ladder, Rung
-from studio_planner.planning.promises import explain
+from studio_planner.planning.clocks.clockwork import Clockworks
+from studio_planner.planning.late.fitting import Fitter, merged
+from studio_planner.planning.late.ladder import Ladder, Rung
+from studio_planner.planning.late.promises import explain
+from studio_planner.planning.late.trials import is_late
 from studio_planner.planning.quick import quick_plan
-from studio_planner.planning.trials import is_late
 from studio_planner.science.stages import Stage
 from tests.planning.impossible_studios import (
     RESIN_HOURS,

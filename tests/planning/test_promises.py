@@ -17,13 +17,13 @@ from studio_planner.craft.hands import WorkHours
 from studio_planner.craft.orders import Gate, Promise
 from studio_planner.craft.places import PatternPoint, PlaceKind
 from studio_planner.craft.products import SheetPoint
-from studio_planner.planning import what_if
 from studio_planner.planning.checker import check_plan
-from studio_planner.planning.clockwork import Clockworks
-from studio_planner.planning.promises import explain
+from studio_planner.planning.clocks.clockwork import Clockworks
+from studio_planner.planning.late import what_if
+from studio_planner.planning.late.promises import explain
+from studio_planner.planning.late.trials import Trials, is_late, plan_worth
+from studio_planner.planning.late.what_if import Tried
 from studio_planner.planning.quick import quick_plan
-from studio_planner.planning.trials import Trials, is_late, plan_worth
-from studio_planner.planning.what_if import Tried
 from studio_planner.science.air import dew_point
 from studio_planner.science.stages import Stage
 from tests.planning.benchmark_studios import START, make_studio
@@ -42,7 +42,7 @@ if TYPE_CHECKING:
 
     from studio_planner.craft.plans import Outcome, Plan
     from studio_planner.craft.studio import Studio
-    from studio_planner.planning.trials import Trial
+    from studio_planner.planning.late.trials import Trial
 
 
 def one_order(days: int, *pieces: int) -> Studio:

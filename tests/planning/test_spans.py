@@ -5,7 +5,7 @@ from __future__ import annotations
 from hypothesis import given
 from hypothesis import strategies as st
 
-from studio_planner.planning.free_time import FreeTime
+from studio_planner.planning.placing.free_time import FreeTime
 from studio_planner.planning.spans import (
     GRID,
     Stretches,

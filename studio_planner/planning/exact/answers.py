@@ -6,8 +6,8 @@ from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, TypeVar
 
 from studio_planner.craft.pieces import Joint
-from studio_planner.planning.chain_times import ChainTimes, Ground, PlacedJoint
 from studio_planner.planning.exact.frame import ALL_JOINTS
+from studio_planner.planning.placing.chain_times import ChainTimes, Ground, PlacedJoint
 
 if TYPE_CHECKING:
     from collections.abc import Sequence

@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from studio_planner.planning.chain_times import narrow_windows
 from studio_planner.planning.exact.reaches import Reach, not_after, not_before
+from studio_planner.planning.placing.chain_times import narrow_windows
 from studio_planner.planning.problem import gate_coats, gate_stage
 from studio_planner.science.stages import Edge, Stage
 
@@ -15,7 +15,7 @@ if TYPE_CHECKING:
 
     from studio_planner.craft.products import Product
     from studio_planner.craft.studio import Studio
-    from studio_planner.planning.chain_times import Allow
+    from studio_planner.planning.placing.chain_times import Allow
     from studio_planner.planning.problem import Chain, Task
 
 

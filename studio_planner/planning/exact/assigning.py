@@ -9,9 +9,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from studio_planner.planning.chain_times import Ground
 from studio_planner.planning.exact.left_lying import held_spots
-from studio_planner.planning.placements import Laid, Packed, Placement
+from studio_planner.planning.placing.chain_times import Ground
+from studio_planner.planning.placing.placements import Laid, Packed, Placement
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator, Sequence

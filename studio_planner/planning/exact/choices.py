@@ -20,8 +20,8 @@ if TYPE_CHECKING:
 
     from studio_planner.craft.pieces import Material, Piece
     from studio_planner.craft.studio import Studio
-    from studio_planner.planning.chain_times import Means
     from studio_planner.planning.exact.grid import Grid
+    from studio_planner.planning.placing.chain_times import Means
     from studio_planner.planning.problem import Task
 
 

@@ -5,19 +5,19 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from studio_planner.planning.chain_times import Allow
 from studio_planner.planning.exact.asked import Asked
 from studio_planner.planning.exact.choices import Choices
 from studio_planner.planning.exact.grid import Grid
 from studio_planner.planning.exact.promised import Promised
 from studio_planner.planning.exact.reaches import Reaches
+from studio_planner.planning.placing.chain_times import Allow
 from studio_planner.planning.spans import GRID
 
 if TYPE_CHECKING:
     from studio_planner.craft.orders import Order
     from studio_planner.craft.studio import Studio
-    from studio_planner.planning.chain_times import Means
-    from studio_planner.planning.placements import Finisher
+    from studio_planner.planning.placing.chain_times import Means
+    from studio_planner.planning.placing.placements import Finisher
     from studio_planner.planning.problem import Chain
     from studio_planner.planning.worth import Starts
 

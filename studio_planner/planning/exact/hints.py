@@ -13,7 +13,7 @@ if TYPE_CHECKING:
     from studio_planner.planning.exact.choices import AlikeHands
     from studio_planner.planning.exact.draft import Draft, LaneUnknowns, WorkUnknowns
     from studio_planner.planning.exact.unknowns import CoatUnknowns
-    from studio_planner.planning.placements import Placement
+    from studio_planner.planning.placing.placements import Placement
     from studio_planner.planning.solver import Flag, Quantity, Unknown
 
 

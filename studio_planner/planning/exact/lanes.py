@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass, field, replace
 from typing import TYPE_CHECKING
 
-from studio_planner.planning.chain_times import Ground
-from studio_planner.planning.placements import Laid, Placement
+from studio_planner.planning.placing.chain_times import Ground
+from studio_planner.planning.placing.placements import Laid, Placement
 from studio_planner.planning.worth import mix_label
 
 if TYPE_CHECKING:

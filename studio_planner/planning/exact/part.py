@@ -26,7 +26,7 @@ if TYPE_CHECKING:
     from studio_planner.planning.exact.answers import Rough
     from studio_planner.planning.exact.asked import Asked
     from studio_planner.planning.exact.rooms import LaneRoom
-    from studio_planner.planning.placements import Placement
+    from studio_planner.planning.placing.placements import Placement
 
 
 @dataclass(frozen=True, slots=True)

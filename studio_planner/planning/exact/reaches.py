@@ -5,15 +5,15 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from studio_planner.planning.clocks.stage_times import ALWAYS
 from studio_planner.planning.exact.lines import Line, pieces_of
-from studio_planner.planning.stage_times import ALWAYS
 from studio_planner.science.stages import Edge, Stage
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterator, Sequence
 
     from studio_planner.craft.products import Product
-    from studio_planner.planning.edges import Edges
+    from studio_planner.planning.clocks.edges import Edges
     from studio_planner.planning.exact.grid import Grid
 
 MINUTE = 60

@@ -16,7 +16,7 @@ if TYPE_CHECKING:
     from studio_planner.planning.exact.choices import AlikeHands, AlikeSpots
     from studio_planner.planning.exact.frame import Frame
     from studio_planner.planning.exact.lanes import Spans
-    from studio_planner.planning.placements import Placement
+    from studio_planner.planning.placing.placements import Placement
 
 
 _MOST_KNOWN = 2000

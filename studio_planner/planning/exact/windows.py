@@ -17,9 +17,9 @@ from studio_planner.science.stages import Stage
 if TYPE_CHECKING:
     from collections.abc import Callable, Mapping, Sequence
 
-    from studio_planner.planning.chain_times import Means
     from studio_planner.planning.exact.asked import Asked
     from studio_planner.planning.exact.reaches import Reaches
+    from studio_planner.planning.placing.chain_times import Means
     from studio_planner.planning.problem import Chain
     from studio_planner.planning.spans import Stretches
 

@@ -19,7 +19,7 @@ if TYPE_CHECKING:
 
     from studio_planner.planning.exact.answers import Rough
     from studio_planner.planning.exact.frame import Frame
-    from studio_planner.planning.placements import Placement
+    from studio_planner.planning.placing.placements import Placement
 
 
 def _roughs(pieces: int) -> tuple[Frame, list[Rough], Sequence[Placement]]:

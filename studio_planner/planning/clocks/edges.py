@@ -1,0 +1,124 @@
+"""The stage times of a chain's coats in the place they stand in, on the safe side."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.products import ProductKind
+from studio_planner.planning.clocks.stage_times import AtOnce, NotAfter, NotBefore
+from studio_planner.planning.problem import handle_stage
+from studio_planner.planning.spans import GRID, grid_down
+from studio_planner.science.clocks import reached_through
+from studio_planner.science.stages import Edge
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+
+    from studio_planner.craft.products import Product
+    from studio_planner.craft.timing import Timing
+    from studio_planner.science.clocks import StageClock
+    from studio_planner.science.stages import Stage
+
+_LOOK_BACK = 60 * 86_400
+
+
+class _Moving:
+    """A clock for a place that a piece leaves at *handle* to rest in the room."""
+
+    def __init__(self, here: StageClock, rest: StageClock, handle: StageClock) -> None:
+        self._here, self.rest, self._handle = here, rest, handle
+
+    def reached(self, spread: float) -> float | None:
+        """When the stage is reached: here until handle, then in the room."""
+        leaves = self._handle.reached(spread)
+        if leaves is None:
+            return self._here.reached(spread)
+        return reached_through([(self._here, spread), (self.rest, leaves)])
+
+    def start_for(self, by: float) -> float | None:
+        """The latest grid start that has reached it by `by`, found by halving."""
+        low, high = grid_down(by) - _LOOK_BACK, grid_down(by)
+        if not self._by(low, by):
+            return None
+        while high - low > GRID:
+            middle = grid_down((low + high) / 2)
+            low, high = (middle, high) if self._by(middle, by) else (low, middle)
+        return float(low)
+
+    def _by(self, start: int, by: float) -> bool:
+        when = self.reached(start)
+        return when is not None and when <= by
+
+
+class Edges:
+    """Every stage time that planning asks for; one per stage, product, place and edge."""
+
+    def __init__(self, timing: Timing) -> None:
+        """Use the studio's clocks."""
+        self._timing = timing
+        rest = timing.studio.resting_place
+        self.rest = timing.studio.places[0].key if rest is None else rest.key
+        self._before: dict[tuple[str, str, Stage, Edge], NotBefore | None] = {}
+        self._handle: dict[tuple[str, str], NotBefore] = {}
+        self._after: dict[tuple[str, str, Stage, Edge], NotAfter | None] = {}
+
+    def not_before(
+        self, product: Product, place: str, stage: Stage, edge: Edge = Edge.LATE
+    ) -> NotBefore | None:
+        """When a stage opens; None when the sheet lacks it."""
+        key = (product.key, place, stage, edge)
+        if key not in self._before:
+            clock = self._clock(product, place, stage, edge)
+            self._before[key] = None if clock is None else NotBefore(clock)
+        return self._before[key]
+
+    def not_after(
+        self, product: Product, place: str, stage: Stage, edge: Edge = Edge.EARLY
+    ) -> NotAfter | None:
+        """When a stage closes; None when the sheet lacks it."""
+        key = (product.key, place, stage, edge)
+        if key not in self._after:
+            clock = self._clock(product, place, stage, edge)
+            self._after[key] = None if clock is None else NotAfter(clock)
+        return self._after[key]
+
+    def handle(self, product: Product, place: str) -> NotBefore:
+        """When a coat has safely reached handle, or the next later stage on its sheet.
+
+        Leaf, and size that knows no such stage, are there at once; size keeps its spot all the
+        same until the next coat.
+        """
+        stage = handle_stage(product)
+        key = (product.key, place)
+        if key not in self._handle:
+            clock = None
+            if stage is not None:
+                clock = self._timing.clock(product, place, stage, Edge.LATE)
+            self._handle[key] = AtOnce() if clock is None else NotBefore(clock)
+        return self._handle[key]
+
+    def along(
+        self, product: Product, stage: Stage, edge: Edge, legs: Sequence[tuple[str, int]]
+    ) -> float | None:
+        """When a stage is reached along an itinerary of places; None when never.
+
+        Also None when the sheet lacks the stage.
+        """
+        clocks = [
+            (self._timing.clock(product, place, stage, edge), since) for place, since in legs
+        ]
+        known = [(clock, float(since)) for clock, since in clocks if clock is not None]
+        return reached_through(known) if len(known) == len(legs) else None
+
+    def _clock(
+        self, product: Product, place: str, stage: Stage, edge: Edge
+    ) -> StageClock | _Moving | None:
+        here = self._timing.clock(product, place, stage, edge)
+        rest = self._timing.clock(product, self.rest, stage, edge)
+        if here is None or rest is None or place == self.rest:
+            return here
+        handle = handle_stage(product)
+        if handle is None:
+            return rest if product.kind is ProductKind.LEAF else here
+        leaves = self._timing.clock(product, place, handle, Edge.LATE)
+        return here if leaves is None else _Moving(here, rest, leaves)

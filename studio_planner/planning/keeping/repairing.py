@@ -1,0 +1,250 @@
+"""Repairs a round that keeps a plan where an order fares worse than it has to, with few moves.
+
+The chains of one late order are let go together with those that are in their way; all others
+stay where they are. The late ones are placed first, then the others as near to their old starts
+as they fit. What is better in the goals' order is taken, and the next late order is tried.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from studio_planner.planning.keeping.keeper import Keeper
+from studio_planner.planning.keeping.shared_mixes import labels_of
+from studio_planner.planning.placing.placements import Placement
+
+if TYPE_CHECKING:
+    from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, Sequence
+
+    from studio_planner.craft.studio import Studio
+    from studio_planner.planning.keeping.kept_plan import KeptPlan
+    from studio_planner.planning.keeping.shared_mixes import SharedMix
+    from studio_planner.planning.placing.placer import Placer, Stuck
+    from studio_planner.planning.problem import Chain
+    from studio_planner.planning.worth import Worth
+
+_WORK = 40
+"""Chains placed again at the most; not seconds: the same studio always gets the same plan."""
+
+_BOOKED_FOR_ONE = 20
+"""How many chains are booked where they are in the time that it takes to place one."""
+
+_DEPTH = 2
+
+
+@dataclass(frozen=True, slots=True)
+class Kept:
+    """A round that keeps a plan: what is placed, what is stuck, and the mixes still shared.
+
+    `freed` are the chains that were placed again for it.
+    """
+
+    placed: tuple[Placement, ...]
+    stuck: tuple[Stuck, ...]
+    mixes: tuple[SharedMix, ...]
+    freed: frozenset[str] = frozenset()
+
+
+class Repair:
+    """Frees late orders one after another as long as that makes a round better."""
+
+    def __init__(
+        self,
+        studio: Studio,
+        kept: KeptPlan,
+        fresh: Callable[[], Placer],
+        worth: Callable[[Sequence[Placement], Sequence[Stuck]], Worth],
+    ) -> None:
+        """Work with fresh placers on a workshop that holds nothing but what is poured."""
+        self._studio = studio
+        self._kept = kept
+        self._fresh = fresh
+        self._worth = worth
+
+    def repaired(self, found: Kept, wanted: Mapping[str, float]) -> Kept:
+        """A round at least as good.
+
+        `wanted` are weighted hours by which each order may be late; it is tried for those that
+        are later.
+        """
+        best, worth = found, self._worth(found.placed, found.stuck)
+        tried: set[str] = set()
+        work = _WORK
+        while work > 0:
+            order = self._worst(best, wanted, tried)
+            if order is None:
+                break
+            tried.add(order)
+            for other in self._tries(best, order, wanted):
+                work -= 1 + len(other.placed) // _BOOKED_FOR_ONE + len(other.freed)
+                now = self._worth(other.placed, other.stuck)
+                if now < worth:
+                    best, worth = other, now
+                    tried.clear()
+                    break
+                if work <= 0:
+                    break
+        return best
+
+    def _tries(self, found: Kept, order: str, wanted: Mapping[str, float]) -> Iterator[Kept]:
+        """An order let go; then once more, with those that gave way to it where they were."""
+        gave_way: set[str] = set()
+        first: set[str] = set()
+        for other in self._let_go(found, order, wanted, first):
+            gave_way |= other.freed
+            yield other
+        if gave_way - first:
+            yield from self._let_go(found, order, wanted, gave_way - first)
+
+    def _let_go(
+        self, found: Kept, order: str, wanted: Mapping[str, float], settled: set[str]
+    ) -> Iterator[Kept]:
+        """One order let go, then the one that fares worst for it, and so on."""
+        done: set[str] = set()
+        for _ in range(_DEPTH):
+            found = self._without_hindrance(found, order, wanted.get(order, 0.0), settled)
+            yield found
+            done.add(order)
+            following = self._worst(found, wanted, done)
+            if following is None:
+                return
+            order = following
+
+    def _without_hindrance(
+        self, found: Kept, order: str, wanted: float, settled: set[str]
+    ) -> Kept:
+        """The late chains of an order placed first.
+
+        Chains that are `settled` give no way; afterwards nor do these.
+        """
+        late = [
+            *(one.chain for one in found.stuck if _order(one.chain) == order),
+            *(
+                one.chain
+                for one in found.placed
+                if _order(one.chain) == order and any(self._misses(one, wanted))
+            ),
+        ]
+        keys = {_key(chain) for chain in late}
+        mixes = tuple(
+            mix for mix in found.mixes if not any(key in keys for key, _ in mix.members)
+        )
+        freed = keys | (self._in_the_way(found, late, keys, settled) - settled)
+        freed |= _fellows(freed, found.mixes)
+        settled |= keys
+        fixed = [one for one in found.placed if _key(one.chain) not in freed]
+        givers = [one.chain for one in found.placed if _key(one.chain) in freed - keys]
+        return self._placed_again(found, fixed, (late, givers), mixes)
+
+    def _misses(self, one: Placement, wanted: float) -> tuple[float, int]:
+        """The weighted hours that a chain is later than wanted, and the joints it has worse."""
+        joints = sum(one.score[1:3]) - sum(self._kept.joints(one.chain))
+        return max(0.0, one.score[0] - wanted), max(0, joints)
+
+    def _worst(
+        self, found: Kept, wanted: Mapping[str, float], tried: Collection[str]
+    ) -> str | None:
+        """The order furthest from what is wanted; one with a stuck piece goes before."""
+        misses = {_order(one.chain): (math.inf, 0) for one in found.stuck}
+        for one in found.placed:
+            key = _order(one.chain)
+            miss = self._misses(one, wanted.get(key, 0.0))
+            misses[key] = max(misses.get(key, miss), miss)
+        rows = {key: miss for key, miss in misses.items() if any(miss) and key not in tried}
+        return max(rows, key=lambda key: (rows[key], key), default=None)
+
+    def _in_the_way(
+        self,
+        found: Kept,
+        late: Iterable[Chain],
+        keys: Collection[str],
+        settled: Collection[str],
+    ) -> set[str]:
+        """Chains that work, or stand, where the late ones would beside settled ones alone."""
+        keeper = Keeper(self._studio, self._kept, self._fresh())
+        for one in found.placed:
+            if _key(one.chain) in settled and _key(one.chain) not in keys:
+                keeper.book(one)
+        takes: list[_Taken] = []
+        for chain in late:
+            alone = _own(keeper, chain)
+            if isinstance(alone, Placement):
+                keeper.book(alone)
+                takes += keeper.taken(alone)
+        return {
+            _key(one.chain)
+            for one in found.placed
+            if _key(one.chain) not in keys and _clash(keeper.taken(one), takes)
+        }
+
+    def _placed_again(
+        self,
+        found: Kept,
+        fixed: Iterable[Placement],
+        freed: tuple[Sequence[Chain], Sequence[Chain]],
+        mixes: tuple[SharedMix, ...],
+    ) -> Kept:
+        keeper = Keeper(self._studio, self._kept, self._fresh(), mixes)
+        placed = list(fixed)
+        for one in placed:
+            keeper.book(one)
+        stuck = [one for one in found.stuck if one.chain not in freed[0]]
+        late, givers = freed
+        for chain in (*late, *sorted(givers, key=self._begins)):
+            again = _own(keeper, chain)
+            if isinstance(again, Placement):
+                keeper.book(again)
+                placed.append(again)
+            else:
+                stuck.append(again)
+                if any(labels_of(chain, mixes)):
+                    # Half a mix is none: this try is over.
+                    return found
+        return Kept(tuple(placed), tuple(stuck), mixes, frozenset(map(_key, (*late, *givers))))
+
+    def _begins(self, chain: Chain) -> tuple[bool, int]:
+        starts = self._kept.starts_in(chain)
+        return (not starts, min(starts.values(), default=0))
+
+
+_Taken = tuple[str, int, int]
+"""Hands or a spot (its key), from when until when."""
+
+
+def _own(keeper: Keeper, chain: Chain) -> Placement | Stuck:
+    """A chain where it was, else with as few moves as can be."""
+    held = keeper.held(chain)
+    packed = keeper.packed(held) if isinstance(held, Placement) else None
+    if packed is not None and keeper.good(packed):
+        return packed
+    return keeper.moved(chain)
+
+
+def _clash(ones: Iterable[_Taken], others: Sequence[_Taken]) -> bool:
+    return any(
+        what == other and start < until and since < end
+        for what, start, end in ones
+        for other, since, until in others
+    )
+
+
+def _fellows(keys: Collection[str], mixes: Iterable[SharedMix]) -> set[str]:
+    """Chains that share mixes with others, and those that share with them."""
+    groups = [{key for key, _ in mix.members} for mix in mixes]
+    found = set(keys)
+    while True:
+        more = {key for group in groups if group & found for key in group} - found
+        if not more:
+            return found - set(keys)
+        found |= more
+
+
+def _key(chain: Chain) -> str:
+    return chain.pieces[0].key
+
+
+def _order(chain: Chain) -> str:
+    """What a chain belongs to: its order, or else itself."""
+    return _key(chain) if chain.order is None else chain.order.key

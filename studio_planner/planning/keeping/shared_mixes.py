@@ -1,0 +1,108 @@
+"""Mixes that coats of several chains of a kept plan share, and the blocks they make."""
+
+from __future__ import annotations
+
+import math
+from collections import defaultdict
+from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
+
+from studio_planner.planning.problem import coat_mass
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Sequence
+
+    from studio_planner.craft.studio import Studio
+    from studio_planner.planning.keeping.kept_plan import KeptPlan
+    from studio_planner.planning.problem import Chain, Task
+
+_A_GRAIN = 1e-6
+
+
+@dataclass(frozen=True, slots=True)
+class SharedMix:
+    """One mix of several chains: its name, the seconds of its block, and whose coats it is for.
+
+    `members` are the key of each chain's first piece and the position of its coat.
+    """
+
+    label: str
+    block: int
+    members: tuple[tuple[str, int], ...]
+
+
+def shared_mixes(
+    studio: Studio, kept: KeptPlan, chains: Sequence[Chain]
+) -> tuple[SharedMix, ...]:
+    """The mixes that chains share in a kept plan, and that may still be shared."""
+    poured_from: dict[int, list[tuple[Chain, int]]] = defaultdict(list)
+    for chain in chains:
+        for index in range(chain.first, len(chain.tasks)):
+            row = kept.coat(chain, index)
+            if row is not None:
+                poured_from[row.mix].append((chain, index))
+    return tuple(
+        SharedMix(
+            label=f"mix {number}",
+            block=_block(studio, rows),
+            members=tuple((chain.pieces[0].key, index) for chain, index in rows),
+        )
+        for number, rows in poured_from.items()
+        if len(rows) > 1 and _one_mix(studio, kept, rows)
+    )
+
+
+def _one_mix(studio: Studio, kept: KeptPlan, rows: list[tuple[Chain, int]]) -> bool:
+    """Tell whether coats that were planned together can still come out of one mix."""
+    tasks = [chain.tasks[index] for chain, index in rows]
+    planned = [kept.coat(chain, index) for chain, index in rows]
+    alike = {
+        (task.product.key, task.coat.colour_names, row.start if row else None)
+        for task, row in zip(tasks, planned, strict=True)
+    }
+    return len(alike) == 1 and _grams(studio, rows) <= tasks[0].product.mix_limit_g + _A_GRAIN
+
+
+def _grams(studio: Studio, rows: Iterable[tuple[Chain, int]]) -> float:
+    return sum(
+        coat_mass(studio, piece, chain.tasks[index].coat)
+        for chain, index in rows
+        for piece in chain.pieces
+    )
+
+
+def _block(studio: Studio, rows: list[tuple[Chain, int]]) -> int:
+    """Seconds of a block: set-up once for each mix, and the minutes of every single piece."""
+    coats = [chain.tasks[index].coat for chain, index in rows]
+    limit = rows[0][0].tasks[rows[0][1]].product.mix_limit_g
+    mixes = max(1, math.ceil((_grams(studio, rows) - _A_GRAIN) / limit))
+    counts = [sum(piece.count for piece in chain.pieces) for chain, _ in rows]
+    minutes = mixes * max(coat.setup_minutes for coat in coats)
+    each = zip(coats, counts, strict=True)
+    return 60 * (minutes + sum(coat.piece_minutes * count for coat, count in each))
+
+
+def labels_of(chain: Chain, mixes: Iterable[SharedMix]) -> tuple[str, ...]:
+    """The names of the mixes that a chain's coats share; empty when it shares none."""
+    key = chain.pieces[0].key
+    shared = {i: mix.label for mix in mixes for piece, i in mix.members if piece == key}
+    return tuple(shared.get(i, "") for i in range(len(chain.tasks))) if shared else ()
+
+
+def with_shared_blocks(chain: Chain, mixes: Iterable[SharedMix]) -> Chain:
+    """The chain with the blocks of the mixes that its coats share."""
+    key = chain.pieces[0].key
+    blocks = {i: mix.block for mix in mixes for piece, i in mix.members if piece == key}
+    if not blocks:
+        return chain
+    return replace(
+        chain,
+        tasks=tuple(
+            _lasting(task, blocks[i]) if i in blocks else task
+            for i, task in enumerate(chain.tasks)
+        ),
+    )
+
+
+def _lasting(task: Task, block: int) -> Task:
+    return replace(task, block=block)

@@ -1,0 +1,88 @@
+"""Which other orders stand on the shelf and take the hands when an order would be made."""
+
+from __future__ import annotations
+
+from collections import Counter
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.plans import StepKind
+from studio_planner.planning.late.booked import spot_freed
+from studio_planner.planning.late.ladder import Rung
+from studio_planner.planning.saying import owner_said
+
+if TYPE_CHECKING:
+    from studio_planner.craft.orders import Order
+    from studio_planner.craft.plans import PlannedCoat
+    from studio_planner.planning.late.fitting import Fit
+    from studio_planner.planning.late.ladder import Ladder
+    from studio_planner.planning.problem import Chain
+
+_STEPS_WITH_HANDS = {StepKind.SAND, StepKind.TURN, StepKind.PACK}
+
+
+def span_of(ladder: Ladder, order: Order, fit: Fit | None) -> tuple[int, int]:
+    """The last days, in seconds, in which an order could be made in time as it was fitted.
+
+    As long as from its first new pour to its packing, up to its date.
+    """
+    due = int(order.due(ladder.studio.time_zone).timestamp())
+    begin = int(ladder.plan.start.timestamp())
+    if fit is None or fit.packed is None:
+        return begin, max(begin, due)
+    starts = (one.starts[one.chain.first] for one in fit.placed if _pours(one.chain))
+    length = fit.packed - min(starts, default=fit.packed)
+    return max(begin, due - length), max(due, fit.packed)
+
+
+def _pours(chain: Chain) -> bool:
+    return chain.first < len(chain.tasks)
+
+
+def fitting_spots(ladder: Ladder, order: Order) -> set[str]:
+    """The spots that can hold any piece of an order."""
+    pieces = [ladder.studio.piece(key) for key in order.pieces]
+    return {
+        spot.key
+        for spot in ladder.studio.spots
+        if any(spot.holds(p.footprint, p.body_mm + p.cover_mm) for p in pieces)
+    }
+
+
+def standing(ladder: Ladder, order: Order, fit: Fit | None) -> Counter[str]:
+    """Seconds that other orders stand on the spots that an order could use, by name."""
+    low, high = span_of(ladder, order, fit)
+    usable = fitting_spots(ladder, order)
+    means = ladder.fitter(Rung.SPOTS).empty()
+    following: dict[str, PlannedCoat] = {}
+    taken: Counter[str] = Counter()
+    for coat in sorted(ladder.plan.coats, key=lambda one: one.start, reverse=True):
+        after, following[coat.piece] = following.get(coat.piece), coat
+        if coat.spot not in usable or coat.piece in order.pieces:
+            continue
+        product = ladder.studio.product(ladder.studio.piece(coat.piece).coat(coat.coat).product)
+        until = spot_freed(means, product, coat, after)
+        seconds = min(until, high) - max(coat.start.timestamp(), low)
+        if seconds > 0:
+            taken[owner_said(ladder.studio, coat.piece)] += int(seconds)
+    return taken
+
+
+def working(ladder: Ladder, order: Order, fit: Fit | None) -> Counter[str]:
+    """Seconds of hands that other orders take while an order would be made, by name."""
+    low, high = span_of(ladder, order, fit)
+    spans: dict[tuple[str, float, float], str] = {}
+    for coat in ladder.plan.coats:
+        if not coat.poured and coat.piece not in order.pieces:
+            # Coats of one mix are one block of hands.
+            span = coat.person, coat.start.timestamp(), coat.end.timestamp()
+            spans.setdefault(span, owner_said(ladder.studio, coat.piece))
+    for step in ladder.plan.steps:
+        if step.kind in _STEPS_WITH_HANDS and step.piece not in order.pieces:
+            span = step.person, step.start.timestamp(), step.end.timestamp()
+            spans.setdefault(span, owner_said(ladder.studio, step.piece))
+    taken: Counter[str] = Counter()
+    for (_, start, end), name in spans.items():
+        seconds = min(end, high) - max(start, low)
+        if seconds > 0:
+            taken[name] += int(seconds)
+    return taken

@@ -1,0 +1,143 @@
+"""Why an order is late, and which tried changes would keep its promise."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.plans import Change
+from studio_planner.planning.clocks.clockwork import Clockworks
+from studio_planner.planning.late.ladder import Ladder, Rung
+from studio_planner.planning.late.trials import Trials, is_late
+from studio_planner.planning.late.why_late import why_late
+from studio_planner.planning.stuck.why_stuck import DAYS_ASKED_FOR
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable
+    from datetime import datetime
+
+    from studio_planner.craft.orders import Order
+    from studio_planner.craft.plans import Outcome, Plan
+    from studio_planner.craft.studio import Studio
+    from studio_planner.planning.late.trials import Trial
+
+
+def explain(studio: Studio, plan: Plan) -> Plan:
+    """Give every late or unplanned order of a plan its reason and its tried changes.
+
+    The reason is the first rung of the ladder that turns the order late, given the places of
+    the others in this plan. Each change is tried by planning with it; nothing is guessed.
+    Orders in time are left as they are.
+    """
+    late = [outcome for outcome in plan.outcomes if is_late(outcome)]
+    if not late:
+        return plan
+    clockworks = Clockworks()
+    ladder = Ladder(studio, plan, clockworks)
+    told = {}
+    for outcome in late:
+        if _beyond_help(ladder, outcome):
+            reason = " ".join(_stuck(plan, ladder.order(outcome.order)))
+            told[outcome.order] = replace(outcome, reason=reason)
+    asked = [outcome for outcome in late if outcome.order not in told]
+    if asked:
+        tried = _Tried(Trials(studio, plan, clockworks), asked)
+        told |= {one.order: _told(ladder, tried, one) for one in asked}
+    outcomes = tuple(told.get(outcome.order, outcome) for outcome in plan.outcomes)
+    return replace(plan, outcomes=outcomes)
+
+
+def _beyond_help(ladder: Ladder, outcome: Outcome) -> bool:
+    """Whether no change is worth trying for an order.
+
+    More days are the answer for one that only those would plan; and nothing is, for one that
+    cannot be made even alone in a warm room, with all hands and spots.
+    """
+    order = ladder.order(outcome.order)
+    stuck = _stuck(ladder.plan, order)
+    if any(reason.endswith(DAYS_ASKED_FOR) for reason in stuck):
+        return True
+    return bool(stuck) and ladder.warm(order).packed is None
+
+
+def _stuck(plan: Plan, order: Order) -> list[str]:
+    return [row.reason for row in plan.unplanned if row.piece in order.pieces]
+
+
+def _told(ladder: Ladder, tried: _Tried, outcome: Outcome) -> Outcome:
+    order = ladder.order(outcome.order)
+    stuck = _stuck(ladder.plan, order)
+    climb = ladder.climb(order)
+    told = list(stuck)
+    if not stuck or climb.rung > Rung.HOURS:
+        told.append(why_late(ladder, order, climb))
+    reason = " ".join([*told, tried.summary(outcome)])
+    return replace(outcome, reason=reason, changes=tried.changes(order, outcome))
+
+
+class _Tried:
+    """The trials of one plan, and what each order is told of them."""
+
+    def __init__(self, trials: Trials, late: Iterable[Outcome]) -> None:
+        self._trials = trials
+        self._made = list(trials.all())
+        if any(not self._kept(outcome) for outcome in late):
+            self._made += trials.joint()
+
+    def changes(self, order: Order, outcome: Outcome) -> tuple[Change, ...]:
+        """What keeps the promise, the cheapest first; what brings it sooner; what does not.
+
+        A change is left out where a simpler one, or one that contains it, does as well.
+        """
+        kept = self._kept(outcome)
+        others = [
+            trial
+            for trial in self._of(outcome)
+            if not _keeps(trial, outcome)
+            and _leaves(trial, outcome) is not None
+            and not any(trial.name in one.over for one in kept)
+        ]
+        sooner = [trial for trial in others if _sooner(trial, outcome)]
+        sooner.sort(key=lambda trial: str(_leaves(trial, outcome)))
+        idle = [t for t in others if not _sooner(t, outcome) and t.order is None and not t.over]
+        soonest = [] if kept else [self._trials.soonest(order)]
+        return tuple(_change(one, outcome) for one in (*kept, *sooner, *idle, *soonest))
+
+    def summary(self, outcome: Outcome) -> str:
+        """How many changes were tried, and whether one keeps the promise."""
+        count = len(self._of(outcome))
+        if self._kept(outcome):
+            return "1 change was tried." if count == 1 else f"{count} changes were tried."
+        return f"None of the {count} changes that were tried keeps the promise."
+
+    def _of(self, outcome: Outcome) -> list[Trial]:
+        return [one for one in self._made if one.order in {None, outcome.order}]
+
+    def _kept(self, outcome: Outcome) -> list[Trial]:
+        """Trials that keep an order's promise, without those that contain a simpler one."""
+        found = [one for one in self._of(outcome) if _keeps(one, outcome)]
+        names = {one.name for one in found}
+        return [one for one in found if not names & set(one.over)]
+
+
+def _leaves(trial: Trial, outcome: Outcome) -> datetime | None:
+    then = trial.outcome(outcome.order)
+    return None if then is None else then.leaves
+
+
+def _keeps(trial: Trial, outcome: Outcome) -> bool:
+    then = trial.outcome(outcome.order)
+    return then is not None and not is_late(then)
+
+
+def _sooner(trial: Trial, outcome: Outcome) -> bool:
+    leaves = _leaves(trial, outcome)
+    return leaves is not None and (outcome.leaves is None or leaves < outcome.leaves)
+
+
+def _change(trial: Trial, outcome: Outcome) -> Change:
+    return Change(
+        words=trial.words(outcome.order),
+        leaves=_leaves(trial, outcome),
+        keeps_promise=_keeps(trial, outcome),
+    )

@@ -1,0 +1,73 @@
+"""What the slowest chain of an order waits for, in words."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.orders import Promise
+from studio_planner.planning.saying import coat_said, length_said, moment_said
+
+if TYPE_CHECKING:
+    from studio_planner.craft.orders import Order
+    from studio_planner.planning.late.fitting import Fit
+    from studio_planner.planning.late.ladder import Ladder
+    from studio_planner.planning.late.soonest import Wait
+    from studio_planner.planning.problem import Chain
+
+
+def slowest(fit: Fit) -> Chain | None:
+    """The chain that is packed last, or the one that found no place."""
+    if fit.stuck:
+        return fit.stuck[0].chain
+    return None if fit.slowest is None else fit.slowest.chain
+
+
+def after_pick_up(ladder: Ladder, order: Order, wait: Wait) -> str:
+    """For packing that only hands bring behind the last pick-up in time."""
+    due = order.due(ladder.studio.time_zone)
+    missed = wait.index is None and wait.since <= due.timestamp() < wait.until
+    if not missed or order.promise is Promise.MARKET:
+        return ""
+    return f", after the pick-up {moment_said(ladder.studio.time_zone, due.timestamp())}"
+
+
+def waiting(chain: Chain, wait: Wait) -> str:
+    """What waits, as the beginning of a sentence."""
+    piece = chain.pieces[0]
+    if wait.index is None:
+        return f"Packing {piece.name}"
+    words = coat_said(piece, chain.tasks[wait.index].coat.key)
+    return words[0].upper() + words[1:]
+
+
+def air_wait(fit: Fit, ladder: Ladder, wait: Wait) -> str:
+    """A whole sentence about a coat that waits for the air; empty where none does."""
+    chain = slowest(fit)
+    if chain is None or wait.index is None:
+        return ""
+    task, zone = chain.tasks[wait.index], ladder.studio.time_zone
+    porous = " or the air warms while it would be bare" if task.bare_porous else ""
+    return (
+        f"{waiting(chain, wait)} has to wait from {moment_said(zone, wait.since)} to "
+        f"{moment_said(zone, wait.until)}, because the room is outside the limits of "
+        f"{task.product.name} (temperature, humidity, dew point){porous}."
+    )
+
+
+def longest_cure(fit: Fit) -> str:
+    """The longest stretch in which the slowest chain only cures."""
+    last = fit.slowest
+    if last is None or not last.packed:
+        return ""
+    chain, piece = last.chain, last.chain.pieces[0]
+    ends = [start + task.block for start, task in zip(last.starts, chain.tasks, strict=True)]
+    nexts = [*last.starts[1:], last.packed[0].start]
+    gaps = [after - end for end, after in zip(ends, nexts, strict=True)]
+    index = max(range(chain.first, len(gaps)), key=lambda i: gaps[i], default=len(gaps) - 1)
+    until = (
+        f"until {coat_said(piece, chain.tasks[index + 1].coat.key)}"
+        if index + 1 < len(gaps)
+        else "until it is packed"
+    )
+    lower = coat_said(piece, chain.tasks[index].coat.key)
+    return f" The longest wait is {length_said(gaps[index])} from {lower} {until}."

@@ -1,0 +1,1 @@
+"""Puts one chain of coats into the week: starts, spots, hands and joints."""

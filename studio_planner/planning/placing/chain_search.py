@@ -1,0 +1,420 @@
+"""Places one chain of coats on given spots: all feasible starts forward, then one choice back.
+
+Windows move with the start but never overtake each other (a later pour never opens or closes
+earlier), so the feasible starts of each coat are a few stretches, and the latest start that
+still serves the next coat is always a good one.
+"""
+
+from __future__ import annotations
+
+from bisect import bisect_left, bisect_right
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.pieces import CoatKind
+from studio_planner.planning.clocks.stage_times import ALWAYS
+from studio_planner.planning.placing.chain_times import (
+    ChainTimes,
+    PlacedJoint,
+    narrow_windows,
+    standing,
+)
+from studio_planner.planning.placing.pins import UNPINNED
+from studio_planner.planning.spans import (
+    GRID,
+    Stretch,
+    Stretches,
+    common,
+    grid_down,
+    grid_up,
+    joined,
+    latest_until,
+    outside,
+    united,
+)
+from studio_planner.science.stages import Edge, Stage
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from studio_planner.planning.placing.chain_times import Allow, Ground, Means
+    from studio_planner.planning.placing.pins import Pins
+    from studio_planner.planning.problem import Chain, Task
+
+_ENDS_TRIED = 30
+_STRETCHES_ENTERED = 5
+_HOUR = 3600
+_STEPS_BACK = (0, _HOUR // 2, _HOUR, 2 * _HOUR, 4 * _HOUR, 8 * _HOUR, 16 * _HOUR, 32 * _HOUR)
+_WISHES_TRIED = 3
+_TRIES = 200
+"""How often an earlier start than the latest is tried in one search."""
+_RANGES = 10
+
+
+@dataclass(frozen=True, slots=True)
+class Dead:
+    """Where a chain found no start: the position of the coat, and what was asked of it."""
+
+    index: int
+    ranges: tuple[tuple[int, int], ...]
+    each_alone: bool = False
+    """Every coat has starts of its own, but no choice of them serves all joints."""
+
+
+@dataclass(frozen=True, slots=True)
+class Look:
+    """How closely a search looks.
+
+    `most` bounds the stretches of each coat; shorter times on a spot than `gap` seconds are
+    passed over.
+    """
+
+    most: int
+    gap: int = 0
+
+
+class ChainSearch:
+    """One chain, one ground, one set of allowed joints."""
+
+    def __init__(  # noqa: PLR0913 - each is one plain question
+        self,
+        means: Means,
+        chain: Chain,
+        ground: Ground,
+        allow: Allow,
+        look: Look,
+        *,
+        pins: Pins = UNPINNED,
+    ) -> None:
+        """Prepare; `look` says how far and how closely is looked, `pins` what has to stay."""
+        self._means = means
+        self._chain = chain
+        self._ground = ground
+        self._pins = pins
+        self._grounds = pins.grounds or standing(chain, ground)
+        self.times = ChainTimes(means, chain, self._grounds, allow, pins.sandings)
+        self._most = look.most
+        self._gap = look.gap
+        self._starts: list[Stretches] = []
+        self._tries = _TRIES
+        self.truncated = False
+
+    def solve(self) -> tuple[list[int], list[PlacedJoint]] | Dead:
+        """Starts (seconds) and joints of all coats, or the coat that found no start."""
+        for index in range(len(self._chain.tasks)):
+            ranges = self._ranges(index)
+            stretches = self._feasible(index, ranges)
+            if not stretches:
+                return Dead(index, tuple(ranges))
+            self._starts.append(stretches)
+        for target in self._targets():
+            found = self._walk_back(target)
+            if found is not None:
+                return found
+        return Dead(len(self._chain.tasks) - 1, tuple(self._starts[-1]), each_alone=True)
+
+    # Forward
+
+    def _ranges(self, index: int) -> Stretches:
+        task = self._chain.tasks[index]
+        if task.fixed is not None:
+            start = int(task.fixed.start.timestamp())
+            return [(start, start)]
+        low = self._earliest(index)
+        if low is None:
+            return []
+        ranges = [(grid_up(low), grid_down(self._means.until))]
+        if index in self._pins.ranges:
+            ranges = common([self._pins.ranges[index]], ranges)
+        if task.below is not None and ranges:
+            ranges = common(self._joint_ranges(index), ranges)
+        return ranges
+
+    def _earliest(self, index: int) -> int | None:
+        task = self._chain.tasks[index]
+        low = self._means.now + task.lead
+        if index > 0:
+            before = self._chain.tasks[index - 1]
+            low = max(low, self._starts[index - 1][0][0] + before.block + task.lead)
+        waits = list(task.rests_on)
+        if index > 0 and self._moved(index):
+            if self._chain.tasks[index - 1].stays:
+                return None
+            waits.append(index - 1)
+        for other in waits:
+            handled = self.times.handled(other, self._starts[other][0][0])
+            if handled is None:
+                return None
+            low = max(low, handled + task.lead)
+        return low
+
+    def _moved(self, index: int) -> bool:
+        """Tell whether a coat is put on at another spot than the one before it."""
+        fixed = self._chain.tasks[index - 1].fixed
+        before = self._grounds[index - 1].spots if fixed is None else (fixed.spot,)
+        return before != self._grounds[index].spots
+
+    def _joint_ranges(self, index: int) -> Stretches:
+        task = self._chain.tasks[index]
+        below = task.below
+        assert below is not None  # noqa: S101 - asked only for coats on a coat
+        edge = Edge.LIKELY if self.times.tests(task) else None
+        ranges = []
+        for first, last in self._starts[below] if task.has_window else []:
+            ranges += self._windows(index, (first, last), edge)
+        ranges += self._scuffed_ranges(index)
+        return united(ranges)
+
+    def _windows(self, index: int, below: Stretch, edge: Edge | None) -> Stretches:
+        """Where a coat may start when the one below starts in a stretch.
+
+        Windows change slowly with the start: where both ends of a stretch open one that is long
+        enough, so does what lies between; else it is looked at hour by hour.
+        """
+        first, last = (self._window(index, start, edge) for start in below)
+        if first[0] <= first[1] and last[0] <= last[1]:
+            return [(first[0], last[1])]
+        middle = self._window(index, grid_down(sum(below) / 2), edge)
+        if not any(opens <= ends for opens, ends in (first, middle, last)):
+            return []
+        found: Stretches = []
+        for low in range(below[0], below[1] + 1, _HOUR):
+            one = self._window(index, low, edge)
+            other = self._window(index, min(low + _HOUR - GRID, below[1]), edge)
+            if one[0] <= one[1] or other[0] <= other[1]:
+                found.append((one[0], other[1]))
+        return found
+
+    def _window(self, index: int, below_start: int, edge: Edge | None) -> Stretch:
+        """The first and the last start in the window that one start of the coat below opens."""
+        opens = self.times.opens(index, below_start, edge)
+        if opens is None:
+            return (ALWAYS, 0)
+        closes = self.times.closes(index, below_start, edge)
+        last = min(closes - self._chain.tasks[index].block, self._means.until)
+        return (grid_up(opens), grid_down(last))
+
+    def _scuffed_ranges(self, index: int) -> Stretches:
+        if not self.times.scuffs(self._chain.tasks[index]):
+            return []
+        firsts = [stretches[0][0] for stretches in self._starts]
+        sanding = self.times.sanding(index, firsts)
+        if sanding is None:
+            return []
+        return [
+            (grid_up(sanding[1] + self.times.settling(index)), grid_down(self._means.until))
+        ]
+
+    def _feasible(self, index: int, ranges: Stretches) -> Stretches:
+        task = self._chain.tasks[index]
+        if task.fixed is not None:
+            return ranges
+        found, ground = ranges, self._grounds[index]
+        for spot in ground.spots:
+            found = found and common(found, self._on_spot(task, ground, spot, found))
+        for window in narrow_windows(task.coat):
+            found = found and common(found, self._awake_for(task, ground.place, window, found))
+        if index not in self._pins.shared:
+            found = found and self._with_hands(task, found)
+        found = found and self.in_good_air(task, found, ground.place)
+        return found and self._out_of_dust(index, found)
+
+    def _with_hands(self, task: Task, found: Stretches) -> Stretches:
+        shop = self._means.shop
+        most = self._most * min(len(found), _RANGES)
+        starts = shop.starts(found, task.lead, task.block, most)
+        self.truncated = self.truncated or len(starts) >= most
+        return starts
+
+    def in_good_air(self, task: Task, found: Stretches, place: str | None = None) -> Stretches:
+        """What the air of a place (of the ground's, if none is given) leaves of some starts."""
+        material = self._chain.pieces[0].material
+        air, place = self._means.air, place or self._ground.place
+        lows, highs = air.holes(place, task.product, material, task.block)
+        found = outside(found, _overlapping(lows, highs, found))
+        if task.bare_porous and found:
+            rising = air.rising(place, task.block, found[0][0], found[-1][1])
+            found = outside(found, rising)
+        return found
+
+    def _out_of_dust(self, index: int, found: Stretches) -> Stretches:
+        if self._chain.tasks[index].coat.kind is CoatKind.LEAF:
+            return found
+        settle = self._means.shop.settle
+        holes = [
+            (self.times.covered_by(index, start), end + settle)
+            for start, end in self._means.shop.sanding
+            if end + settle > found[0][0]
+        ]
+        return outside(found, joined(holes))
+
+    def _awake_for(
+        self, task: Task, place: str, window: tuple[Stage, Stage], found: Stretches
+    ) -> Stretches:
+        """Starts whose tape or trim window meets somebody's waking hours."""
+        edges = self._means.edges
+        opens, closes = window
+        opening = edges.not_before(task.product, place, opens)
+        closing = edges.not_after(task.product, place, closes)
+        if opening is None or closing is None:
+            return []
+        length = self._means.tape_seconds
+        fits: Stretches = []
+        for start, end, _ in self._means.shop.awake_from(found[0][0]):
+            low = closing.earliest(start + length)
+            if low is not None and low > found[-1][1]:
+                break
+            high = opening.latest(end - length)
+            if high is not None:
+                fits.append((grid_up(low or 0), grid_down(high - task.block)))
+        return united(fits)
+
+    def _on_spot(self, task: Task, ground: Ground, spot: str, found: Stretches) -> Stretches:
+        handle = self._means.edges.handle(task.product, ground.place)
+        hold = self.times.own_hold(spot)
+        fits: Stretches = []
+        for start, end in self._means.shop.spots[spot].from_(found[0][0]):
+            # On its own spot a piece need not wait until the last coat sets it free.
+            begin = hold[0] if hold is not None and start == hold[1] else start
+            if begin > found[-1][1]:
+                break
+            latest = handle.latest(end)
+            if latest is not None and end - start >= self._gap:
+                fit = (grid_up(begin), grid_down(latest - task.block))
+                fits += [fit] if fit[0] <= fit[1] else []
+        return united(fits)
+
+    # Backward
+
+    def _targets(self) -> Iterator[int]:
+        """Ends to try: the earliest of each stretch, then further into the first ones.
+
+        Before them what is nearest to the start that is wished for.
+        """
+        stretches = self._starts[-1][:_ENDS_TRIED]
+        wish = self._pins.wishes.get(len(self._starts) - 1)
+        if wish is not None:
+            near = [min(max(wish, first), last) for first, last in stretches]
+            yield from sorted(near, key=lambda start: abs(start - wish))[:_WISHES_TRIED]
+        yield from (first for first, _ in stretches)
+        for first, last in stretches[:_STRETCHES_ENTERED]:
+            yield from range(first + GRID, min(last, first + _HOUR) + 1, GRID)
+            yield from range(first + 2 * _HOUR, min(last, first + 24 * _HOUR) + 1, _HOUR)
+
+    def _walk_back(self, target: int) -> tuple[list[int], list[PlacedJoint]] | None:
+        tasks = self._chain.tasks
+        starts = [0] * len(tasks)
+        starts[-1] = target
+        if not self._choose(len(tasks) - 2, starts):
+            return None
+        joints = []
+        for index in range(len(tasks)):
+            joint = self.times.joint(index, starts)
+            if joint is None or not self.times.steps_fit(index, starts):
+                return None
+            joints.append(joint)
+        return starts, joints
+
+    def _choose(self, index: int, starts: list[int]) -> bool:
+        """Choose starts for a coat and all before it: the latest that serve, or earlier."""
+        if index < 0:
+            return True
+        limit = self._limit(index, starts)
+        tried: set[int] = set()
+        for back, until in self._untils(index, limit):
+            start = latest_until(self._starts[index], until)
+            if start is None or self._tries < 0:
+                return False
+            if start in tried:
+                continue
+            tried.add(start)
+            self._tries -= bool(back)
+            starts[index] = start
+            # The latest start serves by its making; an earlier one may miss the close.
+            if (not back or self._serves(index, starts)) and self._choose(index - 1, starts):
+                return True
+        return False
+
+    def _untils(self, index: int, limit: int) -> Iterator[tuple[int, int]]:
+        """Until when a coat is tried to start, and how much before its limit that is."""
+        wish = self._pins.wishes.get(index)
+        if wish is not None and self._starts[index][0][0] <= wish < limit:
+            yield limit - wish, wish
+        yield from ((back, limit - back) for back in _STEPS_BACK)
+
+    def _serves(self, index: int, starts: list[int]) -> bool:
+        """Tell whether the coats on this one still meet it in a joint that is allowed."""
+        later = [i for i, task in enumerate(self._chain.tasks) if task.below == index]
+        return all(self.times.joint(i, starts) is not None for i in later)
+
+    def _limit(self, index: int, starts: list[int]) -> int:
+        """No start of a coat after this one serves what is already chosen above it."""
+        tasks = self._chain.tasks
+        task = tasks[index]
+        if task.fixed is not None:
+            return self._starts[index][0][0]
+        following = tasks[index + 1]
+        limit = starts[index + 1] - following.lead - task.block
+        for later in range(index + 1, len(tasks)):
+            if index in tasks[later].rests_on or (later == index + 1 and self._moved(later)):
+                handle = self._means.edges.handle(task.product, self.times.place(index))
+                latest = handle.latest(starts[later] - tasks[later].lead)
+                limit = min(limit, -1 if latest is None else latest - task.block)
+            if tasks[later].below == index:
+                limit = min(limit, self._joint_limit(index, later, starts[later]))
+            elif self.times.scuffs(tasks[later]) and (tasks[later].below or 0) < index:
+                limit = min(limit, self._cover_limit(index, later, starts[later]))
+        return limit
+
+    def _joint_limit(self, index: int, later: int, upper: int) -> int:
+        """The latest start of a coat that still lets the coat on it start at `upper`."""
+        above = self._chain.tasks[later]
+        for edge in (None, Edge.LIKELY) if self.times.tests(above) else (None,):
+            limit = self._opening_limit(index, later, upper, edge)
+            start = latest_until(self._starts[index], limit)
+            if start is None or not above.has_window:
+                continue
+            if self.times.closes(later, start, edge) >= upper + above.block:
+                return limit
+        return self._scuff_limit(index, later, upper)
+
+    def _opening_limit(self, index: int, later: int, upper: int, edge: Edge | None) -> int:
+        task, above = self._chain.tasks[index], self._chain.tasks[later]
+        if above.sheet_opens is None:
+            return upper - task.block
+        clock = self._means.edges.not_before(
+            task.product, self.times.place(index), above.sheet_opens, edge or Edge.LATE
+        )
+        latest = None if clock is None else clock.latest(upper)
+        return -1 if latest is None else latest - task.block
+
+    def _scuff_limit(self, index: int, later: int, upper: int) -> int:
+        """The latest start of a coat that leaves time to sand it before the one at `upper`."""
+        task = self._chain.tasks[index]
+        sanding = self._latest_sanding(index, later, upper)
+        clock = self._means.edges.not_before(
+            task.product, self.times.place(index), Stage.SANDABLE
+        )
+        latest = None if sanding is None or clock is None else clock.latest(sanding)
+        return -1 if latest is None else latest - task.block
+
+    def _latest_sanding(self, index: int, later: int, upper: int) -> int | None:
+        if not self.times.scuffs(self._chain.tasks[later]):
+            return None
+        first = self._starts[index][0][0]
+        until = upper - self.times.settling(later)
+        return self._means.shop.latest_sanding(first, until, self.times.sand_length(later))
+
+    def _cover_limit(self, index: int, later: int, upper: int) -> int:
+        """The latest start of a coat in between that is covered while another is sanded."""
+        sanding = self._latest_sanding(index, later, upper)
+        return -1 if sanding is None else self.times.covered_by(index, sanding)
+
+
+def _overlapping(
+    lows: list[float], highs: list[float], found: Stretches
+) -> list[tuple[int, int]]:
+    """The holes that touch the stretches found, on whole seconds."""
+    first = bisect_right(highs, found[0][0])
+    last = bisect_left(lows, found[-1][1])
+    return [(int(lows[i]), int(highs[i]) + 1) for i in range(first, last)]

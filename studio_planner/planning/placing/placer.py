@@ -1,0 +1,172 @@
+"""Finds the best place in the week for one chain, given what is already planned."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from studio_planner.planning.placing.chain_search import ChainSearch, Dead, Look
+from studio_planner.planning.placing.chain_times import Allow, Ground, standing
+from studio_planner.planning.placing.placements import Finisher, Laid, Placement
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator, Sequence
+
+    from studio_planner.craft.studio import Studio
+    from studio_planner.planning.placing.chain_times import Means, PlacedJoint
+    from studio_planner.planning.placing.placements import Score
+    from studio_planner.planning.problem import Chain
+
+_FEW, _MANY = 8, 60
+_SPOTS_TRIED = 2
+
+
+@dataclass(frozen=True, slots=True)
+class Stuck:
+    """A chain that found no place: the coat, and the search's last word on the best ground."""
+
+    chain: Chain
+    ground: Ground | None
+    dead: Dead | None
+    cured: bool = True
+
+    @property
+    def missed(self) -> bool:
+        """Whether the window of a poured coat closes too soon, however long one looks ahead."""
+        if self.dead is None or self.dead.each_alone:
+            return False
+        task = self.chain.tasks[self.dead.index]
+        poured = task.below is not None and task.below < self.chain.first
+        return poured and task.sheet_closes is not None and not task.may_scuff
+
+
+class Placer:
+    """Places chains one after another into a workshop."""
+
+    def __init__(self, studio: Studio, means: Means) -> None:
+        """Work for a studio with the means of one plan."""
+        self.studio = studio
+        self.means = means
+        self.finisher = Finisher(studio, means)
+
+    def place(self, chain: Chain) -> Placement | Stuck:
+        """The best placement of a chain, by the plan's goals in their order."""
+        best, stuck = self._best_of(chain, self.grounds(chain), Allow())
+        for allow in self.more_joints(chain) if best is None or best.score[0] > 0 else ():
+            grounds = self.grounds(chain) if best is None else [[best.laid.grounds[-1]]]
+            found, _ = self._best_of(chain, grounds, allow)
+            if found is not None and (best is None or found.score < best.score):
+                best = found
+        return best or stuck or Stuck(chain, None, None)
+
+    def _best_of(
+        self, chain: Chain, grounds: list[list[Ground]], allow: Allow
+    ) -> tuple[Placement | None, Stuck | None]:
+        found = [self._best_in(chain, places, allow) for places in grounds]
+        placed = [one for one in found if isinstance(one, Placement)]
+        stuck = [one for one in found if isinstance(one, Stuck)]
+        best = min(placed, key=lambda one: one.score, default=None)
+        return best, stuck[0] if stuck else None
+
+    def _best_in(self, chain: Chain, grounds: list[Ground], allow: Allow) -> Placement | Stuck:
+        """The best of one place's spots; no more are tried when one is ideal."""
+        ideal: Score | None = None
+        gap = 0
+        if len(grounds) > 1 and not chain.first:
+            alone = self.try_on(chain, Ground(grounds[0].place, ()), allow)
+            if isinstance(alone, Stuck):
+                return Stuck(chain, grounds[0], alone.dead, cured=alone.cured)
+            ideal = alone.score
+            gap = self._span(chain, alone) // 2
+            grounds = self._likeliest(chain, grounds, alone)
+        best: Placement | Stuck | None = None
+        for ground in grounds:
+            found = self.try_on(chain, ground, allow, gap)
+            better = isinstance(found, Placement) and (
+                not isinstance(best, Placement) or found.score < best.score
+            )
+            best = found if best is None or better else best
+            if ideal is not None and isinstance(best, Placement) and best.score <= ideal:
+                break
+        return best or Stuck(chain, None, None)
+
+    def _likeliest(self, chain: Chain, grounds: list[Ground], alone: Placement) -> list[Ground]:
+        """The spots free all the time that a chain would like one; else the first few."""
+        begin = alone.starts[chain.first]
+        until = begin + self._span(chain, alone)
+        spots = self.means.shop.spots
+        free = [
+            ground
+            for ground in grounds
+            if all(spots[spot].holds(begin, until) for spot in ground.spots)
+        ]
+        return free[:1] or grounds[:_SPOTS_TRIED]
+
+    def _span(self, chain: Chain, placement: Placement) -> int:
+        """Seconds from a chain's first new pour until its last can be handled."""
+        last = chain.tasks[-1]
+        clock = self.means.edges.handle(last.product, placement.laid.grounds[-1].place)
+        end = clock.at(placement.starts[-1] + last.block)
+        return (self.means.end if end is None else end) - placement.starts[chain.first]
+
+    def more_joints(self, chain: Chain) -> Iterator[Allow]:
+        """Joints besides the safe ones that a chain may use, the gentler ones first."""
+        todo = chain.tasks[chain.first :]
+        tests = any(task.may_test for task in todo)
+        if tests:
+            yield Allow(test_first=True)
+        if any(task.may_scuff for task in todo):
+            yield Allow(test_first=tests, scuff=True)
+
+    def try_on(
+        self, chain: Chain, ground: Ground, allow: Allow, gap: int = 0
+    ) -> Placement | Stuck:
+        """Try one ground; look at few stretches and long gaps first, then at all."""
+        solved: Dead | tuple[list[int], list[PlacedJoint]] | None = None
+        for look in (Look(_FEW, gap), Look(3 * _FEW, gap), Look(_MANY)):
+            search = ChainSearch(self.means, chain, ground, allow, look)
+            solved = search.solve()
+            if not isinstance(solved, Dead):
+                placement = self.finisher.finished(_laid(chain, ground, *solved))
+                return placement or Stuck(chain, ground, None, cured=False)
+            if not search.truncated and not gap:
+                break
+        return Stuck(chain, ground, solved if isinstance(solved, Dead) else None)
+
+    def grounds(self, chain: Chain) -> list[list[Ground]]:
+        """The spots to try, place by place: wholly free ones first, then the soonest free."""
+        count = len(chain.pieces)
+        grounds: list[list[Ground]] = []
+        for place in self.studio.places:
+            fitting = [
+                spot
+                for spot in place.spots
+                if all(
+                    spot.holds(piece.footprint, piece.body_mm + piece.cover_mm)
+                    for piece in chain.pieces
+                )
+            ]
+            fitting.sort(key=lambda spot: (self._free_from(spot.key), spot.length_mm))
+            keys = [spot.key for spot in fitting]
+            own = self._own_spot(chain)
+            if own in keys:
+                keys = [own, *(key for key in keys if key != own)]
+            groups = [tuple(keys[i : i + count]) for i in range(len(keys) - count + 1)]
+            if groups:
+                grounds.append([Ground(place.key, group) for group in groups])
+        return grounds
+
+    def _own_spot(self, chain: Chain) -> str | None:
+        fixed = chain.tasks[chain.first - 1].fixed if chain.first else None
+        return None if fixed is None else fixed.spot
+
+    def _free_from(self, spot: str) -> int:
+        """When a spot is free for good; `now` for one that nothing is planned on."""
+        last = self.means.shop.spots[spot].last_start
+        return self.means.end if last is None else max(last, self.means.now)
+
+
+def _laid(
+    chain: Chain, ground: Ground, starts: Sequence[int], joints: Sequence[PlacedJoint]
+) -> Laid:
+    return Laid(chain, standing(chain, ground), tuple(starts), tuple(joints))

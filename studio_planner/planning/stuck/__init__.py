@@ -1,0 +1,1 @@
+"""Why a piece cannot be planned: the piece, the coat, the rule."""

@@ -1,0 +1,209 @@
+"""Why the air of a place allows no pour: which limit of the product it never keeps."""
+
+from __future__ import annotations
+
+from bisect import bisect_left, bisect_right
+from collections import Counter
+from dataclasses import dataclass
+from datetime import UTC, datetime
+from functools import partial
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.products import ProductKind
+from studio_planner.craft.timing import Timing
+from studio_planner.science.air import dew_point
+
+if TYPE_CHECKING:
+    from collections.abc import Callable, Iterator, Sequence
+
+    from studio_planner.craft.pieces import Material
+    from studio_planner.craft.places import Place
+    from studio_planner.craft.products import Product
+    from studio_planner.craft.studio import Studio
+    from studio_planner.planning.placing.chain_times import Means
+    from studio_planner.planning.problem import Task
+    from studio_planner.planning.spans import Stretches
+    from studio_planner.science.samples import History
+
+    _Rule = Callable[[Sequence["_Look"]], str]
+
+_STEP = 1800
+_HOUR = 3600
+_DAY = 86_400
+_DAYS_LOOKED_AT = 28 * _DAY
+
+
+@dataclass(frozen=True, slots=True)
+class _Look:
+    """The likely air and surface at one instant (seconds), and whether somebody could work."""
+
+    second: float
+    celsius: float
+    surface: float
+    humidity: float | None
+    staffed: bool
+
+    @property
+    def margin(self) -> float | None:
+        """How far the surface is above the dew point in °C."""
+        if self.humidity is None:
+            return None
+        return self.surface - dew_point(self.celsius, self.humidity)
+
+
+@dataclass(frozen=True, slots=True)
+class Asked:
+    """What is asked of the air: a coat on a material in a place, when it has hands."""
+
+    task: Task
+    material: Material
+    place: str
+    handy: Stretches
+
+
+def why_air(studio: Studio, means: Means, asked: Asked) -> str:
+    """The limit that stops a coat, to follow its name.
+
+    A limit that is never kept is named with how near the room comes; then one that is kept
+    only while nobody can work; then the one that is broken most often when somebody could pour.
+    """
+    home = next(one for one in studio.places if one.key == asked.place)
+    looks = list(_looks(studio, means, asked))
+    staffed = [look for look in looks if look.staffed]
+    for rule in _rules(studio, asked.task, home):
+        words = rule(looks)
+        if words:
+            return words
+    for rule in _rules(studio, asked.task, home):
+        words = rule(staffed)
+        if words:
+            return f"{words} while somebody can work"
+    worst = _most_broken(studio, asked, looks)
+    if worst:
+        return (
+            f"finds no time: whenever somebody can work, {home.name} breaks a limit before the "
+            f"pour is safe, most often {worst}"
+        )
+    return (
+        f"finds no time when {home.name} keeps every limit of {asked.task.product.name} "
+        "(temperature, humidity, dew point) for its whole block and somebody can work"
+    )
+
+
+def _looks(studio: Studio, means: Means, asked: Asked) -> Iterator[_Look]:
+    until = min(means.end, means.now + _DAYS_LOOKED_AT)
+    span = (datetime.fromtimestamp(second, UTC) for second in (means.now - _DAY, until))
+    timing = Timing(studio, *span)
+    history = timing.history(asked.place)
+    surface = timing.surface(asked.place, asked.material)
+    seconds = {second for second in history.seconds if means.now <= second <= until}
+    seconds |= {float(second) for second in range(means.now, until, _STEP)}
+    for second in sorted(seconds):
+        celsius, film = history.celsius_at(second), surface.celsius_at(second)
+        if celsius is not None and film is not None:
+            staffed = means.shop.somebody(int(second), int(second) + 1) is not None
+            yield _Look(second, celsius, film, _humidity(history, second), staffed)
+
+
+def _most_broken(studio: Studio, asked: Asked, looks: Sequence[_Look]) -> str:
+    """The limit that most starts with hands break in their block, or for dew hours after it."""
+    task, settings = asked.task, studio.settings
+    seconds = [look.second for look in looks]
+    broken: Counter[str] = Counter()
+    starts = [s for low, high in asked.handy for s in range(low, high + 1, _HOUR)]
+    for start in (start for start in starts if start < seconds[-1]):
+        first = bisect_left(seconds, start)
+        last = bisect_right(seconds, start + task.block)
+        dry = bisect_right(seconds, start + task.block + settings.dew_hours * _HOUR)
+        broken.update(_limits_broken(task.product, looks[first:last]))
+        if task.product.kind is not ProductKind.LEAF:
+            least = settings.dew_margin_celsius
+            margins = [look.margin for look in looks[first:dry]]
+            if any(margin is not None and margin < least for margin in margins):
+                broken[
+                    f"the {least:g} °C above the dew point, which have to hold for "
+                    f"{settings.dew_hours:g} h after it"
+                ] += 1
+    return broken.most_common(1)[0][0] if broken else ""
+
+
+def _limits_broken(product: Product, looks: Sequence[_Look]) -> Iterator[str]:
+    low, high = product.minimum_celsius, product.maximum_celsius
+    damp = product.humidity_limit_pct
+    if low is not None and any(look.celsius < low for look in looks):
+        yield f"the minimum of {product.name}, {low:g} °C"
+    if high is not None and any(look.celsius > high for look in looks):
+        yield f"the maximum of {product.name}, {high:g} °C"
+    if damp is None or product.kind is ProductKind.LEAF:
+        return
+    if any(look.humidity is not None and look.humidity > damp for look in looks):
+        yield f"the humidity limit of {product.name}, {damp:g} %"
+
+
+def _humidity(history: History, second: float) -> float | None:
+    """The humidity straight between two samples; None where either is not known."""
+    at = bisect_right(history.seconds, second)
+    low, high = max(0, at - 1), min(at, len(history.seconds) - 1)
+    one, other = history.humidity[low], history.humidity[high]
+    if one is None or other is None:
+        return None
+    length = history.seconds[high] - history.seconds[low]
+    share = 0.0 if length <= 0 else (second - history.seconds[low]) / length
+    return one + (other - one) * share
+
+
+def _rules(studio: Studio, task: Task, place: Place) -> list[_Rule]:
+    """One rule for each limit; its words are empty where some look keeps it."""
+    product, name = task.product, place.name
+    rules: list[_Rule] = []
+    if product.minimum_celsius is not None:
+        rules.append(partial(_cold, product, product.minimum_celsius, name))
+    if product.maximum_celsius is not None:
+        rules.append(partial(_hot, product, product.maximum_celsius, name))
+    if product.kind is not ProductKind.LEAF:
+        if product.humidity_limit_pct is not None:
+            rules.append(partial(_damp, product, product.humidity_limit_pct, name))
+        rules.append(partial(_near_dew, studio.settings.dew_margin_celsius, name))
+    return rules
+
+
+def _cold(product: Product, low: float, name: str, looks: Sequence[_Look]) -> str:
+    warmest = max((look.celsius for look in looks), default=low)
+    if warmest >= low:
+        return ""
+    return (
+        f"needs {low:g} °C, the minimum of {product.name}, and {name} never gets warmer than "
+        f"{warmest:.1f} °C"
+    )
+
+
+def _hot(product: Product, high: float, name: str, looks: Sequence[_Look]) -> str:
+    coldest = min((look.celsius for look in looks), default=high)
+    if coldest <= high:
+        return ""
+    return (
+        f"needs {high:g} °C at most, the maximum of {product.name}, and {name} never gets "
+        f"colder than {coldest:.1f} °C"
+    )
+
+
+def _damp(product: Product, most: float, name: str, looks: Sequence[_Look]) -> str:
+    # Where the humidity is unknown the limit is neither kept nor broken.
+    driest = min((look.humidity or 0.0 for look in looks), default=most)
+    if driest <= most:
+        return ""
+    return (
+        f"needs {most:g} % of humidity at most, the limit of {product.name}, and {name} never "
+        f"gets drier than {driest:.0f} %"
+    )
+
+
+def _near_dew(least: float, name: str, looks: Sequence[_Look]) -> str:
+    margins = [look.margin for look in looks]
+    known = [margin for margin in margins if margin is not None]
+    if len(known) < len(margins) or max(known, default=least) >= least:
+        return ""
+    return (
+        f"needs a surface at least {least:g} °C above the dew point, and {name} never gets "
+        f"more than {max(known):.1f} °C above it"
+    )

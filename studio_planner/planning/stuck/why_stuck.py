@@ -1,0 +1,237 @@
+"""Why a chain found no start: the coat, and the rule that stops it, in the maker's nouns."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.plans import Unplanned
+from studio_planner.planning.placing.chain_search import ChainSearch, Dead, Look
+from studio_planner.planning.placing.chain_times import Allow
+from studio_planner.planning.placing.placements import Placement
+from studio_planner.planning.placing.placer import Placer
+from studio_planner.planning.problem import gate_coats, gate_stage
+from studio_planner.planning.saying import length_said
+from studio_planner.planning.spans import grid_down, grid_up
+from studio_planner.planning.stuck.good_air import in_good_air, within_limits
+from studio_planner.planning.stuck.why_air import Asked, why_air
+from studio_planner.planning.stuck.why_awake import why_nobody_is_awake
+from studio_planner.planning.stuck.why_window import WindowJudge
+
+if TYPE_CHECKING:
+    from studio_planner.craft.pieces import Piece
+    from studio_planner.craft.places import Spot
+    from studio_planner.craft.studio import Studio
+    from studio_planner.planning.placing.chain_times import Ground, Means
+    from studio_planner.planning.placing.placer import Stuck
+    from studio_planner.planning.problem import Chain, Task
+    from studio_planner.planning.spans import Stretches
+
+
+DAYS_ASKED_FOR = "does not fit into the days that were asked for."
+
+CROWDED = (
+    "the other pieces take the spots and the hands for all the time looked at; alone it could "
+    "be made."
+)
+
+_MANY = 400
+
+
+def why_stuck(placer: Placer, stuck: Stuck) -> list[Unplanned]:
+    """One row for each piece of a stuck chain.
+
+    The chain is placed once more on the placer's workshop, which holds only what is poured:
+    what stops it there is the reason; where nothing does, the other pieces are.
+    """
+    coat, reason = _reason(placer, stuck)
+    return [
+        Unplanned(piece=piece.key, coat=coat, reason=f"{piece.name}: {reason}")
+        for piece in stuck.chain.pieces
+    ]
+
+
+def _reason(placer: Placer, stuck: Stuck) -> tuple[str | None, str]:
+    means, chain = placer.means, stuck.chain
+    short = means.until < means.end
+    if short:
+        means = replace(means, until=means.end)
+        placer = Placer(placer.studio, means)
+    alone = placer.place(chain)
+    if isinstance(alone, Placement):
+        coat = None if stuck.dead is None else chain.tasks[stuck.dead.index].coat.key
+        return coat, _days_words(chain, coat) if short else CROWDED
+    if alone.ground is None:
+        return None, _no_spot(placer.studio, chain)
+    if not alone.cured:
+        return _never_packed(placer, chain, alone.ground)
+    if alone.dead is None:
+        return None, "no order of its pours was found that keeps every rule."
+    dead = _last_word(means, chain, alone.ground) or alone.dead
+    return _dead_end(placer, chain, alone.ground, dead)
+
+
+def _last_word(means: Means, chain: Chain, ground: Ground) -> Dead | None:
+    """Where the search ends that may use every joint; one that may not can end sooner."""
+    allow = Allow(test_first=True, scuff=True)
+    found = ChainSearch(means, chain, ground, allow, Look(_MANY)).solve()
+    return found if isinstance(found, Dead) else None
+
+
+def _days_words(chain: Chain, coat: str | None) -> str:
+    if coat is None:
+        return f"it {DAYS_ASKED_FOR}"
+    return f"the {chain.pieces[0].coat_name(coat)} {DAYS_ASKED_FOR}"
+
+
+def _dead_end(
+    placer: Placer, chain: Chain, ground: Ground, dead: Dead
+) -> tuple[str | None, str]:
+    """The coat at which a search ended, and the rule."""
+    piece, index = chain.pieces[0], dead.index
+    if dead.each_alone:
+        asleep = _asleep(placer.means, chain, ground)
+        if asleep is not None:
+            return asleep
+        index = _first_that_fails(placer.means, chain, ground)
+        name = piece.coat_name(chain.tasks[index].coat.key)
+        return chain.tasks[index].coat.key, (
+            f"each coat alone could be poured, but no choice of pours brings the {name} into "
+            "its window; more waking hours, a warmer night or a coat that can be sanded would "
+            "help."
+        )
+    task = chain.tasks[index]
+    words = _rule(placer, chain, ground, dead)
+    return task.coat.key, f"the {piece.coat_name(task.coat.key)} {words}"
+
+
+def _asleep(means: Means, chain: Chain, ground: Ground) -> tuple[str, str] | None:
+    """The first coat whose tape or drips nobody can ever be awake for."""
+    for task in chain.tasks[chain.first :]:
+        handy = _handy(means, task, ground.place)
+        words = why_nobody_is_awake(means, task, ground.place, handy)
+        if words:
+            return task.coat.key, f"the {chain.pieces[0].coat_name(task.coat.key)} {words}"
+    return None
+
+
+def _first_that_fails(means: Means, chain: Chain, ground: Ground) -> int:
+    """The first coat that no choice of the pours before it serves."""
+    for index in range(chain.first, len(chain.tasks)):
+        part = replace(chain, tasks=chain.tasks[: index + 1])
+        if _last_word(means, part, ground) is not None:
+            return index
+    return len(chain.tasks) - 1
+
+
+def _no_spot(studio: Studio, chain: Chain) -> str:
+    fitting = [spot for spot in studio.spots if all(_fits(spot, p) for p in chain.pieces)]
+    if fitting:
+        # Twins stand side by side in one place.
+        return f"its set needs {len(chain.pieces)} spots in one place, and there are fewer."
+    largest = max(studio.spots, key=lambda spot: spot.length_mm * spot.width_mm)
+    piece = next(p for p in chain.pieces if not any(_fits(spot, p) for spot in studio.spots))
+    length, width = piece.footprint
+    return (
+        f"no spot is large enough; it needs {length:.0f} by {width:.0f} mm and "
+        f"{piece.body_mm + piece.cover_mm:.0f} mm of height with its cover, and the largest, "
+        f"{largest.name}, has {largest.length_mm:.0f} by {largest.width_mm:.0f} mm and "
+        f"{largest.height_mm:.0f} mm."
+    )
+
+
+def _fits(spot: Spot, piece: Piece) -> bool:
+    return spot.holds(piece.footprint, piece.body_mm + piece.cover_mm)
+
+
+def _never_packed(placer: Placer, chain: Chain, ground: Ground) -> tuple[str | None, str]:
+    """Nobody has the time to pack it, or a coat never cures so far."""
+    order, means = chain.order, placer.means
+    if order is None:
+        return None, "it never cures far enough to be packed in the time looked at."
+    packing = order.packing_minutes * 60
+    if packing > _longest_hands(means):
+        return None, (
+            f"packing it takes {length_said(packing)} of hands on end, and nobody works longer "
+            f"than {length_said(_longest_hands(means))} in one go."
+        )
+    piece, place = chain.pieces[0], ground.place
+    for coat in gate_coats(placer.studio, piece, order.gate.stage):
+        task = chain.tasks[piece.position(coat.key)]
+        stage = gate_stage(task.product, order.gate.stage)
+        clock = None if stage is None else means.edges.not_before(task.product, place, stage)
+        if stage is None or clock is None or clock.at(means.now + task.block) is None:
+            words = order.gate.stage.value.replace("_", " ")
+            return coat.key, (
+                f"the {piece.coat_name(coat.key)} never gets to {words} in the time looked at, "
+                "so the piece cannot be packed; a warmer room or another product would help."
+            )
+    return None, "it never cures far enough to be packed in the time looked at."
+
+
+def _rule(placer: Placer, chain: Chain, ground: Ground, dead: Dead) -> str:
+    """The first rule that leaves a coat no start, to follow its name."""
+    means, task = placer.means, chain.tasks[dead.index]
+    needed, longest = task.lead + task.block, _longest_hands(means)
+    if not longest:
+        return "needs hands, and nobody has working hours in the time looked at."
+    if needed > longest:
+        turning = ", turning it first," if task.lead else ","
+        return (
+            f"takes {length_said(needed)} of hands on end{turning} and nobody works longer "
+            f"than {length_said(longest)} in one go."
+        )
+    material = chain.pieces[0].material
+    handy = _handy(means, task, ground.place)
+    if not within_limits(means, task, material, ground.place, handy):
+        return f"{why_air(placer.studio, means, Asked(task, material, ground.place, handy))}."
+    if not in_good_air(means, task, material, ground.place, handy):
+        return (
+            "lies on bare porous work, and whenever somebody can work the room warms by more "
+            f"than {placer.studio.settings.steady_celsius:g} °C meanwhile: the air in the "
+            "pores would blow bubbles; pour when the room cools."
+        )
+    asleep = why_nobody_is_awake(means, task, ground.place, handy)
+    return asleep or _on_the_way(placer, chain, ground, dead)
+
+
+def _handy(means: Means, task: Task, place: str) -> Stretches:
+    """Starts with hands for a coat, if possible such that it can be handled in the record."""
+    latest = means.edges.handle(task.product, place).latest(means.end)
+    last = means.until if latest is None else min(means.until, latest - task.block)
+    first = grid_up(means.now + task.lead)
+    last = means.until if first > last else last
+    return means.shop.starts([(first, grid_down(last))], task.lead, task.block, _MANY)
+
+
+def _on_the_way(placer: Placer, chain: Chain, ground: Ground, dead: Dead) -> str:
+    """What is left when the coat alone could be poured: the coat below, the faces, the spot."""
+    task = chain.tasks[dead.index]
+    handle = placer.means.edges.handle(task.product, ground.place)
+    if handle.at(placer.means.now + task.block) is None:
+        return (
+            "never gets so hard in the time looked at that it can be handled; a warmer room or "
+            "another product would help."
+        )
+    for other in task.rests_on:
+        below = chain.tasks[other]
+        clock = placer.means.edges.handle(below.product, ground.place)
+        if clock.at(placer.means.now + below.block) is None:
+            name = chain.pieces[0].coat_name(below.coat.key)
+            return f"waits until the {name} on the other face can be handled, and it never can."
+    if task.below is not None:
+        zone = placer.studio.time_zone
+        return WindowJudge(zone, placer.means, chain, dead.index, ground.place).words()
+    return "finds no spot free from its pour until it can be handled."
+
+
+def _longest_hands(means: Means) -> int:
+    """The longest stretch of anybody's free hours, in seconds."""
+    return max(
+        (
+            end - max(start, means.now)
+            for free in means.shop.hands.values()
+            for start, end in free.from_(means.now)
+        ),
+        default=0,
+    )

@@ -1,0 +1,177 @@
+"""Why no pour of a coat meets the window below it: too short, never open, or by night."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.pieces import Joint
+from studio_planner.planning.clocks.stage_times import ALWAYS
+from studio_planner.planning.saying import length_said, moment_said
+from studio_planner.planning.spans import grid_down, grid_up
+from studio_planner.planning.stuck.joint_windows import window_of
+from studio_planner.science.stages import Stage
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+    from zoneinfo import ZoneInfo
+
+    from studio_planner.planning.placing.chain_times import Means
+    from studio_planner.planning.problem import Chain
+
+_HOUR = 3600
+_LOOKS = 400
+"""Pours of the coat below that are looked at, one for each hour in which it may start."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Window:
+    """The window (seconds) that one pour of the coat below opens."""
+
+    poured: int
+    opens: int | None
+    closes: int
+
+    @property
+    def length(self) -> int:
+        """How long it is open; below 0 when it closes before it opens, or never opens."""
+        return -1 if self.opens is None else self.closes - self.opens
+
+
+class WindowJudge:
+    """Looks at all windows for one coat of a chain that stands in one place."""
+
+    def __init__(
+        self, zone: ZoneInfo, means: Means, chain: Chain, index: int, place: str
+    ) -> None:
+        """Judge the joint of coat `index`, which has a coat below it."""
+        self._zone = zone
+        self._means = means
+        self._piece = chain.pieces[0]
+        self._task = chain.tasks[index]
+        self._below = chain.tasks[self._task.below or 0]
+        self._place = place
+
+    def words(self) -> str:
+        """What stops it, to follow the name of the coat; and why nothing else is allowed."""
+        task, lower = self._task, self._lower
+        if not task.has_window:
+            return (
+                f"can only go on {lower} after washing and sanding, for its data sheet does "
+                "not say when the window closes; and no time for that was found."
+            )
+        opening = [one for one in self._windows() if one.opens is not None]
+        if task.sheet_closes is not None:
+            # One that does not close would do so after the end of the record.
+            opening = [one for one in opening if one.closes < ALWAYS] or opening
+        if not opening:
+            stage = (task.sheet_opens or Stage.RECOAT_OPENS).value.replace("_", " ")
+            return f"waits for {lower} to reach {stage}, and that never does{self._no_scuff()}."
+        longest = max(opening, key=lambda one: one.length)
+        if not any(self._holds_a_start(one) for one in opening):
+            return f"{self._too_short(longest)}{self._no_scuff()}."
+        if self._below.fixed is not None:
+            return f"{self._of_poured(longest)}{self._no_scuff()}."
+        if not any(self._met(one) for one in opening):
+            return f"{self._by_night(longest)}{self._no_scuff()}."
+        return (
+            f"takes {length_said(task.block)}, and no pour of {lower} that keeps the other "
+            f"rules opens a window that somebody can meet{self._no_scuff()}."
+        )
+
+    @property
+    def _lower(self) -> str:
+        return f"the {self._piece.coat_name(self._below.coat.key)} below"
+
+    def _too_short(self, window: _Window) -> str:
+        takes = length_said(self._task.block)
+        if self._task.coat.joint is Joint.WET_IN_WET:
+            left = length_said(max(0, window.length))
+            return (
+                f"is meant wet in wet and takes {takes}, but {self._lower} can be worked for "
+                f"{left} at most once it is spread (working time, on the safe side)"
+            )
+        tight = ", and starts are on whole five minutes"
+        tight = tight if window.length >= self._task.block else ""
+        if window.length <= 0:
+            return (
+                f"takes {takes}, but on the safe side the window of {self._lower} has closed "
+                "before it opens"
+            )
+        return (
+            f"takes {takes}, but the safe window of {self._lower} is never open for more than "
+            f"{length_said(window.length)}{tight}"
+        )
+
+    def _of_poured(self, window: _Window) -> str:
+        opens = moment_said(self._zone, window.opens or 0)
+        if window.closes - self._task.block < self._means.now:
+            closed = moment_said(self._zone, window.closes)
+            return f"comes too late: the window of {self._lower} closed {closed}"
+        return (
+            f"misses the window of {self._lower}: it opens {opens} and "
+            f"{self._closing(window)}, when "
+            f"nobody can work {length_said(self._task.lead + self._task.block)} on end"
+        )
+
+    def _by_night(self, window: _Window) -> str:
+        return (
+            f"needs {length_said(self._task.lead + self._task.block)} of hands in the window "
+            f"of {self._lower}, and each one falls at a time when nobody can work: poured "
+            f"{moment_said(self._zone, window.poured)}, for example, it opens "
+            f"{moment_said(self._zone, window.opens or 0)} and {self._closing(window)}"
+        )
+
+    def _closing(self, window: _Window) -> str:
+        if window.closes >= ALWAYS:
+            return "does not close in the time looked at"
+        return f"closes {moment_said(self._zone, window.closes)}"
+
+    def _no_scuff(self) -> str:
+        """Why washing and sanding is no way out."""
+        if self._task.coat.joint is Joint.WET_IN_WET:
+            return ""
+        name = f"the {self._piece.coat_name(self._below.coat.key)}"
+        if not self._below.coat.sandable:
+            return f"; {name} cannot be sanded"
+        if self._task.may_scuff:
+            return "; nor is there a time to wash and sand it"
+        return f"; the data sheet of {self._below.product.name} does not say when to sand"
+
+    def _windows(self) -> Iterator[_Window]:
+        task, below, edges = self._task, self._below, self._means.edges
+        for start in self._starts():
+            end = start + below.block
+            place = self._place
+            if below.fixed is not None:
+                place = self._means.place_of_spot[below.fixed.spot]
+            safe = _Window(start, *window_of(edges, task, below, place, (start, end)))
+            yield safe
+            if task.may_test:
+                looked = window_of(edges, task, below, place, (start, end), likely=True)
+                yield _Window(start, *looked)
+
+    def _starts(self) -> list[int]:
+        """Starts of the coat below with hands for it, one an hour."""
+        if self._below.fixed is not None:
+            return [int(self._below.fixed.start.timestamp())]
+        wished = [(self._means.now, self._means.until)]
+        found = self._means.shop.starts(wished, self._below.lead, self._below.block, _LOOKS)
+        starts = [s for low, high in found for s in range(low, high + 1, _HOUR)]
+        return starts[:_LOOKS]
+
+    def _starts_in(self, window: _Window) -> tuple[int, int]:
+        last = min(window.closes, self._means.until) - self._task.block
+        return grid_up(window.opens or 0), grid_down(last)
+
+    def _holds_a_start(self, window: _Window) -> bool:
+        """Whether the block fits into a window, on the grid of starts."""
+        first, last = self._starts_in(window)
+        return first <= last
+
+    def _met(self, window: _Window) -> bool:
+        """Whether somebody has the whole block in a window."""
+        wished = self._starts_in(window)
+        if wished[0] > wished[1]:
+            return False
+        return bool(self._means.shop.starts([wished], self._task.lead, self._task.block, 1))
