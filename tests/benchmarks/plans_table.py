@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.plans import Goal
 from tests.benchmarks.plans_growth import ALL
-from tests.benchmarks.plans_solving import value
+from tests.benchmarks.plans_solving import sharing_coats, value
 from tests.planning.benchmark_studios import SIZES
 
 if TYPE_CHECKING:
@@ -44,7 +44,8 @@ def details(run: Measured) -> list[str]:
     line = (
         f"{name}  load {run.load:.0%}, windows {run.window:.1f} h; hours late: quick "
         f"{quick:.1f}{plain}, found {solved.late:.1f} (bound {solved.bound:.1f}), "
-        f"best known {best}; scuffed {scuffed:.0f}, to test {tested:.0f}"
+        f"best known {best}; scuffed {scuffed:.0f}, to test {tested:.0f}, "
+        f"coats sharing a mix {sharing_coats(solved.plan)}"
     )
     return [line, *(_event(name, event, one) for event, one in run.anew.items())]
 
