@@ -65,6 +65,11 @@ class Hints:
             self._set(flag, int(part.first <= slot <= part.last))
         for seconds, flag in coat.lasting:
             self._set(flag, int(seconds == laid.chain.tasks[index].block))
+        block = laid.chain.tasks[index].block
+        end = slot + self._draft.grid.length(block)
+        self._set(coat.end, end)
+        for part, flag in coat.end_parts:
+            self._set(flag, int(part.first <= end <= part.last))
         spots = laid.grounds[index].spots
         for alike, flag in coat.on:
             self._set(flag, int(bool(spots) and spots[0] in alike.spots))

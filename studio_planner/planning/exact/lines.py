@@ -21,7 +21,7 @@ _ANCHORS = (0.05, 0.35, 0.65, 0.95)
 """How far below its first value a line may begin; some are tried."""
 
 Points = list[tuple[int, int]]
-"""(x, value), the first x the smallest."""
+"""(x, value), x rising."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,102 +40,71 @@ class Line:
         return (self.rise * x + self.offset) // SCALE
 
 
-def line_through(
-    points: Points, slopes: Sequence[float], *, up: bool, slack: int = 0
-) -> Line | None:
-    """A line of one of some slopes that, rounded up (or down), is the value at every point.
-
-    With `slack` it may be up to so much more; only for what is rounded up.
-    """
+def line_through(points: Points, slopes: Sequence[float], *, up: bool) -> Line | None:
+    """A line of one of some slopes that, rounded up (or down), is the value at every point."""
     for slope in slopes:
         rise = max(0, round(SCALE * slope))
         rests = [SCALE * value - rise * x for x, value in points]
         low, high = min(rests), max(rests)
-        if high - low < SCALE * (1 + slack):
-            return Line(rise, max(low, high - SCALE + 1) if up else high)
+        if high - low < SCALE:
+            return Line(rise, low if up else high)
     return None
 
 
-def steep_line(points: Points) -> Line:
-    """A line that, rounded up, is the first value at the first point, and no less at others."""
-    x0, v0 = points[0]
-    rise = max((-(-SCALE * (v - v0) // (x - x0)) for x, v in points[1:]), default=0)
-    return Line(max(0, rise), SCALE * v0 - max(0, rise) * x0)
-
-
 class Reached:
-    """How far a line can go on through rows of points, and at what slope."""
+    """How far a line can go on through points, and at what slope."""
 
-    def __init__(self, first: tuple[int, int], slack: int) -> None:
-        """Begin at the first point; lines may be up to `slack` more than the values."""
+    def __init__(self, first: tuple[int, int]) -> None:
+        """Begin at the first point."""
         self._x0, self._v0 = first
-        self._slack = slack
         self._open = [(below, 0.0, math.inf) for below in _ANCHORS]
 
     @property
     def slopes(self) -> list[float]:
         """Slopes that serve so far."""
-        found = []
-        for _, low, high in self._open:
-            found.append(low if high == math.inf else (low + high) / 2)
-        return found
+        return [low if high == math.inf else (low + high) / 2 for _, low, high in self._open]
 
-    def take(self, points: Points) -> bool:
-        """Go on through more points; False, and nothing is taken, when no line can."""
+    def take(self, point: tuple[int, int]) -> bool:
+        """Go on through one more point; False, and nothing is taken, when no line can."""
+        x, value = point
+        wide = x - self._x0
         still = []
         for below, low, high in self._open:
-            begin = self._v0 - below
-            lows = [(value - 1 - begin) / (x - self._x0) for x, value in points]
-            most = begin - self._slack
-            highs = [(value - most) / (x - self._x0) for x, value in points]
-            flattest, steepest = max(low, *lows), min(high, *highs)
+            above = value - self._v0 + below
+            flattest, steepest = max(low, (above - 1) / wide), min(high, above / wide)
             if flattest < steepest:
                 still.append((below, flattest, steepest))
-        if not still:
-            return False
-        self._open = still
-        return True
+        if still:
+            self._open = still
+        return bool(still)
 
 
-def pieces_of(
-    row: Sequence[Points], *, up: bool, slack: int = 0
-) -> list[tuple[int, int, Line]]:
-    """Cut a row of points into parts (first, last), each with a line that gives it exactly.
-
-    With `slack` lines may be up to so much more, and go further. A single number always has a
-    line; of several points at it only the first is exact then, the others on the late side.
-    """
+def pieces_of(points: Points, *, up: bool) -> list[tuple[int, int, Line]]:
+    """Cut points into parts (first, last), each with a line that gives it exactly."""
     parts: list[tuple[int, int, Line]] = []
     low = 0
-    while low < len(row):
-        last, line = _part_from(row, low, up=up, slack=slack)
+    while low < len(points):
+        last, line = _part_from(points, low, up=up)
         parts.append((low, last, line))
         low = last + 1
     return parts
 
 
-def _part_from(row: Sequence[Points], low: int, *, up: bool, slack: int) -> tuple[int, Line]:
-    reached = Reached(row[low][0], slack)
+def _part_from(points: Points, low: int, *, up: bool) -> tuple[int, Line]:
+    reached = Reached(points[low])
     last = low
-    while last + 1 < len(row) and reached.take(row[last + 1]):
+    while last + 1 < len(points) and reached.take(points[last + 1]):
         last += 1
     slopes = reached.slopes
     while last > low:
-        line = line_through(_points(row, low, last), slopes, up=up, slack=slack)
+        line = line_through(points[low : last + 1], slopes, up=up)
         if line is not None:
             return last, line
         last = low + (last - low) // 2
-        slopes = _from_end_to_end(row, low, last)
-    points = _points(row, low, low)
-    line = line_through(points, (0.0, 1.0, *slopes), up=up, slack=slack)
-    return low, line or steep_line(points)
+        slopes = _from_end_to_end(points[low], points[last])
+    return low, Line(0, SCALE * points[low][1])
 
 
-def _points(row: Sequence[Points], low: int, last: int) -> Points:
-    return [point for at in range(low, last + 1) for point in row[at]]
-
-
-def _from_end_to_end(row: Sequence[Points], low: int, last: int) -> list[float]:
-    (x0, v0), (x1, v1) = row[low][0], row[last][0]
-    wide = max(1, x1 - x0)
-    return [(v1 - v0 + part) / wide for part in (0.0, 0.3, -0.3, 0.6, -0.6)]
+def _from_end_to_end(first: tuple[int, int], last: tuple[int, int]) -> list[float]:
+    wide = max(1, last[0] - first[0])
+    return [(last[1] - first[1] + part) / wide for part in (0.0, 0.3, -0.3, 0.6, -0.6)]

@@ -18,9 +18,6 @@ if TYPE_CHECKING:
 
 MINUTE = 60
 
-_FINE = 600
-"""Slots of up to so many seconds are fine enough for a block to seem one longer."""
-
 
 @dataclass(frozen=True, slots=True)
 class Reach:
@@ -105,10 +102,6 @@ class Reaches:
 
         return slot
 
-    def _slack(self, reach: Reach) -> int:
-        """Slots that a line may be too late: one for longer blocks on a fine grid."""
-        return int(reach.mixed and self.grid.step <= _FINE)
-
     def parts(
         self,
         product: Product,
@@ -119,8 +112,8 @@ class Reaches:
         """Cut a stretch of start slots so that lines hold for all that is asked.
 
         The lines of *not before* reaches run over the minutes of the end of a block of the
-        first length (over its slots, for mixed ones of the other lengths), the others over the
-        minutes of the start; all from the grid's origin.
+        first length, the others over the minutes of the start; mixed ones are asked for a
+        stretch of ends and run over its slots. All count from the grid's origin.
         """
         key = (product.key, tuple(asked), tuple(lengths), stretch)
         if key not in self._parts:
@@ -137,40 +130,25 @@ class Reaches:
     ) -> list[_Piece]:
         """The lines of one reach over a stretch, each with its slots (first, last)."""
         place, reach = asked
-        offsets = _offsets(reach, lengths, self.grid.step)
-        key = (product.key, asked, offsets, stretch)
+        # A mixed reach is asked for where a block ends, the others where it starts.
+        length = lengths[0] if reach.opens and not reach.mixed else 0
+        key = (product.key, asked, length, stretch)
         if key not in self._pieces_known:
-            step, origin = self.grid.step, self.grid.origin
+            first, step, origin = stretch[0], self.grid.step, self.grid.origin
             unit = step if reach.mixed else MINUTE
             read = self._reader(product, place, reach)
-            row = [
-                [
-                    (
-                        (slot * step + length) // unit,
-                        read(origin + slot * step, length),
-                    )
-                    for length in offsets
-                ]
-                for slot in range(stretch[0], stretch[1] + 1)
+            points = [
+                ((slot * step + length) // unit, read(origin + slot * step, length))
+                for slot in range(first, stretch[1] + 1)
             ]
-            first = stretch[0]
             self._pieces_known[key] = [
                 (first + low, first + last, line)
-                for low, last, line in pieces_of(row, up=reach.opens, slack=self._slack(reach))
+                for low, last, line in pieces_of(points, up=reach.opens)
             ]
         return self._pieces_known[key]
 
 
 _Piece = tuple[int, int, Line]
-
-
-def _offsets(reach: Reach, lengths: tuple[int, ...], step: int) -> tuple[int, ...]:
-    """Seconds from a start to where a reach counts from."""
-    if not reach.opens:
-        return (0,)
-    if not reach.mixed:
-        return lengths[:1]
-    return tuple(sorted({-(-length // step) * step for length in lengths[1:]}))
 
 
 def _merged(

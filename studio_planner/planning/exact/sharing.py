@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 from itertools import combinations
 from typing import TYPE_CHECKING
@@ -17,13 +18,14 @@ if TYPE_CHECKING:
 Coat = tuple[int, int]
 """The position of a lane, and of a coat in it."""
 
-MOST_TOGETHER = 4
+MOST_TOGETHER = 12
 """Lanes that pour from one mix at the most."""
 
 A_GRAIN = 5e-7
 """Grams by which a mix may be too heavy: weighing no scales could do."""
 
-_MOST_LENGTHS = 8
+_MOST_LENGTHS = 80
+"""Lengths that a block may have; where there would be more, fewer lanes pour from one mix."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,6 +53,7 @@ class Sharing:
         """Keep the pairs, leader first, and who shares a mix now."""
         self.portions = portions
         self.pairs = tuple(pairs)
+        self._most_known: dict[Coat, int] = {}
         self._now = {coat: group for group in now for coat in group}
         self._led: dict[Coat, list[Coat]] = {}
         for leader, follower in self.pairs:
@@ -73,9 +76,28 @@ class Sharing:
         """How many coats may follow a leader at once: as many as now do in any case."""
         return max(self._most(leader), len(self._now.get(leader, ())) - 1)
 
+    @property
+    def capped(self) -> bool:
+        """Whether a mix could be shared by more than is looked at."""
+        return any(self._fitting(leader) > self._most(leader) for leader in self._led)
+
+    def _fitting(self, leader: Coat) -> int:
+        """How many followers a leader's mix could hold, the lightest first."""
+        own = self.portions[leader]
+        room = own.limit + A_GRAIN - own.grams
+        count = 0
+        for grams in sorted(self.portions[one].grams for one in self.led_by(leader)):
+            room -= grams
+            count += room >= 0
+        return count
+
     def _most(self, leader: Coat) -> int:
-        few = len(self._sums(leader, MOST_TOGETHER - 1)) <= _MOST_LENGTHS
-        return MOST_TOGETHER - 1 if few else 1
+        if leader not in self._most_known:
+            most = MOST_TOGETHER - 1
+            while most > 1 and len(self._sums(leader, most)) > _MOST_LENGTHS:
+                most -= 1
+            self._most_known[leader] = most
+        return self._most_known[leader]
 
     def _leading(self, leader: Coat) -> set[int]:
         alone = self.portions[leader].alone
@@ -84,19 +106,18 @@ class Sharing:
         return {alone + more for more in (*sums, sum(now)) if more}
 
     def _sums(self, leader: Coat, most: int) -> set[int]:
+        """The seconds that up to so many followers can add to a leader's block."""
         own = self.portions[leader]
-        followers = [self.portions[one] for one in self.led_by(leader)]
-        sums: set[int] = set()
-        kinds = sorted({(one.own, one.grams) for one in followers})
-        counts = {
-            kind: sum((one.own, one.grams) == kind for one in followers) for kind in kinds
-        }
-        several = [kind for kind in kinds for _ in range(min(most, counts[kind]))]
-        for size in range(1, most + 1):
-            for group in combinations(several, size):
-                if own.grams + sum(grams for _, grams in group) <= own.limit + A_GRAIN:
-                    sums.add(sum(seconds for seconds, _ in group))
-        return sums
+        room = own.limit + A_GRAIN - own.grams
+        # For each count and sum of seconds the lightest choice of followers.
+        lightest = {(0, 0): 0.0}
+        for follower in (self.portions[one] for one in self.led_by(leader)):
+            for (count, seconds), grams in list(lightest.items()):
+                key = count + 1, seconds + follower.own
+                more = grams + follower.grams
+                if count < most and more <= room and more < lightest.get(key, math.inf):
+                    lightest[key] = more
+        return {seconds for count, seconds in lightest if count}
 
 
 def portions_of(studio: Studio, lanes: Sequence[Lane]) -> dict[Coat, Portion]:

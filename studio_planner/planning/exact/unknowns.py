@@ -18,7 +18,7 @@ if TYPE_CHECKING:
     from studio_planner.planning.exact.choices import Choices
     from studio_planner.planning.exact.reaches import Reaches
     from studio_planner.planning.problem import Task
-    from studio_planner.planning.solver import Flag, Model, Quantity, Unknown
+    from studio_planner.planning.solver import Flag, Model, Quantity
     from studio_planner.planning.spans import Stretches
 
 
@@ -40,6 +40,9 @@ class CoatUnknowns:
     by: list[tuple[AlikeHands, Flag]] = field(default_factory=list)
     lasting: list[tuple[int, Flag]] = field(default_factory=list)
     parts: list[tuple[Part, Flag]] = field(default_factory=list)
+    end: Quantity = 0
+    end_parts: list[tuple[Part, Flag]] = field(default_factory=list)
+    """The slot in which a block of several lengths is over, and the parts of such slots."""
     window: tuple[int, int] = (0, 0)
     """The slots in which it may start."""
     known_start: int | None = None
@@ -72,11 +75,6 @@ class CoatMaker:
         self._reaches = reaches
         self.grid = choices.grid
         self.yes = model.yes
-        self.hints: dict[int, tuple[Unknown, int]] = {}
-
-    def hint(self, unknown: Unknown, value: int) -> None:
-        """Suggest a value."""
-        self.hints[unknown.index] = (unknown, value)
 
     def poured(self, task: Task, where: AlikeSpots, start: int) -> CoatUnknowns:
         """A coat that is poured: nothing is unknown."""
@@ -115,18 +113,34 @@ class CoatMaker:
             lasting=self.one_of(lengths),
             window=(whole[0][0], whole[-1][1]) if whole else (0, 0),
         )
+        coat.minutes = sum(seconds // MINUTE * flag for seconds, flag in coat.lasting)
         if len(lengths) == 1:
             coat.minutes = lengths[0] // MINUTE
-        else:
-            coat.minutes = sum(seconds // MINUTE * flag for seconds, flag in coat.lasting)
-        if len(lengths) > 1:
-            mixed = [
-                (place, replace(reach, mixed=True)) for place, reach in asked if reach.opens
-            ]
-            asked = [*asked, *mixed]
         self._bind_starts(coat, starts, whole)
-        self._bind_parts(coat, self._parts_of(coat, asked, full, whole))
+        parts = self._parts_of(coat, asked, full, whole)
+        coat.parts = self._bound(start, parts)
+        if len(lengths) > 1 and whole:
+            self._bind_end(coat, asked, full, whole)
         return coat
+
+    def _bind_end(
+        self,
+        coat: CoatUnknowns,
+        asked: Sequence[tuple[str, Reach]],
+        full: Stretches,
+        whole: Stretches,
+    ) -> None:
+        """What waits for longer blocks looks at the slot in which they end."""
+        slots = [-(-seconds // self.grid.step) for seconds, _ in coat.lasting]
+        shortest, longest = min(slots), max(slots)
+        ends, left = (
+            joined_slots((first + shortest, last + longest) for first, last in stretches)
+            for stretches in (full, whole)
+        )
+        coat.end = self.model.among(left)
+        self.model.equal(coat.end, coat.start + coat.slots(self.grid.step))
+        mixed = [(place, replace(reach, mixed=True)) for place, reach in asked if reach.opens]
+        coat.end_parts = self._bound(coat.end, self._parts_of(coat, mixed, ends, left))
 
     def one_of(self, things: Sequence[_Thing]) -> list[tuple[_Thing, Flag]]:
         """Things with the flag that chooses each; one of them is chosen."""
@@ -175,11 +189,13 @@ class CoatMaker:
                     parts.append(Part(left[0][0], left[-1][1], part.lines))
         return parts
 
-    def _bind_parts(self, coat: CoatUnknowns, parts: Sequence[Part]) -> None:
-        coat.parts = self.one_of(parts)
+    def _bound(self, slot: Quantity, parts: Sequence[Part]) -> list[tuple[Part, Flag]]:
+        """Parts with the flag that says that a slot lies in them."""
+        rows = self.one_of(parts)
         if len(parts) > 1:
-            self.model.at_least(coat.start, sum(part.first * flag for part, flag in coat.parts))
-            self.model.at_least(sum(part.last * flag for part, flag in coat.parts), coat.start)
+            self.model.at_least(slot, sum(part.first * flag for part, flag in rows))
+            self.model.at_least(sum(part.last * flag for part, flag in rows), slot)
+        return rows
 
     # What follows from a coat
 
@@ -205,10 +221,8 @@ class CoatMaker:
         own = [] if coat.alone is self.yes else [coat.alone]
         self._after_lines(later, coat, reach, (end, alone, never_before), [*when, *own])
         if own:
-            end = coat.start + coat.slots(self.grid.step)
             mixed = replace(reach, mixed=True)
-            longest = max(-(-seconds // self.grid.step) for seconds, _ in coat.lasting)
-            known = (end, longest, never_before)
+            known = (coat.end, 0, never_before)
             self._after_lines(later, coat, mixed, known, [*when, ~coat.alone])
 
     def _after_lines(
@@ -223,7 +237,7 @@ class CoatMaker:
         end, longest, never_before = known
         scaled = SCALE * later
         for spots, on in coat.on:
-            for part, flag in coat.parts:
+            for part, flag in coat.end_parts if reach.mixed else coat.parts:
                 line = part.lines[spots.place, reach]
                 last = part.last if reach.mixed else self.grid_minutes_of(part.last)
                 if line.up(last + longest) <= never_before:

@@ -10,6 +10,7 @@ from studio_planner.planning.exact.answers import AnswerReader
 from studio_planner.planning.exact.goals import IN_ORDER, quantity_of
 from studio_planner.planning.exact.hints import Hints
 from studio_planner.planning.exact.part import Freedom
+from studio_planner.planning.exact.sharing import sharing
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -74,7 +75,7 @@ def leaves_nothing_out(best: BestSoFar) -> bool:
     """Whether the model has all that a plan may do, so that its bounds hold for every plan.
 
     In a second place clocks depend on where other coats stood; two people may sand at once;
-    twins that are turned together are one lane.
+    twins that are turned together are one lane; a mix may be shared by very many.
     """
     frame, lanes = best.parts.frame, best.standing.lanes
     places = {spots.place for spots in frame.choices.spots}
@@ -83,4 +84,5 @@ def leaves_nothing_out(best: BestSoFar) -> bool:
         places == {frame.means.edges.rest}
         and (len(frame.means.shop.hands) == 1 or not scuffs)
         and all(len(lane.chain.pieces) == 1 and lane.placed is not None for lane in lanes)
+        and not sharing(frame.studio, lanes, all_pairs=True).capped
     )
