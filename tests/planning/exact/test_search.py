@@ -28,7 +28,7 @@ if TYPE_CHECKING:
     from studio_planner.craft.plans import Plan
     from studio_planner.craft.studio import Studio
 
-_STEPS = 3
+_STEPS = 2
 _LONG, _LITTLE_WORK = 60.0, 0.1
 
 
@@ -55,7 +55,7 @@ def _judge(studio: Studio, search: PlanSearch) -> tuple[Plan, bool]:
 def test_plans_of_any_studio_keep_every_rule_and_are_never_worth_less() -> None:
     seen: Counter[str] = Counter()
 
-    @settings(suppress_health_check=list(HealthCheck), max_examples=examples(8))
+    @settings(suppress_health_check=list(HealthCheck), max_examples=examples(3))
     @given(studios(), st.sampled_from((None, None, 3)))
     def judge(situation: Situation, days: int | None) -> None:
         until = None if days is None else situation.start + timedelta(days=days)
@@ -69,7 +69,7 @@ def test_plans_of_any_studio_keep_every_rule_and_are_never_worth_less() -> None:
 
 
 def test_plans_made_again_keep_every_rule_and_count_what_moved() -> None:
-    @settings(suppress_health_check=list(HealthCheck), max_examples=examples(4))
+    @settings(suppress_health_check=list(HealthCheck), max_examples=examples(3))
     @given(studios(), st.sampled_from(sorted(HAPPENINGS)))
     def judge(situation: Situation, happening: str) -> None:
         first = search_of(situation.studio, situation.start)
