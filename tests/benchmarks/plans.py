@@ -87,10 +87,10 @@ def moves_searched(size: str, seeds: Sequence[int], best_known: BestKnown) -> No
 
 
 def _keep(entry: Entry, studio: Studio, solved: Solved, best_known: BestKnown) -> None:
-    """Keep what a search found, if it is a plan of everything that breaks no rule."""
+    """Keep what a search found, if it breaks no rule."""
     name = " ".join(map(str, entry))
-    if solved.broken or value(solved.plan, Goal.LEFT_OUT):
-        print(f"{name}: leaves pieces out or breaks {solved.broken} rules")
+    if solved.broken:
+        print(f"{name}: breaks {solved.broken} rules")
         return
     found = Known(
         studio=mark_of(studio),
@@ -98,6 +98,7 @@ def _keep(entry: Entry, studio: Studio, solved: Solved, best_known: BestKnown) -
         bound=round(solved.bound, 3),
         moved=int(value(solved.plan, Goal.MOVED)),
         seconds=round(solved.seconds),
+        left_out=int(value(solved.plan, Goal.LEFT_OUT)),
     )
     known = best_known.keep(entry, found)
     print(f"{name}: found {found}; best known {known}", flush=True)

@@ -30,7 +30,8 @@ ALIKE = 0.01
 class Known:
     """The best known of one studio; `seconds` is the longest search that looked for it.
 
-    `moved` counts pours that are not where a kept plan has them.
+    `moved` counts pours that are not where a kept plan has them; `left_out` pieces that what
+    has happened leaves without a place.
     """
 
     studio: str
@@ -38,16 +39,22 @@ class Known:
     bound: float
     moved: int
     seconds: float
+    left_out: int = 0
+
+    def rank(self) -> tuple[int, float, int]:
+        """What is better comes first."""
+        return self.left_out, round(self.late, 2), self.moved
 
     def with_another(self, other: Known) -> Known:
         """The better of two, with the better bound and the longer search."""
-        better = min(self, other, key=lambda known: (round(known.late, 2), known.moved))
+        better = min(self, other, key=Known.rank)
         return Known(
             studio=self.studio,
             late=better.late,
             bound=max(self.bound, other.bound),
             moved=better.moved,
             seconds=max(self.seconds, other.seconds),
+            left_out=better.left_out,
         )
 
 

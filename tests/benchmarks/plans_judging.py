@@ -75,10 +75,14 @@ def moves_kept(one: Anew) -> bool | None:
 
     Fewer hours late may have been worth more moves, so those are not compared.
     """
-    if one.solved is None or one.known is None or one.solved.late > one.known.late + ALIKE:
+    if one.solved is None or one.known is None:
+        return None
+    found = (value(one.solved.plan, Goal.LEFT_OUT), one.solved.late)
+    least = (one.known.left_out, one.known.late)
+    if found > (least[0], least[1] + ALIKE):
         return None
     moved = value(one.solved.plan, Goal.MOVED)
-    gained = one.solved.late < one.known.late - ALIKE
+    gained = found < (least[0], least[1] - ALIKE)
     return gained or moved <= MOVES_FACTOR * one.known.moved + MOVES_MORE
 
 
