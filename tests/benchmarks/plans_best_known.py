@@ -46,12 +46,16 @@ class Known:
         return self.left_out, round(self.late, 2), self.moved
 
     def with_another(self, other: Known) -> Known:
-        """The better of two, with the better bound and the longer search."""
+        """The better of two, with the better bound and the longer search.
+
+        A bound that a plan gets below was none, and is not kept.
+        """
         better = min(self, other, key=Known.rank)
+        bounds = [one.bound for one in (self, other) if one.bound <= better.late + ALIKE]
         return Known(
             studio=self.studio,
             late=better.late,
-            bound=max(self.bound, other.bound),
+            bound=max(bounds, default=0.0),
             moved=better.moved,
             seconds=max(self.seconds, other.seconds),
             left_out=better.left_out,

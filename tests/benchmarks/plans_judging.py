@@ -50,7 +50,7 @@ def rows_of(size: str, runs: Sequence[Measured], megabytes: float) -> list[Row]:
         measured = f"{megabytes:.0f} MB"
         asked = f"under {MEGABYTES:.0f} MB"
         rows.append(Row(size, "memory of solving", asked, measured, megabytes < MEGABYTES))
-    rows += [_start_up(runs), _late_seeds(runs), _kept_rules(runs)]
+    rows += [_start_up(runs), _late_seeds(runs), _kept_rules(runs), _true_bounds(runs)]
     return rows
 
 
@@ -221,6 +221,16 @@ def _late_seeds(runs: Sequence[Measured]) -> Row:
 def _kept_rules(runs: Sequence[Measured]) -> Row:
     broken = sum(run.all_broken for run in runs)
     return Row(runs[0].size, "rules broken", "none in any plan", f"{broken}", broken == 0)
+
+
+def _true_bounds(runs: Sequence[Measured]) -> Row:
+    """No plan gets below a bound: neither what is found now nor what is known."""
+    known = [(run.solved, run.known) for run in runs if run.known is not None]
+    false = sum(
+        min(solved.late, best.late) + ALIKE < max(solved.bound, best.bound)
+        for solved, best in known
+    )
+    return Row(runs[0].size, "bounds that a plan is below", "none", f"{false}", false == 0)
 
 
 def _unknown(count: int) -> str:
