@@ -190,8 +190,7 @@ def _kept(asked: _Asked, rounds: Rounds, chains: list[Chain], before: Plan) -> _
 def _made(asked: _Asked, rounds: Rounds, chains: list[Chain], *, patient: bool) -> _Best:
     """The best plan that is made anew; with patience it is looked further for what is stuck."""
     big = len(chains) > _BIG
-    again = asked.before is not None
-    passes = min(asked.passes, 1 if again else 2) if big else asked.passes
+    passes = min(asked.passes, 2) if big else asked.passes
     best = rounds.best(chains, asked.first, passes)
     if patient and not all(one.missed for one in best.stuck) and asked.until is None:
         # What finds no place may only need a longer look ahead.

@@ -31,7 +31,8 @@ if TYPE_CHECKING:
     from studio_planner.planning.solver import Answer, Quantity
 
 _OTHER_MIXES = 0.4
-"""How often mixes may be shared anew for another goal: that frees hands, but takes longer."""
+"""How often mixes may be shared anew for another goal, once it has been aimed at in vain: that
+frees hands, but takes longer."""
 
 _FIRST_COATS, _FEWEST_COATS, _MOST_COATS = 22.0, 8.0, 60.0
 _MORE, _LESS = 1.04, 0.9
@@ -116,7 +117,8 @@ class Improver:
         lanes = self._freeing.part(standing, goal, coats, self._could_gain)
         days = self._random.choice(_DAYS_AROUND)
         seed = self._random.randrange(1 << 30)
-        mixes = goal is Goal.MIXES or self._random.random() < _OTHER_MIXES
+        tired = 1.0 - self._hope[goal] / _HOPES[goal]
+        mixes = goal is Goal.MIXES or self._random.random() < tired * _OTHER_MIXES
         freedom = Freedom(lanes, days, all_mixes=mixes)
         draft = self._parts.draft(standing, freedom) if lanes else None
         if draft is None:
