@@ -75,6 +75,12 @@ def handle_stage(product: Product) -> Stage | None:
     return gate_stage(product, Stage.HANDLE)
 
 
+def cover_stage(product: Product) -> Stage | None:
+    """The stage from which a wet face takes no harm from dust."""
+    stages = (Stage.COVER, Stage.TACK_FREE, Stage.RECOAT_OPENS)
+    return next((stage for stage in stages if product.figures(stage)), None)
+
+
 def gate_stage(product: Product, wished: Stage) -> Stage | None:
     """The wished gate, or the next later one that the product's sheet has."""
     later = _GATES[_GATES.index(wished) :]

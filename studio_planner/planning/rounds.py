@@ -155,17 +155,7 @@ class Rounds:
         return (chain.order.key not in first, chain.first == 0, slack, -chain.order.weight)
 
     def _round(self, queue: list[Chain]) -> Pass:
-        placer = self.placer()
-        placed: list[Placement] = []
-        stuck: list[Stuck] = []
-        for chain in queue:
-            found = placer.place(chain)
-            if isinstance(found, Placement):
-                placer.finisher.book(found)
-                placed.append(found)
-            else:
-                stuck.append(found)
-        return self._passed(placed, stuck)
+        return self._passed(*self.placer().place_all(queue))
 
     def _passed(self, placed: Sequence[Placement], stuck: Sequence[Stuck]) -> Pass:
         left_out = sum(len(one.chain.pieces) for one in stuck)

@@ -101,25 +101,20 @@ class Model:
         self._cp = cp_model
         self._model = cp_model.CpModel()
         self._goal: Quantity | None = None
-        self._unknowns: list[Unknown] = []
 
     # Unknowns
 
     def between(self, low: int, high: int, name: str = "") -> Unknown:
         """A whole number from `low` to `high`."""
-        return self._made(self._model.new_int_var(low, high, name))
+        return self._model.new_int_var(low, high, name)
 
     def among(self, stretches: Iterable[tuple[int, int]], name: str = "") -> Unknown:
         """A whole number in one of some stretches (first, last)."""
-        return self._made(self._model.new_int_var_from_domain(self._domain(stretches), name))
+        return self._model.new_int_var_from_domain(self._domain(stretches), name)
 
     def flag(self, name: str = "") -> Unknown:
         """A yes or no."""
-        return self._made(self._model.new_bool_var(name))
-
-    def _made(self, unknown: Unknown) -> Unknown:
-        self._unknowns.append(unknown)
-        return unknown
+        return self._model.new_bool_var(name)
 
     @property
     def yes(self) -> Unknown:
@@ -203,10 +198,6 @@ class Model:
         self._model.clear_hints()  # type: ignore[no-untyped-call]
         for unknown, value in values:
             self._model.add_hint(unknown, value)
-
-    def hint_again(self, answer: Answer) -> None:
-        """Start the search at an answer."""
-        self.hint((unknown, answer.of(unknown)) for unknown in self._unknowns)
 
     def solve(
         self,

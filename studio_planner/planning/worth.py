@@ -94,11 +94,16 @@ def mix_label(placement: Placement, index: int) -> str:
     return placement.laid.mix(index) or own
 
 
+def by_goal(worth: Worth) -> dict[Goal, float]:
+    """The value of each goal, in their order."""
+    return dict(zip(_GOALS, worth, strict=True))
+
+
 def goals_of(worth: Worth, bounds: Mapping[Goal, float]) -> tuple[GoalValue, ...]:
     """The goals of a plan with the bounds that are known; nothing gets below zero."""
     rows = []
     best_so_far = True
-    for goal, value in zip(_GOALS, worth, strict=True):
+    for goal, value in by_goal(worth).items():
         bound = bounds.get(goal)
         if bound is None and value == 0 and best_so_far and goal in _COUNTED_FROM_ZERO:
             bound = 0.0

@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.products import ProductKind
 from studio_planner.planning.clocks.stage_times import AtOnce, NotAfter, NotBefore
-from studio_planner.planning.problem import handle_stage
+from studio_planner.planning.problem import cover_stage, handle_stage
 from studio_planner.planning.spans import GRID, grid_down
 from studio_planner.science.clocks import reached_through
 from studio_planner.science.stages import Edge
@@ -96,6 +96,11 @@ class Edges:
                 clock = self._timing.clock(product, place, stage, Edge.LATE)
             self._handle[key] = AtOnce() if clock is None else NotBefore(clock)
         return self._handle[key]
+
+    def cover(self, product: Product, place: str) -> NotBefore | None:
+        """When a coat is under its cover; None when nothing on its sheet stands for that."""
+        stage = cover_stage(product)
+        return None if stage is None else self.not_before(product, place, stage)
 
     def along(
         self, product: Product, stage: Stage, edge: Edge, legs: Sequence[tuple[str, int]]

@@ -7,13 +7,12 @@ from typing import TYPE_CHECKING
 
 from studio_planner.planning.exact.reaches import Reach, not_after, not_before
 from studio_planner.planning.placing.chain_times import narrow_windows
-from studio_planner.planning.problem import gate_coats, gate_stage
+from studio_planner.planning.problem import cover_stage, gate_coats, gate_stage
 from studio_planner.science.stages import Edge, Stage
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Mapping, Sequence
 
-    from studio_planner.craft.products import Product
     from studio_planner.craft.studio import Studio
     from studio_planner.planning.placing.chain_times import Allow
     from studio_planner.planning.problem import Chain, Task
@@ -50,12 +49,6 @@ def joining(task: Task, lengths: Sequence[int], *, likely: bool) -> Joining:
         not_after(stage, closing, lengths[0]),
         not_after(stage, closing) if mixed else None,
     )
-
-
-def cover_stage(product: Product) -> Stage | None:
-    """The stage from which a wet face takes no harm from dust."""
-    stages = (Stage.COVER, Stage.TACK_FREE, Stage.RECOAT_OPENS)
-    return next((stage for stage in stages if product.figures(stage)), None)
 
 
 def gates_of(studio: Studio, chain: Chain) -> dict[int, Stage]:

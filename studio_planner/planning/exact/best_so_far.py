@@ -6,8 +6,8 @@ from threading import Lock
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.plans import Goal
-from studio_planner.planning.exact.goals import IN_ORDER, in_hours
-from studio_planner.planning.worth import goals_of
+from studio_planner.planning.exact.goals import in_hours
+from studio_planner.planning.worth import by_goal, goals_of
 
 if TYPE_CHECKING:
     from studio_planner.craft.plans import GoalValue
@@ -39,7 +39,7 @@ class BestSoFar:
         """Keep a bound, in the model's units, on a goal whose earlier ones are all met."""
         step = self.parts.frame.grid.step
         known = in_hours(goal, bound, step)
-        value = dict(zip(IN_ORDER, self.standing.worth[1:], strict=True))[goal]
+        value = by_goal(self.standing.worth)[goal]
         # What is met to less than a unit is met.
         known = value if known > value - in_hours(goal, 1, step) else known
         self._bounds[goal] = max(self._bounds.get(goal, 0.0), known)

@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.planning.exact.lane_rules import LaneRules, wet_spans
 from studio_planner.planning.exact.sharing import A_GRAIN
+from studio_planner.planning.spans import joined
 from studio_planner.planning.worth import MOVED_SECONDS
 
 if TYPE_CHECKING:
@@ -13,7 +14,7 @@ if TYPE_CHECKING:
 
     from studio_planner.craft.orders import Order
     from studio_planner.planning.exact.draft import Draft, LaneUnknowns
-    from studio_planner.planning.exact.lanes import Settled, Spans
+    from studio_planner.planning.exact.lanes import Settled
     from studio_planner.planning.exact.rooms import LaneRoom
     from studio_planner.planning.exact.sharing import Coat, Sharing
     from studio_planner.planning.exact.unknowns import CoatUnknowns
@@ -150,7 +151,7 @@ def _limit_spots(draft: Draft, settled: Settled) -> None:
             )
 
 
-def _slotted(draft: Draft, spans: Iterable[tuple[int, int]]) -> Iterable[tuple[int, int]]:
+def _slotted(draft: Draft, spans: Iterable[tuple[float, float]]) -> Iterable[tuple[int, int]]:
     """Begin and length in slots of spans of seconds, on the safe side."""
     far = draft.frame.reaches.far
     for start, end in spans:
@@ -169,26 +170,16 @@ def _keep_dust_away(draft: Draft, settled: Settled) -> None:
     for lane in draft.lanes:
         wet_spans(draft, lane)
     settle = draft.frame.means.shop.settle
-    wet = _fixed(draft, _united((start - settle, end) for start, end in settled.wet))
-    sanding = _fixed(draft, _united(settled.sanding))
+    wet = _fixed(draft, joined((start - settle, end) for start, end in settled.wet))
+    sanding = _fixed(draft, joined(settled.sanding))
     spans, sandings = [*draft.wet, *wet], [*draft.sandings, *sanding]
     most = len(spans) + 1
     needs = [1] * len(spans) + [most] * len(sandings)
     draft.model.capacity([*spans, *sandings], needs, most)
 
 
-def _fixed(draft: Draft, spans: Iterable[tuple[int, int]]) -> list[Span]:
+def _fixed(draft: Draft, spans: Iterable[tuple[float, float]]) -> list[Span]:
     return [draft.model.fixed_span(*one) for one in _slotted(draft, spans)]
-
-
-def _united(spans: Iterable[tuple[int, int]]) -> Spans:
-    found: Spans = []
-    for start, end in sorted(spans):
-        if found and start <= found[-1][1]:
-            found[-1] = (found[-1][0], max(end, found[-1][1]))
-        else:
-            found.append((start, end))
-    return found
 
 
 # Goals

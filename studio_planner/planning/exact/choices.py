@@ -18,7 +18,7 @@ from studio_planner.planning.spans import (
 if TYPE_CHECKING:
     from collections.abc import Iterable
 
-    from studio_planner.craft.pieces import Material, Piece
+    from studio_planner.craft.pieces import Material
     from studio_planner.craft.studio import Studio
     from studio_planner.planning.exact.grid import Grid
     from studio_planner.planning.placing.chain_times import Means
@@ -77,10 +77,6 @@ class Choices:
         self.hands = alike_hands(means)
         self._open: dict[tuple[int, int, int], Stretches] = {}
         self._starts: dict[tuple[object, ...], Stretches] = {}
-
-    def spots_for(self, piece: Piece) -> list[AlikeSpots]:
-        """The spots that hold a piece."""
-        return [spots for spots in self.spots if piece.key in spots.pieces]
 
     def starts(
         self, task: Task, material: Material, place: str, hands: AlikeHands, length: int

@@ -8,6 +8,8 @@ from studio_planner.craft.plans import Goal
 from studio_planner.planning.exact.promised import HOUR
 
 if TYPE_CHECKING:
+    from collections.abc import Mapping
+
     from studio_planner.planning.exact.draft import Draft
     from studio_planner.planning.solver import Quantity
 
@@ -35,6 +37,12 @@ def quantity_of(draft: Draft, goal: Goal) -> Quantity:
         Goal.MIXES: goals.mixes,
         Goal.ENDS: goals.ends,
     }[goal]
+
+
+def hold_before(draft: Draft, goal: Goal, most: Mapping[Goal, int]) -> None:
+    """Let no goal before one get more than it has."""
+    for before in IN_ORDER[: IN_ORDER.index(goal)]:
+        draft.model.at_least(most[before], quantity_of(draft, before))
 
 
 def in_hours(goal: Goal, value: float, step: int) -> float:

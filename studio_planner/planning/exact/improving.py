@@ -15,11 +15,12 @@ from studio_planner.craft.plans import Goal
 from studio_planner.planning.exact.answers import AnswerReader
 from studio_planner.planning.exact.dust import dusty
 from studio_planner.planning.exact.freeing import Freeing
-from studio_planner.planning.exact.goals import IN_ORDER, quantity_of
+from studio_planner.planning.exact.goals import IN_ORDER, hold_before, quantity_of
 from studio_planner.planning.exact.hints import Hints
 from studio_planner.planning.exact.part import Freedom
 from studio_planner.planning.exact.standing_plan import pinned, same_place
 from studio_planner.planning.solver import Search, Status
+from studio_planner.planning.worth import by_goal
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -131,8 +132,8 @@ class Improver:
         draft.model.hint(Hints(draft).values.values())
         now = self._parts.values(free)
         aim = Goal.LATENESS if goal is Goal.LEFT_OUT else goal
-        for before in IN_ORDER[: IN_ORDER.index(aim)] if now else ():
-            draft.model.at_least(now[before], quantity_of(draft, before))
+        if now:
+            hold_before(draft, aim, now)
         draft.model.aim(_aimed(draft, aim))
 
     def _put_back(self, tried: _Try | None, answer: Answer) -> bool:
@@ -164,7 +165,7 @@ class Improver:
     def _goal(self) -> Goal:
         """A goal that could be better, the ones with more hope more often."""
         met = self._best.met
-        values = dict(zip((Goal.LEFT_OUT, *IN_ORDER), self._best.standing.worth, strict=True))
+        values = by_goal(self._best.standing.worth)
         lacking = [goal for goal, value in values.items() if value and goal not in met]
         hopes = [self._hope[goal] for goal in lacking]
         return self._random.choices(lacking, hopes)[0] if lacking else Goal.ENDS

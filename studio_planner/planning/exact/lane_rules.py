@@ -6,13 +6,13 @@ from itertools import pairwise
 from typing import TYPE_CHECKING
 
 from studio_planner.planning.clocks.stage_times import ALWAYS
-from studio_planner.planning.exact.asked import cover_stage
 from studio_planner.planning.exact.choices import is_wet
 from studio_planner.planning.exact.draft import JointUnknowns, LaneUnknowns, WorkUnknowns
 from studio_planner.planning.exact.frame import ALL_JOINTS
 from studio_planner.planning.exact.grid import joined_slots
 from studio_planner.planning.exact.reaches import not_after, not_before
 from studio_planner.planning.placing.chain_times import ChainTimes, Ground, narrow_windows
+from studio_planner.planning.problem import cover_stage
 from studio_planner.science.stages import Stage
 
 if TYPE_CHECKING:

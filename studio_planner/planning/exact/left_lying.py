@@ -5,7 +5,6 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.products import ProductKind
-from studio_planner.planning.exact.asked import cover_stage
 from studio_planner.planning.problem import handle_stage
 
 if TYPE_CHECKING:
@@ -41,8 +40,7 @@ def wet_lying(frame: Frame, there: Collection[str]) -> Spans:
     """From when to when [s] the same coats must not get dust."""
     found = []
     for pour, product, place in _pours(frame, there):
-        stage = cover_stage(product)
-        clock = None if stage is None else frame.means.edges.not_before(product, place, stage)
+        clock = frame.means.edges.cover(product, place)
         if clock is not None:
             covered = clock.at(int(pour.end.timestamp()))
             until = frame.means.end if covered is None else covered

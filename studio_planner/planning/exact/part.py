@@ -63,8 +63,8 @@ class Parts:
         self._takings = Takings(frame)
         self._asked: dict[str, Asked] = {}
         self._alone: dict[str, int | None] = {}
-        chains, _ = build_chains(frame.studio, twins=False)
-        self._single = {chain.pieces[0].key: chain for chain in chains}
+        self.chains = build_chains(frame.studio, twins=False)[0]
+        self._single = {chain.pieces[0].key: chain for chain in self.chains}
 
     def standing(self, lanes: Sequence[Lane]) -> Standing:
         """Lanes with their worth."""

@@ -13,7 +13,6 @@ from studio_planner.planning.exact.improving import Improver
 from studio_planner.planning.exact.lanes import lanes_of
 from studio_planner.planning.exact.part import Parts
 from studio_planner.planning.exact.whole import Whole, leaves_nothing_out
-from studio_planner.planning.problem import build_chains
 from studio_planner.planning.rounds import Pass
 from studio_planner.planning.solver import Search
 from studio_planner.planning.spans import GRID
@@ -63,10 +62,9 @@ class PlanSearch:
         self._frame = frame_of(
             studio, placer.finisher, placer.means, starts_of(start.before), step
         )
-        alone, _ = build_chains(studio, twins=False)
         left_out = [one.chain for one in start.found.stuck]
         parts = Parts(self._frame)
-        standing = parts.standing(lanes_of(start.found.placed, left_out, alone))
+        standing = parts.standing(lanes_of(start.found.placed, left_out, parts.chains))
         self.best = BestSoFar(parts, standing)
 
     def run(

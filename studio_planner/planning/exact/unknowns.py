@@ -47,8 +47,6 @@ class CoatUnknowns:
     """The slots in which it may start."""
     known_start: int | None = None
     """The second at which a poured coat was started."""
-    follows: Flag | None = None
-    """Set when it is poured from a mix that another coat leads."""
 
     @property
     def alone(self) -> Flag:
@@ -71,7 +69,6 @@ class CoatMaker:
     def __init__(self, model: Model, choices: Choices, reaches: Reaches) -> None:
         """Add to a model."""
         self.model = model
-        self._choices = choices
         self._reaches = reaches
         self.grid = choices.grid
         self.yes = model.yes

@@ -7,7 +7,7 @@ from time import monotonic
 from typing import TYPE_CHECKING
 
 from studio_planner.planning.exact.answers import AnswerReader
-from studio_planner.planning.exact.goals import IN_ORDER, quantity_of
+from studio_planner.planning.exact.goals import IN_ORDER, hold_before, quantity_of
 from studio_planner.planning.exact.hints import Hints
 from studio_planner.planning.exact.part import Freedom
 from studio_planner.planning.exact.sharing import sharing
@@ -53,8 +53,7 @@ class Whole:
         values = self._best.parts.values(standing.lanes)
         if draft is None or not values:
             return
-        for before in IN_ORDER[: IN_ORDER.index(goal)]:
-            draft.model.at_least(values[before], quantity_of(draft, before))
+        hold_before(draft, goal, values)
         draft.model.hint(Hints(draft).values.values())
         draft.model.aim(quantity_of(draft, goal))
         left = end - monotonic()

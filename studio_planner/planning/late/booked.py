@@ -9,7 +9,6 @@ from studio_planner.craft.pieces import CoatKind
 from studio_planner.craft.plans import StepKind
 from studio_planner.craft.products import ProductKind
 from studio_planner.planning.problem import handle_stage
-from studio_planner.science.stages import Stage
 
 if TYPE_CHECKING:
     from collections.abc import Collection
@@ -102,9 +101,8 @@ def spot_freed(
 
 
 def _covered(means: Means, product: Product, place: str, end: int) -> int:
-    for stage in (Stage.COVER, Stage.TACK_FREE, Stage.RECOAT_OPENS):
-        clock = means.edges.not_before(product, place, stage)
-        if clock is not None:
-            reached = clock.at(end)
-            return means.end if reached is None else max(end, reached)
-    return end
+    clock = means.edges.cover(product, place)
+    if clock is None:
+        return end
+    reached = clock.at(end)
+    return means.end if reached is None else max(end, reached)

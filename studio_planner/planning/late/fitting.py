@@ -9,7 +9,6 @@ from itertools import count
 from typing import TYPE_CHECKING
 
 from studio_planner.planning.late.booked import EVERYTHING, Takes, book_plan
-from studio_planner.planning.placing.placements import Placement
 from studio_planner.planning.problem import build_chains
 from studio_planner.planning.rounds import Rounds
 from studio_planner.planning.writing import written_plan
@@ -22,6 +21,7 @@ if TYPE_CHECKING:
     from studio_planner.craft.studio import Studio
     from studio_planner.planning.clocks.clockwork import Clockworks
     from studio_planner.planning.placing.chain_times import Means
+    from studio_planner.planning.placing.placements import Placement
     from studio_planner.planning.placing.placer import Placer, Stuck
     from studio_planner.planning.problem import Chain
 
@@ -120,16 +120,7 @@ class Fitter:
         return best
 
     def _fit(self, order: Order, takes: Takes, mine: list[Chain]) -> Fit:
-        placer = self.placer(order, takes)
-        placed: list[Placement] = []
-        stuck: list[Stuck] = []
-        for chain in mine:
-            found = placer.place(chain)
-            if isinstance(found, Placement):
-                placer.finisher.book(found)
-                placed.append(found)
-            else:
-                stuck.append(found)
+        placed, stuck = self.placer(order, takes).place_all(mine)
         seen = {piece.key for chain in mine for piece in chain.pieces}
         return Fit(tuple(placed), tuple(stuck), whole=seen >= set(order.pieces))
 

@@ -194,13 +194,8 @@ class ChainTimes:
         return self._means.end if reached is None else max(end, reached)
 
     def _cover_clock(self, index: int) -> NotBefore | None:
-        task = self._chain.tasks[index]
-        edges, place = self._means.edges, self._grounds[index].place
-        clocks = (
-            edges.not_before(task.product, place, stage)
-            for stage in (Stage.COVER, Stage.TACK_FREE, Stage.RECOAT_OPENS)
-        )
-        return next((clock for clock in clocks if clock is not None), None)
+        product = self._chain.tasks[index].product
+        return self._means.edges.cover(product, self._grounds[index].place)
 
     def covered_by(self, index: int, by: int) -> int:
         """The latest start that is under its cover by some second."""

@@ -219,9 +219,7 @@ def hold_poured(studio: Studio, means: Means, piece: Piece) -> None:
         stays = product.kind is ProductKind.SIZE and handle_stage(product) is None
         until = means.end if handled is None or stays else handled
         means.shop.take_spot(pour.spot, start, until)
-        for stage in (Stage.COVER, Stage.TACK_FREE, Stage.RECOAT_OPENS):
-            clock = means.edges.not_before(product, place, stage)
-            if clock is not None:
-                covered = clock.at(end)
-                means.shop.add_wet(start, end if covered is None else max(covered, end))
-                break
+        clock = means.edges.cover(product, place)
+        if clock is not None:
+            covered = clock.at(end)
+            means.shop.add_wet(start, end if covered is None else max(covered, end))

@@ -10,7 +10,7 @@ from studio_planner.planning.placing.chain_times import Allow, Ground, standing
 from studio_planner.planning.placing.placements import Finisher, Laid, Placement
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator, Sequence
+    from collections.abc import Iterable, Iterator, Sequence
 
     from studio_planner.craft.studio import Studio
     from studio_planner.planning.placing.chain_times import Means, PlacedJoint
@@ -58,6 +58,19 @@ class Placer:
             if found is not None and (best is None or found.score < best.score):
                 best = found
         return best or stuck or Stuck(chain, None, None)
+
+    def place_all(self, chains: Iterable[Chain]) -> tuple[list[Placement], list[Stuck]]:
+        """Place and book chains one after another; what found a place, and what did not."""
+        placed: list[Placement] = []
+        stuck: list[Stuck] = []
+        for chain in chains:
+            found = self.place(chain)
+            if isinstance(found, Placement):
+                self.finisher.book(found)
+                placed.append(found)
+            else:
+                stuck.append(found)
+        return placed, stuck
 
     def _best_of(
         self, chain: Chain, grounds: list[list[Ground]], allow: Allow
