@@ -115,7 +115,7 @@ class Environment:
         shutil.rmtree(self.folder)  # the stamps last: they tell that it is ours to remove
 
     def _install_packages(self) -> None:
-        print("Fetching the packages, about 100 MB, once ...", flush=True)
+        print("Fetching the packages, about 150 MB, once ...", flush=True)
         self._pip("--require-hashes", "--only-binary=:all:", "-r", self._lock())
 
     def _install_project(self) -> None:
