@@ -8,7 +8,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Iterator, Sequence
+    from collections.abc import Iterable, Sequence
 
 GRID = 300
 """The plan's grid in seconds; every planned start is a multiple of it."""
@@ -48,10 +48,16 @@ def common(ones: Stretches, others: Stretches) -> Stretches:
 def united(stretches: Iterable[Stretch]) -> Stretches:
     """Sort and join stretches that overlap or follow each other on the grid."""
     result: Stretches = []
-    for first, last in sorted(s for s in stretches if s[0] <= s[1]):
-        if result and first <= result[-1][1] + GRID:
-            result[-1] = (result[-1][0], max(result[-1][1], last))
+    begun = ended = 0
+    for first, last in sorted(stretches):
+        if first > last:
+            continue
+        if result and first <= ended + GRID:
+            if last > ended:
+                ended = last
+                result[-1] = (begun, ended)
         else:
+            begun, ended = first, last
             result.append((first, last))
     return result
 
@@ -73,24 +79,21 @@ def outside(stretches: Stretches, holes: Sequence[Span]) -> Stretches:
     A hole (a, b) takes away every start s with a < s < b.
     """
     result: Stretches = []
-    at = 0
+    at, count = 0, len(holes)
     for first, last in stretches:
         low = first
-        while at < len(holes) and holes[at][1] <= low:
+        while at < count and holes[at][1] <= low:
             at += 1
-        for begin, end in _until(holes, at, last):
+        index = at
+        while index < count and holes[index][0] < last:
+            begin, end = holes[index]
             if begin >= low:
                 result.append((low, min(last, grid_down(begin))))
             low = max(low, grid_up(end))
+            index += 1
         if low <= last:
             result.append((low, last))
     return result
-
-
-def _until(holes: Sequence[Span], at: int, last: int) -> Iterator[Span]:
-    while at < len(holes) and holes[at][0] < last:
-        yield holes[at]
-        at += 1
 
 
 def latest_until(stretches: Stretches, limit: int) -> int | None:

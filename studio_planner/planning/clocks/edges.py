@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.products import ProductKind
 from studio_planner.planning.clocks.stage_times import AtOnce, NotAfter, NotBefore
+from studio_planner.planning.clocks.window_times import WindowTimes
 from studio_planner.planning.problem import cover_stage, handle_stage
 from studio_planner.planning.spans import GRID, grid_down
 from studio_planner.science.clocks import reached_through
@@ -16,10 +17,14 @@ if TYPE_CHECKING:
 
     from studio_planner.craft.products import Product
     from studio_planner.craft.timing import Timing
+    from studio_planner.planning.problem import Task
     from studio_planner.science.clocks import StageClock
     from studio_planner.science.stages import Stage
 
 _LOOK_BACK = 60 * 86_400
+
+_Joint = tuple[str, str, "Stage | None", "Stage | None", int, int, bool]
+"""Product below, its place, the stages that open and close, both blocks [s], likely edges."""
 
 
 class _Moving:
@@ -61,6 +66,8 @@ class Edges:
         self._before: dict[tuple[str, str, Stage, Edge], NotBefore | None] = {}
         self._handle: dict[tuple[str, str], NotBefore] = {}
         self._after: dict[tuple[str, str, Stage, Edge], NotAfter | None] = {}
+        self._cover: dict[tuple[str, str], NotBefore | None] = {}
+        self._windows: dict[_Joint, WindowTimes] = {}
 
     def not_before(
         self, product: Product, place: str, stage: Stage, edge: Edge = Edge.LATE
@@ -88,9 +95,9 @@ class Edges:
         Leaf, and size that knows no such stage, are there at once; size keeps its spot all the
         same until the next coat.
         """
-        stage = handle_stage(product)
         key = (product.key, place)
         if key not in self._handle:
+            stage = handle_stage(product)
             clock = None
             if stage is not None:
                 clock = self._timing.clock(product, place, stage, Edge.LATE)
@@ -99,8 +106,43 @@ class Edges:
 
     def cover(self, product: Product, place: str) -> NotBefore | None:
         """When a coat is under its cover; None when nothing on its sheet stands for that."""
-        stage = cover_stage(product)
-        return None if stage is None else self.not_before(product, place, stage)
+        key = (product.key, place)
+        if key not in self._cover:
+            stage = cover_stage(product)
+            self._cover[key] = None if stage is None else self.not_before(product, place, stage)
+        return self._cover[key]
+
+    def window_times(
+        self, task: Task, below: Task, place: str, *, likely: bool = False
+    ) -> WindowTimes:
+        """The window of a coat's joint to the one below, which stands in `place`.
+
+        Its safe edges, or the likely ones.
+        """
+        stages = task.sheet_opens, task.sheet_closes
+        blocks = below.block, task.block
+        key = (below.product.key, place, *stages, *blocks, likely)
+        found = self._windows.get(key)
+        if found is None:
+            found = self._windows[key] = self._window_times(
+                below.product, place, stages, blocks, likely=likely
+            )
+        return found
+
+    def _window_times(
+        self,
+        below: Product,
+        place: str,
+        stages: tuple[Stage | None, Stage | None],
+        blocks: tuple[int, int],
+        *,
+        likely: bool,
+    ) -> WindowTimes:
+        late, early = (Edge.LIKELY, Edge.LIKELY) if likely else (Edge.LATE, Edge.EARLY)
+        opens, closes = stages
+        opening = AtOnce() if opens is None else self.not_before(below, place, opens, late)
+        closing = None if closes is None else self.not_after(below, place, closes, early)
+        return WindowTimes(opening, closing, blocks)
 
     def along(
         self, product: Product, stage: Stage, edge: Edge, legs: Sequence[tuple[str, int]]

@@ -12,7 +12,6 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.pieces import CoatKind
-from studio_planner.planning.clocks.stage_times import ALWAYS
 from studio_planner.planning.placing.chain_times import (
     ChainTimes,
     PlacedJoint,
@@ -22,7 +21,6 @@ from studio_planner.planning.placing.chain_times import (
 from studio_planner.planning.placing.pins import UNPINNED
 from studio_planner.planning.spans import (
     GRID,
-    Stretch,
     Stretches,
     common,
     grid_down,
@@ -158,41 +156,13 @@ class ChainSearch:
         task = self._chain.tasks[index]
         below = task.below
         assert below is not None  # noqa: S101 - asked only for coats on a coat
-        edge = Edge.LIKELY if self.times.tests(task) else None
-        ranges = []
-        for first, last in self._starts[below] if task.has_window else []:
-            ranges += self._windows(index, (first, last), edge)
+        ranges: Stretches = []
+        if task.has_window:
+            over = self.times.window_times(index, tests=self.times.tests(task)).over
+            for stretch in self._starts[below]:
+                ranges += over(stretch)
         ranges += self._scuffed_ranges(index)
         return united(ranges)
-
-    def _windows(self, index: int, below: Stretch, edge: Edge | None) -> Stretches:
-        """Where a coat may start when the one below starts in a stretch.
-
-        Windows change slowly with the start: where both ends of a stretch open one that is long
-        enough, so does what lies between; else it is looked at hour by hour.
-        """
-        first, last = (self._window(index, start, edge) for start in below)
-        if first[0] <= first[1] and last[0] <= last[1]:
-            return [(first[0], last[1])]
-        middle = self._window(index, grid_down(sum(below) / 2), edge)
-        if not any(opens <= ends for opens, ends in (first, middle, last)):
-            return []
-        found: Stretches = []
-        for low in range(below[0], below[1] + 1, _HOUR):
-            one = self._window(index, low, edge)
-            other = self._window(index, min(low + _HOUR - GRID, below[1]), edge)
-            if one[0] <= one[1] or other[0] <= other[1]:
-                found.append((one[0], other[1]))
-        return found
-
-    def _window(self, index: int, below_start: int, edge: Edge | None) -> Stretch:
-        """The first and the last start in the window that one start of the coat below opens."""
-        opens = self.times.opens(index, below_start, edge)
-        if opens is None:
-            return (ALWAYS, 0)
-        closes = self.times.closes(index, below_start, edge)
-        last = min(closes - self._chain.tasks[index].block, self._means.until)
-        return (grid_up(opens), grid_down(last))
 
     def _scuffed_ranges(self, index: int) -> Stretches:
         if not self.times.scuffs(self._chain.tasks[index]):
@@ -270,18 +240,18 @@ class ChainSearch:
         return united(fits)
 
     def _on_spot(self, task: Task, ground: Ground, spot: str, found: Stretches) -> Stretches:
-        handle = self._means.edges.handle(task.product, ground.place)
+        latest_for = self._means.edges.handle(task.product, ground.place).latest
         hold = self.times.own_hold(spot)
+        last, gap, block = found[-1][1], self._gap, task.block
         fits: Stretches = []
         for start, end in self._means.shop.spots[spot].from_(found[0][0]):
             # On its own spot a piece need not wait until the last coat sets it free.
             begin = hold[0] if hold is not None and start == hold[1] else start
-            if begin > found[-1][1]:
+            if begin > last:
                 break
-            latest = handle.latest(end)
-            if latest is not None and end - start >= self._gap:
-                fit = (grid_up(begin), grid_down(latest - task.block))
-                fits += [fit] if fit[0] <= fit[1] else []
+            latest = latest_for(end) if end - start >= gap else None
+            if latest is not None:
+                fits.append((grid_up(begin), grid_down(latest - block)))
         return united(fits)
 
     # Backward

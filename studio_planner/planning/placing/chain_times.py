@@ -17,6 +17,7 @@ if TYPE_CHECKING:
     from studio_planner.planning.clocks.air_times import AirTimes
     from studio_planner.planning.clocks.edges import Edges
     from studio_planner.planning.clocks.stage_times import NotBefore
+    from studio_planner.planning.clocks.window_times import WindowTimes
     from studio_planner.planning.placing.workshop import Workshop
     from studio_planner.planning.problem import Chain, Task
 
@@ -102,13 +103,19 @@ class ChainTimes:
         self._grounds = grounds
         self._allow = allow
         self._sandings = sandings
+        self._places = [
+            ground.place if task.fixed is None else means.place_of_spot[task.fixed.spot]
+            for task, ground in zip(chain.tasks, grounds, strict=True)
+        ]
 
     def place(self, index: int) -> str:
         """The place that a coat stands in until it can be handled."""
-        fixed = self._chain.tasks[index].fixed
-        if fixed is None:
-            return self._grounds[index].place
-        return self._means.place_of_spot[fixed.spot]
+        return self._places[index]
+
+    def rests_from(self, index: int) -> bool:
+        """Tell whether a piece stands in the place where it rests from a coat on to its end."""
+        rest = self._means.edges.rest
+        return all(place == rest for place in self._places[index:])
 
     def handled(self, index: int, start: int) -> int | None:
         """When a coat that starts at `start` can be handled; None when never."""
@@ -120,6 +127,14 @@ class ChainTimes:
         task = self._chain.tasks[index]
         clock = self._means.edges.not_before(task.product, self.place(index), Stage.SANDABLE)
         return None if clock is None else clock.at(start + task.block)
+
+    def window_times(self, index: int, *, tests: bool) -> WindowTimes:
+        """The window of a joint to the coat below: the likely one where it may be tested."""
+        task = self._chain.tasks[index]
+        below = task.below or 0
+        return self._means.edges.window_times(
+            task, self._chain.tasks[below], self.place(below), likely=tests
+        )
 
     def opens(self, index: int, below_start: int, edge: Edge | None) -> int | None:
         """When the joint to the coat below opens, for a start of that one."""
@@ -148,8 +163,7 @@ class ChainTimes:
         """As `closes`, for a piece that is moved before or for this coat."""
         task = self._chain.tasks[index]
         below = task.below or 0
-        places = {self.place(i) for i in range(below, len(starts))}
-        if task.sheet_closes is None or places == {self._means.edges.rest}:
+        if task.sheet_closes is None or self.rests_from(below):
             return self.closes(index, starts[below], edge)
         legs = self.itinerary(starts, below, starts[below])
         product = self._chain.tasks[below].product
@@ -158,6 +172,8 @@ class ChainTimes:
 
     def itinerary(self, starts: Sequence[int], index: int, since: int) -> list[tuple[str, int]]:
         """Where a piece is from `since` on, when coat `index` is on it: places and seconds."""
+        if self.rests_from(index):
+            return [(self._means.edges.rest, since)]
         legs: list[tuple[str, int]] = []
         for later in range(index, len(starts)):
             begins = since if later == index else starts[later]

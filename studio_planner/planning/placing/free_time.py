@@ -45,22 +45,21 @@ class FreeTime:
         At most `most` stretches, the earliest.
         """
         found: Stretches = []
-        starts, ends = self._starts, self._ends
-        index = bisect_right(ends, ranges[0][0] - lead) if ranges else 0
-        at, needed = 0, lead + block
-        while index < len(starts) and at < len(ranges) and len(found) < most:
-            start, end = starts[index], ends[index]
-            if end - start < needed:
+        starts, ends, count = self._starts, self._ends, len(self._starts)
+        index = 0
+        for first, last in ranges:
+            index = bisect_left(ends, first + block, index)
+            while index < count and starts[index] + lead <= last:
+                low = -(-(starts[index] + lead) // GRID) * GRID
+                high = (ends[index] - block) // GRID * GRID
+                begin, end = max(low, first), min(high, last)
+                if begin <= end:
+                    found.append((begin, end))
+                    if len(found) == most:
+                        return found
+                if high > last:
+                    break
                 index += 1
-                continue
-            first, last = ranges[at]
-            low, high = -(-(start + lead) // GRID) * GRID, (end - block) // GRID * GRID
-            if max(low, first) <= min(high, last):
-                found.append((max(low, first), min(high, last)))
-            if high <= last:
-                index += 1
-            else:
-                at += 1
         return found
 
     @property

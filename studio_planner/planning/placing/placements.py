@@ -81,10 +81,13 @@ class Finisher:
         """Work for a studio with the means of one plan."""
         self._studio = studio
         self._means = means
+        self._asked: tuple[Laid, ChainTimes] | None = None
 
     def times(self, laid: Laid) -> ChainTimes:
-        """The stage times of a laid chain."""
-        return ChainTimes(self._means, laid.chain, laid.grounds, Allow())
+        """The stage times of a laid chain; those of the last one asked for are kept."""
+        if self._asked is None or self._asked[0] is not laid:
+            self._asked = laid, ChainTimes(self._means, laid.chain, laid.grounds, Allow())
+        return self._asked[1]
 
     def finished(self, laid: Laid) -> Placement | None:
         """The whole placement; None when the chain cannot be packed in the record."""
@@ -150,7 +153,7 @@ class Finisher:
         task = laid.chain.tasks[index]
         times = self.times(laid)
         edges, spread = self._means.edges, laid.starts[index] + task.block
-        if {times.place(later) for later in range(index, len(laid.starts))} == {edges.rest}:
+        if times.rests_from(index):
             clock = edges.not_before(task.product, edges.rest, stage)
             return None if clock is None else clock.at(spread)
         legs = times.itinerary(laid.starts, index, spread)
