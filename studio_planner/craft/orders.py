@@ -107,6 +107,7 @@ class Order:
     packing_minutes: int = 15
     opens: time = time(9, 0)
     weight: float = 1.0
+    note: str = ""
 
     def __post_init__(self) -> None:
         """Check names, pieces and figures."""

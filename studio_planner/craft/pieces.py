@@ -4,12 +4,15 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from datetime import datetime  # noqa: TC003 - read by the exchange format at run time
 from enum import StrEnum
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import Rulebook
 
 if TYPE_CHECKING:
+    from collections.abc import Sequence
+
     from studio_planner.craft.shapes import Shape
 
 TOP = "top"
@@ -154,6 +157,22 @@ def _overlap(one: str, other: str) -> bool:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Photo:
+    """A photo that is kept with a piece; `key` names its picture in the studio file."""
+
+    key: str
+    taken: datetime
+    words: str = ""
+
+    def __post_init__(self) -> None:
+        """Check that it names its picture, and that the time carries a zone."""
+        rules = Rulebook("photo")
+        rules.named(self.key, "key")
+        rules.require(self.taken.utcoffset() is not None, "taken", "give a time with a zone.")
+        rules.close()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Piece:
     """A piece, or a set of identical pieces that stay together (`count` of them).
 
@@ -174,6 +193,8 @@ class Piece:
     clearance_mm: float = 20.0
     footprint_mm: tuple[float, float] | None = None
     cover_mm: float = 80.0
+    note: str = ""
+    photos: tuple[Photo, ...] = ()
 
     def __post_init__(self) -> None:
         """Check the blank, then the stack as a whole."""
@@ -185,27 +206,19 @@ class Piece:
         rules.between(self.rim_mm, 0.0, 200, "rim_mm")
         rules.between(self.clearance_mm, 0.0, 500, "clearance_mm")
         rules.between(self.cover_mm, 1.0, 2000, "cover_mm")
+        keys = [photo.key for photo in self.photos]
+        rules.require(len(set(keys)) == len(keys), "photos", "a photo is in it twice.")
         for side in self.footprint_mm or ():
             rules.between(side, 1.0, 10_000, "footprint_mm")
         self._check_stack(rules)
         rules.close()
 
     def _check_stack(self, rules: Rulebook) -> None:
-        keys = [coat.key for coat in self.stack]
-        rules.require(bool(keys), "stack", "add at least one coat.")
-        rules.require(len(set(keys)) == len(keys), "stack", "two coats have the same key.")
-        for index, coat in enumerate(self.stack):
-            below = self.below(index)
-            rules.require(
-                coat.kind is not CoatKind.LEAF or below is not None,
-                f"stack, coat {coat.key}",
-                "leaf needs a size or a tacky coat below it.",
-            )
+        check_stack(self.stack, rules)
 
     def below(self, index: int) -> int | None:
         """The position of the coat that coat `index` lies on; None where the face is bare."""
-        coat = self.stack[index]
-        return next((i for i in reversed(range(index)) if coat.touches(self.stack[i])), None)
+        return coat_below(self.stack, index)
 
     def rests_on(self, index: int) -> tuple[int, ...]:
         """Positions of the earlier coats that the piece lies on while coat `index` is poured.
@@ -254,3 +267,39 @@ class Piece:
         length = columns * self.shape.length_mm + (columns + 1) * gap
         width = rows * self.shape.width_mm + (rows + 1) * gap
         return (length, width)
+
+
+def coat_below(stack: Sequence[Coat], index: int) -> int | None:
+    """The position of the coat that coat `index` of a stack lies on; None on a bare face."""
+    coat = stack[index]
+    return next((i for i in reversed(range(index)) if coat.touches(stack[i])), None)
+
+
+def check_stack(stack: Sequence[Coat], rules: Rulebook) -> None:
+    """Note what is wrong with coats that lie in that order, whatever the blank."""
+    keys = [coat.key for coat in stack]
+    rules.require(bool(keys), "stack", "add at least one coat.")
+    rules.require(len(set(keys)) == len(keys), "stack", "two coats have the same key.")
+    for index, coat in enumerate(stack):
+        rules.require(
+            coat.kind is not CoatKind.LEAF or coat_below(stack, index) is not None,
+            f"stack, coat {coat.key}",
+            "leaf needs a size or a tacky coat below it.",
+        )
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class StackPattern:
+    """A stack of coats that the maker uses again and again, under a name of their own."""
+
+    key: str
+    name: str
+    stack: tuple[Coat, ...]
+
+    def __post_init__(self) -> None:
+        """Check the name, and the stack as for a piece."""
+        rules = Rulebook(f"stack pattern {self.name or self.key}")
+        rules.named(self.key, "key")
+        rules.named(self.name)
+        check_stack(self.stack, rules)
+        rules.close()

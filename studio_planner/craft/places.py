@@ -109,7 +109,8 @@ class Place:
 
     `band_celsius` is how far the expected temperature may be off (90 % of the time, either way)
     right after the last reading; it doubles over a week. Without readings it stays as it is.
-    `read_band_celsius` is the same for what was read.
+    `read_band_celsius` is the same for what was read. `heat_loss_w_per_k` is the heat that the
+    place loses for each degree that it is warmer than outside; None where it is not known.
     """
 
     key: str
@@ -118,6 +119,7 @@ class Place:
     pattern: tuple[PatternPoint, ...] = ()
     band_celsius: float = 1.0
     read_band_celsius: float = 0.3
+    heat_loss_w_per_k: float | None = None
     spots: tuple[Spot, ...] = ()
     readings: tuple[Reading, ...] = field(default=(), repr=False)
 
@@ -129,6 +131,8 @@ class Place:
         rules.require(bool(self.pattern), "pattern", "give at least one expected temperature.")
         rules.between(self.band_celsius, 0, 15, "band_celsius")
         rules.between(self.read_band_celsius, 0, 15, "read_band_celsius")
+        if self.heat_loss_w_per_k is not None:
+            rules.between(self.heat_loss_w_per_k, 0, 100_000, "heat_loss_w_per_k")
         self._check_steps(rules)
         # Times of one zone compare by the wall clock, which doubles an hour in autumn.
         whens = [reading.when.timestamp() for reading in self.readings]

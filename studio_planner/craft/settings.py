@@ -38,19 +38,56 @@ class MassUnit(StrEnum):
 
 
 class LengthUnit(StrEnum):
-    """How lengths are shown."""
+    """How the sizes of pieces and spots are shown."""
 
     MILLIMETRE = "mm"
+    CENTIMETRE = "cm"
     INCH = "in"
+
+
+class FilmUnit(StrEnum):
+    """How the thickness of a film is shown; a mil is a thousandth of an inch."""
+
+    MILLIMETRE = "mm"
+    MIL = "mil"
+    INCH = "in"
+
+
+class VolumeUnit(StrEnum):
+    """How volumes are shown."""
+
+    MILLILITRE = "ml"
+    FLUID_OUNCE_US = "fl oz US"
+    FLUID_OUNCE_IMPERIAL = "fl oz imperial"
+
+
+class ClockForm(StrEnum):
+    """How times of day are written."""
+
+    HOURS_24 = "24 h"
+    HOURS_12 = "12 h"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Units:
-    """The units a maker reads; inside everything is °C, grams and millimetres."""
+    """The units a maker reads; inside everything is °C, grams and millimetres.
+
+    `week_starts` is 0 for Monday to 6 for Sunday.
+    """
 
     temperature: TemperatureUnit = TemperatureUnit.CELSIUS
     mass: MassUnit = MassUnit.GRAM
     length: LengthUnit = LengthUnit.MILLIMETRE
+    film: FilmUnit = FilmUnit.MILLIMETRE
+    volume: VolumeUnit = VolumeUnit.MILLILITRE
+    clock: ClockForm = ClockForm.HOURS_24
+    week_starts: int = 0
+
+    def __post_init__(self) -> None:
+        """Check the day that the week starts on."""
+        rules = Rulebook("units")
+        rules.between(self.week_starts, 0, 6, "week_starts")
+        rules.close()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -60,6 +97,7 @@ class Settings:
     `dew_margin_celsius` is the ISO 8502-4 practice of 3 °C, held for `dew_hours` after a pour.
     `steady_celsius` is how much the room may warm during a coat on bare porous work and still
     count as steady. `spare_hours` is one recoat cycle kept free before each promise.
+    `tariff_per_kwh` is what heating costs, in the studio's currency; 0 where nobody asked.
     """
 
     settle_minutes: int = 120
@@ -81,6 +119,7 @@ class Settings:
     cup_loss_g: float = 4.0
     absorption_face_pct: float = 75.0
     reserve_pct: float = 5.0
+    tariff_per_kwh: float = 0.0
     surface_lag_hours: dict[Material, float] = field(
         default_factory=lambda: dict(_SURFACE_LAG_HOURS)
     )
@@ -108,6 +147,7 @@ class Settings:
             "cup_loss_g": (0, 100),
             "absorption_face_pct": (0, 1000),
             "reserve_pct": (0, 100),
+            "tariff_per_kwh": (0, 1000),
         }
         for name, (low, high) in ranges.items():
             rules.between(getattr(self, name), low, high, name)

@@ -11,7 +11,8 @@ from studio_planner.craft.hands import Person
 from studio_planner.craft.local_time import zone_named
 from studio_planner.craft.log import Poured  # noqa: TC001 - the exchange format reads it
 from studio_planner.craft.orders import Order
-from studio_planner.craft.pieces import EDGE, UNDERSIDE, CoatKind, Piece
+from studio_planner.craft.pieces import EDGE, UNDERSIDE, CoatKind, Piece, StackPattern
+from studio_planner.craft.pins import Pin  # noqa: TC001 - likewise
 from studio_planner.craft.places import Place, PlaceKind, Spot
 from studio_planner.craft.plans import Plan  # noqa: TC001 - likewise
 from studio_planner.craft.products import Product, ProductKind
@@ -21,12 +22,15 @@ if TYPE_CHECKING:
     from collections.abc import Iterable
     from zoneinfo import ZoneInfo
 
-_Keyed = TypeVar("_Keyed", Person, Order, Piece, Place, Spot, Product)
+_Keyed = TypeVar("_Keyed", Person, Order, Piece, Place, Spot, Product, StackPattern)
 
 
 @dataclass(frozen=True, kw_only=True)
 class Studio:
     """A studio: places, products, hands, pieces, orders, what was poured, and the kept plan.
+
+    `pins` are pours that the maker has put at a time; `plan_outdated` says that something was
+    changed since the plan was made.
 
     The first place of kind *room* is where pieces rest when they need no spot. No place, piece
     or person is needed to open an empty studio; planning says what is missing.
@@ -40,9 +44,12 @@ class Studio:
     places: tuple[Place, ...] = ()
     products: tuple[Product, ...] = ()
     people: tuple[Person, ...] = ()
+    patterns: tuple[StackPattern, ...] = ()
     pieces: tuple[Piece, ...] = ()
     orders: tuple[Order, ...] = ()
     poured: tuple[Poured, ...] = ()
+    pins: tuple[Pin, ...] = ()
+    plan_outdated: bool = False
     plan: Plan | None = None
 
     def __post_init__(self) -> None:
@@ -53,13 +60,15 @@ class Studio:
         letters = self.currency.isascii() and self.currency.isalpha()
         money = letters and len(self.currency) == 3  # noqa: PLR2004 - ISO 4217
         rules.require(money, "currency", "use three letters, such as EUR.")
-        for noun in ("places", "products", "people", "pieces", "orders"):
+        for noun in ("places", "products", "people", "patterns", "pieces", "orders"):
             _check_unique(noun, getattr(self, noun), rules)
         _check_unique("spots", self.spots, rules)
         for piece in self.pieces:
             self._check_piece(piece, rules)
+        self._check_patterns(rules)
         self._check_orders(rules)
         self._check_poured(rules)
+        self._check_pins(rules)
         rules.close()
 
     def _check_zone(self, rules: Rulebook) -> None:
@@ -100,6 +109,25 @@ class Studio:
                 f"{where}, product",
                 "leaf is laid from a leaf product, and nothing else is.",
             )
+
+    def _check_patterns(self, rules: Rulebook) -> None:
+        for pattern in self.patterns:
+            for coat in pattern.stack:
+                rules.require(
+                    coat.product in self._product_by_key,
+                    f"stack pattern {pattern.name}, coat {coat.key}, product",
+                    f"there is no product {coat.product!r}.",
+                )
+
+    def _check_pins(self, rules: Rulebook) -> None:
+        pinned: set[tuple[str, str]] = set()
+        for pin in self.pins:
+            piece = self._piece_by_key.get(pin.piece)
+            known = piece is not None and any(coat.key == pin.coat for coat in piece.stack)
+            where = f"pin of {pin.piece}, {pin.coat}"
+            rules.require(known, where, "there is no such coat.")
+            rules.require((pin.piece, pin.coat) not in pinned, where, "it is pinned twice.")
+            pinned.add((pin.piece, pin.coat))
 
     def _check_orders(self, rules: Rulebook) -> None:
         owners: dict[str, Order] = {}
@@ -177,6 +205,10 @@ class Studio:
     def place_of_spot(self, spot: str) -> Place:
         """The place that a spot belongs to; KeyError when there is no such spot."""
         return self._place_by_spot[spot]
+
+    def pinned(self, piece: str, coat: str) -> Pin | None:
+        """The pin of a coat, or None."""
+        return next((p for p in self.pins if (p.piece, p.coat) == (piece, coat)), None)
 
     def order_of(self, piece: str) -> Order | None:
         """The order a piece is promised to, or None."""

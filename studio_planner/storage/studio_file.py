@@ -96,13 +96,32 @@ class StudioFile:
         return revision
 
     def keep_plan(self, plan: Plan | None, *, expected_revision: int | None = None) -> int:
-        """Replace only the plan (None: forget it) and give the new revision."""
+        """Replace only the plan (None: forget it) and give the new revision.
+
+        A plan that is kept is of the studio as it is: nothing was changed since.
+        """
         with self._changing(expected_revision) as revision:
             known = self._still_known(revision - 1)
             write_branch(self._connection, branch_of("plan"), plan)
+            self._connection.execute("UPDATE studio SET plan_outdated = 0")
         if known is not None:
-            self._know(revision, replace(known, plan=plan))
+            self._know(revision, replace(known, plan=plan, plan_outdated=False))
         return revision
+
+    def add_photo(self, key: str, picture: bytes) -> None:
+        """Keep a picture under its key; one that is there already stays."""
+        with self._used(), changing(self._connection):
+            self._connection.execute(
+                "INSERT OR IGNORE INTO photo_files VALUES (?, ?)", (key, picture)
+            )
+
+    def photo(self, key: str) -> bytes | None:
+        """Give the picture of that key, or None where there is none."""
+        with self._used():
+            row = self._connection.execute(
+                "SELECT picture FROM photo_files WHERE key = ?", (key,)
+            ).fetchone()
+        return None if row is None else bytes(row[0])
 
     def save_copy(self, path: Path, *, overwrite: bool = False) -> None:
         """Write a compact copy to `path`; never over another file unless `overwrite`."""

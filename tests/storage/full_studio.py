@@ -7,7 +7,17 @@ from datetime import UTC, date, datetime, time, timedelta
 from studio_planner.craft.hands import Absence, Person, WorkHours
 from studio_planner.craft.log import Poured
 from studio_planner.craft.orders import Courier, Gate, Order, Promise
-from studio_planner.craft.pieces import Coat, CoatKind, Colour, Joint, Material, Piece
+from studio_planner.craft.pieces import (
+    Coat,
+    CoatKind,
+    Colour,
+    Joint,
+    Material,
+    Photo,
+    Piece,
+    StackPattern,
+)
+from studio_planner.craft.pins import Pin
 from studio_planner.craft.places import PatternPoint, Place, PlaceKind, Reading, Spot
 from studio_planner.craft.plans import (
     Air,
@@ -25,7 +35,16 @@ from studio_planner.craft.plans import (
     Window,
 )
 from studio_planner.craft.products import MixRatio, Product, ProductKind, RatioBy, SheetPoint
-from studio_planner.craft.settings import LengthUnit, MassUnit, Settings, TemperatureUnit, Units
+from studio_planner.craft.settings import (
+    ClockForm,
+    FilmUnit,
+    LengthUnit,
+    MassUnit,
+    Settings,
+    TemperatureUnit,
+    Units,
+    VolumeUnit,
+)
 from studio_planner.craft.shapes import FreeArea, Oval, Rectangle, Round, Shape
 from studio_planner.craft.studio import Studio
 from studio_planner.science.stages import Stage
@@ -122,13 +141,20 @@ def full_studio() -> Studio:
         zone="Europe/Berlin",
         currency="EUR",
         units=Units(
-            temperature=TemperatureUnit.FAHRENHEIT, mass=MassUnit.OUNCE, length=LengthUnit.INCH
+            temperature=TemperatureUnit.FAHRENHEIT,
+            mass=MassUnit.OUNCE,
+            length=LengthUnit.INCH,
+            film=FilmUnit.MIL,
+            volume=VolumeUnit.FLUID_OUNCE_IMPERIAL,
+            clock=ClockForm.HOURS_12,
+            week_starts=6,
         ),
-        settings=Settings(settle_minutes=90, surface_lag_hours={Material.SLATE: 1.25}),
+        settings=Settings(settle_minutes=90, tariff_per_kwh=0.31, surface_lag_hours={Material.SLATE: 1.25}),
         places=(
             Place(
                 key="room",
                 name="Room",
+                heat_loss_w_per_k=85.5,
                 pattern=(
                     PatternPoint(at=time(7), celsius=21.5, humidity_pct=48.0),
                     PatternPoint(at=time(22, 30, 15), celsius=16.25, day=6),
@@ -183,10 +209,27 @@ def full_studio() -> Studio:
                 absences=(Absence(start=NOON, end=NOON + timedelta(days=2), why="market"),),
             ),
         ),
+        patterns=(
+            StackPattern(
+                key="tide",
+                name="Tide",
+                stack=(
+                    Coat(
+                        key="a",
+                        kind=CoatKind.COLOUR,
+                        product="clear",
+                        film_mm=1.5,
+                        colours=(Colour(name="sea"),),
+                    ),
+                ),
+            ),
+        ),
         pieces=(
             Piece(
                 key="p1",
                 name="Moon tray",
+                note="Ask about the handles.",
+                photos=(Photo(key="5f2c", taken=NOON, words="before the lock coat"),),
                 shape=Round(diameter_mm=300),
                 material=Material.TIMBER,
                 body_mm=18,
@@ -239,6 +282,7 @@ def full_studio() -> Studio:
                 gate=Gate.FULL,
                 courier=Courier(days=frozenset({1, 4}), cut_off=time(15, 30), transit_days=3),
                 weight=2.5,
+                note="Rings before she comes.",
             ),
             Order(
                 key="m1",
@@ -258,5 +302,6 @@ def full_studio() -> Studio:
                 spot="s1",
             ),
         ),
+        pins=(Pin(piece="p1", coat="b", start=NOON + timedelta(days=1)),),
         plan=_full_plan(),
     )

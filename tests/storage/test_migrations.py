@@ -15,6 +15,7 @@ from typing import TYPE_CHECKING
 import pytest
 
 from studio_planner.craft.errors import StudioFileError
+from studio_planner.craft.settings import Units
 from studio_planner.storage import migrations
 from studio_planner.storage.migrating import start_file
 from studio_planner.storage.migrations import RELEASED
@@ -31,6 +32,7 @@ FROZEN = {
     "m0001_studio_tables.py": "c2ec9e4484ed70ba",
     "m0001_work_tables.py": "58048cef908e4c96",
     "m0002_worth_of_a_plan.py": "a1ce6254eed383fc",
+    "m0003_what_a_maker_enters.py": "ec94f8e75f429291",
 }
 
 ROWS_OF_VERSION_1 = Path(__file__).with_name("version_1_rows.sql")
@@ -44,8 +46,24 @@ def file_of_version_1(path: Path) -> Path:
     return path
 
 
+def as_of_version_1(studio: Studio) -> Studio:
+    """The studio as version 1 knew it: nothing of goals, rehearsals, notes, photos or pins."""
+    units = studio.units
+    bare = replace(
+        studio,
+        units=Units(temperature=units.temperature, mass=units.mass, length=units.length),
+        settings=replace(studio.settings, tariff_per_kwh=0.0),
+        places=tuple(replace(place, heat_loss_w_per_k=None) for place in studio.places),
+        pieces=tuple(replace(piece, note="", photos=()) for piece in studio.pieces),
+        orders=tuple(replace(order, note="") for order in studio.orders),
+        patterns=(),
+        pins=(),
+    )
+    return without_worth(bare)
+
+
 def without_worth(studio: Studio) -> Studio:
-    """The studio as version 1 knew it: its plan says nothing of goals or rehearsals."""
+    """The studio with a plan that says nothing of goals or rehearsals."""
     plan = studio.plan
     assert plan is not None
     bare = replace(
@@ -114,7 +132,7 @@ def test_an_older_file_is_brought_up_to_date_after_a_backup(studio_path: Path) -
     steps = (*RELEASED, add_glaze, rename_pieces)
     with open_studio(studio_path, steps=steps) as file:
         assert [piece.name for piece in file.read().pieces] == [f"{n} (glazed)" for n in before]
-    backup = studio_path.with_name("full (before version 3).studio")
+    backup = studio_path.with_name("full (before version 4).studio")
     assert names(backup) == before
     assert names(studio_path) == [f"{name} (glazed)" for name in before]
     with open_studio(studio_path, steps=steps):
@@ -122,13 +140,13 @@ def test_an_older_file_is_brought_up_to_date_after_a_backup(studio_path: Path) -
     assert sorted(p.name for p in studio_path.parent.iterdir()) == [backup.name, "full.studio"]
 
 
-def test_a_file_of_version_1_keeps_everything_and_gains_what_a_plan_is_worth(
+def test_a_file_of_version_1_keeps_everything_and_takes_what_came_later(
     tmp_path: Path, full_studio: Studio
 ) -> None:
     path = file_of_version_1(tmp_path / "old.studio")
     with open_studio(path) as file:
-        assert file.read() == without_worth(full_studio)
-        file.keep_plan(full_studio.plan)
+        assert file.read() == as_of_version_1(full_studio)
+        file.write(full_studio)
     with open_studio(path) as file:
         assert file.read() == full_studio
     with closing(sqlite3.connect(tmp_path / "old (before version 2).studio")) as backup:
@@ -145,14 +163,14 @@ def test_an_old_file_without_a_plan_is_brought_up_to_date_too(
         connection.execute("DELETE FROM plan")
         connection.commit()
     with open_studio(path) as file:
-        assert file.read() == replace(full_studio, plan=None)
+        assert file.read() == replace(as_of_version_1(full_studio), plan=None)
 
 
 def test_the_backup_opens_with_the_older_program(
     studio_path: Path, full_studio: Studio
 ) -> None:
     open_studio(studio_path, steps=(*RELEASED, add_glaze)).close()
-    with open_studio(studio_path.with_name("full (before version 3).studio")) as file:
+    with open_studio(studio_path.with_name("full (before version 4).studio")) as file:
         assert file.read() == full_studio
 
 
@@ -172,11 +190,11 @@ def test_a_migrated_file_and_a_new_one_have_the_same_tables(
 
 
 def test_an_earlier_backup_is_not_written_over(studio_path: Path) -> None:
-    taken = studio_path.with_name("full (before version 3).studio")
+    taken = studio_path.with_name("full (before version 4).studio")
     taken.write_text("precious")
     open_studio(studio_path, steps=(*RELEASED, add_glaze)).close()
     assert taken.read_text() == "precious"
-    assert names(studio_path.with_name("full (before version 3 2).studio"))
+    assert names(studio_path.with_name("full (before version 4 2).studio"))
 
 
 @pytest.mark.parametrize(

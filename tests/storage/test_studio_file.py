@@ -105,7 +105,7 @@ def test_every_table_is_strict(studio_path: Path) -> None:
     tables = connection.execute("PRAGMA table_list").fetchall()
     connection.close()
     ours = [row for row in tables if not row[1].startswith("sqlite_")]
-    assert len(ours) == len(studio_table().all) + 1
+    assert len(ours) == len(studio_table().all) + 2
     assert all(row[5] == 1 for row in ours)
 
 
@@ -150,6 +150,29 @@ def test_only_the_plan_changes_when_a_plan_is_kept(
         file.keep_plan(plan)
         assert file.read() == replace(full_studio, plan=plan)
     assert read(studio_path) == replace(full_studio, plan=plan)
+
+
+def test_a_plan_that_is_kept_is_of_the_studio_as_it_is(
+    studio_path: Path, full_studio: Studio
+) -> None:
+    with open_studio(studio_path) as file:
+        file.write(replace(full_studio, plan_outdated=True))
+        assert file.read().plan_outdated
+        file.keep_plan(full_studio.plan)
+        assert not file.read().plan_outdated
+    assert not read(studio_path).plan_outdated
+
+
+def test_a_photo_is_kept_in_the_file_and_in_its_copies(
+    studio_path: Path, tmp_path: Path
+) -> None:
+    with open_studio(studio_path) as file:
+        file.add_photo("5f2c", b"picture")
+        file.add_photo("5f2c", b"another one")
+        file.save_copy(tmp_path / "copy.studio")
+    with open_studio(tmp_path / "copy.studio") as copy:
+        assert copy.photo("5f2c") == b"picture"
+        assert copy.photo("gone") is None
 
 
 def test_a_plan_can_be_forgotten(studio_path: Path, full_studio: Studio) -> None:

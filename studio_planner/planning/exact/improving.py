@@ -119,7 +119,9 @@ class Improver:
         days = self._random.choice(_DAYS_AROUND)
         seed = self._random.randrange(1 << 30)
         tired = 1.0 - self._hope[goal] / _HOPES[goal]
-        mixes = goal is Goal.MIXES or self._random.random() < tired * _OTHER_MIXES
+        import os
+        base=float(os.environ.get("BASEP","0"))
+        mixes = goal is Goal.MIXES or self._random.random() < max(base, tired * _OTHER_MIXES)
         freedom = Freedom(lanes, days, all_mixes=mixes)
         draft = self._parts.draft(standing, freedom) if lanes else None
         if draft is None:

@@ -83,24 +83,31 @@ class Placer:
 
     def _best_in(self, chain: Chain, grounds: list[Ground], allow: Allow) -> Placement | Stuck:
         """The best of one place's spots; no more are tried when one is ideal."""
+        if chain.first == len(chain.tasks):
+            # Nothing is left but to pack it.
+            return self.try_on(chain, grounds[0], allow)
+        best: Placement | Stuck | None = None
+        if chain.first and grounds[0].spots == (self._own_spot(chain),):
+            # A begun piece may go on there before it can be handled, and nowhere else.
+            best = self.try_on(chain, grounds[0], allow)
+            grounds = grounds[1:]
         ideal: Score | None = None
         gap = 0
-        if len(grounds) > 1 and not chain.first:
+        if len(grounds) > 1:
             alone = self.try_on(chain, Ground(grounds[0].place, ()), allow)
             if isinstance(alone, Stuck):
-                return Stuck(chain, grounds[0], alone.dead, cured=alone.cured)
+                return best or Stuck(chain, grounds[0], alone.dead, cured=alone.cured)
             ideal = alone.score
             gap = self._span(chain, alone) // 2
             grounds = self._likeliest(chain, grounds, alone)
-        best: Placement | Stuck | None = None
         for ground in grounds:
+            if ideal is not None and isinstance(best, Placement) and best.score <= ideal:
+                break
             found = self.try_on(chain, ground, allow, gap)
             better = isinstance(found, Placement) and (
                 not isinstance(best, Placement) or found.score < best.score
             )
             best = found if best is None or better else best
-            if ideal is not None and isinstance(best, Placement) and best.score <= ideal:
-                break
         return best or Stuck(chain, None, None)
 
     def _likeliest(self, chain: Chain, grounds: list[Ground], alone: Placement) -> list[Ground]:

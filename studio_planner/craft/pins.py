@@ -1,0 +1,23 @@
+"""Pins: pours that the maker wants to do at a time of their own choosing."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import datetime  # noqa: TC003 - read by the exchange format at run time
+
+from studio_planner.craft.errors import Rulebook
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Pin:
+    """A coat of a piece that starts at `start` (aware) and nowhen else."""
+
+    piece: str
+    coat: str
+    start: datetime
+
+    def __post_init__(self) -> None:
+        """Check that the time carries a zone."""
+        rules = Rulebook(f"pin of {self.piece}, {self.coat}")
+        rules.require(self.start.utcoffset() is not None, "start", "give a time with a zone.")
+        rules.close()
