@@ -176,7 +176,7 @@ _Best = tuple["Rounds", "Pass"]
 def _kept(asked: _Asked, rounds: Rounds, chains: list[Chain], before: Plan) -> _Best:
     """The plan before as far as it holds, or one made anew where that is better."""
     kept = KeptPlan(asked.studio, before)
-    apart = build_chains(asked.studio, twins=False)[0]
+    apart = _apart(asked.studio, chains)
     found = rounds.keeping(list(kept.chains(chains, apart)), kept)
     held = rounds.passed(found, kept)
     if held.worth[: len(_SETTLED)] == _SETTLED:
@@ -199,11 +199,17 @@ def _made(asked: _Asked, rounds: Rounds, chains: list[Chain], *, patient: bool) 
         if found.worth < best.worth:
             rounds, best = further, found
     late = best.worth[0] > 0 or best.worth[1] > 0
-    apart = build_chains(asked.studio, twins=False)[0] if late and not big else []
+    apart = _apart(asked.studio, chains) if late and not big else []
     if len(apart) > len(chains):
         found = rounds.best(apart, asked.first, 1)
         best = min(best, found, key=lambda one: one.worth)
     return rounds, best
+
+
+def _apart(studio: Studio, chains: list[Chain]) -> list[Chain]:
+    """The chains of a studio without twins; the same ones where there are none."""
+    twins = any(len(chain.pieces) > 1 for chain in chains)
+    return build_chains(studio, twins=False)[0] if twins else chains
 
 
 def _require_means(studio: Studio) -> None:

@@ -5,6 +5,7 @@ Both ends are inside a stretch. All times are whole seconds since 1970 UTC.
 
 from __future__ import annotations
 
+from bisect import bisect_left
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
@@ -30,18 +31,22 @@ def grid_down(second: float) -> int:
 
 
 def common(ones: Stretches, others: Stretches) -> Stretches:
-    """What two sets of starts have in common."""
+    """What two sets of starts have in common; the second may be a long one."""
     result: Stretches = []
-    i = j = 0
+    if not ones:
+        return result
+    i, j = 0, max(bisect_left(others, ones[0]) - 1, 0)
     while i < len(ones) and j < len(others):
-        first = max(ones[i][0], others[j][0])
-        last = min(ones[i][1], others[j][1])
-        if first <= last:
-            result.append((first, last))
-        if ones[i][1] < others[j][1]:
+        (first, last), (other_first, other_last) = ones[i], others[j]
+        low = max(other_first, first)
+        if last < other_last:
             i += 1
+            high = last
         else:
             j += 1
+            high = other_last
+        if low <= high:
+            result.append((low, high))
     return result
 
 

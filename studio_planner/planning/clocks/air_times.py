@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from bisect import bisect_right
-from collections import deque
 from dataclasses import dataclass
 from itertools import pairwise
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.products import ProductKind
-from studio_planner.planning.spans import GRID, Span, joined
+from studio_planner.planning.clocks.stage_times import ALWAYS
+from studio_planner.planning.spans import GRID, Span, grid_down, grid_up, joined, outside
 from studio_planner.science.air import dew_point
 
 if TYPE_CHECKING:
@@ -18,6 +18,7 @@ if TYPE_CHECKING:
     from studio_planner.craft.pieces import Material
     from studio_planner.craft.products import Product
     from studio_planner.craft.timing import Timing
+    from studio_planner.planning.spans import Stretches
     from studio_planner.science.history import History
 
 _STEP = 1800.0
@@ -25,6 +26,8 @@ _DAY = 86_400
 _TINY = 1e-6
 _GUARD = 0.05
 """Kept inside every limit (°C, % RH) because the margin bends between two looks."""
+
+_ANY_TIME = (grid_up(-ALWAYS), grid_down(ALWAYS))
 
 Holes = tuple[list[float], list[float]]
 
@@ -39,6 +42,7 @@ class AirTimes:
         self._limits: dict[tuple[str, str], list[Span]] = {}
         self._damp: dict[tuple[str, int], list[Span]] = {}
         self._holes: dict[tuple[str, str, Material, int], Holes] = {}
+        self._good: dict[tuple[str, str, Material, int], Stretches] = {}
         self._rising: dict[tuple[str, int, int], list[tuple[int, int]]] = {}
         self._grid: dict[tuple[str, int], list[tuple[float, float]]] = {}
         self._seen: dict[str, _Looks] = {}
@@ -54,6 +58,16 @@ class AirTimes:
             whole = joined(holes)
             self._holes[key] = ([a for a, _ in whole], [b for _, b in whole])
         return self._holes[key]
+
+    def good(self, place: str, product: Product, material: Material, block: int) -> Stretches:
+        """All grid starts for a block of so many seconds that are in none of the holes."""
+        key = (place, product.key, material, block)
+        found = self._good.get(key)
+        if found is None:
+            lows, highs = self.holes(place, product, material, block)
+            whole = [(int(low), int(high) + 1) for low, high in zip(lows, highs, strict=True)]
+            found = self._good[key] = outside([_ANY_TIME], whole)
+        return found
 
     def known(self, place: str, start: int, end: int) -> bool:
         """Tell whether humidity is known from a pour's start to the end of its dew hours."""
@@ -87,8 +101,8 @@ class AirTimes:
         warmest = _sliding_maximum([peak for _, peak in steps], count)
         holes: list[tuple[int, int]] = []
         for index in range(_DAY // GRID):
-            begin = start + index * GRID
             if warmest[index] > steps[index][0] + most:
+                begin = start + index * GRID
                 joins = bool(holes) and holes[-1][1] == begin - GRID + 1
                 low = holes.pop()[0] if joins else begin - 1
                 holes.append((low, begin + 1))
@@ -163,10 +177,9 @@ def _values(history: History, seconds: list[float]) -> list[float]:
     """A history's temperatures at rising instants, walked once."""
     values: list[float] = []
     times, celsius = history.seconds, history.celsius
-    index = 0
+    index, last = 0, len(times) - 2
     for second in seconds:
-        while index + 2 < len(times) and times[index + 1] <= second:
-            index += 1
+        index = min(max(bisect_right(times, second, index) - 1, 0), last)
         t0, t1, v0, v1 = times[index], times[index + 1], celsius[index], celsius[index + 1]
         share = 1.0 if t1 == t0 else min(1.0, (second - t0) / (t1 - t0))
         values.append(v0 + (v1 - v0) * share)
@@ -195,43 +208,33 @@ def _between(before: _Look, after: _Look) -> list[_Look]:
 
 
 def _sliding_maximum(values: list[float], width: int) -> list[float]:
-    """The highest of each `width` values in a row."""
-    largest: list[float] = []
-    falling: deque[int] = deque()
-    for index, value in enumerate(values):
-        while falling and values[falling[-1]] <= value:
-            falling.pop()
-        falling.append(index)
-        if falling[0] <= index - width:
-            falling.popleft()
-        if index + 1 >= width:
-            largest.append(values[falling[0]])
+    """The highest of each `width` values in a row, from runs of twice the length each time."""
+    largest, length = values, 1
+    while length < width:
+        step = min(length, width - length)
+        largest = list(map(max, largest, largest[step:]))
+        length += step
     return largest
 
 
 def _grid_steps(history: History, start: int) -> list[tuple[float, float]]:
     seconds, celsius = history.seconds, history.celsius
-    index = bisect_right(seconds, start)
+    index, count = bisect_right(seconds, start), len(seconds)
     values: list[float] = []
     peaks: list[float] = []
     for second in range(start, start + _DAY + GRID, GRID):
         peak = -99.0
-        while index < len(seconds) and seconds[index] <= second:
+        while index < count and seconds[index] <= second:
             peak = max(peak, celsius[index])
             index += 1
-        values.append(_between_samples(history, index, second))
+        if 0 < index < count:
+            t0, t1 = seconds[index - 1], seconds[index]
+            v0, v1 = celsius[index - 1], celsius[index]
+            values.append(v0 + (v1 - v0) * (second - t0) / (t1 - t0))
+        else:
+            values.append(_celsius(history, second))
         peaks.append(peak)
-    return [
-        (values[i], max(values[i], values[i + 1], peaks[i + 1])) for i in range(_DAY // GRID)
-    ]
-
-
-def _between_samples(history: History, after: int, second: int) -> float:
-    if after == 0 or after == len(history.seconds):
-        return _celsius(history, second)
-    t0, t1 = history.seconds[after - 1], history.seconds[after]
-    v0, v1 = history.celsius[after - 1], history.celsius[after]
-    return v0 + (v1 - v0) * (second - t0) / (t1 - t0)
+    return list(zip(values, map(max, values, values[1:], peaks[1:]), strict=False))
 
 
 def _celsius(history: History, second: float) -> float:

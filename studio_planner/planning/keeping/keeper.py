@@ -31,7 +31,7 @@ if TYPE_CHECKING:
     from studio_planner.planning.placing.placements import Packed
     from studio_planner.planning.placing.placer import Placer
     from studio_planner.planning.problem import Chain
-    from studio_planner.planning.spans import Stretch
+    from studio_planner.planning.spans import Stretch, Stretches
 
 _LOOK = Look(24)
 _LOOSE = (0, MOVED_SECONDS, 5 * 86_400)
@@ -76,7 +76,7 @@ class Keeper:
             if index not in there:
                 return index
         pins = self._pins(shaped, grounds, dict.fromkeys(starts, 0))
-        found = self._searched(shaped, self._kept.allow(chain), pins)
+        found = self._search(shaped, self._kept.allow(chain), pins).solve()
         if isinstance(found, Dead):
             return found.index
         placement = self._manned(_laid(shaped, grounds, found, self._mixes))
@@ -205,7 +205,7 @@ class Keeper:
         """A chain with all its old starts, on other spots."""
         starts = self._kept.starts_in(chain)
         pins = self._pins(chain, grounds, dict.fromkeys(starts, 0))
-        found = self._searched(chain, allow, pins)
+        found = self._search(chain, allow, pins).solve()
         return None if isinstance(found, Dead) else self._whole(chain, grounds, found)
 
     def _loosened(
@@ -213,14 +213,19 @@ class Keeper:
     ) -> Placement | None:
         """A chain of which one pour after the other is let go until it finds a place."""
         loose = dict.fromkeys(self._kept.starts_in(chain), 0)
+        pins = self._pins(chain, grounds, loose)
+        known: list[Stretches] = []
         while True:
-            found = self._searched(chain, allow, self._pins(chain, grounds, loose))
+            search = self._search(chain, allow, pins)
+            found = search.solve(known)
             if not isinstance(found, Dead):
                 return self._whole(chain, grounds, found)
             index = self._next_loosened(found, loose)
             if index is None:
                 return None
             loose[index] += 1
+            stiffer, pins = pins, self._pins(chain, grounds, loose)
+            known = search.starts[: _alike(stiffer, pins)]
 
     def _next_loosened(self, dead: Dead, loose: Mapping[int, int]) -> int | None:
         """The pour to let go: the one that found no start, or the nearest before it."""
@@ -255,11 +260,9 @@ class Keeper:
             shared=frozenset(i for i, label in enumerate(labels) if label in self._poured_by),
         )
 
-    def _searched(
-        self, chain: Chain, allow: Allow, pins: Pins
-    ) -> tuple[list[int], list[PlacedJoint]] | Dead:
+    def _search(self, chain: Chain, allow: Allow, pins: Pins) -> ChainSearch:
         means = self._placer.means
-        return ChainSearch(means, chain, pins.grounds[-1], allow, _LOOK, pins=pins).solve()
+        return ChainSearch(means, chain, pins.grounds[-1], allow, _LOOK, pins=pins)
 
     def _whole(
         self,
@@ -342,6 +345,12 @@ class Keeper:
         )
         for _, ground in zip(range(_SPOTS_TRIED), found, strict=False):
             yield (ground,) * len(old)
+
+
+def _alike(one: Pins, other: Pins) -> int:
+    """How many coats from the first on may start at the same times by both."""
+    ranges = (one.ranges.get(i) == other.ranges.get(i) for i in range(len(one.grounds)))
+    return next((i for i, alike in enumerate(ranges) if not alike), len(one.grounds))
 
 
 def _laid(

@@ -7,7 +7,6 @@ still serves the next coat is always a good one.
 
 from __future__ import annotations
 
-from bisect import bisect_left, bisect_right
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
@@ -33,7 +32,7 @@ from studio_planner.planning.spans import (
 from studio_planner.science.stages import Edge, Stage
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Iterator, Sequence
 
     from studio_planner.planning.placing.chain_times import Allow, Ground, Means
     from studio_planner.planning.placing.pins import Pins
@@ -93,23 +92,31 @@ class ChainSearch:
         self.times = ChainTimes(means, chain, self._grounds, allow, pins.sandings)
         self._most = look.most
         self._gap = look.gap
-        self._starts: list[Stretches] = []
+        self.starts: list[Stretches] = []
+        """The feasible starts of each coat, as far as the search has come."""
         self._tries = _TRIES
         self.truncated = False
 
-    def solve(self) -> tuple[list[int], list[PlacedJoint]] | Dead:
-        """Starts (seconds) and joints of all coats, or the coat that found no start."""
-        for index in range(len(self._chain.tasks)):
+    def solve(
+        self, known: Sequence[Stretches] = ()
+    ) -> tuple[list[int], list[PlacedJoint]] | Dead:
+        """Starts (seconds) and joints of all coats, or the coat that found no start.
+
+        `known` are the feasible starts of the first coats, from a search that asked the same
+        of them.
+        """
+        self.starts = list(known)
+        for index in range(len(known), len(self._chain.tasks)):
             ranges = self._ranges(index)
             stretches = self._feasible(index, ranges)
             if not stretches:
                 return Dead(index, tuple(ranges))
-            self._starts.append(stretches)
+            self.starts.append(stretches)
         for target in self._targets():
             found = self._walk_back(target)
             if found is not None:
                 return found
-        return Dead(len(self._chain.tasks) - 1, tuple(self._starts[-1]), each_alone=True)
+        return Dead(len(self._chain.tasks) - 1, tuple(self.starts[-1]), each_alone=True)
 
     # Forward
 
@@ -133,14 +140,14 @@ class ChainSearch:
         low = self._means.now + task.lead
         if index > 0:
             before = self._chain.tasks[index - 1]
-            low = max(low, self._starts[index - 1][0][0] + before.block + task.lead)
+            low = max(low, self.starts[index - 1][0][0] + before.block + task.lead)
         waits = list(task.rests_on)
         if index > 0 and self._moved(index):
             if self._chain.tasks[index - 1].stays:
                 return None
             waits.append(index - 1)
         for other in waits:
-            handled = self.times.handled(other, self._starts[other][0][0])
+            handled = self.times.handled(other, self.starts[other][0][0])
             if handled is None:
                 return None
             low = max(low, handled + task.lead)
@@ -159,7 +166,7 @@ class ChainSearch:
         ranges: Stretches = []
         if task.has_window:
             over = self.times.window_times(index, tests=self.times.tests(task)).over
-            for stretch in self._starts[below]:
+            for stretch in self.starts[below]:
                 ranges += over(stretch)
         ranges += self._scuffed_ranges(index)
         return united(ranges)
@@ -167,7 +174,7 @@ class ChainSearch:
     def _scuffed_ranges(self, index: int) -> Stretches:
         if not self.times.scuffs(self._chain.tasks[index]):
             return []
-        firsts = [stretches[0][0] for stretches in self._starts]
+        firsts = [stretches[0][0] for stretches in self.starts]
         sanding = self.times.sanding(index, firsts)
         if sanding is None:
             return []
@@ -200,8 +207,7 @@ class ChainSearch:
         """What the air of a place (of the ground's, if none is given) leaves of some starts."""
         material = self._chain.pieces[0].material
         air, place = self._means.air, place or self._ground.place
-        lows, highs = air.holes(place, task.product, material, task.block)
-        found = outside(found, _overlapping(lows, highs, found))
+        found = common(found, air.good(place, task.product, material, task.block))
         if task.bare_porous and found:
             rising = air.rising(place, task.block, found[0][0], found[-1][1])
             found = outside(found, rising)
@@ -261,8 +267,8 @@ class ChainSearch:
 
         Before them what is nearest to the start that is wished for.
         """
-        stretches = self._starts[-1][:_ENDS_TRIED]
-        wish = self._pins.wishes.get(len(self._starts) - 1)
+        stretches = self.starts[-1][:_ENDS_TRIED]
+        wish = self._pins.wishes.get(len(self.starts) - 1)
         if wish is not None:
             near = [min(max(wish, first), last) for first, last in stretches]
             yield from sorted(near, key=lambda start: abs(start - wish))[:_WISHES_TRIED]
@@ -292,7 +298,7 @@ class ChainSearch:
         limit = self._limit(index, starts)
         tried: set[int] = set()
         for back, until in self._untils(index, limit):
-            start = latest_until(self._starts[index], until)
+            start = latest_until(self.starts[index], until)
             if start is None or self._tries < 0:
                 return False
             if start in tried:
@@ -308,7 +314,7 @@ class ChainSearch:
     def _untils(self, index: int, limit: int) -> Iterator[tuple[int, int]]:
         """Until when a coat is tried to start, and how much before its limit that is."""
         wish = self._pins.wishes.get(index)
-        if wish is not None and self._starts[index][0][0] <= wish < limit:
+        if wish is not None and self.starts[index][0][0] <= wish < limit:
             yield limit - wish, wish
         yield from ((back, limit - back) for back in _STEPS_BACK)
 
@@ -322,7 +328,7 @@ class ChainSearch:
         tasks = self._chain.tasks
         task = tasks[index]
         if task.fixed is not None:
-            return self._starts[index][0][0]
+            return self.starts[index][0][0]
         following = tasks[index + 1]
         limit = starts[index + 1] - following.lead - task.block
         for later in range(index + 1, len(tasks)):
@@ -341,7 +347,7 @@ class ChainSearch:
         above = self._chain.tasks[later]
         for edge in (None, Edge.LIKELY) if self.times.tests(above) else (None,):
             limit = self._opening_limit(index, later, upper, edge)
-            start = latest_until(self._starts[index], limit)
+            start = latest_until(self.starts[index], limit)
             if start is None or not above.has_window:
                 continue
             if self.times.closes(later, start, edge) >= upper + above.block:
@@ -371,7 +377,7 @@ class ChainSearch:
     def _latest_sanding(self, index: int, later: int, upper: int) -> int | None:
         if not self.times.scuffs(self._chain.tasks[later]):
             return None
-        first = self._starts[index][0][0]
+        first = self.starts[index][0][0]
         until = upper - self.times.settling(later)
         return self._means.shop.latest_sanding(first, until, self.times.sand_length(later))
 
@@ -379,12 +385,3 @@ class ChainSearch:
         """The latest start of a coat in between that is covered while another is sanded."""
         sanding = self._latest_sanding(index, later, upper)
         return -1 if sanding is None else self.times.covered_by(index, sanding)
-
-
-def _overlapping(
-    lows: list[float], highs: list[float], found: Stretches
-) -> list[tuple[int, int]]:
-    """The holes that touch the stretches found, on whole seconds."""
-    first = bisect_right(highs, found[0][0])
-    last = bisect_left(lows, found[-1][1])
-    return [(int(lows[i]), int(highs[i]) + 1) for i in range(first, last)]

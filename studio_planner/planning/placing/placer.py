@@ -52,12 +52,22 @@ class Placer:
     def place(self, chain: Chain) -> Placement | Stuck:
         """The best placement of a chain, by the plan's goals in their order."""
         best, stuck = self._best_of(chain, self.grounds(chain), Allow())
-        for allow in self.more_joints(chain) if best is None or best.score[0] > 0 else ():
-            grounds = self.grounds(chain) if best is None else [[best.laid.grounds[-1]]]
-            found, _ = self._best_of(chain, grounds, allow)
-            if found is not None and (best is None or found.score < best.score):
-                best = found
+        if best is None or best.score[0] > 0:
+            best = self._with_more_joints(chain, best)
         return best or stuck or Stuck(chain, None, None)
+
+    def _with_more_joints(self, chain: Chain, safe: Placement | None) -> Placement | None:
+        """The placement with safe joints alone, or one that other joints make less late."""
+        best = safe
+        grounds = self.grounds(chain) if safe is None else [[safe.laid.grounds[-1]]]
+        for allow in reversed(list(self.more_joints(chain))):
+            found, _ = self._best_of(chain, grounds, allow)
+            if found is None or (safe is not None and found.score[0] >= safe.score[0]):
+                # What all joints together don't gain, the gentler ones alone don't either.
+                break
+            if best is None or found.score < best.score:
+                best = found
+        return best
 
     def place_all(self, chains: Iterable[Chain]) -> tuple[list[Placement], list[Stuck]]:
         """Place and book chains one after another; what found a place, and what did not."""
