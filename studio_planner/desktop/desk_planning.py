@@ -7,6 +7,9 @@ from typing import TYPE_CHECKING, Protocol
 
 from PySide6.QtCore import QObject
 
+from studio_planner.craft.errors import StudioError
+from studio_planner.desktop.tongue import translate
+
 if TYPE_CHECKING:
     from pathlib import Path
 
@@ -32,8 +35,8 @@ class Desk(Protocol):
         """Say news that goes by itself."""
         ...
 
-    def read_again(self) -> bool:
-        """Show the file as it is now."""
+    def show_session_view(self) -> None:
+        """Show the studio as the session has it now."""
         ...
 
     @property
@@ -49,6 +52,7 @@ class DeskPlanning(QObject):
         """Plan what is on the desk, once that is asked for."""
         super().__init__(parent)
         self._desk = desk
+        self._by_itself = False
 
     @cached_property
     def process(self) -> PlanningProcess:
@@ -72,10 +76,36 @@ class DeskPlanning(QObject):
         """Whether planning goes on."""
         return "process" in self.__dict__ and self.process.running
 
-    def start(self) -> None:
-        """Plan the studio on the desk again."""
-        if self._desk.session is not None:
-            self.process.start(self._desk.session.path)
+    def start(self, *, after_change: bool = False) -> None:
+        """Plan the studio on the desk again; `after_change` makes the plan a part of it."""
+        session = self._desk.session
+        if session is not None and not self.running:
+            session.expect_plan(None if after_change else translate("planning", "Plan again"))
+            self._by_itself = after_change
+            self.process.start(session.path)
+
+    def end_now(self) -> bool:
+        """End planning before a change of the studio; tell whether it was going on.
+
+        What it has kept in the file by then is taken, so that the change is made upon it.
+        """
+        if not self.running:
+            return False
+        self.process.close()
+        self._take()
+        self.offer()
+        return True
+
+    def _take(self) -> bool:
+        session = self._desk.session
+        if session is None:
+            return False
+        try:
+            session.take_plan()
+        except StudioError as error:
+            self._desk.notice.say(str(error), wrong=True)
+            return False
+        return True
 
     def stop(self) -> None:
         """Stop planning; the best plan that was kept so far stays."""
@@ -99,7 +129,11 @@ class DeskPlanning(QObject):
         self._desk.title_bar.show_progress("the quick plan comes first", enough=False)
 
     def _better(self, words: str) -> None:
-        self._desk.title_bar.show_progress(f"best so far {words}", enough=True)
+        said = translate("planning", "best so far {words}").format(words=words)
+        self._desk.title_bar.show_progress(said, enough=True)
+        if self._take():
+            self._desk.show_session_view()
+            self._desk.title_bar.show_progress(said, enough=True)
 
     def _explaining(self) -> None:
         from studio_planner.desktop.planning_process import EXPLAINING  # noqa: PLC0415
@@ -112,20 +146,24 @@ class DeskPlanning(QObject):
 
         self.offer()
         desk = self._desk
-        if desk.read_again() and desk.session is not None:
-            view = desk.session.view
+        if not self._take() or desk.session is None:
+            return
+        desk.show_session_view()
+        view = desk.session.view
+        if not self._by_itself:
             desk.parts.side.show_worth()
-            if view.plan is not None and view.plan.unplanned:
-                desk.notice.say(planned_words(view))
-            else:
-                desk.tell(planned_words(view))
+        if view.plan is not None and view.plan.unplanned:
+            desk.notice.say(planned_words(view))
+        elif not self._by_itself:
+            desk.tell(planned_words(view))
 
     def _failed(self, why: str) -> None:
         self.offer()
         desk = self._desk
-        # The file may have changed for others, or hold a better plan that came before.
-        desk.read_again()
+        # The file may hold a better plan that came before.
+        if self._take():
+            desk.show_session_view()
         if why:
             desk.notice.say(why, wrong=True)
         else:
-            desk.tell("Planning was stopped; the plan is as it was.")
+            desk.tell(translate("planning", "Planning was stopped; the plan is as it was."))

@@ -14,6 +14,7 @@ if TYPE_CHECKING:
     from PySide6.QtWidgets import QMenu, QMenuBar
 
     from studio_planner.desktop.canvas import Canvas
+    from studio_planner.desktop.desk_changes import DeskChanges
     from studio_planner.desktop.timeline import Timeline
 
 _Key = QKeySequence.StandardKey
@@ -23,6 +24,7 @@ class Verbs(Protocol):
     """What a window can do for its menus."""
 
     canvas: Canvas
+    changes: DeskChanges
 
     @property
     def timeline(self) -> Timeline:
@@ -88,6 +90,9 @@ def build_menus(window: Verbs) -> dict[str, QAction]:
     add(studio, "copy", "Save a &copy…", _Key.SaveAs, window.ask_copy)
     studio.addSeparator()
     add(studio, "close", "&Leave", _Key.Quit, window.close)
+    change = bar.addMenu("&Change")
+    add(change, "undo", "&Undo", _Key.Undo, lambda: window.changes.undo())  # noqa: PLW0108 - made later
+    add(change, "redo", "&Do again", _Key.Redo, lambda: window.changes.redo())  # noqa: PLW0108
     plan = bar.addMenu("&Plan")
     add(plan, "plan", "Plan &again", "Ctrl+R", window.plan_again)
     add(plan, "stop", "&Stop planning", "Ctrl+.", window.stop_planning)

@@ -5,8 +5,9 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
+from studio_planner.desktop.pages.page_bar import PageBar
 from studio_planner.desktop.short_label import ShortLabel
 
 if TYPE_CHECKING:
@@ -34,7 +35,8 @@ class TitleBar(QWidget):
         super().__init__(parent)
         self._canvas = canvas
         self._quiet_line = ""
-        self.name = QLabel(self)
+        self.name = ShortLabel(self)
+        self.page_bar = PageBar(canvas, self)
         self.line = ShortLabel(self)
         self.plan_button = QPushButton("Plan again", self)
         self.stop_button = QPushButton(_STOP, self)
@@ -57,6 +59,8 @@ class TitleBar(QWidget):
         layout = QHBoxLayout(self)
         layout.setContentsMargins(14, 8, 16, 8)
         layout.addLayout(names, 1)
+        layout.addWidget(self.page_bar, 0, Qt.AlignmentFlag.AlignVCenter)
+        layout.addSpacing(16)
         for button in (self.stop_button, self.plan_button):
             button.setMinimumHeight(28)
             button.setAccessibleName(button.text())

@@ -11,11 +11,13 @@ from typing_extensions import override
 
 from studio_planner.craft.errors import StudioError
 from studio_planner.desktop.canvas import Canvas
+from studio_planner.desktop.desk_changes import DeskChanges
 from studio_planner.desktop.desk_planning import DeskPlanning
 from studio_planner.desktop.fonts import fonts_from
 from studio_planner.desktop.measures import LEAST_HEIGHT, LEAST_WIDTH
 from studio_planner.desktop.menus import build_menus
 from studio_planner.desktop.notice_line import NoticeLine
+from studio_planner.desktop.pages.page_stack import PLAN, PageStack
 from studio_planner.desktop.theme import Look, theme_for
 from studio_planner.desktop.title_bar import TitleBar
 
@@ -65,10 +67,12 @@ class DeskWindow(QMainWindow):
         self.canvas = Canvas(theme_for(look), fonts_from(QApplication.font()), clock.now())
         self.title_bar = TitleBar(self.canvas, self)
         self.notice = NoticeLine(self.canvas, self)
-        self._body = QVBoxLayout()
+        self.pages = PageStack(self, self.title_bar.page_bar, self)
         self._lay_out()
         self.verbs = build_menus(self)
         self._planning = DeskPlanning(self, self)
+        self.changes = DeskChanges(self, self._planning, self)
+        self.changes.offer()
         self.title_bar.plan_asked.connect(self.plan_again)
         self.title_bar.stop_asked.connect(self.stop_planning)
         self._tick = QTimer(self)
@@ -84,7 +88,7 @@ class DeskWindow(QMainWindow):
         layout.setSpacing(0)
         layout.addWidget(self.title_bar)
         layout.addWidget(self.notice)
-        layout.addLayout(self._body, 1)
+        layout.addWidget(self.pages, 1)
         self.setCentralWidget(whole)
         self.resize(1280, 800)
         self.setMinimumSize(LEAST_WIDTH, LEAST_HEIGHT)
@@ -97,10 +101,7 @@ class DeskWindow(QMainWindow):
         from studio_planner.desktop.desk_parts import DeskParts  # noqa: PLC0415
 
         parts = DeskParts(self.canvas, self._attempt, self)
-        self._body.addWidget(parts)
-        if self.isVisible():
-            parts.show()
-            self._body.activate()
+        self.pages.hold(PLAN, parts)
         parts.timeline.setFocus()
         return parts
 
@@ -170,6 +171,7 @@ class DeskWindow(QMainWindow):
         parts = self.parts
         self.canvas.show_view(view)
         parts.show_view()
+        self.pages.show_view(view)
         self._show_name(view)
 
     def _show_name(self, view: DeskView | None) -> None:
@@ -177,6 +179,7 @@ class DeskWindow(QMainWindow):
         self.setWindowTitle(f"{view.studio.name if view else 'No studio'} - Studio planner")
         self.verbs["copy"].setEnabled(view is not None)
         self._planning.offer()
+        self.changes.offer()
 
     def tell(self, words: str) -> None:
         """Say news in the notice line, from where it goes by itself."""
@@ -217,6 +220,10 @@ class DeskWindow(QMainWindow):
         if self._attempt(lambda: session.save_copy(path, overwrite=True)):
             self.tell(f"A copy is saved as {path.name}.")
 
+    def go_to(self, page: str, key: str = "") -> None:
+        """Show another page, and on it the thing of that key."""
+        self.pages.go_to(page, key)
+
     def plan_again(self) -> None:
         """Plan the studio again in a process of its own."""
         self._planning.start()
@@ -224,6 +231,11 @@ class DeskWindow(QMainWindow):
     def stop_planning(self) -> None:
         """Stop planning; the best plan so far, or the one that was kept, stays."""
         self._planning.stop()
+
+    def show_session_view(self) -> None:
+        """Show the studio as the session has it now; the view stays where it is."""
+        if self.session is not None:
+            self._show_view(self.session.view)
 
     def read_again(self) -> bool:
         """Read the file as it is now and show it; the view stays where it is."""

@@ -9,12 +9,15 @@ from typing import TYPE_CHECKING, Protocol
 from studio_planner.craft.studio import Studio
 from studio_planner.craft.timing import Timing
 from studio_planner.services.backdrop import Backdrop
+from studio_planner.services.editing.changes import made
+from studio_planner.services.editing.history import History, Step
 from studio_planner.services.lanes import lanes_of
 
 if TYPE_CHECKING:
     from pathlib import Path
 
     from studio_planner.craft.plans import Plan
+    from studio_planner.services.editing.changes import Change
     from studio_planner.services.ports import WallClock
     from studio_planner.services.ribbons import Lane
 
@@ -31,6 +34,18 @@ class FileOfStudio(Protocol):
 
     def revision(self) -> int:
         """A number that every change raises."""
+        ...
+
+    def write(self, studio: Studio, *, expected_revision: int | None = None) -> int:
+        """Replace everything in one change and give the new revision."""
+        ...
+
+    def add_photo(self, key: str, picture: bytes) -> None:
+        """Keep a picture."""
+        ...
+
+    def photo(self, key: str) -> bytes | None:
+        """Give a picture."""
         ...
 
     def save_copy(self, path: Path, *, overwrite: bool = False) -> None:
@@ -90,6 +105,8 @@ class DeskSession:
         """Open the file at `path`, or take over one that is `opened`."""
         self.path = path
         self.clock = clock
+        self.history = History()
+        self._plan_words: str | None = None
         self._file = _opened(path) if opened is None else opened
         try:
             self._look()
@@ -115,9 +132,83 @@ class DeskSession:
         return self._file.revision() != self.revision
 
     def read_again(self) -> DeskView:
-        """Read the file as it is now."""
+        """Read the file as somebody else has left it; nothing before that can be undone."""
+        before = self.revision
         self._look()
+        if self.revision != before:
+            self.history.forget()
         return self.view
+
+    def apply(self, change: Change) -> bool:
+        """Make a change in the file; tell whether anything is different after it.
+
+        InvalidEntry when it breaks a rule, StudioFileError when it cannot be written; the
+        studio is as it was then. A change by somebody else in between is read first.
+        """
+        if self.changed_elsewhere():
+            self.read_again()
+        before = self.studio
+        after = made(change, before)
+        if after == before:
+            return False
+        self._write(after)
+        self.history.add(Step(change.words, before, after))
+        return True
+
+    def undo(self) -> Step | None:
+        """Take the last step back and give it; None when there is none."""
+        step = self._free(self.history.undoable)
+        if step is not None:
+            self._write(step.before)
+            self.history.undo()
+        return step
+
+    def redo(self) -> Step | None:
+        """Do the step that was taken back last again and give it; None when there is none."""
+        step = self._free(self.history.redoable)
+        if step is not None:
+            self._write(step.after)
+            self.history.redo()
+        return step
+
+    def _free(self, step: Step | None) -> Step | None:
+        """Give a step unless somebody else has changed the studio since."""
+        if step is not None and self.changed_elsewhere():
+            self.read_again()
+            return None
+        return step
+
+    def _write(self, studio: Studio) -> None:
+        self.revision = self._file.write(studio, expected_revision=self.revision)
+        self.view = DeskView(studio, self.now())
+
+    def expect_plan(self, words: str | None) -> None:
+        """Say what plans that come from now on belong to.
+
+        With `words` they are a step of that name, without them a part of the last step.
+        """
+        self._plan_words = words
+
+    def take_plan(self) -> DeskView:
+        """Read the plan that was kept in the file by our own planning."""
+        before, revision = self.studio, self.revision
+        self._look()
+        if self.revision == revision:
+            return self.view
+        if self._plan_words is not None or self.history.undoable is None:
+            self.history.add(Step(self._plan_words or "Plan again", before, self.studio))
+            self._plan_words = None
+        else:
+            self.history.amend(self.studio)
+        return self.view
+
+    def add_photo(self, key: str, picture: bytes) -> None:
+        """Keep a picture in the file; the piece that it belongs to names its key."""
+        self._file.add_photo(key, picture)
+
+    def photo(self, key: str) -> bytes | None:
+        """Give the picture of that key, or None where the file has none."""
+        return self._file.photo(key)
 
     def save_copy(self, path: Path, *, overwrite: bool = False) -> None:
         """Write a copy of the studio to another file."""

@@ -149,7 +149,9 @@ def full_studio() -> Studio:
             clock=ClockForm.HOURS_12,
             week_starts=6,
         ),
-        settings=Settings(settle_minutes=90, tariff_per_kwh=0.31, surface_lag_hours={Material.SLATE: 1.25}),
+        settings=Settings(
+            settle_minutes=90, tariff_per_kwh=0.31, surface_lag_hours={Material.SLATE: 1.25}
+        ),
         places=(
             Place(
                 key="room",

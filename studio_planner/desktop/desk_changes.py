@@ -1,0 +1,135 @@
+"""Changing the studio on the desk: one change at a time, in the file at once, and undone."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Protocol
+
+from PySide6.QtCore import QObject, Signal
+
+from studio_planner.craft.errors import StudioError
+from studio_planner.desktop.tongue import translate
+
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
+    from PySide6.QtGui import QAction
+    from PySide6.QtWidgets import QWidget
+
+    from studio_planner.desktop.desk_planning import DeskPlanning
+    from studio_planner.desktop.notice_line import NoticeLine
+    from studio_planner.services.desk import DeskSession
+    from studio_planner.services.editing.changes import Change
+    from studio_planner.services.editing.history import Step
+
+
+class ChangingDesk(Protocol):
+    """What changing needs of the window."""
+
+    session: DeskSession | None
+    notice: NoticeLine
+    verbs: dict[str, QAction]
+
+    def tell(self, words: str) -> None:
+        """Say news that goes by itself."""
+        ...
+
+    def show_session_view(self) -> None:
+        """Show the studio as it is now."""
+        ...
+
+
+class DeskChanges(QObject):
+    """Makes changes for every page and form of the desk.
+
+    Signals:
+        changed: the studio is another one now.
+    """
+
+    changed = Signal()
+
+    def __init__(self, desk: ChangingDesk, planning: DeskPlanning, parent: QWidget) -> None:
+        """Change what is on the desk; `planning` is ended before and begun again after it."""
+        super().__init__(parent)
+        self._desk = desk
+        self._planning = planning
+        self.plans_by_itself = True
+
+    def make(self, change: Change) -> bool:
+        """Make a change; tell whether anything is different after it.
+
+        Raises
+        ------
+        InvalidEntry
+            With every broken rule; forms say each beside its field.
+        StudioFileError
+            When the file cannot be written. The studio stays as it was, both times.
+        """
+        session = self._desk.session
+        if session is None:
+            return False
+        was_planning = self._planning.end_now()
+        try:
+            different = session.apply(change)
+        except StudioError:
+            self._go_on(was_planning)
+            raise
+        self._show()
+        self._go_on(was_planning or (different and session.studio.plan_outdated))
+        return different
+
+    def attempt(self, change: Change) -> bool:
+        """Make a change; what is wrong with it is said in the notice line. True when made."""
+        try:
+            self.make(change)
+        except StudioError as error:
+            self._desk.notice.say(str(error), wrong=True)
+            return False
+        return True
+
+    def undo(self) -> None:
+        """Take the last step back."""
+        self._step(lambda session: session.undo(), translate("changes", "Undone: {words}."))
+
+    def redo(self) -> None:
+        """Do again what was taken back."""
+        self._step(lambda session: session.redo(), translate("changes", "Done again: {words}."))
+
+    def _step(self, take: Callable[[DeskSession], Step | None], said: str) -> None:
+        session = self._desk.session
+        if session is None:
+            return
+        self._planning.end_now()
+        try:
+            step = take(session)
+        except StudioError as error:
+            self._desk.notice.say(str(error), wrong=True)
+            return
+        self._show()
+        if step is not None:
+            self._desk.tell(said.format(words=step.words))
+        self._go_on(session.studio.plan_outdated)
+
+    def _show(self) -> None:
+        self._desk.show_session_view()
+        self.offer()
+        self.changed.emit()
+
+    def _go_on(self, wanted: bool) -> None:  # noqa: FBT001 - a fact
+        if wanted and self.plans_by_itself:
+            self._planning.start(after_change=True)
+
+    def offer(self) -> None:
+        """Offer to undo and to do again, whatever makes sense now."""
+        session = self._desk.session
+        history = None if session is None else session.history
+        undoable = None if history is None else history.undoable
+        redoable = None if history is None else history.redoable
+        undo, redo = self._desk.verbs["undo"], self._desk.verbs["redo"]
+        undo.setEnabled(undoable is not None)
+        redo.setEnabled(redoable is not None)
+        undo.setText(_verb(translate("changes", "&Undo"), undoable))
+        redo.setText(_verb(translate("changes", "&Do again"), redoable))
+
+
+def _verb(verb: str, step: Step | None) -> str:
+    return verb if step is None else f"{verb}: {step.words.replace('&', '&&')}"

@@ -1,0 +1,109 @@
+"""What a number stands for: how it is shown in the maker's unit, and read back from it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import Enum
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.settings import FilmUnit, LengthUnit, MassUnit, TemperatureUnit
+from studio_planner.desktop.tongue import translate
+
+if TYPE_CHECKING:
+    from studio_planner.craft.settings import Units
+
+_MM_PER_INCH = 25.4
+_GRAMS_PER_OUNCE = 28.349523125  # the international avoirdupois ounce, exact
+_LENGTHS = {LengthUnit.MILLIMETRE: 1.0, LengthUnit.CENTIMETRE: 10.0, LengthUnit.INCH: 25.4}
+_FILMS = {
+    FilmUnit.MILLIMETRE: 1.0,
+    FilmUnit.MIL: _MM_PER_INCH / 1000.0,
+    FilmUnit.INCH: _MM_PER_INCH,
+}
+
+
+class Quantity(Enum):
+    """Kinds of numbers; inside they are °C, grams, mm, cm², hours, minutes and per cent."""
+
+    TEMPERATURE = "temperature"
+    DEGREES = "difference of temperatures"
+    MASS = "mass"
+    LENGTH = "length"
+    FILM = "film"
+    AREA = "area"
+    HOURS = "hours"
+    MINUTES = "minutes"
+    PER_CENT = "per cent"
+    COUNT = "count"
+    PLAIN = "number"
+
+
+@dataclass(frozen=True, slots=True)
+class Scale:
+    """How a number is shown: `shown = inside / factor + offset`, with a unit behind it."""
+
+    unit: str
+    factor: float = 1.0
+    offset: float = 0.0
+
+    def shown(self, inside: float) -> float:
+        """The number as the maker reads it."""
+        return inside / self.factor + self.offset
+
+    def inside(self, shown: float) -> float:
+        """The number as it is kept."""
+        return (shown - self.offset) * self.factor
+
+
+def scale_of(quantity: Quantity, units: Units) -> Scale:
+    """How a quantity is shown in a studio's units."""
+    fahrenheit = units.temperature is TemperatureUnit.FAHRENHEIT
+    degree = "°F" if fahrenheit else "°C"
+    per_degree = 1.0 / 1.8 if fahrenheit else 1.0
+    length = _LENGTHS[units.length]
+    inches = units.length is LengthUnit.INCH
+    scales = {
+        Quantity.TEMPERATURE: Scale(degree, per_degree, 32.0 if fahrenheit else 0.0),
+        Quantity.DEGREES: Scale(degree, per_degree),
+        Quantity.MASS: Scale(
+            str(units.mass), _GRAMS_PER_OUNCE if units.mass is MassUnit.OUNCE else 1.0
+        ),
+        Quantity.LENGTH: Scale(str(units.length), length),
+        Quantity.FILM: Scale(str(units.film), _FILMS[units.film]),
+        Quantity.AREA: Scale("in²", 2.54**2) if inches else Scale("cm²"),
+        Quantity.HOURS: Scale("h"),
+        Quantity.MINUTES: Scale("min"),
+        Quantity.PER_CENT: Scale("%"),
+        Quantity.COUNT: Scale(""),
+        Quantity.PLAIN: Scale(""),
+    }
+    return scales[quantity]
+
+
+def number_words(shown: float, *, digits: int = 6) -> str:
+    """A number as short as it can be written: 0.3, 21, 1250."""
+    text = f"{shown:.{digits}g}"
+    return f"{shown:.0f}" if "e" in text else text
+
+
+def number_of(text: str) -> float:
+    """Read what a maker types: 1.5 and 1,5 alike; ValueError in a sentence when it is none.
+
+    With both signs the last one is taken as the decimal sign: 1.250,5 and 1,250.5.
+    """
+    bare = text.strip().replace("\N{NO-BREAK SPACE}", "").replace(" ", "")
+    last = max(bare.rfind(","), bare.rfind("."))
+    if "," in bare and "." in bare:
+        whole = bare[:last].replace(",", "").replace(".", "")
+        bare = f"{whole}.{bare[last + 1 :]}"
+    try:
+        number = float(bare.replace(",", "."))
+    except ValueError:
+        number = float("nan")
+    if not abs(number) < float("inf"):
+        raise ValueError(
+            translate("forms", "{text} is not a number; write for example 1.5.").format(
+                text=f"“{text.strip()}”"
+            )
+        )
+    return number

@@ -1,0 +1,1 @@
+"""The pages of the desk, one for each thing that a maker sets up or asks for."""

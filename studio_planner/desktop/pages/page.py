@@ -1,0 +1,62 @@
+"""What a page of the desk is, and what it may ask of the window it lies in."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Protocol
+
+from PySide6.QtWidgets import QWidget
+
+if TYPE_CHECKING:
+    from PySide6.QtGui import QAction
+
+    from studio_planner.desktop.canvas import Canvas
+    from studio_planner.desktop.desk_changes import DeskChanges
+    from studio_planner.desktop.dialogs import Dialogs
+    from studio_planner.desktop.notice_line import NoticeLine
+    from studio_planner.services.desk import DeskSession, DeskView
+    from studio_planner.services.ports import WallClock
+
+
+class PageDesk(Protocol):
+    """What a page may ask of the window."""
+
+    canvas: Canvas
+    clock: WallClock
+    session: DeskSession | None
+    changes: DeskChanges
+    notice: NoticeLine
+    verbs: dict[str, QAction]
+
+    @property
+    def dialogs(self) -> Dialogs:
+        """The questions about files."""
+        ...
+
+    def tell(self, words: str) -> None:
+        """Say news that goes by itself."""
+        ...
+
+    def go_to(self, page: str, key: str = "") -> None:
+        """Show another page, and on it the thing of that key."""
+        ...
+
+
+class Page(QWidget):
+    """A page: it shows the studio when told to, and what is on it is changed through the desk.
+
+    `show_view` comes whenever the studio is another one while the page is in front, and before
+    it comes to the front; a page keeps what is being typed and what is chosen.
+    """
+
+    def __init__(self, desk: PageDesk, parent: QWidget | None = None) -> None:
+        """Lie in the window `desk`, of no studio yet."""
+        super().__init__(parent)
+        self.desk = desk
+        self.canvas = desk.canvas
+
+    def show_view(self, view: DeskView | None) -> None:
+        """Show a studio as it is now; None: none is open."""
+        raise NotImplementedError
+
+    def choose(self, key: str) -> None:
+        """Choose the thing of that key, where the page has it."""

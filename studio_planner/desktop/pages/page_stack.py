@@ -1,0 +1,127 @@
+"""The pages of the desk in one place; each is made when it is first looked at."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtWidgets import QStackedWidget, QWidget
+
+from studio_planner.desktop.pages.page import Page
+from studio_planner.desktop.tongue import translate
+
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
+    from studio_planner.desktop.pages.page import PageDesk
+    from studio_planner.desktop.pages.page_bar import PageBar
+    from studio_planner.services.desk import DeskView
+
+PLAN, ORDERS, PIECES, PRODUCTS, STUDIO, QUESTIONS = (
+    "plan",
+    "orders",
+    "pieces",
+    "products",
+    "studio",
+    "questions",
+)
+"""The keys of the pages."""
+
+
+def _orders(desk: PageDesk) -> Page:
+    from studio_planner.desktop.pages.orders_page import OrdersPage  # noqa: PLC0415 - when seen
+
+    return OrdersPage(desk)
+
+
+def _pieces(desk: PageDesk) -> Page:
+    from studio_planner.desktop.pages.pieces_page import PiecesPage  # noqa: PLC0415 - likewise
+
+    return PiecesPage(desk)
+
+
+def _products(desk: PageDesk) -> Page:
+    from studio_planner.desktop.pages.products_page import ProductsPage  # noqa: PLC0415
+
+    return ProductsPage(desk)
+
+
+def _studio(desk: PageDesk) -> Page:
+    from studio_planner.desktop.pages.studio_page import StudioPage  # noqa: PLC0415
+
+    return StudioPage(desk)
+
+
+def _questions(desk: PageDesk) -> Page:
+    from studio_planner.desktop.pages.questions_page import QuestionsPage  # noqa: PLC0415
+
+    return QuestionsPage(desk)
+
+
+_MAKERS: dict[str, Callable[[PageDesk], Page]] = {
+    ORDERS: _orders,
+    PIECES: _pieces,
+    PRODUCTS: _products,
+    STUDIO: _studio,
+    QUESTIONS: _questions,
+}
+
+
+class PageStack(QStackedWidget):
+    """The plan in front, the other pages behind it."""
+
+    def __init__(self, desk: PageDesk, bar: PageBar, parent: QWidget) -> None:
+        """Let `bar` choose among the pages of `desk`."""
+        super().__init__(parent)
+        self._desk = desk
+        self._bar = bar
+        self._held: dict[str, QWidget] = {}
+        self._view: DeskView | None = None
+        self._stale: set[str] = set()
+        for key, words in (
+            (PLAN, translate("pages", "Plan")),
+            (ORDERS, translate("pages", "Orders")),
+            (PIECES, translate("pages", "Pieces")),
+            (PRODUCTS, translate("pages", "Products")),
+            (STUDIO, translate("pages", "Studio")),
+            (QUESTIONS, translate("pages", "Questions")),
+        ):
+            bar.add(key, words)
+        bar.show_page(PLAN)
+        bar.page_asked.connect(self.go_to)
+
+    def hold(self, key: str, widget: QWidget) -> None:
+        """Take a page in that was made elsewhere."""
+        self._held[key] = widget
+        self.addWidget(widget)
+
+    @property
+    def current_key(self) -> str:
+        """The key of the page in front."""
+        return next((k for k, w in self._held.items() if w is self.currentWidget()), PLAN)
+
+    def page(self, key: str) -> QWidget:
+        """The page of that key, made now if it was not yet."""
+        if key not in self._held and key in _MAKERS:
+            self.hold(key, _MAKERS[key](self._desk))
+            self._stale.add(key)
+        return self._held[key]
+
+    def go_to(self, key: str, thing: str = "") -> None:
+        """Bring a page to the front, and on it the thing of that key."""
+        page = self.page(key)
+        if key in self._stale and isinstance(page, Page):
+            page.show_view(self._view)
+            self._stale.discard(key)
+        if thing and isinstance(page, Page):
+            page.choose(thing)
+        self.setCurrentWidget(page)
+        self._bar.show_page(key)
+
+    def show_view(self, view: DeskView | None) -> None:
+        """Show a studio on the page in front now, on the others when they come there."""
+        self._view = view
+        self._stale = {key for key, held in self._held.items() if isinstance(held, Page)}
+        front = self.currentWidget()
+        if isinstance(front, Page):
+            front.show_view(view)
+            self._stale.discard(self.current_key)

@@ -1,0 +1,20 @@
+"""The page of studio."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from typing_extensions import override
+
+from studio_planner.desktop.pages.page import Page
+
+if TYPE_CHECKING:
+    from studio_planner.services.desk import DeskView
+
+
+class StudioPage(Page):
+    """Shows nothing yet."""
+
+    @override
+    def show_view(self, view: DeskView | None) -> None:
+        return

@@ -1,0 +1,107 @@
+"""A change of a studio in words, and what it means for the kept plan."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.settings import Units
+
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
+    from studio_planner.craft.orders import Order
+    from studio_planner.craft.pieces import Piece
+    from studio_planner.craft.plans import Plan
+    from studio_planner.craft.studio import Studio
+
+_ANY_UNITS = Units()
+
+
+@dataclass(frozen=True, slots=True)
+class Change:
+    """One thing that a maker does: what it is called, and the studio it makes of another.
+
+    `words` finish the sentence "Undo: ..."; `make` raises InvalidEntry when a rule is broken.
+    """
+
+    words: str
+    make: Callable[[Studio], Studio]
+
+
+def made(change: Change, studio: Studio) -> Studio:
+    """Make a change; the kept plan loses what it no longer fits and is marked as outdated.
+
+    InvalidEntry with every broken rule when the studio would not be whole.
+    """
+    after = change.make(studio)
+    if after.plan is not studio.plan or not bears_on_plan(studio, after):
+        return after
+    plan = after.plan
+    return replace(
+        after, plan=None if plan is None else fitting(plan, after), plan_outdated=True
+    )
+
+
+def bears_on_plan(before: Studio, after: Studio) -> bool:
+    """Tell whether a plan of `before` may be another one for `after`."""
+    return _as_planned(before) != _as_planned(after)
+
+
+def _as_planned(studio: Studio) -> Studio:
+    # Built without checks: what is blanked here was checked with the whole studio.
+    return replace(
+        studio,
+        name="any",
+        currency="EUR",
+        units=_ANY_UNITS,
+        patterns=(),
+        settings=replace(studio.settings, tariff_per_kwh=0.0),
+        places=tuple(replace(place, heat_loss_w_per_k=None) for place in studio.places),
+        pieces=tuple(_plain_piece(piece) for piece in studio.pieces),
+        orders=tuple(_plain_order(order) for order in studio.orders),
+        plan=None,
+        plan_outdated=False,
+    )
+
+
+def _plain_piece(piece: Piece) -> Piece:
+    plain = not piece.note and not piece.photos and piece.name == piece.key
+    return piece if plain else replace(piece, name=piece.key, note="", photos=())
+
+
+def _plain_order(order: Order) -> Order:
+    plain = not order.note and order.name == order.key
+    return order if plain else replace(order, name=order.key, note="")
+
+
+def fitting(plan: Plan, studio: Studio) -> Plan:
+    """Give what is left of a plan in a studio that has lost pieces, coats, spots or people.
+
+    A coat goes with all later coats of its piece, since each counts from the one before.
+    """
+    pieces = {piece.key: {coat.key for coat in piece.stack} for piece in studio.pieces}
+    spots = {spot.key for spot in studio.spots}
+    orders = {order.key for order in studio.orders}
+    lost: set[str] = set()
+    coats = []
+    for coat in sorted(plan.coats, key=lambda coat: coat.start):
+        if coat.coat not in pieces.get(coat.piece, ()) or coat.spot not in spots:
+            lost.add(coat.piece)
+        elif coat.piece not in lost:
+            coats.append(coat)
+    kept = {coat.number for coat in coats}
+    steps = [
+        step
+        for step in plan.steps
+        if step.piece in pieces and (step.coat is None or step.coat in pieces[step.piece])
+    ]
+    whole = pieces.keys() - lost
+    return replace(
+        plan,
+        coats=tuple(coat for coat in plan.coats if coat.number in kept),
+        steps=tuple(step for step in steps if step.piece in whole),
+        ready=tuple(row for row in plan.ready if row.piece in whole),
+        outcomes=tuple(row for row in plan.outcomes if row.order in orders),
+        unplanned=tuple(row for row in plan.unplanned if row.piece in pieces),
+    )
