@@ -35,18 +35,17 @@ def common(ones: Stretches, others: Stretches) -> Stretches:
     result: Stretches = []
     if not ones:
         return result
-    i, j = 0, max(bisect_left(others, ones[0]) - 1, 0)
-    while i < len(ones) and j < len(others):
-        (first, last), (other_first, other_last) = ones[i], others[j]
-        low = max(other_first, first)
-        if last < other_last:
-            i += 1
-            high = last
-        else:
-            j += 1
-            high = other_last
-        if low <= high:
-            result.append((low, high))
+    at, count = max(bisect_left(others, ones[0]) - 1, 0), len(others)
+    for first, last in ones:
+        while at < count:
+            low, high = others[at]
+            if low > last:
+                break
+            if high >= first:
+                result.append((max(low, first), min(high, last)))
+            if high >= last:
+                break
+            at += 1
     return result
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from bisect import bisect_right
 from dataclasses import dataclass
 from itertools import pairwise
@@ -99,13 +100,13 @@ class AirTimes:
             step for day in range(days + 1) for step in self._steps(place, start + day * _DAY)
         ]
         warmest = _sliding_maximum([peak for _, peak in steps], count)
+        today = zip(range(start, start + _DAY, GRID), warmest, steps, strict=False)
+        warming = [begin for begin, peak, (celsius, _) in today if peak > celsius + most]
         holes: list[tuple[int, int]] = []
-        for index in range(_DAY // GRID):
-            if warmest[index] > steps[index][0] + most:
-                begin = start + index * GRID
-                joins = bool(holes) and holes[-1][1] == begin - GRID + 1
-                low = holes.pop()[0] if joins else begin - 1
-                holes.append((low, begin + 1))
+        for begin in warming:
+            joins = bool(holes) and holes[-1][1] == begin - GRID + 1
+            low = holes.pop()[0] if joins else begin - 1
+            holes.append((low, begin + 1))
         return holes
 
     def _steps(self, place: str, start: int) -> list[tuple[float, float]]:
@@ -134,11 +135,14 @@ class AirTimes:
             yield from _negative(looks.seconds, margins)
 
     def _damp_spans(self, place: str, material: Material) -> list[Span]:
+        looks = self._looks(place)
+        least = self._settings.dew_margin_celsius + _GUARD
+        if looks.margin >= least:
+            # A surface follows the air: it is never colder than the air has been.
+            return []
         surface = self._timing.surface(place, material)
         key = (place, id(surface))
         if key not in self._damp:
-            looks = self._looks(place)
-            least = self._settings.dew_margin_celsius + _GUARD
             margins = [
                 None if dew is None else celsius - dew - least
                 for celsius, dew in zip(_values(surface, looks.seconds), looks.dew, strict=True)
@@ -154,12 +158,16 @@ class AirTimes:
 
 @dataclass(frozen=True, slots=True)
 class _Looks:
-    """Every sample of a place, and a look at least every half hour between two."""
+    """Every sample of a place, and a look at least every half hour between two.
+
+    `margin` is how far the coldest air of all stays above the highest dew point of all.
+    """
 
     seconds: list[float]
     celsius: list[float]
     humidity: list[float | None]
     dew: list[float | None]
+    margin: float
 
 
 def _looks(history: History) -> _Looks:
@@ -170,7 +178,8 @@ def _looks(history: History) -> _Looks:
         looks.append(after)
     seconds, celsius, humidity = (list(column) for column in zip(*looks, strict=True))
     dew = [dew_point(c, h) if h else None for _, c, h in looks]
-    return _Looks(seconds, celsius, humidity, dew)
+    highest = max((point for point in dew if point is not None), default=-math.inf)
+    return _Looks(seconds, celsius, humidity, dew, min(celsius) - highest)
 
 
 def _values(history: History, seconds: list[float]) -> list[float]:

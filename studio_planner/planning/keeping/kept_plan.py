@@ -12,7 +12,7 @@ from studio_planner.planning.placing.placements import Packed
 from studio_planner.planning.worth import starts_of
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Iterator
+    from collections.abc import Iterable, Iterator, Mapping
     from datetime import datetime
 
     from studio_planner.craft.orders import Order
@@ -60,6 +60,7 @@ class KeptPlan:
             for step in plan.steps
             if step.kind is StepKind.PACK
         }
+        self._starts_in: dict[str, dict[int, int]] = {}
         self._ranks = {row.piece: rank for rank, row in enumerate(plan.ready)}
         self._late = {row.order: row.late_hours for row in plan.outcomes}
 
@@ -90,10 +91,15 @@ class KeptPlan:
             return None
         return self._coats.get((chain.pieces[0].key, task.coat.key))
 
-    def starts_in(self, chain: Chain) -> dict[int, int]:
+    def starts_in(self, chain: Chain) -> Mapping[int, int]:
         """The old starts of a chain's coats, by their positions."""
-        rows = ((index, self.coat(chain, index)) for index in range(len(chain.tasks)))
-        return {index: int(row.start.timestamp()) for index, row in rows if row is not None}
+        key = chain.pieces[0].key
+        if key not in self._starts_in:
+            rows = ((index, self.coat(chain, index)) for index in range(len(chain.tasks)))
+            self._starts_in[key] = {
+                index: int(row.start.timestamp()) for index, row in rows if row is not None
+            }
+        return self._starts_in[key]
 
     def grounds(self, chain: Chain) -> dict[int, Ground]:
         """The old grounds of a chain's coats that its pieces still fit on."""

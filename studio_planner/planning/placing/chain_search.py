@@ -208,18 +208,20 @@ class ChainSearch:
         material = self._chain.pieces[0].material
         air, place = self._means.air, place or self._ground.place
         found = common(found, air.good(place, task.product, material, task.block))
-        if task.bare_porous and found:
-            rising = air.rising(place, task.block, found[0][0], found[-1][1])
-            found = outside(found, rising)
-        return found
+        if not task.bare_porous:
+            return found
+        steady: Stretches = []
+        for stretch in found:
+            steady += outside([stretch], air.rising(place, task.block, *stretch))
+        return steady
 
     def _out_of_dust(self, index: int, found: Stretches) -> Stretches:
-        if self._chain.tasks[index].coat.kind is CoatKind.LEAF:
+        sanding, settle = self._means.shop.sanding, self._means.shop.settle
+        if not sanding or self._chain.tasks[index].coat.kind is CoatKind.LEAF:
             return found
-        settle = self._means.shop.settle
         holes = [
             (self.times.covered_by(index, start), end + settle)
-            for start, end in self._means.shop.sanding
+            for start, end in sanding
             if end + settle > found[0][0]
         ]
         return outside(found, joined(holes))

@@ -75,8 +75,10 @@ class Workshop:
 
         The earliest `most` stretches of every person.
         """
-        people = self._for_pours.values()
-        return united(s for free in people for s in free.starts_in(ranges, lead, block, most))
+        found: Stretches = []
+        for free in self._for_pours.values():
+            found += free.starts_in(ranges, lead, block, most)
+        return united(found)
 
     def somebody(self, start: int, end: int) -> str | None:
         """Who is free for all of [start, end); None when nobody is."""
