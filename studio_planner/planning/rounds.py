@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from datetime import UTC, datetime, timedelta
 from typing import TYPE_CHECKING
 
-from studio_planner.planning.keeping.repairing import Repair
+from studio_planner.planning.keeping.repairing import Aim, Repair
 from studio_planner.planning.keeping.replanning import KeepingRound
 from studio_planner.planning.placing.chain_times import Means
 from studio_planner.planning.placing.placements import Placement, hold_poured
@@ -128,12 +128,15 @@ class Rounds:
     def repaired(self, found: Kept, kept: KeptPlan, other: Pass) -> Kept:
         """A keeping round; orders that were less late before, or are in `other`, are let go."""
         late = hours_late(other)
-        wanted = {
-            order.key: min(kept.late(order), late.get(order.key, 0.0))
-            for order in self.studio.orders
-        }
+        aim = Aim(
+            worth=other.worth,
+            late={
+                order.key: min(kept.late(order), late.get(order.key, 0.0))
+                for order in self.studio.orders
+            },
+        )
         repair = Repair(self.studio, kept, self.placer, lambda *made: self._passed(*made).worth)
-        return repair.repaired(found, wanted)
+        return repair.repaired(found, aim)
 
     def passed(self, found: Kept, kept: KeptPlan) -> Pass:
         """A keeping round, in the order of the kept plan."""

@@ -47,6 +47,30 @@ class Kept:
     freed: frozenset[str] = frozenset()
 
 
+@dataclass(frozen=True, slots=True)
+class Aim:
+    """What a repair has to reach: the worth of a plan made anew, but with fewer pours moved.
+
+    `late` are the weighted hours by which each order may be late.
+    """
+
+    worth: Worth
+    late: Mapping[str, float]
+
+    def missed(self, found: Kept, tried: Collection[str]) -> bool:
+        """Tell whether the orders tried in vain are by themselves worse than the aim."""
+        late: dict[str, float] = {}
+        for one in found.placed:
+            key = _order(one.chain)
+            if key in tried:
+                late[key] = max(late.get(key, 0.0), one.score[0])
+        left_out = sum(
+            len(one.chain.pieces) for one in found.stuck if _order(one.chain) in tried
+        )
+        lost = left_out, round(sum(late.values()), 6)
+        return lost > (self.worth.left_out, self.worth.late)
+
+
 class Repair:
     """Frees late orders one after another as long as that makes a round better."""
 
@@ -63,21 +87,17 @@ class Repair:
         self._fresh = fresh
         self._worth = worth
 
-    def repaired(self, found: Kept, wanted: Mapping[str, float]) -> Kept:
-        """A round at least as good.
-
-        `wanted` are weighted hours by which each order may be late; it is tried for those that
-        are later.
-        """
+    def repaired(self, found: Kept, aim: Aim) -> Kept:
+        """A round at least as good, as long as it may still get as good as it aims for."""
         best, worth = found, self._worth(found.placed, found.stuck)
         tried: set[str] = set()
         work = _WORK
-        while work > 0:
-            order = self._worst(best, wanted, tried)
+        while work > 0 and not aim.missed(best, tried):
+            order = self._worst(best, aim, tried)
             if order is None:
                 break
             tried.add(order)
-            for other in self._tries(best, order, wanted):
+            for other in self._tries(best, order, aim):
                 work -= 1 + len(other.placed) // _BOOKED_FOR_ONE + len(other.freed)
                 now = self._worth(other.placed, other.stuck)
                 if now < worth:
@@ -88,33 +108,29 @@ class Repair:
                     break
         return best
 
-    def _tries(self, found: Kept, order: str, wanted: Mapping[str, float]) -> Iterator[Kept]:
+    def _tries(self, found: Kept, order: str, aim: Aim) -> Iterator[Kept]:
         """An order let go; then once more, with those that gave way to it where they were."""
         gave_way: set[str] = set()
         first: set[str] = set()
-        for other in self._let_go(found, order, wanted, first):
+        for other in self._let_go(found, order, aim, first):
             gave_way |= other.freed
             yield other
         if gave_way - first:
-            yield from self._let_go(found, order, wanted, gave_way - first)
+            yield from self._let_go(found, order, aim, gave_way - first)
 
-    def _let_go(
-        self, found: Kept, order: str, wanted: Mapping[str, float], settled: set[str]
-    ) -> Iterator[Kept]:
+    def _let_go(self, found: Kept, order: str, aim: Aim, settled: set[str]) -> Iterator[Kept]:
         """One order let go, then the one that fares worst for it, and so on."""
         done: set[str] = set()
         for _ in range(_DEPTH):
-            found = self._without_hindrance(found, order, wanted.get(order, 0.0), settled)
+            found = self._without_hindrance(found, order, aim, settled)
             yield found
             done.add(order)
-            following = self._worst(found, wanted, done)
+            following = self._worst(found, aim, done)
             if following is None:
                 return
             order = following
 
-    def _without_hindrance(
-        self, found: Kept, order: str, wanted: float, settled: set[str]
-    ) -> Kept:
+    def _without_hindrance(self, found: Kept, order: str, aim: Aim, settled: set[str]) -> Kept:
         """The late chains of an order placed first.
 
         Chains that are `settled` give no way; afterwards nor do these.
@@ -124,7 +140,7 @@ class Repair:
             *(
                 one.chain
                 for one in found.placed
-                if _order(one.chain) == order and any(self._misses(one, wanted))
+                if _order(one.chain) == order and any(self._misses(one, aim))
             ),
         ]
         keys = {_key(chain) for chain in late}
@@ -138,19 +154,18 @@ class Repair:
         givers = [one.chain for one in found.placed if _key(one.chain) in freed - keys]
         return self._placed_again(found, fixed, (late, givers), mixes)
 
-    def _misses(self, one: Placement, wanted: float) -> tuple[float, int]:
+    def _misses(self, one: Placement, aim: Aim) -> tuple[float, int]:
         """The weighted hours that a chain is later than wanted, and the joints it has worse."""
         joints = sum(one.score[1:3]) - sum(self._kept.joints(one.chain))
-        return max(0.0, one.score[0] - wanted), max(0, joints)
+        late = one.score[0] - aim.late.get(_order(one.chain), 0.0)
+        return max(0.0, late), max(0, joints)
 
-    def _worst(
-        self, found: Kept, wanted: Mapping[str, float], tried: Collection[str]
-    ) -> str | None:
+    def _worst(self, found: Kept, aim: Aim, tried: Collection[str]) -> str | None:
         """The order furthest from what is wanted; one with a stuck piece goes before."""
         misses = {_order(one.chain): (math.inf, 0) for one in found.stuck}
         for one in found.placed:
             key = _order(one.chain)
-            miss = self._misses(one, wanted.get(key, 0.0))
+            miss = self._misses(one, aim)
             misses[key] = max(misses.get(key, miss), miss)
         rows = {key: miss for key, miss in misses.items() if any(miss) and key not in tried}
         return max(rows, key=lambda key: (rows[key], key), default=None)

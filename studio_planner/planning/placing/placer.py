@@ -108,8 +108,9 @@ class Placer:
             if isinstance(alone, Stuck):
                 return best or Stuck(chain, grounds[0], alone.dead, cured=alone.cured)
             ideal = alone.score
-            gap = self._span(chain, alone) // 2
-            grounds = self._likeliest(chain, grounds, alone)
+            if not chain.first:
+                gap = self._span(chain, alone) // 2
+                grounds = self._likeliest(chain, grounds, alone)
         for ground in grounds:
             if ideal is not None and isinstance(best, Placement) and best.score <= ideal:
                 break
