@@ -25,7 +25,6 @@ if TYPE_CHECKING:
     from studio_planner.craft.orders import Order
     from studio_planner.planning.exact.answers import Rough
     from studio_planner.planning.exact.asked import Asked
-    from studio_planner.planning.exact.rooms import LaneRoom
     from studio_planner.planning.placing.placements import Placement
 
 
@@ -77,19 +76,32 @@ class Parts:
         """The model of a freed part; None when it has no room for an answer as good."""
         free = sorted(freedom.lanes)
         lanes = [standing.lanes[at] for at in free]
-        shared = sharing(self.frame.studio, lanes, all_pairs=freedom.all_mixes)
         held = pinned(standing.lanes, freedom.lanes)
         ends = self.last_packing(standing, freedom)
-        rooms: list[LaneRoom] = []
-        for position, at in enumerate(free):
-            lane = standing.lanes[at]
-            new = range(lane.chain.first, len(lane.chain.tasks))
-            lengths = {index: shared.lengths((position, index)) for index in new}
-            limits = Limits(ends[at], self._within(lane, freedom.days), held[at])
-            room = self._rooms.room(lane, self.asked(lane), lengths, limits)
-            if room is None:
+        limits = [
+            Limits(ends[at], self._within(standing.lanes[at], freedom.days), held[at])
+            for at in free
+        ]
+        bounds = []
+        for lane, limit in zip(lanes, limits, strict=True):
+            bound = self._rooms.bounds(lane, self.asked(lane), limit)
+            if bound is None:
                 return None
-            rooms.append(room)
+            bounds.append(bound)
+        may_start = {
+            (position, index): window
+            for position, bound in enumerate(bounds)
+            for index, window in bound.windows.items()
+            if index not in limits[position].settled
+        }
+        shared = sharing(
+            self.frame.studio, lanes, all_pairs=freedom.all_mixes, may_start=may_start
+        )
+        rooms = []
+        for position, lane in enumerate(lanes):
+            lengths = {i: shared.lengths((position, i)) for i in bounds[position].windows}
+            limit, bound = limits[position], bounds[position]
+            rooms.append(self._rooms.bounded(lane, self.asked(lane), lengths, limit, bound))
         settled = self._takings.settled(standing.lanes, freedom.lanes)
         return drafted(Draft(self.frame), rooms, shared, settled)
 

@@ -33,7 +33,7 @@ class LaneRoom:
     spots: tuple[AlikeSpots, ...]
     lengths: dict[int, list[int]]
     starts: dict[int, StartsBy]
-    windows: dict[int, tuple[int, int]]
+    windows: Mapping[int, tuple[int, int]]
     first_packing: int
     last_packing: int
     settled: frozenset[int] = frozenset()
@@ -50,6 +50,14 @@ class Limits:
     last_packing: int
     within: Mapping[int, tuple[int, int]] = field(default_factory=dict)
     settled: frozenset[int] = frozenset()
+
+
+@dataclass(frozen=True, slots=True)
+class Bounds:
+    """First and last slot in which each coat of a lane may start, and the first packing."""
+
+    windows: Mapping[int, tuple[int, int]]
+    first_packing: int
 
 
 class RoomMaker:
@@ -123,32 +131,57 @@ class RoomMaker:
         ]
         return min(found, default=self._frame.reaches.far)
 
-    def room(
-        self, lane: Lane, asked: Asked, lengths: dict[int, list[int]], limits: Limits
-    ) -> LaneRoom | None:
-        """The room of a lane within limits; None when it cannot keep them."""
-        new = range(lane.chain.first, len(lane.chain.tasks))
-        lengths = {**lengths, **_settled_lengths(lane, limits.settled)}
-        starts = {index: self.starts(lane, index, lengths[index]) for index in new}
+    def bounds(self, lane: Lane, asked: Asked, limits: Limits) -> Bounds | None:
+        """When the coats of a lane may start within limits; None when it cannot keep them.
+
+        Blocks are as long as each coat needs by itself: no longer one may start at other times.
+        """
+        tasks = lane.chain.tasks
+        lengths = {index: [tasks[index].block] for index in _new_coats(lane)}
+        lengths |= _settled_lengths(lane, limits.settled)
+        starts = {index: self.starts(lane, index, lengths[index]) for index in lengths}
         windows = self.windows(lane, asked, starts)
         firsts = windows.earliest()
         lasts = None if firsts is None else windows.latest(limits.last_packing)
         if firsts is None or lasts is None:
             return None
-        both = {i: _narrowed((firsts[i], lasts[i]), limits.within.get(i)) for i in new}
+        both = {i: _narrowed((firsts[i], lasts[i]), limits.within.get(i)) for i in lengths}
         if any(low > high for i, (low, high) in both.items() if i not in limits.settled):
             return None
+        return Bounds(both, self.first_pack(lane, windows.ready(firsts)))
+
+    def room(
+        self, lane: Lane, asked: Asked, lengths: dict[int, list[int]], limits: Limits
+    ) -> LaneRoom | None:
+        """The room of a lane within limits; None when it cannot keep them."""
+        bounds = self.bounds(lane, asked, limits)
+        return None if bounds is None else self.bounded(lane, asked, lengths, limits, bounds)
+
+    def bounded(
+        self,
+        lane: Lane,
+        asked: Asked,
+        lengths: dict[int, list[int]],
+        limits: Limits,
+        bounds: Bounds,
+    ) -> LaneRoom:
+        """The room of a lane whose bounds are known."""
+        lengths = {**lengths, **_settled_lengths(lane, limits.settled)}
         return LaneRoom(
             lane=lane,
             asked=asked,
             spots=self.spots(lane),
             lengths=lengths,
-            starts=starts,
-            windows=both,
-            first_packing=self.first_pack(lane, windows.ready(firsts)),
+            starts={i: self.starts(lane, i, lengths[i]) for i in _new_coats(lane)},
+            windows=bounds.windows,
+            first_packing=bounds.first_packing,
             last_packing=limits.last_packing,
             settled=limits.settled,
         )
+
+
+def _new_coats(lane: Lane) -> range:
+    return range(lane.chain.first, len(lane.chain.tasks))
 
 
 def _settled_lengths(lane: Lane, settled: frozenset[int]) -> dict[int, list[int]]:

@@ -140,10 +140,17 @@ def portions_of(studio: Studio, lanes: Sequence[Lane]) -> dict[Coat, Portion]:
     return found
 
 
-def sharing(studio: Studio, lanes: Sequence[Lane], *, all_pairs: bool) -> Sharing:
+def sharing(
+    studio: Studio,
+    lanes: Sequence[Lane],
+    *,
+    all_pairs: bool,
+    may_start: Mapping[Coat, tuple[int, int]] | None = None,
+) -> Sharing:
     """The pairs that may share: all that fit, or only those that do so in the lanes as placed.
 
-    Coats that a piece is turned for, or that need more than one mix, are poured by themselves.
+    Coats that a piece is turned for, or that need more than one mix, are poured by themselves;
+    and, where it is known when coats `may_start`, so are those that can never start at once.
     """
     portions = portions_of(studio, lanes)
     single = [
@@ -155,7 +162,9 @@ def sharing(studio: Studio, lanes: Sequence[Lane], *, all_pairs: bool) -> Sharin
     pairs = [
         (one.coat, other.coat)
         for one, other in combinations(single, 2)
-        if _fit(one, other) and (all_pairs or _share_now(lanes, one.coat, other.coat))
+        if _fit(one, other)
+        and (all_pairs or _share_now(lanes, one.coat, other.coat))
+        and (may_start is None or _meet(may_start, one.coat, other.coat))
     ]
     return Sharing(portions, pairs, _groups_now(lanes, single))
 
@@ -177,6 +186,14 @@ def _fit(one: Portion, other: Portion) -> bool:
         and one.coat[0] != other.coat[0]
         and one.grams + other.grams <= one.limit + A_GRAIN
     )
+
+
+def _meet(may_start: Mapping[Coat, tuple[int, int]], one: Coat, other: Coat) -> bool:
+    """Whether both are known and there are slots in which both may start."""
+    mine, theirs = may_start.get(one), may_start.get(other)
+    if mine is None or theirs is None:
+        return False
+    return max(mine[0], theirs[0]) <= min(mine[1], theirs[1])
 
 
 def _share_now(lanes: Sequence[Lane], one: Coat, other: Coat) -> bool:
