@@ -31,7 +31,16 @@ _SETTLED = (0, 0.0, 0, 0)
 """Nothing left out, late, scuffed or to be tested: only fewer moves would be better."""
 
 _BIG = 60
-"""Chains from which on fewer rounds are made, so that a plan stays a matter of seconds."""
+"""Chains from which on twins are not tried apart, so that a plan stays a matter of seconds."""
+
+_MANY = 40
+"""Chains from which on late orders are moved forward until another one is in front.
+
+With fewer of them the first plan is to come at once, and a search finds the better one soon.
+"""
+
+_STRIDES = 5
+"""How often a late order is moved on, each time twice as far, before it is left where it is."""
 
 
 class Before(Enum):
@@ -190,8 +199,8 @@ def _kept(asked: _Asked, rounds: Rounds, chains: list[Chain], before: Plan) -> _
 def _made(asked: _Asked, rounds: Rounds, chains: list[Chain], *, patient: bool) -> _Best:
     """The best plan that is made anew; with patience it is looked further for what is stuck."""
     big = len(chains) > _BIG
-    passes = min(asked.passes, 2) if big else asked.passes
-    best = rounds.best(chains, asked.first, passes)
+    strides = _STRIDES if len(chains) > _MANY else 1
+    best = rounds.best(chains, asked.first, asked.passes, strides)
     if patient and not all(one.missed for one in best.stuck) and asked.until is None:
         # What finds no place may only need a longer look ahead.
         further = asked.rounds(chains, _PATIENCE)

@@ -99,21 +99,35 @@ class Rounds:
         """A placer on a fresh copy of the workshop."""
         return Placer(self.studio, self._means(self._shop.copy()))
 
-    def best(self, chains: list[Chain], first: Sequence[str], passes: int) -> Pass:
-        """The best of several rounds; each moves what came late forward by as much."""
+    def best(
+        self, chains: list[Chain], first: Sequence[str], passes: int, strides: int = 1
+    ) -> Pass:
+        """The best of several rounds; each moves what came late forward by as much.
+
+        Where that leaves all in the same order it is moved on, each time twice as far, in so
+        many `strides` at the most.
+        """
         ahead: dict[str, float] = {}
         best: Pass | None = None
-        queue: list[Chain] = []
+        queue = self._queue(chains, first, ahead)
         for _ in range(max(1, passes)):
-            last = queue
-            queue = sorted(chains, key=lambda chain: self._urgency(chain, first, ahead))
-            if queue == last:
-                break
             found = self._round(queue)
             best = found if best is None or found.worth < best.worth else best
-            if not _move_ahead(found, ahead):
+            last, late = queue, _lateness(found)
+            for stride in range(strides if late else 0):
+                for key, seconds in late.items():
+                    ahead[key] = ahead.get(key, 0.0) + 2.0**stride * seconds
+                queue = self._queue(chains, first, ahead)
+                if queue != last:
+                    break
+            if queue == last:
                 break
         return best or self._passed([], [])
+
+    def _queue(
+        self, chains: list[Chain], first: Sequence[str], ahead: dict[str, float]
+    ) -> list[Chain]:
+        return sorted(chains, key=lambda chain: self._urgency(chain, first, ahead))
 
     def keeping(self, chains: list[Chain], kept: KeptPlan) -> Kept:
         """The round in which only what must moves from where a kept plan has it."""
@@ -174,19 +188,13 @@ class Rounds:
         return replace(plan, goals=goals_of(found.worth, {}))
 
 
-def _move_ahead(found: Pass, ahead: dict[str, float]) -> bool:
-    """Move late orders and stuck ones forward; tell whether there was one."""
-    late: dict[str, float] = {}
-    for placement in found.placed:
-        if placement.chain.order is not None and placement.score[0] > 0:
-            key = placement.chain.order.key
-            late[key] = max(late.get(key, 0.0), 3600.0 * placement.score[0])
+def _lateness(found: Pass) -> dict[str, float]:
+    """The seconds by which orders came late, weighted; a week for what found no place."""
+    late = {key: 3600.0 * hours for key, hours in hours_late(found).items() if hours > 0}
     for one in found.stuck:
         if one.chain.order is not None:
             late[one.chain.order.key] = _A_WEEK
-    for key, seconds in late.items():
-        ahead[key] = ahead.get(key, 0.0) + seconds
-    return bool(late)
+    return late
 
 
 def hours_late(found: Pass) -> dict[str, float]:

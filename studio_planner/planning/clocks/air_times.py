@@ -99,7 +99,7 @@ class AirTimes:
         steps = [
             step for day in range(days + 1) for step in self._steps(place, start + day * _DAY)
         ]
-        warmest = _sliding_maximum([peak for _, peak in steps], count)
+        warmest = _sliding_maximum([peak for _, peak in steps[: _DAY // GRID + count]], count)
         today = zip(range(start, start + _DAY, GRID), warmest, steps, strict=False)
         warming = [begin for begin, peak, (celsius, _) in today if peak > celsius + most]
         holes: list[tuple[int, int]] = []
@@ -234,7 +234,8 @@ def _grid_steps(history: History, start: int) -> list[tuple[float, float]]:
     for second in range(start, start + _DAY + GRID, GRID):
         peak = -99.0
         while index < count and seconds[index] <= second:
-            peak = max(peak, celsius[index])
+            if celsius[index] > peak:
+                peak = celsius[index]
             index += 1
         if 0 < index < count:
             t0, t1 = seconds[index - 1], seconds[index]
