@@ -7,6 +7,7 @@ from datetime import UTC, datetime, time, timedelta
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.local_time import days_between, readings_of
+from studio_planner.craft.settings import ClockForm
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -15,7 +16,7 @@ if TYPE_CHECKING:
 _HOUR_STEPS = (1, 2, 3, 6, 12)
 _DAY_STEPS = (1, 2, 7, 14, 28)
 _LEAST_DAY_PIXELS = 62.0
-_LEAST_HOUR_PIXELS = 26.0
+_LEAST_HOUR_PIXELS = {ClockForm.HOURS_24: 26.0, ClockForm.HOURS_12: 46.0}
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,10 +42,15 @@ def day_marks(
 
 
 def hour_marks(
-    zone: ZoneInfo, start: float, end: float, pixels_per_day: float
+    zone: ZoneInfo,
+    start: float,
+    end: float,
+    pixels_per_day: float,
+    form: ClockForm = ClockForm.HOURS_24,
 ) -> list[AxisMark]:
     """Whole local hours in view, unless too close together; a doubled hour comes twice."""
-    fits = (s for s in _HOUR_STEPS if s * pixels_per_day / 24.0 >= _LEAST_HOUR_PIXELS)
+    least = _LEAST_HOUR_PIXELS[form]
+    fits = (s for s in _HOUR_STEPS if s * pixels_per_day / 24.0 >= least)
     step = next(fits, None)
     if step is None:
         return []

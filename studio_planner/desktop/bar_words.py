@@ -12,8 +12,6 @@ from studio_planner.services.ribbons import Ribbon
 from studio_planner.services.step_words import step_words
 
 if TYPE_CHECKING:
-    from zoneinfo import ZoneInfo
-
     from studio_planner.services.ribbons import Bar, Lane, StepMark
 
 
@@ -34,8 +32,8 @@ def short_name(bar: Bar) -> str:
 
 def lines(bar: Bar) -> list[str]:
     """The sentences that tell everything the bar shows."""
-    zone = bar.lane.studio.time_zone
-    return _ribbon_lines(bar, zone) if isinstance(bar, Ribbon) else _step_lines(bar, zone)
+    wall = words.wall_of(bar.lane.studio)
+    return _ribbon_lines(bar, wall) if isinstance(bar, Ribbon) else _step_lines(bar, wall)
 
 
 def tooltip(bar: Bar) -> str:
@@ -69,12 +67,12 @@ def _person(bar: Bar) -> str:
     return next((f", {p.name}" for p in people if p.key == bar.planned.person), "")
 
 
-def _ribbon_lines(bar: Ribbon, zone: ZoneInfo) -> list[str]:
+def _ribbon_lines(bar: Ribbon, wall: words.Wall) -> list[str]:
     planned = bar.planned
-    when = words.span(planned.start, planned.end, zone)
+    when = words.span(planned.start, planned.end, wall)
     verb = "Poured" if planned.poured else "Hands"
     spot = bar.lane.studio.spot(planned.spot).name
-    film = words.length(bar.coat.film_mm, bar.lane.studio.units)
+    film = words.film(bar.coat.film_mm, bar.lane.studio.units)
     window = planned.window
     trust = None if window is None else window.trust
     text = [
@@ -84,57 +82,57 @@ def _ribbon_lines(bar: Ribbon, zone: ZoneInfo) -> list[str]:
     ]
     if trust is Trust.TEST_FIRST:
         text.append("Touch the coat below first: it must be tacky and leave no mark.")
-    text += _stages(bar, zone)
-    text += _doorway(bar, zone)
+    text += _stages(bar, wall)
+    text += _doorway(bar, wall)
     held = sure_words(bar)
     if held:
         text.append(f"{held}.")
     if planned.air is Air.UNKNOWN:
         text.append("Dew-point margin unknown: no humidity was read.")
-    return text + _flags(bar, zone)
+    return text + _flags(bar, wall)
 
 
-def _stages(bar: Ribbon, zone: ZoneInfo) -> list[str]:
+def _stages(bar: Ribbon, wall: words.Wall) -> list[str]:
     until = bar.until.timestamp()
     found = [
-        f"{words.STAGE_WORDS[mark.stage]} {words.moment(_instant(mark.at), zone)}"
+        f"{words.STAGE_WORDS[mark.stage]} {words.moment(_instant(mark.at), wall)}"
         for mark in bar.film.marks
         if mark.at is not None and mark.at <= until
     ]
     return [f"Likely: {', '.join(found)}."] if found else []
 
 
-def _doorway(bar: Ribbon, zone: ZoneInfo) -> list[str]:
+def _doorway(bar: Ribbon, wall: words.Wall) -> list[str]:
     door = bar.doorway
     if door is None:
         return []
-    opens = words.moment(door.opens, zone)
+    opens = words.moment(door.opens, wall)
     closes = (
-        "stays open" if door.closes is None else f"closes {words.moment(door.closes, zone)}"
+        "stays open" if door.closes is None else f"closes {words.moment(door.closes, wall)}"
     )
     text = [f"Window for the next coat opens {opens}, {closes}."]
     if door.nobody:
-        away = ", ".join(words.span(start, end, zone) for start, end in door.nobody)
+        away = ", ".join(words.span(start, end, wall) for start, end in door.nobody)
         text.append(f"Nobody can work {away}.")
     return text
 
 
-def _flags(bar: Ribbon, zone: ZoneInfo) -> list[str]:
+def _flags(bar: Ribbon, wall: words.Wall) -> list[str]:
     if bar.planned is not bar.lane.coats[-1]:
         return []
     found = [
-        f"{words.FLAG_WORDS[flag.stage]} {words.moment(flag.safe, zone)}"
+        f"{words.FLAG_WORDS[flag.stage]} {words.moment(flag.safe, wall)}"
         for flag in bar.lane.flags
         if flag.safe is not None
     ]
     return [f"Safe to: {', '.join(found)}."] if found else []
 
 
-def _step_lines(bar: StepMark, zone: ZoneInfo) -> list[str]:
+def _step_lines(bar: StepMark, wall: words.Wall) -> list[str]:
     planned = bar.planned
-    text = [f"Hands {words.span(planned.start, planned.end, zone)}{_person(bar)}."]
+    text = [f"Hands {words.span(planned.start, planned.end, wall)}{_person(bar)}."]
     if planned.opens is not None and planned.closes is not None:
-        text.append(f"Between {words.span(planned.opens, planned.closes, zone)}.")
+        text.append(f"Between {words.span(planned.opens, planned.closes, wall)}.")
     if planned.coat is not None:
         coat = bar.lane.piece.coat(planned.coat)
         text.append(f"For the coat: {coat.kind}.")

@@ -16,6 +16,7 @@ if TYPE_CHECKING:
     from studio_planner.craft.local_time import Span
     from studio_planner.desktop.fonts import Fonts
     from studio_planner.desktop.theme import Theme
+    from studio_planner.desktop.words import Wall
     from studio_planner.services.desk import DeskView
 
 _AHEAD_DAYS = 6.0
@@ -67,6 +68,13 @@ class Canvas(QObject):
         from zoneinfo import ZoneInfo  # noqa: PLC0415 - the window stands before it is needed
 
         return self.view.studio.time_zone if self.view else ZoneInfo("UTC")
+
+    @property
+    def wall(self) -> Wall:
+        """The clock on the studio's wall."""
+        from studio_planner.desktop.words import Wall, wall_of  # noqa: PLC0415 - likewise
+
+        return wall_of(self.view.studio) if self.view else Wall(self.zone)
 
     @property
     def now_x(self) -> float:

@@ -47,7 +47,8 @@ def draw_ground(painter: QPainter, height: float, canvas: Canvas) -> None:
     painter.setBrush(theme.colour("night"))
     painter.drawRects(shades)
     days = day_marks(zone, scale.origin, scale.end, scale.pixels_per_day)
-    hours = hour_marks(zone, scale.origin, scale.end, scale.pixels_per_day)
+    form = canvas.wall.form
+    hours = hour_marks(zone, scale.origin, scale.end, scale.pixels_per_day, form)
     painter.setPen(QPen(theme.colour("faint_rule"), 1.0, Qt.PenStyle.DotLine))
     painter.drawLines(
         [_line(scale.x(mark.second), height) for mark in hours if mark.local.hour]

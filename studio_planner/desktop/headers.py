@@ -82,10 +82,11 @@ class Ruler(QHeaderView):
         painter.setFont(canvas.fonts.small)
         painter.setPen(canvas.theme.colour("quiet"))
         base = 5.0 + canvas.fonts.plain_height + metrics.ascent()
-        keep = 3.0 + metrics.horizontalAdvance("00:00")
-        marks = hour_marks(canvas.zone, scale.origin, scale.end, scale.pixels_per_day)
+        wall = canvas.wall
+        keep = 3.0 + metrics.horizontalAdvance(words.clock_time(canvas.now, wall))
+        marks = hour_marks(wall.zone, scale.origin, scale.end, scale.pixels_per_day, wall.form)
         for mark in marks:
-            x, text = scale.x(mark.second), f"{mark.local.hour:02}"
+            x, text = scale.x(mark.second), words.hour_mark(mark.local.hour, wall.form)
             half = metrics.horizontalAdvance(text) / 2.0
             clear = not now_x - half - 6.0 < x < now_x + keep + half + 8.0
             if mark.local.hour and clear and half <= x <= scale.width - half:
@@ -117,7 +118,7 @@ class Ruler(QHeaderView):
         painter.setPen(QPen(colour, 1.6))
         painter.drawLine(QPointF(x, top), QPointF(x, height))
         metrics = QFontMetricsF(canvas.fonts.small_bold)
-        text = words.clock_time(canvas.now, canvas.zone)
+        text = words.clock_time(canvas.now, canvas.wall)
         left = x + 4.0
         if left + metrics.horizontalAdvance(text) > canvas.scale.width:
             left = x - 4.0 - metrics.horizontalAdvance(text)

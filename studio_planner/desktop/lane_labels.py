@@ -21,7 +21,6 @@ from studio_planner.services.step_words import step_words
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
-    from zoneinfo import ZoneInfo
 
     from PySide6.QtGui import QFont
 
@@ -59,10 +58,10 @@ class LaneWords:
 class LaneLabels:
     """Lays the words of lanes out and finds those in view."""
 
-    def __init__(self, theme: Theme, fonts: Fonts, zone: ZoneInfo, store: TextStore) -> None:
+    def __init__(self, theme: Theme, fonts: Fonts, wall: words.Wall, store: TextStore) -> None:
         """Write with one theme and set of fonts, on the studio's wall clock."""
         self._fonts = fonts
-        self._zone = zone
+        self._wall = wall
         self._store = store
         self._ink = theme.colour("ink")
         self._quiet = theme.colour("quiet")
@@ -119,13 +118,13 @@ class LaneLabels:
     ) -> None:
         left = view.x(door.opens.timestamp())
         right = view.x((door.closes or bar.until).timestamp())
-        opens, font = words.clock_time(door.opens, self._zone), self._fonts.small
+        opens, font = words.clock_time(door.opens, self._wall), self._fonts.small
         if right <= left:
             return
         if door.closes is None:
             self._first_that_fits(row, left, (f"{opens}, stays open", opens), font)
             return
-        closes = words.clock_time(door.closes, self._zone)
+        closes = words.clock_time(door.closes, self._wall)
         both = self._store.width(opens, font) + self._store.width(closes, font) + 8.0
         if right - left >= both:
             row.place(left, opens, font, self._blue)

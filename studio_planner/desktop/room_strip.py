@@ -210,9 +210,9 @@ class RoomStrip(QWidget):
         if view is None or x < LANE_HEAD_WIDTH:
             return ""
         second = self._canvas.scale.second(x - LANE_HEAD_WIDTH)
-        units, zone = view.studio.units, self._canvas.zone
+        units, canvas = view.studio.units, self._canvas
         for sample in view.backdrop.air([second]):
-            when = words.moment(words.local(second, zone), zone)
+            when = words.moment(words.local(second, canvas.zone), canvas.wall)
             band = words.degree_step(sample.band, units, decimals=1)
             text = f"{when}: {words.degrees(sample.celsius, units, decimals=1)} ± {band}"
             if sample.margin is None:

@@ -83,7 +83,7 @@ class SectionView(QWidget):
             text = (
                 self._body_words()
                 if coat is None
-                else f"{coat.kind} {words.length(coat.film_mm, units)}"
+                else f"{coat.kind} {words.film(coat.film_mm, units)}"
             )
             found.append(Slice(text, y, height, coat))
             y += height
@@ -206,7 +206,7 @@ class SectionView(QWidget):
             painter.drawLine(QLineF(x, y - 3.0, x, y + 3.0))
         painter.drawLine(QLineF(_LEFT, y, _LEFT + mm * scale, y))
         painter.setFont(font)
-        text = f"{words.length(mm, lane.studio.units)} of film"
+        text = f"{words.film(mm, lane.studio.units)} of film"
         painter.drawText(
             QPointF(_LEFT + mm * scale + 8.0, y + QFontMetricsF(font).capHeight() / 2.0), text
         )

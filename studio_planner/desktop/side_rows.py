@@ -121,18 +121,18 @@ def _coat_kind(studio: Studio, item: HandsItem) -> str:
 
 def _hands_row(view: DeskView, group: list[HandsItem]) -> HandsRow:
     studio, now, item = view.studio, view.now, group[0]
-    zone = studio.time_zone
+    zone, wall = studio.time_zone, words.wall_of(studio)
     pieces = " + ".join(words.piece_name(studio.piece(one.piece)) for one in group)
     deadline = min(one.deadline for one in group)
     about = _coat_kind(studio, item)
     verb = _verb(studio, item)
     title = f"{verb}: {about}" if about and item.kind is HandsKind.POUR else verb
     today = item.start.astimezone(zone).date() == now.astimezone(zone).date()
-    clock = words.clock_time(item.start, zone)
+    clock = words.clock_time(item.start, wall)
     hours = (max(deadline, item.end) - now).total_seconds() / 3600.0
     return HandsRow(
         piece=item.piece,
-        clock=clock if today else f"{words.day_name(item.start, zone, month=False)} {clock}",
+        clock=clock if today else f"{words.day_name(item.start, wall, month=False)} {clock}",
         title=title,
         detail=_detail(pieces, item, deadline, view),
         left=_left(group[0], deadline, now),
@@ -143,16 +143,16 @@ def _hands_row(view: DeskView, group: list[HandsItem]) -> HandsRow:
 def _detail(pieces: str, item: HandsItem, deadline: datetime, view: DeskView) -> str:
     if deadline <= item.start:
         return pieces
-    zone = view.studio.time_zone
+    zone, wall = view.studio.time_zone, words.wall_of(view.studio)
     same = deadline.astimezone(zone).date() == view.now.astimezone(zone).date()
-    last = words.clock_time(deadline, zone)
+    last = words.clock_time(deadline, wall)
     if not same:
-        last = f"{words.day_name(deadline, zone, month=False)} {last}"
+        last = f"{words.day_name(deadline, wall, month=False)} {last}"
     if not item.missed:
         return f"{pieces}, by {last}"
     today = item.start.astimezone(zone).date() == view.now.astimezone(zone).date()
-    day = "" if today else f"{words.day_name(item.start, zone, month=False)} "
-    hours = f"{words.clock_time(item.start, zone)}{words.TO}{words.clock_time(item.end, zone)}"
+    day = "" if today else f"{words.day_name(item.start, wall, month=False)} "
+    hours = f"{words.clock_time(item.start, wall)}{words.TO}{words.clock_time(item.end, wall)}"
     return (
         f"{pieces}, planned {day}{hours}: not recorded as poured; still possible until {last}"
     )
@@ -197,17 +197,17 @@ def worth_rows(view: DeskView) -> tuple[WorthRow, ...]:
 
 
 def _promise_row(studio: Studio, plan: Plan, kept: PromiseKept) -> PromiseRow:
-    order, outcome, zone = kept.order, kept.outcome, studio.time_zone
-    due = order.due(zone)
+    order, outcome, wall = kept.order, kept.outcome, words.wall_of(studio)
+    due = order.due(wall.zone)
     leaves = outcome.leaves if outcome else None
-    leaving = "no date" if leaves is None else f"leaves {words.moment(leaves, zone)}"
-    same = leaves is not None and words.day_name(leaves, zone) == words.day_name(due, zone)
+    leaving = "no date" if leaves is None else f"leaves {words.moment(leaves, wall)}"
+    same = leaves is not None and words.day_name(leaves, wall) == words.day_name(due, wall)
     return PromiseRow(
         piece=order.pieces[0],
         title=order.name,
         dates=f"{leaving}, the day it is due"
         if same
-        else f"{leaving}, due {words.day_name(due, zone)}",
+        else f"{leaving}, due {words.day_name(due, wall)}",
         standing=_standing(studio, kept),
         word=words.promise_word(outcome, studio.settings),
         why=_why(kept, studio),
@@ -240,7 +240,7 @@ def _why(kept: PromiseKept, studio: Studio) -> str:
         default=None,
     )
     if best is not None and best.leaves is not None:
-        soonest = words.moment(best.leaves, studio.time_zone)
+        soonest = words.moment(best.leaves, words.wall_of(studio))
         return f"{text} No change that was tried keeps it. Soonest {soonest}: {best.words}."
     return text
 

@@ -112,7 +112,7 @@ class TimelineDrawing(QObject):
         if not shape.labelled:
             return []
         if self._labels is None:
-            self._labels = LaneLabels(canvas.theme, canvas.fonts, canvas.zone, self._store)
+            self._labels = LaneLabels(canvas.theme, canvas.fonts, canvas.wall, self._store)
         in_view = self._labels.in_view
         return [
             seen

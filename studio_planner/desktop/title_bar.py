@@ -108,7 +108,6 @@ class TitleBar(QWidget):
 def _line(view: DeskView) -> str:
     from studio_planner.desktop import words  # noqa: PLC0415 - with the first studio
 
-    zone = view.studio.time_zone
     count = len(view.studio.pieces)
     pieces = "1 piece" if count == 1 else f"{count} pieces"
     if view.plan is None:
@@ -121,4 +120,5 @@ def _line(view: DeskView) -> str:
     )
     if not view.plan.outcomes:
         promises = "no promises"
-    return f"{pieces}, {promises}, planned {words.moment(view.plan.made, zone)}"
+    made = words.moment(view.plan.made, words.wall_of(view.studio))
+    return f"{pieces}, {promises}, planned {made}"

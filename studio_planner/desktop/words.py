@@ -1,28 +1,33 @@
-"""Local times, sizes and states in the maker's words."""
+"""Local times, sizes and states in the maker's words, in the units that the studio reads."""
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
 from math import floor
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.plans import Trust
-from studio_planner.craft.settings import LengthUnit, TemperatureUnit
+from studio_planner.craft.settings import ClockForm, LengthUnit, MassUnit
 from studio_planner.craft.shapes import Round
+from studio_planner.desktop.forms.quantities import Quantity, number_words, scale_of
 from studio_planner.science.stages import Stage
 
 if TYPE_CHECKING:
+    from datetime import time
     from zoneinfo import ZoneInfo
 
     from studio_planner.craft.pieces import Joint, Piece
     from studio_planner.craft.plans import Outcome
     from studio_planner.craft.settings import Settings, Units
+    from studio_planner.craft.studio import Studio
 
 _DAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
 _MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
-_MM_PER_INCH = 25.4
+_NOON = 12
 _DAY_HOURS = 24
 _MINUTES_IN_HOUR = 60
+_PLAIN = ClockForm.HOURS_24
 _CRUMB = 1e-6
 """Minutes that a sum of hours may lack without being a minute less."""
 
@@ -42,34 +47,69 @@ STAGE_WORDS = {
 FLAG_WORDS = {Stage.HANDLE: "handle", Stage.PRINT_FREE: "pack", Stage.FULL_CURE: "full"}
 
 
+@dataclass(frozen=True, slots=True)
+class Wall:
+    """The clock on the studio's wall: its time zone, and how times are read off it."""
+
+    zone: ZoneInfo
+    form: ClockForm = ClockForm.HOURS_24
+
+
+def wall_of(studio: Studio) -> Wall:
+    """The clock on a studio's wall."""
+    return Wall(studio.time_zone, studio.units.clock)
+
+
 def local(second: float, zone: ZoneInfo) -> datetime:
     """An instant [s since 1970 UTC] on the studio's wall clock."""
     return datetime.fromtimestamp(second, UTC).astimezone(zone)
 
 
-def clock_time(when: datetime, zone: ZoneInfo) -> str:
-    """The wall-clock time, such as 07:05."""
-    local_time = when.astimezone(zone)
-    return f"{local_time.hour:02}:{local_time.minute:02}"
+def time_of_day(at: time | datetime, form: ClockForm) -> str:
+    """A time of day as it is, without a zone: 07:05, or 7:05 am."""
+    if form is ClockForm.HOURS_12:
+        half = "am" if at.hour < _NOON else "pm"
+        return f"{at.hour % _NOON or _NOON}:{at.minute:02} {half}"
+    return f"{at.hour:02}:{at.minute:02}"
 
 
-def day_name(when: datetime, zone: ZoneInfo, *, month: bool = True) -> str:
+def hour_mark(hour: int, form: ClockForm) -> str:
+    """A whole hour from 0 to 24 on an axis: 06, or 6 am; 12 is noon there."""
+    if form is ClockForm.HOURS_24:
+        return f"{hour:02}"
+    if hour == _NOON:
+        return "noon"
+    return f"{hour % _NOON or _NOON} {'am' if hour % (2 * _NOON) < _NOON else 'pm'}"
+
+
+def _zone(wall: Wall | ZoneInfo) -> ZoneInfo:
+    return wall.zone if isinstance(wall, Wall) else wall
+
+
+def clock_time(when: datetime, wall: Wall | ZoneInfo) -> str:
+    """The wall-clock time, such as 07:05 or 7:05 am."""
+    form = wall.form if isinstance(wall, Wall) else _PLAIN
+    return time_of_day(when.astimezone(_zone(wall)), form)
+
+
+def day_name(when: datetime, wall: Wall | ZoneInfo, *, month: bool = True) -> str:
     """The local day, such as Tue 8 Dec, or Tue 8."""
-    day = when.astimezone(zone)
+    day = when.astimezone(_zone(wall))
     words = f"{_DAYS[day.weekday()]} {day.day}"
     return f"{words} {_MONTHS[day.month - 1]}" if month else words
 
 
-def moment(when: datetime, zone: ZoneInfo) -> str:
+def moment(when: datetime, wall: Wall | ZoneInfo) -> str:
     """Day and time, such as Tue 8 Dec 07:05."""
-    return f"{day_name(when, zone)} {clock_time(when, zone)}"
+    return f"{day_name(when, wall)} {clock_time(when, wall)}"
 
 
-def span(start: datetime, end: datetime, zone: ZoneInfo) -> str:
+def span(start: datetime, end: datetime, wall: Wall | ZoneInfo) -> str:
     """From and to; the day is given again only where it changes."""
+    zone = _zone(wall)
     same = start.astimezone(zone).date() == end.astimezone(zone).date()
-    last = clock_time(end, zone) if same else moment(end, zone)
-    return f"{moment(start, zone)} to {last}"
+    last = clock_time(end, wall) if same else moment(end, wall)
+    return f"{moment(start, wall)} to {last}"
 
 
 def length_of_time(hours: float) -> str:
@@ -102,23 +142,47 @@ def until_words(when: datetime, now: datetime) -> str:
 
 def degrees(celsius: float, units: Units, *, decimals: int = 0) -> str:
     """A temperature in the studio's unit."""
-    if units.temperature is TemperatureUnit.FAHRENHEIT:
-        return f"{celsius * 1.8 + 32:.{decimals}f} °F"
-    return f"{celsius:.{decimals}f} °C"
+    scale = scale_of(Quantity.TEMPERATURE, units)
+    return f"{scale.shown(celsius):.{decimals}f} {scale.unit}"
 
 
 def degree_step(celsius: float, units: Units, *, decimals: int = 0) -> str:
     """A difference of temperatures in the studio's unit."""
-    if units.temperature is TemperatureUnit.FAHRENHEIT:
-        return f"{celsius * 1.8:.{decimals}f} °F"
-    return f"{celsius:.{decimals}f} °C"
+    scale = scale_of(Quantity.DEGREES, units)
+    return f"{scale.shown(celsius):.{decimals}f} {scale.unit}"
 
 
 def length(mm: float, units: Units) -> str:
-    """A length in the studio's unit."""
-    if units.length is LengthUnit.INCH:
-        return f"{mm / _MM_PER_INCH:.3g} in"
-    return f"{mm:g} mm"
+    """The size of a piece or a spot in the studio's unit."""
+    whole = units.length is LengthUnit.MILLIMETRE
+    return _measured(mm, Quantity.LENGTH, units, digits=6 if whole else 4)
+
+
+def film(mm: float, units: Units) -> str:
+    """The thickness of a film in the studio's unit, to three figures."""
+    return _measured(mm, Quantity.FILM, units, digits=3)
+
+
+def mass(grams: float, units: Units) -> str:
+    """A mass in the studio's unit: to a tenth of a gram, or a thousandth of an ounce."""
+    scale = scale_of(Quantity.MASS, units)
+    decimals = 3 if units.mass is MassUnit.OUNCE else 1
+    return f"{scale.shown(grams):.{decimals}f} {scale.unit}"
+
+
+def volume(ml: float, units: Units) -> str:
+    """A volume in the studio's unit, to three figures."""
+    return _measured(ml, Quantity.VOLUME, units, digits=3)
+
+
+def area(cm2: float, units: Units) -> str:
+    """An area in the studio's unit, to three figures."""
+    return _measured(cm2, Quantity.AREA, units, digits=3)
+
+
+def _measured(inside: float, quantity: Quantity, units: Units, *, digits: int) -> str:
+    scale = scale_of(quantity, units)
+    return f"{number_words(scale.shown(inside), digits=digits)} {scale.unit}"
 
 
 def blank(piece: Piece, units: Units) -> str:

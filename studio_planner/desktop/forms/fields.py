@@ -370,6 +370,10 @@ class DateField(Field):
         self.hold(self.editor)
         self._row.addStretch(1)
 
+    def set_units(self, units: Units) -> None:
+        """Begin the calendar's weeks on the day that the studio's begin on."""
+        self.editor.calendarWidget().setFirstDayOfWeek(Qt.DayOfWeek(units.week_starts + 1))
+
     def _finished(self) -> None:
         if self.value() != self._shown:
             self._shown = self.value()

@@ -6,7 +6,13 @@ from dataclasses import dataclass
 from enum import Enum
 from typing import TYPE_CHECKING
 
-from studio_planner.craft.settings import FilmUnit, LengthUnit, MassUnit, TemperatureUnit
+from studio_planner.craft.settings import (
+    FilmUnit,
+    LengthUnit,
+    MassUnit,
+    TemperatureUnit,
+    VolumeUnit,
+)
 from studio_planner.desktop.tongue import translate
 
 if TYPE_CHECKING:
@@ -20,14 +26,20 @@ _FILMS = {
     FilmUnit.MIL: _MM_PER_INCH / 1000.0,
     FilmUnit.INCH: _MM_PER_INCH,
 }
+_VOLUMES = {  # exact: the US gallon is 231 in³, the imperial one 4.54609 l
+    VolumeUnit.MILLILITRE: 1.0,
+    VolumeUnit.FLUID_OUNCE_US: 231 * 2.54**3 / 128,
+    VolumeUnit.FLUID_OUNCE_IMPERIAL: 4546.09 / 160,
+}
 
 
 class Quantity(Enum):
-    """Kinds of numbers; inside they are °C, grams, mm, cm², hours, minutes and per cent."""
+    """Kinds of numbers; inside they are °C, grams, ml, mm, cm², hours, minutes and per cent."""
 
     TEMPERATURE = "temperature"
     DEGREES = "difference of temperatures"
     MASS = "mass"
+    VOLUME = "volume"
     LENGTH = "length"
     FILM = "film"
     AREA = "area"
@@ -68,6 +80,7 @@ def scale_of(quantity: Quantity, units: Units) -> Scale:
         Quantity.MASS: Scale(
             str(units.mass), _GRAMS_PER_OUNCE if units.mass is MassUnit.OUNCE else 1.0
         ),
+        Quantity.VOLUME: Scale(str(units.volume), _VOLUMES[units.volume]),
         Quantity.LENGTH: Scale(str(units.length), length),
         Quantity.FILM: Scale(str(units.film), _FILMS[units.film]),
         Quantity.AREA: Scale("in²", 2.54**2) if inches else Scale("cm²"),
