@@ -7,6 +7,9 @@ from datetime import datetime  # noqa: TC003 - read by the exchange format at ru
 
 from studio_planner.craft.errors import Rulebook
 
+_GRID_SECONDS = 300
+"""Pours are planned on whole five minutes."""
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Pin:
@@ -20,4 +23,7 @@ class Pin:
         """Check that the time carries a zone."""
         rules = Rulebook(f"pin of {self.piece}, {self.coat}")
         rules.require(self.start.utcoffset() is not None, "start", "give a time with a zone.")
+        rules.require(
+            self.start.timestamp() % _GRID_SECONDS == 0, "start", "use whole five minutes."
+        )
         rules.close()

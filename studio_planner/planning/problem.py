@@ -30,6 +30,7 @@ class Task:
     stages of the coat below that make this joint's window (None: no such edge). `has_window` is
     False where the sheet does not say when it closes; then only a scuffed joint is left.
     `stays` marks size whose sheet knows no handle: it keeps its spot until the next coat.
+    `pinned` is the start that the maker wants for it [s since 1970 UTC].
     """
 
     coat: Coat
@@ -47,6 +48,11 @@ class Task:
     bare_porous: bool
     stays: bool
     fixed: Poured | None
+    pinned: int | None = None
+
+    def pinned_from(self, now: int) -> int | None:
+        """When the maker wants it poured; a pin that has passed by `now` binds nobody."""
+        return None if self.pinned is None or self.pinned < now else self.pinned
 
     @property
     def joint(self) -> Joint:
@@ -118,8 +124,10 @@ def _groups(studio: Studio, *, twins: bool) -> list[tuple[Piece, ...]]:
 def _joins(studio: Studio, group: list[Piece], piece: Piece) -> bool:
     first = group[0]
     order = studio.order_of(piece.key)
+    pinned = {pin.piece for pin in studio.pins}
     return (
         order is not None
+        and pinned.isdisjoint({first.key, piece.key})
         and studio.order_of(first.key) is order
         and (piece.stack, piece.material) == (first.stack, first.material)
         and not studio.pours_of(piece.key)
@@ -172,7 +180,13 @@ def _task(studio: Studio, group: tuple[Piece, ...], index: int, fixed: Poured | 
         bare_porous=below is None and piece.material.porous,
         stays=handle_stage(product) is None and product.kind is not ProductKind.LEAF,
         fixed=fixed,
+        pinned=_pinned(studio, piece, coat),
     )
+
+
+def _pinned(studio: Studio, piece: Piece, coat: Coat) -> int | None:
+    pin = studio.pinned(piece.key, coat.key)
+    return None if pin is None else round(pin.start.timestamp())
 
 
 def _may_test(coat: Coat, lower: Coat | None) -> bool:

@@ -31,6 +31,7 @@ def broken_blocks(reading: Reading) -> Iterator[Finding]:
         yield from _broken_mix(reading, mix)
         yield from _broken_length(reading, [laid for laid in mix if not laid.planned.poured])
     yield from _off_the_grid(reading)
+    yield from _off_their_pins(reading)
     yield from _broken_numbers(reading)
 
 
@@ -91,6 +92,17 @@ def _off_the_grid(reading: Reading) -> Iterator[Finding]:
             start = laid.planned.start.astimezone(reading.zone)
             sentence = f"starts {start:%H:%M:%S}, which is not on five minutes"
             yield reading.about(Rule.BLOCK, laid, sentence)
+
+
+def _off_their_pins(reading: Reading) -> Iterator[Finding]:
+    """Pours that the maker has put at another time, unless that has passed already."""
+    wanted = {(pin.piece, pin.coat): pin.start for pin in reading.studio.pins}
+    for laid in reading.laid:
+        start = wanted.get((laid.piece.key, laid.coat.key))
+        if start is None or laid.planned.poured or start < reading.plan.start:
+            continue
+        if laid.planned.start != start:
+            yield reading.about(Rule.PINNED, laid, "does not start where it is pinned")
 
 
 def _broken_numbers(reading: Reading) -> Iterator[Finding]:

@@ -28,6 +28,7 @@ class Rule(StrEnum):
     TAPE = "tape"
     TRIM = "trim"
     POURED = "poured"
+    PINNED = "pinned"
     PACK = "pack"
     PROMISE = "promise"
     READY = "ready"

@@ -83,9 +83,12 @@ class Choices:
     ) -> Stretches:
         """Slots in which a block of `length` seconds may start there, with these hands."""
         whom = (hands.people, task.lead, length)
-        key = (task.product.key, task.bare_porous, material, place, *whom)
+        pinned = task.pinned_from(self.means.now)
+        key = (task.product.key, task.bare_porous, material, place, pinned, *whom)
         if key not in self._starts:
             seconds = self.working(hands, task.lead, length)
+            if pinned is not None:
+                seconds = common([(pinned, pinned)], seconds)
             seconds = self._in_good_air(task, material, place, length, seconds)
             self._starts[key] = self.grid.slots(seconds)
         return self._starts[key]

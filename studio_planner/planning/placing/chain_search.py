@@ -129,6 +129,9 @@ class ChainSearch:
         if low is None:
             return []
         ranges = [(grid_up(low), grid_down(self._means.until))]
+        pinned = task.pinned_from(self._means.now)
+        if pinned is not None:
+            ranges = common([(pinned, pinned)], ranges)
         if index in self._pins.ranges:
             ranges = common([self._pins.ranges[index]], ranges)
         if task.below is not None and ranges:

@@ -11,7 +11,7 @@ from studio_planner.planning.placing.chain_times import Allow
 from studio_planner.planning.placing.placements import Placement
 from studio_planner.planning.placing.placer import Placer
 from studio_planner.planning.problem import gate_coats, gate_stage
-from studio_planner.planning.saying import length_said
+from studio_planner.planning.saying import length_said, moment_said
 from studio_planner.planning.spans import grid_down, grid_up
 from studio_planner.planning.stuck.good_air import in_good_air, within_limits
 from studio_planner.planning.stuck.why_air import Asked, why_air
@@ -101,6 +101,14 @@ def _dead_end(
             "help."
         )
     task = chain.tasks[index]
+    pinned = task.pinned_from(placer.means.now)
+    if pinned is not None:
+        name = piece.coat_name(task.coat.key)
+        when = moment_said(placer.studio.time_zone, pinned)
+        return task.coat.key, (
+            f"the {name} is pinned to {when}, and cannot be poured then; pin it to another "
+            "time, or let it go."
+        )
     words = _rule(placer, chain, ground, dead)
     return task.coat.key, f"the {piece.coat_name(task.coat.key)} {words}"
 

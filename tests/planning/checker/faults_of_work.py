@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from studio_planner.craft.pieces import Colour
+from studio_planner.craft.pins import Pin
 from studio_planner.craft.plans import StepKind, Unplanned
 from studio_planner.planning.checker import Rule
 from tests.planning.checker.faults import (
@@ -49,6 +50,14 @@ FAULTS = (
         coat="flood",
         words="the work takes",
         studio=with_product(STUDIO, "resin", mix_limit_g=15.0),
+    ),
+    Fault(
+        name="a pour is not where the maker has pinned it",
+        rule=Rule.PINNED,
+        piece="tray",
+        coat="lock",
+        words="does not start where it is pinned",
+        studio=replace(STUDIO, pins=(Pin(piece="tray", coat="lock", start=at(0, "18:00")),)),
     ),
     Fault(
         name="a shared mix is more than can be spread",
