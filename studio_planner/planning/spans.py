@@ -42,7 +42,8 @@ def common(ones: Stretches, others: Stretches) -> Stretches:
             if low > last:
                 break
             if high >= first:
-                result.append((max(low, first), min(high, last)))
+                begin = max(low, first)
+                result.append((begin, min(last, high)))
             if high >= last:
                 break
             at += 1

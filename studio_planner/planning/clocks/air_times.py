@@ -234,8 +234,7 @@ def _grid_steps(history: History, start: int) -> list[tuple[float, float]]:
     for second in range(start, start + _DAY + GRID, GRID):
         peak = -99.0
         while index < count and seconds[index] <= second:
-            if celsius[index] > peak:
-                peak = celsius[index]
+            peak = max(peak, celsius[index])
             index += 1
         if 0 < index < count:
             t0, t1 = seconds[index - 1], seconds[index]

@@ -45,7 +45,8 @@ _STEPS_BACK = (0, _HOUR // 2, _HOUR, 2 * _HOUR, 4 * _HOUR, 8 * _HOUR, 16 * _HOUR
 _WISHES_TRIED = 3
 _TRIES = 200
 """How often an earlier start than the latest is tried in one search."""
-_RANGES = 10
+_RANGES = 3
+"""For how many stretches of a coat the full number of starts is looked at."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -49,15 +49,16 @@ class FreeTime:
         index = 0
         for first, last in ranges:
             index = bisect_left(ends, first + block, index)
-            while index < count and starts[index] + lead <= last:
-                low = -(-(starts[index] + lead) // GRID) * GRID
+            while index < count and len(found) < most:
+                soonest = starts[index] + lead
+                if soonest > last:
+                    break
+                low = first if soonest <= first else -(-soonest // GRID) * GRID
                 high = (ends[index] - block) // GRID * GRID
-                begin, end = max(low, first), min(high, last)
-                if begin <= end:
-                    found.append((begin, end))
-                    if len(found) == most:
-                        return found
-                if high > last:
+                goes_on = high > last
+                if low <= (last if goes_on else high):
+                    found.append((low, last if goes_on else high))
+                if goes_on:
                     break
                 index += 1
         return found
