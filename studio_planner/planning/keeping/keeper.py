@@ -8,13 +8,11 @@ share stay as a whole or fall apart into mixes of their own.
 
 from __future__ import annotations
 
-from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from studio_planner.planning.keeping.shared_mixes import (
-    labels_of,
-    with_shared_blocks,
-)
+from studio_planner.planning.keeping.kept_grounds import kept_grounds, other_grounds
+from studio_planner.planning.keeping.packing import Packing
+from studio_planner.planning.keeping.shared_mixes import labels_of, with_shared_blocks
 from studio_planner.planning.placing.chain_search import ChainSearch, Dead, Look
 from studio_planner.planning.placing.pins import Pins
 from studio_planner.planning.placing.placements import Laid, Placement
@@ -28,7 +26,6 @@ if TYPE_CHECKING:
     from studio_planner.planning.keeping.kept_plan import KeptPlan
     from studio_planner.planning.keeping.shared_mixes import SharedMix
     from studio_planner.planning.placing.chain_times import Allow, Ground, PlacedJoint
-    from studio_planner.planning.placing.placements import Packed
     from studio_planner.planning.placing.placer import Placer
     from studio_planner.planning.problem import Chain
     from studio_planner.planning.spans import Stretch, Stretches
@@ -39,7 +36,6 @@ _LOOSE = (0, MOVED_SECONDS, 5 * 86_400)
 
 What finds no place within the last is placed as if it were new.
 """
-_SPOTS_TRIED = 3
 
 Fitness = tuple[float, int, int, int, float, int]
 """Weighted hours late, scuffed, tested, pours moved, spare lacking, seconds moved in all."""
@@ -61,6 +57,7 @@ class Keeper:
         """
         self._kept = kept
         self._placer = placer
+        self.packing = Packing(kept, placer)
         self._mixes = mixes
         self._poured_by: dict[str, str] = {}
         self._sanding = studio.settings.sand_minutes * 60
@@ -68,7 +65,7 @@ class Keeper:
     def held(self, chain: Chain) -> Placement | int:
         """A chain with all pours where they were, not packed yet; else which pour can't be."""
         shaped = with_shared_blocks(chain, self._mixes)
-        starts, grounds = self._kept.starts_in(chain), self._grounds(chain)
+        starts, grounds = self._kept.starts_in(chain), kept_grounds(self._kept, chain)
         there = starts.keys() & self._kept.grounds(chain).keys()
         if not there:
             return chain.first
@@ -91,55 +88,6 @@ class Keeper:
             label = placement.laid.mix(index)
             if label:
                 self._poured_by[label] = person
-
-    def packed(self, placement: Placement) -> Placement | None:
-        """A placement with its packing: when it was, or as soon as it can be.
-
-        None when it can't be packed in the record.
-        """
-        finisher, order = self._placer.finisher, placement.chain.order
-        if order is None:
-            return replace(placement, packed=(), score=finisher.score(placement.laid, ()))
-        gate = finisher.gate(placement.laid, order.gate.stage)
-        if gate is None:
-            return None
-        last = placement.starts[-1] + placement.chain.tasks[-1].block
-        after = max(gate, last, self._placer.means.now)
-        packs: tuple[Packed, ...] | None = self.old_packs(placement.chain, after)
-        packs = packs or finisher.packs(placement.chain, after)
-        if packs is None:
-            return None
-        score = finisher.score(placement.laid, packs)
-        return replace(placement, packed=packs, score=score)
-
-    def old_packs(self, chain: Chain, after: int) -> tuple[Packed, ...]:
-        """A chain's packing as it was planned, if it can be so from `after` on; else none."""
-        packs = self._kept.packs(chain) or ()
-        hands = self._placer.means.shop.hands
-        length = 0 if chain.order is None else chain.order.packing_minutes * 60
-        stays = all(
-            pack.start >= after
-            and pack.end - pack.start == length
-            and pack.person in hands
-            and hands[pack.person].holds(pack.start, pack.end)
-            for pack in packs
-        )
-        return packs if stays else ()
-
-    def packed_sooner(self, placement: Placement) -> Placement:
-        """The placement packed earlier, where hands are free earlier by now."""
-        order = placement.chain.order
-        if order is None or not placement.packed:
-            return placement
-        finisher = self._placer.finisher
-        gate = finisher.gate(placement.laid, order.gate.stage) or 0
-        last = placement.starts[-1] + placement.chain.tasks[-1].block
-        packs = finisher.packs(placement.chain, max(gate, last, self._placer.means.now))
-        if packs is None or packs[-1].end >= placement.packed[-1].end:
-            return placement
-        for pack in packs:
-            self._placer.means.shop.take_hands(pack.person, pack.start, pack.end)
-        return replace(placement, packed=packs, score=finisher.score(placement.laid, packs))
 
     def taken(self, placement: Placement) -> list[tuple[str, int, int]]:
         """The hands and spots that a placement takes: whose or which, from when until when."""
@@ -174,8 +122,8 @@ class Keeper:
         """Tries in turn; each is made only when none of those before was good."""
         shaped = with_shared_blocks(chain, self._mixes)
         allow = self._kept.allow(chain)
-        old = self._grounds(chain)
-        others = list(self._other_grounds(chain, old))
+        old = kept_grounds(self._kept, chain)
+        others = list(other_grounds(self._kept, self._placer, chain, old))
         for grounds in others:
             yield self._at(shaped, grounds, allow)
         for grounds in (old, *others[:1]) if old else ():
@@ -271,7 +219,7 @@ class Keeper:
         found: tuple[list[int], list[PlacedJoint]],
     ) -> Placement | None:
         manned = self._manned(_laid(chain, grounds, found, self._mixes))
-        return self.packed(manned) if isinstance(manned, Placement) else None
+        return self.packing.packed(manned) if isinstance(manned, Placement) else None
 
     def _manned(self, laid: Laid) -> Placement | int:
         """A laid chain with people, as before where they can; or which pour has none."""
@@ -307,44 +255,6 @@ class Keeper:
         if wanted in shop.hands and shop.hands[wanted].holds(start, end):
             return wanted
         return shop.somebody(start, end)
-
-    def _grounds(self, chain: Chain) -> tuple[Ground, ...]:
-        """The old grounds, coat by coat; what had none stands where the coat beside it does.
-
-        Empty when the chain had none at all.
-        """
-        old = self._kept.grounds(chain)
-        fallback = next(iter(old.values()), None)
-        if fallback is None:
-            return ()
-        grounds = []
-        for index in range(len(chain.tasks)):
-            fallback = old.get(index, fallback)
-            grounds.append(fallback)
-        return tuple(grounds)
-
-    def _other_grounds(
-        self, chain: Chain, old: tuple[Ground, ...]
-    ) -> Iterator[tuple[Ground, ...]]:
-        """Other spots that are free all the while, for all pours that are still to come."""
-        starts = self._kept.starts_in(chain)
-        if not old:
-            return
-        last = max(starts)
-        handled = self._placer.finisher.times(Laid(chain, old, (), ())).handled(
-            last, starts[last]
-        )
-        begin, until = min(starts.values()), handled or self._placer.means.end
-        spots = self._placer.means.shop.spots
-        found = (
-            ground
-            for place in self._placer.grounds(chain)
-            for ground in place
-            if ground != old[-1]
-            and all(spots[spot].holds(begin, until) for spot in ground.spots)
-        )
-        for _, ground in zip(range(_SPOTS_TRIED), found, strict=False):
-            yield (ground,) * len(old)
 
 
 def _alike(one: Pins, other: Pins) -> int:

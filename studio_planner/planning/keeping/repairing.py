@@ -231,7 +231,7 @@ _Taken = tuple[str, int, int]
 def _own(keeper: Keeper, chain: Chain) -> Placement | Stuck:
     """A chain where it was, else with as few moves as can be."""
     held = keeper.held(chain)
-    packed = keeper.packed(held) if isinstance(held, Placement) else None
+    packed = keeper.packing.packed(held) if isinstance(held, Placement) else None
     if packed is not None and keeper.good(packed):
         return packed
     return keeper.moved(chain)

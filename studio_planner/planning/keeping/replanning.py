@@ -82,7 +82,7 @@ class KeepingRound:
             self._add(keeper, keeper.moved(chain), mixes, found)
         for chain in sorted(self._new, key=self._urgency):
             self._add(keeper, placer.place(chain), mixes, found)
-        found.placed = [keeper.packed_sooner(one) for one in found.placed]
+        found.placed = [keeper.packing.sooner(one) for one in found.placed]
         return found
 
     def _held(
@@ -105,9 +105,9 @@ class KeepingRound:
         """Pack what holds: first what can be when it was planned, then the rest."""
         held, found.placed = found.placed, []
         now = placer.means.now
-        held.sort(key=lambda one: not keeper.old_packs(one.chain, now))
+        held.sort(key=lambda one: not keeper.packing.as_planned(one.chain, now))
         for one in held:
-            packed = keeper.packed(one)
+            packed = keeper.packing.packed(one)
             if packed is None:
                 found.stuck.append(Stuck(one.chain, one.laid.grounds[-1], None, cured=False))
                 continue

@@ -10,24 +10,17 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from studio_planner.craft.pieces import CoatKind
 from studio_planner.planning.placing.chain_times import (
     ChainTimes,
     PlacedJoint,
-    narrow_windows,
     standing,
 )
+from studio_planner.planning.placing.feasible_starts import FeasibleStarts
 from studio_planner.planning.placing.pins import UNPINNED
 from studio_planner.planning.spans import (
     GRID,
     Stretches,
-    common,
-    grid_down,
-    grid_up,
-    joined,
     latest_until,
-    outside,
-    united,
 )
 from studio_planner.science.stages import Edge, Stage
 
@@ -36,7 +29,7 @@ if TYPE_CHECKING:
 
     from studio_planner.planning.placing.chain_times import Allow, Ground, Means
     from studio_planner.planning.placing.pins import Pins
-    from studio_planner.planning.problem import Chain, Task
+    from studio_planner.planning.problem import Chain
 
 _ENDS_TRIED = 30
 _STRETCHES_ENTERED = 5
@@ -45,8 +38,6 @@ _STEPS_BACK = (0, _HOUR // 2, _HOUR, 2 * _HOUR, 4 * _HOUR, 8 * _HOUR, 16 * _HOUR
 _WISHES_TRIED = 3
 _TRIES = 200
 """How often an earlier start than the latest is tried in one search."""
-_RANGES = 3
-"""For how many stretches of a coat the full number of starts is looked at."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -87,16 +78,21 @@ class ChainSearch:
         """Prepare; `look` says how far and how closely is looked, `pins` what has to stay."""
         self._means = means
         self._chain = chain
-        self._ground = ground
         self._pins = pins
-        self._grounds = pins.grounds or standing(chain, ground)
-        self.times = ChainTimes(means, chain, self._grounds, allow, pins.sandings)
-        self._most = look.most
-        self._gap = look.gap
-        self.starts: list[Stretches] = []
-        """The feasible starts of each coat, as far as the search has come."""
+        grounds = pins.grounds or standing(chain, ground)
+        self.times = ChainTimes(means, chain, grounds, allow, pins.sandings)
+        self._forward = FeasibleStarts(means, chain, grounds, self.times, look=look, pins=pins)
         self._tries = _TRIES
-        self.truncated = False
+
+    @property
+    def starts(self) -> list[Stretches]:
+        """The feasible starts of each coat, as far as the search has come."""
+        return self._forward.starts
+
+    @property
+    def truncated(self) -> bool:
+        """Whether there are more feasible starts than were looked at."""
+        return self._forward.truncated
 
     def solve(
         self, known: Sequence[Stretches] = ()
@@ -106,167 +102,19 @@ class ChainSearch:
         `known` are the feasible starts of the first coats, from a search that asked the same
         of them.
         """
-        self.starts = list(known)
+        forward = self._forward
+        forward.starts += known
         for index in range(len(known), len(self._chain.tasks)):
-            ranges = self._ranges(index)
-            stretches = self._feasible(index, ranges)
+            ranges = forward.ranges(index)
+            stretches = forward.within(index, ranges)
             if not stretches:
                 return Dead(index, tuple(ranges))
-            self.starts.append(stretches)
+            forward.starts.append(stretches)
         for target in self._targets():
             found = self._walk_back(target)
             if found is not None:
                 return found
         return Dead(len(self._chain.tasks) - 1, tuple(self.starts[-1]), each_alone=True)
-
-    # Forward
-
-    def _ranges(self, index: int) -> Stretches:
-        task = self._chain.tasks[index]
-        if task.fixed is not None:
-            start = int(task.fixed.start.timestamp())
-            return [(start, start)]
-        low = self._earliest(index)
-        if low is None:
-            return []
-        ranges = [(grid_up(low), grid_down(self._means.until))]
-        pinned = task.pinned_from(self._means.now)
-        if pinned is not None:
-            ranges = common([(pinned, pinned)], ranges)
-        if index in self._pins.ranges:
-            ranges = common([self._pins.ranges[index]], ranges)
-        if task.below is not None and ranges:
-            ranges = common(self._joint_ranges(index), ranges)
-        return ranges
-
-    def _earliest(self, index: int) -> int | None:
-        task = self._chain.tasks[index]
-        low = self._means.now + task.lead
-        if index > 0:
-            before = self._chain.tasks[index - 1]
-            low = max(low, self.starts[index - 1][0][0] + before.block + task.lead)
-        waits = list(task.rests_on)
-        if index > 0 and self._moved(index):
-            if self._chain.tasks[index - 1].stays:
-                return None
-            waits.append(index - 1)
-        for other in waits:
-            handled = self.times.handled(other, self.starts[other][0][0])
-            if handled is None:
-                return None
-            low = max(low, handled + task.lead)
-        return low
-
-    def _moved(self, index: int) -> bool:
-        """Tell whether a coat is put on at another spot than the one before it."""
-        fixed = self._chain.tasks[index - 1].fixed
-        before = self._grounds[index - 1].spots if fixed is None else (fixed.spot,)
-        return before != self._grounds[index].spots
-
-    def _joint_ranges(self, index: int) -> Stretches:
-        task = self._chain.tasks[index]
-        below = task.below
-        assert below is not None  # noqa: S101 - asked only for coats on a coat
-        ranges: Stretches = []
-        if task.has_window:
-            over = self.times.window_times(index, tests=self.times.tests(task)).over
-            for stretch in self.starts[below]:
-                ranges += over(stretch)
-        ranges += self._scuffed_ranges(index)
-        return united(ranges)
-
-    def _scuffed_ranges(self, index: int) -> Stretches:
-        if not self.times.scuffs(self._chain.tasks[index]):
-            return []
-        firsts = [stretches[0][0] for stretches in self.starts]
-        sanding = self.times.sanding(index, firsts)
-        if sanding is None:
-            return []
-        return [
-            (grid_up(sanding[1] + self.times.settling(index)), grid_down(self._means.until))
-        ]
-
-    def _feasible(self, index: int, ranges: Stretches) -> Stretches:
-        task = self._chain.tasks[index]
-        if task.fixed is not None:
-            return ranges
-        found, ground = ranges, self._grounds[index]
-        for spot in ground.spots:
-            found = found and common(found, self._on_spot(task, ground, spot, found))
-        for window in narrow_windows(task.coat):
-            found = found and common(found, self._awake_for(task, ground.place, window, found))
-        if index not in self._pins.shared:
-            found = found and self._with_hands(task, found)
-        found = found and self.in_good_air(task, found, ground.place)
-        return found and self._out_of_dust(index, found)
-
-    def _with_hands(self, task: Task, found: Stretches) -> Stretches:
-        shop = self._means.shop
-        most = self._most * min(len(found), _RANGES)
-        starts = shop.starts(found, task.lead, task.block, most)
-        self.truncated = self.truncated or len(starts) >= most
-        return starts
-
-    def in_good_air(self, task: Task, found: Stretches, place: str | None = None) -> Stretches:
-        """What the air of a place (of the ground's, if none is given) leaves of some starts."""
-        material = self._chain.pieces[0].material
-        air, place = self._means.air, place or self._ground.place
-        found = common(found, air.good(place, task.product, material, task.block))
-        if not task.bare_porous:
-            return found
-        steady: Stretches = []
-        for stretch in found:
-            steady += outside([stretch], air.rising(place, task.block, *stretch))
-        return steady
-
-    def _out_of_dust(self, index: int, found: Stretches) -> Stretches:
-        sanding, settle = self._means.shop.sanding, self._means.shop.settle
-        if not sanding or self._chain.tasks[index].coat.kind is CoatKind.LEAF:
-            return found
-        holes = [
-            (self.times.covered_by(index, start), end + settle)
-            for start, end in sanding
-            if end + settle > found[0][0]
-        ]
-        return outside(found, joined(holes))
-
-    def _awake_for(
-        self, task: Task, place: str, window: tuple[Stage, Stage], found: Stretches
-    ) -> Stretches:
-        """Starts whose tape or trim window meets somebody's waking hours."""
-        edges = self._means.edges
-        opens, closes = window
-        opening = edges.not_before(task.product, place, opens)
-        closing = edges.not_after(task.product, place, closes)
-        if opening is None or closing is None:
-            return []
-        length = self._means.tape_seconds
-        fits: Stretches = []
-        for start, end, _ in self._means.shop.awake_from(found[0][0]):
-            low = closing.earliest(start + length)
-            if low is not None and low > found[-1][1]:
-                break
-            high = opening.latest(end - length)
-            if high is not None:
-                fits.append((grid_up(low or 0), grid_down(high - task.block)))
-        return united(fits)
-
-    def _on_spot(self, task: Task, ground: Ground, spot: str, found: Stretches) -> Stretches:
-        latest_for = self._means.edges.handle(task.product, ground.place).latest
-        hold = self.times.own_hold(spot)
-        last, gap, block = found[-1][1], self._gap, task.block
-        fits: Stretches = []
-        for start, end in self._means.shop.spots[spot].from_(found[0][0]):
-            # On its own spot a piece need not wait until the last coat sets it free.
-            begin = hold[0] if hold is not None and start == hold[1] else start
-            if begin > last:
-                break
-            latest = latest_for(end) if end - start >= gap else None
-            if latest is not None:
-                fits.append((grid_up(begin), grid_down(latest - block)))
-        return united(fits)
-
-    # Backward
 
     def _targets(self) -> Iterator[int]:
         """Ends to try: the earliest of each stretch, then further into the first ones.
@@ -338,7 +186,9 @@ class ChainSearch:
         following = tasks[index + 1]
         limit = starts[index + 1] - following.lead - task.block
         for later in range(index + 1, len(tasks)):
-            if index in tasks[later].rests_on or (later == index + 1 and self._moved(later)):
+            if index in tasks[later].rests_on or (
+                later == index + 1 and self._forward.moved(later)
+            ):
                 handle = self._means.edges.handle(task.product, self.times.place(index))
                 latest = handle.latest(starts[later] - tasks[later].lead)
                 limit = min(limit, -1 if latest is None else latest - task.block)
