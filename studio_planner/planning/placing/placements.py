@@ -10,7 +10,7 @@ from studio_planner.craft.pieces import CoatKind, Joint
 from studio_planner.craft.plans import Trust
 from studio_planner.craft.products import ProductKind
 from studio_planner.planning.placing.chain_times import Allow, ChainTimes
-from studio_planner.planning.problem import gate_coats, gate_stage, handle_stage
+from studio_planner.planning.sheet_stages import gate_coats, gate_stage, handle_stage
 from studio_planner.science.stages import Edge, Stage
 
 if TYPE_CHECKING:
