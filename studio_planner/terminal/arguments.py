@@ -55,6 +55,7 @@ COMMANDS: dict[str, str] = {
     "next": "list what needs hands in the next hours, sorted by deadline",
     "weigh": "list what to weigh for coats of the kept plan",
     "stages": "say when a film reaches each stage, steadily warm or in a recorded room",
+    "ask": "list the questions that are answered at once, or answer one",
     "export": "write a studio as JSON",
     "import": "make a studio file from JSON",
 }
@@ -205,6 +206,20 @@ def _stages(command: argparse.ArgumentParser) -> None:
     _json(command)
 
 
+def _ask(command: argparse.ArgumentParser) -> None:
+    _studio(command)
+    command.add_argument("question", metavar="QUESTION", nargs="?", help="which question")
+    command.add_argument("--at", metavar="WHEN", help="as asked then (now)")
+    command.add_argument(
+        "--with",
+        dest="given",
+        metavar="NAME=VALUE",
+        action="append",
+        help="what it wants to know, such as piece=tray; may be given again",
+    )
+    _json(command)
+
+
 def _export(command: argparse.ArgumentParser) -> None:
     _studio(command)
     command.add_argument("target", metavar="OUT.json", type=_named, help="the file to make")
@@ -223,6 +238,7 @@ _ARGUMENTS = {
     "next": _next,
     "weigh": _weigh,
     "stages": _stages,
+    "ask": _ask,
     "export": _export,
     "import": _import,
 }

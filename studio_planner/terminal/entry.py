@@ -33,6 +33,7 @@ _COMMANDS = {
     "next": ("hands_commands", "next_"),
     "weigh": ("weigh_command", "weigh"),
     "stages": ("stage_command", "stages"),
+    "ask": ("ask_command", "ask"),
     "export": ("file_commands", "export"),
     "import": ("file_commands", "import_"),
 }

@@ -1,0 +1,89 @@
+"""The air of a place over a stretch of time: dew-point margin, humidity, how cold it gets."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import UTC, datetime, timedelta
+from typing import TYPE_CHECKING
+
+from studio_planner.science.air import AirError, condensation_point, dew_point_margin
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from studio_planner.craft.pieces import Material
+    from studio_planner.craft.timing import Timing
+
+_STEP = timedelta(minutes=10)
+
+
+@dataclass(frozen=True, slots=True)
+class AirAt:
+    """The air at one instant (aware): °C, % (None: not known), margin and dew point in °C."""
+
+    when: datetime
+    celsius: float
+    humidity: float | None
+    margin: float | None
+    dew: float | None
+
+
+def air_between(
+    timing: Timing, place: str, material: Material | None, start: datetime, end: datetime
+) -> tuple[AirAt, ...]:
+    """The air of a place (a key) every ten minutes, both ends inside.
+
+    The margin is that of a blank's surface, which follows the air with its material's lag;
+    without a material that of the air itself. What lies outside the record is left out.
+    """
+    return tuple(
+        one
+        for when in _instants(start, end)
+        if (one := _air_at(timing, place, material, when)) is not None
+    )
+
+
+def lowest_margin(air: tuple[AirAt, ...]) -> AirAt | None:
+    """Where the margin is least; None where it is not known throughout."""
+    if not air or any(one.margin is None for one in air):
+        return None
+    return min(air, key=lambda one: 0.0 if one.margin is None else one.margin)
+
+
+def coldest(air: tuple[AirAt, ...]) -> AirAt | None:
+    """Where it is coldest; None of no record."""
+    return min(air, key=lambda one: one.celsius, default=None)
+
+
+def _instants(start: datetime, end: datetime) -> Iterator[datetime]:
+    first, last = start.astimezone(UTC), end.astimezone(UTC)
+    steps = max(0, int((last - first) / _STEP))
+    yield from (first + _STEP * step for step in range(steps + 1))
+    if first + _STEP * steps < last:
+        yield last
+
+
+def _air_at(
+    timing: Timing, place: str, material: Material | None, when: datetime
+) -> AirAt | None:
+    second = when.timestamp()
+    history = timing.history(place)
+    surface = history if material is None else timing.surface(place, material)
+    celsius, film = history.celsius_at(second), surface.celsius_at(second)
+    if celsius is None or film is None:
+        return None
+    humidity = history.humidity_at(second)
+    margin, dew = _above_dew(film, celsius, humidity)
+    return AirAt(when, celsius, humidity, margin, dew)
+
+
+def _above_dew(
+    surface: float, celsius: float, humidity: float | None
+) -> tuple[float | None, float | None]:
+    try:
+        margin = dew_point_margin(surface, celsius, humidity)
+        if margin is None or humidity is None:
+            return None, None
+        return margin, condensation_point(celsius, humidity).celsius
+    except AirError:
+        return None, None

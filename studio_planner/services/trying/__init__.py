@@ -1,0 +1,1 @@
+"""What if: a studio with one thing changed, planned beside the real one and compared."""
