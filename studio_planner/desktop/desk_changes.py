@@ -8,6 +8,7 @@ from PySide6.QtCore import QObject, Signal
 
 from studio_planner.craft.errors import StudioError
 from studio_planner.desktop.tongue import translate
+from studio_planner.services.setting_up import plan_possible
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -115,7 +116,11 @@ class DeskChanges(QObject):
         self.changed.emit()
 
     def _go_on(self, wanted: bool) -> None:  # noqa: FBT001 - a fact
-        if wanted and self.plans_by_itself:
+        session = self._desk.session
+        if not wanted or not self.plans_by_itself or session is None:
+            return
+        # A studio that is still being set up is not told after each step what it lacks.
+        if plan_possible(session.studio):
             self._planning.start(after_change=True)
 
     def offer(self) -> None:

@@ -12,6 +12,7 @@ from typing_extensions import override
 
 from studio_planner.craft.pieces import EDGE, UNDERSIDE, Coat
 from studio_planner.desktop import words
+from studio_planner.desktop.forms.quantities import Quantity, scale_of
 from studio_planner.desktop.patterns import pattern
 
 if TYPE_CHECKING:
@@ -26,7 +27,8 @@ _WIDTH = 104.0
 _LEAST_LINE = 1.5
 _NEAR_SCALE = 32.0
 _BAR_PIXELS = 26.0
-_STEPS_MM = (0.1, 0.2, 0.5, 1.0, 2.0, 5.0, 10.0)
+_STEPS = tuple(one * 10.0**power for power in range(-3, 3) for one in (1.0, 2.0, 5.0))
+"""How much film the scale below the section may stand for, in the maker's unit."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -198,7 +200,9 @@ class SectionView(QWidget):
         if lane is None:
             return
         scale = self._pixels_per_mm()
-        mm = next((mm for mm in _STEPS_MM if mm * scale >= _BAR_PIXELS), _STEPS_MM[-1])
+        unit = scale_of(Quantity.FILM, lane.studio.units)
+        steps = [unit.inside(step) for step in _STEPS]
+        mm = next((mm for mm in steps if mm * scale >= _BAR_PIXELS), steps[-1])
         font = self._canvas.fonts.small
         y = bottom + 16.0
         painter.setPen(QPen(self._canvas.theme.colour("quiet"), 1.0))

@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QPoint, QRect, QRectF, Qt, Signal
 from PySide6.QtGui import QPainter, QRegion
-from PySide6.QtWidgets import QAbstractButton, QAbstractItemView, QFrame
+from PySide6.QtWidgets import QAbstractButton, QAbstractItemView, QFrame, QPushButton
 from typing_extensions import override
 
 from studio_planner.desktop.bar_walk import first_bar, neighbour, next_bar_of
@@ -19,6 +19,7 @@ from studio_planner.desktop.lane_model import LaneModel
 from studio_planner.desktop.lane_shape import LaneShape, bar_rect, shape_for
 from studio_planner.desktop.time_table import TimeTable
 from studio_planner.desktop.timeline_drawing import Stand, TimelineDrawing
+from studio_planner.desktop.tongue import translate
 
 if TYPE_CHECKING:
     from PySide6.QtCore import QItemSelection
@@ -36,6 +37,7 @@ if TYPE_CHECKING:
 _Index = QModelIndex | QPersistentModelIndex
 _Move = QAbstractItemView.CursorAction
 _MARGIN = 48.0
+_UNDER_WORDS = 18
 
 
 class Timeline(TimeTable):
@@ -45,14 +47,17 @@ class Timeline(TimeTable):
 
     Signals:
         piece_chosen: the key of the piece whose bar or name was chosen.
+        set_up_asked: there is no piece yet, and the maker wants to see what is lacking.
     """
 
     piece_chosen = Signal(str)
+    set_up_asked = Signal()
 
     def __init__(self, canvas: Canvas, parent: QWidget | None = None) -> None:
         """Draw what `canvas` shows."""
         super().__init__(canvas, parent)
         self.lanes = LaneModel(self)
+        self.set_up_button = QPushButton(translate("timeline", "Set up the studio"), self)
         self.drawing = TimelineDrawing(canvas, self)
         self._shape: LaneShape = shape_for(canvas.scale.pixels_per_day, canvas.fonts)
         self._corner: QAbstractButton | None = None
@@ -69,7 +74,10 @@ class Timeline(TimeTable):
         self.setHorizontalHeader(Ruler(self.canvas, self))
         self.setVerticalHeader(LaneHead(self.canvas, self.lanes, self))
         self.setCornerButtonEnabled(False)
-        self._corner = self.findChild(QAbstractButton)
+        self._corner = self._corner_button()
+        self.set_up_button.setMinimumHeight(28)
+        self.set_up_button.hide()
+        self.set_up_button.clicked.connect(self.set_up_asked)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
@@ -80,6 +88,10 @@ class Timeline(TimeTable):
         self.verticalHeader().setDefaultSectionSize(self._shape.height)
         self.horizontalHeader().setMinimumSectionSize(1)
         self.horizontalHeader().setDefaultSectionSize(1)
+
+    def _corner_button(self) -> QAbstractButton | None:
+        buttons = self.findChildren(QAbstractButton)
+        return next((button for button in buttons if button is not self.set_up_button), None)
 
     # What is shown
 
@@ -93,7 +105,15 @@ class Timeline(TimeTable):
         index = self.lanes.index(*place)
         if self.lanes.bar(index) is not None:
             self.setCurrentIndex(index)
+        self.set_up_button.setVisible(view is not None and not self.lanes.lanes)
+        self._place_button()
         self.viewport().update()
+
+    def _place_button(self) -> None:
+        # Under the words in the middle of the empty timeline.
+        button, area = self.set_up_button, self.viewport().geometry()
+        button.adjustSize()
+        button.move(area.center().x() - button.width() // 2, area.center().y() + _UNDER_WORDS)
 
     @property
     def shape(self) -> LaneShape:
@@ -230,6 +250,7 @@ class Timeline(TimeTable):
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
         self.canvas.set_width(self.viewport().width())
+        self._place_button()
 
     @override
     def updateGeometries(self) -> None:

@@ -17,7 +17,7 @@ from studio_planner.desktop.fonts import fonts_from
 from studio_planner.desktop.measures import LEAST_HEIGHT, LEAST_WIDTH
 from studio_planner.desktop.menus import build_menus
 from studio_planner.desktop.notice_line import NoticeLine
-from studio_planner.desktop.pages.page_stack import PLAN, PageStack
+from studio_planner.desktop.pages.page_stack import PLAN, SET_UP, STUDIO, PageStack
 from studio_planner.desktop.theme import Look, theme_for
 from studio_planner.desktop.title_bar import TitleBar
 
@@ -102,6 +102,7 @@ class DeskWindow(QMainWindow):
 
         parts = DeskParts(self.canvas, self._attempt, self)
         self.pages.hold(PLAN, parts)
+        parts.timeline.set_up_asked.connect(lambda: self.go_to(STUDIO, SET_UP))
         parts.timeline.setFocus()
         return parts
 
@@ -203,13 +204,13 @@ class DeskWindow(QMainWindow):
 
     def ask_new(self) -> None:
         """Ask where a new, empty studio goes, make it and open it."""
-        from studio_planner.desktop.system_zone import system_zone  # noqa: PLC0415
-        from studio_planner.services.desk import new_studio  # noqa: PLC0415
+        from studio_planner.desktop.new_studio import make_studio  # noqa: PLC0415
 
         path = self.dialogs.new(self, self._folder())
-        zone = self._zone or system_zone()
-        if path is not None and self._attempt(lambda: new_studio(path, zone=zone)):
-            self.open_path(path)
+        if path is None or not self._attempt(lambda: make_studio(path, self._zone)):
+            return
+        if self.open_path(path):
+            self.go_to(STUDIO, SET_UP)
 
     def ask_copy(self) -> None:
         """Ask for a name and save a copy under it; the studio itself stays open."""
@@ -223,6 +224,8 @@ class DeskWindow(QMainWindow):
     def go_to(self, page: str, key: str = "") -> None:
         """Show another page, and on it the thing of that key."""
         self.pages.go_to(page, key)
+        if page == PLAN and key:
+            self.timeline.choose_piece(key)
 
     def plan_again(self) -> None:
         """Plan the studio again in a process of its own."""

@@ -8,7 +8,7 @@ from math import floor
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.plans import Trust
-from studio_planner.craft.settings import ClockForm, LengthUnit, MassUnit
+from studio_planner.craft.settings import ClockForm, MassUnit
 from studio_planner.craft.shapes import Round
 from studio_planner.desktop.forms.quantities import Quantity, number_words, scale_of
 from studio_planner.science.stages import Stage
@@ -153,9 +153,9 @@ def degree_step(celsius: float, units: Units, *, decimals: int = 0) -> str:
 
 
 def length(mm: float, units: Units) -> str:
-    """The size of a piece or a spot in the studio's unit."""
-    whole = units.length is LengthUnit.MILLIMETRE
-    return _measured(mm, Quantity.LENGTH, units, digits=6 if whole else 4)
+    """The size of a piece or a spot in the studio's unit, to a hundredth of it at most."""
+    scale = scale_of(Quantity.LENGTH, units)
+    return f"{number_words(round(scale.shown(mm), 2))} {scale.unit}"
 
 
 def film(mm: float, units: Units) -> str:

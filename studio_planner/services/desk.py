@@ -6,6 +6,7 @@ from datetime import UTC, datetime, timedelta
 from functools import cached_property
 from typing import TYPE_CHECKING, Protocol
 
+from studio_planner.craft.settings import Units
 from studio_planner.craft.studio import Studio
 from studio_planner.craft.timing import Timing
 from studio_planner.services.backdrop import Backdrop
@@ -219,11 +220,16 @@ class DeskSession:
         self._file.close()
 
 
-def new_studio(path: Path, *, zone: str) -> None:
+def new_studio(
+    path: Path, *, zone: str, units: Units | None = None, currency: str = "EUR"
+) -> None:
     """Make an empty studio file, named after the file; StudioFileError when it is taken."""
     from studio_planner.storage.studio_file import create_studio  # noqa: PLC0415 - loaded late
 
-    create_studio(path, Studio(name=path.stem or "Studio", zone=zone)).close()
+    empty = Studio(
+        name=path.stem or "Studio", zone=zone, units=units or Units(), currency=currency
+    )
+    create_studio(path, empty).close()
 
 
 def _opened(path: Path) -> FileOfStudio:

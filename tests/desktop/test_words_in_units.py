@@ -74,6 +74,7 @@ def test_sizes_films_masses_and_volumes_are_written_in_the_studios_units() -> No
     assert words.length(400, metric) == "400 mm"
     assert words.length(400, centimetres) == "40 cm"
     assert words.length(400, american) == "15.75 in"
+    assert words.length(200, american) == "7.87 in"
     assert words.film(1.6, metric) == "1.6 mm"
     assert words.film(1.6, american) == "63 mil"
     assert words.film(1.6, Units(film=FilmUnit.INCH)) == "0.063 in"

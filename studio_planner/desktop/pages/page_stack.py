@@ -26,6 +26,9 @@ PLAN, ORDERS, PIECES, PRODUCTS, STUDIO, QUESTIONS = (
 )
 """The keys of the pages."""
 
+SET_UP = "set-up"
+"""The thing on the page of the studio that a new studio opens on."""
+
 
 def _orders(desk: PageDesk) -> Page:
     from studio_planner.desktop.pages.orders_page import OrdersPage  # noqa: PLC0415 - when seen

@@ -1,0 +1,1 @@
+"""The sections of the page where a studio is set up."""

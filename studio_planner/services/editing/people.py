@@ -1,0 +1,148 @@
+"""What a maker can change about hands: people, their hours, and when they are away."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import UTC, datetime, time, timedelta
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.hands import Absence, Person, WorkHours
+from studio_planner.craft.local_time import instant
+from studio_planner.services.editing.changes import Change
+from studio_planner.services.editing.nouns import (
+    copy_of,
+    free_key,
+    free_name,
+    moved_thing,
+    with_thing,
+    without_thing,
+)
+from studio_planner.services.editing.weeks import with_week
+
+if TYPE_CHECKING:
+    from collections.abc import Callable, Sequence
+    from zoneinfo import ZoneInfo
+
+    from studio_planner.craft.studio import Studio
+    from studio_planner.services.editing.weeks import Block
+
+NEW_NAME = "Somebody"
+EVENING = time(17, 0)
+"""When an evening begins that somebody is away for, unless it has begun already."""
+
+NEW_HOURS = WorkHours(rule="FREQ=WEEKLY;BYDAY=MO", start=time(18, 0), end=time(21, 0))
+"""What a new row of hours says until it is changed."""
+
+
+def person_of(studio: Studio, key: str) -> Person | None:
+    """The person of that key, or None."""
+    return next((person for person in studio.people if person.key == key), None)
+
+
+def added_person(studio: Studio) -> tuple[Change, str]:
+    """Add somebody without hours; the change, and the key that they get."""
+    name = free_name((person.name for person in studio.people), NEW_NAME)
+    key = free_key((person.key for person in studio.people), name)
+    person = Person(key=key, name=name, work=())
+    return Change(f"Add {name}", lambda now: with_thing(now, person)), key
+
+
+def copied_person(studio: Studio, person: Person) -> tuple[Change, str]:
+    """Add somebody with the same hours; the change, and the key that they get."""
+    copy = replace(copy_of(studio, person), absences=())
+    return Change(f"Add {copy.name}", lambda now: with_thing(now, copy)), copy.key
+
+
+def removed_person(person: Person) -> Change:
+    """Take somebody out; what was planned for them is planned again."""
+    return Change(f"Remove {person.name}", lambda now: without_thing(now, Person, person.key))
+
+
+def moved_person(person: Person, to: int) -> Change:
+    """Put somebody at another place in the list."""
+    return Change(
+        f"{person.name}, place in the list",
+        lambda now: moved_thing(now, Person, person.key, to),
+    )
+
+
+def changed_person(person: Person, what: str, make: Callable[[Person], Person]) -> Change:
+    """Change somebody as they are when the change is made; `what` is the thing changed."""
+
+    def changed(studio: Studio) -> Studio:
+        now = person_of(studio, person.key)
+        return studio if now is None else with_thing(studio, make(now))
+
+    return Change(f"{person.name}, {what}", changed)
+
+
+def painted(person: Person, blocks: Sequence[Block]) -> Change:
+    """Give somebody another week; rules that say more than a week stay as they are."""
+    return changed_person(
+        person, "working hours", lambda now: replace(now, work=with_week(now.work, blocks))
+    )
+
+
+def with_hours(person: Person, index: int | None, hours: WorkHours | None) -> Change:
+    """Put hours in the place of row `index`; without an index add, without hours remove."""
+
+    def make(now: Person) -> Person:
+        work = list(now.work)
+        place = slice(len(work), None) if index is None else slice(index, index + 1)
+        work[place] = [] if hours is None else [hours]
+        return replace(now, work=tuple(work))
+
+    return changed_person(person, "working hours", make)
+
+
+def with_absence(person: Person, index: int | None, absence: Absence | None) -> Change:
+    """Put an absence in the place of row `index`; without an index add, without one remove."""
+
+    def make(now: Person) -> Person:
+        absences = list(now.absences)
+        place = slice(len(absences), None) if index is None else slice(index, index + 1)
+        absences[place] = [] if absence is None else [absence]
+        return replace(now, absences=tuple(absences))
+
+    return changed_person(person, "away", make)
+
+
+def away_this_evening(person: Person, zone: ZoneInfo, now: datetime) -> Change:
+    """Let somebody be away from the evening on, or from now where it has begun, to bedtime."""
+    evening = instant(zone, now.astimezone(zone).date(), EVENING)
+    start = max(evening, _minute(now))
+    return _away(person, "away this evening", start, _bedtime(person, zone, start))
+
+
+def away_today(person: Person, zone: ZoneInfo, now: datetime) -> Change:
+    """Let somebody be away from now until they go to bed."""
+    start = _minute(now)
+    return _away(person, "away today", start, _bedtime(person, zone, start))
+
+
+def _away(person: Person, what: str, start: datetime, end: datetime) -> Change:
+    absence = Absence(start=start, end=end)
+    return changed_person(
+        person, what, lambda now: replace(now, absences=(*now.absences, absence))
+    )
+
+
+def _bedtime(person: Person, zone: ZoneInfo, start: datetime) -> datetime:
+    """When they go to bed after `start`; who is up past bedtime, at midnight."""
+    day = start.astimezone(zone).date()
+    tomorrow = day + timedelta(days=1)
+    late = person.sleeps <= person.wakes  # they go to bed after midnight
+    bed = instant(zone, tomorrow if late else day, person.sleeps)
+    return bed if bed > start else instant(zone, tomorrow, time())
+
+
+def _minute(now: datetime) -> datetime:
+    return now.astimezone(UTC).replace(second=0, microsecond=0)
+
+
+def new_absence(zone: ZoneInfo, now: datetime) -> Absence:
+    """An absence to be changed: the whole of tomorrow."""
+    day = now.astimezone(zone).date() + timedelta(days=1)
+    return Absence(
+        start=instant(zone, day, time()), end=instant(zone, day + timedelta(days=1), time())
+    )

@@ -1,0 +1,271 @@
+"""What a studio still lacks before it can be planned, and what a plan will have to do without.
+
+Sentences name things and never sizes or temperatures, which a maker may read in other units.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import timedelta
+from enum import StrEnum
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.places import PlaceKind
+from studio_planner.craft.products import ProductKind
+from studio_planner.science.stages import Stage
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Sequence
+    from datetime import datetime
+
+    from studio_planner.craft.pieces import Piece
+    from studio_planner.craft.products import Product
+    from studio_planner.craft.studio import Studio
+
+_AHEAD = timedelta(days=28)
+_WEEK = timedelta(days=7)
+_MOST_NAMED = 3
+_HANDLED = (Stage.HANDLE, Stage.PRINT_FREE, Stage.FULL_CURE)
+"""From the first of these that its sheet knows, a piece may be taken off its spot."""
+
+
+class Need(StrEnum):
+    """What a plan is made from, in the order in which a maker enters it."""
+
+    HANDS = "hands"
+    ROOM = "room"
+    SPOT = "spot"
+    PRODUCT = "product"
+    PIECE = "piece"
+    ORDER = "order"
+
+    @property
+    def optional(self) -> bool:
+        """Whether a plan can be made without it."""
+        return self is Need.ORDER
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SetUpStep:
+    """How far one need is met.
+
+    `there` says what the studio has of it, `lacking` what stops a plan, and `knowing` what a
+    plan can do without, but what a maker should know; each is whole sentences.
+    """
+
+    need: Need
+    there: str
+    lacking: tuple[str, ...] = ()
+    knowing: tuple[str, ...] = ()
+
+    @property
+    def done(self) -> bool:
+        """Whether nothing about it stops a plan any more."""
+        return not self.lacking
+
+
+def plan_possible(studio: Studio) -> bool:
+    """Tell whether there is anything to plan, and anything to plan it with."""
+    return bool(studio.pieces and studio.people and studio.spots and studio.resting_place)
+
+
+def set_up_steps(studio: Studio, now: datetime) -> tuple[SetUpStep, ...]:
+    """Every need in order, for the weeks from `now` (aware) on."""
+    return (
+        _hands(studio, now),
+        _room(studio),
+        _spot(studio),
+        _product(studio),
+        _piece(studio),
+        _order(studio),
+    )
+
+
+def ready(steps: Iterable[SetUpStep]) -> bool:
+    """Tell whether everything that a plan needs is there."""
+    return all(step.done or step.need.optional for step in steps)
+
+
+def _hands(studio: Studio, now: datetime) -> SetUpStep:
+    zone, until = studio.time_zone, now + _AHEAD
+    working = {p.key: p.working(zone, now, until) for p in studio.people}
+    lacking: list[str] = []
+    knowing: list[str] = []
+    if not studio.people:
+        lacking.append("Nobody is named yet: add yourself.")
+    elif not any(working.values()):
+        lacking.append("Nobody has working hours in the coming four weeks: paint some.")
+    else:
+        idle = [p.name for p in studio.people if not working[p.key]]
+        if idle:
+            knowing.append(f"No working hours in the coming four weeks: {_named(idle)}.")
+        longest = max(end - start for spans in working.values() for start, end in spans)
+        knowing += _too_long(studio, longest)
+    if studio.people and not any(p.awake(zone, now, now + _WEEK) for p in studio.people):
+        knowing.append(
+            "Everybody is away for the whole of the coming week: nobody is awake to pour, to "
+            "pull tape or to pack."
+        )
+    return SetUpStep(
+        need=Need.HANDS,
+        there=_named(p.name for p in studio.people),
+        lacking=tuple(lacking),
+        knowing=tuple(knowing),
+    )
+
+
+def _too_long(studio: Studio, longest: timedelta) -> list[str]:
+    minutes = longest / timedelta(minutes=1)
+    found = [
+        f"{piece.name}, {piece.coat_name(coat.key)}"
+        for piece in studio.pieces
+        for coat in piece.stack
+        if coat.setup_minutes + coat.piece_minutes * piece.count > minutes
+    ]
+    if not found:
+        return []
+    return [f"Nobody works long enough on end for: {_named(found)}. Paint a longer stretch."]
+
+
+def _room(studio: Studio) -> SetUpStep:
+    rooms = [place for place in studio.places if place.kind is PlaceKind.ROOM]
+    if not rooms:
+        lacking = "There is no room yet: add one with the temperatures you expect in it."
+        return SetUpStep(need=Need.ROOM, there="", lacking=(lacking,))
+    dry = [
+        place.name
+        for place in studio.places
+        if not any(point.humidity_pct is not None for point in place.pattern)
+        and not any(reading.humidity_pct is not None for reading in place.readings)
+    ]
+    knowing = []
+    if dry:
+        knowing.append(
+            f"No humidity is known of: {_named(dry)}. The margin to the dew point stays "
+            "unknown there, and every pour is marked so."
+        )
+    knowing += _too_cold(studio)
+    return SetUpStep(
+        need=Need.ROOM, there=_named(p.name for p in rooms), knowing=tuple(knowing)
+    )
+
+
+def _too_cold(studio: Studio) -> list[str]:
+    if any(place.readings for place in studio.places):
+        return []  # what was read may be warmer than the pattern, and counts
+    warmest = max(point.celsius for place in studio.places for point in place.pattern)
+    used = {coat.product for piece in studio.pieces for coat in piece.stack}
+    cold = [
+        product.name
+        for product in studio.products
+        if product.key in used
+        and product.minimum_celsius is not None
+        and product.minimum_celsius > warmest
+    ]
+    return (
+        [f"No place ever gets as warm as the sheet asks for: {_named(cold)}."] if cold else []
+    )
+
+
+def _spot(studio: Studio) -> SetUpStep:
+    there = _counted(len(studio.spots), "spot")
+    if not studio.spots:
+        lacking = "There is no level spot yet: measure a place on the shelf and add it."
+        return SetUpStep(need=Need.SPOT, there="", lacking=(lacking,))
+    large = [piece.name for piece in studio.pieces if not _fits_somewhere(studio, piece)]
+    if not large:
+        return SetUpStep(need=Need.SPOT, there=there)
+    sentence = (
+        f"Larger than every spot: {_named(large)}. Add a spot that is large enough, with the "
+        "height of the cover."
+    )
+    if len(large) == len(studio.pieces):
+        return SetUpStep(need=Need.SPOT, there=there, lacking=(sentence,))
+    return SetUpStep(need=Need.SPOT, there=there, knowing=(sentence,))
+
+
+def _fits_somewhere(studio: Studio, piece: Piece) -> bool:
+    height = piece.body_mm + piece.cover_mm
+    return any(spot.holds(piece.footprint, height) for spot in studio.spots)
+
+
+def _product(studio: Studio) -> SetUpStep:
+    if not studio.products:
+        lacking = "There is no product yet: add one with the figures of its data sheet."
+        return SetUpStep(need=Need.PRODUCT, there="", lacking=(lacking,))
+    there = _named(product.name for product in studio.products)
+    faults = {product.key: _sheet_faults(product) for product in studio.products}
+    knowing = [words for product in studio.products for words in faults[product.key]]
+    stopped, words = _stopped_pieces(studio)
+    knowing += [one for one in words if one not in knowing]
+    nothing = all(faults[product.key][:1] and _dead(product) for product in studio.products)
+    every = bool(studio.pieces) and stopped == len(studio.pieces)
+    if nothing or every:
+        return SetUpStep(need=Need.PRODUCT, there=there, lacking=tuple(knowing))
+    return SetUpStep(need=Need.PRODUCT, there=there, knowing=tuple(knowing))
+
+
+def _dead(product: Product) -> bool:
+    """Whether no piece can ever be planned with a product, as its sheet is now."""
+    cures = product.kind in {ProductKind.TWO_PART, ProductKind.PRIMER}
+    return cures and not any(product.figures(stage) for stage in _HANDLED)
+
+
+def _sheet_faults(product: Product) -> list[str]:
+    if product.kind is not ProductKind.TWO_PART:
+        return [_no_handle(product)] if _dead(product) else []
+    found = [_no_handle(product)] if _dead(product) else []
+    opens, closes = (product.figures(s) for s in (Stage.RECOAT_OPENS, Stage.RECOAT_CLOSES))
+    if not opens:
+        found.append(
+            f"{product.name}: the sheet has no figure for when recoat opens, so no coat can "
+            "follow in its window."
+        )
+    elif not closes:
+        found.append(
+            f"{product.name}: the sheet has no figure for when recoat closes, so every coat "
+            "upon it has to be scuffed."
+        )
+    return found
+
+
+def _no_handle(product: Product) -> str:
+    return (
+        f"{product.name}: the sheet has no figure for handle, print-free or full cure, so a "
+        "piece would never leave its spot; add one from the sheet."
+    )
+
+
+def _stopped_pieces(studio: Studio) -> tuple[int, list[str]]:
+    """How many pieces lack figures of their products, and the sentences about them."""
+    # Only a maker who looks at the set-up asks this; the window opens without it.
+    from studio_planner.planning.problem import missing_figures  # noqa: PLC0415
+
+    faults = [missing_figures(studio, piece) for piece in studio.pieces]
+    words = [row.reason for rows in faults for row in rows]
+    return sum(1 for rows in faults if rows), words
+
+
+def _piece(studio: Studio) -> SetUpStep:
+    if not studio.pieces:
+        lacking = "There is no piece yet: add one with its stack of coats."
+        return SetUpStep(need=Need.PIECE, there="", lacking=(lacking,))
+    return SetUpStep(need=Need.PIECE, there=_counted(len(studio.pieces), "piece"))
+
+
+def _order(studio: Studio) -> SetUpStep:
+    if not studio.orders:
+        lacking = "Nothing is promised yet: a plan then only ends early."
+        return SetUpStep(need=Need.ORDER, there="", lacking=(lacking,))
+    return SetUpStep(need=Need.ORDER, there=_counted(len(studio.orders), "order"))
+
+
+def _counted(count: int, noun: str) -> str:
+    return f"1 {noun}" if count == 1 else f"{count} {noun}s"
+
+
+def _named(names: Iterable[str]) -> str:
+    every: Sequence[str] = list(names)
+    if len(every) <= _MOST_NAMED + 1:
+        return ", ".join(every)
+    return f"{', '.join(every[:_MOST_NAMED])} and {len(every) - _MOST_NAMED} more"
