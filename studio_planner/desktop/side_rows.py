@@ -16,7 +16,7 @@ from studio_planner.services.step_words import packing_words
 if TYPE_CHECKING:
     from datetime import datetime
 
-    from studio_planner.craft.plans import Plan
+    from studio_planner.craft.plans import Outcome, Plan
     from studio_planner.craft.studio import Studio
     from studio_planner.services.desk import DeskView
     from studio_planner.services.hands_items import HandsItem
@@ -208,15 +208,15 @@ def _promise_row(studio: Studio, plan: Plan, kept: PromiseKept) -> PromiseRow:
         dates=f"{leaving}, the day it is due"
         if same
         else f"{leaving}, due {words.day_name(due, wall)}",
-        standing=_standing(studio, kept),
+        standing=standing_of(studio, outcome),
         word=words.promise_word(outcome, studio.settings),
         why=_why(kept, studio),
         sure=sure_words(outcome, plan),
     )
 
 
-def _standing(studio: Studio, kept: PromiseKept) -> Standing:
-    outcome = kept.outcome
+def standing_of(studio: Studio, outcome: Outcome | None) -> Standing:
+    """How a promise stands by what the plan means for it."""
     if outcome is None or outcome.late_hours is None or outcome.spare_hours is None:
         return Standing.OPEN
     if outcome.late_hours > 0:

@@ -30,6 +30,7 @@ class Theme:
 
     look: Look
     paper: str
+    field: str
     panel: str
     night: str
     rule: str
@@ -65,7 +66,7 @@ class Theme:
         role = QPalette.ColorRole
         roles = {
             role.Window: "paper",
-            role.Base: "paper",
+            role.Base: "field",
             role.AlternateBase: "panel",
             role.Button: "panel",
             role.ToolTipBase: "panel",
@@ -94,6 +95,7 @@ class Theme:
 LIGHT = Theme(
     look=Look.LIGHT,
     paper="#fbf8f2",
+    field="#fffdf9",
     panel="#f4efe5",
     night="#e9e5dc",
     rule="#cfc8ba",
@@ -118,6 +120,7 @@ LIGHT = Theme(
 DARK = Theme(
     look=Look.DARK,
     paper="#1c1b1a",
+    field="#3a3733",
     panel="#272523",
     night="#121110",
     rule="#4a4641",

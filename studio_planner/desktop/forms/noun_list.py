@@ -94,6 +94,9 @@ class NounList(QWidget):
         palette = self._empty.palette()
         palette.setColor(palette.ColorRole.WindowText, theme.colour("quiet"))
         self._empty.setPalette(palette)
+        ground = theme.palette
+        ground.setColor(ground.ColorRole.Base, theme.colour("paper"))
+        self.list.setPalette(ground)
 
     def show_things(self, things: Sequence[tuple[str, str, str]]) -> None:
         """Show things as (key, name, a quiet line); the chosen one stays so if it is there."""

@@ -1,0 +1,1 @@
+"""The parts of the page of orders: the answer to the customer, and the order as entered."""

@@ -1,0 +1,104 @@
+"""The fields of an order that only an order has: its pieces, and the courier's days."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Any
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QCheckBox, QGridLayout, QListWidget, QListWidgetItem, QWidget
+from typing_extensions import override
+
+from studio_planner.desktop.forms.fields import Field
+from studio_planner.desktop.tongue import translate
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+
+    from studio_planner.desktop.canvas import Canvas
+
+_KEY = Qt.ItemDataRole.UserRole
+_MOST_ROWS = 6
+_IN_A_ROW = 4
+
+
+class PiecesField(Field):
+    """Pieces to tick: those of the order, and those that nobody was promised."""
+
+    def __init__(self, canvas: Canvas, label: str, parent: QWidget | None = None) -> None:
+        """Start without pieces."""
+        super().__init__(canvas, label, parent)
+        self.editor = QListWidget(self)
+        self.editor.itemChanged.connect(lambda _item: self.edited.emit())
+        self.hold(self.editor)
+
+    def offer(self, pieces: Sequence[tuple[str, str]]) -> None:
+        """Offer pieces as (key, name)."""
+        self.editor.blockSignals(True)  # noqa: FBT003 - Qt's own
+        self.editor.clear()
+        for key, name in pieces:
+            item = QListWidgetItem(name)
+            item.setData(_KEY, key)
+            item.setFlags(item.flags() | Qt.ItemFlag.ItemIsUserCheckable)
+            item.setCheckState(Qt.CheckState.Unchecked)
+            self.editor.addItem(item)
+        self.editor.blockSignals(False)  # noqa: FBT003 - Qt's own
+        rows = min(max(len(pieces), 2), _MOST_ROWS)
+        self.editor.setFixedHeight(round(rows * (self.canvas.fonts.plain_height + 8.0)) + 6)
+
+    @override
+    def value(self) -> tuple[str, ...]:
+        items = [self.editor.item(row) for row in range(self.editor.count())]
+        ticked = (item for item in items if item.checkState() is Qt.CheckState.Checked)
+        return tuple(str(item.data(_KEY)) for item in ticked)
+
+    @override
+    def show_value(self, value: tuple[str, ...]) -> None:
+        self.say_right()
+        self.editor.blockSignals(True)  # noqa: FBT003 - Qt's own
+        for row in range(self.editor.count()):
+            item = self.editor.item(row)
+            ticked = item.data(_KEY) in value
+            item.setCheckState(Qt.CheckState.Checked if ticked else Qt.CheckState.Unchecked)
+        self.editor.blockSignals(False)  # noqa: FBT003 - Qt's own
+
+
+class DaysField(Field):
+    """Days of the week to tick, 0 for Monday."""
+
+    def __init__(self, canvas: Canvas, label: str, parent: QWidget | None = None) -> None:
+        """Start without a day."""
+        super().__init__(canvas, label, parent)
+        holder = QWidget(self)
+        layout = QGridLayout(holder)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.setHorizontalSpacing(14)
+        self.boxes = [QCheckBox(name, holder) for name in _day_names()]
+        for day, box in enumerate(self.boxes):
+            box.setAccessibleName(f"{label}: {box.text()}")
+            box.clicked.connect(lambda _checked: self.edited.emit())
+            layout.addWidget(box, day // _IN_A_ROW, day % _IN_A_ROW)
+        layout.setColumnStretch(_IN_A_ROW, 1)
+        self.hold(holder)
+        self.setFocusProxy(self.boxes[0])
+
+    @override
+    def value(self) -> frozenset[int]:
+        return frozenset(day for day, box in enumerate(self.boxes) if box.isChecked())
+
+    @override
+    def show_value(self, value: Any) -> None:
+        self.say_right()
+        for day, box in enumerate(self.boxes):
+            box.setChecked(day in value)
+
+
+def _day_names() -> tuple[str, ...]:
+    return (
+        translate("days", "Mon"),
+        translate("days", "Tue"),
+        translate("days", "Wed"),
+        translate("days", "Thu"),
+        translate("days", "Fri"),
+        translate("days", "Sat"),
+        translate("days", "Sun"),
+    )

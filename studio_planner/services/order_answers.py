@@ -1,0 +1,124 @@
+"""What can be said to a customer: when an order can leave, likely and for sure, and why."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.orders import Gate
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable
+
+    from studio_planner.craft.orders import Order
+    from studio_planner.craft.pieces import Piece
+    from studio_planner.craft.plans import Change, Outcome, Plan
+    from studio_planner.craft.studio import Studio
+
+_LOOKED_AHEAD = timedelta(days=30)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class GateTime:
+    """When a piece may pass a gate, likely and for sure; None: not in the time looked at."""
+
+    gate: Gate
+    likely: datetime | None
+    safe: datetime | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PieceAnswer:
+    """A piece of an order and its gates; `reason` says why it is not planned, else empty."""
+
+    piece: Piece
+    gates: tuple[GateTime, ...]
+    reason: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class OrderAnswer:
+    """An order: when it is due, when it leaves, likely and for sure, and what was tried.
+
+    `safe` is what the plan reckons with, `likely` when it leaves if every coat cures as it
+    most likely does and somebody packs it then. Both are None where a piece is not planned.
+    """
+
+    order: Order
+    due: datetime
+    likely: datetime | None
+    safe: datetime | None
+    outcome: Outcome | None
+    pieces: tuple[PieceAnswer, ...]
+
+    @property
+    def reason(self) -> str:
+        """What binds a late order; empty where the promise is kept."""
+        return self.outcome.reason if self.outcome else ""
+
+    @property
+    def changes(self) -> tuple[Change, ...]:
+        """The changes that were tried for it, those that keep the promise first."""
+        tried = self.outcome.changes if self.outcome else ()
+        return tuple(sorted(tried, key=lambda change: not change.keeps_promise))
+
+
+def answer_for(studio: Studio, plan: Plan | None, key: str) -> OrderAnswer:
+    """Answer for the order of that key; KeyError when there is none."""
+    order = next((order for order in studio.orders if order.key == key), None)
+    if order is None:
+        raise KeyError(key)
+    outcome = next((o for o in plan.outcomes if o.order == key), None) if plan else None
+    pieces = tuple(_piece_answer(studio, plan, piece) for piece in order.pieces)
+    safe = outcome.leaves if outcome else None
+    return OrderAnswer(
+        order=order,
+        due=order.due(studio.time_zone),
+        likely=None if safe is None else _likely(studio, order, pieces, safe),
+        safe=safe,
+        outcome=outcome,
+        pieces=pieces,
+    )
+
+
+def _piece_answer(studio: Studio, plan: Plan | None, key: str) -> PieceAnswer:
+    ready = {row.stage: row for row in plan.ready if row.piece == key} if plan else {}
+    unplanned = plan.unplanned if plan else ()
+    return PieceAnswer(
+        piece=studio.piece(key),
+        gates=tuple(
+            GateTime(
+                gate=gate,
+                likely=ready[gate.stage].likely if gate.stage in ready else None,
+                safe=ready[gate.stage].safe if gate.stage in ready else None,
+            )
+            for gate in Gate
+        ),
+        reason=next((row.reason for row in unplanned if row.piece == key), ""),
+    )
+
+
+def _likely(
+    studio: Studio, order: Order, pieces: Iterable[PieceAnswer], safe: datetime
+) -> datetime | None:
+    """When it likely leaves: never later than for sure, which counts on every margin."""
+    ready = [gate.likely for row in pieces for gate in row.gates if gate.gate is order.gate]
+    known = [when for when in ready if when is not None]
+    if len(known) < len(ready) or not known:
+        return None
+    packed = _packed(studio, max(known), timedelta(minutes=order.packing_minutes * len(known)))
+    return None if packed is None else min(order.leaves(studio.time_zone, packed), safe)
+
+
+def _packed(studio: Studio, ready: datetime, work: timedelta) -> datetime | None:
+    """The first instant at which somebody can have worked so long since then."""
+    ends = []
+    for person in studio.people:
+        left = work
+        for start, end in person.working(studio.time_zone, ready, ready + _LOOKED_AHEAD):
+            if end - start >= left:
+                ends.append(start + left)
+                break
+            left -= end - start
+    return min(ends, default=None)
