@@ -12,11 +12,12 @@ from hypothesis import HealthCheck, given, settings
 
 from studio_planner.craft.errors import NoPlanPossible
 from studio_planner.craft.pieces import Joint
-from studio_planner.craft.plans import StepKind, Trust
+from studio_planner.craft.plans import Goal, StepKind, Trust
 from studio_planner.planning.checker import check_plan
 from studio_planner.planning.quick import quick_plan
 from studio_planner.science.stages import Stage
-from tests.planning.benchmark_studios import START, make_studio
+from tests.planning.benchmark_studios import START, benchmark_studio, make_studio
+from tests.planning.earliest_promise_first import earliest_promise_first
 from tests.planning.studios import Situation, studios
 
 if TYPE_CHECKING:
@@ -50,6 +51,14 @@ def test_realistic_studios_are_planned_whole(pieces: int, coats: int, weeks: int
     assert not plan.unplanned
     assert len(plan.coats) == pieces * coats
     assert not check_plan(studio, plan).broken
+
+
+def test_a_late_order_is_moved_on_until_another_is_in_front() -> None:
+    # By dates alone one order is late, and moving it forward by as much changes no order.
+    studio = benchmark_studio("X", 4)
+    plan = quick_plan(studio, START)
+    late = sum(goal.value for goal in plan.goals if goal.goal is Goal.LATENESS)
+    assert late < earliest_promise_first(studio, START).late
 
 
 def test_the_same_studio_gets_the_same_plan() -> None:

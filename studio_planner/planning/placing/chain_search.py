@@ -15,7 +15,7 @@ from studio_planner.planning.placing.chain_times import (
     PlacedJoint,
     standing,
 )
-from studio_planner.planning.placing.feasible_starts import FeasibleStarts
+from studio_planner.planning.placing.feasible_starts import FeasibleStarts, Look
 from studio_planner.planning.placing.pins import UNPINNED
 from studio_planner.planning.spans import (
     GRID,
@@ -30,6 +30,8 @@ if TYPE_CHECKING:
     from studio_planner.planning.placing.chain_times import Allow, Ground, Means
     from studio_planner.planning.placing.pins import Pins
     from studio_planner.planning.problem import Chain
+
+__all__ = ["ChainSearch", "Dead", "Look"]
 
 _ENDS_TRIED = 30
 _STRETCHES_ENTERED = 5
@@ -48,18 +50,6 @@ class Dead:
     ranges: tuple[tuple[int, int], ...]
     each_alone: bool = False
     """Every coat has starts of its own, but no choice of them serves all joints."""
-
-
-@dataclass(frozen=True, slots=True)
-class Look:
-    """How closely a search looks.
-
-    `most` bounds the stretches of each coat; shorter times on a spot than `gap` seconds are
-    passed over.
-    """
-
-    most: int
-    gap: int = 0
 
 
 class ChainSearch:

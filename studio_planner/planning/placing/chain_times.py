@@ -9,17 +9,24 @@ from studio_planner.craft.pieces import Joint
 from studio_planner.craft.plans import Trust
 from studio_planner.planning.clocks.stage_times import ALWAYS
 from studio_planner.planning.placing.coat_times import CoatTimes
+from studio_planner.planning.placing.means import Ground, Means, standing
 from studio_planner.science.stages import Edge, Stage
 
 if TYPE_CHECKING:
     from collections.abc import Mapping, Sequence
 
     from studio_planner.craft.pieces import Coat
-    from studio_planner.planning.clocks.air_times import AirTimes
-    from studio_planner.planning.clocks.edges import Edges
-    from studio_planner.planning.placing.workshop import Workshop
     from studio_planner.planning.problem import Chain, Task
 
+__all__ = [
+    "Allow",
+    "ChainTimes",
+    "Ground",
+    "Means",
+    "PlacedJoint",
+    "narrow_windows",
+    "standing",
+]
 
 _NO_SANDINGS: Mapping[int, tuple[int, int]] = {}
 
@@ -41,34 +48,6 @@ class PlacedJoint:
     opens: int | None = None
     closes: int | None = None
     sand: tuple[int, int] | None = None
-
-
-@dataclass(frozen=True, slots=True)
-class Ground:
-    """Where a coat is put on: spots of one place, one for each of its chain's pieces."""
-
-    place: str
-    spots: tuple[str, ...]
-
-
-def standing(chain: Chain, ground: Ground) -> tuple[Ground, ...]:
-    """The grounds of a chain whose coats are all put on at the same one."""
-    return (ground,) * len(chain.tasks)
-
-
-@dataclass(frozen=True, slots=True)
-class Means:
-    """What a search works with."""
-
-    shop: Workshop
-    edges: Edges
-    air: AirTimes
-    place_of_spot: dict[str, str]
-    now: int
-    until: int
-    end: int
-    sand_seconds: int
-    tape_seconds: int
 
 
 def narrow_windows(coat: Coat) -> list[tuple[Stage, Stage]]:

@@ -12,7 +12,7 @@ if TYPE_CHECKING:
 
     from studio_planner.planning.clocks.stage_times import NotBefore
     from studio_planner.planning.clocks.window_times import WindowTimes
-    from studio_planner.planning.placing.chain_times import Ground, Means
+    from studio_planner.planning.placing.means import Ground, Means
     from studio_planner.planning.problem import Chain
 
 

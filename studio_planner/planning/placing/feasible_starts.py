@@ -6,6 +6,7 @@ earlier), so the feasible starts of each coat are a few stretches.
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.pieces import CoatKind
@@ -23,7 +24,6 @@ from studio_planner.planning.spans import (
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
-    from studio_planner.planning.placing.chain_search import Look
     from studio_planner.planning.placing.chain_times import ChainTimes, Ground, Means
     from studio_planner.planning.placing.pins import Pins
     from studio_planner.planning.problem import Chain, Task
@@ -31,6 +31,18 @@ if TYPE_CHECKING:
 
 _RANGES = 3
 """For how many stretches of a coat the full number of starts is looked at."""
+
+
+@dataclass(frozen=True, slots=True)
+class Look:
+    """How closely a search looks.
+
+    `most` bounds the stretches of each coat; shorter times on a spot than `gap` seconds are
+    passed over.
+    """
+
+    most: int
+    gap: int = 0
 
 
 class FeasibleStarts:

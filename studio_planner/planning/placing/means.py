@@ -1,0 +1,40 @@
+"""What a search works with, and the grounds that coats are put on at."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from studio_planner.planning.clocks.air_times import AirTimes
+    from studio_planner.planning.clocks.edges import Edges
+    from studio_planner.planning.placing.workshop import Workshop
+    from studio_planner.planning.problem import Chain
+
+
+@dataclass(frozen=True, slots=True)
+class Ground:
+    """Where a coat is put on: spots of one place, one for each of its chain's pieces."""
+
+    place: str
+    spots: tuple[str, ...]
+
+
+def standing(chain: Chain, ground: Ground) -> tuple[Ground, ...]:
+    """The grounds of a chain whose coats are all put on at the same one."""
+    return (ground,) * len(chain.tasks)
+
+
+@dataclass(frozen=True, slots=True)
+class Means:
+    """What a search works with."""
+
+    shop: Workshop
+    edges: Edges
+    air: AirTimes
+    place_of_spot: dict[str, str]
+    now: int
+    until: int
+    end: int
+    sand_seconds: int
+    tape_seconds: int
