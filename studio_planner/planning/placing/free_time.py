@@ -63,6 +63,15 @@ class FreeTime:
                 index += 1
         return found
 
+    def earliest(self, after: int, length: int) -> int | None:
+        """The earliest grid start from `after` on from which all is free for `length`."""
+        starts, ends = self._starts, self._ends
+        for index in range(bisect_left(ends, after + length), len(starts)):
+            low = -(-max(starts[index], after) // GRID) * GRID
+            if low + length <= ends[index]:
+                return low
+        return None
+
     @property
     def last_start(self) -> int | None:
         """Where the last free span starts; None when nothing is free."""

@@ -86,16 +86,8 @@ class Workshop:
 
     def earliest(self, after: int, length: int) -> int | None:
         """The earliest grid start from `after` on at which somebody is free for `length`."""
-        best: int | None = None
-        for free in self.hands.values():
-            for start, end in free.from_(after):
-                low = grid_up(max(start, after))
-                if best is not None and low >= best:
-                    break
-                if low + length <= end:
-                    best = low
-                    break
-        return best
+        found = (free.earliest(after, length) for free in self.hands.values())
+        return min((start for start in found if start is not None), default=None)
 
     def earliest_sanding(self, after: int, length: int) -> int | None:
         """The earliest start of sanding from `after` on, with hands and no wet work about."""
