@@ -154,14 +154,17 @@ class Placer:
     ) -> Placement | Stuck:
         """Try one ground; look at few stretches and long gaps first, then at all."""
         solved: Dead | tuple[list[int], list[PlacedJoint]] | None = None
+        seen_all = False
         for look in (Look(_FEW, gap), Look(3 * _FEW, gap), Look(_MANY)):
+            if seen_all and look.gap == gap:
+                # Nothing was left out at the last look: this one would find no more.
+                continue
             search = ChainSearch(self.means, chain, ground, allow, look)
             solved = search.solve()
             if not isinstance(solved, Dead):
                 placement = self.finisher.finished(_laid(chain, ground, *solved))
                 return placement or Stuck(chain, ground, None, cured=False)
-            if not search.truncated and not gap:
-                break
+            seen_all = not search.truncated
         return Stuck(chain, ground, solved if isinstance(solved, Dead) else None)
 
     def grounds(self, chain: Chain) -> list[list[Ground]]:
