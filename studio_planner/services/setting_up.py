@@ -239,7 +239,7 @@ def _no_handle(product: Product) -> str:
 def _stopped_pieces(studio: Studio) -> tuple[int, list[str]]:
     """How many pieces lack figures of their products, and the sentences about them."""
     # Only a maker who looks at the set-up asks this; the window opens without it.
-    from studio_planner.planning.problem import missing_figures  # noqa: PLC0415
+    from studio_planner.planning.missing_figures import missing_figures  # noqa: PLC0415
 
     faults = [missing_figures(studio, piece) for piece in studio.pieces]
     words = [row.reason for rows in faults for row in rows]

@@ -147,7 +147,7 @@ def test_every_second_saturday_counts_from_its_date() -> None:
 def test_hours_on_no_day_are_refused_at_their_field() -> None:
     with pytest.raises(InvalidEntry) as refused:
         hours_of(WeekRule(days=frozenset(), start=time(9), end=time(13)))
-    assert refused.value.broken[0].field == "rule"
+    assert [rule.field for rule in refused.value.broken] == ["days"]
 
 
 def test_an_absence_is_of_one_person() -> None:

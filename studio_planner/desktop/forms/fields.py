@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from datetime import date, time
-from typing import TYPE_CHECKING, Any, Protocol
+from typing import TYPE_CHECKING, Any, Protocol, runtime_checkable
 
 from PySide6.QtCore import QDate, Qt, QTime, Signal
 from PySide6.QtWidgets import (
@@ -103,8 +103,13 @@ class Field(QWidget):
     def in_hand(self) -> bool:
         """Whether the maker is in the middle of typing into it."""
         editor = self.focusProxy()
-        typed = editor.isModified() if isinstance(editor, QLineEdit) else True
-        return editor is not None and editor.hasFocus() and typed
+        if editor is None or not editor.hasFocus():
+            return False
+        return editor.isModified() if isinstance(editor, QLineEdit) else self._unfinished()
+
+    def _unfinished(self) -> bool:
+        """Whether an editor that has the focus holds something that was not told yet."""
+        return False
 
     @property
     def wrong(self) -> str:
@@ -169,6 +174,10 @@ class NoteField(Field):
         self.editor.setFixedHeight(72)
         self.editor.left.connect(self._finished)
         self.hold(self.editor)
+
+    @override
+    def _unfinished(self) -> bool:
+        return self.editor.toPlainText() != self._shown
 
     def _finished(self) -> None:
         if self.editor.toPlainText() != self._shown:
@@ -339,6 +348,10 @@ class TimeField(Field):
         twelve = units.clock is ClockForm.HOURS_12
         self.editor.setDisplayFormat("h:mm AP" if twelve else "HH:mm")
 
+    @override
+    def _unfinished(self) -> bool:
+        return self.value() != self._shown
+
     def _finished(self) -> None:
         if self.value() != self._shown:
             self._shown = self.value()
@@ -374,6 +387,10 @@ class DateField(Field):
         """Begin the calendar's weeks on the day that the studio's begin on."""
         self.editor.calendarWidget().setFirstDayOfWeek(Qt.DayOfWeek(units.week_starts + 1))
 
+    @override
+    def _unfinished(self) -> bool:
+        return self.value() != self._shown
+
     def _finished(self) -> None:
         if self.value() != self._shown:
             self._shown = self.value()
@@ -391,6 +408,7 @@ class DateField(Field):
         self.editor.setDate(QDate(value.year, value.month, value.day))
 
 
+@runtime_checkable
 class InUnits(Protocol):
     """A field that follows the studio's units."""
 

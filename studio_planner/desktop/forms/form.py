@@ -8,7 +8,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QLabel, QVBoxLayout, QWidget
 
 from studio_planner.craft.errors import InvalidEntry, StudioError
-from studio_planner.desktop.forms.fields import DateField, NumberField, TimeField
+from studio_planner.desktop.forms.fields import InUnits
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Mapping
@@ -70,7 +70,7 @@ class Form(QWidget):
             return
         self._rest.hide()
         for name, field in self.fields.items():
-            if isinstance(field, NumberField | TimeField | DateField):
+            if isinstance(field, InUnits):
                 field.set_units(units)
             if name in values and (fresh or not field.in_hand):
                 field.show_value(values[name])

@@ -10,6 +10,7 @@ from dataclasses import dataclass, replace
 from datetime import time, timedelta
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.errors import Rulebook
 from studio_planner.craft.hands import WorkHours
 
 if TYPE_CHECKING:
@@ -19,6 +20,7 @@ if TYPE_CHECKING:
 DAY_MINUTES = 24 * 60
 WEEKDAYS = ("MO", "TU", "WE", "TH", "FR", "SA", "SU")
 _PARTS = {"FREQ", "BYDAY", "INTERVAL", "WKST"}
+_MOST_WEEKS = 52
 _WEEK_BEGINS = "MO"  # RFC 5545: the default, from which weeks are counted
 
 
@@ -76,6 +78,11 @@ def week_rule(hours: WorkHours) -> WeekRule | None:
 
 def hours_of(rule: WeekRule) -> WorkHours:
     """Working hours by days and weeks; InvalidEntry when there is no day or no stretch."""
+    rules = Rulebook("working hours")
+    rules.require(bool(rule.days), "days", "tick at least one day.")
+    rules.between(rule.every, 1, _MOST_WEEKS, "every")
+    rules.require(rule.every == 1 or rule.first is not None, "first", "give the first date.")
+    rules.close()
     days = ",".join(WEEKDAYS[day] for day in sorted(rule.days))
     parts = ["FREQ=WEEKLY"]
     parts += [f"INTERVAL={rule.every}"] if rule.every > 1 else []
