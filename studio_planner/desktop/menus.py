@@ -15,6 +15,7 @@ if TYPE_CHECKING:
 
     from studio_planner.desktop.canvas import Canvas
     from studio_planner.desktop.desk_changes import DeskChanges
+    from studio_planner.desktop.other_windows import OtherWindows
     from studio_planner.desktop.timeline import Timeline
 
 _Key = QKeySequence.StandardKey
@@ -25,6 +26,7 @@ class Verbs(Protocol):
 
     canvas: Canvas
     changes: DeskChanges
+    others: OtherWindows
 
     @property
     def timeline(self) -> Timeline:
@@ -57,10 +59,6 @@ class Verbs(Protocol):
 
     def stop_planning(self) -> None:
         """Stop planning."""
-        ...
-
-    def show_legend(self) -> None:
-        """Say what the signs mean."""
         ...
 
     def choose_look(self, look: Look) -> None:
@@ -105,7 +103,9 @@ def build_menus(window: Verbs) -> dict[str, QAction]:
     add(look, "week", "The coming &week", "Ctrl+0", canvas.show_week)
     add(look, "whole", "The &whole plan", "Ctrl+9", canvas.show_plan)
     look.addSeparator()
-    add(look, "legend", "L&egend", _Key.HelpContents, window.show_legend)
+    add(look, "bench", "&Bench", "F11", window.others.show_bench)
+    look.addSeparator()
+    add(look, "legend", "L&egend", _Key.HelpContents, window.others.show_legend)
     look.addSeparator()
     add(look, "light", "&Light", None, lambda: window.choose_look(Look.LIGHT))
     add(look, "dark", "&Dark", None, lambda: window.choose_look(Look.DARK))

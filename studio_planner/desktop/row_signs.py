@@ -15,19 +15,21 @@ if TYPE_CHECKING:
 
 def draw_cup(painter: QPainter, theme: Theme, rect: QRectF, level: float) -> None:
     """Draw a cup, filled as far as there is time left: 1 full, 0 empty."""
-    slope = 2.5
+    slope = max(2.5, 0.13 * rect.width())
     top = rect.bottom() - rect.height() * level
     inset = slope * (1.0 - level)
     shape = [
-        QPointF(rect.left() + slope - inset, top),
-        QPointF(rect.right() - slope + inset, top),
+        QPointF(rect.left() + inset, top),
+        QPointF(rect.right() - inset, top),
         QPointF(rect.right() - slope, rect.bottom()),
         QPointF(rect.left() + slope, rect.bottom()),
     ]
     painter.setPen(Qt.PenStyle.NoPen)
     painter.setBrush(theme.film_colour(0.25))
     painter.drawPolygon(QPolygonF(shape))
-    painter.setPen(QPen(theme.colour("ink"), 1.4))
+    rim = QPen(theme.colour("ink"), max(1.4, 0.025 * rect.width()))
+    rim.setJoinStyle(Qt.PenJoinStyle.RoundJoin)
+    painter.setPen(rim)
     outline = [rect.topLeft(), shape[3], shape[2], rect.topRight()]
     painter.drawPolyline(QPolygonF(outline))
 

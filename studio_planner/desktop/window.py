@@ -17,6 +17,7 @@ from studio_planner.desktop.fonts import fonts_from
 from studio_planner.desktop.measures import LEAST_HEIGHT, LEAST_WIDTH
 from studio_planner.desktop.menus import build_menus
 from studio_planner.desktop.notice_line import NoticeLine
+from studio_planner.desktop.other_windows import OtherWindows
 from studio_planner.desktop.pages.page_stack import PLAN, SET_UP, STUDIO, PageStack
 from studio_planner.desktop.theme import Look, theme_for
 from studio_planner.desktop.title_bar import TitleBar
@@ -29,7 +30,6 @@ if TYPE_CHECKING:
 
     from studio_planner.desktop.desk_parts import DeskParts
     from studio_planner.desktop.dialogs import Dialogs
-    from studio_planner.desktop.legend import Legend
     from studio_planner.desktop.planning_process import PlanningProcess
     from studio_planner.desktop.timeline import Timeline
     from studio_planner.services.desk import DeskSession, DeskView
@@ -67,6 +67,7 @@ class DeskWindow(QMainWindow):
         self.canvas = Canvas(theme_for(look), fonts_from(QApplication.font()), clock.now())
         self.title_bar = TitleBar(self.canvas, self)
         self.notice = NoticeLine(self.canvas, self)
+        self.others = OtherWindows(self)
         self.pages = PageStack(self, self.title_bar.page_bar, self)
         self._lay_out()
         self.verbs = build_menus(self)
@@ -247,18 +248,6 @@ class DeskWindow(QMainWindow):
             return False
         self._show_view(session.view)
         return True
-
-    @cached_property
-    def legend(self) -> Legend:
-        """What the signs mean."""
-        from studio_planner.desktop.legend import Legend  # noqa: PLC0415
-
-        return Legend(self.canvas, self)
-
-    def show_legend(self) -> None:
-        """Show what the signs mean, beside the desk."""
-        self.legend.show()
-        self.legend.raise_()
 
     def choose_look(self, look: Look) -> None:
         """Change between light and dark because the maker wants it."""

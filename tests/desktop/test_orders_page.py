@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import TYPE_CHECKING
 
 import pytest
@@ -46,6 +47,10 @@ def type_into(page: OrdersPage, name: str, text: str) -> None:
     field.editor.selectAll()
     QTest.keyClicks(field.editor, text)
     QTest.keyClick(field.editor, Qt.Key.Key_Return)
+
+
+def _says(page: OrdersPage, words: str) -> bool:
+    return words in page.answer.spoken
 
 
 def free_one(desk: DeskWindow) -> None:
@@ -116,7 +121,7 @@ def test_the_answer_names_dates_gates_and_the_reason(
     )
     page.choose(late.order)
     for words in ("Leaves for sure", "Why it is late", "Pack", "Full cure", "late"):
-        qtbot.waitUntil(lambda words=words: words in page.answer.spoken)
+        qtbot.waitUntil(partial(_says, page, words))
 
 
 def test_the_sentence_for_the_customer_can_be_copied(

@@ -172,13 +172,13 @@ def test_the_side_leaves_no_room_that_one_more_row_would_fill(
 def test_the_legend_draws_every_sign_unlike_the_others(desk: DeskWindow, look: Look) -> None:
     desk.set_look(look)
     desk.verbs["legend"].trigger()
-    assert desk.legend.isVisible()
-    signs = desk.legend.findChildren(Sign)
+    assert desk.others.legend.isVisible()
+    signs = desk.others.legend.findChildren(Sign)
     bare = Sign(desk.canvas, lambda _painter, _theme: None)
     pictures = [sign.grab().toImage() for sign in (*signs, bare)]
     assert len(pictures) == len(SIGNS) + 1
     assert all(a != b for i, a in enumerate(pictures) for b in pictures[:i])
-    desk.legend.close()
+    desk.others.legend.close()
     assert desk.isVisible()
 
 

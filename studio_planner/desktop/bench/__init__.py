@@ -1,0 +1,1 @@
+"""The bench view: the whole screen for the next thing to do, readable from three metres."""

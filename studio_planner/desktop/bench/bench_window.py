@@ -1,0 +1,333 @@
+"""The bench view: one task, one number, one target that a knuckle can hit."""
+
+from __future__ import annotations
+
+from datetime import timedelta
+from math import ceil
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QRectF, QSize, Qt, QTimer
+from PySide6.QtGui import QFont, QKeySequence, QPainter, QShortcut
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+from typing_extensions import override
+
+from studio_planner.desktop import words
+from studio_planner.desktop.bench import bench_words
+from studio_planner.desktop.row_signs import draw_cup
+from studio_planner.desktop.side_rows import CUP_HOURS
+from studio_planner.desktop.tongue import translate
+from studio_planner.services.bench import bench_of
+from studio_planner.services.editing.changes import Change
+from studio_planner.services.editing.pours import mix_of, with_pour
+
+if TYPE_CHECKING:
+    from datetime import datetime
+
+    from PySide6.QtGui import QPaintEvent, QResizeEvent
+
+    from studio_planner.craft.plans import PlannedCoat
+    from studio_planner.desktop.canvas import Canvas
+    from studio_planner.desktop.pages.page import PageDesk
+    from studio_planner.services.bench import Bench, BenchTask
+
+TICK_MILLISECONDS = 5_000
+"""How often the numbers are counted anew; they are whole minutes."""
+
+_SHORTEST = timedelta(minutes=1)
+"""No pour takes less; two taps in the same minute are one minute apart."""
+
+_TARGET_MM = 25.0
+_MM_PER_INCH = 25.4
+_LEAST_TARGET = 96
+_CUP_SHAPE = 0.8
+"""How wide a cup is to its height."""
+
+_SHARES = {"number": 0.2, "verb": 0.075, "about": 0.042, "line": 0.03, "target": 0.045}
+"""How high each kind of line is, in parts of the window's height."""
+
+
+class Cup(QWidget):
+    """A cup as large as there is room, drained as the time runs out."""
+
+    def __init__(self, canvas: Canvas, parent: QWidget) -> None:
+        """Start with an empty cup."""
+        super().__init__(parent)
+        self._canvas = canvas
+        self.level = 0.0
+
+    @override
+    def paintEvent(self, event: QPaintEvent) -> None:
+        high = min(self.width() / _CUP_SHAPE, float(self.height())) * 0.85
+        wide = high * _CUP_SHAPE
+        rect = QRectF(self.width() - wide, (self.height() - high) / 2.0, wide, high)
+        with QPainter(self) as painter:
+            painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+            inside = rect.adjusted(4.0, 4.0, -4.0, -4.0)
+            draw_cup(painter, self._canvas.theme, inside, self.level)
+
+
+class BenchWindow(QWidget):
+    """The whole screen; what is done on it is changed through the desk, and can be undone.
+
+    A pour takes two taps: one when A meets B, one when the last film is spread. The times of
+    both are written down. Every other task is left by a tap for the one after it.
+    """
+
+    def __init__(self, desk: PageDesk, parent: QWidget | None = None) -> None:
+        """Show what the desk's studio needs next."""
+        super().__init__(parent, Qt.WindowType.Window)
+        self._desk = desk
+        self._position = 0
+        self._bench: Bench | None = None
+        self._met: tuple[tuple[PlannedCoat, ...], datetime] | None = None
+        self.setWindowTitle(translate("bench", "Bench - Studio planner"))
+        self.clock = self._label("line")
+        self.verb = self._label("verb")
+        self.about = self._label("about")
+        self.number = self._label("number")
+        self.meaning = self._label("about")
+        self.left = self._label("line")
+        self.cup = Cup(desk.canvas, self)
+        self.lists = [self._label("line") for _ in range(3)]
+        self.target = QPushButton(self)
+        self.target.clicked.connect(self.tap)
+        self.other = QPushButton(self)
+        self.other.clicked.connect(self.go_on)
+        self.leave = QPushButton(translate("bench", "Leave the bench"), self)
+        self.leave.clicked.connect(self.close)
+        self._lay_out()
+        for keys, does in (("Esc", self.close), ("Right", self.go_on), ("Left", self.go_back)):
+            shortcut = QShortcut(QKeySequence(keys), self)
+            shortcut.activated.connect(does)
+        self._tick = QTimer(self)
+        self._tick.setInterval(TICK_MILLISECONDS)
+        self._tick.timeout.connect(self.show_now)
+        desk.canvas.redrawn.connect(self._recolour)
+        desk.changes.changed.connect(self.show_now)
+        self._recolour()
+
+    def _label(self, kind: str) -> QLabel:
+        label = QLabel(self)
+        label.setTextFormat(Qt.TextFormat.PlainText)
+        label.setWordWrap(True)
+        label.setProperty("kind", kind)
+        return label
+
+    def _lay_out(self) -> None:
+        number = QHBoxLayout()
+        number.addWidget(self.number)
+        number.addWidget(self.meaning, 1, Qt.AlignmentFlag.AlignBottom)
+        lists = QHBoxLayout()
+        lists.setSpacing(32)
+        for label in self.lists:
+            label.setAlignment(Qt.AlignmentFlag.AlignTop)
+            lists.addWidget(label, 1)
+        verbs = QHBoxLayout()
+        verbs.setSpacing(16)
+        verbs.addWidget(self.target, 3)
+        verbs.addWidget(self.other, 2)
+        verbs.addWidget(self.leave, 1)
+        task = QVBoxLayout()
+        task.addWidget(self.clock)
+        task.addWidget(self.verb)
+        task.addWidget(self.about)
+        task.addLayout(number)
+        task.addWidget(self.left)
+        head = QHBoxLayout()
+        head.addLayout(task, 3)
+        head.addWidget(self.cup, 1)
+        layout = QVBoxLayout(self)
+        # What stands in it changes while it is shown; the screen is as large as it is.
+        layout.setSizeConstraint(QVBoxLayout.SizeConstraint.SetNoConstraint)
+        layout.setContentsMargins(32, 20, 32, 24)
+        layout.addLayout(head)
+        layout.addStretch(1)
+        layout.addLayout(lists)
+        layout.addStretch(1)
+        layout.addLayout(verbs)
+
+    def begin(self) -> None:
+        """Take the whole screen and show what is next."""
+        self.show_now()
+        self.showFullScreen()
+        self._tick.start()
+        self.target.setFocus()
+
+    # What is shown
+
+    @property
+    def task(self) -> BenchTask | None:
+        """The task that is shown."""
+        tasks = self._bench.tasks if self._bench else ()
+        return tasks[self._position] if self._position < len(tasks) else None
+
+    def show_now(self) -> None:
+        """Ask anew what is next, and count."""
+        session = self._desk.session
+        if session is None:
+            return
+        now, studio = session.now(), session.studio
+        self._bench = bench_of(studio, studio.plan, now)
+        self._position = min(self._position, max(len(self._bench.tasks) - 1, 0))
+        self.clock.setText(words.moment(now, words.wall_of(studio)))
+        self._show_task(now)
+        self._show_lists(now)
+
+    def _show_task(self, now: datetime) -> None:
+        session, task = self._desk.session, self.task
+        if session is None:
+            return
+        studio = session.studio
+        if task is None:
+            self.verb.setText(translate("bench", "Nothing needs hands."))
+            for label in (self.about, self.number, self.meaning, self.left):
+                label.setText("")
+        else:
+            shown = (
+                bench_words.number(task, now)
+                if self._met is None
+                else bench_words.counted_up(self._met[1], now)
+            )
+            self.verb.setText(bench_words.verb(studio, task))
+            self.about.setText(bench_words.about(studio, task))
+            self.number.setText(shown.amount)
+            self.meaning.setText(f"{shown.unit} {shown.meaning}".strip())
+            self.left.setText(bench_words.if_left(task))
+        hours = 0.0 if task is None else (task.counts_to - now) / timedelta(hours=1)
+        self.cup.level = min(max(hours / CUP_HOURS, 0.0), 1.0)
+        self.cup.update()
+        self._offer(task)
+
+    def _offer(self, task: BenchTask | None) -> None:
+        if self._met is not None:
+            said = translate("bench", "All poured: write it down")
+            other = translate("bench", "Not yet: forget the start")
+        elif task is not None and task.pours:
+            said = translate("bench", "A met B: start")
+            other = translate("bench", "Next thing")
+        else:
+            said, other = translate("bench", "Next thing"), translate("bench", "Back")
+        self.target.setText(said)
+        self.other.setText(other)
+        self.target.setEnabled(task is not None)
+        for button in (self.target, self.other, self.leave):
+            button.setAccessibleName(button.text())
+
+    def _show_lists(self, now: datetime) -> None:
+        session, bench = self._desk.session, self._bench
+        if session is None or bench is None:
+            return
+        studio = session.studio
+        for label, title, lines in (
+            (
+                self.lists[0],
+                translate("bench", "Then"),
+                bench_words.next_lines(studio, bench, self._position),
+            ),
+            (
+                self.lists[1],
+                translate("bench", "Windows closing"),
+                bench_words.closing_lines(studio, bench, now),
+            ),
+            (
+                self.lists[2],
+                translate("bench", "Ready"),
+                bench_words.ready_lines(studio, bench),
+            ),
+        ):
+            none = translate("bench", "nothing")
+            label.setText("\n".join([f"{title}:", *(lines or [none])]))
+
+    # Taps
+
+    def tap(self) -> None:
+        """Do what the target says: start a pour, write it down, or go on to the next thing."""
+        session, task = self._desk.session, self.task
+        if session is None or task is None:
+            return
+        if self._met is not None:
+            self._write_down(*self._met)
+        elif task.pours and session.studio.plan is not None:
+            plan = session.studio.plan
+            coat = next(c for c in plan.coats if c.number == task.item.number)
+            self._met = (mix_of(plan, coat), session.now())
+        else:
+            self.go_on()
+        self.show_now()
+
+    def _write_down(self, coats: tuple[PlannedCoat, ...], start: datetime) -> None:
+        session = self._desk.session
+        if session is None:
+            return
+        end = max(session.now(), start + _SHORTEST)
+        name = session.studio.piece(coats[0].piece).name
+        said = translate("bench", "Poured: {piece}").format(piece=name)
+        if self._desk.changes.attempt(
+            Change(said, lambda studio: with_pour(studio, coats, start, end))
+        ):
+            self._met = None
+            self._position = 0
+
+    def go_on(self) -> None:
+        """Show the next thing, from the last one the first; forget a start that was tapped."""
+        if self._met is None:
+            count = len(self._bench.tasks) if self._bench else 0
+            step = 1 if self.other.text() != translate("bench", "Back") else -1
+            self._position = (self._position + step) % max(count, 1)
+        self._met = None
+        self.show_now()
+
+    def go_back(self) -> None:
+        """Show the thing before."""
+        if self._met is None:
+            self._position = max(self._position - 1, 0)
+            self.show_now()
+
+    # Size and colours
+
+    @override
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._fit()
+
+    def _fit(self) -> None:
+        height = min(self.height(), round(self.width() * 0.62))
+        for label in self.findChildren(QLabel):
+            label.setFont(self._sized(_SHARES[label.property("kind")] * height))
+        font = self._sized(_SHARES["target"] * height)
+        for button in (self.target, self.other, self.leave):
+            button.setFont(font)
+            button.setMinimumHeight(self.target_pixels)
+        small = self._sized(_SHARES["line"] * height)
+        self.leave.setFont(small)
+        self.other.setFont(small)
+
+    def _sized(self, pixels: float) -> QFont:
+        font = QFont(self._desk.canvas.fonts.bold)
+        font.setPixelSize(max(round(pixels), 12))
+        return font
+
+    @property
+    def target_pixels(self) -> int:
+        """How high the target is: 25 mm on this screen, as far as it says how large it is."""
+        dots = self.screen().physicalDotsPerInch() / self.screen().devicePixelRatio()
+        wanted = ceil(_TARGET_MM / _MM_PER_INCH * dots)
+        return max(_LEAST_TARGET, min(wanted, self.height() // 4))
+
+    @override
+    def minimumSizeHint(self) -> QSize:
+        return QSize(480, 320)
+
+    def _recolour(self) -> None:
+        theme = self._desk.canvas.theme
+        self.setPalette(theme.palette)
+        self.setAutoFillBackground(True)
+        for label, colour in (
+            (self.number, "now"),
+            (self.meaning, "now"),
+            (self.left, "quiet"),
+            (self.clock, "quiet"),
+        ):
+            palette = theme.palette
+            palette.setColor(palette.ColorRole.WindowText, theme.colour(colour))
+            label.setPalette(palette)
