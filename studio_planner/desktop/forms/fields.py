@@ -346,7 +346,7 @@ class TimeField(Field):
     def set_units(self, units: Units) -> None:
         """Write the time as the studio does."""
         twelve = units.clock is ClockForm.HOURS_12
-        self.editor.setDisplayFormat("h:mm AP" if twelve else "HH:mm")
+        self.editor.setDisplayFormat("h:mm ap" if twelve else "HH:mm")
 
     @override
     def _unfinished(self) -> bool:

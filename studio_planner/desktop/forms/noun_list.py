@@ -87,6 +87,7 @@ class NounList(QWidget):
         layout.addWidget(self._title)
         layout.addWidget(self._empty)
         layout.addWidget(self.list, 1)
+        layout.addStretch(0)  # keeps the words together while there is no list
         layout.addLayout(verbs)
 
     def _recolour(self) -> None:

@@ -135,6 +135,7 @@ class StudioPage(Page):
         if name not in _MAKERS:
             return
         self._bring(name)
+        self.names.names[name].setFocus()
         if thing:
             self.section(name).choose(thing)
 

@@ -5,10 +5,14 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QPainter
 from PySide6.QtWidgets import QLabel, QPushButton, QWidget
+from typing_extensions import override
 
 if TYPE_CHECKING:
     from collections.abc import Callable
+
+    from PySide6.QtGui import QPaintEvent
 
     from studio_planner.desktop.canvas import Canvas
 
@@ -59,3 +63,19 @@ def verb(
     button.setAccessibleName(f"{words}: {about}" if about else words)
     button.clicked.connect(lambda _checked=False: does())
     return button
+
+
+class Rule(QWidget):
+    """A faint line across, between two things."""
+
+    def __init__(self, canvas: Canvas, parent: QWidget) -> None:
+        """Draw in the colours of `canvas`."""
+        super().__init__(parent)
+        self._canvas = canvas
+        self.setFixedHeight(1)
+        canvas.redrawn.connect(self.update)
+
+    @override
+    def paintEvent(self, event: QPaintEvent) -> None:
+        with QPainter(self) as painter:
+            painter.fillRect(self.rect(), self._canvas.theme.colour("faint_rule"))

@@ -1,0 +1,113 @@
+"""The hands of the studio: who there is, and for whoever is chosen when they can work."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtWidgets import QHBoxLayout, QWidget
+from typing_extensions import override
+
+from studio_planner.desktop.forms.noun_list import NounList
+from studio_planner.desktop.pages.page import Page
+from studio_planner.desktop.studio_pages.person_panel import PersonPanel
+from studio_planner.desktop.tongue import translate
+from studio_planner.services.editing.people import (
+    added_person,
+    copied_person,
+    moved_person,
+    person_of,
+    removed_person,
+)
+from studio_planner.services.editing.weeks import painted_week
+
+if TYPE_CHECKING:
+    from studio_planner.craft.hands import Person
+    from studio_planner.desktop.pages.page import PageDesk
+    from studio_planner.services.desk import DeskView
+
+_LIST_WIDTH, _WIDEST = 212, 760
+
+
+class HandsSection(Page):
+    """People at the left, the chosen one beside them."""
+
+    def __init__(self, desk: PageDesk, parent: QWidget | None = None) -> None:
+        """Lie in the window `desk`, of no studio yet."""
+        super().__init__(desk, parent)
+        self._view: DeskView | None = None
+        self.people = NounList(
+            self.canvas,
+            translate("hands", "Hands"),
+            translate("hands", "Nobody is named yet. Add yourself, then paint your hours."),
+            self,
+        )
+        self.people.setFixedWidth(_LIST_WIDTH)
+        self.panel = PersonPanel(desk, self)
+        self.panel.setMaximumWidth(_WIDEST)
+        layout = QHBoxLayout(self)
+        layout.setContentsMargins(20, 12, 16, 12)
+        layout.setSpacing(24)
+        layout.addWidget(self.people)
+        layout.addWidget(self.panel, 10)
+        layout.addStretch(1)
+        self.people.chosen.connect(lambda _key: self._show_chosen())
+        self.people.add_asked.connect(self._add)
+        self.people.copy_asked.connect(self._copy)
+        self.people.remove_asked.connect(self._remove)
+        self.people.move_asked.connect(self._move)
+
+    @override
+    def show_view(self, view: DeskView | None) -> None:
+        self._view = view
+        self.setEnabled(view is not None)
+        people = () if view is None else view.studio.people
+        self.people.show_things([(one.key, one.name, _week_words(one)) for one in people])
+        self._show_chosen()
+
+    @override
+    def choose(self, key: str) -> None:
+        self.people.choose(key)
+
+    @property
+    def _person(self) -> Person | None:
+        if self._view is None:
+            return None
+        return person_of(self._view.studio, self.people.current_key)
+
+    def _show_chosen(self) -> None:
+        person, view = self._person, self._view
+        self.panel.setVisible(person is not None)
+        if person is not None and view is not None:
+            self.panel.show_person(view, person)
+
+    def _add(self) -> None:
+        if self._view is not None:
+            change, key = added_person(self._view.studio)
+            if self.desk.changes.attempt(change):
+                self.people.choose(key)
+                self.panel.name.editor.setFocus()
+                self.panel.name.editor.selectAll()
+
+    def _copy(self) -> None:
+        if self._view is not None and self._person is not None:
+            change, key = copied_person(self._view.studio, self._person)
+            if self.desk.changes.attempt(change):
+                self.people.choose(key)
+
+    def _remove(self) -> None:
+        if self._person is not None:
+            self.desk.changes.attempt(removed_person(self._person))
+
+    def _move(self, key: str, to: int) -> None:
+        person = None if self._view is None else person_of(self._view.studio, key)
+        if person is not None:
+            self.desk.changes.attempt(moved_person(person, to))
+
+
+def _week_words(person: Person) -> str:
+    minutes = sum(block.end - block.start for block in painted_week(person.work))
+    if not minutes:
+        return translate("hands", "no weekly hours") if not person.work else ""
+    hours, left = divmod(minutes, 60)
+    said = f"{hours} h {left} min" if left else f"{hours} h"
+    return translate("hands", "{hours} a week").format(hours=said)
