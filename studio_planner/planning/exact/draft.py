@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from typing import TYPE_CHECKING
 
+from studio_planner.planning.exact.started import StartedModel
 from studio_planner.planning.exact.unknowns import CoatMaker
-from studio_planner.planning.solver import Model
 
 if TYPE_CHECKING:
     from studio_planner.planning.exact.choices import AlikeHands, AlikeSpots
@@ -66,7 +66,7 @@ class Draft:
         """Start with nothing."""
         self.frame = frame
         self.grid = frame.grid
-        self.model = Model()
+        self.model = StartedModel()
         self.maker = CoatMaker(self.model, frame.choices, frame.reaches)
         self.yes = self.maker.yes
         self.goals = Goals()

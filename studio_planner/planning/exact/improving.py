@@ -18,15 +18,17 @@ from studio_planner.planning.exact.freeing import Freeing
 from studio_planner.planning.exact.goals import IN_ORDER, hold_before, quantity_of
 from studio_planner.planning.exact.hints import Hints
 from studio_planner.planning.exact.part import Freedom
+from studio_planner.planning.exact.promised import HOUR
 from studio_planner.planning.exact.standing_plan import pinned, same_place
 from studio_planner.planning.solver import Search, Status
 from studio_planner.planning.worth import by_goal
 
 if TYPE_CHECKING:
-    from collections.abc import Sequence
+    from collections.abc import Callable, Sequence
 
     from studio_planner.planning.exact.best_so_far import BestSoFar
     from studio_planner.planning.exact.draft import Draft
+    from studio_planner.planning.exact.foreseen import Foreseen
     from studio_planner.planning.exact.lanes import Lane
     from studio_planner.planning.exact.part import Standing
     from studio_planner.planning.solver import Answer, Quantity
@@ -38,6 +40,12 @@ frees hands, but takes longer."""
 _FIRST_COATS, _FEWEST_COATS, _MOST_COATS = 22.0, 8.0, 60.0
 _MORE, _LESS = 1.04, 0.9
 """New coats in a freed part: as many as are still solved to the end."""
+
+_FORESIGHT = 0.5
+"""How often another foreseen plan is tried after the first ones; each time less often."""
+
+_ALL = 2.5
+"""How much more a step may cost that frees all lanes near a foreseen plan."""
 
 _DAYS_AROUND = (2.0, 4.0, 8.0, None)
 """How far from where they are freed coats may go; a part with less room is solved sooner."""
@@ -67,6 +75,21 @@ class _Try:
     lanes: frozenset[int]
     draft: Draft
     seed: int
+    hoped: float | None = None
+    """The value of the goal that is hoped for: with it the search ends."""
+
+    @property
+    def everything(self) -> bool:
+        """Whether all lanes are free."""
+        return len(self.lanes) == len(self.standing.lanes)
+
+    @property
+    def enough(self) -> Callable[[Answer], bool] | None:
+        """Tells whether an answer has what is hoped for; None to look on to the end."""
+        hoped = self.hoped
+        if hoped is None:
+            return None
+        return lambda answer: answer.value is not None and answer.value < hoped
 
 
 class Improver:
@@ -76,8 +99,11 @@ class Improver:
     is put into the plan as it stands by then. Only steps of one thread can be repeated.
     """
 
-    def __init__(self, best: BestSoFar, seed: int) -> None:
-        """Start from a plan."""
+    def __init__(self, best: BestSoFar, seed: int, foreseen: Foreseen | None = None) -> None:
+        """Start from a plan; the first steps look for plans near the foreseen ones."""
+        self._foreseen = foreseen
+        self._foresight = _FORESIGHT
+        self._shared = False
         self.steps = 0
         self._best = best
         self._parts = best.parts
@@ -87,22 +113,32 @@ class Improver:
         self._freeing = Freeing(self._random)
 
     def step(self, seconds: float, work: float) -> bool:
-        """Free one part and solve it; tell whether the plan got better."""
+        """Free one part, or all lanes a little, and solve; tell whether the plan got better."""
         with self._best.lock:
             self.steps += 1
-            goal = self._goal()
-            tried = self._freed(goal)
-        answer = None
-        if tried is not None:
-            near = None if goal is Goal.ENDS else _MUCH / 2
-            search = Search(seconds, work, 1, tried.seed, light=True, near=near)
-            answer = tried.draft.model.solve(search)
+            tried = self._opened()
+            goal = self._goal() if tried is None else tried.goal
+            tried = tried or self._freed(goal)
+            # What all share is put into the very plan that stands: others wait that long.
+            now = tried is not None and tried.everything and tried.hoped is None
+            answer = self._solved(tried, seconds, work) if now else None
+        if not now:
+            answer = self._solved(tried, seconds, work)
         with self._best.lock:
             gained = answer is not None and answer.found and self._put_back(tried, answer)
             hope = _TIRED * self._hope[goal]
             self._hope[goal] = _HOPES[goal] if gained else max(_LEAST, hope)
-            self._learn(answer)
+            if tried is not None and not tried.everything:
+                self._learn(answer)
         return gained
+
+    def _solved(self, tried: _Try | None, seconds: float, work: float) -> Answer | None:
+        if tried is None:
+            return None
+        more = 1.0 if tried.hoped is None else _ALL
+        near = None if tried.goal is Goal.ENDS else _MUCH / 2
+        search = Search(more * seconds, more * work, 1, tried.seed, light=True, near=near)
+        return tried.draft.model.solve(search, tried.enough)
 
     def _learn(self, answer: Answer | None) -> None:
         """Free more next time when this part was solved to its end, less when it was not."""
@@ -110,6 +146,44 @@ class Improver:
             proved = answer.status in {Status.PROVED, Status.IMPOSSIBLE}
             change = _MORE if proved else _LESS
             self._coats = min(_MOST_COATS, max(_FEWEST_COATS, change * self._coats))
+
+    def _opened(self) -> _Try | None:
+        """What goes before parts: a plan near one that is foreseen, then mixes shared."""
+        if self._foreseen is None:
+            return None
+        first = self._foreseen.opening or self._random.random() < self._foresight
+        if first and self._best.standing.worth.late:
+            self._foresight *= _TIRED
+            wish = self._foreseen.less_late(self._best.standing, self._random)
+            return None if wish is None else self._near(wish)
+        if self._shared:
+            return None
+        self._shared = True
+        return self._sharing()
+
+    def _near(self, wish: Standing) -> _Try | None:
+        """All lanes near a foreseen plan; each coat gives way a little to share a mix."""
+        standing = self._best.standing
+        lanes = frozenset(range(len(standing.lanes)))
+        draft = self._parts.draft(standing, Freedom(lanes, beside=lanes, all_mixes=True), wish)
+        if draft is None:
+            return None
+        draft.model.aim(_aimed(draft, Goal.LATENESS))
+        draft.model.start_at(Hints(draft).values.values())
+        hoped = (wish.worth.late * HOUR + _NEAR) * (_MUCH // draft.grid.step)
+        return _Try(Goal.LATENESS, standing, lanes, draft, 0, hoped)
+
+    def _sharing(self) -> _Try | None:
+        """All lanes near where they are; each coat gives way a little to share a mix."""
+        standing = self._best.standing
+        lanes = frozenset(range(len(standing.lanes)))
+        if not self._parts.values(standing.lanes):
+            return None
+        draft = self._parts.draft(standing, Freedom(lanes, beside=lanes, all_mixes=True))
+        if draft is None:
+            return None
+        self._aim(draft, standing.lanes, Goal.MIXES)
+        return _Try(Goal.MIXES, standing, lanes, draft, 0)
 
     def _freed(self, goal: Goal) -> _Try | None:
         """A part that may gain in a goal; None when it has no room to."""
@@ -119,9 +193,7 @@ class Improver:
         days = self._random.choice(_DAYS_AROUND)
         seed = self._random.randrange(1 << 30)
         tired = 1.0 - self._hope[goal] / _HOPES[goal]
-        import os
-        base=float(os.environ.get("BASEP","0"))
-        mixes = goal is Goal.MIXES or self._random.random() < max(base, tired * _OTHER_MIXES)
+        mixes = goal is Goal.MIXES or self._random.random() < tired * _OTHER_MIXES
         freedom = Freedom(lanes, days, all_mixes=mixes)
         draft = self._parts.draft(standing, freedom) if lanes else None
         if draft is None:
@@ -131,12 +203,12 @@ class Improver:
 
     def _aim(self, draft: Draft, free: Sequence[Lane], goal: Goal) -> None:
         """Ask for as little of a goal as can be, and no more of those before it."""
-        draft.model.hint(Hints(draft).values.values())
         now = self._parts.values(free)
         aim = Goal.LATENESS if goal is Goal.LEFT_OUT else goal
         if now:
             hold_before(draft, aim, now)
         draft.model.aim(_aimed(draft, aim))
+        draft.model.start_at(Hints(draft).values.values())
 
     def _put_back(self, tried: _Try | None, answer: Answer) -> bool:
         """Put an answer into the plan as it stands now; tell whether it gets better by it."""
@@ -157,7 +229,7 @@ class Improver:
 
     def _overtaken(self, tried: _Try) -> bool:
         """Whether the freed lanes, or mixes they share, were placed anew in the meantime."""
-        if self._best.standing is tried.standing:
+        if self._best.standing is tried.standing or tried.everything:
             return False
         now, then = self._best.standing.lanes, tried.standing.lanes
         if pinned(now, tried.lanes) != pinned(then, tried.lanes):
@@ -182,6 +254,9 @@ class Improver:
 
 
 _MUCH = 10_000_000
+
+_NEAR = 1800
+"""Seconds by which a plan may be later than was foreseen: parts make it better sooner."""
 
 _GUIDES = {
     Goal.SCUFFED: 2000,

@@ -41,15 +41,25 @@ class Standing:
         return [lane.placed for lane in self.lanes if lane.placed is not None]
 
 
+_A_LITTLE = 0.1
+"""Days by which coats give way to share a mix: most can be shared within an evening."""
+
+
 @dataclass(frozen=True, slots=True)
 class Freedom:
     """How a part is freed: lanes by position, days around each start, mixes to be shared."""
 
     lanes: frozenset[int]
     days: float | None = None
+    beside: frozenset[int] = frozenset()
+    """Lanes among them that only give way a little, so that mixes can be shared with others."""
     all_mixes: bool = False
     to_prove: bool = False
     """Whether nothing may be cut off that could be better in any way."""
+
+    def around(self, lane: int) -> float | None:
+        """The days around its start in which each coat of a lane may start."""
+        return _A_LITTLE if lane in self.beside else self.days
 
 
 class Parts:
@@ -72,15 +82,20 @@ class Parts:
         worth = worth_of(placed, left_out, self.frame.grid.origin, self.frame.before)
         return Standing(tuple(lanes), worth)
 
-    def draft(self, standing: Standing, freedom: Freedom) -> Draft | None:
-        """The model of a freed part; None when it has no room for an answer as good."""
+    def draft(
+        self, standing: Standing, freedom: Freedom, near: Standing | None = None
+    ) -> Draft | None:
+        """The model of a freed part; None when it has no room for an answer as good.
+
+        Days count around the starts of the plan that stands, or of another one it is `near`.
+        """
         free = sorted(freedom.lanes)
-        lanes = [standing.lanes[at] for at in free]
+        lanes = [(near or standing).lanes[at] for at in free]
         held = pinned(standing.lanes, freedom.lanes)
         ends = self.last_packing(standing, freedom)
         limits = [
-            Limits(ends[at], self._within(standing.lanes[at], freedom.days), held[at])
-            for at in free
+            Limits(ends[at], self._within(lane, freedom.around(at)), held[at])
+            for at, lane in zip(free, lanes, strict=True)
         ]
         bounds = []
         for lane, limit in zip(lanes, limits, strict=True):

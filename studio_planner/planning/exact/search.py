@@ -8,6 +8,7 @@ from time import monotonic
 from typing import TYPE_CHECKING
 
 from studio_planner.planning.exact.best_so_far import BestSoFar
+from studio_planner.planning.exact.foreseen import Foreseen
 from studio_planner.planning.exact.frame import frame_of
 from studio_planner.planning.exact.improving import Improver
 from studio_planner.planning.exact.lanes import lanes_of
@@ -76,7 +77,7 @@ class PlanSearch:
         and a studio that is not too large is looked at as a whole.
         """
         end = self._begun + effort.seconds
-        improver = Improver(self.best, effort.seed)
+        improver = Improver(self.best, effort.seed, self._foreseen())
 
         def over() -> bool:
             return stop() or self.best.proved or monotonic() >= end
@@ -137,12 +138,21 @@ class PlanSearch:
                 known = self.best.goals
                 told(self)
 
+    def _foreseen(self) -> Foreseen | None:
+        """Plans that could be if mixes were shared, of a studio that is not too large."""
+        if self._coats > _WHOLE_COATS:
+            return None
+        return Foreseen(self._start.rounds, self.best.parts)
+
+    @property
+    def _coats(self) -> int:
+        lanes = self.best.standing.lanes
+        return sum(len(lane.chain.tasks) - lane.chain.first for lane in lanes)
+
     def _may_be_whole(self, seconds: float) -> bool:
         """Whether it can be worth while to look at the studio as a whole."""
-        lanes = self.best.standing.lanes
-        coats = sum(len(lane.chain.tasks) - lane.chain.first for lane in lanes)
         most = _FEW_COATS if seconds < _LONG else _WHOLE_COATS
-        return coats <= most and leaves_nothing_out(self.best)
+        return self._coats <= most and leaves_nothing_out(self.best)
 
 
 def _left_out(pieces: Iterable[Piece], standing: Standing) -> bool:

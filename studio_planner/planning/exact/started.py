@@ -1,0 +1,44 @@
+"""A model whose search starts at a plan that is known: every unknown gets its value."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from studio_planner.planning.solver import Model
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable
+
+    from studio_planner.planning.solver import Unknown
+
+_WORK, _SECONDS = 1.0, 5.0
+"""What filling in may cost, by the solver's own count; seconds only for a machine gone slow."""
+
+
+class StartedModel(Model):
+    """A model that can be started at values of some of its unknowns."""
+
+    def start_at(self, values: Iterable[tuple[Unknown, int]]) -> bool:
+        """Start at these values and at what follows from them; tell whether they can be.
+
+        Give the goal first: what it presses down is pressed down here too. A start that lacks
+        nothing is the first answer, and a large model finds no other for seconds.
+        """
+        self.hint(values)
+        solver = self._cp.CpSolver()
+        parameters = solver.parameters
+        parameters.max_time_in_seconds = _SECONDS
+        parameters.max_deterministic_time = _WORK
+        parameters.num_workers = 1
+        parameters.linearization_level = 0
+        parameters.max_presolve_iterations = 1
+        parameters.cp_model_probing_level = 0
+        parameters.symmetry_level = 0
+        parameters.fix_variables_to_their_hinted_value = True
+        code = solver.solve(self._model)
+        if code not in {self._cp.OPTIMAL, self._cp.FEASIBLE}:
+            return False
+        self._model.clear_hints()  # type: ignore[no-untyped-call]
+        for index, value in enumerate(solver.response_proto.solution):
+            self._model.add_hint(self._model.get_int_var_from_proto_index(index), value)
+        return True
