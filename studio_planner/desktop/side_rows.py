@@ -93,9 +93,9 @@ def hands_rows(view: DeskView) -> tuple[HandsRow, ...]:
     plan = view.plan
     if plan is None:
         return ()
-    items = next_hands(view.studio, plan, view.now)
+    items = next_hands(view.studio, plan, view.now, timing=view.timing)
     if not items:
-        later = first_after(view.studio, plan, view.now)
+        later = first_after(view.studio, plan, view.now, view.timing)
         items = () if later is None else (later,)
     groups: dict[tuple[object, ...], list[HandsItem]] = {}
     for item in sorted(items, key=_comes):

@@ -21,6 +21,7 @@ if TYPE_CHECKING:
     from studio_planner.services.editing.changes import Change
     from studio_planner.services.ports import WallClock
     from studio_planner.services.ribbons import Lane
+    from studio_planner.storage.backups import Backup
 
 _BEFORE = timedelta(days=1)
 _AFTER = timedelta(days=28)
@@ -53,6 +54,14 @@ class FileOfStudio(Protocol):
         """Write a copy."""
         ...
 
+    def back_up(self, folder: Path, now: datetime, *, sparing: Path | None = None) -> Backup:
+        """Put a backup into a folder."""
+        ...
+
+    def backups(self, folder: Path) -> tuple[Backup, ...]:
+        """The backups in a folder, newest first."""
+        ...
+
     def close(self) -> None:
         """Close the file."""
         ...
@@ -61,10 +70,12 @@ class FileOfStudio(Protocol):
 class DeskView:
     """A studio with its kept plan at one moment; lanes, clocks and backdrop are made lazily."""
 
-    def __init__(self, studio: Studio, now: datetime) -> None:
-        """See `studio` at `now` (aware)."""
+    def __init__(self, studio: Studio, now: datetime, before: DeskView | None = None) -> None:
+        """See `studio` at `now` (aware), where what was seen `before` may still be of use."""
         self.studio = studio
         self.now = now
+        known = None if before is None else before.__dict__.get("timing")
+        self._known: Timing | None = known if isinstance(known, Timing) else None
 
     @property
     def plan(self) -> Plan | None:
@@ -81,7 +92,14 @@ class DeskView:
             ends += [coat.end for coat in plan.coats]
             ends += [row.safe for row in plan.ready if row.safe is not None]
             ends += [outcome.due for outcome in plan.outcomes]
-        return Timing(self.studio, min(starts) - _BEFORE, max(ends) + _AFTER)
+        start, end = min(starts) - _BEFORE, max(ends) + _AFTER
+        known, self._known = self._known, None
+        if known is None or not known.start <= start <= end <= known.end:
+            # Some room on both sides, so that the next plan fits the same record.
+            return Timing(self.studio, start - _BEFORE, end + _AFTER / 4)
+        timing = Timing(self.studio, known.start, known.end)
+        timing.take_over(known)
+        return timing
 
     @cached_property
     def lanes(self) -> tuple[Lane, ...]:
@@ -107,6 +125,7 @@ class DeskSession:
         self.path = path
         self.clock = clock
         self.history = History()
+        self.view: DeskView
         self._plan_words: str | None = None
         self._file = _opened(path) if opened is None else opened
         try:
@@ -117,7 +136,11 @@ class DeskSession:
 
     def _look(self) -> None:
         self.revision = self._file.revision()
-        self.view = DeskView(self._file.read(), self.now())
+        self._see(self._file.read())
+
+    def _see(self, studio: Studio) -> None:
+        before = self.__dict__.get("view")
+        self.view = DeskView(studio, self.now(), before)
 
     def now(self) -> datetime:
         """The current instant, aware, in UTC."""
@@ -181,7 +204,7 @@ class DeskSession:
 
     def _write(self, studio: Studio) -> None:
         self.revision = self._file.write(studio, expected_revision=self.revision)
-        self.view = DeskView(studio, self.now())
+        self._see(studio)
 
     def expect_plan(self, words: str | None) -> None:
         """Say what plans that come from now on belong to.
@@ -214,6 +237,14 @@ class DeskSession:
     def save_copy(self, path: Path, *, overwrite: bool = False) -> None:
         """Write a copy of the studio to another file."""
         self._file.save_copy(path, overwrite=overwrite)
+
+    def back_up(self, folder: Path, now: datetime, *, sparing: Path | None = None) -> Backup:
+        """Put a backup of the studio, made at `now`, into a folder."""
+        return self._file.back_up(folder, now, sparing=sparing)
+
+    def backups(self, folder: Path) -> tuple[Backup, ...]:
+        """The backups of the studio in a folder, newest first."""
+        return self._file.backups(folder)
 
     def close(self) -> None:
         """Close the file."""

@@ -28,38 +28,50 @@ _RECORD = timedelta(days=3)
 
 
 def next_hands(
-    studio: Studio, plan: Plan, now: datetime, hours: float = HOURS_AHEAD
+    studio: Studio,
+    plan: Plan,
+    now: datetime,
+    hours: float = HOURS_AHEAD,
+    timing: Timing | None = None,
 ) -> tuple[HandsItem, ...]:
-    """Give everything that has to be begun or ended within `hours` of `now` (aware)."""
+    """Give everything that has to be begun or ended within `hours` of `now` (aware).
+
+    `timing` are clocks that are there already, over a record that holds the plan.
+    """
     until = now + timedelta(hours=hours)
-    items = _Items(studio, plan, now).all()
+    items = _Items(studio, plan, now, timing).all(until)
     due = (item for item in items if item.end > now or item.deadline > now)
     wanted = (item for item in due if item.start < until or item.deadline < until)
     return tuple(sorted(wanted, key=lambda i: (i.deadline, i.start, i.piece, i.kind)))
 
 
-def first_after(studio: Studio, plan: Plan, now: datetime) -> HandsItem | None:
+def first_after(
+    studio: Studio, plan: Plan, now: datetime, timing: Timing | None = None
+) -> HandsItem | None:
     """Give the first thing of the plan that starts at or after `now`, or None."""
-    items = [item for item in _Items(studio, plan, now).all() if item.start >= now]
+    items = [item for item in _Items(studio, plan, now, timing).all() if item.start >= now]
     return min(items, key=lambda item: (item.start, item.deadline), default=None)
 
 
 class _Items:
     """All things to do of a plan, seen at a moment."""
 
-    def __init__(self, studio: Studio, plan: Plan, now: datetime) -> None:
+    def __init__(
+        self, studio: Studio, plan: Plan, now: datetime, timing: Timing | None
+    ) -> None:
         self._studio = studio
         self._plan = plan
         self._now = now
         starts = [now, plan.start, *(coat.start for coat in plan.coats)]
         ends = [now, *(coat.end for coat in plan.coats)]
-        self._timing = Timing(studio, min(starts) - _RECORD, max(ends) + _RECORD)
+        self._timing = timing or Timing(studio, min(starts) - _RECORD, max(ends) + _RECORD)
         self._coats = {(coat.piece, coat.coat): coat for coat in plan.coats}
 
-    def all(self) -> Iterator[HandsItem]:
-        """Everything, in no order."""
+    def all(self, until: datetime | None = None) -> Iterator[HandsItem]:
+        """Everything, in no order; of coats that start after `until` nothing is asked."""
         for coat in self._plan.coats:
-            yield from self._of_coat(coat)
+            if until is None or coat.start < until:
+                yield from self._of_coat(coat)
         for step in self._plan.steps:
             yield self._of_step(step)
 

@@ -269,13 +269,15 @@ class WildMaker(RuleBasedStateMachine):
             key = pieces[which % len(pieces)].key
             self.do(Change("Move", lambda studio: moved_thing(studio, Piece, key, to)))
 
-    @rule(which=st.integers(0, 9), minutes=st.integers(-600, 600))
-    def pin_a_pour(self, which: int, minutes: int) -> None:
+    @rule(which=st.integers(0, 9), steps=st.integers(-120, 120))
+    def pin_a_pour(self, which: int, steps: int) -> None:
         plan = self.session.studio.plan
         if plan is not None and plan.coats:
             coat = plan.coats[which % len(plan.coats)]
             pin = Pin(
-                piece=coat.piece, coat=coat.coat, start=coat.start + timedelta(minutes=minutes)
+                piece=coat.piece,
+                coat=coat.coat,
+                start=coat.start + timedelta(minutes=5 * steps),
             )
             self.do(Change("Pin", lambda studio: replace(studio, pins=(*studio.pins, pin))))
 
