@@ -77,4 +77,4 @@ def open_desk(path: Path) -> int:
             "install libegl1 libgl1 libxkbcommon0 libdbus-1-3 libfontconfig1; the commands "
             "work without it."
         ) from error
-    return run_desk(path, SystemClock())
+    return run_desk(path, SystemClock(), data_folder=data_folder)

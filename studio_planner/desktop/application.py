@@ -17,7 +17,7 @@ from studio_planner.desktop.theme import Look, theme_for
 from studio_planner.desktop.window import DeskWindow
 
 if TYPE_CHECKING:
-    from collections.abc import Sequence
+    from collections.abc import Callable, Sequence
     from pathlib import Path
 
     from PySide6.QtWidgets import QMainWindow
@@ -75,15 +75,17 @@ def desk_window(
     *,
     dialogs: Dialogs | None = None,
     look: Look | None = None,
+    data_folder: Callable[[], Path] | None = None,
 ) -> DeskWindow:
     """A window on no studio yet, and not shown yet.
 
-    Without `look` it looks as the maker chose last, else as the system does.
+    Without `look` it looks as the maker chose last, else as the system does. Backups go into
+    the maker's own `data_folder`.
     """
     app = application()
     chosen = look or remembered_look() or system_look(app)
     app.setPalette(theme_for(chosen).palette)
-    window = DeskWindow(clock, look=chosen, dialogs=dialogs)
+    window = DeskWindow(clock, look=chosen, dialogs=dialogs, data_folder=data_folder)
     window.look_chosen.connect(remember_look)
     if look is None:
         app.styleHints().colorSchemeChanged.connect(
@@ -110,12 +112,13 @@ def run_desk(
     *,
     dialogs: Dialogs | None = None,
     look: Look | None = None,
+    data_folder: Callable[[], Path] | None = None,
 ) -> int:
     """Show the desk on the studio at `path` until its window is closed; the exit code.
 
     However it ends, the window is closed, its planning stopped and its file let go.
     """
-    window = desk_window(clock, dialogs=dialogs, look=look)
+    window = desk_window(clock, dialogs=dialogs, look=look, data_folder=data_folder)
     try:
         if path is not None:
             window.open_soon(path)

@@ -14,6 +14,7 @@ if TYPE_CHECKING:
     from PySide6.QtWidgets import QMenu, QMenuBar
 
     from studio_planner.desktop.canvas import Canvas
+    from studio_planner.desktop.desk_backups import DeskBackups
     from studio_planner.desktop.desk_changes import DeskChanges
     from studio_planner.desktop.other_windows import OtherWindows
     from studio_planner.desktop.timeline import Timeline
@@ -26,6 +27,7 @@ class Verbs(Protocol):
 
     canvas: Canvas
     changes: DeskChanges
+    backups: DeskBackups
     others: OtherWindows
 
     @property
@@ -86,6 +88,7 @@ def build_menus(window: Verbs) -> dict[str, QAction]:
     add(studio, "open", "&Open…", _Key.Open, window.ask_open)
     add(studio, "new", "&New…", _Key.New, window.ask_new)
     add(studio, "copy", "Save a &copy…", _Key.SaveAs, window.ask_copy)
+    add(studio, "back up", "&Back up now", _Key.Save, lambda: window.backups.make_now())  # noqa: PLW0108
     studio.addSeparator()
     add(studio, "close", "&Leave", _Key.Quit, window.close)
     change = bar.addMenu("&Change")
@@ -94,6 +97,11 @@ def build_menus(window: Verbs) -> dict[str, QAction]:
     plan = bar.addMenu("&Plan")
     add(plan, "plan", "Plan &again", "Ctrl+R", window.plan_again)
     add(plan, "stop", "&Stop planning", "Ctrl+.", window.stop_planning)
+    plan.addSeparator()
+    add(plan, "by itself", "Plan after each &change", None, lambda: None)
+    verbs["by itself"].setCheckable(True)
+    verbs["by itself"].setChecked(True)
+    verbs["by itself"].toggled.connect(lambda on: window.changes.plan_by_itself(on))  # noqa: PLW0108
     look = bar.addMenu("&Look")
     canvas = window.canvas
     # The timeline is made when it is first asked for, and is not yet.

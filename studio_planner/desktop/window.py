@@ -11,6 +11,7 @@ from typing_extensions import override
 
 from studio_planner.craft.errors import StudioError
 from studio_planner.desktop.canvas import Canvas
+from studio_planner.desktop.desk_backups import DeskBackups
 from studio_planner.desktop.desk_changes import DeskChanges
 from studio_planner.desktop.desk_planning import DeskPlanning
 from studio_planner.desktop.fonts import fonts_from
@@ -55,8 +56,12 @@ class DeskWindow(QMainWindow):
         look: Look = Look.LIGHT,
         dialogs: Dialogs | None = None,
         zone: str | None = None,
+        data_folder: Callable[[], Path] | None = None,
     ) -> None:
-        """Build the frame of the desk; a new studio begins with `zone`, else the system's."""
+        """Build the frame of the desk; a new studio begins with `zone`, else the system's.
+
+        Backups go into the maker's own `data_folder`; without one none are made.
+        """
         super().__init__()
         self.clock = clock
         self.session: DeskSession | None = None
@@ -73,6 +78,7 @@ class DeskWindow(QMainWindow):
         self.verbs = build_menus(self)
         self._planning = DeskPlanning(self, self)
         self.changes = DeskChanges(self, self._planning, self)
+        self.backups = DeskBackups(self, data_folder, self)
         self.changes.offer()
         self.title_bar.plan_asked.connect(self.plan_again)
         self.title_bar.stop_asked.connect(self.stop_planning)
@@ -167,6 +173,7 @@ class DeskWindow(QMainWindow):
         self.notice.hide()
         self._show_view(session.view)
         self.canvas.show_week()
+        self.backups.make_soon()
 
     def _show_view(self, view: DeskView | None) -> None:
         self.canvas.now = self.clock.now()
@@ -182,6 +189,7 @@ class DeskWindow(QMainWindow):
         self.verbs["copy"].setEnabled(view is not None)
         self._planning.offer()
         self.changes.offer()
+        self.backups.offer()
 
     def tell(self, words: str) -> None:
         """Say news in the notice line, from where it goes by itself."""

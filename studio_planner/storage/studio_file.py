@@ -130,8 +130,11 @@ class StudioFile:
         with self._used(), told_about(path), placed(path, overwrite=overwrite) as temporary:
             self._connection.execute("VACUUM INTO ?", (str(temporary),))
 
-    def back_up(self, folder: Path, now: datetime) -> Backup:
-        """Put a backup made at `now` into `folder`, and let old ones of this studio go."""
+    def back_up(self, folder: Path, now: datetime, *, sparing: Path | None = None) -> Backup:
+        """Put a backup made at `now` into `folder`, and let old ones of this studio go.
+
+        The one at `sparing` stays, however old it is.
+        """
         target = folder / backup_name(self.path, now)
         with self._used(), told_about(target):
             folder.mkdir(parents=True, exist_ok=True)
@@ -139,13 +142,16 @@ class StudioFile:
                 copy_into(self._connection, temporary)
                 verify(temporary, self._steps)
             for old in no_longer_kept(self.backups(folder), now):
+                if old.path == sparing:
+                    continue
                 with suppress(OSError):  # the new backup stands; the old one goes next time
                     old.path.unlink()
         return Backup(made=now, path=target)
 
     def backups(self, folder: Path) -> tuple[Backup, ...]:
         """The backups of this studio in a folder, newest first."""
-        return backups_of(self.path, folder)
+        with told_about(folder, reading=True):
+            return backups_of(self.path, folder)
 
     def _still_known(self, revision: int) -> Studio | None:
         if self._known is not None and self._known[0] == self._state(revision):

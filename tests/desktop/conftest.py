@@ -47,7 +47,7 @@ def answers() -> dict[str, Path | None]:
 
 @pytest.fixture
 def window(
-    qtbot: QtBot, clock: scenes.StillClock, answers: dict[str, Path | None]
+    qtbot: QtBot, clock: scenes.StillClock, answers: dict[str, Path | None], tmp_path: Path
 ) -> DeskWindow:
     """A shown window of 1280 by 800 without a studio."""
     app = application()
@@ -57,7 +57,13 @@ def window(
         new=lambda _parent, _folder: answers.get("new"),
         copy=lambda _parent, _folder: answers.get("copy"),
     )
-    made = DeskWindow(clock, look=Look.LIGHT, dialogs=dialogs, zone=scenes.ZONE)
+    made = DeskWindow(
+        clock,
+        look=Look.LIGHT,
+        dialogs=dialogs,
+        zone=scenes.ZONE,
+        data_folder=lambda: tmp_path / "data",
+    )
     qtbot.addWidget(made)
     made.resize(1280, 800)
     made.show()

@@ -266,7 +266,10 @@ class NumberField(Field):
         self.editor.setText(self._shown)
 
     def _text_of(self, value: float) -> str:
-        return number_words(scale_of(self.quantity, self._units).shown(value))
+        scale = scale_of(self.quantity, self._units)
+        # In another unit than the kept one a number has figures that nobody measured.
+        digits = 6 if scale.factor == 1.0 else 4
+        return number_words(scale.shown(value), digits=digits)
 
 
 class ChoiceField(Field):

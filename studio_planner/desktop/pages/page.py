@@ -10,6 +10,7 @@ if TYPE_CHECKING:
     from PySide6.QtGui import QAction
 
     from studio_planner.desktop.canvas import Canvas
+    from studio_planner.desktop.desk_backups import DeskBackups
     from studio_planner.desktop.desk_changes import DeskChanges
     from studio_planner.desktop.dialogs import Dialogs
     from studio_planner.desktop.notice_line import NoticeLine
@@ -24,6 +25,7 @@ class PageDesk(Protocol):
     clock: WallClock
     session: DeskSession | None
     changes: DeskChanges
+    backups: DeskBackups
     notice: NoticeLine
     verbs: dict[str, QAction]
 

@@ -1,0 +1,133 @@
+"""Backups on the desk: one a day by itself, others when asked, and one brought back."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Protocol
+
+from PySide6.QtCore import QObject, QTimer, Signal
+
+from studio_planner.craft.errors import StudioError
+from studio_planner.desktop.tongue import translate
+
+if TYPE_CHECKING:
+    from collections.abc import Callable
+    from pathlib import Path
+
+    from PySide6.QtGui import QAction
+    from PySide6.QtWidgets import QWidget
+
+    from studio_planner.desktop.desk_changes import DeskChanges
+    from studio_planner.desktop.notice_line import NoticeLine
+    from studio_planner.services.backups import Backups, KeptBackup
+    from studio_planner.services.desk import DeskSession
+
+WAIT_MILLISECONDS = 1500
+"""How long after a studio was opened its backup is made: what is on screen comes first."""
+
+
+class BackedUpDesk(Protocol):
+    """What backups need of the window."""
+
+    session: DeskSession | None
+    notice: NoticeLine
+    changes: DeskChanges
+    verbs: dict[str, QAction]
+
+    def tell(self, words: str) -> None:
+        """Say news that goes by itself."""
+        ...
+
+
+class DeskBackups(QObject):
+    """Makes backups of the studio on the desk, where the maker's own folder is known.
+
+    Signals:
+        made: there is another backup.
+    """
+
+    made = Signal()
+
+    def __init__(
+        self, desk: BackedUpDesk, data_folder: Callable[[], Path] | None, parent: QWidget
+    ) -> None:
+        """Keep backups in a folder of `data_folder`, which is asked when first needed."""
+        super().__init__(parent)
+        self._desk = desk
+        self._data_folder = data_folder
+        self._wait = QTimer(self)
+        self._wait.setSingleShot(True)
+        self._wait.setInterval(WAIT_MILLISECONDS)
+        self._wait.timeout.connect(self.make_for_today)
+
+    @property
+    def possible(self) -> bool:
+        """Whether there is a studio to back up, and a folder to put it into."""
+        return self._desk.session is not None and self._data_folder is not None
+
+    def of_studio(self) -> Backups | None:
+        """The backups of the studio on the desk; None where there can be none."""
+        from studio_planner.services.backups import FOLDER, Backups  # noqa: PLC0415 - when needed
+
+        session = self._desk.session
+        if session is None or self._data_folder is None:
+            return None
+        return Backups(session, self._data_folder() / FOLDER)
+
+    def offer(self) -> None:
+        """Offer to back up where that is possible."""
+        self._desk.verbs["back up"].setEnabled(self.possible)
+
+    def make_soon(self) -> None:
+        """Make today's backup of a studio that has just been opened, a little later."""
+        if self.possible:
+            self._wait.start()
+
+    def make_for_today(self) -> None:
+        """Make today's backup unless there is one; only a failure is spoken of."""
+        backups = self.of_studio()
+        try:
+            made = None if backups is None else backups.make_for_today()
+        except StudioError as error:
+            said = translate("backups", "Today's backup was not made. {why}")
+            self._desk.notice.say(said.format(why=error))
+            return
+        if made is not None:
+            self.made.emit()
+
+    def make_now(self) -> bool:
+        """Make a backup because the maker wants one; tell whether it was made."""
+        backups = self.of_studio()
+        if backups is None:
+            return False
+        try:
+            backups.make()
+        except StudioError as error:
+            self._desk.notice.say(str(error), wrong=True)
+            return False
+        self._desk.tell(
+            translate("backups", "Backed up. It is with the others of this studio.")
+        )
+        self.made.emit()
+        return True
+
+    def bring_back(self, kept: KeptBackup, when: str) -> bool:
+        """Bring a backup back, made at `when` in words, as one change; tell whether it is."""
+        backups = self.of_studio()
+        if backups is None:
+            return False
+        words = translate("backups", "Bring back the backup of {when}").format(when=when)
+        try:
+            change = backups.bringing_back(kept, words)
+        except StudioError as error:
+            self._desk.notice.say(str(error), wrong=True)
+            return False
+        self.made.emit()
+        if not self._desk.changes.attempt(change):
+            return False
+        said = translate(
+            "backups",
+            "The studio is as it was on {when}. How it was before is in a backup, and can be "
+            "undone.",
+        )
+        self._desk.tell(said.format(when=when))
+        return True
