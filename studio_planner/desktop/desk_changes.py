@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Protocol
 
-from PySide6.QtCore import QObject, Signal
+from PySide6.QtCore import QObject, QTimer, Signal
 
 from studio_planner.craft.errors import StudioError
 from studio_planner.desktop.tongue import translate
@@ -21,6 +21,10 @@ if TYPE_CHECKING:
     from studio_planner.services.desk import DeskSession
     from studio_planner.services.editing.changes import Change
     from studio_planner.services.editing.history import Step
+
+
+PAUSE_MILLISECONDS = 600
+"""How long planning waits for the next change, so that a quick hand starts it only once."""
 
 
 class ChangingDesk(Protocol):
@@ -54,6 +58,10 @@ class DeskChanges(QObject):
         self._desk = desk
         self._planning = planning
         self.plans_by_itself = True
+        self._soon = QTimer(self)
+        self._soon.setSingleShot(True)
+        self._soon.setInterval(PAUSE_MILLISECONDS)
+        self._soon.timeout.connect(self._plan)
 
     def make(self, change: Change) -> bool:
         """Make a change; tell whether anything is different after it.
@@ -121,7 +129,19 @@ class DeskChanges(QObject):
             return
         # A studio that is still being set up is not told after each step what it lacks.
         if plan_possible(session.studio):
+            self._soon.start()
+
+    def _plan(self) -> None:
+        session = self._desk.session
+        if session is not None and session.studio.plan_outdated:
             self._planning.start(after_change=True)
+
+    def plan_by_itself(self, wanted: bool) -> None:  # noqa: FBT001 - what a menu's tick says
+        """Plan after each change, or only when the maker asks."""
+        self.plans_by_itself = wanted
+        self._soon.stop()
+        if wanted:
+            self._go_on(wanted)
 
     def offer(self) -> None:
         """Offer to undo and to do again, whatever makes sense now."""

@@ -163,7 +163,11 @@ class DeskPlanning(QObject):
         # The file may hold a better plan that came before.
         if self._take():
             desk.show_session_view()
-        if why:
+        if why and self._by_itself:
+            # Nobody has asked for it: it is said where planning is spoken of, and in no way.
+            said = translate("planning", "Not planned: {why}")
+            desk.title_bar.say_quietly(said.format(why=why))
+        elif why:
             desk.notice.say(why, wrong=True)
         else:
             desk.tell(translate("planning", "Planning was stopped; the plan is as it was."))

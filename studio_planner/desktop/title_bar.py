@@ -100,6 +100,11 @@ class TitleBar(QWidget):
         self.stop_button.setAccessibleName(self.stop_button.text())
         self.stop_button.setToolTip(_ENOUGH_MEANS if enough else "")
 
+    def say_quietly(self, words: str) -> None:
+        """Say something in the quiet line, until the studio is shown anew."""
+        self._quiet_line = words
+        self._say_line(words)
+
     def _say_line(self, words: str) -> None:
         self.line.setText(words)
         self.line.setAccessibleName(words)

@@ -1,0 +1,70 @@
+"""A change on the desk is planned by itself, and its plan is undone with it."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
+from studio_planner.services.editing.changes import Change
+
+if TYPE_CHECKING:
+    from pytestqt.qtbot import QtBot
+
+    from studio_planner.craft.studio import Studio
+    from studio_planner.desktop.window import DeskWindow
+
+_LONG = 60_000
+
+
+def studio_of(desk: DeskWindow) -> Studio:
+    assert desk.session is not None
+    return desk.session.studio
+
+
+def spare(hours: float) -> Change:
+    return Change(
+        "Spare before promises",
+        lambda studio: replace(studio, settings=replace(studio.settings, spare_hours=hours)),
+    )
+
+
+def test_a_quick_hand_starts_planning_once_and_a_newer_change_drops_the_older_plan(
+    qtbot: QtBot, desk: DeskWindow
+) -> None:
+    before = studio_of(desk)
+    started = []
+    desk.planning.started.connect(lambda: started.append(1))
+    desk.changes.attempt(spare(30))
+    desk.changes.attempt(spare(31))
+    qtbot.waitUntil(lambda: bool(started), timeout=_LONG)
+    assert len(started) == 1
+    desk.changes.attempt(spare(32))
+    assert not desk.planning.running
+    qtbot.waitUntil(lambda: len(started) == 2, timeout=_LONG)
+    desk.stop_planning()
+    qtbot.waitUntil(lambda: not desk.planning.running, timeout=_LONG)
+    assert studio_of(desk).settings.spare_hours == 32
+    for _ in range(3):
+        desk.verbs["undo"].trigger()
+    assert studio_of(desk) == before
+    assert not desk.verbs["undo"].isEnabled()
+
+
+def test_planning_by_itself_can_be_switched_off_and_on(qtbot: QtBot, desk: DeskWindow) -> None:
+    desk.verbs["by itself"].trigger()
+    desk.changes.attempt(spare(30))
+    assert studio_of(desk).plan_outdated
+    desk.verbs["by itself"].trigger()
+    qtbot.waitUntil(lambda: desk.planning.running, timeout=_LONG)
+    desk.stop_planning()
+    qtbot.waitUntil(lambda: not desk.planning.running, timeout=_LONG)
+
+
+def test_the_menu_says_what_would_be_undone(desk: DeskWindow) -> None:
+    desk.changes.plans_by_itself = False
+    assert not desk.verbs["undo"].isEnabled()
+    desk.changes.attempt(spare(30))
+    assert "Spare before promises" in desk.verbs["undo"].text()
+    desk.verbs["undo"].trigger()
+    assert "Spare before promises" in desk.verbs["redo"].text()
+    assert "Undone: Spare before promises" in desk.notice.words
