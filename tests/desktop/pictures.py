@@ -3,8 +3,9 @@
     python -m tests.desktop.pictures OUT_DIR
     python -m tests.desktop.pictures --readme
 
-Light and dark, at 100 and 200 %: the week, the whole plan, and one day near by. With --readme
-only the two pictures of the week that the README shows, in resources/pictures.
+Light and dark, at 100 and 200 %: the week, the whole plan, one day near by, every other page,
+and the bench. With --readme only the two pictures of the week that the README shows, in
+resources/pictures.
 """
 
 from __future__ import annotations
@@ -20,17 +21,26 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.local_time import instant
 from studio_planner.desktop.application import application, desk_window
+from studio_planner.desktop.pages.page_stack import (
+    ORDERS,
+    PIECES,
+    PRODUCTS,
+    QUESTIONS,
+    STUDIO,
+)
 from studio_planner.desktop.theme import Look
 from studio_planner.services.sample import create_sample
 from tests.desktop.scenes import StillClock
 
 if TYPE_CHECKING:
+    from PySide6.QtGui import QPixmap
     from PySide6.QtWidgets import QApplication
 
     from studio_planner.desktop.window import DeskWindow
 
 DAY = date(2026, 12, 7)
 AT = time(19, 10)
+PAGES = (ORDERS, PIECES, PRODUCTS, STUDIO, QUESTIONS)
 SMALLEST = 0
 """Qt's quality of a PNG without loss that takes the least room."""
 SIZE = (1440, 900)
@@ -103,7 +113,25 @@ def one_scale(out: Path, percent: int) -> None:
                 window.grab().save(
                     str(out / f"desk-{name}-{look.value}-{percent}.png"), quality=SMALLEST
                 )
+            for page in PAGES:
+                window.go_to(page)
+                for _ in range(20):
+                    app.processEvents()
+                window.grab().save(
+                    str(out / f"desk-{page}-{look.value}-{percent}.png"), quality=SMALLEST
+                )
+            _bench(app, window).save(str(out / f"bench-{look.value}-{percent}.png"))
             window.close()
+
+
+def _bench(app: QApplication, window: DeskWindow) -> QPixmap:
+    bench = window.others.bench
+    bench.resize(*SIZE)
+    bench.show_now()
+    bench.show()
+    for _ in range(5):
+        app.processEvents()
+    return bench.grab()
 
 
 def _show(window: DeskWindow, name: str) -> None:

@@ -8,26 +8,49 @@ from typing import TYPE_CHECKING
 import pytest
 from PySide6.QtCore import QRect, QRectF, Qt
 from PySide6.QtGui import QAccessible, QFontMetrics
-from PySide6.QtWidgets import QAbstractButton, QLabel, QWidget
+from PySide6.QtWidgets import QAbstractButton, QApplication, QLabel, QWidget
 
 from studio_planner.desktop.fonts import fonts_from
 from studio_planner.desktop.headers import lane_head_lines
 from studio_planner.desktop.labels import LabelRow, TextStore
 from studio_planner.desktop.measures import LANE_HEAD_WIDTH
+from studio_planner.desktop.pages.page_stack import (
+    ORDERS,
+    PIECES,
+    PLAN,
+    PRODUCTS,
+    QUESTIONS,
+    STUDIO,
+)
 from studio_planner.desktop.section_view import spread
 from studio_planner.desktop.side_lists import RowList
 from tests.desktop import scenes
 
 if TYPE_CHECKING:
-    from PySide6.QtWidgets import QApplication
+    from pytestqt.qtbot import QtBot
 
     from studio_planner.desktop.window import DeskWindow
+
+PAGES = (PLAN, ORDERS, PIECES, PRODUCTS, STUDIO, QUESTIONS)
+
+
+def show_page(qtbot: QtBot, desk: DeskWindow, page: str) -> None:
+    """Bring a page to the front, and wait until everything on it has found its place."""
+    desk.go_to(page)
+    qtbot.waitUntil(lambda: desk.pages.current_key == page)
+    for _ in range(3):
+        QApplication.processEvents()
+
 
 _TEXT = Qt.ItemDataRole.AccessibleTextRole
 _DESCRIPTION = Qt.ItemDataRole.AccessibleDescriptionRole
 
 
-def test_everything_that_takes_the_focus_has_a_name(desk: DeskWindow) -> None:
+@pytest.mark.parametrize("page", PAGES)
+def test_everything_that_takes_the_focus_has_a_name(
+    qtbot: QtBot, desk: DeskWindow, page: str
+) -> None:
+    show_page(qtbot, desk, page)
     focusable = [
         widget
         for widget in desk.findChildren(QWidget)
@@ -112,8 +135,12 @@ def test_the_sections_labels_do_not_meet_and_stay_inside(desk: DeskWindow) -> No
 
 
 @pytest.mark.parametrize("look", ["light", "dark"])
-def test_no_label_or_button_is_clipped_at_1280_by_800(desk: DeskWindow, look: str) -> None:
+@pytest.mark.parametrize("page", PAGES)
+def test_no_label_or_button_is_clipped_at_1280_by_800(
+    qtbot: QtBot, desk: DeskWindow, page: str, look: str
+) -> None:
     desk.verbs[look].trigger()
+    show_page(qtbot, desk, page)
     for label in desk.findChildren(QLabel):
         if label.isVisibleTo(desk) and label.text():
             need = label.fontMetrics().boundingRect(

@@ -83,6 +83,7 @@ class OrdersPage(Page):
         whole.addWidget(self._name)
         whole.addLayout(self._columns, 1)
         scroll = QScrollArea(self)
+        scroll.setAccessibleName(translate("orders", "The chosen order"))
         scroll.setFrameShape(QFrame.Shape.NoFrame)
         scroll.setWidgetResizable(True)
         scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
