@@ -10,14 +10,14 @@ from typing_extensions import override
 
 from studio_planner.craft.errors import StudioError
 from studio_planner.desktop import words
-from studio_planner.desktop.pages.page import Page
+from studio_planner.desktop.page import Page
 from studio_planner.desktop.studio_pages.lines import Line, verb
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.backups import differences
 
 if TYPE_CHECKING:
     from studio_planner.craft.studio import Studio
-    from studio_planner.desktop.pages.page import PageDesk
+    from studio_planner.desktop.page import PageDesk
     from studio_planner.services.backups import Backups, Difference, KeptBackup
     from studio_planner.services.desk import DeskView
 
@@ -59,7 +59,9 @@ class BackupsSection(Page):
             "and for thirty days the last of each day.",
         )
         beside = QVBoxLayout()
+        beside.setSpacing(8)
         verbs = QHBoxLayout()
+        verbs.setSpacing(6)
         verbs.addWidget(self.look)
         verbs.addWidget(self.bring)
         verbs.addStretch(1)
