@@ -169,7 +169,7 @@ class Improver:
         if draft is None:
             return None
         draft.model.aim(_aimed(draft, Goal.LATENESS))
-        draft.model.start_at(Hints(draft).values.values())
+        draft.model.hint(Hints(draft).values.values())
         hoped = (wish.worth.late * HOUR + _NEAR) * (_MUCH // draft.grid.step)
         return _Try(Goal.LATENESS, standing, lanes, draft, 0, hoped)
 
@@ -183,6 +183,7 @@ class Improver:
         if draft is None:
             return None
         self._aim(draft, standing.lanes, Goal.MIXES)
+        draft.model.start_at(Hints(draft).values.values())
         return _Try(Goal.MIXES, standing, lanes, draft, 0)
 
     def _freed(self, goal: Goal) -> _Try | None:
@@ -208,7 +209,7 @@ class Improver:
         if now:
             hold_before(draft, aim, now)
         draft.model.aim(_aimed(draft, aim))
-        draft.model.start_at(Hints(draft).values.values())
+        draft.model.hint(Hints(draft).values.values())
 
     def _put_back(self, tried: _Try | None, answer: Answer) -> bool:
         """Put an answer into the plan as it stands now; tell whether it gets better by it."""

@@ -54,8 +54,8 @@ class Whole:
         if draft is None or not values:
             return
         hold_before(draft, goal, values)
+        draft.model.hint(Hints(draft).values.values())
         draft.model.aim(quantity_of(draft, goal))
-        draft.model.start_at(Hints(draft).values.values())
         left = end - monotonic()
         if left <= 0:
             return

@@ -1,0 +1,77 @@
+"""Plans that foresee shared mixes, and the search that starts near them."""
+
+from __future__ import annotations
+
+from random import Random
+from typing import TYPE_CHECKING
+
+from studio_planner.planning.checker import check_plan
+from studio_planner.planning.exact.foreseen import Foreseen
+from studio_planner.planning.exact.improving import Improver
+from studio_planner.planning.exact.search import PlanSearch
+from studio_planner.planning.quick import quick_start
+from tests.planning.benchmark_studios import START, benchmark_studio
+
+if TYPE_CHECKING:
+    from studio_planner.planning.exact.part import Standing
+
+_LATE = 5
+"""The seed of a small studio whose quick plan is late, with no mix shared."""
+
+_DRAWN = Random(0)  # noqa: S311 - to be repeated, not to be secret
+_LONG, _WORK = 60.0, 0.6
+
+
+def _foreseen(seed: int) -> tuple[PlanSearch, Foreseen]:
+    start = quick_start(benchmark_studio("S", seed), START)
+    search = PlanSearch(start)
+    return search, Foreseen(start.rounds, search.best.parts)
+
+
+def _blocks(standing: Standing) -> dict[tuple[str, int], int]:
+    return {
+        (one.chain.pieces[0].key, index): task.block
+        for one in standing.placed
+        for index, task in enumerate(one.laid.chain.tasks)
+    }
+
+
+def test_a_foreseen_plan_is_less_late_and_no_block_in_it_is_longer() -> None:
+    search, foreseen = _foreseen(_LATE)
+    standing = search.best.standing
+    found = foreseen.less_late(standing, _DRAWN)
+    assert found is not None
+    assert found.worth.late < standing.worth.late
+    before, after = _blocks(standing), _blocks(found)
+    assert before.keys() == after.keys()
+    assert all(after[coat] <= before[coat] for coat in before)
+    assert any(after[coat] < before[coat] for coat in before)
+
+
+def test_what_is_turned_pays_its_whole_set_up() -> None:
+    for seed in range(6):
+        search, foreseen = _foreseen(seed)
+        found = foreseen.less_late(search.best.standing, _DRAWN)
+        for one in () if found is None else found.placed:
+            for task, own in zip(one.laid.chain.tasks, one.chain.tasks, strict=True):
+                assert not own.lead or task.block == own.block
+
+
+def test_no_plan_is_foreseen_where_nothing_is_late() -> None:
+    search, foreseen = _foreseen(0)
+    assert not search.best.standing.worth.late
+    assert foreseen.less_late(search.best.standing, _DRAWN) is None
+
+
+def test_the_first_steps_share_mixes_by_every_rule() -> None:
+    for seed in (0, _LATE):
+        search, foreseen = _foreseen(seed)
+        improver = Improver(search.best, 0, foreseen)
+        before = search.best.standing.worth
+        for _ in range(3):
+            improver.step(_LONG, _WORK)
+        after = search.best.standing.worth
+        coats = len(_blocks(search.best.standing))
+        assert after < before
+        assert after.mixes <= 0.85 * coats
+        assert not check_plan(benchmark_studio("S", seed), search.plan()).broken
