@@ -6,31 +6,34 @@ from functools import cached_property
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
+    from PySide6.QtWidgets import QWidget
+
     from studio_planner.desktop.bench.bench_window import BenchWindow
     from studio_planner.desktop.legend import Legend
-    from studio_planner.desktop.window import DeskWindow
+    from studio_planner.desktop.page import PageDesk
 
 
 class OtherWindows:
     """Each is made when it is first asked for, and closes with the desk."""
 
-    def __init__(self, desk: DeskWindow) -> None:
-        """Belong to `desk`."""
+    def __init__(self, desk: PageDesk, parent: QWidget) -> None:
+        """Belong to `desk`, whose window is `parent`."""
         self._desk = desk
+        self._parent = parent
 
     @cached_property
     def legend(self) -> Legend:
         """What the signs mean."""
         from studio_planner.desktop.legend import Legend  # noqa: PLC0415 - when asked for
 
-        return Legend(self._desk.canvas, self._desk)
+        return Legend(self._desk.canvas, self._parent)
 
     @cached_property
     def bench(self) -> BenchWindow:
         """The next thing to do, on the whole screen."""
         from studio_planner.desktop.bench.bench_window import BenchWindow  # noqa: PLC0415
 
-        return BenchWindow(self._desk, self._desk)
+        return BenchWindow(self._desk, self._parent)
 
     def show_legend(self) -> None:
         """Show what the signs mean, beside the desk."""

@@ -12,8 +12,8 @@ from typing_extensions import override
 
 from studio_planner.craft.pieces import EDGE, UNDERSIDE, Coat
 from studio_planner.desktop import words
-from studio_planner.desktop.forms.quantities import Quantity, scale_of
 from studio_planner.desktop.patterns import pattern
+from studio_planner.desktop.quantities import Quantity, scale_of
 
 if TYPE_CHECKING:
     from PySide6.QtGui import QPaintEvent

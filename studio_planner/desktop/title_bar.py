@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
-from studio_planner.desktop.pages.page_bar import PageBar
+from studio_planner.desktop.page_bar import PageBar
 from studio_planner.desktop.short_label import ShortLabel
 
 if TYPE_CHECKING:

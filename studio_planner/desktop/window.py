@@ -19,7 +19,8 @@ from studio_planner.desktop.measures import LEAST_HEIGHT, LEAST_WIDTH
 from studio_planner.desktop.menus import build_menus
 from studio_planner.desktop.notice_line import NoticeLine
 from studio_planner.desktop.other_windows import OtherWindows
-from studio_planner.desktop.pages.page_stack import PLAN, SET_UP, STUDIO, PageStack
+from studio_planner.desktop.page_keys import PLAN, SET_UP, STUDIO
+from studio_planner.desktop.page_stack import PageStack
 from studio_planner.desktop.theme import Look, theme_for
 from studio_planner.desktop.title_bar import TitleBar
 
@@ -72,7 +73,7 @@ class DeskWindow(QMainWindow):
         self.canvas = Canvas(theme_for(look), fonts_from(QApplication.font()), clock.now())
         self.title_bar = TitleBar(self.canvas, self)
         self.notice = NoticeLine(self.canvas, self)
-        self.others = OtherWindows(self)
+        self.others = OtherWindows(self, self)
         self.pages = PageStack(self, self.title_bar.page_bar, self)
         self._lay_out()
         self.verbs = build_menus(self)

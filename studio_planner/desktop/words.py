@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 from studio_planner.craft.plans import Trust
 from studio_planner.craft.settings import ClockForm, MassUnit
 from studio_planner.craft.shapes import Round
-from studio_planner.desktop.forms.quantities import Quantity, number_words, scale_of
+from studio_planner.desktop.quantities import Quantity, number_words, scale_of
 from studio_planner.science.stages import Stage
 
 if TYPE_CHECKING:

@@ -21,13 +21,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.local_time import instant
 from studio_planner.desktop.application import application, desk_window
-from studio_planner.desktop.pages.page_stack import (
-    ORDERS,
-    PIECES,
-    PRODUCTS,
-    QUESTIONS,
-    STUDIO,
-)
+from studio_planner.desktop.page_keys import ORDERS, PIECES, PRODUCTS, QUESTIONS, STUDIO
 from studio_planner.desktop.theme import Look
 from studio_planner.services.sample import create_sample
 from tests.desktop.scenes import StillClock

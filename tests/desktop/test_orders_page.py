@@ -11,8 +11,8 @@ from PySide6.QtGui import QGuiApplication
 from PySide6.QtTest import QTest
 
 from studio_planner.craft.orders import Promise
+from studio_planner.desktop.page_keys import ORDERS, PLAN
 from studio_planner.desktop.pages.orders_page import OrdersPage
-from studio_planner.desktop.pages.page_stack import ORDERS, PLAN
 
 if TYPE_CHECKING:
     from pytestqt.qtbot import QtBot

@@ -20,7 +20,7 @@ from studio_planner.craft.settings import (
     VolumeUnit,
 )
 from studio_planner.desktop import words
-from studio_planner.desktop.forms.quantities import Quantity, scale_of
+from studio_planner.desktop.quantities import Quantity, scale_of
 from tests.desktop import scenes
 
 REGISTRY: pint.UnitRegistry[float] = pint.UnitRegistry()

@@ -27,7 +27,7 @@ if TYPE_CHECKING:
 
     from studio_planner.craft.plans import PlannedCoat
     from studio_planner.desktop.canvas import Canvas
-    from studio_planner.desktop.pages.page import PageDesk
+    from studio_planner.desktop.page import PageDesk
     from studio_planner.services.bench import Bench, BenchTask
 
 TICK_MILLISECONDS = 5_000

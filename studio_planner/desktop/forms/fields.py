@@ -21,7 +21,7 @@ from PySide6.QtWidgets import (
 from typing_extensions import override
 
 from studio_planner.craft.settings import ClockForm, Units
-from studio_planner.desktop.forms.quantities import (
+from studio_planner.desktop.quantities import (
     Quantity,
     number_of,
     number_words,

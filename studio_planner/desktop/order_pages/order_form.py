@@ -17,9 +17,9 @@ from studio_planner.desktop.forms.fields import (
     TimeField,
 )
 from studio_planner.desktop.forms.form import Form
-from studio_planner.desktop.forms.quantities import Quantity
 from studio_planner.desktop.order_pages.answer_words import gate_word, promise_kind_word
 from studio_planner.desktop.order_pages.order_fields import DaysField, PiecesField
+from studio_planner.desktop.quantities import Quantity
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.editing.changes import Change
 from studio_planner.services.editing.nouns import with_thing

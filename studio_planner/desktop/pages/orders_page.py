@@ -14,8 +14,8 @@ from studio_planner.desktop.forms.noun_list import NounList
 from studio_planner.desktop.order_pages.answer_view import AnswerView
 from studio_planner.desktop.order_pages.answer_words import list_line
 from studio_planner.desktop.order_pages.order_form import OrderForm
-from studio_planner.desktop.pages.page import Page
-from studio_planner.desktop.pages.page_stack import PLAN
+from studio_planner.desktop.page import Page
+from studio_planner.desktop.page_keys import PLAN
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.editing.changes import Change
 from studio_planner.services.editing.nouns import (
@@ -33,7 +33,7 @@ if TYPE_CHECKING:
     from PySide6.QtGui import QResizeEvent
 
     from studio_planner.craft.studio import Studio
-    from studio_planner.desktop.pages.page import PageDesk
+    from studio_planner.desktop.page import PageDesk
     from studio_planner.services.desk import DeskView
 
 _LIST_WIDTH = 250

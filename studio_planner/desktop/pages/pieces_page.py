@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING
 
 from typing_extensions import override
 
-from studio_planner.desktop.pages.page import Page
+from studio_planner.desktop.page import Page
 
 if TYPE_CHECKING:
     from studio_planner.services.desk import DeskView

@@ -8,15 +8,15 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QStackedWidget, QWidget
 from typing_extensions import override
 
-from studio_planner.desktop.pages.page import Page
-from studio_planner.desktop.pages.page_stack import SET_UP
+from studio_planner.desktop.page import Page
+from studio_planner.desktop.page_keys import SET_UP
 from studio_planner.desktop.studio_pages.section_names import SectionNames
 from studio_planner.desktop.tongue import translate
 
 if TYPE_CHECKING:
     from collections.abc import Callable
 
-    from studio_planner.desktop.pages.page import PageDesk
+    from studio_planner.desktop.page import PageDesk
     from studio_planner.services.desk import DeskView
 
 HANDS, ROOM, UNITS, RULES, BACKUPS = (

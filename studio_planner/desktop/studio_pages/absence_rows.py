@@ -25,7 +25,7 @@ if TYPE_CHECKING:
 
     from studio_planner.craft.hands import Person
     from studio_planner.craft.studio import Studio
-    from studio_planner.desktop.pages.page import PageDesk
+    from studio_planner.desktop.page import PageDesk
     from studio_planner.services.desk import DeskView
 
 

@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QHBoxLayout, QWidget
 from typing_extensions import override
 
 from studio_planner.desktop.forms.noun_list import NounList
-from studio_planner.desktop.pages.page import Page
+from studio_planner.desktop.page import Page
 from studio_planner.desktop.studio_pages.person_panel import PersonPanel
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.editing.people import (
@@ -22,7 +22,7 @@ from studio_planner.services.editing.weeks import painted_week
 
 if TYPE_CHECKING:
     from studio_planner.craft.hands import Person
-    from studio_planner.desktop.pages.page import PageDesk
+    from studio_planner.desktop.page import PageDesk
     from studio_planner.services.desk import DeskView
 
 _LIST_WIDTH, _WIDEST = 212, 760

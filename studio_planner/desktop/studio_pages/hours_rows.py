@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 from studio_planner.desktop import words
 from studio_planner.desktop.forms.fields import DateField, NumberField, TimeField
 from studio_planner.desktop.forms.form import Form
-from studio_planner.desktop.forms.quantities import Quantity
+from studio_planner.desktop.quantities import Quantity
 from studio_planner.desktop.studio_pages.days_field import DaysField
 from studio_planner.desktop.studio_pages.lines import Line, Rule, verb
 from studio_planner.desktop.tongue import translate
@@ -23,7 +23,7 @@ if TYPE_CHECKING:
 
     from studio_planner.craft.hands import Person, WorkHours
     from studio_planner.craft.settings import Units
-    from studio_planner.desktop.pages.page import PageDesk
+    from studio_planner.desktop.page import PageDesk
 
 
 class HoursRow(QWidget):

@@ -21,7 +21,7 @@ if TYPE_CHECKING:
     from collections.abc import Mapping, Sequence
 
     from studio_planner.craft.hands import Person
-    from studio_planner.desktop.pages.page import PageDesk
+    from studio_planner.desktop.page import PageDesk
     from studio_planner.services.desk import DeskView
     from studio_planner.services.editing.weeks import Block
 

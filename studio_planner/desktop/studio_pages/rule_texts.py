@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from studio_planner.craft.pieces import Material
-from studio_planner.desktop.forms.quantities import Quantity
+from studio_planner.desktop.quantities import Quantity
 from studio_planner.desktop.tongue import translate
 
 

@@ -11,8 +11,8 @@ from typing_extensions import override
 from studio_planner.craft.pieces import Material
 from studio_planner.desktop.forms.fields import NumberField
 from studio_planner.desktop.forms.form import Form
-from studio_planner.desktop.forms.quantities import Quantity, number_words, scale_of
-from studio_planner.desktop.pages.page import Page
+from studio_planner.desktop.page import Page
+from studio_planner.desktop.quantities import Quantity, number_words, scale_of
 from studio_planner.desktop.studio_pages.lines import Line, verb
 from studio_planner.desktop.studio_pages.rule_texts import (
     ThumbRule,
@@ -32,7 +32,7 @@ if TYPE_CHECKING:
     from collections.abc import Mapping
 
     from studio_planner.craft.settings import Units
-    from studio_planner.desktop.pages.page import PageDesk
+    from studio_planner.desktop.page import PageDesk
     from studio_planner.services.desk import DeskView
     from studio_planner.services.editing.changes import Change
 

@@ -9,7 +9,7 @@ from PySide6.QtGui import QPainter, QPen, QPolygonF
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
 from typing_extensions import override
 
-from studio_planner.desktop.pages.page import Page
+from studio_planner.desktop.page import Page
 from studio_planner.desktop.studio_pages.lines import Line, verb
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.setting_up import Need, ready, set_up_steps
@@ -18,7 +18,7 @@ if TYPE_CHECKING:
     from PySide6.QtGui import QPaintEvent
 
     from studio_planner.desktop.canvas import Canvas
-    from studio_planner.desktop.pages.page import PageDesk
+    from studio_planner.desktop.page import PageDesk
     from studio_planner.services.desk import DeskView
     from studio_planner.services.setting_up import SetUpStep
 

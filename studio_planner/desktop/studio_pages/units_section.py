@@ -18,7 +18,7 @@ from studio_planner.craft.settings import (
 from studio_planner.desktop import words
 from studio_planner.desktop.forms.fields import ChoiceField, Field, TextField
 from studio_planner.desktop.forms.form import Form
-from studio_planner.desktop.pages.page import Page
+from studio_planner.desktop.page import Page
 from studio_planner.desktop.studio_pages.lines import Line
 from studio_planner.desktop.studio_pages.week_painting import day_names
 from studio_planner.desktop.studio_pages.zone_field import ZoneField
@@ -30,7 +30,7 @@ if TYPE_CHECKING:
 
     from studio_planner.craft.settings import Units
     from studio_planner.desktop.canvas import Canvas
-    from studio_planner.desktop.pages.page import PageDesk
+    from studio_planner.desktop.page import PageDesk
     from studio_planner.services.desk import DeskView
 
 _WIDEST = 620

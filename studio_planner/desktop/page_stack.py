@@ -6,28 +6,23 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtWidgets import QStackedWidget, QWidget
 
-from studio_planner.desktop.pages.page import Page
+from studio_planner.desktop.page import Page
+from studio_planner.desktop.page_keys import (
+    ORDERS,
+    PIECES,
+    PLAN,
+    PRODUCTS,
+    QUESTIONS,
+    STUDIO,
+)
 from studio_planner.desktop.tongue import translate
 
 if TYPE_CHECKING:
     from collections.abc import Callable
 
-    from studio_planner.desktop.pages.page import PageDesk
-    from studio_planner.desktop.pages.page_bar import PageBar
+    from studio_planner.desktop.page import PageDesk
+    from studio_planner.desktop.page_bar import PageBar
     from studio_planner.services.desk import DeskView
-
-PLAN, ORDERS, PIECES, PRODUCTS, STUDIO, QUESTIONS = (
-    "plan",
-    "orders",
-    "pieces",
-    "products",
-    "studio",
-    "questions",
-)
-"""The keys of the pages."""
-
-SET_UP = "set-up"
-"""The thing on the page of the studio that a new studio opens on."""
 
 
 def _orders(desk: PageDesk) -> Page:

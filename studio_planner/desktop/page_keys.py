@@ -1,0 +1,16 @@
+"""What the pages of the desk are called among themselves."""
+
+from __future__ import annotations
+
+PLAN, ORDERS, PIECES, PRODUCTS, STUDIO, QUESTIONS = (
+    "plan",
+    "orders",
+    "pieces",
+    "products",
+    "studio",
+    "questions",
+)
+"""The keys of the pages."""
+
+SET_UP = "set-up"
+"""The thing on the page of the studio that a new studio opens on."""
