@@ -1,0 +1,188 @@
+"""What is wrong with a stack, or wants a second look, said at the coat it is about."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.pieces import EDGE, UNDERSIDE, CoatKind, Joint, coat_below
+from studio_planner.craft.products import ProductKind
+from studio_planner.planning.missing_figures import missing_figures
+from studio_planner.science.film_limits import FilmVerdict, film_verdict
+from studio_planner.services.editing.shut_windows import would_be_sanded
+from studio_planner.services.mix_notes import notes_on
+
+if TYPE_CHECKING:
+    from collections.abc import Callable, Iterator
+    from datetime import datetime
+
+    from studio_planner.craft.errors import BrokenRule, InvalidEntry
+    from studio_planner.craft.pieces import Coat, Piece
+    from studio_planner.craft.studio import Studio
+    from studio_planner.craft.timing import Timing
+
+_STACK = "stack, coat "
+
+
+@dataclass(frozen=True, slots=True)
+class StackFault:
+    """One fault: the key of its coat, the field of the coat, and a sentence in trade words.
+
+    Placeholders in the sentence stand for the `films` (mm), which the maker reads in their own
+    unit. What is `refused` breaks a hard rule and is not kept; all else is a warning.
+    """
+
+    coat: str
+    field: str
+    sentence: str
+    films: tuple[tuple[str, float], ...] = ()
+    refused: bool = False
+
+
+def refused_by(error: InvalidEntry, coat: str) -> tuple[StackFault, ...]:
+    """The hard rules that an entry broke, each at its coat; `coat` where a rule names none."""
+    return tuple(_refused(rule, coat) for rule in error.broken)
+
+
+def _refused(rule: BrokenRule, coat: str) -> StackFault:
+    parts = rule.field.split(", ")
+    named = next((part[5:] for part in parts if part.startswith("coat ")), coat)
+    field = parts[-1]
+    if rule.field.startswith(_STACK):
+        field = "kind"  # the only such rule: leaf and what is below it
+    return StackFault(named, field, rule.sentence, refused=True)
+
+
+def stack_faults(
+    studio: Studio, piece: Piece, timing: Timing | None = None, now: datetime | None = None
+) -> tuple[StackFault, ...]:
+    """Every warning about the coats of a piece that keeps the hard rules, first coat first.
+
+    With `timing` and `now` also those that the clocks of the coming week tell.
+    """
+    found: list[StackFault] = []
+    for index in range(len(piece.stack)):
+        for look in _LOOKS:
+            found += look(studio, piece, index)
+        if timing is not None and now is not None:
+            found += _closed_windows(studio, piece, index, timing, now)
+    found += _silent_sheets(studio, piece)
+    return tuple(sorted(found, key=lambda fault: piece.position(fault.coat)))
+
+
+def _thick(studio: Studio, piece: Piece, index: int) -> Iterator[StackFault]:
+    coat, settings = piece.stack[index], studio.settings
+    inside = bool(coat.faces - {UNDERSIDE, EDGE})
+    rim = piece.rim_mm if inside else 0.0
+    verdict = film_verdict(
+        coat.film_mm, rim, settings.film_warn_mm, max(settings.film_refuse_mm, coat.film_mm)
+    )
+    if verdict is FilmVerdict.NEAR_LIMIT:
+        sentence = "{film} is near what an edge without a rim holds ({most}): some runs off."
+        films = (("film", coat.film_mm), ("most", settings.film_refuse_mm))
+        yield StackFault(coat.key, "film_mm", sentence, films)
+
+
+def _leaf(studio: Studio, piece: Piece, index: int) -> Iterator[StackFault]:
+    coat, below = piece.stack[index], piece.below(index)
+    if coat.kind is not CoatKind.LEAF or below is None:
+        return
+    under = piece.stack[below]
+    kind = studio.product(under.product).kind
+    if coat.joint is Joint.WET_IN_WET:
+        sentence = "leaf laid on a wet coat sinks; let it come to tack: choose in the window."
+        yield StackFault(coat.key, "joint", sentence)
+    elif kind in {ProductKind.PRIMER, ProductKind.LEAF}:
+        sentence = f"leaf does not stick to the {under.kind}; put a size between them."
+        yield StackFault(coat.key, "kind", sentence)
+    elif kind is ProductKind.TWO_PART and coat.joint is Joint.ON_DRY:
+        sentence = (
+            f"a dry {under.kind} has no tack for leaf; choose in the window, or put a size on."
+        )
+        yield StackFault(coat.key, "joint", sentence)
+
+
+def _open_to_the_air(_studio: Studio, piece: Piece, index: int) -> Iterator[StackFault]:
+    coat = piece.stack[index]
+    delicate = coat.kind in {CoatKind.GLITTER, CoatKind.LEAF}
+    if delicate and _over(piece, index) is None:
+        sentence = f"nothing covers the {coat.kind}; a lock coat in its window keeps it."
+        yield StackFault(coat.key, "kind", sentence)
+    if delicate and coat.sandable:
+        sentence = f"sanding takes the {coat.kind} off; say that it can't be sanded."
+        yield StackFault(coat.key, "sandable", sentence)
+
+
+def _much_colour(studio: Studio, piece: Piece, index: int) -> Iterator[StackFault]:
+    coat = piece.stack[index]
+    if coat.colours:
+        for note in notes_on(studio.product(coat.product), coat, 1.0, 1.0):
+            yield StackFault(coat.key, "colours", note)
+
+
+def _planned_scuffed(studio: Studio, piece: Piece, index: int) -> Iterator[StackFault]:
+    """A joint that the plan has scuffed over a coat that does not survive it."""
+    below = piece.below(index)
+    if below is None or piece.stack[below].sandable or studio.plan is None:
+        return
+    key = piece.stack[index].key
+    rows = (row for row in studio.plan.coats if (row.piece, row.coat) == (piece.key, key))
+    if any(row.joint is Joint.SCUFFED and not row.poured for row in rows):
+        under = piece.stack[below]
+        sentence = f"the plan sands the {under.kind} first, which it does not survive."
+        yield StackFault(under.key, "sandable", sentence)
+
+
+def _left_out(studio: Studio, piece: Piece, index: int) -> Iterator[StackFault]:
+    """What the plan says when it has no place for a coat."""
+    if studio.plan is None or studio.plan_outdated:
+        return
+    key = piece.stack[index].key
+    for row in studio.plan.unplanned:
+        if (row.piece, row.coat) == (piece.key, key):
+            yield StackFault(key, "joint", f"the plan has no time for it: {row.reason}")
+
+
+def _closed_windows(
+    studio: Studio, piece: Piece, index: int, timing: Timing, now: datetime
+) -> Iterator[StackFault]:
+    coat, over = piece.stack[index], _over(piece, index)
+    if coat.sandable or over is None or index < len(studio.pours_of(piece.key)):
+        return
+    if would_be_sanded(piece, index, over, timing, now):
+        product = studio.product(coat.product).name
+        sentence = (
+            f"poured at any hour with hands in the coming week, the window of {product} closes "
+            f"before hands can be there for the {piece.stack[over].kind}, and the {coat.kind} "
+            "can't be sanded: take a slower product, allow a touch test, or lock it wet in wet."
+        )
+        yield StackFault(coat.key, "product", sentence)
+
+
+def _silent_sheets(studio: Studio, piece: Piece) -> Iterator[StackFault]:
+    """Products whose sheets have no figure for a stage that a joint needs."""
+    named = replace(piece, name="-")
+    for row in missing_figures(studio, named):
+        sentence = row.reason.partition(": ")[2]
+        # Two coats may lack the same figure of the same coat; a row names its coat.
+        yield StackFault(row.coat or piece.stack[0].key, "product", sentence)
+
+
+def _over(piece: Piece, index: int) -> int | None:
+    later = range(index + 1, len(piece.stack))
+    return next((i for i in later if coat_below(piece.stack, i) == index), None)
+
+
+_LOOKS: tuple[Callable[[Studio, Piece, int], Iterator[StackFault]], ...] = (
+    _thick,
+    _leaf,
+    _open_to_the_air,
+    _much_colour,
+    _planned_scuffed,
+    _left_out,
+)
+
+
+def of_coat(faults: tuple[StackFault, ...], coat: Coat) -> tuple[StackFault, ...]:
+    """The faults of one coat."""
+    return tuple(fault for fault in faults if fault.coat == coat.key)
