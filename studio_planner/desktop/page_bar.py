@@ -73,9 +73,10 @@ class PageBar(QWidget):
         self.setAccessibleName("Pages")
         canvas.redrawn.connect(self.update)
 
-    def add(self, key: str, words: str) -> None:
-        """Add the name of a page."""
+    def add(self, key: str, words: str, number: int) -> None:
+        """Add the name of a page; its number is what the keyboard knows it by."""
         name = PageName(self._canvas, words, self)
+        name.setToolTip(f"Ctrl+{number}")
         name.clicked.connect(lambda: self.page_asked.emit(key))
         self.names[key] = name
         self._group.addButton(name)

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import TYPE_CHECKING
 
+from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QStackedWidget, QWidget
 
 from studio_planner.desktop.page import Page
@@ -64,6 +66,17 @@ _MAKERS: dict[str, Callable[[PageDesk], Page]] = {
 }
 
 
+def _names() -> tuple[tuple[str, str], ...]:
+    return (
+        (PLAN, translate("pages", "Plan")),
+        (ORDERS, translate("pages", "Orders")),
+        (PIECES, translate("pages", "Pieces")),
+        (PRODUCTS, translate("pages", "Products")),
+        (STUDIO, translate("pages", "Studio")),
+        (QUESTIONS, translate("pages", "Questions")),
+    )
+
+
 class PageStack(QStackedWidget):
     """The plan in front, the other pages behind it."""
 
@@ -75,15 +88,10 @@ class PageStack(QStackedWidget):
         self._held: dict[str, QWidget] = {}
         self._view: DeskView | None = None
         self._stale: set[str] = set()
-        for key, words in (
-            (PLAN, translate("pages", "Plan")),
-            (ORDERS, translate("pages", "Orders")),
-            (PIECES, translate("pages", "Pieces")),
-            (PRODUCTS, translate("pages", "Products")),
-            (STUDIO, translate("pages", "Studio")),
-            (QUESTIONS, translate("pages", "Questions")),
-        ):
-            bar.add(key, words)
+        for number, (key, words) in enumerate(_names(), start=1):
+            bar.add(key, words, number)
+            shortcut = QShortcut(QKeySequence(f"Ctrl+{number}"), parent)
+            shortcut.activated.connect(partial(self.go_to, key))
         bar.show_page(PLAN)
         bar.page_asked.connect(self.go_to)
 

@@ -5,6 +5,11 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+
+from studio_planner.desktop.page_keys import ORDERS, PLAN, PRODUCTS
 from studio_planner.services.editing.changes import Change
 
 if TYPE_CHECKING:
@@ -58,6 +63,15 @@ def test_planning_by_itself_can_be_switched_off_and_on(qtbot: QtBot, desk: DeskW
     qtbot.waitUntil(lambda: desk.planning.running, timeout=_LONG)
     desk.stop_planning()
     qtbot.waitUntil(lambda: not desk.planning.running, timeout=_LONG)
+
+
+@pytest.mark.parametrize(("number", "page"), [(2, ORDERS), (4, PRODUCTS), (1, PLAN)])
+def test_pages_have_numbers_on_the_keyboard(
+    qtbot: QtBot, desk: DeskWindow, number: int, page: str
+) -> None:
+    QTest.keyClick(desk, Qt.Key(Qt.Key.Key_0 + number), Qt.KeyboardModifier.ControlModifier)
+    qtbot.waitUntil(lambda: desk.pages.current_key == page)
+    assert desk.title_bar.page_bar.names[page].isChecked()
 
 
 def test_the_menu_says_what_would_be_undone(desk: DeskWindow) -> None:
