@@ -26,6 +26,7 @@ if TYPE_CHECKING:
     from studio_planner.desktop.canvas import Canvas
 
 _LEFT, _RIGHT, _ROW = 104.0, 20.0, 34.0
+_LEAST_PULL = 5.0
 _KEYS = {Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_Space, Qt.Key.Key_Insert}
 _REMOVE = {Qt.Key.Key_Delete, Qt.Key.Key_Backspace}
 _BY = {
@@ -161,6 +162,10 @@ class WeekDrawing(QWidget):
             found = shape.grip(self.blocks, event.position())
             ends = found is not None and found[1] is not Part.WHOLE
             self.setCursor(Qt.CursorShape.SizeHorCursor if ends else Qt.CursorShape.ArrowCursor)
+            return
+        if held.fresh and abs(event.position().x() - held.taken.x()) < _LEAST_PULL:
+            self.blocks = held.rest  # a click is no hours
+            self.update()
             return
         block = _pulled(held, event.position(), shape)
         self.blocks = tuple(sorted((*held.rest, block)))
