@@ -1,0 +1,200 @@
+"""How a coat would meet the one below it: the window it stands in, or what it misses."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.pieces import Joint
+from studio_planner.craft.plans import StepKind, Trust, Window
+from studio_planner.craft.products import ProductKind
+from studio_planner.planning.sheet_stages import (
+    gate_stage,
+    window_stages,
+    window_unknown,
+)
+from studio_planner.science.stages import Edge, Stage, safe_edge
+from studio_planner.services.moving.breaks import Break, Rule
+from studio_planner.services.moving.held import ribbons_of
+from studio_planner.services.questions.sentences import Lasting, Moment, said
+from studio_planner.services.ribbons import StepMark
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+    from datetime import datetime
+
+    from studio_planner.craft.plans import PlannedStep
+    from studio_planner.services.ribbons import Lane, Ribbon
+
+_HOUR = 3600.0
+_THIN = {ProductKind.SIZE, ProductKind.LEAF}
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Met:
+    """A joint: what it is, the window it stands in, and the rules that it breaks."""
+
+    joint: Joint
+    window: Window | None = None
+    breaks: tuple[Break, ...] = ()
+
+
+def joint_then(lane: Lane, bar: Ribbon) -> Met:
+    """How a coat on a lane meets the one below."""
+    position = lane.piece.below(bar.position)
+    if position is None:
+        return Met(joint=Joint.BARE)
+    below = ribbons_of(lane).get(lane.piece.stack[position].key)
+    if below is None:
+        words = said("The coat below is not in the plan.")
+        return Met(joint=bar.coat.joint, breaks=(Break(rule=Rule.WINDOW, words=words),))
+    if bar.planned.joint is Joint.SCUFFED:
+        return _scuffed(lane, bar, below)
+    safe, found = _windowed(lane, bar, below)
+    if found is not None:
+        return found
+    return Met(joint=bar.coat.joint, breaks=(_missed(lane, bar, below, safe),))
+
+
+def _windowed(lane: Lane, bar: Ribbon, below: Ribbon) -> tuple[Window | None, Met | None]:
+    """The safe window, and the joint in it or in the likely one; None where in neither."""
+    safe = _window(lane, bar, below, Trust.SAFE)
+    for trust in Trust:
+        window = safe if trust is Trust.SAFE else _window(lane, bar, below, trust)
+        if window is not None and _inside(bar, window):
+            return safe, _in_window(bar, below, window)
+        if not (below.coat.sandable or below.coat.test_first):
+            break
+    return safe, None
+
+
+def _in_window(bar: Ribbon, below: Ribbon, window: Window) -> Met:
+    if window.trust is Trust.SAFE:
+        return Met(joint=bar.coat.joint, window=window)
+    text = "Touch-test the {below} first: the time is likely right, but not for sure."
+    words = said(text, below=_name(below))
+    return Met(
+        joint=bar.coat.joint,
+        window=window,
+        breaks=(Break(rule=Rule.TEST_FIRST, words=words, hard=False),),
+    )
+
+
+def _inside(bar: Ribbon, window: Window) -> bool:
+    closes = window.closes
+    return window.opens <= bar.planned.start and (closes is None or bar.planned.end <= closes)
+
+
+def _window(lane: Lane, bar: Ribbon, below: Ribbon, trust: Trust) -> Window | None:
+    """The window over the coat below at an edge; None where it never opens or is not known."""
+    opens, closes = window_stages(lane.studio, lane.piece, bar.position)
+    wet = bar.coat.joint is Joint.WET_IN_WET
+    if window_unknown(lane.studio, lane.piece, bar.position) or (
+        wet and trust is Trust.TEST_FIRST
+    ):
+        return None
+    since = below.planned.end if opens is None else _reached(below, opens, trust)
+    if since is None:
+        return None
+    until = None if closes is None else _reached(below, closes, trust)
+    return Window(opens=since, closes=until, trust=trust)
+
+
+def _reached(below: Ribbon, stage: Stage, trust: Trust) -> datetime | None:
+    edge = safe_edge(stage) if trust is Trust.SAFE else Edge.LIKELY
+    return below.film.reached(stage, edge)
+
+
+def _missed(lane: Lane, bar: Ribbon, below: Ribbon, window: Window | None) -> Break:
+    if window is None:
+        unknown = window_unknown(lane.studio, lane.piece, bar.position)
+        text = (
+            "The sheet of the {below} does not say when its window closes."
+            if unknown
+            else "The window over the {below} never opens in the time looked at."
+        )
+        return Break(rule=Rule.WINDOW, words=said(text, below=_name(below)))
+    if bar.planned.start < window.opens:
+        text = "Outside its window: the {below} opens {opens}, you are {early} early."
+        early = Lasting((window.opens - bar.planned.start).total_seconds() / _HOUR)
+        words = said(text, below=_name(below), opens=Moment(window.opens), early=early)
+        return Break(rule=Rule.WINDOW, words=words)
+    closes = window.closes or bar.planned.end
+    text = "Outside its window: the {below} closes {closes}, you end {late} late."
+    late = Lasting((bar.planned.end - closes).total_seconds() / _HOUR)
+    words = said(text, below=_name(below), closes=Moment(closes), late=late)
+    return Break(rule=Rule.WINDOW, words=words)
+
+
+def _scuffed(lane: Lane, bar: Ribbon, below: Ribbon) -> Met:
+    """A scuffed joint stays so where its sanding serves, else it is tried in the window."""
+    step = sanding_of(lane, bar)
+    ready = below.film.safe(Stage.SANDABLE)
+    served = step is not None and step.end <= bar.planned.start
+    if step is not None and served and ready is not None and step.start >= ready:
+        return Met(joint=Joint.SCUFFED)
+    _, found = _windowed(lane, bar, below)
+    if found is not None:
+        return found
+    if step is not None and not served:
+        text = "It has to be sanded first, and that is planned until {end}."
+        words = said(text, end=Moment(step.end))
+        return Met(joint=Joint.SCUFFED, breaks=(Break(rule=Rule.WINDOW, words=words),))
+    if ready is None:
+        text = "The {below} cannot be sanded in the time looked at."
+        words = said(text, below=_name(below))
+    else:
+        text = "The {below} can be sanded only from {ready}."
+        words = said(text, below=_name(below), ready=Moment(ready))
+    return Met(joint=Joint.SCUFFED, breaks=(Break(rule=Rule.WINDOW, words=words),))
+
+
+def sanding_of(lane: Lane, bar: Ribbon) -> PlannedStep | None:
+    """The sanding before a coat; None where there is none."""
+    steps = (mark.planned for mark in lane.bars if isinstance(mark, StepMark))
+    return next((s for s in steps if s.kind is StepKind.SAND and s.coat == bar.coat.key), None)
+
+
+def faces_then(lane: Lane, bar: Ribbon) -> Iterator[Break]:
+    """What is too soft for the piece to lie on, and coats that are not done before it."""
+    bars = ribbons_of(lane)
+    for index in range(bar.position):
+        before = bars.get(lane.piece.stack[index].key)
+        if before is not None and bar.planned.start < before.planned.end:
+            text = "The {before} comes first, and is poured until {end}."
+            words = said(text, before=_name(before), end=Moment(before.planned.end))
+            yield Break(rule=Rule.ORDER, words=words)
+            return
+    for index in lane.piece.rests_on(bar.position):
+        below = bars.get(lane.piece.stack[index].key)
+        if below is None or _never_asked(lane, below):
+            continue
+        stage = gate_stage(below.product, Stage.HANDLE)
+        ready = None if stage is None else below.film.safe(stage)
+        if ready is None or _turned(lane, bar) < ready:
+            yield _soft(below, ready)
+
+
+def _soft(below: Ribbon, ready: datetime | None) -> Break:
+    if ready is None:
+        text = "The piece lies on the {below}, which cannot be handled in the time looked at."
+        return Break(rule=Rule.FACES, words=said(text, below=_name(below)))
+    text = "The piece lies on the {below}, which can be handled only from {ready}."
+    return Break(rule=Rule.FACES, words=said(text, below=_name(below), ready=Moment(ready)))
+
+
+def _never_asked(lane: Lane, below: Ribbon) -> bool:
+    """Whether *handle* is not asked of it: size or leaf under a coat, whose sheet is silent."""
+    over = lane.piece.stack[below.position + 1 :]
+    silent = gate_stage(below.product, Stage.HANDLE) is None
+    return silent and below.product.kind in _THIN and any(c.touches(below.coat) for c in over)
+
+
+def _turned(lane: Lane, bar: Ribbon) -> datetime:
+    steps = (mark.planned for mark in lane.bars if isinstance(mark, StepMark))
+    turns = [s.start for s in steps if s.kind is StepKind.TURN and s.coat == bar.coat.key]
+    return min([bar.planned.start, *turns])
+
+
+def _name(bar: Ribbon) -> str:
+    return bar.lane.piece.coat_name(bar.coat.key)

@@ -1,0 +1,64 @@
+"""The kept plan with a pour moved in it, so that it stands where it was dropped at once."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import UTC, datetime
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.pieces import Joint
+from studio_planner.craft.plans import StepKind
+from studio_planner.services.moving.held import GRID_SECONDS
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable
+
+    from studio_planner.craft.plans import Plan, PlannedCoat
+    from studio_planner.services.moving.judging import Verdict
+
+
+def moved_plan(plan: Plan, verdict: Verdict) -> Plan:
+    """Give the plan with the coats and steps of a verdict in place of what it had for them.
+
+    Later coats that would begin while the moved one is still poured are put behind it, until
+    planning puts them where they belong. What was known of when its pieces are ready is left
+    out, and coats are numbered anew in the order of their starts.
+    """
+    moved = {(coat.piece, coat.coat): coat for coat in verdict.coats}
+    rows = [moved.get((row.piece, row.coat), row) for row in plan.coats]
+    pieces = {coat.piece for coat in verdict.coats}
+    for key in pieces:
+        rows = _behind(rows, key, verdict)
+    rows.sort(key=lambda row: (row.start, row.number))
+    again = {StepKind.TURN, StepKind.TAPE, StepKind.TRIM}
+    unsanded = {key for key, coat in moved.items() if coat.joint is not Joint.SCUFFED}
+    steps = [
+        step
+        for step in plan.steps
+        if not ((step.piece, step.coat) in moved and step.kind in again)
+        and not (step.kind is StepKind.SAND and (step.piece, step.coat) in unsanded)
+    ]
+    return replace(
+        plan,
+        coats=tuple(replace(row, number=number) for number, row in enumerate(rows, start=1)),
+        steps=tuple(sorted([*steps, *verdict.steps], key=lambda step: step.start)),
+        ready=tuple(row for row in plan.ready if row.piece not in pieces),
+    )
+
+
+def _behind(rows: Iterable[PlannedCoat], piece: str, verdict: Verdict) -> list[PlannedCoat]:
+    """Put the coats of a piece that begin during the moved one, or before it, behind it."""
+    (lane,) = (lane for lane in verdict.lanes if lane.piece.key == piece)
+    at = {coat.coat: lane.piece.position(coat.coat) for coat in lane.coats}
+    free = max(at[coat.coat] for coat in verdict.coats if coat.piece == piece)
+    after, ends = {}, verdict.end
+    for coat in sorted(lane.coats, key=lambda coat: at[coat.coat]):
+        if at[coat.coat] > free and coat.start < ends:
+            length, start = coat.end - coat.start, _grid_up(ends)
+            after[coat.coat] = replace(coat, start=start, end=start + length, window=None)
+            ends = start + length
+    return [after.get(row.coat, row) if row.piece == piece else row for row in rows]
+
+
+def _grid_up(when: datetime) -> datetime:
+    return datetime.fromtimestamp(-(-when.timestamp() // GRID_SECONDS) * GRID_SECONDS, UTC)
