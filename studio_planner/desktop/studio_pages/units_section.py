@@ -16,7 +16,7 @@ from studio_planner.craft.settings import (
     VolumeUnit,
 )
 from studio_planner.desktop import words
-from studio_planner.desktop.forms.fields import ChoiceField, Field, TextField
+from studio_planner.desktop.forms.fields import ChoiceField, TextField
 from studio_planner.desktop.forms.form import Form
 from studio_planner.desktop.page import Page
 from studio_planner.desktop.studio_pages.lines import Line
@@ -29,7 +29,6 @@ if TYPE_CHECKING:
     from collections.abc import Mapping
 
     from studio_planner.craft.settings import Units
-    from studio_planner.desktop.canvas import Canvas
     from studio_planner.desktop.page import PageDesk
     from studio_planner.services.desk import DeskView
 
@@ -40,73 +39,59 @@ _FILM_MM = 1.5
 """What the example under the units shows."""
 
 
-def unit_fields(canvas: Canvas, parent: QWidget) -> dict[str, Field]:
-    """A field for each of the studio's units, by the craft's name for it."""
+def unit_options() -> dict[str, tuple[str, list[tuple[object, str]]]]:
+    """A title and what may be chosen for each of the studio's units, by the craft's name."""
     return {
-        "temperature": ChoiceField(
-            canvas,
+        "temperature": (
             translate("units", "Temperatures"),
             [
                 (TemperatureUnit.CELSIUS, translate("units", "degrees Celsius")),
                 (TemperatureUnit.FAHRENHEIT, translate("units", "degrees Fahrenheit")),
             ],
-            parent,
         ),
-        "mass": ChoiceField(
-            canvas,
+        "mass": (
             translate("units", "Masses"),
             [
                 (MassUnit.GRAM, translate("units", "grams")),
                 (MassUnit.OUNCE, translate("units", "ounces")),
             ],
-            parent,
         ),
-        "length": ChoiceField(
-            canvas,
-            translate("units", "Sizes of pieces and spots"),
-            [
-                (LengthUnit.MILLIMETRE, translate("units", "millimetres")),
-                (LengthUnit.CENTIMETRE, translate("units", "centimetres")),
-                (LengthUnit.INCH, translate("units", "inches")),
-            ],
-            parent,
-        ),
-        "film": ChoiceField(
-            canvas,
-            translate("units", "Thickness of a film"),
-            [
-                (FilmUnit.MILLIMETRE, translate("units", "millimetres")),
-                (FilmUnit.MIL, translate("units", "mils, thousandths of an inch")),
-                (FilmUnit.INCH, translate("units", "inches")),
-            ],
-            parent,
-        ),
-        "volume": ChoiceField(
-            canvas,
-            translate("units", "Volumes"),
-            [
-                (VolumeUnit.MILLILITRE, translate("units", "millilitres")),
-                (VolumeUnit.FLUID_OUNCE_US, translate("units", "US fluid ounces")),
-                (
-                    VolumeUnit.FLUID_OUNCE_IMPERIAL,
-                    translate("units", "imperial fluid ounces"),
-                ),
-            ],
-            parent,
-        ),
-        "clock": ChoiceField(
-            canvas,
+        "length": (translate("units", "Sizes of pieces and spots"), _lengths()),
+        "film": (translate("units", "Thickness of a film"), _films()),
+        "volume": (translate("units", "Volumes"), _volumes()),
+        "clock": (
             translate("units", "Times of day"),
             [
                 (ClockForm.HOURS_24, translate("units", "24 hours, as 18:30")),
                 (ClockForm.HOURS_12, translate("units", "12 hours, as 6:30 pm")),
             ],
-            parent,
         ),
-        "week_starts": ChoiceField(
-            canvas, translate("units", "A week begins on"), list(enumerate(day_names())), parent
-        ),
+        "week_starts": (translate("units", "A week begins on"), [*enumerate(day_names())]),
     }
+
+
+def _lengths() -> list[tuple[object, str]]:
+    return [
+        (LengthUnit.MILLIMETRE, translate("units", "millimetres")),
+        (LengthUnit.CENTIMETRE, translate("units", "centimetres")),
+        (LengthUnit.INCH, translate("units", "inches")),
+    ]
+
+
+def _films() -> list[tuple[object, str]]:
+    return [
+        (FilmUnit.MILLIMETRE, translate("units", "millimetres")),
+        (FilmUnit.MIL, translate("units", "mils, thousandths of an inch")),
+        (FilmUnit.INCH, translate("units", "inches")),
+    ]
+
+
+def _volumes() -> list[tuple[object, str]]:
+    return [
+        (VolumeUnit.MILLILITRE, translate("units", "millilitres")),
+        (VolumeUnit.FLUID_OUNCE_US, translate("units", "US fluid ounces")),
+        (VolumeUnit.FLUID_OUNCE_IMPERIAL, translate("units", "imperial fluid ounces")),
+    ]
 
 
 class UnitsSection(Page):
@@ -152,9 +137,9 @@ class UnitsSection(Page):
         layout.addWidget(Line(canvas, said, self, font="small", colour="quiet"))
         grid = QGridLayout()
         grid.setHorizontalSpacing(24)
-        for index, (name, field) in enumerate(unit_fields(canvas, self).items()):
+        for index, (name, (title, options)) in enumerate(unit_options().items()):
             place = QVBoxLayout()
-            self.form.add(name, field, into=place)
+            self.form.add(name, ChoiceField(canvas, title, options, self), into=place)
             grid.addLayout(place, index // _COLUMNS, index % _COLUMNS)
         layout.addLayout(grid)
         layout.addWidget(self.example)
