@@ -28,13 +28,17 @@ class AxisMark:
 
 
 def day_marks(
-    zone: ZoneInfo, start: float, end: float, pixels_per_day: float
+    zone: ZoneInfo, start: float, end: float, pixels_per_day: float, week_starts: int = 0
 ) -> list[AxisMark]:
-    """Local midnights in view, thinned so that their names do not meet; Mondays stay."""
+    """Local midnights in view, thinned so that their names do not meet.
+
+    Where only one of a week is left, it is the day on which weeks begin (0 for Monday).
+    """
     step = next((s for s in _DAY_STEPS if s * pixels_per_day >= _LEAST_DAY_PIXELS), 28)
     marks = []
     for day in days_between(zone, _instant(start) - timedelta(days=step), _instant(end)):
-        if day.toordinal() % step != (1 % step if step % 7 == 0 else 0):
+        # The first day of the calendar, number 1, was a Monday.
+        if day.toordinal() % step != ((1 + week_starts) % step if step % 7 == 0 else 0):
             continue
         midnight = readings_of(zone, datetime.combine(day, time()))[:1]
         marks += [_mark(when, zone) for when in midnight]

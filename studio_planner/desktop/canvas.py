@@ -77,6 +77,11 @@ class Canvas(QObject):
         return wall_of(self.view.studio) if self.view else Wall(self.zone)
 
     @property
+    def week_starts(self) -> int:
+        """The day on which the studio's weeks begin, 0 for Monday."""
+        return self.view.studio.units.week_starts if self.view else 0
+
+    @property
     def now_x(self) -> float:
         """Where the now line stands."""
         return self.scale.x(self.now.timestamp())

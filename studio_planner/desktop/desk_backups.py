@@ -73,6 +73,18 @@ class DeskBackups(QObject):
             return None
         return Backups(session, self._data_folder() / FOLDER)
 
+    def way_back(self, path: Path) -> str:
+        """Where the newest backup is of a studio that does not open; empty without one."""
+        from studio_planner.services.backups import FOLDER, newest_backup  # noqa: PLC0415
+
+        folder = None if self._data_folder is None else self._data_folder() / FOLDER
+        found = None if folder is None else newest_backup(path, folder)
+        if found is None:
+            return ""
+        return translate(
+            "backups", "Its newest backup is {path}: open that and save a copy of it."
+        ).format(path=found.path)
+
     def offer(self) -> None:
         """Offer to back up where that is possible."""
         self._desk.verbs["back up"].setEnabled(self.possible)

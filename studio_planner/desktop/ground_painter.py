@@ -46,7 +46,7 @@ def draw_ground(painter: QPainter, height: float, canvas: Canvas) -> None:
     painter.setPen(Qt.PenStyle.NoPen)
     painter.setBrush(theme.colour("night"))
     painter.drawRects(shades)
-    days = day_marks(zone, scale.origin, scale.end, scale.pixels_per_day)
+    days = day_marks(zone, scale.origin, scale.end, scale.pixels_per_day, canvas.week_starts)
     form = canvas.wall.form
     hours = hour_marks(zone, scale.origin, scale.end, scale.pixels_per_day, form)
     painter.setPen(QPen(theme.colour("faint_rule"), 1.0, Qt.PenStyle.DotLine))

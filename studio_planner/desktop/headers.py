@@ -61,7 +61,9 @@ class Ruler(QHeaderView):
 
     def _draw_days(self, painter: QPainter, height: float) -> None:
         canvas, scale = self._canvas, self._canvas.scale
-        marks = day_marks(canvas.zone, scale.origin, scale.end, scale.pixels_per_day)
+        marks = day_marks(
+            canvas.zone, scale.origin, scale.end, scale.pixels_per_day, canvas.week_starts
+        )
         painter.setFont(canvas.fonts.bold)
         metrics = QFontMetricsF(canvas.fonts.bold)
         for index, mark in enumerate(marks):

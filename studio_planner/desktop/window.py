@@ -160,7 +160,7 @@ class DeskWindow(QMainWindow):
         try:
             session = DeskSession(path, self.clock)
         except StudioError as error:
-            self.notice.say(str(error), wrong=True)
+            self.notice.say(f"{error} {self.backups.way_back(path)}".strip(), wrong=True)
             return False
         self.show_session(session)
         return True

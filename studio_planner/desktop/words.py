@@ -27,7 +27,6 @@ _MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct",
 _NOON = 12
 _DAY_HOURS = 24
 _MINUTES_IN_HOUR = 60
-_PLAIN = ClockForm.HOURS_24
 _CRUMB = 1e-6
 """Minutes that a sum of hours may lack without being a minute less."""
 
@@ -82,32 +81,26 @@ def hour_mark(hour: int, form: ClockForm) -> str:
     return f"{hour % _NOON or _NOON} {'am' if hour % (2 * _NOON) < _NOON else 'pm'}"
 
 
-def _zone(wall: Wall | ZoneInfo) -> ZoneInfo:
-    return wall.zone if isinstance(wall, Wall) else wall
-
-
-def clock_time(when: datetime, wall: Wall | ZoneInfo) -> str:
+def clock_time(when: datetime, wall: Wall) -> str:
     """The wall-clock time, such as 07:05 or 7:05 am."""
-    form = wall.form if isinstance(wall, Wall) else _PLAIN
-    return time_of_day(when.astimezone(_zone(wall)), form)
+    return time_of_day(when.astimezone(wall.zone), wall.form)
 
 
 def day_name(when: datetime, wall: Wall | ZoneInfo, *, month: bool = True) -> str:
     """The local day, such as Tue 8 Dec, or Tue 8."""
-    day = when.astimezone(_zone(wall))
+    day = when.astimezone(wall.zone if isinstance(wall, Wall) else wall)
     words = f"{_DAYS[day.weekday()]} {day.day}"
     return f"{words} {_MONTHS[day.month - 1]}" if month else words
 
 
-def moment(when: datetime, wall: Wall | ZoneInfo) -> str:
+def moment(when: datetime, wall: Wall) -> str:
     """Day and time, such as Tue 8 Dec 07:05."""
     return f"{day_name(when, wall)} {clock_time(when, wall)}"
 
 
-def span(start: datetime, end: datetime, wall: Wall | ZoneInfo) -> str:
+def span(start: datetime, end: datetime, wall: Wall) -> str:
     """From and to; the day is given again only where it changes."""
-    zone = _zone(wall)
-    same = start.astimezone(zone).date() == end.astimezone(zone).date()
+    same = start.astimezone(wall.zone).date() == end.astimezone(wall.zone).date()
     last = clock_time(end, wall) if same else moment(end, wall)
     return f"{moment(start, wall)} to {last}"
 

@@ -131,6 +131,16 @@ class Backups:
         return Change(words, lambda _now: studio)
 
 
+def newest_backup(path: Path, folder: Path) -> Backup | None:
+    """The newest backup in a folder of a studio that may not open any more; None without one."""
+    from studio_planner.storage.backups import backups_of  # noqa: PLC0415 - as above
+
+    try:
+        return next(iter(backups_of(path, folder)), None)
+    except OSError:  # nothing to point to
+        return None
+
+
 def differences(backup: Studio, now: Studio) -> tuple[Difference, ...]:
     """What bringing a backup back would change, kind by kind; kinds that stay are left out."""
     found = []

@@ -113,3 +113,16 @@ def test_without_a_folder_or_a_studio_nothing_is_offered(window: DeskWindow) -> 
     for key in (SET_UP, HANDS, UNITS, RULES, BACKUPS):
         page = section(window, key, QWidget)
         assert not page.isEnabled()
+
+
+def test_a_studio_that_no_longer_opens_points_to_its_newest_backup(
+    desk: DeskWindow, studio_path: Path, tmp_path: Path
+) -> None:
+    desk.verbs["back up"].trigger()
+    (path,) = (tmp_path / "data" / "backups").iterdir()
+    studio_path.write_bytes(studio_path.read_bytes()[:5000])
+    assert not desk.open_path(studio_path)
+    assert "damaged" in desk.notice.words
+    assert f"Its newest backup is {path}" in desk.notice.words
+    assert desk.open_path(path)
+    assert len(studio_of(desk).pieces) == len(scenes.PIECES)

@@ -66,6 +66,14 @@ def test_names_of_days_have_room_at_every_zoom(pixels_per_day: float) -> None:
         assert {mark.local.weekday() for mark in marks} == {0}
 
 
+@pytest.mark.parametrize("first", range(7))
+def test_where_one_day_of_a_week_is_left_it_is_the_one_that_weeks_begin_on(first: int) -> None:
+    start = datetime(2026, 12, 1, tzinfo=UTC).timestamp()
+    for pixels_per_day in (10.0, 5.0, 2.5):
+        marks = day_marks(BERLIN, start, start + 90 * DAY_SECONDS, pixels_per_day, first)
+        assert {mark.local.weekday() for mark in marks} == {first}
+
+
 @given(
     factor=st.floats(0.2, 5.0),
     x=st.floats(0.0, 1000.0),
