@@ -1,0 +1,188 @@
+"""What if a heater is on tonight: the place's expected pattern, changed for one night.
+
+A pattern comes back every week. The trial's studio holds every weekday by itself, and only the
+night that is asked about is warmer; so the same night a week later is warmer too, which is said
+where a plan reaches so far.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import UTC, datetime, time, timedelta
+from itertools import pairwise
+from typing import TYPE_CHECKING, Any
+
+from studio_planner.craft.local_time import instant
+from studio_planner.craft.places import PatternPoint, Place, PlaceKind
+from studio_planner.science.air import AirError, dew_point, relative_humidity
+from studio_planner.services.editing.nouns import with_thing
+from studio_planner.services.questions.asking import Kind, Parameter
+from studio_planner.services.questions.sentences import Clock, Degrees, said
+from studio_planner.services.trying.trial import CannotTry, Trial, Warmth, WhatIf
+
+if TYPE_CHECKING:
+    from collections.abc import Mapping
+    from zoneinfo import ZoneInfo
+
+    from studio_planner.science.history import History
+    from studio_planner.services.desk import DeskView
+
+_CELSIUS, _MOST_CELSIUS = 22.0, 35.0
+_UNTIL = time(7)
+_DAY, _HOUR, _MINUTE = timedelta(days=1), timedelta(hours=1), timedelta(minutes=1)
+_SECONDS_IN_HOUR = 3600.0
+
+
+def _parameters(view: DeskView) -> tuple[Parameter, ...]:
+    options = tuple((place.key, place.name) for place in view.studio.places)
+    rest = view.studio.resting_place
+    first = rest.key if rest is not None else next((key for key, _ in options), "")
+    local = view.now.astimezone(view.studio.time_zone)
+    return (
+        Parameter("place", "Where", Kind.CHOICE, first, options),
+        Parameter("celsius", "Warm to", Kind.TEMPERATURE, _CELSIUS),
+        Parameter("start", "From", Kind.TIME, time(local.hour, local.minute)),
+        Parameter("end", "Until", Kind.TIME, _UNTIL),
+    )
+
+
+def _tried(view: DeskView, given: Mapping[str, Any]) -> Trial:
+    zone = view.studio.time_zone
+    place = next((one for one in view.studio.places if one.key == given["place"]), None)
+    if place is None:
+        raise CannotTry("There is no room in this studio yet; add one on the page Studio.")
+    start, end = _night(view, given["start"], given["end"])
+    celsius = float(given["celsius"])
+    if place.kind is PlaceKind.ROOM and celsius > _MOST_CELSIUS:
+        raise CannotTry("No room is heated to more than 35 °C here; choose a warm box instead.")
+    expected = _expected(place, zone, start, end)
+    marks = _marks(place, expected, zone, (start, end), celsius)
+    degree_hours = _degree_hours(expected, marks, celsius)
+    if degree_hours <= 0.0:
+        raise CannotTry(
+            f"{place.name} is expected to be as warm as that anyway; warm it to more."
+        )
+    warm = _warmed(place, expected, zone, marks, celsius)
+    to_do = said(
+        "Set the heater of {place} to {celsius} from {start} until {end}; electric or indirect "
+        "heat only. When it was done, the room's readings say so, and the plan follows them.",
+        place=place.name,
+        celsius=Degrees(celsius),
+        start=Clock(start),
+        end=Clock(end),
+    )
+    return Trial(
+        words=f"Heat {place.name} tonight",
+        studio=with_thing(view.studio, warm),
+        to_do=to_do,
+        warmth=Warmth(place.key, start, end, degree_hours),
+    )
+
+
+def _night(view: DeskView, start: time, end: time) -> tuple[datetime, datetime]:
+    """From `start` today to the next `end`; a start that is past is now."""
+    zone = view.studio.time_zone
+    today = view.now.astimezone(zone).date()
+    begins = max(instant(zone, today, start), _minute(view.now))
+    ends = instant(zone, today, end)
+    if ends <= begins:
+        ends = instant(zone, today + _DAY, end)
+    return begins, ends
+
+
+def _minute(when: datetime) -> datetime:
+    return when.astimezone(UTC).replace(second=0, microsecond=0)
+
+
+def _expected(place: Place, zone: ZoneInfo, start: datetime, end: datetime) -> History:
+    return replace(place, readings=()).history(zone, start - _DAY, end + _DAY)
+
+
+def _marks(
+    place: Place,
+    expected: History,
+    zone: ZoneInfo,
+    span: tuple[datetime, datetime],
+    celsius: float,
+) -> list[datetime]:
+    """Instants between which the warmed pattern runs straight, to the minute."""
+    start, end = span
+    hours = (start + _HOUR * step for step in range(int((end - start) / _HOUR) + 1))
+    marks = {start, end, *hours}
+    days = {start.astimezone(zone).date(), end.astimezone(zone).date()}
+    kinks = {instant(zone, day, point.at) for day in days for point in place.pattern}
+    marks |= {kink for kink in kinks if start < kink < end}
+    for one, other in pairwise(sorted(marks)):
+        low, high = _at(expected, one) - celsius, _at(expected, other) - celsius
+        if low * high < 0.0:
+            marks.add(_minute(one + (other - one) * (low / (low - high))))
+    return sorted(marks)
+
+
+def _at(expected: History, when: datetime) -> float:
+    found = expected.celsius_at(when.timestamp())
+    return 0.0 if found is None else found
+
+
+def _degree_hours(expected: History, marks: list[datetime], celsius: float) -> float:
+    above = [(m.timestamp(), max(0.0, celsius - _at(expected, m))) for m in marks]
+    sums = ((b - a) * (high + low) / 2.0 for (a, low), (b, high) in pairwise(above))
+    return sum(sums) / _SECONDS_IN_HOUR
+
+
+def _warmed(
+    place: Place, expected: History, zone: ZoneInfo, marks: list[datetime], celsius: float
+) -> Place:
+    start, end = marks[0], marks[-1]
+    points = [_point(expected, zone, when, celsius) for when in marks]
+    # A step at either end: the heater goes on, and off again.
+    points.insert(0, _point(expected, zone, start, None))
+    points.append(_point(expected, zone, end, None))
+    kept = [p for p in _by_weekday(place) if not _inside(p, zone, start, end)]
+    return replace(place, pattern=(*kept, *points))
+
+
+def _point(
+    expected: History, zone: ZoneInfo, when: datetime, celsius: float | None
+) -> PatternPoint:
+    air, humidity = _at(expected, when), expected.humidity_at(when.timestamp())
+    local = when.astimezone(zone)
+    warm = air if celsius is None else max(air, celsius)
+    return PatternPoint(
+        at=time(local.hour, local.minute),
+        celsius=warm,
+        humidity_pct=_drier(air, warm, humidity),
+        day=local.weekday(),
+    )
+
+
+def _drier(air: float, warm: float, humidity: float | None) -> float | None:
+    """The humidity of air that is warmed: the moisture in it, its dew point, stays."""
+    if humidity is None:
+        return None
+    try:
+        return max(1.0, relative_humidity(warm, dew_point(air, humidity)))
+    except AirError:
+        return humidity
+
+
+def _by_weekday(place: Place) -> list[PatternPoint]:
+    """The same pattern with every weekday's points by themselves."""
+    return [
+        replace(point, day=day)
+        for day in range(7)
+        for point in place.pattern
+        if point.day in {None, day}
+    ]
+
+
+def _inside(point: PatternPoint, zone: ZoneInfo, start: datetime, end: datetime) -> bool:
+    day = start.astimezone(zone).date()
+    while day <= end.astimezone(zone).date():
+        if day.weekday() == point.day and start <= instant(zone, day, point.at) <= end:
+            return True
+        day += _DAY
+    return False
+
+
+WHAT_IF = WhatIf("heating", "The heater is on tonight", _parameters, _tried)

@@ -1,0 +1,73 @@
+"""What if: one thing changed in a studio, to be planned and compared, and perhaps done."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING, Any
+
+from studio_planner.craft.errors import StudioError
+
+if TYPE_CHECKING:
+    from collections.abc import Callable, Mapping
+    from datetime import datetime
+
+    from studio_planner.craft.studio import Studio
+    from studio_planner.services.desk import DeskView
+    from studio_planner.services.questions.asking import Parameter
+    from studio_planner.services.questions.sentences import Sentence
+
+
+class CannotTry(StudioError):  # noqa: N818 - reads as a sentence where it is raised
+    """What was asked cannot be tried; the text says why and what to do."""
+
+
+@dataclass(frozen=True, slots=True)
+class Warmth:
+    """A place (a key of the tried studio) that is warmer than it would be, from when to when.
+
+    `degree_hours` are the °C above what it would be, summed over its hours.
+    """
+
+    place: str
+    start: datetime
+    end: datetime
+    degree_hours: float
+
+
+@dataclass(frozen=True, slots=True)
+class Trial:
+    """A studio with one thing changed, before it is planned.
+
+    `words` finish the sentence "Undo: ...". `to_do` says what the maker does, and nothing else
+    changes, where the trial is none of the studio itself; None where it can be done in it.
+    `coats` are those it is about (piece and coat), if it is about any.
+    """
+
+    words: str
+    studio: Studio
+    to_do: Sentence | None = None
+    warmth: Warmth | None = None
+    coats: frozenset[tuple[str, str]] = frozenset()
+
+
+@dataclass(frozen=True, slots=True)
+class WhatIf:
+    """A question that is answered by planning a changed studio.
+
+    `tried` raises CannotTry or InvalidEntry where what is given makes no sense.
+    """
+
+    key: str
+    words: str
+    parameters: Callable[[DeskView], tuple[Parameter, ...]]
+    tried: Callable[[DeskView, Mapping[str, Any]], Trial]
+
+
+def done_with(trial: Trial, planned: Studio) -> Studio:
+    """The tried studio with the plan that was found for it, as it is kept when it is done."""
+    return replace(trial.studio, plan=planned.plan, plan_outdated=False)
+
+
+def no_person() -> CannotTry:
+    """Say that there is nobody to try it with."""
+    return CannotTry("Nobody works in this studio yet; add a person on the page Studio.")
