@@ -132,7 +132,7 @@ class Backups:
 
 
 def newest_backup(path: Path, folder: Path) -> Backup | None:
-    """The newest backup in a folder of a studio that may not open any more; None without one."""
+    """The newest backup of a studio that may not open any more; None where there is none."""
     from studio_planner.storage.backups import backups_of  # noqa: PLC0415 - as above
 
     try:

@@ -20,13 +20,13 @@ from studio_planner.desktop.pages.studio_page import (
 )
 from studio_planner.desktop.studio_pages.backups_section import BackupsSection
 from studio_planner.services.editing.changes import Change
+from tests.desktop import scenes
 from tests.desktop.studio_steps import click, section, studio_of
 
 if TYPE_CHECKING:
     from pathlib import Path
 
     from studio_planner.desktop.window import DeskWindow
-    from tests.desktop import scenes
 
 
 pytestmark = pytest.mark.journey
