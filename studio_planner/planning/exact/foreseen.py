@@ -27,7 +27,7 @@ three to five coats of a full evening come out of one mix."""
 
 _PASSES = 4
 
-_DRAWN, _DRAWS = (0.45, 0.85), 4
+_DRAWN, _DRAWS = (0.45, 0.85), 2
 """Where parts of set-ups are drawn from later on, and how often before it is given up."""
 
 

@@ -33,17 +33,18 @@ class Whole:
     def solve(self, end: float, search: Search, over: Callable[[], bool]) -> None:
         """Make each goal small in turn, until the monotonic clock says `end`.
 
-        A goal that cannot be proved in its share of the time is left, and with it all that
-        follow: their bounds would hold for nothing.
+        A goal that cannot be proved in its share of the time is looked at once more when the
+        plan has become better: less room is left then. Otherwise it is left, and with it all
+        that follow: their bounds would hold for nothing.
         """
         for goal in IN_ORDER:
-            if goal in self._best.met:
-                continue
-            if over():
-                return
-            self._aim(goal, search, end)
-            if goal not in self._best.met:
-                return
+            while goal not in self._best.met:
+                if over():
+                    return
+                before = self._best.standing.worth
+                self._aim(goal, search, end)
+                if goal not in self._best.met and not self._best.standing.worth < before:
+                    return
 
     def _aim(self, goal: Goal, search: Search, end: float) -> None:
         standing = self._best.standing
