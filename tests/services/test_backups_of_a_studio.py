@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import errno
 from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 from typing import TYPE_CHECKING
@@ -164,6 +165,21 @@ def test_a_folder_that_cannot_be_made_is_said_in_a_sentence(
     with pytest.raises(StudioFileError) as refused:
         backups.make()
     assert str(tmp_path) in str(refused.value)
+
+
+def test_a_full_disk_is_said_and_leaves_no_half_a_backup(
+    backups: Backups, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def full(_descriptor: int) -> None:
+        raise OSError(errno.ENOSPC, "No space left on device")
+
+    with monkeypatch.context() as patched:
+        patched.setattr("os.fsync", full)
+        with pytest.raises(StudioFileError, match="the disk is full"):
+            backups.make()
+    assert list(backups.folder.iterdir()) == []
+    backups.make()
+    assert len(backups.all()) == 1
 
 
 def test_pictures_that_the_studio_has_lost_come_back_too(

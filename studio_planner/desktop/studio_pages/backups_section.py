@@ -21,7 +21,7 @@ if TYPE_CHECKING:
     from studio_planner.services.backups import Backups, Difference, KeptBackup
     from studio_planner.services.desk import DeskView
 
-_LIST_WIDTH, _WIDEST, _MOST_NAMED = 300, 860, 12
+_LIST_WIDTH, _WIDEST, _MOST_NAMED = 330, 900, 12
 
 
 class BackupsSection(Page):
@@ -155,8 +155,22 @@ class BackupsSection(Page):
     def _held(self, kept: KeptBackup) -> str:
         if kept.holds is None:
             return translate("backups", "cannot be read")
-        return translate("backups", "{pieces} pieces, {orders} orders").format(
-            pieces=kept.holds.pieces, orders=kept.holds.orders
+        pieces, orders = kept.holds.pieces, kept.holds.orders
+        planned = kept.holds.planned
+        return ", ".join(
+            (
+                translate("backups", "1 piece")
+                if pieces == 1
+                else translate("backups", "{count} pieces").format(count=pieces),
+                translate("backups", "1 order")
+                if orders == 1
+                else translate("backups", "{count} orders").format(count=orders),
+                translate("backups", "not planned")
+                if planned is None
+                else translate("backups", "planned {when}").format(
+                    when=words.moment(planned, self.canvas.wall)
+                ),
+            )
         )
 
     def _show_chosen(self) -> None:
@@ -171,15 +185,7 @@ class BackupsSection(Page):
     def _whole(self, kept: KeptBackup) -> str:
         if kept.holds is None:
             return f"\N{BLACK RIGHT-POINTING TRIANGLE} {kept.fault}"
-        planned = kept.holds.planned
-        plan = (
-            translate("backups", "not planned")
-            if planned is None
-            else translate("backups", "planned {when}").format(
-                when=words.moment(planned, self.canvas.wall)
-            )
-        )
-        return f"{kept.holds.name}: {self._held(kept)}, {plan}."
+        return f"{kept.holds.name}: {self._held(kept)}."
 
     def _look(self) -> None:
         kept, view, backups = self._chosen, self._view, self.desk.backups.of_studio()

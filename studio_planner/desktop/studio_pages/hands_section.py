@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtWidgets import QHBoxLayout, QWidget
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QWidget
 from typing_extensions import override
 
 from studio_planner.desktop.forms.noun_list import NounList
@@ -44,12 +45,17 @@ class HandsSection(Page):
         self.people.setFixedWidth(_LIST_WIDTH)
         self.panel = PersonPanel(desk, self)
         self.panel.setMaximumWidth(_WIDEST)
+        # The list and its verbs stay where they are; only what is beside them is long.
+        self._scroll = QScrollArea(self)
+        self._scroll.setFrameShape(QFrame.Shape.NoFrame)
+        self._scroll.setWidgetResizable(True)
+        self._scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self._scroll.setWidget(self.panel)
         layout = QHBoxLayout(self)
-        layout.setContentsMargins(20, 12, 16, 12)
+        layout.setContentsMargins(20, 12, 0, 12)
         layout.setSpacing(24)
         layout.addWidget(self.people)
-        layout.addWidget(self.panel, 10)
-        layout.addStretch(1)
+        layout.addWidget(self._scroll, 1)
         self.people.chosen.connect(lambda _key: self._show_chosen())
         self.people.add_asked.connect(self._add)
         self.people.copy_asked.connect(self._copy)

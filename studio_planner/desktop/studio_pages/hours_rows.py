@@ -41,7 +41,7 @@ class HoursRow(QWidget):
         self.start = TimeField(canvas, translate("hours", "From"), self)
         self.end = TimeField(canvas, translate("hours", "To"), self)
         self.every = NumberField(
-            canvas, translate("hours", "Every … weeks"), Quantity.COUNT, self
+            canvas, translate("hours", "Every so many weeks"), Quantity.COUNT, self
         )
         self.first = DateField(canvas, translate("hours", "First date"), self)
         self.remove = verb(translate("hours", "Remove"), self._remove, self)

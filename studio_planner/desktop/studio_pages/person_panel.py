@@ -82,10 +82,10 @@ class PersonPanel(QWidget):
             "Alt with Left and Right moves an end, Ctrl all of it, Delete removes.",
         )
         layout.addWidget(Line(canvas, hint, self, font="small", colour="quiet"))
-        layout.addWidget(self._title(translate("hands", "The same hours in rows")))
-        layout.addWidget(self.hours)
         layout.addWidget(self._title(translate("hands", "Away")))
         layout.addWidget(self.absences)
+        layout.addWidget(self._title(translate("hands", "The same hours in rows")))
+        layout.addWidget(self.hours)
         layout.addStretch(1)
 
     def _title(self, words: str) -> Line:
