@@ -23,6 +23,8 @@ from studio_planner.desktop.page_keys import PLAN, SET_UP, STUDIO
 from studio_planner.desktop.page_stack import PageStack
 from studio_planner.desktop.theme import Look, theme_for
 from studio_planner.desktop.title_bar import TitleBar
+from studio_planner.desktop.tongue import translate
+from studio_planner.services.setting_up import plan_possible
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -238,7 +240,16 @@ class DeskWindow(QMainWindow):
             self.timeline.choose_piece(key)
 
     def plan_again(self) -> None:
-        """Plan the studio again in a process of its own."""
+        """Plan the studio in a process of its own, or show what it lacks for a plan."""
+        if self.session is not None and not plan_possible(self.session.studio):
+            self.go_to(STUDIO, SET_UP)
+            self.tell(
+                translate(
+                    "planning",
+                    "A plan needs hands, a room, a level spot and a piece. Here is what lacks.",
+                )
+            )
+            return
         self._planning.start()
 
     def stop_planning(self) -> None:

@@ -163,3 +163,11 @@ def test_a_studio_opened_in_place_of_another_is_shown_on_every_section(
     rules = section(desk, RULES, RulesSection)
     assert rules.rows["sand_minutes"].field.editor.text() == "20"
     assert section(desk, UNITS, UnitsSection).name.value() == "Other"
+
+
+def test_planning_a_studio_that_lacks_something_shows_what_it_lacks(new: DeskWindow) -> None:
+    new.go_to(PLAN)
+    click(new.title_bar.plan_button)
+    assert not new.planning.running
+    assert new.pages.current_key == STUDIO
+    assert "Here is what lacks." in new.notice.words

@@ -59,6 +59,11 @@ def test_wet_and_hard_differ_in_lightness_and_not_only_in_hue(theme: Theme) -> N
 
 
 @THEMES
+def test_times_stand_out_from_the_hours_they_are_written_on(theme: Theme) -> None:
+    assert contrast(theme.colour("paper"), theme.colour("hands")) >= 4.5
+
+
+@THEMES
 def test_hatching_stands_out_from_the_doorway_it_lies_in(theme: Theme) -> None:
     assert contrast(theme.colour("quiet"), theme.colour("window_wash")) >= 3.0
     assert contrast(theme.colour("window"), theme.colour("window_wash")) >= 3.0

@@ -10,11 +10,13 @@ import pytest
 
 from studio_planner.craft.hands import Absence, Person, WorkHours
 from studio_planner.craft.studio import Studio
+from studio_planner.services.editing.changes import bears_on_plan
 from studio_planner.services.editing.people import (
     NEW_HOURS,
     added_person,
     away_this_evening,
     away_today,
+    changed_person,
     copied_person,
     moved_person,
     new_absence,
@@ -110,3 +112,12 @@ def test_away_today_begins_now_and_is_undone_by_its_name() -> None:
 def test_a_change_of_somebody_who_is_gone_changes_nothing() -> None:
     empty = replace(STUDIO, people=())
     assert painted(ADA, []).make(empty) is empty
+
+
+def test_a_name_and_the_reason_for_an_absence_leave_the_plan_as_it_is() -> None:
+    tomorrow = new_absence(BERLIN, at(10))
+    away = with_absence(ADA, None, tomorrow).make(STUDIO)
+    assert bears_on_plan(STUDIO, away)
+    renamed = changed_person(ADA, "name", lambda now: replace(now, name="Tove")).make(away)
+    why = with_absence(ADA, 0, replace(tomorrow, why="fair")).make(renamed)
+    assert not bears_on_plan(away, why)

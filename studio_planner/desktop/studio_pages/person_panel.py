@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import TYPE_CHECKING, Any
 
+from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from studio_planner.desktop.forms.fields import TextField, TimeField
@@ -131,7 +132,10 @@ class PersonPanel(QWidget):
     def _say_chosen(self) -> None:
         block = self.week.chosen
         self.remove_block.setEnabled(block is not None)
-        self.chosen.setText("" if block is None else self.week.block_words(block))
+        said = "" if block is None else self.week.block_words(block)
+        if said and said != self.chosen.text() and self.week.hasFocus():
+            QAccessible.updateAccessibility(QAccessibleAnnouncementEvent(self.week, said))
+        self.chosen.setText(said)
 
 
 def _asleep(person: Person) -> tuple[tuple[int, int], ...]:

@@ -10,6 +10,7 @@ from studio_planner.craft.settings import Units
 if TYPE_CHECKING:
     from collections.abc import Callable
 
+    from studio_planner.craft.hands import Person
     from studio_planner.craft.orders import Order
     from studio_planner.craft.pieces import Piece
     from studio_planner.craft.plans import Plan
@@ -58,11 +59,17 @@ def _as_planned(studio: Studio) -> Studio:
         patterns=(),
         settings=replace(studio.settings, tariff_per_kwh=0.0),
         places=tuple(replace(place, heat_loss_w_per_k=None) for place in studio.places),
+        people=tuple(_plain_person(person) for person in studio.people),
         pieces=tuple(_plain_piece(piece) for piece in studio.pieces),
         orders=tuple(_plain_order(order) for order in studio.orders),
         plan=None,
         plan_outdated=False,
     )
+
+
+def _plain_person(person: Person) -> Person:
+    away = tuple(replace(absence, why="") for absence in person.absences)
+    return replace(person, name=person.key, absences=away)
 
 
 def _plain_piece(piece: Piece) -> Piece:
