@@ -1,20 +1,315 @@
-"""The page of pieces."""
+"""The page of pieces: the list, and of the chosen one its stack, blank, photos and patterns."""
 
 from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QFrame,
+    QHBoxLayout,
+    QLineEdit,
+    QScrollArea,
+    QStackedWidget,
+    QVBoxLayout,
+    QWidget,
+)
 from typing_extensions import override
 
+from studio_planner.craft.pieces import Piece
+from studio_planner.desktop import words
+from studio_planner.desktop.forms.noun_list import NounList
 from studio_planner.desktop.page import Page
+from studio_planner.desktop.page_keys import PRODUCTS
+from studio_planner.desktop.piece_pages.blank_form import BlankForm
+from studio_planner.desktop.piece_pages.kind_words import kind_word
+from studio_planner.desktop.piece_pages.part_bar import PartBar
+from studio_planner.desktop.piece_pages.pattern_panel import PatternPanel
+from studio_planner.desktop.piece_pages.photo_panel import PhotoPanel
+from studio_planner.desktop.piece_pages.stack_panel import StackPanel
+from studio_planner.desktop.studio_pages.lines import Line, verb
+from studio_planner.desktop.tongue import translate
+from studio_planner.services.editing.changes import Change
+from studio_planner.services.editing.nouns import moved_thing, with_thing
+from studio_planner.services.editing.pieces import (
+    can_be_coated,
+    copied,
+    found,
+    new_piece,
+    without_pieces,
+)
+from studio_planner.services.editing.stacks import StackHolder
 
 if TYPE_CHECKING:
+    from collections.abc import Callable
+
+    from studio_planner.craft.pieces import Coat
+    from studio_planner.craft.studio import Studio
+    from studio_planner.desktop.page import PageDesk
     from studio_planner.services.desk import DeskView
+
+STACK, BLANK, PHOTOS, PATTERNS = "stack", "blank", "photos", "patterns"
+"""The keys of what is shown of a piece."""
+
+_LIST_WIDTH = 232
+_KEY = Qt.ItemDataRole.UserRole
 
 
 class PiecesPage(Page):
-    """Shows nothing yet."""
+    """Pieces at the left; several can be chosen there to put one pattern on all of them."""
+
+    def __init__(self, desk: PageDesk, parent: QWidget | None = None) -> None:
+        """Show no studio yet."""
+        super().__init__(desk, parent)
+        self._view: DeskView | None = None
+        self._filling = False
+        self.key = STACK
+        self.pieces = NounList(
+            self.canvas,
+            translate("pieces", "Pieces"),
+            translate("pieces", "No piece here. Add a piece, or look for other words."),
+            self,
+        )
+        self.search = QLineEdit(self)
+        self.name = Line(self.canvas, "", self, font="title")
+        self.line = Line(self.canvas, "", self, font="small", colour="quiet")
+        self.products_button = verb(
+            translate("pieces", "Go to Products"), lambda: desk.go_to(PRODUCTS), self
+        )
+        parts = (
+            (STACK, translate("pieces", "Stack")),
+            (BLANK, translate("pieces", "Blank")),
+            (PHOTOS, translate("pieces", "Photos")),
+            (PATTERNS, translate("pieces", "Patterns")),
+        )
+        self.parts = PartBar(self.canvas, parts, self)
+        self.stack = StackPanel(desk, self)
+        self.blank = BlankForm(self.canvas, desk.changes, self)
+        self.photos = PhotoPanel(desk, self)
+        self.patterns = PatternPanel(desk, self)
+        self._front = QStackedWidget(self)
+        self._shown: dict[str, QWidget] = {}
+        self._lay_out()
+        self._listen()
+        self.show_part(STACK)
+
+    def _lay_out(self) -> None:
+        self.parts.setAccessibleName(translate("pieces", "Of the piece"))
+        self._shown = {
+            STACK: self.stack,
+            BLANK: _scrolled(self.blank, self),
+            PHOTOS: _scrolled(self.photos, self),
+            PATTERNS: self.patterns,
+        }
+        for widget in self._shown.values():
+            self._front.addWidget(widget)
+        self.search.setPlaceholderText(translate("pieces", "look for: name, coat, colour"))
+        self.search.setAccessibleName(translate("pieces", "Look for pieces"))
+        self.search.setClearButtonEnabled(True)
+        self.pieces.setFixedWidth(_LIST_WIDTH)
+        self.pieces.list.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
+        inside = self.pieces.layout()
+        if isinstance(inside, QVBoxLayout):
+            inside.insertWidget(1, self.search)
+        right = QVBoxLayout()
+        right.setContentsMargins(14, 0, 12, 0)
+        right.setSpacing(4)
+        right.addWidget(self.name)
+        right.addWidget(self.line)
+        right.addWidget(self.products_button, 0, Qt.AlignmentFlag.AlignLeft)
+        right.addWidget(self.parts)
+        right.addWidget(self._front, 1)
+        layout = QHBoxLayout(self)
+        layout.setContentsMargins(14, 8, 0, 12)
+        layout.addWidget(self.pieces)
+        layout.addLayout(right, 1)
+
+    def _listen(self) -> None:
+        self.search.textChanged.connect(lambda _text: self._fill())
+        self.pieces.chosen.connect(lambda _key: self._show_chosen())
+        self.pieces.list.itemSelectionChanged.connect(self._show_chosen)
+        self.pieces.add_asked.connect(self.add)
+        self.pieces.copy_asked.connect(self._copy)
+        self.pieces.remove_asked.connect(self._remove)
+        self.pieces.move_asked.connect(self._move)
+        self.parts.part_asked.connect(self.show_part)
+
+    # What is shown
 
     @override
     def show_view(self, view: DeskView | None) -> None:
-        return
+        self._view = view
+        self._fill()
+
+    @override
+    def choose(self, key: str) -> None:
+        """Choose a piece, and behind a slash one of its coats: tide-tray/flood."""
+        piece, _, coat = key.partition("/")
+        if piece not in self._listed:
+            self.search.clear()
+        self.pieces.choose(piece)
+        if coat and any(one.key == coat for one in self._stack_of(piece)):
+            self.show_part(STACK)
+            self.stack.choose_coat(coat)
+
+    def show_part(self, key: str) -> None:
+        """Bring the stack, the blank, the photos or the patterns to the front."""
+        self.key = key
+        self.parts.show_part(key)
+        self._front.setCurrentWidget(self._shown[key])
+        self._show_chosen()
+
+    def _stack_of(self, key: str) -> tuple[Coat, ...]:
+        piece = self._piece(key)
+        return piece.stack if piece else ()
+
+    @property
+    def _listed(self) -> list[str]:
+        rows = self.pieces.list
+        return [str(rows.item(row).data(_KEY)) for row in range(rows.count())]
+
+    def _fill(self) -> None:
+        view = self._view
+        studio = view.studio if view else None
+        kept = self.chosen_keys
+        listed = found(studio, self.search.text()) if studio else ()
+        self._filling = True
+        self.pieces.show_things(
+            [(p.key, words.piece_name(p), _short_line(studio, p)) for p in listed]
+        )
+        for row, piece in enumerate(listed):
+            if piece.key in kept:
+                self.pieces.list.item(row).setSelected(True)
+        self._filling = False
+        self.pieces.add_button.setEnabled(studio is not None and can_be_coated(studio))
+        self._show_chosen()
+
+    @property
+    def chosen_keys(self) -> tuple[str, ...]:
+        """The keys of all pieces that are chosen, in the order of the list."""
+        items = self.pieces.list.selectedItems()
+        keys = {str(item.data(_KEY)) for item in items} or {self.pieces.current_key} - {""}
+        return tuple(key for key in self._listed if key in keys)
+
+    def _piece(self, key: str) -> Piece | None:
+        pieces = self._view.studio.pieces if self._view else ()
+        return next((piece for piece in pieces if piece.key == key), None)
+
+    def _show_chosen(self) -> None:
+        if self._filling:
+            return
+        view, piece = self._view, self._piece(self.pieces.current_key)
+        several = [one for key in self.chosen_keys if (one := self._piece(key))]
+        for part in (self.parts, self._front):
+            part.setVisible(piece is not None)
+        lacking = view is not None and not can_be_coated(view.studio)
+        self.products_button.setVisible(lacking)
+        self.name.say(self._head(piece, len(several)))
+        self.line.say(_line(view.studio, piece) if view and piece else "")
+        if view is None or piece is None:
+            return
+        {
+            STACK: lambda: self.stack.show_stack(view, StackHolder(piece.key)),
+            BLANK: lambda: self.blank.show_piece(view.studio, piece),
+            PHOTOS: lambda: self.photos.show_piece(view.studio, piece),
+            PATTERNS: lambda: self.patterns.show_patterns(view, several or [piece]),
+        }[self.key]()
+
+    def _head(self, piece: Piece | None, count: int) -> str:
+        view = self._view
+        if view is None:
+            return translate("pieces", "Open a studio first.")
+        if piece is not None and count > 1:
+            return translate("pieces", "{piece}, one of {count} chosen").format(
+                piece=piece.name, count=count
+            )
+        if piece is not None:
+            return words.piece_name(piece)
+        if not can_be_coated(view.studio):
+            return translate("pieces", "A piece needs a coat; add a product first.")
+        return translate("pieces", "Add a piece to build its stack.")
+
+    # Verbs
+
+    def add(self) -> None:
+        """Add a piece, ready to be named."""
+        name = translate("pieces", "New piece")
+
+        def make(studio: Studio) -> Studio:
+            return with_thing(studio, new_piece(studio, name))
+
+        if self._attempt(translate("pieces", "Add a piece"), make):
+            self.search.clear()
+            self._choose_only(self._newest)
+            self.show_part(BLANK)
+            field = self.blank.form.fields["name"]
+            field.setFocus()
+
+    def _copy(self) -> None:
+        keys = self.chosen_keys
+        said = translate("pieces", "Copy {pieces}").format(pieces=self._names(keys))
+        if self._attempt(said, lambda studio: copied(studio, keys)[0]):
+            self._choose_only(self._newest)
+
+    def _remove(self) -> None:
+        keys = self.chosen_keys
+        if keys:
+            said = translate("pieces", "Remove {pieces}").format(pieces=self._names(keys))
+            self._attempt(said, lambda studio: without_pieces(studio, keys))
+
+    def _move(self, key: str, to: int) -> None:
+        view = self._view
+        if view is None:
+            return
+        # The list may show a part of the pieces; the place is that of the one there now.
+        other = [piece.key for piece in view.studio.pieces].index(self._listed[to])
+        said = translate("pieces", "Move a piece")
+        self._attempt(said, lambda studio: moved_thing(studio, Piece, key, other))
+
+    def _names(self, keys: tuple[str, ...]) -> str:
+        first = self._piece(keys[0]) if keys else None
+        if len(keys) == 1 and first is not None:
+            return first.name
+        return translate("pieces", "{count} pieces").format(count=len(keys))
+
+    def _attempt(self, said: str, make: Callable[[Studio], Studio]) -> bool:
+        return self.desk.changes.attempt(Change(said, make))
+
+    @property
+    def _newest(self) -> str:
+        session = self.desk.session
+        return session.studio.pieces[-1].key if session else ""
+
+    def _choose_only(self, key: str) -> None:
+        self.pieces.list.clearSelection()
+        self.pieces.choose(key)
+
+
+def _short_line(studio: Studio | None, piece: Piece) -> str:
+    order = studio.order_of(piece.key) if studio else None
+    count = len(piece.stack)
+    coats = (
+        translate("pieces", "1 coat")
+        if count == 1
+        else translate("pieces", "{count} coats").format(count=count)
+    )
+    return ", ".join(filter(None, (coats, order.name if order else "")))
+
+
+def _line(studio: Studio | None, piece: Piece) -> str:
+    if studio is None:
+        return ""
+    order = studio.order_of(piece.key)
+    coats = ", ".join(kind_word(coat.kind) for coat in piece.stack)
+    blank = words.blank(piece, studio.units)
+    return " · ".join(filter(None, (blank, order.name if order else "", coats)))
+
+
+def _scrolled(widget: QWidget, parent: QWidget) -> QScrollArea:
+    scroll = QScrollArea(parent)
+    scroll.setFrameShape(QFrame.Shape.NoFrame)
+    scroll.setWidgetResizable(True)
+    scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+    scroll.setWidget(widget)
+    return scroll

@@ -1,0 +1,1 @@
+"""What the page of pieces is made of: the blank, the stack in section, the coat, photos."""

@@ -1,0 +1,285 @@
+"""The colours of a coat, each a row of what goes into its cup."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import (
+    QComboBox,
+    QGridLayout,
+    QLabel,
+    QLineEdit,
+    QMenu,
+    QPushButton,
+    QVBoxLayout,
+    QWidget,
+)
+from typing_extensions import override
+
+from studio_planner.craft.errors import InvalidEntry
+from studio_planner.craft.pieces import Colour
+from studio_planner.desktop.forms.fields import Field
+from studio_planner.desktop.quantities import number_of, number_words
+from studio_planner.desktop.tongue import translate
+from studio_planner.science.film_limits import Colourant
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+
+    from studio_planner.desktop.canvas import Canvas
+    from studio_planner.services.editing.recipes import Recipe
+
+_WHOLE = 100.0
+_NARROW = 58
+_TARGET = 26
+
+
+class ColourRow(QWidget):
+    """One colour: its name, its share of the mix, the colourant and how much of it.
+
+    Signals:
+        edited: something in it was changed.
+        remove_asked: the row is to go.
+        recipes_asked: the maker looks for a recipe used before.
+    """
+
+    edited = Signal()
+    remove_asked = Signal()
+    recipes_asked = Signal()
+
+    def __init__(self, colour: Colour, parent: QWidget) -> None:
+        """Show a colour."""
+        super().__init__(parent)
+        self._shown: tuple[str, ...] = ()
+        self.name = QLineEdit(self)
+        self.share = QLineEdit(self)
+        self.colourant = QComboBox(self)
+        self.amount = QLineEdit(self)
+        self.recipe = QPushButton(translate("pieces", "Recipe of…"), self)
+        self.remove = QPushButton(translate("pieces", "Remove"), self)
+        self._lay_out()
+        self.show_colour(colour)
+        self._listen()
+
+    def _lay_out(self) -> None:
+        self.colourant.setEditable(True)
+        self.colourant.addItems(["", *(str(kind).replace("_", " ") for kind in Colourant)])
+        self.colourant.setMinimumWidth(90)
+        for editor in (self.share, self.amount):
+            editor.setMaximumWidth(_NARROW)
+        for button in (self.recipe, self.remove):
+            button.setMinimumHeight(_TARGET)
+        percent = translate("pieces", "% of the mix")
+        grid = QGridLayout(self)
+        grid.setContentsMargins(0, 0, 0, 6)
+        grid.setVerticalSpacing(3)
+        grid.addWidget(self.name, 0, 0, 1, 2)
+        grid.addWidget(self.share, 0, 2)
+        grid.addWidget(QLabel(percent, self), 0, 3)
+        grid.addWidget(self.colourant, 1, 0, 1, 2)
+        grid.addWidget(self.amount, 1, 2)
+        grid.addWidget(QLabel(translate("pieces", "% in its cup"), self), 1, 3)
+        grid.addWidget(self.recipe, 2, 0)
+        grid.addWidget(self.remove, 2, 1)
+        grid.setColumnStretch(0, 1)
+
+    def _listen(self) -> None:
+        for editor in (self.name, self.share, self.amount):
+            editor.editingFinished.connect(self._finished)
+        line = self.colourant.lineEdit()
+        if line is not None:
+            line.editingFinished.connect(self._finished)
+        self.colourant.activated.connect(lambda _index: self._finished())
+        self.remove.clicked.connect(self.remove_asked)
+        self.recipe.clicked.connect(self.recipes_asked)
+
+    def name_row(self, number: int) -> None:
+        """Tell a screen reader which colour the editors belong to."""
+        of = translate("pieces", "colour {number}").format(number=number)
+        named: tuple[tuple[QWidget, str], ...] = (
+            (self.name, translate("pieces", "Name")),
+            (self.share, translate("pieces", "Share in per cent of the mix")),
+            (self.colourant, translate("pieces", "Colourant")),
+            (self.amount, translate("pieces", "Colourant in per cent of its cup")),
+            (self.recipe, self.recipe.text()),
+            (self.remove, self.remove.text()),
+        )
+        for editor, word in named:
+            editor.setAccessibleName(f"{word}, {of}")
+
+    @property
+    def _texts(self) -> tuple[str, ...]:
+        return (
+            self.name.text(),
+            self.share.text(),
+            self.colourant.currentText(),
+            self.amount.text(),
+        )
+
+    def _finished(self) -> None:
+        if self._texts != self._shown:
+            self._shown = self._texts
+            self.edited.emit()
+
+    def show_colour(self, colour: Colour) -> None:
+        """Show another colour."""
+        self.name.setText(colour.name)
+        self.share.setText(number_words(colour.share_pct))
+        self.colourant.setCurrentText(colour.colourant.replace("_", " "))
+        self.amount.setText(number_words(colour.colourant_pct))
+        self._shown = self._texts
+
+    def colour(self) -> Colour:
+        """The colour as it is typed; ValueError in a sentence when that makes no sense."""
+        try:
+            return Colour(
+                name=self.name.text().strip(),
+                share_pct=number_of(self.share.text()),
+                colourant=self.colourant.currentText().strip(),
+                colourant_pct=number_of(self.amount.text() or "0"),
+            )
+        except InvalidEntry as error:
+            name = self.name.text().strip() or translate("pieces", "a colour")
+            raise ValueError(f"{name}: {error.broken[0].sentence}") from error
+
+    @property
+    def typing(self) -> bool:
+        """Whether the maker is in the middle of typing into it."""
+        lines = [self.name, self.share, self.amount, self.colourant.lineEdit()]
+        return any(line is not None and line.hasFocus() and line.isModified() for line in lines)
+
+
+class ColoursField(Field):
+    """Colours in rows; without a row the coat is clear."""
+
+    def __init__(self, canvas: Canvas, label: str, parent: QWidget | None = None) -> None:
+        """Start clear."""
+        super().__init__(canvas, label, parent)
+        self._recipes: Sequence[Recipe] = ()
+        self.rows: list[ColourRow] = []
+        self.menu = QMenu(self)
+        holder = QWidget(self)
+        self._rows = QVBoxLayout()
+        self.add_button = QPushButton(translate("pieces", "Add a colour"), holder)
+        self.add_button.setMinimumHeight(_TARGET)
+        self.add_button.clicked.connect(lambda _checked: self.add())
+        layout = QVBoxLayout(holder)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.addLayout(self._rows)
+        layout.addWidget(self.add_button)
+        self.hold(holder)
+        self.setFocusProxy(self.add_button)
+
+    def offer_recipes(self, recipes: Sequence[Recipe]) -> None:
+        """Offer recipes used before."""
+        self._recipes = recipes
+        for row in self.rows:
+            row.recipe.setEnabled(bool(recipes))
+
+    @property
+    @override
+    def in_hand(self) -> bool:
+        return any(row.typing for row in self.rows)
+
+    @override
+    def value(self) -> tuple[Colour, ...]:
+        return tuple(row.colour() for row in self.rows)
+
+    @override
+    def show_value(self, value: tuple[Colour, ...]) -> None:
+        self.say_right()
+        while len(self.rows) > len(value):
+            self._drop(self.rows[-1])
+        for row, colour in zip(self.rows, value, strict=False):
+            row.show_colour(colour)
+        for colour in value[len(self.rows) :]:
+            self._new_row(colour)
+
+    def _new_row(self, colour: Colour) -> None:
+        row = ColourRow(colour, self)
+        row.recipe.setEnabled(bool(self._recipes))
+        row.edited.connect(self.edited)
+        row.remove_asked.connect(lambda: self.remove(row))
+        row.recipes_asked.connect(lambda: self._show_recipes(row))
+        self.rows.append(row)
+        self._rows.addWidget(row)
+        self._number()
+
+    def _drop(self, row: ColourRow) -> None:
+        self.rows.remove(row)
+        self._rows.removeWidget(row)
+        row.hide()
+        row.deleteLater()
+        self._number()
+
+    def _number(self) -> None:
+        for number, row in enumerate(self.rows, start=1):
+            row.name_row(number)
+
+    def add(self) -> None:
+        """Add a colour; it gets what is left of the mix, or half of the last one's share."""
+        name = translate("pieces", "colour {number}").format(number=len(self.rows) + 1)
+        self._new_row(Colour(name=name, share_pct=self._free_share()))
+        self.rows[-1].name.setFocus()
+        self.rows[-1].name.selectAll()
+        self.edited.emit()
+
+    def _free_share(self) -> float:
+        try:
+            shares = [colour.share_pct for colour in self.value()]
+        except ValueError:
+            return _WHOLE
+        left = _WHOLE - sum(shares)
+        if left >= 1.0 or not shares:
+            return left
+        half = shares[-1] / 2.0
+        self.rows[-1].show_colour(replace(self.rows[-1].colour(), share_pct=half))
+        return half
+
+    def remove(self, row: ColourRow) -> None:
+        """Take a colour out; what is left shares the mix as before."""
+        self._drop(row)
+        try:
+            colours = self.value()
+        except ValueError:
+            colours = ()
+        total = sum(colour.share_pct for colour in colours)
+        for other, colour in zip(self.rows, colours, strict=False):
+            share = round(colour.share_pct * _WHOLE / total, 2)
+            other.show_colour(replace(colour, share_pct=share))
+        self.edited.emit()
+
+    def _show_recipes(self, row: ColourRow) -> None:
+        self.fill_menu(row)
+        self.menu.popup(row.recipe.mapToGlobal(row.recipe.rect().bottomLeft()))
+
+    def fill_menu(self, row: ColourRow) -> None:
+        """Put every recipe into the menu, for one colour."""
+        self.menu.clear()
+        for recipe in self._recipes:
+            action = self.menu.addAction(recipe_words(recipe))
+            action.triggered.connect(lambda _on=False, of=recipe: self._use(row, of))
+
+    def _use(self, row: ColourRow, recipe: Recipe) -> None:
+        try:
+            share = row.colour().share_pct
+        except ValueError:
+            share = _WHOLE
+        row.show_colour(replace(recipe.colour, share_pct=share))
+        self.edited.emit()
+
+
+def recipe_words(recipe: Recipe) -> str:
+    """A recipe, and which piece it was mixed for."""
+    colour = recipe.colour
+    mixed = translate("pieces", "{percent} % {colourant}").format(
+        percent=number_words(colour.colourant_pct),
+        colourant=colour.colourant.replace("_", " ") or translate("pieces", "colourant"),
+    )
+    return (
+        translate("pieces", "{colour}: {mixed} ({piece}, {coat})")
+        .format(colour=colour.name, mixed=mixed, piece=recipe.piece, coat=recipe.coat)
+        .replace("&", "&&")
+    )

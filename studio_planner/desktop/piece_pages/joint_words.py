@@ -1,0 +1,99 @@
+"""What is written beside a coat and on its joint: film, pour, kind of joint and its window."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.pieces import Joint
+from studio_planner.desktop import words
+from studio_planner.desktop.piece_pages.kind_words import joint_word, kind_word
+from studio_planner.desktop.tongue import translate
+
+if TYPE_CHECKING:
+    from studio_planner.craft.pieces import Coat, Piece
+    from studio_planner.craft.plans import PlannedCoat, Window
+    from studio_planner.craft.studio import Studio
+    from studio_planner.services.editing.stack_faults import StackFault
+
+
+@dataclass(frozen=True, slots=True)
+class CoatWords:
+    """What is said of one coat: its head, its pour, its joint, and what is wrong with it."""
+
+    head: str
+    pour: str
+    joint: Joint
+    joint_line: str
+    faults: tuple[str, ...]
+    poured: bool
+
+    @property
+    def spoken(self) -> str:
+        """All of it in one sentence."""
+        parts = [self.head, self.pour, self.joint_line, *self.faults]
+        return ", ".join(part for part in parts if part)
+
+
+def coat_words(
+    studio: Studio,
+    piece: Piece,
+    coat: Coat,
+    planned: PlannedCoat | None,
+    faults: tuple[StackFault, ...],
+) -> CoatWords:
+    """What is written beside a coat; `planned` is its row in the kept plan, or None."""
+    index = piece.position(coat.key)
+    poured = index < len(studio.pours_of(piece.key))
+    bare = piece.below(index) is None
+    joint = Joint.BARE if bare else (planned.joint if planned else coat.joint)
+    return CoatWords(
+        head=f"{_name(piece, coat)} {words.film(coat.film_mm, studio.units)}",
+        pour=_pour(studio, planned, poured=poured),
+        joint=joint,
+        joint_line=_joint_line(studio, joint, planned),
+        faults=tuple(fault_words(studio, fault) for fault in faults if fault.coat == coat.key),
+        poured=poured,
+    )
+
+
+def fault_words(studio: Studio, fault: StackFault) -> str:
+    """A fault with its films in the studio's unit."""
+    films = {name: words.film(mm, studio.units) for name, mm in fault.films}
+    return fault.sentence.format(**films) if films else fault.sentence
+
+
+def _name(piece: Piece, coat: Coat) -> str:
+    alike = [one.key for one in piece.stack if one.kind is coat.kind]
+    name = kind_word(coat.kind)
+    return name if len(alike) == 1 else f"{name} {alike.index(coat.key) + 1}"
+
+
+def _pour(studio: Studio, planned: PlannedCoat | None, *, poured: bool) -> str:
+    if poured:
+        return translate("pieces", "poured")
+    if planned is None:
+        return translate("pieces", "to come")
+    when = words.moment(planned.start, words.wall_of(studio))
+    return translate("pieces", "to come, {when}").format(when=when)
+
+
+def _joint_line(studio: Studio, joint: Joint, planned: PlannedCoat | None) -> str:
+    window = None if planned is None else planned.window
+    trust = None if window is None else window.trust
+    said = joint_word(joint)
+    if trust is not None and words.joint(joint, trust) != str(joint):
+        said = translate("pieces", "{joint}, test first").format(joint=said)
+    return said if window is None else f"{said}, {_window(studio, window)}"
+
+
+def _window(studio: Studio, window: Window) -> str:
+    wall = words.wall_of(studio)
+    opens = words.moment(window.opens, wall)
+    if window.closes is None:
+        return translate("pieces", "opens {opens}, stays open").format(opens=opens)
+    same = words.day_name(window.opens, wall) == words.day_name(window.closes, wall)
+    closes = (words.clock_time if same else words.moment)(window.closes, wall)
+    return translate("pieces", "opens {opens}, closes {closes}").format(
+        opens=opens, closes=closes
+    )

@@ -1,0 +1,312 @@
+"""The stack of a piece or a pattern: its section with verbs, and the chosen coat beside it."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QSize, Qt, Signal
+from PySide6.QtWidgets import (
+    QBoxLayout,
+    QFrame,
+    QHBoxLayout,
+    QMenu,
+    QPushButton,
+    QScrollArea,
+    QVBoxLayout,
+    QWidget,
+)
+from typing_extensions import override
+
+from studio_planner.craft.errors import BrokenRule, InvalidEntry
+from studio_planner.craft.pieces import CoatKind
+from studio_planner.desktop.piece_pages.coat_form import CoatForm
+from studio_planner.desktop.piece_pages.kind_words import kind_word
+from studio_planner.desktop.piece_pages.section_fill import LETTERS
+from studio_planner.desktop.piece_pages.stack_section import StackSection
+from studio_planner.desktop.studio_pages.lines import Line, verb
+from studio_planner.desktop.tongue import translate
+from studio_planner.services.editing import stacks
+from studio_planner.services.editing.changes import Change
+from studio_planner.services.editing.new_coats import new_coat
+from studio_planner.services.editing.stack_faults import refused_by, stack_faults
+
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
+    from PySide6.QtGui import QResizeEvent
+
+    from studio_planner.craft.pieces import Coat, Piece
+    from studio_planner.craft.plans import PlannedCoat
+    from studio_planner.craft.studio import Studio
+    from studio_planner.desktop.page import PageDesk
+    from studio_planner.services.desk import DeskView
+    from studio_planner.services.editing.stack_faults import StackFault
+    from studio_planner.services.editing.stacks import Stack, StackHolder
+
+_FORM_WIDTH = 322
+_WIDE = 760
+"""From this width on the coat stands beside the section, else below it."""
+
+
+class StackPanel(QWidget):
+    """Works on one stack at a time."""
+
+    coat_chosen = Signal(str)
+
+    def __init__(self, desk: PageDesk, parent: QWidget | None = None) -> None:
+        """Show no stack yet."""
+        super().__init__(parent)
+        self._desk = desk
+        self._view: DeskView | None = None
+        self._holder: StackHolder | None = None
+        self._piece: Piece | None = None
+        self._refused: tuple[StackFault, ...] = ()
+        self.section = StackSection(desk.canvas, self)
+        self.coat_form = CoatForm(desk.canvas, self._enter_coat, self)
+        self.hint = Line(
+            desk.canvas,
+            translate(
+                "pieces",
+                "Drag a face to make its film thicker, a coat to move it. Keys: up and down "
+                "choose, Alt moves, left and right change the film.",
+            ),
+            self,
+            font="small",
+            colour="quiet",
+        )
+        self.add_button = QPushButton(translate("pieces", "Add above"), self)
+        self.add_menu = QMenu(self.add_button)
+        self._columns = QBoxLayout(QBoxLayout.Direction.LeftToRight)
+        self._lay_out()
+        self._listen()
+
+    def _lay_out(self) -> None:
+        verbs = QHBoxLayout()
+        self.add_button.setMinimumHeight(28)
+        self.add_button.setAccessibleName(
+            translate("pieces", "Add a coat above the chosen one")
+        )
+        for kind in CoatKind:
+            action = self.add_menu.addAction(f"{LETTERS[kind]}   {kind_word(kind)}")
+            action.triggered.connect(lambda _on=False, kind=kind: self.add_coat(kind))
+        self.add_button.setMenu(self.add_menu)
+        of = translate("pieces", "the chosen coat")
+        self.copy_button = verb(translate("pieces", "Copy"), self.copy_coat, self, about=of)
+        self.remove_button = verb(
+            translate("pieces", "Remove"), self.remove_coat, self, about=of
+        )
+        films = translate("pieces", "the films")
+        self.nearer_button = verb(
+            translate("pieces", "Nearer"), self.section.nearer, self, about=films
+        )
+        self.whole_button = verb(
+            translate("pieces", "Whole"), self.section.whole, self, about=films
+        )
+        for button in (self.add_button, self.copy_button, self.remove_button):
+            verbs.addWidget(button)
+        verbs.addStretch(1)
+        verbs.addWidget(self.nearer_button)
+        verbs.addWidget(self.whole_button)
+        left = QVBoxLayout()
+        left.setContentsMargins(0, 0, 0, 0)
+        left.addLayout(verbs)
+        left.addWidget(_scrolled(self.section, self), 1)
+        left.addWidget(self.hint)
+        self.form_scroll = _scrolled(self.coat_form, self)
+        self._columns.setSpacing(18)
+        self._columns.addLayout(left, 1)
+        self._columns.addWidget(self.form_scroll)
+        self._columns.setContentsMargins(0, 0, 0, 0)
+        self.setLayout(self._columns)
+
+    def _listen(self) -> None:
+        section = self.section
+        section.coat_chosen.connect(lambda _key: self._show_coat())
+        section.coat_chosen.connect(self.coat_chosen)
+        section.film_asked.connect(self._draw_film)
+        section.move_asked.connect(self._move)
+        section.add_asked.connect(self.add_button.showMenu)
+        section.copy_asked.connect(self.copy_coat)
+        section.remove_asked.connect(self.remove_coat)
+        section.cannot.connect(self._desk.tell)
+
+    @override
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        wide = self.width() >= _WIDE
+        self._columns.setDirection(
+            QBoxLayout.Direction.LeftToRight if wide else QBoxLayout.Direction.TopToBottom
+        )
+        if wide:
+            self.form_scroll.setFixedWidth(_FORM_WIDTH)
+        else:
+            self.form_scroll.setMinimumWidth(0)
+            self.form_scroll.setMaximumWidth(10_000)
+
+    @override
+    def minimumSizeHint(self) -> QSize:
+        return QSize(380, 220)
+
+    # What is shown
+
+    def show_stack(self, view: DeskView, holder: StackHolder) -> None:
+        """Show a stack of the studio as it is now."""
+        if holder != self._holder:
+            self._refused = ()
+            self.section.chosen = ""
+        self._view, self._holder = view, holder
+        self._piece = stacks.as_piece(view.studio, holder)
+        self._show_section()
+        self._show_coat()
+
+    def choose_coat(self, key: str) -> None:
+        """Choose a coat of the stack."""
+        self.section.choose(key)
+        self._show_coat()
+
+    def _show_section(self) -> None:
+        view, piece = self._view, self._piece
+        if view is None or piece is None:
+            return
+        found = stack_faults(view.studio, piece, view.timing, view.now)
+        keys = {coat.key for coat in piece.stack}
+        refused = tuple(fault for fault in self._refused if fault.coat in keys)
+        self.section.show_piece(view.studio, piece, self._planned(), (*refused, *found))
+
+    def _planned(self) -> dict[str, PlannedCoat]:
+        view, piece = self._view, self._piece
+        plan = view.plan if view else None
+        if plan is None or piece is None:
+            return {}
+        return {row.coat: row for row in plan.coats if row.piece == piece.key}
+
+    def _show_coat(self, *, fresh: bool = False) -> None:
+        view, piece, holder = self._view, self._piece, self._holder
+        key = self.section.chosen
+        if view is None or piece is None or holder is None or not key:
+            return
+        poured = stacks.poured_coats(view.studio, holder)
+        laid = any(coat.key == key for coat in poured)
+        why = stacks.poured_words(piece, poured) if laid else ""
+        self.coat_form.show_coat(
+            view.studio, piece, key, why[:1].upper() + why[1:], fresh=fresh
+        )
+        for button in (self.copy_button, self.remove_button):
+            button.setEnabled(bool(key))
+
+    # What is changed
+
+    def _enter_coat(self, label: str, made: Callable[[], Coat]) -> None:
+        """Make what the form says; what is refused is said at the coat in the section too."""
+        piece, key = self._piece, self.section.chosen
+        if piece is None:
+            return
+        words = f"{piece.name}, {piece.coat_name(key)}: {label}"
+        before, self._refused = self._refused, ()
+        try:
+            coat = made()
+            self._make(words, lambda stack: stacks.with_coat(stack, coat))
+        except InvalidEntry as error:
+            self._refused = refused_by(error, key)
+            self._show_section()
+            raise InvalidEntry(
+                error.noun, [_for_form(f, key) for f in self._refused]
+            ) from error
+        if before:
+            self._show_section()
+
+    def _make(self, words: str, change: Callable[[Stack], Stack]) -> None:
+        holder = self._holder
+        if holder is None:
+            return
+
+        def make(studio: Studio) -> Studio:
+            piece = stacks.as_piece(studio, holder)
+            if piece is None:
+                return studio
+            return stacks.with_stack(studio, holder, change(piece.stack))
+
+        self._desk.changes.make(Change(words, make))
+
+    def _attempt(self, words: str, change: Callable[[Stack], Stack]) -> bool:
+        """Make a change by a verb; what is refused is said at its coat and in the line."""
+        self._refused = ()
+        try:
+            self._make(words, change)
+        except InvalidEntry as error:
+            self._refused = refused_by(error, self.section.chosen)
+            self._show_section()
+            said = " ".join(fault.sentence for fault in self._refused)
+            self._desk.notice.say(said[:1].upper() + said[1:], wrong=True)
+            return False
+        return True
+
+    def add_coat(self, kind: CoatKind) -> None:
+        """Add a coat of a kind above the chosen one, as it is usually put on."""
+        view, piece, key = self._view, self._piece, self.section.chosen
+        if view is None or piece is None:
+            return
+        at = stacks.position(piece.stack, key) + 1
+        try:
+            coat = new_coat(view.studio, kind, piece.stack, at)
+        except InvalidEntry as error:
+            self._desk.notice.say(" ".join(rule.sentence for rule in error.broken), wrong=True)
+            return
+        words = translate("pieces", "{piece}, add {kind}").format(
+            piece=piece.name, kind=kind_word(kind)
+        )
+        if self._attempt(words, lambda stack: stacks.with_new(stack, at, coat)):
+            self.choose_coat(coat.key)
+            self.section.setFocus()
+
+    def copy_coat(self) -> None:
+        """Put a copy of the chosen coat above it."""
+        piece, key = self._piece, self.section.chosen
+        if piece is None:
+            return
+        stack, new = stacks.with_copy(piece.stack, key)
+        words = translate("pieces", "{piece}, copy {coat}").format(
+            piece=piece.name, coat=piece.coat_name(key)
+        )
+        if self._attempt(words, lambda _stack: stack):
+            self.choose_coat(new)
+
+    def remove_coat(self) -> None:
+        """Take the chosen coat out."""
+        piece, key = self._piece, self.section.chosen
+        if piece is None:
+            return
+        words = translate("pieces", "{piece}, remove {coat}").format(
+            piece=piece.name, coat=piece.coat_name(key)
+        )
+        self._attempt(words, lambda stack: stacks.without_coat(stack, key))
+
+    def _move(self, key: str, other: str) -> None:
+        piece = self._piece
+        if piece is None:
+            return
+        to = stacks.position(piece.stack, other)
+        words = translate("pieces", "{piece}, move {coat}").format(
+            piece=piece.name, coat=piece.coat_name(key)
+        )
+        self._attempt(words, lambda stack: stacks.with_move(stack, key, to))
+
+    def _draw_film(self, key: str, mm: float) -> None:
+        if key != self.section.chosen:
+            self.choose_coat(key)
+        self.coat_form.type_film(mm)
+
+
+def _for_form(fault: StackFault, key: str) -> BrokenRule:
+    """A fault as the form says it: beside its field, or at the foot if it is another coat's."""
+    here = fault.coat == key and fault.field != "stack"
+    return BrokenRule(fault.field if here else "", fault.sentence)
+
+
+def _scrolled(widget: QWidget, parent: QWidget) -> QScrollArea:
+    scroll = QScrollArea(parent)
+    scroll.setFrameShape(QFrame.Shape.NoFrame)
+    scroll.setWidgetResizable(True)
+    scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+    scroll.setWidget(widget)
+    return scroll
