@@ -104,7 +104,7 @@ def _judged(view: DeskView, lane: Lane, away: _Away) -> Answer:
 def _hands_inside(view: DeskView, lane: Lane, away: _Away) -> list[tuple[str, datetime]]:
     """What the plan wants done to a piece while nobody is there, in order of time."""
     steps = view.plan.steps if view.plan is not None else ()
-    todo = [(str(lane.piece.coat(one.coat).kind), one.start, one.end) for one in lane.coats]
+    todo = [(lane.piece.coat_name(one.coat), one.start, one.end) for one in lane.coats]
     todo += [(str(s.kind), s.start, s.end) for s in steps if s.piece == lane.piece.key]
     inside = [(what, a) for what, a, b in todo if a < away.back and b > away.leaves]
     return sorted(inside, key=lambda one: one[1])
@@ -113,7 +113,7 @@ def _hands_inside(view: DeskView, lane: Lane, away: _Away) -> list[tuple[str, da
 def _parked(view: DeskView, lane: Lane, away: _Away, lines: list[Sentence]) -> Answer:
     """Where a piece can wait: on the last coat before that survives sanding or stays open."""
     for coat in reversed([one for one in lane.coats if one.end <= away.leaves]):
-        kind, why = str(lane.piece.coat(coat.coat).kind), _waits(lane, coat, away)
+        kind, why = lane.piece.coat_name(coat.coat), _waits(lane, coat, away)
         if why is not None:
             verdict = said(
                 "Pour no further than the {kind}, and the rest from {back}.",
@@ -145,7 +145,7 @@ def _waits(lane: Lane, coat: PlannedCoat, away: _Away) -> Sentence | None:
     piece, position = lane.piece, lane.piece.position(coat.coat)
     uppers = (i for i in range(position + 1, len(piece.stack)) if piece.below(i) == position)
     upper = next(uppers, None)
-    kind = str(piece.stack[position].kind)
+    kind = piece.coat_name(coat.coat)
     if upper is None:
         return said("No other coat lies on the {kind}.", kind=kind)
     closes = _closes(lane, coat)
@@ -177,7 +177,7 @@ def _latest(view: DeskView, lane: Lane, away: _Away, coat: PlannedCoat) -> tuple
     return (
         said(
             "Latest pour of the {kind}: {start}, so that it is tack-free when you leave.",
-            kind=str(lane.piece.coat(coat.coat).kind),
+            kind=lane.piece.coat_name(coat.coat),
             start=Moment(start),
         ),
     )

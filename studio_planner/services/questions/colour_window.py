@@ -80,7 +80,8 @@ def _place(view: DeskView, piece: Piece, coat: Coat) -> str | None:
 
 def _parameters(view: DeskView) -> tuple[Parameter, ...]:
     options = tuple(
-        (key, f"{pair.piece.name}, {pair.lower.kind}") for key, pair in _pairs(view).items()
+        (key, f"{pair.piece.name}, {pair.piece.coat_name(pair.lower.key)}")
+        for key, pair in _pairs(view).items()
     )
     first = next((key for key, _ in options), "")
     today = view.now.astimezone(view.studio.time_zone).date()
@@ -139,7 +140,7 @@ def _block(coat: Coat, piece: Piece) -> timedelta:
 
 
 def _judged(view: DeskView, pair: _Pair, start: datetime, window: _Open) -> Answer:
-    upper, block = str(pair.upper.kind), _block(pair.upper, pair.piece)
+    upper, block = pair.piece.coat_name(pair.upper.key), _block(pair.upper, pair.piece)
     lines = list(_lines(window, block))
     fits = _fits(view, window, block)
     if fits is not None:

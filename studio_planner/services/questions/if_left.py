@@ -119,7 +119,7 @@ def _line(view: DeskView, item: HandsItem) -> Sentence:
 def _what(view: DeskView, item: HandsItem) -> str:
     piece = view.studio.piece(item.piece)
     if item.kind in {HandsKind.POUR, HandsKind.WINDOW_CLOSES} and item.coat is not None:
-        return f"{piece.name}, {piece.coat(item.coat).kind}"
+        return f"{piece.name}, {piece.coat_name(item.coat)}"
     return f"{piece.name}, {item.kind}"
 
 

@@ -61,7 +61,7 @@ def wet_until(film: Ribbon) -> datetime:
 
 def coat_words(film: Ribbon) -> str:
     """A coat with its piece, such as: Tide tray, flood."""
-    return f"{film.lane.piece.name}, {film.coat.kind}"
+    return f"{film.lane.piece.name}, {film.lane.piece.coat_name(film.coat.key)}"
 
 
 def piece_options(view: DeskView) -> tuple[tuple[str, str], ...]:

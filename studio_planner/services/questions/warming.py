@@ -159,7 +159,7 @@ def _next_coat(view: DeskView, piece: Piece) -> list[Sentence]:
     text = (
         "The {coat} still comes: warmth closes its window sooner, so it may have to be scuffed."
     )
-    return [said(text, coat=str(coming[0].coat.kind))]
+    return [said(text, coat=piece.coat_name(coming[0].coat.key))]
 
 
 QUESTION = Question("warming", "Can I warm it to catch up?", _parameters, _answer)

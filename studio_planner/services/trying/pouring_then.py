@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Any
 from studio_planner.craft.local_time import instant
 from studio_planner.craft.pins import Pin
 from studio_planner.services.questions.asking import Kind, Parameter
-from studio_planner.services.questions.lying import to_come
+from studio_planner.services.questions.lying import coat_words, to_come
 from studio_planner.services.trying.trial import CannotTry, Trial, WhatIf
 
 if TYPE_CHECKING:
@@ -28,9 +28,7 @@ def _coming(view: DeskView) -> dict[str, Ribbon]:
 def _parameters(view: DeskView) -> tuple[Parameter, ...]:
     coming = _coming(view)
     zone = view.studio.time_zone
-    options = tuple(
-        (key, f"{one.lane.piece.name}, {one.coat.kind}") for key, one in coming.items()
-    )
+    options = tuple((key, coat_words(one)) for key, one in coming.items())
     first = next(iter(coming), "")
     start = (coming[first].start if coming else view.now).astimezone(zone) + _LATER
     return (
@@ -57,7 +55,7 @@ def _tried(view: DeskView, given: Mapping[str, Any]) -> Trial:
     others = (pin for pin in view.studio.pins if (pin.piece, pin.coat) not in together)
     pins = (Pin(piece=p, coat=c, start=start) for p, c in sorted(together))
     return Trial(
-        words=f"{film.lane.piece.name}, {film.coat.kind}, at another time",
+        words=f"{coat_words(film)}, at another time",
         studio=replace(view.studio, pins=(*others, *pins)),
         coats=frozenset({(piece, coat), *together}),
     )

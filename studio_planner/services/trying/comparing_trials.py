@@ -1,0 +1,169 @@
+"""A tried plan beside today's: verdict, promises, pours with their windows, and warnings."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import timedelta
+from typing import TYPE_CHECKING
+
+from studio_planner.services.desk import DeskView
+from studio_planner.services.moving.comparing import compare
+from studio_planner.services.moving.difference_words import in_full
+from studio_planner.services.questions.asking import Sign
+from studio_planner.services.questions.sentences import Day, Lasting, Moment, listed, said
+from studio_planner.services.trying.pours import PourBeside, pours_beside
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+    from datetime import datetime
+
+    from studio_planner.craft.plans import Outcome, Plan
+    from studio_planner.craft.studio import Studio
+    from studio_planner.services.moving.comparing import Difference
+    from studio_planner.services.questions.sentences import Sentence
+    from studio_planner.services.trying.trial import Trial
+
+LOOK_SECONDS = 4
+"""How long a trial looks for better plans than the quick one."""
+
+_HOUR, _WEEK = timedelta(hours=1), timedelta(days=7)
+_MATTERS = timedelta(minutes=10)
+"""Windows that open or close by less than this otherwise are not worth a sentence."""
+
+
+@dataclass(frozen=True, slots=True)
+class PromiseBeside:
+    """An order, and what today's plan and the tried one mean for it; None: not planned."""
+
+    name: str
+    due: datetime
+    today: Outcome | None
+    tried: Outcome | None
+
+
+@dataclass(frozen=True, slots=True)
+class Comparison:
+    """What a trial comes to. `moved` counts the pours that start at another time or place."""
+
+    sign: Sign
+    verdict: Sentence
+    lines: tuple[Sentence, ...]
+    promises: tuple[PromiseBeside, ...]
+    pours: tuple[PourBeside, ...]
+    moved: int
+
+
+def compared(today: DeskView, trial: Trial, planned: Studio) -> Comparison:
+    """Compare the plan that was found for a trial with today's."""
+    tried = DeskView(planned, today.now)
+    difference = compare(today.studio, planned)
+    pours = pours_beside(today, tried, trial.coats)
+    sign, verdict = _verdict(difference, pours, planned)
+    # The pours that moved stand in a table of their own.
+    told = _without_moves(difference, planned)
+    lines = (*told, *_sooner_shut(pours), *_cautions(today, trial, tried))
+    return Comparison(
+        sign=sign,
+        verdict=verdict,
+        lines=lines,
+        promises=_promises(today, tried),
+        pours=pours,
+        moved=len(difference.moved),
+    )
+
+
+def _without_moves(difference: Difference, planned: Studio) -> tuple[Sentence, ...]:
+    said_of = in_full(difference, planned)
+    return said_of[: len(said_of) - len(difference.moved)]
+
+
+def _verdict(
+    difference: Difference, pours: tuple[PourBeside, ...], planned: Studio
+) -> tuple[Sign, Sentence]:
+    if difference.lost:
+        names = listed(planned.piece(key).name for key in difference.lost)
+        return Sign.NO, said("No: {names} could not be planned any more.", names=names)
+    by_promise = _by_promises(difference, planned)
+    if by_promise is not None:
+        return by_promise
+    if difference.worsened:
+        text = "No promise changes, but a joint gets worse."
+        return Sign.CARE, said(text)
+    return _by_windows(difference, pours)
+
+
+def _by_promises(difference: Difference, planned: Studio) -> tuple[Sign, Sentence] | None:
+    names = {order.key: order.name for order in planned.orders}
+    mended = [names[row.order] for row in difference.promises if row.mended]
+    broken = [names[row.order] for row in difference.promises if row.broken]
+    sooner = [names[row.order] for row in difference.promises if not row.later]
+    later = [names[row.order] for row in difference.promises if row.later]
+    if broken:
+        text = "No: {names} would be late."
+        return Sign.NO, said(text, names=listed(broken))
+    if mended:
+        return Sign.YES, said("Yes: {names} would be in time.", names=listed(mended))
+    if sooner and later:
+        text = "{sooner} would leave sooner, but {later} later."
+        return Sign.CARE, said(text, sooner=listed(sooner), later=listed(later))
+    if sooner:
+        return Sign.YES, said("{names} would leave sooner.", names=listed(sooner))
+    if later:
+        return Sign.CARE, said("{names} would leave later.", names=listed(later))
+    return None
+
+
+def _by_windows(difference: Difference, pours: tuple[PourBeside, ...]) -> tuple[Sign, Sentence]:
+    opening = [row for row in pours if (row.opens_sooner or timedelta()) >= _MATTERS]
+    if opening:
+        best = max(opening, key=lambda row: row.opens_sooner or timedelta())
+        text = "No promise changes; the window of {what} opens {sooner} sooner."
+        sooner = Lasting((best.opens_sooner or timedelta()) / _HOUR)
+        return Sign.CARE, said(text, what=best.words, sooner=sooner)
+    if difference.moved:
+        text = "No promise changes; {count} pours move."
+        return Sign.CARE, said(text, count=len(difference.moved))
+    return Sign.OPEN, said("It changes nothing in the plan.")
+
+
+def _sooner_shut(pours: tuple[PourBeside, ...]) -> Iterator[Sentence]:
+    shut = [row for row in pours if (row.closes_sooner or timedelta()) >= _MATTERS]
+    if shut:
+        worst = max(shut, key=lambda row: row.closes_sooner or timedelta())
+        then = worst.tried.closes if worst.tried is not None else None
+        if then is not None:
+            yield said(
+                "Windows close sooner too: that of {what} {sooner} sooner, {closes}.",
+                what=worst.words,
+                sooner=Lasting((worst.closes_sooner or timedelta()) / _HOUR),
+                closes=Moment(then),
+            )
+
+
+def _cautions(today: DeskView, trial: Trial, tried: DeskView) -> Iterator[Sentence]:
+    plan: Plan | None = tried.plan
+    again = None if trial.to_do is None or trial.warmth is None else trial.warmth.start + _WEEK
+    if again is not None and plan is not None and any(c.end > again for c in plan.coats):
+        day = again.astimezone(today.studio.time_zone).date()
+        text = "From {day} on, in a week, it is not sure: the trial heats that night too."
+        yield said(text, day=Day(day))
+    kept = today.plan
+    if kept is not None and kept.solved_seconds < LOOK_SECONDS:
+        yield said(
+            "Today's plan was hardly searched for better ones, so a part of this may come from "
+            "looking again; plan again first to be sure."
+        )
+
+
+def _promises(today: DeskView, tried: DeskView) -> tuple[PromiseBeside, ...]:
+    zone = today.studio.time_zone
+    before, after = _outcomes(today), _outcomes(tried)
+    orders = sorted(tried.studio.orders, key=lambda one: (one.due(zone), one.key))
+    return tuple(
+        PromiseBeside(one.name, one.due(zone), before.get(one.key), after.get(one.key))
+        for one in orders
+    )
+
+
+def _outcomes(view: DeskView) -> dict[str, Outcome]:
+    return {row.order: row for row in (view.plan.outcomes if view.plan is not None else ())}
