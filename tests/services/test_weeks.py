@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import UTC, date, datetime, time, timedelta
+from itertools import pairwise
 from zoneinfo import ZoneInfo
 
 import pytest
@@ -65,6 +66,13 @@ def test_hours_painted_and_read_back_are_the_same_spans(week: list[Block]) -> No
 @given(work=st.lists(weekly_hours(), max_size=6).map(tuple))
 def test_painting_the_week_that_is_read_changes_no_hour(work: tuple[WorkHours, ...]) -> None:
     assert spans(with_week(work, painted_week(work))) == spans(work)
+
+
+@given(week=st.lists(blocks(), max_size=20))
+def test_blocks_that_are_joined_are_joined_for_good(week: list[Block]) -> None:
+    once = joined(week)
+    assert joined(once) == once
+    assert all(one.end < other.start for one, other in pairwise(once) if one.day == other.day)
 
 
 @given(week=st.lists(blocks(longest=DAY_MINUTES - 1), max_size=3))

@@ -36,7 +36,7 @@ if TYPE_CHECKING:
     from studio_planner.services.desk import DeskView
     from studio_planner.services.editing.changes import Change
 
-_WIDEST, _FIELD_WIDTH = 860, 216
+_WIDEST, _FIELD_WIDTH = 860, 184
 _ISO = frozenset({"dew_margin_celsius"})
 """Rules whose default is that of a standard, ISO 8502-4."""
 _UNKNOWN = frozenset({"tariff_per_kwh"})
@@ -92,7 +92,7 @@ class _Cell:
 
     def addWidget(self, widget: QWidget) -> None:  # noqa: N802 - Qt's name
         """Put the widget there."""
-        self._grid.addWidget(widget, 0, 0, 2, 1)
+        self._grid.addWidget(widget, 0, 0, 2, 1, Qt.AlignmentFlag.AlignTop)
 
 
 class RulesSection(Page):

@@ -171,7 +171,7 @@ class StepRow(QWidget):
 
 def _state_word(step: SetUpStep) -> str:
     if step.done:
-        word = translate("set-up", "there, with something to know")
+        word = translate("set-up", "there, see below")
         return word if step.knowing else translate("set-up", "there")
     if step.need.optional:
         return translate("set-up", "can wait")

@@ -21,6 +21,7 @@ if TYPE_CHECKING:
     from studio_planner.services.editing.weeks import Block
 
 _HOUR_STEP, _POST, _NAME_LEFT = 3, 3.0, 12.0
+_HOUR = 60
 
 
 def day_names() -> tuple[str, ...]:
@@ -111,6 +112,16 @@ def _draw_block(painter: QPainter, canvas: Canvas, look: WeekLook, block: Block)
     _write_times(painter, canvas, look, block)
 
 
+def _hours_only(block: Block, form: ClockForm) -> str:
+    """Both ends without their minutes, where they have none: 6 pm to 10 pm in fewer letters."""
+    ends = (block.start, block.end)
+    if any(minute % _HOUR for minute in ends):
+        return ""
+    day = 24 * _HOUR
+    start, end = (words.hour_mark(minute % day // _HOUR, form) for minute in ends)
+    return f"{start}{words.TO}{end}"
+
+
 def _write_times(painter: QPainter, canvas: Canvas, look: WeekLook, block: Block) -> None:
     font = canvas.fonts.small_bold
     metrics = QFontMetricsF(font)
@@ -119,8 +130,8 @@ def _write_times(painter: QPainter, canvas: Canvas, look: WeekLook, block: Block
     start, end = (words.time_of_day(wall_time(minute), look.form) for minute in ends)
     painter.setFont(font)
     painter.setPen(canvas.theme.colour("paper"))
-    for text in (f"{start}{words.TO}{end}", start):
-        if metrics.horizontalAdvance(text) <= widest.width() - 12.0:
+    for text in (f"{start}{words.TO}{end}", _hours_only(block, look.form), start):
+        if text and metrics.horizontalAdvance(text) <= widest.width() - 12.0:
             base = widest.center().y() + metrics.capHeight() / 2.0
             painter.drawText(QPointF(widest.left() + 7.0, base), text)
             return

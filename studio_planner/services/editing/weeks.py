@@ -110,6 +110,14 @@ def joined(blocks: Iterable[Block]) -> tuple[Block, ...]:
 
     What would be longer than a day goes on as a block of the next one.
     """
+    found, spilled = _joined_once(blocks)
+    while spilled:
+        # Each time round a day begins earlier or nothing is left over, so this ends.
+        found, spilled = _joined_once([*found, *spilled])
+    return tuple(found)
+
+
+def _joined_once(blocks: Iterable[Block]) -> tuple[list[Block], list[Block]]:
     result: list[Block] = []
     spilled: list[Block] = []
     for block in sorted(blocks):
@@ -122,7 +130,7 @@ def joined(blocks: Iterable[Block]) -> tuple[Block, ...]:
         result[-1] = replace(last, end=min(end, longest))
         if end > longest:
             spilled.append(Block(_next(last.day), last.start, end - DAY_MINUTES))
-    return tuple(sorted([*result, *spilled]))
+    return result, spilled
 
 
 def _next(day: int) -> int:
