@@ -289,6 +289,8 @@ class ChoiceField(Field):
         self.editor.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
         self.editor.activated.connect(lambda _index: self.edited.emit())
         self.hold(self.editor)
+        # Long words get all the room that there is, short ones what they need.
+        self._row.setStretch(0, 0)
         self._row.addStretch(1)
         self.offer(options)
 

@@ -62,6 +62,7 @@ class BlankForm(QWidget):
         self._add_blank(canvas)
         self._add_room(canvas)
         for column in (self._left, self._right):
+            column.setSpacing(4)
             column.addStretch(1)
             columns.addLayout(column)
         columns.addStretch(1)

@@ -11,6 +11,8 @@ from studio_planner.desktop.piece_pages.kind_words import joint_word, kind_word
 from studio_planner.desktop.tongue import translate
 
 if TYPE_CHECKING:
+    from datetime import datetime
+
     from studio_planner.craft.pieces import Coat, Piece
     from studio_planner.craft.plans import PlannedCoat, Window
     from studio_planner.craft.studio import Studio
@@ -89,11 +91,15 @@ def _joint_line(studio: Studio, joint: Joint, planned: PlannedCoat | None) -> st
 
 def _window(studio: Studio, window: Window) -> str:
     wall = words.wall_of(studio)
-    opens = words.moment(window.opens, wall)
+    opens = _short(window.opens, wall)
     if window.closes is None:
         return translate("pieces", "opens {opens}, stays open").format(opens=opens)
     same = words.day_name(window.opens, wall) == words.day_name(window.closes, wall)
-    closes = (words.clock_time if same else words.moment)(window.closes, wall)
+    closes = (words.clock_time if same else _short)(window.closes, wall)
     return translate("pieces", "opens {opens}, closes {closes}").format(
         opens=opens, closes=closes
     )
+
+
+def _short(when: datetime, wall: words.Wall) -> str:
+    return f"{words.day_name(when, wall, month=False)} {words.clock_time(when, wall)}"

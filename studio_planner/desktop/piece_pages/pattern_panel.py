@@ -49,10 +49,16 @@ class PatternPanel(QWidget):
         self.list = NounList(
             desk.canvas,
             translate("pieces", "Stack patterns"),
-            translate("pieces", "No pattern yet. Add one: it is made of the chosen piece."),
+            translate(
+                "pieces",
+                "No pattern yet. Save the stack of the chosen piece as one; it can then be put "
+                "on as many pieces as you like.",
+            ),
             self,
         )
-        self.list.add_button.setText(translate("pieces", "Add from piece"))
+        self.save_button = verb(
+            translate("pieces", "Save the stack as a pattern"), self.add, self
+        )
         self.form = Form(desk.canvas, self._rename, self)
         self.form.add(
             "name", TextField(desk.canvas, translate("pieces", "Name of the pattern"))
@@ -70,6 +76,8 @@ class PatternPanel(QWidget):
     def _lay_out(self) -> None:
         self.list.setFixedWidth(_LIST_WIDTH)
         left = QVBoxLayout()
+        left.setSpacing(6)
+        left.addWidget(self.save_button)
         left.addWidget(self.list, 1)
         left.addWidget(self.form)
         left.addWidget(self.put_button)
@@ -79,6 +87,7 @@ class PatternPanel(QWidget):
         layout.setSpacing(18)
         layout.addLayout(left)
         layout.addWidget(self.stack, 1)
+        layout.addStretch()
 
     def show_patterns(self, view: DeskView, pieces: Sequence[Piece]) -> None:
         """Show the patterns of a studio; `pieces` are the chosen ones."""
@@ -87,6 +96,7 @@ class PatternPanel(QWidget):
             [(one.key, one.name, _coats_line(one)) for one in view.studio.patterns]
         )
         self.list.add_button.setEnabled(bool(pieces))
+        self.save_button.setEnabled(bool(pieces))
         self._show_chosen()
 
     @property

@@ -30,7 +30,7 @@ if TYPE_CHECKING:
     from studio_planner.desktop.piece_pages.section_drag import Drag
     from studio_planner.services.editing.stack_faults import StackFault
 
-_ROOM = 190.0
+_LEAST_ROOM, _MOST_ROOM = 120.0, 420.0
 """Pixels that the films of a stack fill when nothing is magnified."""
 
 STEP = 1.25
@@ -49,6 +49,7 @@ class SectionBoard(QWidget):
         self._planned: Mapping[str, PlannedCoat] = {}
         self._faults: tuple[StackFault, ...] = ()
         self._near = 1.0
+        self._room = _LEAST_ROOM
         self._drag: Drag | None = None
         self.chosen = ""
         self.picture: SectionPicture | None = None
@@ -86,9 +87,16 @@ class SectionBoard(QWidget):
     def nearer(self, times: float = STEP) -> None:
         """Magnify the films; less than 1 goes farther away."""
         if self._piece is not None:
-            fitting = fitting_scale(self._piece, _ROOM)
+            fitting = fitting_scale(self._piece, self._room)
             least, most = _LEAST_SCALE / fitting, _MOST_SCALE / fitting
             self._near = min(max(self._near * times, least), most)
+            self._lay_out()
+
+    def set_room(self, pixels: float) -> None:
+        """Let the films of a whole stack fill so many pixels, within reason."""
+        room = min(max(pixels, _LEAST_ROOM), _MOST_ROOM)
+        if room != self._room:
+            self._room = room
             self._lay_out()
 
     def whole(self) -> None:
@@ -101,7 +109,7 @@ class SectionBoard(QWidget):
         """Pixels to a mm of film."""
         if self._drag is not None and self._drag.scale:
             return self._drag.scale
-        return self._near * (fitting_scale(self._piece, _ROOM) if self._piece else 1.0)
+        return self._near * (fitting_scale(self._piece, self._room) if self._piece else 1.0)
 
     def _lay_out(self) -> None:
         piece = self._dragged_piece()

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QFontMetricsF, QPainter, QPen, QPolygonF
 
-from studio_planner.craft.pieces import Joint
+from studio_planner.craft.pieces import CoatKind, Joint
 from studio_planner.desktop import words
 from studio_planner.desktop.piece_pages.section_fill import LETTERS, fill_stratum
 from studio_planner.desktop.piece_pages.section_labels import BADGE, Role, font_of
@@ -24,6 +24,9 @@ if TYPE_CHECKING:
 _BAR_PIXELS = 40.0
 _STEPS = tuple(one * 10.0**power for power in range(-3, 3) for one in (1.0, 2.0, 5.0))
 _LETTER_FROM = 15.0
+_THIN = 6.0
+"""A frame on so thin a stratum would hide it; it stands around it."""
+
 _COLOURS = {
     Role.HEAD: "ink",
     Role.POUR: "quiet",
@@ -92,20 +95,21 @@ class SectionPainter:
 
     def _draw_joint(self, stratum: Stratum, joint: Joint) -> None:
         """The line of a joint: posts for a window, ragged when scuffed, broken on dry."""
-        painter, seat = self._painter, stratum.seat
+        painter = self._painter
         pen = QPen(self._theme.colour("ink" if joint is Joint.BARE else "window"), 1.6)
         if joint is Joint.ON_DRY:
             pen.setDashPattern([3.0, 3.0])
         painter.setPen(pen)
-        if joint is Joint.SCUFFED:
-            painter.drawPolyline(_ragged(seat))
-        elif joint is Joint.WET_IN_WET:
-            for offset in (-1.5, 1.5):
-                painter.drawLine(seat.translated(stratum.outward * offset))
-        else:
-            painter.drawLine(seat)
+        for seat in stratum.seats:
+            if joint is Joint.SCUFFED:
+                painter.drawPolyline(_ragged(seat))
+            elif joint is Joint.WET_IN_WET:
+                for offset in (-1.5, 1.5):
+                    painter.drawLine(seat.translated(stratum.outward * offset))
+            else:
+                painter.drawLine(seat)
         if joint is Joint.IN_WINDOW:
-            for end in (seat.p1(), seat.p2()):
+            for end in (stratum.seats[0].p1(), stratum.seat.p2()):
                 post = stratum.outward * 4.0
                 painter.drawLine(QLineF(end - post, end + post))
 
@@ -177,8 +181,14 @@ class SectionPainter:
         painter, theme = self._painter, self._theme
         painter.setBrush(Qt.BrushStyle.NoBrush)
         painter.setPen(QPen(theme.colour("ink"), 2.0))
-        painter.drawPath(stratum.path)
-        self._draw_grip(stratum)
+        bounds = stratum.path.boundingRect()
+        if min(bounds.height(), bounds.width()) < _THIN:
+            painter.drawRect(bounds.adjusted(-4.0, -4.0, 4.0, 4.0))
+        else:
+            painter.drawPath(stratum.path)
+        poured = self._picture.said[stratum.coat.key].poured
+        if stratum.coat.kind is not CoatKind.LEAF and not poured:
+            self._draw_grip(stratum)
 
     def _draw_grip(self, stratum: Stratum) -> None:
         """Two arrow heads on the free face: here the film is drawn thicker or thinner."""

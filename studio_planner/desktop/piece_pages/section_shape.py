@@ -25,21 +25,34 @@ LEFT = 30.0
 ABOVE = 26.0
 RIM_WIDTH = 11.0
 _RIM_OVER = 20.0
-_AREA_WEIGHT = 1.5
+_LEVELS_FROM_MM = 0.5
+"""From this film on a coat flows over what is under it until its face is level."""
+
+_LEAST_SHARE, _MOST_SHARE, _USUAL_SHARE = 0.18, 0.6, 0.4
+"""How much of the picture's width an area takes: as much as it has of the top, within these."""
+
+Lines = tuple[QLineF, tuple[QLineF, ...], QPointF]
+"""A stratum's grip, its seats, and the way outwards."""
 
 
 @dataclass(frozen=True, slots=True)
 class Stratum:
     """One coat as it lies: its outline, and the grip that its free face is dragged by.
 
-    `outward` is the way that it grows, `seat` the line where it meets what is below.
+    `outward` is the way that it grows, `seats` the lines where it meets what is
+    below.
     """
 
     coat: Coat
     path: QPainterPath
     grip: QLineF
-    seat: QLineF
+    seats: tuple[QLineF, ...]
     outward: QPointF
+
+    @property
+    def seat(self) -> QLineF:
+        """The part of its seat that lies under the grip."""
+        return self.seats[-1]
 
     @property
     def middle(self) -> QPointF:
@@ -100,13 +113,14 @@ class _Builder:
             lines = self._lay_under(path, thick)
         covered = [i for i, (name, _, _) in enumerate(self.columns) if _covers(coat, name)]
         if covered:
-            lines = self._lay_top(path, thick, covered)
+            levels = coat.film_mm >= _LEVELS_FROM_MM
+            lines = self._lay_top(path, thick, covered, levels=levels)
         if lines is not None:
-            grip, seat, outward = lines
+            grip, seats, outward = lines
             path.setFillRule(path.fillRule().WindingFill)
-            self.strata[coat.key] = Stratum(coat, path.simplified(), grip, seat, outward)
+            self.strata[coat.key] = Stratum(coat, path.simplified(), grip, seats, outward)
 
-    def _lay_edge(self, coat: Coat, path: QPainterPath) -> tuple[QLineF, QLineF, QPointF]:
+    def _lay_edge(self, coat: Coat, path: QPainterPath) -> Lines:
         alone = coat.faces == {EDGE}
         film = coat.film_mm if alone else min(coat.film_mm, self._edge_film)
         thick = max(film * self.scale, LEAST)
@@ -117,43 +131,50 @@ class _Builder:
         right = self._right
         return (
             QLineF(right + outer, 0.0, right + outer, BODY),
-            QLineF(right + inner, 0.0, right + inner, BODY),
+            (QLineF(right + inner, 0.0, right + inner, BODY),),
             QPointF(1.0, 0.0),
         )
 
-    def _lay_under(self, path: QPainterPath, thick: float) -> tuple[QLineF, QLineF, QPointF]:
+    def _lay_under(self, path: QPainterPath, thick: float) -> Lines:
         left, right = self._left - self._edge, self._right + self._edge
         top = BODY + self._under
         path.addRect(QRectF(left, top, right - left, thick))
         self._under += thick
         return (
             QLineF(left, top + thick, right, top + thick),
-            QLineF(left, top, right, top),
+            (QLineF(left, top, right, top),),
             QPointF(0.0, 1.0),
         )
 
     def _lay_top(
-        self, path: QPainterPath, thick: float, covered: list[int]
-    ) -> tuple[QLineF, QLineF, QPointF]:
+        self, path: QPainterPath, thick: float, covered: list[int], *, levels: bool
+    ) -> Lines:
         before = list(self.heights)
         over = 0.0 if self.rimmed else self._edge
+        tops = self._tops(thick, covered, levels=levels)
+        seats = []
         for index in covered:
             _, x0, x1 = self.columns[index]
             x0 -= over if index == 0 else 0.0
             x1 += over if index == len(self.columns) - 1 else 0.0
-            path.addRect(QRectF(x0, -(before[index] + thick), x1 - x0, thick))
-            if index - 1 in covered:
+            path.addRect(QRectF(x0, -tops[index], x1 - x0, tops[index] - before[index]))
+            if index - 1 in covered and not levels:
                 _close_step(path, x0, (before[index - 1], before[index]), thick)
-            self.heights[index] = before[index] + thick
+            seats.append(QLineF(x0, -before[index], x1, -before[index]))
+            self.heights[index] = tops[index]
         # The grip lies at the right of what is covered, where the words point to.
-        last = covered[-1]
-        _, x0, x1 = self.columns[last]
-        y = -before[last]
-        return (
-            QLineF(x0, y - thick, x1, y - thick),
-            QLineF(x0, y, x1, y),
-            QPointF(0.0, -1.0),
-        )
+        last = seats[-1]
+        grip = QLineF(last.x1(), -tops[covered[-1]], last.x2(), -tops[covered[-1]])
+        return grip, tuple(seats), QPointF(0.0, -1.0)
+
+    def _tops(self, thick: float, covered: list[int], *, levels: bool) -> dict[int, float]:
+        """How high a coat comes in each column; what flows evens out, with the same volume."""
+        if not levels:
+            return {index: self.heights[index] + thick for index in covered}
+        wide = {index: self.columns[index][2] - self.columns[index][1] for index in covered}
+        whole = sum(wide.values())
+        level = sum((self.heights[i] + thick) * wide[i] for i in covered) / whole
+        return {index: max(level, self.heights[index] + LEAST) for index in covered}
 
     @property
     def top(self) -> float:
@@ -210,7 +231,7 @@ def _moved(stratum: Stratum, down: float) -> Stratum:
         stratum.coat,
         stratum.path.translated(by),
         stratum.grip.translated(by),
-        stratum.seat.translated(by),
+        tuple(seat.translated(by) for seat in stratum.seats),
         stratum.outward,
     )
 
@@ -221,15 +242,24 @@ def _covers(coat: Coat, area: str) -> bool:
 
 def _columns(piece: Piece, left: float, right: float) -> list[tuple[str, float, float]]:
     named = sorted({f for coat in piece.stack for f in coat.faces} - {TOP, EDGE, UNDERSIDE})
-    parts = [("", 1.0)]
+    shares = {name: _share(piece, name) / max(len(named), 1) for name in named}
+    beside = (1.0 - sum(shares.values())) / (len(named) + 1)
+    parts = [("", beside)]
     for name in named:
-        parts += [(name, _AREA_WEIGHT), ("", 1.0)]
+        parts += [(name, shares[name]), ("", beside)]
     unit = (right - left) / sum(weight for _, weight in parts)
     columns, x = [], left
     for name, weight in parts:
         columns.append((name, x, x + weight * unit))
         x += weight * unit
     return columns
+
+
+def _share(piece: Piece, area: str) -> float:
+    """How much of the top an area is, as measured by the first coat on it."""
+    own = next((c.area_cm2 for c in piece.stack if area in c.faces and c.area_cm2), None)
+    share = _USUAL_SHARE if own is None else own / piece.shape.area_cm2
+    return min(max(share, _LEAST_SHARE), _MOST_SHARE)
 
 
 def _close_step(

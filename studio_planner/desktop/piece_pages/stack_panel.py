@@ -47,6 +47,9 @@ _FORM_WIDTH = 322
 _WIDE = 760
 """From this width on the coat stands beside the section, else below it."""
 
+_BESIDE_FILMS = 270
+"""Pixels of the panel that are not film: verbs, blank, scale, hint."""
+
 
 class StackPanel(QWidget):
     """Works on one stack at a time."""
@@ -82,6 +85,7 @@ class StackPanel(QWidget):
 
     def _lay_out(self) -> None:
         verbs = QHBoxLayout()
+        verbs.setSpacing(6)
         self.add_button.setMinimumHeight(28)
         self.add_button.setAccessibleName(
             translate("pieces", "Add a coat above the chosen one")
@@ -109,8 +113,10 @@ class StackPanel(QWidget):
         verbs.addWidget(self.whole_button)
         left = QVBoxLayout()
         left.setContentsMargins(0, 0, 0, 0)
+        left.setSpacing(6)
         left.addLayout(verbs)
-        left.addWidget(_scrolled(self.section, self), 1)
+        self._around = _scrolled(self.section, self)
+        left.addWidget(self._around, 1)
         left.addWidget(self.hint)
         self.form_scroll = _scrolled(self.coat_form, self)
         self._columns.setSpacing(18)
@@ -142,6 +148,7 @@ class StackPanel(QWidget):
         else:
             self.form_scroll.setMinimumWidth(0)
             self.form_scroll.setMaximumWidth(10_000)
+        self.section.set_room(self.height() - _BESIDE_FILMS)
 
     @override
     def minimumSizeHint(self) -> QSize:
