@@ -61,6 +61,8 @@ class Field(QWidget):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 4)
         layout.setSpacing(2)
+        # Beside a higher field the label stays over its editor.
+        layout.setAlignment(Qt.AlignmentFlag.AlignTop)
         layout.addWidget(self._label)
         layout.addLayout(self._row)
         layout.addWidget(self._wrong)
