@@ -18,7 +18,9 @@ if TYPE_CHECKING:
 def name(bar: Bar) -> str:
     """The bar in a few words: Moon tray, glitter, coat 2 of 3."""
     if isinstance(bar, Ribbon):
-        return f"{short_name(bar)}, coat {bar.position + 1} of {len(bar.lane.piece.stack)}"
+        pinned = ", pinned" if bar.pinned else ""
+        coats = f"coat {bar.position + 1} of {len(bar.lane.piece.stack)}"
+        return f"{short_name(bar)}, {coats}{pinned}"
     return short_name(bar)
 
 
@@ -80,6 +82,8 @@ def _ribbon_lines(bar: Ribbon, wall: words.Wall) -> list[str]:
         f"{bar.product.name}, {film}, spot {spot}.",
         f"Joint: {words.joint(planned.joint, trust)}.",
     ]
+    if bar.pinned:
+        text.append("Pinned: planning leaves it at this time until you let it go.")
     if trust is Trust.TEST_FIRST:
         text.append("Touch the coat below first: it must be tacky and leave no mark.")
     text += _stages(bar, wall)

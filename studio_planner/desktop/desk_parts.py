@@ -6,11 +6,11 @@ from functools import cached_property
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QTimer
-from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
 
-from studio_planner.desktop.measures import ROOM_HEIGHT, SIDE_WIDTH
+from studio_planner.desktop.measures import LINE_HEIGHT, ROOM_HEIGHT, SIDE_WIDTH
 from studio_planner.desktop.time_scroll import TimeScroll
-from studio_planner.desktop.timeline import Timeline
+from studio_planner.desktop.timeline_work.working_timeline import WorkingTimeline
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -18,6 +18,8 @@ if TYPE_CHECKING:
     from studio_planner.desktop.canvas import Canvas
     from studio_planner.desktop.room_strip import RoomStrip
     from studio_planner.desktop.side_panel import SidePanel
+    from studio_planner.desktop.timeline_work.spot_table import SpotTable
+    from studio_planner.desktop.timeline_work.work_line import WorkLine
     from studio_planner.services.ribbons import Bar
 
 
@@ -34,12 +36,20 @@ class DeskParts(QWidget):
         super().__init__(parent)
         self._canvas = canvas
         self._attempt = attempt
-        self.timeline = Timeline(canvas, self)
+        self.timeline = WorkingTimeline(canvas, self)
+        self.views = QStackedWidget(self)
+        self.views.addWidget(self.timeline)
+        self._line_place = _place(self)
+        self._line_place.setFixedHeight(LINE_HEIGHT)
         self.time_scroll = TimeScroll(canvas.scale, self)
         self._room_place = _place(self)
         self._room_place.setFixedHeight(ROOM_HEIGHT)
         self._side_place = _place(self)
         self._side_place.setFixedWidth(SIDE_WIDTH)
+        self._side_soon = QTimer(self)
+        self._side_soon.setSingleShot(True)
+        self._side_soon.setInterval(0)
+        self._side_soon.timeout.connect(self.show_side)
         self._lay_out()
         self.timeline.drawing.drawn.connect(self._drawn_once)
 
@@ -67,10 +77,49 @@ class DeskParts(QWidget):
         side.piece_chosen.connect(self.timeline.choose_piece)
         return side
 
+    @cached_property
+    def work_line(self) -> WorkLine:
+        """The line over the timeline that finds pieces and says how work on the plan goes."""
+        from studio_planner.desktop.timeline_work.work_line import WorkLine  # noqa: PLC0415
+
+        line = WorkLine(self._canvas, self._line_place)
+        _put(line, self._line_place)
+        self.setTabOrder(line, self.timeline)
+        line.wanted.connect(self.timeline.want)
+        line.left.connect(self.timeline.setFocus)
+        self.timeline.piece_chosen.connect(line.pass_by)
+        self.timeline.narrowed.connect(line.show_count)
+        return line
+
+    @cached_property
+    def spots(self) -> SpotTable:
+        """The same plan by the shelf."""
+        from studio_planner.desktop.timeline_work.spot_table import SpotTable  # noqa: PLC0415
+
+        spots = SpotTable(self._canvas, self)
+        self.views.addWidget(spots)
+        spots.piece_chosen.connect(self.timeline.choose_piece)
+        return spots
+
+    def show_by_piece(self) -> None:
+        """Show a lane for each piece."""
+        self.views.setCurrentWidget(self.timeline)
+        self.timeline.setFocus()
+
+    def show_by_spot(self) -> None:
+        """Show a lane for each spot; the piece that was chosen stays so."""
+        self.spots.show_spots()
+        bar = self._chosen_bar()
+        if bar is not None:
+            self.spots.choose_piece(bar.lane.piece.key)
+        self.views.setCurrentWidget(self.spots)
+        self.spots.setFocus()
+
     def _lay_out(self) -> None:
         left = QVBoxLayout()
         left.setSpacing(0)
-        left.addWidget(self.timeline, 1)
+        left.addWidget(self._line_place)
+        left.addWidget(self.views, 1)
         left.addWidget(self._room_place)
         left.addWidget(self.time_scroll)
         layout = QHBoxLayout(self)
@@ -82,6 +131,8 @@ class DeskParts(QWidget):
     def show_view(self) -> None:
         """Show the canvas's view: on the timeline at once, in the other parts after it."""
         self.timeline.show_lanes()
+        if self.views.currentWidget() is not self.timeline:
+            self.spots.show_spots()
         self.show_side()
 
     def _drawn_once(self) -> None:
@@ -90,6 +141,7 @@ class DeskParts(QWidget):
 
     def _fill(self) -> None:
         # What needs hands asks many clocks: the timeline is up before it is asked.
+        self.work_line.show()
         self.room.show()
         self.side.show()
         self.show_side()
@@ -99,7 +151,7 @@ class DeskParts(QWidget):
         if "side" not in self.__dict__:
             return
         view, row = self._canvas.view, self._canvas.current_row
-        lanes = view.lanes if view else ()
+        lanes = self.timeline.lanes.lanes
         lane = lanes[row] if 0 <= row < len(lanes) else None
         self.side.show_lane(lane, self._chosen_bar())
         self._attempt(lambda: self.side.show_view(view))

@@ -91,6 +91,10 @@ SIGNS: tuple[tuple[str, Draw], ...] = (
         "Ring: test before this coat",
         _drawn(Strokes(touches=[QPointF(17.0, 9.0)], blocks=[_BLOCK])),
     ),
+    (
+        "Wedges: pinned, planning leaves this coat at its time",
+        _drawn(Strokes(blocks=[_BLOCK], pins=[QPointF(25.5, 13.5)])),
+    ),
     ("Step: turn, tape, trim or pack", _drawn(Strokes(steps=[_STEP]))),
     ("Stippled step: sand", _drawn(Strokes(steps=[_STEP], sanded=[_STEP]))),
     (

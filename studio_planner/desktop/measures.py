@@ -5,6 +5,9 @@ from __future__ import annotations
 LANE_HEAD_WIDTH = 196
 """How wide the names of the pieces are, left of the time axis."""
 
+LINE_HEIGHT = 36
+"""How high the line over the timeline is; it never changes under the pointer."""
+
 ROOM_HEIGHT = 156
 """How high the room under the timeline is."""
 

@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING, Protocol
 
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 
+from studio_planner.desktop.page_keys import PLAN
 from studio_planner.desktop.theme import Look
 
 if TYPE_CHECKING:
@@ -16,8 +17,9 @@ if TYPE_CHECKING:
     from studio_planner.desktop.canvas import Canvas
     from studio_planner.desktop.desk_backups import DeskBackups
     from studio_planner.desktop.desk_changes import DeskChanges
+    from studio_planner.desktop.desk_parts import DeskParts
     from studio_planner.desktop.other_windows import OtherWindows
-    from studio_planner.desktop.timeline import Timeline
+    from studio_planner.desktop.timeline_work.working_timeline import WorkingTimeline
 
 _Key = QKeySequence.StandardKey
 
@@ -31,12 +33,21 @@ class Verbs(Protocol):
     others: OtherWindows
 
     @property
-    def timeline(self) -> Timeline:
+    def timeline(self) -> WorkingTimeline:
         """What Nearer and Farther zoom."""
+        ...
+
+    @property
+    def parts(self) -> DeskParts:
+        """Timeline, spots and the line over them."""
         ...
 
     def menuBar(self) -> QMenuBar:  # noqa: N802 - Qt's name
         """The bar that the menus go into."""
+        ...
+
+    def go_to(self, page: str, key: str = "") -> None:
+        """Show another page."""
         ...
 
     def close(self) -> bool:
@@ -102,6 +113,7 @@ def build_menus(window: Verbs) -> dict[str, QAction]:
     verbs["by itself"].setCheckable(True)
     verbs["by itself"].setChecked(True)
     verbs["by itself"].toggled.connect(lambda on: window.changes.plan_by_itself(on))  # noqa: PLW0108
+    _add_chosen(plan, window)
     look = bar.addMenu("&Look")
     canvas = window.canvas
     # The timeline is made when it is first asked for, and is not yet.
@@ -110,6 +122,7 @@ def build_menus(window: Verbs) -> dict[str, QAction]:
     add(look, "now", "&Go to now", "Ctrl+G", canvas.show_now)
     add(look, "week", "The coming &week", "Ctrl+0", canvas.show_week)
     add(look, "whole", "The &whole plan", "Ctrl+9", canvas.show_plan)
+    _add_views(look, window, verbs)
     look.addSeparator()
     add(look, "bench", "&Bench", "F11", window.others.show_bench)
     look.addSeparator()
@@ -124,3 +137,34 @@ def build_menus(window: Verbs) -> dict[str, QAction]:
     verbs["dark" if canvas.theme.look is Look.DARK else "light"].setChecked(True)
     verbs["stop"].setEnabled(False)
     return verbs
+
+
+def _add_chosen(plan: QMenu, window: Verbs) -> None:
+    """The verbs of the chosen bar, asked when the menu is opened."""
+    plan.addSeparator()
+    chosen = plan.addMenu("The &chosen bar")
+
+    def fill() -> None:
+        timeline = window.timeline
+        chosen.clear()
+        timeline.work.verbs.fill(chosen, timeline.lanes.bar(timeline.currentIndex()))
+
+    chosen.aboutToShow.connect(fill)
+
+
+def _add_views(look: QMenu, window: Verbs, verbs: dict[str, QAction]) -> None:
+    """The ways to look at the plan; each brings it to the front first."""
+
+    def show(does: Callable[[], object]) -> None:
+        window.go_to(PLAN)
+        does()
+
+    look.addSeparator()
+    for name, words, key, does in (
+        ("by piece", "By &piece", "F7", lambda: window.parts.show_by_piece()),  # noqa: PLW0108
+        ("by spot", "By &spot", "F8", lambda: window.parts.show_by_spot()),  # noqa: PLW0108
+        ("find", "&Find", _Key.Find, lambda: window.parts.work_line.begin_to_find()),  # noqa: PLW0108
+    ):
+        verbs[name] = look.addAction(words)
+        verbs[name].setShortcut(QKeySequence(key))
+        verbs[name].triggered.connect(lambda _checked=False, does=does: show(does))

@@ -85,6 +85,11 @@ class TimeTable(QTableView):
             scroll = self.verticalScrollBar()
             scroll.setValue(scroll.value() - moved.y())
 
+    def grab_ground(self, at: QPoint | None) -> None:
+        """Let the ground follow the pointer from a pixel on; None: it does not."""
+        self._grabbed = at
+        self._dragging = False
+
     @override
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
         self._grabbed = None

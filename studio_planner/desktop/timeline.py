@@ -32,7 +32,8 @@ if TYPE_CHECKING:
 
     from studio_planner.desktop.canvas import Canvas
     from studio_planner.desktop.lane_labels import SeenLabel
-    from studio_planner.services.ribbons import Bar
+    from studio_planner.services.desk import DeskView
+    from studio_planner.services.ribbons import Bar, Lane
 
 _Index = QModelIndex | QPersistentModelIndex
 _Move = QAbstractItemView.CursorAction
@@ -98,16 +99,25 @@ class Timeline(TimeTable):
     def show_lanes(self) -> None:
         """Show the lanes of the canvas's view; the chosen bar stays so where it still is."""
         kept = self.currentIndex()
-        place = (kept.row(), kept.column())
+        bar = self.lanes.bar(kept)
         view = self.canvas.view
-        self.lanes.set_lanes(view.lanes if view else ())
+        self.lanes.set_lanes(self.lanes_of(view) if view else ())
         self.drawing.show_lanes(self.lanes.lanes)
-        index = self.lanes.index(*place)
-        if self.lanes.bar(index) is not None:
-            self.setCurrentIndex(index)
-        self.set_up_button.setVisible(view is not None and not self.lanes.lanes)
+        if bar is not None:
+            self._choose_again(bar.lane.piece.key, kept.column())
+        self.set_up_button.setVisible(view is not None and not view.lanes)
         self._place_button()
         self.viewport().update()
+
+    def lanes_of(self, view: DeskView) -> tuple[Lane, ...]:
+        """The lanes that are shown of a view: all of them."""
+        return view.lanes
+
+    def _choose_again(self, key: str, column: int) -> None:
+        rows = (row for row, lane in enumerate(self.lanes.lanes) if lane.piece.key == key)
+        index = self.lanes.index(next(rows, -1), column)
+        if self.lanes.bar(index) is not None:
+            self.setCurrentIndex(index)
 
     def _place_button(self) -> None:
         # Under the words in the middle of the empty timeline.

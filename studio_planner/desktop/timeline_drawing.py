@@ -52,6 +52,7 @@ class TimelineDrawing(QObject):
         super().__init__(parent)
         self._canvas = canvas
         self._lanes: tuple[Lane, ...] = ()
+        self.nothing = ""
         self._store = TextStore()
         self._theme = canvas.theme
         self._tiles: RibbonTiles | None = None
@@ -150,7 +151,9 @@ class TimelineDrawing(QObject):
         theme = self._canvas.theme
         painter.setFont(self._canvas.fonts.plain)
         painter.setPen(theme.colour("quiet"))
-        words = "No pieces yet." if self._canvas.view else "Open a studio, or make a new one."
+        words = "Open a studio, or make a new one."
+        if self._canvas.view is not None:
+            words = self.nothing if self._canvas.view.lanes else "No pieces yet."
         whole = QRect(0, 0, size.width(), size.height())
         lines = painter.boundingRect(whole, Qt.AlignmentFlag.AlignCenter, words)
         painter.fillRect(lines.adjusted(-8, -4, 8, 4), theme.colour("paper"))

@@ -35,7 +35,8 @@ if TYPE_CHECKING:
     from studio_planner.desktop.desk_parts import DeskParts
     from studio_planner.desktop.dialogs import Dialogs
     from studio_planner.desktop.planning_process import PlanningProcess
-    from studio_planner.desktop.timeline import Timeline
+    from studio_planner.desktop.timeline_work.work_line import WorkLine
+    from studio_planner.desktop.timeline_work.working_timeline import WorkingTimeline
     from studio_planner.services.desk import DeskSession, DeskView
     from studio_planner.services.ports import WallClock
 
@@ -112,14 +113,20 @@ class DeskWindow(QMainWindow):
 
         parts = DeskParts(self.canvas, self._attempt, self)
         self.pages.hold(PLAN, parts)
+        parts.timeline.desk = self
         parts.timeline.set_up_asked.connect(lambda: self.go_to(STUDIO, SET_UP))
         parts.timeline.setFocus()
         return parts
 
     @property
-    def timeline(self) -> Timeline:
+    def timeline(self) -> WorkingTimeline:
         """The timeline."""
         return self.parts.timeline
+
+    @property
+    def work_line(self) -> WorkLine:
+        """The line under the title that says how work on the plan goes."""
+        return self.parts.work_line
 
     @property
     def planning(self) -> PlanningProcess:

@@ -71,6 +71,11 @@ class Ribbon:
         return self.planned.start
 
     @property
+    def pinned(self) -> bool:
+        """Whether the maker has put it at its time."""
+        return self.planned.coat in self.lane.pinned and not self.planned.poured
+
+    @property
     def position(self) -> int:
         """The coat's place in the stack, 0 for the first."""
         return self.lane.piece.position(self.planned.coat)
@@ -246,6 +251,12 @@ class Lane:
     def known(self) -> bool:
         """Whether the clocks of all its ribbons have been asked when their stages come."""
         return all(bar.known(fine=False) for bar in self.bars if isinstance(bar, Ribbon))
+
+    @cached_property
+    def pinned(self) -> frozenset[str]:
+        """The keys of its coats that the maker has put at a time."""
+        pins = self.studio.pins
+        return frozenset(pin.coat for pin in pins if pin.piece == self.piece.key)
 
     @property
     def bar_count(self) -> int:

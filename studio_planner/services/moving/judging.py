@@ -21,15 +21,15 @@ from studio_planner.services.moving.held import GRID_SECONDS, Held, ribbons_of
 from studio_planner.services.moving.joint_then import Met, faces_then, joint_then
 from studio_planner.services.moving.spot_then import dust_then, spot_then, steps_then, tape_then
 from studio_planner.services.questions.sentences import Moment, said
-from studio_planner.services.ribbons import PlannedStudio
+from studio_planner.services.ribbons import Lane, PlannedStudio, StepMark
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Iterator, Mapping
 
-    from studio_planner.craft.plans import PlannedCoat, PlannedStep
+    from studio_planner.craft.plans import PlannedCoat, PlannedStep, Window
     from studio_planner.science.stages import Stage
     from studio_planner.services.desk import DeskView
-    from studio_planner.services.ribbons import Lane, Ribbon
+    from studio_planner.services.ribbons import Ribbon
 
 _NEAR = timedelta(hours=36)
 """How far from a forbidden time an allowed one is looked for."""
@@ -161,6 +161,20 @@ class Judge:
     def _late_already(self, order: str) -> bool:
         rows = self.view.plan.outcomes if self.view.plan else ()
         return any(row.order == order and row.late_hours != 0.0 for row in rows)
+
+    def shown(self, verdict: Verdict) -> tuple[Lane, ...]:
+        """The lanes of a verdict with the windows that hold in it, to be drawn."""
+        windows = {_key(coat): coat.window for coat in verdict.coats}
+        for lane in verdict.lanes:
+            for bar in ribbons_of(lane).values():
+                if bar.start >= verdict.end and not bar.planned.poured:
+                    windows[_key(bar.planned)] = joint_then(lane, bar).window
+        return tuple(self._shown(lane, windows) for lane in verdict.lanes)
+
+    def _shown(self, lane: Lane, windows: Mapping[tuple[str, str], Window | None]) -> Lane:
+        coats = [replace(c, window=windows.get(_key(c), c.window)) for c in lane.coats]
+        steps = [bar.planned for bar in lane.bars if isinstance(bar, StepMark)]
+        return Lane(self._whole, lane.piece, coats, steps)
 
     def nearest(self, start: datetime) -> Verdict | None:
         """The allowed start nearest to a forbidden one; None where there is none near it."""

@@ -1,0 +1,111 @@
+"""The verbs of a bar: pin it, let it go, pour at a time, forbid its evening, show it."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtWidgets import QMenu
+
+from studio_planner.craft.local_time import readings_of
+from studio_planner.desktop import bar_words
+from studio_planner.desktop.page_keys import ORDERS, PIECES, PRODUCTS
+from studio_planner.desktop.timeline_work.drag import Drag
+from studio_planner.desktop.tongue import translate
+from studio_planner.services.moving.judging import snapped
+from studio_planner.services.ribbons import Ribbon
+
+if TYPE_CHECKING:
+    from collections.abc import Callable
+    from datetime import datetime
+
+    from studio_planner.desktop.timeline_work.plan_work import PlanWork, WorkDesk
+    from studio_planner.desktop.timeline_work.working_timeline import WorkingTimeline
+    from studio_planner.services.ribbons import Bar
+
+
+class BarVerbs:
+    """Fills menus with what can be done with a bar."""
+
+    def __init__(self, work: PlanWork, desk: WorkDesk, timeline: WorkingTimeline) -> None:
+        """Let `work` do it."""
+        self._work = work
+        self._desk = desk
+        self._timeline = timeline
+        self._menu = QMenu(timeline)
+
+    def menu(self, bar: Bar | None) -> QMenu:
+        """The menu for a bar, made anew."""
+        self._menu.clear()
+        self.fill(self._menu, bar)
+        return self._menu
+
+    def fill(self, menu: QMenu, bar: Bar | None) -> None:
+        """Put the verbs of a bar into a menu."""
+        if bar is None:
+            _add(menu, translate("work", "Choose a bar first"), None)
+            return
+        menu.setAccessibleName(bar_words.name(bar))
+        self._add_pinning(menu, bar)
+        self._add_showing(menu, bar)
+
+    def _add_pinning(self, menu: QMenu, bar: Bar) -> None:
+        work = self._work
+        if isinstance(bar, Ribbon) and bar.planned.poured:
+            _add(menu, translate("work", "Poured: it stays where it is"), None)
+        elif isinstance(bar, Ribbon):
+            if work.is_pinned(bar):
+                _add(menu, translate("work", "Let &go"), lambda: work.let_go(bar))
+            else:
+                _add(menu, translate("work", "&Pin here"), lambda: work.pin_here(bar))
+            _add(menu, translate("work", "Pour &at…"), lambda: self.ask_time(bar))
+        pins = bar.lane.studio.pins
+        _add(menu, translate("work", "Let a&ll go"), work.let_all_go if pins else None)
+        day = work.evening_of(bar.start)
+        text = translate("work", "Nobody works in the &evening of {day}").format(day=day)
+        people = bar.lane.studio.people
+        _add(menu, text, (lambda: work.forbid_evening(bar)) if people else None)
+        menu.addSeparator()
+
+    def _add_showing(self, menu: QMenu, bar: Bar) -> None:
+        studio, piece = bar.lane.studio, bar.lane.piece
+        order = studio.order_of(piece.key)
+        self._add_show(menu, translate("work", "Show the p&iece"), PIECES, piece.key)
+        if order is not None:
+            self._add_show(menu, translate("work", "Show the &order"), ORDERS, order.key)
+        if isinstance(bar, Ribbon):
+            key = bar.product.key
+            self._add_show(menu, translate("work", "Show the p&roduct"), PRODUCTS, key)
+
+    def _add_show(self, menu: QMenu, text: str, page: str, key: str) -> None:
+        _add(menu, text, lambda: self._desk.go_to(page, key))
+
+    def ask_time(self, bar: Ribbon) -> None:
+        """Ask at which time to pour, beginning with the time that the plan has."""
+        studio = bar.lane.studio
+        wall = bar.start.astimezone(studio.time_zone).replace(tzinfo=None, second=0)
+        question = translate("work", "Pour {bar} at").format(bar=bar_words.short_name(bar))
+        self._desk.work_line.ask_time(
+            question, wall, studio.units.clock, lambda when: self._pour_at(bar, when)
+        )
+
+    def _pour_at(self, bar: Ribbon, wall: datetime) -> None:
+        session = self._desk.session
+        if session is None:
+            return
+        found = readings_of(session.studio.time_zone, wall)
+        if not found:
+            said = translate("work", "The clock is put forward then: there is no such time.")
+            self._desk.work_line.say(said, wrong=True)
+            return
+        drag = Drag(session.view, bar, by_keys=True)
+        drag.want(snapped(found[0]))
+        self._desk.work_line.clear()
+        self._timeline.setFocus()
+        self._work.pour_at(session.studio, drag, drag.verdict)
+
+
+def _add(menu: QMenu, text: str, does: Callable[[], object] | None) -> None:
+    action = menu.addAction(text)
+    action.setEnabled(does is not None)
+    if does is not None:
+        action.triggered.connect(lambda _checked=False: does())
