@@ -205,6 +205,9 @@ def test_absences_that_have_gone_by_are_folded_away(desk: DeskWindow) -> None:
     click(away.fold)
     assert away.past.text() == "Sun 29 Nov 08:00 to Mon 30 Nov 08:00, fair"
     assert away.past.isVisibleTo(away)
+    click(away.forget)
+    assert person(desk).absences == ()
+    assert not away.fold.isVisibleTo(away)
 
 
 def test_people_are_copied_moved_and_removed(desk: DeskWindow) -> None:
@@ -220,3 +223,47 @@ def test_people_are_copied_moved_and_removed(desk: DeskWindow) -> None:
     assert studio_of(desk).people == before.people
     desk.go_to(STUDIO, "hands/bo")
     assert hands.panel.name.value() == "Bo"
+
+
+def test_escape_lets_go_of_what_a_hand_holds(desk: DeskWindow) -> None:
+    before = studio_of(desk)
+    week = section(desk, HANDS, HandsSection).panel.week
+    week.setFocus()
+    shape, blocks = week.shape, week.blocks
+    start = QPointF(shape.x(19 * 60), shape.row_rect(0).center().y()).toPoint()
+    end = QPointF(shape.x(12 * 60), shape.row_rect(6).center().y()).toPoint()
+    QTest.mousePress(week, Qt.MouseButton.LeftButton, pos=start)
+    QTest.mouseMove(week, end)
+    assert week.blocks != blocks
+    QTest.keyClick(week, Qt.Key.Key_Escape)
+    assert week.blocks == blocks
+    QTest.mouseRelease(week, Qt.MouseButton.LeftButton, pos=end)
+    assert studio_of(desk) == before
+
+
+def test_a_block_is_moved_to_another_day_by_its_middle(desk: DeskWindow) -> None:
+    week = section(desk, HANDS, HandsSection).panel.week
+    shape = week.shape
+    start = QPointF(shape.x(12 * 60), shape.row_rect(5).center().y()).toPoint()
+    end = QPointF(shape.x(13 * 60), shape.row_rect(6).center().y()).toPoint()
+    QTest.mousePress(week, Qt.MouseButton.LeftButton, pos=start)
+    QTest.mouseMove(week, end)
+    QTest.mouseRelease(week, Qt.MouseButton.LeftButton, pos=end)
+    assert person(desk).work[-1].rule == "FREQ=WEEKLY;BYDAY=SU"
+    assert (person(desk).work[-1].start, person(desk).work[-1].end) == (time(10), time(18))
+
+
+def test_somebody_new_is_shown_anew_though_their_key_was_another_ones(
+    desk: DeskWindow,
+) -> None:
+    hands = section(desk, HANDS, HandsSection)
+    click(hands.people.remove_button)
+    click(hands.people.remove_button)
+    assert not hands.panel.isVisibleTo(hands)
+    click(hands.people.add_button)
+    typed(hands.panel.name, " ")
+    assert hands.panel.name.wrong
+    click(hands.people.remove_button)
+    click(hands.people.add_button)
+    assert not hands.panel.name.wrong
+    assert hands.panel.name.value() == "Somebody"

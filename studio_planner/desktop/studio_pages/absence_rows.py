@@ -18,6 +18,7 @@ from studio_planner.services.editing.people import (
     away_today,
     new_absence,
     with_absence,
+    without_past,
 )
 
 if TYPE_CHECKING:
@@ -96,6 +97,7 @@ class AbsenceRows(QWidget):
         self.today = verb(translate("away", "Away today"), self._today, self)
         self.add_button = verb(translate("away", "Add an absence"), self._add, self)
         self.fold = verb("", self._unfold, self)
+        self.forget = verb(translate("away", "Remove what has gone by"), self._forget, self)
         self.past = Line(canvas, "", self, font="small", colour="quiet")
         self.none = Line(canvas, translate("away", "Nobody is missed."), self, colour="quiet")
         self._layout = QVBoxLayout()
@@ -108,6 +110,7 @@ class AbsenceRows(QWidget):
         verbs.addStretch(1)
         folding = QHBoxLayout()
         folding.addWidget(self.fold)
+        folding.addWidget(self.forget)
         folding.addStretch(1)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
@@ -158,13 +161,19 @@ class AbsenceRows(QWidget):
             for absence in past
         ]
         self.past.setText("\n".join(said))
-        self.past.setVisible(self._open and bool(past))
+        for part in (self.past, self.forget):
+            part.setVisible(self._open and bool(past))
 
     def _unfold(self) -> None:
         self._open = not self._open
         session = self._desk.session
         if session is not None and self._person is not None:
             self.show_person(session.view, self._person, fresh=False)
+
+    def _forget(self) -> None:
+        session = self._desk.session
+        if session is not None and self._person is not None:
+            self._desk.changes.attempt(without_past(self._person, session.now()))
 
     def _this_evening(self) -> None:
         session = self._desk.session

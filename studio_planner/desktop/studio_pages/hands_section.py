@@ -36,6 +36,7 @@ class HandsSection(Page):
         """Lie in the window `desk`, of no studio yet."""
         super().__init__(desk, parent)
         self._view: DeskView | None = None
+        self._path: object = None
         self.people = NounList(
             self.canvas,
             translate("hands", "Hands"),
@@ -67,6 +68,10 @@ class HandsSection(Page):
         self._view = view
         self.setEnabled(view is not None)
         people = () if view is None else view.studio.people
+        path = None if self.desk.session is None else self.desk.session.path
+        if path != self._path:
+            self._path = path
+            self.panel.forget()
         self.people.show_things([(one.key, one.name, _week_words(one)) for one in people])
         self._show_chosen()
 
@@ -83,7 +88,9 @@ class HandsSection(Page):
     def _show_chosen(self) -> None:
         person, view = self._person, self._view
         self.panel.setVisible(person is not None)
-        if person is not None and view is not None:
+        if person is None or view is None:
+            self.panel.forget()
+        else:
             self.panel.show_person(view, person)
 
     def _add(self) -> None:

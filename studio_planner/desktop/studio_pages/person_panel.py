@@ -107,6 +107,10 @@ class PersonPanel(QWidget):
         self.absences.show_person(view, person, fresh=fresh)
         self._say_chosen()
 
+    def forget(self) -> None:
+        """Show whoever comes next as somebody new, even under the same key."""
+        self._person = None
+
     def _enter(self, name: str, values: Mapping[str, Any]) -> None:
         if self._person is None:
             return

@@ -50,6 +50,11 @@ class _Held:
     rest: tuple[Block, ...]
     fresh: bool = False
 
+    @property
+    def before(self) -> tuple[Block, ...]:
+        """The week as it was before."""
+        return self.rest if self.fresh else tuple(sorted((*self.rest, self.block)))
+
 
 class WeekDrawing(QWidget):
     """Blocks of one person's week.
@@ -176,10 +181,17 @@ class WeekDrawing(QWidget):
         held, self._held = self._held, None
         if held is None:
             return
-        was = held.rest if held.fresh else tuple(sorted((*held.rest, held.block)))
+        was = held.before
         if self.blocks != was:
             self._finish(self.blocks, was)
         self.update()
+
+    def _let_go(self) -> None:
+        """Leave the week as it was before the hand took hold of it."""
+        held, self._held = self._held, None
+        if held is not None:
+            self.blocks = held.before
+            self._choose(None)
 
     def _finish(self, blocks: Sequence[Block], was: Sequence[Block]) -> None:
         """Offer another week; it is shown when it has been taken."""
@@ -208,6 +220,8 @@ class WeekDrawing(QWidget):
             self.add_block()
         elif key in _REMOVE:
             self.remove_chosen()
+        elif key is Qt.Key.Key_Escape and self._held is not None:
+            self._let_go()
         else:
             super().keyPressEvent(event)
 

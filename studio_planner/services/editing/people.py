@@ -107,6 +107,16 @@ def with_absence(person: Person, index: int | None, absence: Absence | None) -> 
     return changed_person(person, "away", make)
 
 
+def without_past(person: Person, now: datetime) -> Change:
+    """Forget the absences that were over before `now`."""
+
+    def make(somebody: Person) -> Person:
+        left = tuple(one for one in somebody.absences if one.end > now)
+        return replace(somebody, absences=left)
+
+    return changed_person(person, "away, what has gone by", make)
+
+
 def away_this_evening(person: Person, zone: ZoneInfo, now: datetime) -> Change:
     """Let somebody be away from the evening on, or from now where it has begun, to bedtime."""
     evening = instant(zone, now.astimezone(zone).date(), EVENING)
