@@ -148,7 +148,7 @@ class PiecesPage(Page):
         piece, _, coat = key.partition("/")
         if piece not in self._listed:
             self.search.clear()
-        self.pieces.choose(piece)
+        self._choose_only(piece)
         if coat and any(one.key == coat for one in self._stack_of(piece)):
             self.show_part(STACK)
             self.stack.choose_coat(coat)
