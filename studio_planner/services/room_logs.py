@@ -1,0 +1,207 @@
+"""A logger's record of a place: looked at, thinned, taken as one change, made a pattern of."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field, replace
+from datetime import UTC, datetime, timedelta
+from typing import TYPE_CHECKING
+from zoneinfo import ZoneInfo
+
+from studio_planner.craft.errors import StudioFileError
+from studio_planner.craft.places import Reading
+from studio_planner.services.editing.places import changed_place
+from studio_planner.services.log_signs import not_a_log
+from studio_planner.services.studio_files import read_bytes
+from studio_planner.storage.log_columns import find_table
+from studio_planner.storage.log_merging import Gap, Overlap, merged_log
+from studio_planner.storage.log_stamps import DateOrder
+from studio_planner.storage.room_log import (
+    LARGEST_BYTES,
+    LogAnswers,
+    LogUnit,
+    RoomLogPreview,
+    SkippedRow,
+    preview_room_log,
+)
+from studio_planner.storage.text_bytes import text_of
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+    from pathlib import Path
+
+    from studio_planner.craft.places import Place
+    from studio_planner.services.editing.changes import Change
+
+__all__ = [
+    "DateOrder",
+    "Gap",
+    "LogAnswers",
+    "LogFile",
+    "LogLook",
+    "LogUnit",
+    "Overlap",
+    "SkippedRow",
+]
+
+MANY_READINGS = 20_000
+"""From so many readings on a log is thinned unless the maker says otherwise."""
+
+THIN_MINUTES = 10
+"""A thinned log keeps one reading in so many minutes; a room's air is no faster than that."""
+
+_LONGEST_GAPS = 8
+
+
+@dataclass(frozen=True, slots=True)
+class LogFile:
+    """A file that may be a log: its name, its bytes, and about how many lines it has."""
+
+    name: str
+    data: bytes = field(repr=False)
+
+    @property
+    def lines(self) -> int:
+        """About how many lines it has."""
+        return self.data.count(b"\n") + 1
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LogAsked:
+    """What the maker says of a log: answers, whether times without a zone are UTC, thinning.
+
+    `thin` None leaves it to the number of readings.
+    """
+
+    answers: LogAnswers = field(default_factory=LogAnswers)
+    in_utc: bool = False
+    thin: bool | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LogLook:
+    """A log that was looked at: what it was found to be, and what would be kept of it.
+
+    `columns` are those that may hold temperature or humidity; `new` is what it adds, `merged`
+    the place's whole record as it would be; `thinned` tells whether readings were left out.
+    """
+
+    name: str
+    found: RoomLogPreview = field(repr=False)
+    columns: tuple[str, ...]
+    new: tuple[Reading, ...] = field(repr=False)
+    merged: tuple[Reading, ...] = field(repr=False)
+    thinned: bool
+
+    @property
+    def questions(self) -> tuple[str, ...]:
+        """What has to be answered before anything is kept."""
+        return self.found.questions
+
+    @property
+    def ready(self) -> bool:
+        """Whether it can be taken as it is."""
+        return not self.questions and bool(self.new)
+
+    @property
+    def longest_gaps(self) -> tuple[Gap, ...]:
+        """The longest stretches without readings, in the order of time."""
+        longest = sorted(self.found.gaps, key=lambda gap: gap.start - gap.end)[:_LONGEST_GAPS]
+        return tuple(sorted(longest, key=lambda gap: gap.start))
+
+
+def log_file(path: Path) -> LogFile:
+    """Read a file that is to be a log; StudioFileError says what it is when it is none."""
+    if path.is_dir():
+        raise StudioFileError(
+            f"{path.name} is a folder. What is wanted here is one CSV file of a logger."
+        )
+    data = read_bytes(path, LARGEST_BYTES)
+    wrong = not_a_log(data)
+    if wrong:
+        raise StudioFileError(f"{path.name} {wrong}")
+    return LogFile(path.name, data)
+
+
+def look_at(
+    file: LogFile, zone: ZoneInfo, existing: Sequence[Reading], asked: LogAsked
+) -> LogLook:
+    """Look at a log for a place whose record is `existing`; takes seconds for a long one.
+
+    StudioFileError in one sentence that names the file when it is no log.
+    """
+    read_as = ZoneInfo("UTC") if asked.in_utc else zone
+    try:
+        found = preview_room_log(file.data, read_as, answers=asked.answers)
+        table = find_table(text_of(file.data, "The room log").text)
+    except StudioFileError as error:
+        raise StudioFileError(f"{file.name}: {error}") from error
+    thin = len(found.readings) > MANY_READINGS if asked.thin is None else asked.thin
+    new = thinned(found.readings) if thin else found.readings
+    numeric = table.numeric_columns()
+    return LogLook(
+        name=file.name,
+        found=found,
+        columns=tuple(table.name(column) for column in numeric),
+        new=new,
+        merged=merged_log(existing, new, asked.answers.overlap) if new else tuple(existing),
+        thinned=len(new) < len(found.readings),
+    )
+
+
+def thinned(readings: Sequence[Reading], minutes: int = THIN_MINUTES) -> tuple[Reading, ...]:
+    """The first reading in every so many minutes, and the very last one."""
+    step = minutes * 60
+    kept: list[Reading] = []
+    last: int | None = None
+    for reading in readings:
+        cell = int(reading.when.timestamp()) // step
+        if cell != last:
+            kept.append(reading)
+            last = cell
+    if readings and kept[-1] is not readings[-1]:
+        kept.append(readings[-1])
+    return tuple(kept)
+
+
+def taken(place: Place, look: LogLook, overlap: Overlap) -> Change:
+    """Take a log as one change; it is laid over the record that the place has then."""
+    return changed_place(
+        place.key,
+        f"{place.name}, readings of {look.name}",
+        lambda now: replace(now, readings=merged_log(now.readings, look.new, overlap)),
+    )
+
+
+def typed_reading(
+    place: Place, when: datetime, celsius: float, humidity: float | None
+) -> Change:
+    """Write one reading down, at the minute of `when`; it replaces one of that minute."""
+    minute = when.astimezone(UTC).replace(second=0, microsecond=0)
+    reading = Reading(when=minute, celsius=celsius, humidity_pct=humidity)
+
+    def make(now: Place) -> Place:
+        others = [
+            one
+            for one in now.readings
+            if not timedelta(0) <= one.when - minute < timedelta(minutes=1)
+        ]
+        whole = sorted([*others, reading], key=lambda one: one.when.timestamp())
+        return replace(now, readings=tuple(whole))
+
+    return changed_place(place.key, f"{place.name}, a reading", make)
+
+
+def without_readings(place: Place) -> Change:
+    """Forget all that was read in a place."""
+    return changed_place(
+        place.key, f"{place.name}, all readings", lambda now: replace(now, readings=())
+    )
+
+
+def without_last_reading(place: Place) -> Change:
+    """Take the last reading back."""
+    return changed_place(
+        place.key,
+        f"{place.name}, the last reading",
+        lambda now: replace(now, readings=now.readings[:-1]),
+    )

@@ -1,0 +1,127 @@
+"""A place's spots from above: their sizes, what stands on them today, what fits nowhere."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import timedelta
+from typing import TYPE_CHECKING
+
+from studio_planner.science.stages import Stage
+from studio_planner.services.ribbons import Ribbon
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+    from datetime import date, datetime
+
+    from studio_planner.craft.pieces import Piece
+    from studio_planner.craft.places import Place, Spot
+    from studio_planner.craft.studio import Studio
+    from studio_planner.services.desk import DeskView
+    from studio_planner.services.ribbons import Bar
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Standing:
+    """A piece on a spot, from its first to its last instant there today.
+
+    `length_mm` and `width_mm` are its footprint, turned so that it fits where it can.
+    """
+
+    piece: Piece
+    start: datetime
+    until: datetime | None
+    length_mm: float
+    width_mm: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SpotToday:
+    """A spot, and who stands on it today, one after the other."""
+
+    spot: Spot
+    standing: tuple[Standing, ...]
+
+    @property
+    def free_mm(self) -> tuple[float, float]:
+        """The larger strip that the largest piece leaves free: length and width."""
+        spot = self.spot
+        if not self.standing:
+            return (spot.length_mm, spot.width_mm)
+        long = max(one.length_mm for one in self.standing)
+        wide = max(one.width_mm for one in self.standing)
+        beside = (max(spot.length_mm - long, 0.0), spot.width_mm)
+        behind = (spot.length_mm, max(spot.width_mm - wide, 0.0))
+        return max(beside, behind, key=lambda strip: strip[0] * strip[1])
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TooLarge:
+    """A piece that fits on no spot: what it needs at least."""
+
+    piece: Piece
+    length_mm: float
+    width_mm: float
+    height_mm: float
+
+
+def spots_today(view: DeskView, place: Place, now: datetime) -> tuple[SpotToday, ...]:
+    """The spots of a place in order, with the pieces that stand there on the day of `now`."""
+    zone = view.studio.time_zone
+    today = now.astimezone(zone).date()
+    found: dict[str, list[Standing]] = {spot.key: [] for spot in place.spots}
+    spots = {spot.key: spot for spot in place.spots}
+    for lane in view.lanes:
+        begun = [bar for bar in lane.bars if bar.start.astimezone(zone).date() <= today]
+        for key, start, until in _stays(begun):
+            if key in spots and _on(today, start, until, view.studio):
+                found[key].append(_standing(lane.piece, spots[key], start, until))
+    return tuple(
+        SpotToday(spot=spot, standing=tuple(sorted(found[spot.key], key=lambda s: s.start)))
+        for spot in place.spots
+    )
+
+
+def _stays(bars: Sequence[Bar]) -> list[tuple[str, datetime, datetime | None]]:
+    """The stays of a piece: from a coat's start until it can be handled, joined on one spot."""
+    stays: list[tuple[str, datetime, datetime | None]] = []
+    for bar in bars:
+        if not isinstance(bar, Ribbon):
+            continue
+        until = bar.film.safe(Stage.HANDLE)
+        last = stays[-1] if stays else None
+        if last and last[0] == bar.planned.spot and (last[2] is None or last[2] >= bar.start):
+            stays[-1] = (last[0], last[1], until)
+        else:
+            stays.append((bar.planned.spot, bar.start, until))
+    return stays
+
+
+def _on(today: date, start: datetime, until: datetime | None, studio: Studio) -> bool:
+    zone = studio.time_zone
+    begins = start.astimezone(zone).date()
+    # Midnight itself is the end of the day before.
+    ends = None if until is None else (until - timedelta(seconds=1)).astimezone(zone).date()
+    return begins <= today and (ends is None or ends >= today)
+
+
+def _standing(piece: Piece, spot: Spot, start: datetime, until: datetime | None) -> Standing:
+    long, short = max(piece.footprint), min(piece.footprint)
+    along = spot.length_mm >= spot.width_mm
+    length, width = (long, short) if along else (short, long)
+    return Standing(piece=piece, start=start, until=until, length_mm=length, width_mm=width)
+
+
+def too_large(studio: Studio) -> tuple[TooLarge, ...]:
+    """The pieces that fit on no spot of any place, and the size that they need."""
+    return tuple(
+        TooLarge(
+            piece=piece,
+            length_mm=max(piece.footprint),
+            width_mm=min(piece.footprint),
+            height_mm=piece.body_mm + piece.cover_mm,
+        )
+        for piece in studio.pieces
+        if not any(
+            spot.holds(piece.footprint, piece.body_mm + piece.cover_mm) for spot in studio.spots
+        )
+    )
