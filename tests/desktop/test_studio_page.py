@@ -7,8 +7,9 @@ from datetime import time
 from typing import TYPE_CHECKING
 
 import pytest
-from PySide6.QtCore import QRect, Qt
-from PySide6.QtWidgets import QAbstractButton, QLabel, QWidget
+from PySide6.QtCore import QPoint, QPointF, QRect, Qt
+from PySide6.QtGui import QWheelEvent
+from PySide6.QtWidgets import QAbstractButton, QComboBox, QLabel, QWidget
 
 from studio_planner.craft.hands import WorkHours
 from studio_planner.desktop.page_keys import PLAN, SET_UP, STUDIO
@@ -171,3 +172,40 @@ def test_planning_a_studio_that_lacks_something_shows_what_it_lacks(new: DeskWin
     assert not new.planning.running
     assert new.pages.current_key == STUDIO
     assert "Here is what lacks." in new.notice.words
+
+
+def test_the_wheel_scrolls_over_fields_and_changes_none_that_is_not_in_hand(
+    desk: DeskWindow,
+) -> None:
+    before = studio_of(desk)
+    units = section(desk, UNITS, UnitsSection)
+    choice = units.form.fields["length"].focusProxy()
+    assert isinstance(choice, QComboBox)
+    hands = section(desk, HANDS, HandsSection)
+    away = hands.panel.absences
+    click(away.add_button)
+    row = away.rows[0]
+    shown = [choice, hands.panel.wakes.editor, row.start.day, row.start.at]
+    for editor in shown:
+        assert not turned(editor)
+    assert studio_of(desk).units == before.units
+    assert row.start.value() == scenes.at(1, "00:00")
+    hands.panel.wakes.editor.setFocus()
+    assert turned(hands.panel.wakes.editor)
+
+
+def turned(editor: QWidget) -> bool:
+    """Turn the wheel over an editor; tell whether it has taken the turn for itself."""
+    at = QPointF(10.0, 10.0)
+    event = QWheelEvent(
+        at,
+        editor.mapToGlobal(at),
+        QPoint(0, 0),
+        QPoint(0, -120),
+        Qt.MouseButton.NoButton,
+        Qt.KeyboardModifier.NoModifier,
+        Qt.ScrollPhase.NoScrollPhase,
+        False,  # noqa: FBT003 - Qt takes it by place
+    )
+    editor.event(event)
+    return event.isAccepted()

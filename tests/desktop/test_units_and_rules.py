@@ -66,6 +66,7 @@ def test_every_unit_is_chosen_and_everything_shown_follows(desk: DeskWindow) -> 
     desk.timeline.choose_piece("m")
     assert "19.7 mil" in desk.parts.side.section.accessibleDescription()
     assert "°F" in desk.parts.room.reading_at(600)
+    desk.parts.show_side()
     assert any("pm" in row.spoken for row in desk.parts.side.hands.rows.rows)
     hands = section(desk, HANDS, HandsSection)
     assert hands.panel.week.shape.first == 6

@@ -9,18 +9,17 @@ from PySide6.QtCore import QDate, Qt, QTime, Signal
 from PySide6.QtWidgets import (
     QCheckBox,
     QComboBox,
-    QDateEdit,
     QHBoxLayout,
     QLabel,
     QLineEdit,
     QPlainTextEdit,
-    QTimeEdit,
     QVBoxLayout,
     QWidget,
 )
 from typing_extensions import override
 
 from studio_planner.craft.settings import ClockForm, Units
+from studio_planner.desktop.forms.still_editors import StillChoice, StillDate, StillTime
 from studio_planner.desktop.quantities import (
     Quantity,
     number_of,
@@ -287,7 +286,7 @@ class ChoiceField(Field):
         """Offer `options`, each a value and its words."""
         super().__init__(canvas, label, parent)
         self._values: list[object] = []
-        self.editor = QComboBox(self)
+        self.editor = StillChoice(self)
         self.editor.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
         self.editor.activated.connect(lambda _index: self.edited.emit())
         self.hold(self.editor)
@@ -344,7 +343,7 @@ class TimeField(Field):
         """Start at midnight."""
         super().__init__(canvas, label, parent)
         self._shown = time()
-        self.editor = QTimeEdit(self)
+        self.editor = StillTime(self)
         self.editor.setDisplayFormat("HH:mm")
         self.editor.editingFinished.connect(self._finished)
         self.hold(self.editor)
@@ -383,7 +382,7 @@ class DateField(Field):
         """Start with the calendar's own first date."""
         super().__init__(canvas, label, parent)
         self._shown = date(2000, 1, 1)
-        self.editor = QDateEdit(self)
+        self.editor = StillDate(self)
         self.editor.setCalendarPopup(True)
         self.editor.setDisplayFormat("ddd d MMM yyyy")
         self.editor.editingFinished.connect(self._finished)

@@ -7,12 +7,12 @@ from typing import TYPE_CHECKING
 from zoneinfo import ZoneInfo
 
 from PySide6.QtCore import QDate, Qt, QTime
-from PySide6.QtWidgets import QDateEdit, QTimeEdit
 from typing_extensions import override
 
 from studio_planner.craft.local_time import instant
 from studio_planner.craft.settings import ClockForm
 from studio_planner.desktop.forms.fields import Field
+from studio_planner.desktop.forms.still_editors import StillDate, StillTime
 from studio_planner.desktop.tongue import translate
 
 if TYPE_CHECKING:
@@ -30,10 +30,10 @@ class MomentField(Field):
         super().__init__(canvas, label, parent)
         self._zone = ZoneInfo("UTC")
         self._shown = datetime(2000, 1, 1, tzinfo=UTC)
-        self.day = QDateEdit(self)
+        self.day = StillDate(self)
         self.day.setCalendarPopup(True)
         self.day.setDisplayFormat("ddd d MMM yyyy")
-        self.at = QTimeEdit(self)
+        self.at = StillTime(self)
         self.at.setDisplayFormat("HH:mm")
         self.hold(self.day)
         self.at.setAccessibleName(translate("forms", "{label}, time").format(label=label))

@@ -11,6 +11,7 @@ from typing_extensions import override
 from studio_planner.craft.errors import InvalidEntry
 from studio_planner.craft.local_time import zone_named
 from studio_planner.desktop.forms.fields import Field
+from studio_planner.desktop.forms.still_editors import StillChoice
 from studio_planner.desktop.tongue import translate
 
 if TYPE_CHECKING:
@@ -30,7 +31,7 @@ class ZoneField(Field):
 
         super().__init__(canvas, label, parent)
         self._shown = ""
-        self.editor = QComboBox(self)
+        self.editor = StillChoice(self)
         self.editor.setEditable(True)
         self.editor.setInsertPolicy(QComboBox.InsertPolicy.NoInsert)
         self.editor.addItems(sorted(name for name in available_timezones() if "/" in name))
