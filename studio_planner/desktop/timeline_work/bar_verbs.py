@@ -33,6 +33,11 @@ class BarVerbs:
         self._timeline = timeline
         self._menu = QMenu(timeline)
 
+    @property
+    def showing(self) -> bool:
+        """Whether the menu is open."""
+        return self._menu.isVisible()
+
     def menu(self, bar: Bar | None) -> QMenu:
         """The menu for a bar, made anew."""
         self._menu.clear()

@@ -230,7 +230,9 @@ class PlanWork(QObject):
 
     def show_menu(self, place: QPoint) -> None:
         """Show the verbs for the chosen bar at a place on the screen."""
-        self.verbs.menu(self._timeline.lanes.bar(self._timeline.currentIndex())).popup(place)
+        if not self.verbs.showing:
+            bar = self._timeline.lanes.bar(self._timeline.currentIndex())
+            self.verbs.menu(bar).popup(place)
 
     @cached_property
     def verbs(self) -> BarVerbs:

@@ -178,15 +178,18 @@ class WorkingTimeline(Timeline):
     def contextMenuEvent(self, event: QContextMenuEvent) -> None:
         if self.desk is None or self.held:
             return
-        if event.reason() is event.Reason.Mouse:
-            index = self.indexAt(event.pos())
-            if index.isValid():
-                self.setCurrentIndex(index)
-            place = event.globalPos()
-        else:
-            rect = self.visualRect(self.currentIndex())
-            place = self.viewport().mapToGlobal(rect.center())
-        self.work.show_menu(place)
+        if event.reason() is not event.Reason.Mouse:
+            self._show_menu_by_key()
+            return
+        index = self.indexAt(event.pos())
+        if index.isValid():
+            self.setCurrentIndex(index)
+        self.work.show_menu(event.globalPos())
+
+    def _show_menu_by_key(self) -> None:
+        if self.desk is not None and not self.held:
+            rect = self.visualRect(self.currentIndex()) & self.viewport().rect()
+            self.work.show_menu(self.viewport().mapToGlobal(rect.center()))
 
     # Keys
 
@@ -198,6 +201,9 @@ class WorkingTimeline(Timeline):
         elif key in _KEYS and modifiers & Qt.KeyboardModifier.AltModifier:
             shifted = bool(modifiers & Qt.KeyboardModifier.ShiftModifier)
             self._step(_KEYS[key] * (_LONG_STEP if shifted else _STEP))
+        elif key == Qt.Key.Key_F10 and modifiers & Qt.KeyboardModifier.ShiftModifier:
+            # Not every system makes a menu event of it, as it does of the menu key.
+            self._show_menu_by_key()
         elif self.held and key in {Qt.Key.Key_Return, Qt.Key.Key_Enter}:
             self.work.drop()
         elif self.held and key == Qt.Key.Key_Escape:

@@ -1,0 +1,462 @@
+"""Journeys with mouse and keys: a pour is taken, held, dropped, pinned, and taken back."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import timedelta
+from typing import TYPE_CHECKING
+
+import pytest
+from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
+from PySide6.QtGui import QContextMenuEvent, QMouseEvent
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication, QMenu
+
+from studio_planner.services.ribbons import Ribbon, StepMark
+from studio_planner.storage.studio_file import create_studio
+from tests.services.small_studios import kept, planned_once
+
+if TYPE_CHECKING:
+    from pathlib import Path
+
+    from PySide6.QtGui import QAction
+    from pytestqt.qtbot import QtBot
+
+    from studio_planner.craft.studio import Studio
+    from studio_planner.desktop.timeline_work.drag import Drag
+    from studio_planner.desktop.window import DeskWindow
+    from tests.desktop import scenes
+
+pytestmark = [pytest.mark.gui, pytest.mark.journey]
+_ALT = Qt.KeyboardModifier.AltModifier
+_SHIFT = Qt.KeyboardModifier.ShiftModifier
+_LEFT = Qt.MouseButton.LeftButton
+
+
+@pytest.fixture
+def desk(
+    qtbot: QtBot, window: DeskWindow, tmp_path: Path, clock: scenes.StillClock
+) -> DeskWindow:
+    """The window with the planned sample, which breaks no rule, at the start of its plan."""
+    studio = planned_once()
+    path = tmp_path / "tallow.studio"
+    create_studio(path, studio).close()
+    clock.when = kept(studio).start
+    window.changes.plans_by_itself = False
+    assert window.open_path(path)
+    qtbot.waitUntil(lambda: window.parts.side.hands.rows.rowCount() > 0)
+    window.timeline.setFocus()
+    return window
+
+
+def studio_of(desk: DeskWindow) -> Studio:
+    assert desk.session is not None
+    return desk.session.studio
+
+
+def drag_of(desk: DeskWindow) -> Drag:
+    drag = desk.timeline.work.drag
+    assert drag is not None
+    return drag
+
+
+def free_pour(desk: DeskWindow) -> tuple[Ribbon, int]:
+    """A pour to come and the minutes that it can be moved by, as near as there are."""
+    from studio_planner.services.moving.judging import Judge  # noqa: PLC0415
+
+    session = desk.session
+    assert session is not None
+    for bar in pours(desk):
+        judge = Judge(session.view, bar.planned)
+        for minutes in (5, -5, 10, -10, 15, -15, 30, -30):
+            drag = judge.at(bar.start + minutes * timedelta(minutes=1))
+            if drag.allowed:
+                return bar, minutes
+    raise AssertionError
+
+
+def pours(desk: DeskWindow) -> list[Ribbon]:
+    lanes = desk.timeline.lanes.lanes
+    bars = [bar for lane in lanes for bar in lane.bars if isinstance(bar, Ribbon)]
+    return [bar for bar in bars if not bar.planned.poured]
+
+
+def choose(desk: DeskWindow, bar: Ribbon | StepMark) -> None:
+    timeline = desk.timeline
+    row = next(i for i, ln in enumerate(timeline.lanes.lanes) if bar in ln.bars)
+    column = timeline.lanes.lanes[row].bars.index(bar)
+    timeline.setCurrentIndex(timeline.lanes.index(row, column))
+    timeline.setFocus()
+
+
+def bar_again(desk: DeskWindow, bar: Ribbon) -> Ribbon:
+    """The same pour in the studio as it is now."""
+    key = (bar.lane.piece.key, bar.coat.key)
+    return next(one for one in pours(desk) if (one.lane.piece.key, one.coat.key) == key)
+
+
+def grip(desk: DeskWindow, bar: Ribbon) -> QPoint:
+    """A pixel on the block of the chosen pour."""
+    rect = desk.timeline.visualRect(desk.timeline.currentIndex())
+    assert isinstance(desk.timeline.lanes.bar(desk.timeline.currentIndex()), Ribbon)
+    x = desk.canvas.scale.x(bar.begins)
+    return QPoint(round(x) + 2, rect.center().y() + 4)
+
+
+def move(desk: DeskWindow, at: QPoint, buttons: Qt.MouseButton = _LEFT) -> None:
+    viewport = desk.timeline.viewport()
+    where = QPointF(at)
+    QApplication.sendEvent(
+        viewport,
+        QMouseEvent(
+            QEvent.Type.MouseMove,
+            where,
+            viewport.mapToGlobal(where),
+            Qt.MouseButton.NoButton,
+            buttons,
+            Qt.KeyboardModifier.NoModifier,
+        ),
+    )
+
+
+def drag_by(desk: DeskWindow, bar: Ribbon, minutes: int) -> QPoint:
+    """Press on a pour and move the mouse as far as those minutes are wide; do not let go."""
+    choose(desk, bar)
+    desk.canvas.scale.show(bar.begins - 6 * 3600.0, 60.0)
+    start = grip(desk, bar)
+    QTest.mousePress(desk.timeline.viewport(), _LEFT, pos=start)
+    end = start + QPoint(round(minutes * 60.0 / desk.canvas.scale.seconds_per_pixel), 0)
+    for step in (1, 2, 3):
+        move(desk, start + (end - start) * step / 3 + QPoint(0, step % 2))
+    return end
+
+
+def test_a_dragged_pour_snaps_to_five_minutes_and_its_windows_move_live(
+    desk: DeskWindow, qtbot: QtBot
+) -> None:
+    bar = next(b for b in pours(desk) if b.covered_by is not None and b.doorway is not None)
+    before = bar.doorway
+    assert before is not None
+    drag_by(desk, bar, 92)
+    drag = drag_of(desk)
+    assert drag.wanted - bar.start == timedelta(minutes=90)
+    lane = next(lane for lane in drag.lanes if lane.piece.key == bar.lane.piece.key)
+    moved = next(b for b in lane.bars if isinstance(b, Ribbon) and b.coat.key == bar.coat.key)
+    assert moved.doorway is not None
+    assert moved.doorway.opens > before.opens
+    assert desk.canvas.scale.origin == bar.begins - 6 * 3600.0
+    qtbot.waitUntil(lambda: desk.work_line.said.startswith(bar.lane.piece.name))
+    desk.timeline.viewport().repaint()
+    QTest.keyClick(desk.timeline, Qt.Key.Key_Escape)
+    assert not desk.timeline.held
+    assert not studio_of(desk).pins
+
+
+def test_a_drop_pins_the_pour_where_it_was_dropped_and_is_undone_as_one(
+    desk: DeskWindow,
+) -> None:
+    before = studio_of(desk)
+    bar, minutes = free_pour(desk)
+    end = drag_by(desk, bar, minutes)
+    assert drag_of(desk).wanted == bar.start + minutes * timedelta(minutes=1)
+    QTest.mouseRelease(desk.timeline.viewport(), _LEFT, pos=end)
+    after = studio_of(desk)
+    (pin,) = after.pins
+    assert (pin.piece, pin.coat) == (bar.lane.piece.key, bar.coat.key)
+    now = bar_again(desk, bar)
+    assert now.start == pin.start == bar.start + minutes * timedelta(minutes=1)
+    assert after.plan_outdated
+    assert "is pinned to" in desk.work_line.said
+    desk.verbs["undo"].trigger()
+    assert studio_of(desk) == before
+    desk.verbs["redo"].trigger()
+    assert studio_of(desk) == after
+
+
+def test_a_drop_on_a_forbidden_time_springs_back_and_says_why(desk: DeskWindow) -> None:
+    before = studio_of(desk)
+    bar = pours(desk)[2]
+    choose(desk, bar)
+    for _ in range(7):
+        QTest.keyClick(desk.timeline, Qt.Key.Key_Right, _ALT | _SHIFT)
+    assert not drag_of(desk).verdict.allowed
+    QTest.keyClick(desk.timeline, Qt.Key.Key_Return)
+    assert studio_of(desk) == before
+    assert "stays where it was" in desk.work_line.said
+    assert not desk.timeline.held
+
+
+def test_the_nearest_allowed_time_is_a_verb(desk: DeskWindow) -> None:
+    bar, minutes = free_pour(desk)
+    session = desk.session
+    assert session is not None
+    choose(desk, bar)
+    step = Qt.Key.Key_Right if minutes > 0 else Qt.Key.Key_Left
+    QTest.keyClick(desk.timeline, step, _ALT | _SHIFT)
+    nearest = None
+    for _ in range(30):
+        verdict = drag_of(desk).verdict
+        nearest = drag_of(desk).judge.nearest(verdict.start)
+        if not verdict.allowed and nearest is not None and nearest.start != bar.start:
+            break
+        QTest.keyClick(desk.timeline, step, _ALT)
+    QTest.keyClick(desk.timeline, Qt.Key.Key_Return)
+    (verb,) = desk.work_line.verbs
+    assert verb.text().startswith("Pour ")
+    QTest.mouseClick(verb, _LEFT)
+    assert nearest is not None
+    assert bar_again(desk, bar).start == nearest.start
+
+
+def test_keys_move_a_pour_by_five_minutes_and_by_an_hour(desk: DeskWindow) -> None:
+    bar = pours(desk)[4]
+    choose(desk, bar)
+    QTest.keyClick(desk.timeline, Qt.Key.Key_Right, _ALT)
+    assert drag_of(desk).wanted - bar.start == timedelta(minutes=5)
+    QTest.keyClick(desk.timeline, Qt.Key.Key_Left, _ALT | _SHIFT)
+    assert drag_of(desk).wanted - bar.start == timedelta(minutes=-55)
+    QTest.keyClick(desk.timeline, Qt.Key.Key_Escape)
+    assert "stays where it was" in desk.work_line.said
+
+
+def test_what_is_poured_and_what_is_a_step_cannot_be_taken(desk: DeskWindow) -> None:
+    bars = [bar for lane in desk.timeline.lanes.lanes for bar in lane.bars]
+    poured = next(b for b in bars if isinstance(b, Ribbon) and b.planned.poured)
+    choose(desk, poured)
+    QTest.keyClick(desk.timeline, Qt.Key.Key_Right, _ALT)
+    assert "stays where it is" in desk.work_line.said
+    choose(desk, next(bar for bar in bars if isinstance(bar, StepMark)))
+    QTest.keyClick(desk.timeline, Qt.Key.Key_Right, _ALT)
+    assert "move that" in desk.work_line.said
+    assert not desk.timeline.held
+
+
+def test_the_middle_button_and_the_space_bar_pan_over_a_bar(desk: DeskWindow) -> None:
+    bar = pours(desk)[4]
+    choose(desk, bar)
+    scale, timeline = desk.canvas.scale, desk.timeline
+    start = grip(desk, bar)
+    origin = scale.origin
+    QTest.mousePress(timeline.viewport(), Qt.MouseButton.MiddleButton, pos=start)
+    move(desk, start + QPoint(-60, 0), Qt.MouseButton.MiddleButton)
+    QTest.mouseRelease(timeline.viewport(), Qt.MouseButton.MiddleButton, pos=start)
+    assert scale.origin > origin
+    origin = scale.origin
+    QTest.keyPress(timeline, Qt.Key.Key_Space)
+    QTest.mousePress(timeline.viewport(), _LEFT, pos=start)
+    move(desk, start + QPoint(-60, 0))
+    QTest.mouseRelease(timeline.viewport(), _LEFT, pos=start)
+    QTest.keyRelease(timeline, Qt.Key.Key_Space)
+    assert scale.origin > origin
+    assert not timeline.held
+
+
+def action(menu: QMenu, words: str) -> QAction:
+    return next(a for a in menu.actions() if a.text().replace("&", "").startswith(words))
+
+
+def menu_of(desk: DeskWindow, bar: Ribbon | StepMark) -> QMenu:
+    choose(desk, bar)
+    return desk.timeline.work.verbs.menu(bar)
+
+
+def test_a_pour_is_pinned_named_as_pinned_and_let_go(desk: DeskWindow) -> None:
+    before = studio_of(desk)
+    bar = pours(desk)[3]
+    action(menu_of(desk, bar), "Pin here").trigger()
+    now = bar_again(desk, bar)
+    assert now.pinned
+    choose(desk, now)
+    lanes, index = desk.timeline.lanes, desk.timeline.currentIndex()
+    assert lanes.data(index, Qt.ItemDataRole.AccessibleTextRole).endswith(", pinned")
+    assert "until you let it go" in lanes.data(index, Qt.ItemDataRole.ToolTipRole)
+    action(menu_of(desk, now), "Let go").trigger()
+    assert not studio_of(desk).pins
+    action(menu_of(desk, bar_again(desk, bar)), "Pin here").trigger()
+    action(menu_of(desk, bar_again(desk, bar)), "Let all go").trigger()
+    assert not studio_of(desk).pins
+    for _ in range(4):
+        desk.verbs["undo"].trigger()
+    assert studio_of(desk) == before
+
+
+def test_keys_and_the_right_button_show_the_verbs_of_a_bar(
+    desk: DeskWindow, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    shown: list[str] = []
+    monkeypatch.setattr(QMenu, "popup", lambda menu, _: shown.append(menu.accessibleName()))
+    bar, other = pours(desk)[3], pours(desk)[5]
+    choose(desk, bar)
+    QTest.keyClick(desk.timeline, Qt.Key.Key_F10, _SHIFT)
+    viewport, timeline = desk.timeline.viewport(), desk.timeline
+    keys = QContextMenuEvent(QContextMenuEvent.Reason.Keyboard, QPoint(), QPoint())
+    QApplication.sendEvent(viewport, keys)
+    choose(desk, other)
+    at = grip(desk, other)
+    choose(desk, bar)
+    mouse = QContextMenuEvent(QContextMenuEvent.Reason.Mouse, at, viewport.mapToGlobal(at))
+    QApplication.sendEvent(viewport, mouse)
+    assert [name.split(",")[0] for name in shown] == [
+        bar.lane.piece.name,
+        bar.lane.piece.name,
+        timeline.lanes.lanes[timeline.currentIndex().row()].piece.name,
+    ]
+
+
+def test_a_time_that_is_typed_is_judged_as_a_drop_is(desk: DeskWindow) -> None:
+    bar, minutes = free_pour(desk)
+    action(menu_of(desk, bar), "Pour at").trigger()
+    line = desk.work_line
+    assert line.when.hasFocus() or line.when.isVisible()
+    line.when.setDateTime(line.when.dateTime().addSecs(minutes * 60))
+    QTest.keyClick(line.when, Qt.Key.Key_Return)
+    assert bar_again(desk, bar).start == bar.start + minutes * timedelta(minutes=1)
+
+
+def test_nobody_works_on_an_evening_that_is_forbidden(desk: DeskWindow) -> None:
+    before = studio_of(desk)
+    action(menu_of(desk, pours(desk)[3]), "Nobody works in the evening").trigger()
+    after = studio_of(desk)
+    assert all(person.absences for person in after.people)
+    assert after.plan_outdated
+    desk.verbs["undo"].trigger()
+    assert studio_of(desk) == before
+
+
+def test_verbs_lead_to_the_piece_and_the_product(desk: DeskWindow) -> None:
+    bar = pours(desk)[3]
+    action(menu_of(desk, bar), "Show the piece").trigger()
+    assert desk.pages.current_key == "pieces"
+    desk.go_to("plan", bar.lane.piece.key)
+    chosen = desk.timeline.lanes.bar(desk.timeline.currentIndex())
+    assert chosen is not None
+    assert chosen.lane.piece.key == bar.lane.piece.key
+
+
+def test_what_a_new_plan_moves_is_outlined_until_it_is_kept(desk: DeskWindow) -> None:
+    bar, other = pours(desk)[3], pours(desk)[9]
+    action(menu_of(desk, bar), "Pin here").trigger()
+    session = desk.session
+    assert session is not None
+    plan = kept(session.studio)
+    later = [
+        replace(c, start=c.start + timedelta(hours=1), number=c.number)
+        if c is other.planned or (c.piece, c.coat) == (other.planned.piece, other.planned.coat)
+        else c
+        for c in plan.coats
+    ]
+    again = replace(session.studio, plan=replace(plan, coats=tuple(later)))
+    session._write(again)
+    session.history.amend(again)
+    desk.show_session_view()
+    work = desk.timeline.work
+    assert [(m.piece, m.coat) for m in work.difference.moved] == [
+        (other.planned.piece, other.planned.coat)
+    ]
+    assert desk.work_line.said == "1 pour moved."
+    assert [verb.text() for verb in desk.work_line.verbs] == ["Keep", "Take back"]
+    desk.timeline.viewport().repaint()
+    QTest.mouseClick(desk.work_line.verbs[0], _LEFT)
+    assert work.difference.nothing
+    assert desk.work_line.said == ""
+
+
+def test_take_back_undoes_the_change_with_its_plan(desk: DeskWindow) -> None:
+    before = studio_of(desk)
+    action(menu_of(desk, pours(desk)[3]), "Pin here").trigger()
+    desk.timeline.work._before = replace(
+        before, plan=replace(kept(before), outcomes=(), coats=kept(before).coats)
+    )
+    desk.work_line.offer(("Take back", desk.changes.undo))
+    QTest.mouseClick(desk.work_line.verbs[0], _LEFT)
+    assert studio_of(desk) == before
+    assert desk.timeline.work.difference.nothing
+
+
+# Spots and finding
+
+
+def test_the_plan_by_spot_shares_the_choice(desk: DeskWindow) -> None:
+    bar = pours(desk)[3]
+    choose(desk, bar)
+    desk.verbs["by spot"].trigger()
+    spots = desk.parts.spots
+    one = spots.spots.standing(spots.currentIndex())
+    assert one is not None
+    assert one.piece.key == bar.lane.piece.key
+    assert spots.spots.rowCount() == len(studio_of(desk).spots)
+    name = spots.spots.data(spots.currentIndex(), Qt.ItemDataRole.AccessibleTextRole)
+    assert one.piece.name in name
+    spots.viewport().repaint()
+    QTest.keyClick(spots, Qt.Key.Key_Down)
+    QTest.keyClick(spots, Qt.Key.Key_Right)
+    other = spots.spots.standing(spots.currentIndex())
+    assert other is not None
+    desk.verbs["by piece"].trigger()
+    chosen = desk.timeline.lanes.bar(desk.timeline.currentIndex())
+    assert chosen is not None
+    assert chosen.lane.piece.key == other.piece.key
+
+
+def test_a_click_on_a_box_chooses_its_piece(desk: DeskWindow) -> None:
+    desk.verbs["by spot"].trigger()
+    spots = desk.parts.spots
+    index = spots.spots.index(0, 0)
+    spots.scrollTo(index)
+    rect = spots.visualRect(index)
+    at = QPoint(max(rect.left(), 0) + 6, rect.center().y())
+    QTest.mouseClick(spots.viewport(), _LEFT, pos=at)
+    assert spots.currentIndex() == spots.indexAt(at)
+    assert spots.currentIndex().isValid()
+
+
+def test_a_box_stands_from_the_pour_until_the_handle(desk: DeskWindow) -> None:
+    desk.parts.show_by_spot()
+    stands = [one for spot in desk.parts.spots.spots.spots for one in spot.stands]
+    assert stands
+    assert all(one.end is None or one.end > one.start for one in stands)
+    assert sum(len(one.coats) for one in stands) == len(kept(studio_of(desk)).coats)
+
+
+def test_ctrl_f_finds_pieces_and_esc_shows_all(desk: DeskWindow) -> None:
+    every = desk.timeline.lanes.rowCount()
+    desk.verbs["find"].trigger()
+    line = desk.work_line
+    assert line.search.hasFocus() or line.search.isVisible()
+    QTest.keyClicks(line.search, "tide")
+    shown = [lane.piece.name for lane in desk.timeline.lanes.lanes]
+    assert shown
+    assert all("tide" in name.casefold() for name in shown) or len(shown) < every
+    assert line.shown.text() == f"{len(shown)} of {every} pieces"
+    QTest.keyClick(line.search, Qt.Key.Key_Escape)
+    assert desk.timeline.lanes.rowCount() == every
+    assert line.shown.text() == ""
+
+
+def test_only_late_and_only_this_week_leave_the_others_out(desk: DeskWindow) -> None:
+    every = desk.timeline.lanes.rowCount()
+    line = desk.work_line
+    desk.verbs["find"].trigger()
+    line.only_late.click()
+    late = desk.timeline.lanes.rowCount()
+    assert late < every
+    line.only_late.click()
+    line.only_week.click()
+    assert 0 < desk.timeline.lanes.rowCount() <= every
+    QTest.keyClicks(line.search, "no such thing")
+    assert desk.timeline.lanes.rowCount() == 0
+    desk.timeline.viewport().repaint()
+    assert not desk.timeline.set_up_button.isVisible()
+    line.find_all()
+    assert desk.timeline.lanes.rowCount() == every
+
+
+def test_the_side_shows_the_lane_that_is_chosen_among_those_found(desk: DeskWindow) -> None:
+    desk.verbs["find"].trigger()
+    last = desk.timeline.lanes.lanes[-1].piece
+    QTest.keyClicks(desk.work_line.search, last.name)
+    desk.timeline.setCurrentIndex(desk.timeline.lanes.index(0, 0))
+    desk.parts.show_side()
+    lane = desk.parts.side.section.lane
+    assert lane is not None
+    assert lane.piece.key == desk.timeline.lanes.lanes[0].piece.key
