@@ -296,11 +296,11 @@ def test_keys_and_the_right_button_show_the_verbs_of_a_bar(
     choose(desk, bar)
     mouse = QContextMenuEvent(QContextMenuEvent.Reason.Mouse, at, viewport.mapToGlobal(at))
     QApplication.sendEvent(viewport, mouse)
-    assert [name.split(",")[0] for name in shown] == [
-        bar.lane.piece.name,
-        bar.lane.piece.name,
-        timeline.lanes.lanes[timeline.currentIndex().row()].piece.name,
-    ]
+    chosen = timeline.lanes.lanes[timeline.currentIndex().row()].piece.name
+    assert len(shown) == 3
+    assert shown[0] == shown[1]
+    assert shown[0].startswith(bar.lane.piece.name)
+    assert shown[2].startswith(chosen)
 
 
 def test_a_time_that_is_typed_is_judged_as_a_drop_is(desk: DeskWindow) -> None:
