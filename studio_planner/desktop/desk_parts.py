@@ -133,7 +133,8 @@ class DeskParts(QWidget):
         self.timeline.show_lanes()
         if self.views.currentWidget() is not self.timeline:
             self.spots.show_spots()
-        self.show_side()
+        # What needs hands asks many clocks; a key that is pressed meanwhile comes first.
+        self._side_soon.start()
 
     def _drawn_once(self) -> None:
         self.timeline.drawing.drawn.disconnect(self._drawn_once)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from functools import cached_property
 from typing import TYPE_CHECKING, Protocol
 
-from PySide6.QtCore import QObject
+from PySide6.QtCore import QObject, QTimer
 
 from studio_planner.craft.errors import StudioError
 from studio_planner.desktop.tongue import translate
@@ -132,7 +132,12 @@ class DeskPlanning(QObject):
         said = translate("planning", "best so far {words}").format(words=words)
         self._desk.title_bar.show_progress(said, enough=True)
         if self._take():
-            self._desk.show_session_view()
+            # Reading it and showing it are two waits; a key that is pressed comes between them.
+            QTimer.singleShot(0, self, lambda: self._show_better(said))
+
+    def _show_better(self, said: str) -> None:
+        self._desk.show_session_view()
+        if self.running:
             self._desk.title_bar.show_progress(said, enough=True)
 
     def _explaining(self) -> None:
