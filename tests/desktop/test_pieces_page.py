@@ -90,7 +90,7 @@ def type_line(field: object, text: str) -> None:
 
 
 def add_coat(page: PiecesPage, kind: CoatKind) -> None:
-    actions = page.stack.add_menu.actions()
+    actions = page.stack.verbs.add_menu.actions()
     next(a for a in actions if a.text().endswith(f" {kind}")).trigger()
 
 
@@ -227,7 +227,7 @@ def test_keys_choose_move_thicken_magnify_and_remove(
     before = section.scale
     QTest.keyClick(section, Qt.Key.Key_Plus)
     assert section.scale > before
-    QTest.mouseClick(page.stack.whole_button, LEFT)
+    QTest.mouseClick(page.stack.verbs.whole_button, LEFT)
     assert section.scale == pytest.approx(before)
     QTest.keyClick(section, Qt.Key.Key_Delete)
     assert "tide" not in [coat.key for coat in piece_of(desk, "h1").stack]
@@ -318,9 +318,9 @@ def test_a_film_that_runs_off_stays_typed_and_is_said_at_its_coat(
     type_film(page, "2,8")
     assert piece_of(desk, "h1").coat("flood").film_mm == 2.8
     assert "runs off a piece" not in page.stack.section.accessibleDescription()
-    assert "near what an edge without a rim holds" in (
-        page.stack.section.accessibleDescription()
-    )
+    near = "2.8 mm is near what an edge without a rim holds (3.2 mm)"
+    assert near in page.stack.section.accessibleDescription()
+    assert near in page.stack.coat_form.film.advice
 
 
 def test_a_film_dragged_too_far_stays_in_the_form(desk: DeskWindow, page: PiecesPage) -> None:
@@ -353,7 +353,7 @@ def test_what_is_poured_is_not_changed(window: DeskWindow, tmp_path: Path) -> No
     assert "Top coat is poured already" in page.stack.coat_form.poured.text()
     type_film(page, "1")
     assert "poured already" in page.stack.coat_form.form.wrong
-    QTest.mouseClick(page.stack.remove_button, LEFT)
+    QTest.mouseClick(page.stack.verbs.remove_button, LEFT)
     assert "poured already" in window.notice.words
     assert studio_of(window) == start
 

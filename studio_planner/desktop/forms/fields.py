@@ -55,6 +55,10 @@ class Field(QWidget):
         self._wrong.setWordWrap(True)
         self._wrong.setTextFormat(Qt.TextFormat.PlainText)
         self._wrong.hide()
+        self._advice = QLabel(self)
+        self._advice.setWordWrap(True)
+        self._advice.setTextFormat(Qt.TextFormat.PlainText)
+        self._advice.hide()
         self._row = QHBoxLayout()
         self._row.setSpacing(6)
         layout = QVBoxLayout(self)
@@ -65,6 +69,7 @@ class Field(QWidget):
         layout.addWidget(self._label)
         layout.addLayout(self._row)
         layout.addWidget(self._wrong)
+        layout.addWidget(self._advice)
         canvas.redrawn.connect(self._recolour)
         self._recolour()
 
@@ -100,6 +105,16 @@ class Field(QWidget):
         if editor is not None:
             editor.setAccessibleDescription("")
 
+    def advise(self, sentence: str) -> None:
+        """Say under the field what wants a second look though it is kept; empty: nothing."""
+        self._advice.setText(sentence)
+        self._advice.setVisible(bool(sentence))
+
+    @property
+    def advice(self) -> str:
+        """What wants a second look; empty when nothing does."""
+        return self._advice.text()
+
     @property
     def in_hand(self) -> bool:
         """Whether the maker is in the middle of typing into it."""
@@ -121,7 +136,9 @@ class Field(QWidget):
         theme = self.canvas.theme
         self._label.setFont(self.canvas.fonts.small)
         self._wrong.setFont(self.canvas.fonts.small)
-        for label, colour in ((self._label, "quiet"), (self._wrong, "now")):
+        self._advice.setFont(self.canvas.fonts.small)
+        coloured = ((self._label, "quiet"), (self._wrong, "now"), (self._advice, "warmth"))
+        for label, colour in coloured:
             palette = label.palette()
             palette.setColor(palette.ColorRole.WindowText, theme.colour(colour))
             label.setPalette(palette)

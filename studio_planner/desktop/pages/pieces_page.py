@@ -7,10 +7,8 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
     QAbstractItemView,
-    QFrame,
     QHBoxLayout,
     QLineEdit,
-    QScrollArea,
     QStackedWidget,
     QVBoxLayout,
     QWidget,
@@ -27,6 +25,7 @@ from studio_planner.desktop.piece_pages.kind_words import kind_word
 from studio_planner.desktop.piece_pages.part_bar import PartBar
 from studio_planner.desktop.piece_pages.pattern_panel import PatternPanel
 from studio_planner.desktop.piece_pages.photo_panel import PhotoPanel
+from studio_planner.desktop.piece_pages.scrolling import scrolled
 from studio_planner.desktop.piece_pages.stack_panel import StackPanel
 from studio_planner.desktop.studio_pages.lines import Line, verb
 from studio_planner.desktop.tongue import translate
@@ -98,8 +97,8 @@ class PiecesPage(Page):
         self.parts.setAccessibleName(translate("pieces", "Of the piece"))
         self._shown = {
             STACK: self.stack,
-            BLANK: _scrolled(self.blank, self),
-            PHOTOS: _scrolled(self.photos, self),
+            BLANK: scrolled(self.blank, self),
+            PHOTOS: scrolled(self.photos, self),
             PATTERNS: self.patterns,
         }
         for widget in self._shown.values():
@@ -304,12 +303,3 @@ def _line(studio: Studio | None, piece: Piece) -> str:
     coats = ", ".join(kind_word(coat.kind) for coat in piece.stack)
     blank = words.blank(piece, studio.units)
     return " · ".join(filter(None, (blank, order.name if order else "", coats)))
-
-
-def _scrolled(widget: QWidget, parent: QWidget) -> QScrollArea:
-    scroll = QScrollArea(parent)
-    scroll.setFrameShape(QFrame.Shape.NoFrame)
-    scroll.setWidgetResizable(True)
-    scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-    scroll.setWidget(widget)
-    return scroll

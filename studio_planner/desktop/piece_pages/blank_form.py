@@ -58,14 +58,16 @@ class BlankForm(QWidget):
         self.room = Line(canvas, "", self, font="small", colour="quiet")
         columns = QHBoxLayout()
         columns.setSpacing(28)
-        self._left, self._right = QVBoxLayout(), QVBoxLayout()
+        self._left, self._right, self._above = QVBoxLayout(), QVBoxLayout(), QVBoxLayout()
         self._add_blank(canvas)
         self._add_room(canvas)
-        for column in (self._left, self._right):
+        self._above.addWidget(self.footprint)
+        self._above.addWidget(self.room)
+        for column in (self._left, self._right, self._above):
             column.setSpacing(4)
             column.addStretch(1)
             columns.addLayout(column)
-        columns.addStretch(1)
+        columns.setStretch(2, 1)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.addLayout(columns)
@@ -130,8 +132,6 @@ class BlankForm(QWidget):
         )
         cover = translate("pieces", "Height with its dust cover on")
         add("cover_mm", self._number(canvas, cover, length))
-        self._right.addWidget(self.footprint)
-        self._right.addWidget(self.room)
         add("note", NoteField(canvas, translate("pieces", "Note")))
 
     def show_piece(self, studio: Studio, piece: Piece) -> None:

@@ -14,6 +14,7 @@ from studio_planner.desktop.forms.fields import ChoiceField, FlagField, NumberFi
 from studio_planner.desktop.forms.form import Form
 from studio_planner.desktop.piece_pages.coat_fields import FacesField
 from studio_planner.desktop.piece_pages.colours_field import ColoursField
+from studio_planner.desktop.piece_pages.joint_words import fault_words
 from studio_planner.desktop.piece_pages.kind_words import joint_word, kind_word
 from studio_planner.desktop.quantities import Quantity
 from studio_planner.desktop.studio_pages.lines import Line
@@ -24,11 +25,12 @@ from studio_planner.services.editing.new_coats import of_kind
 from studio_planner.services.editing.recipes import recipes_before
 
 if TYPE_CHECKING:
-    from collections.abc import Callable, Mapping
+    from collections.abc import Callable, Mapping, Sequence
 
     from studio_planner.craft.pieces import Coat, Piece
     from studio_planner.craft.studio import Studio
     from studio_planner.desktop.canvas import Canvas
+    from studio_planner.services.editing.stack_faults import StackFault
 
 _WISHED = (Joint.IN_WINDOW, Joint.WET_IN_WET, Joint.ON_DRY)
 _FIELDS = (
@@ -64,6 +66,7 @@ class CoatForm(QWidget):
         """Show no coat yet."""
         super().__init__(parent)
         self._enter_coat = enter
+        self.on_bare_board = False
         self._studio: Studio | None = None
         self._piece: Piece | None = None
         self._coat: Coat | None = None
@@ -134,6 +137,15 @@ class CoatForm(QWidget):
         self.form.show_values(values, studio.units, fresh=other or fresh)
         self._say_grams()
 
+    def advise(self, faults: Sequence[StackFault]) -> None:
+        """Say what wants a second look beside the fields that it is about."""
+        studio = self._studio
+        if studio is None:
+            return
+        for name, field in self.form.fields.items():
+            about = [fault_words(studio, one) for one in faults if one.field == name]
+            field.advise(" ".join(about))
+
     def type_film(self, mm: float) -> None:
         """Enter a film as if it were typed: refused, it stays in the field."""
         self.film.show_value(mm)
@@ -166,4 +178,8 @@ class CoatForm(QWidget):
             self.grams.say(translate("pieces", "Leaf is laid, not weighed."))
             return
         said = translate("pieces", "{grams} mixed for this coat, without what stays in cups")
+        if self.on_bare_board:
+            said = translate(
+                "pieces", "{grams} mixed on a board of 300 \N{MULTIPLICATION SIGN} 200 mm"
+            )
         self.grams.say(said.format(grams=words.mass(grams, studio.units)))

@@ -19,7 +19,8 @@ if TYPE_CHECKING:
     from studio_planner.craft.pieces import Piece
     from studio_planner.desktop.canvas import Canvas
 
-_HEIGHT = 130
+_HEIGHT = 240
+_NARROWEST, _WIDEST = 160, 400
 _PAD = 6.0
 
 
@@ -32,6 +33,8 @@ class FootprintView(QWidget):
         self._canvas = canvas
         self._piece: Piece | None = None
         self.setFixedHeight(_HEIGHT)
+        self.setMinimumWidth(_NARROWEST)
+        self.setMaximumWidth(_WIDEST)
         self.setAccessibleName(translate("pieces", "Seen from above on its spot"))
         canvas.redrawn.connect(self.update)
 

@@ -50,7 +50,7 @@ def coat_words(
     bare = piece.below(index) is None
     joint = Joint.BARE if bare else (planned.joint if planned else coat.joint)
     return CoatWords(
-        head=f"{_name(piece, coat)} {words.film(coat.film_mm, studio.units)}",
+        head=_head(studio, piece, coat),
         pour=_pour(studio, planned, poured=poured),
         joint=joint,
         joint_line=_joint_line(studio, joint, planned),
@@ -63,6 +63,12 @@ def fault_words(studio: Studio, fault: StackFault) -> str:
     """A fault with its films in the studio's unit."""
     films = {name: words.film(mm, studio.units) for name, mm in fault.films}
     return fault.sentence.format(**films) if films else fault.sentence
+
+
+def _head(studio: Studio, piece: Piece, coat: Coat) -> str:
+    name = _name(piece, coat)
+    # Leaf has no film to speak of.
+    return f"{name} {words.film(coat.film_mm, studio.units)}" if coat.film_mm else name
 
 
 def _name(piece: Piece, coat: Coat) -> str:

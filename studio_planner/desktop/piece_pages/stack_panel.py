@@ -4,26 +4,21 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QSize, Qt, Signal
+from PySide6.QtCore import QSize, Signal
 from PySide6.QtWidgets import (
     QBoxLayout,
-    QFrame,
-    QHBoxLayout,
-    QMenu,
-    QPushButton,
-    QScrollArea,
     QVBoxLayout,
     QWidget,
 )
 from typing_extensions import override
 
 from studio_planner.craft.errors import BrokenRule, InvalidEntry
-from studio_planner.craft.pieces import CoatKind
 from studio_planner.desktop.piece_pages.coat_form import CoatForm
 from studio_planner.desktop.piece_pages.kind_words import kind_word
-from studio_planner.desktop.piece_pages.section_fill import LETTERS
+from studio_planner.desktop.piece_pages.scrolling import scrolled
 from studio_planner.desktop.piece_pages.stack_section import StackSection
-from studio_planner.desktop.studio_pages.lines import Line, verb
+from studio_planner.desktop.piece_pages.stack_verbs import StackVerbs
+from studio_planner.desktop.studio_pages.lines import Line
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.editing import stacks
 from studio_planner.services.editing.changes import Change
@@ -35,7 +30,7 @@ if TYPE_CHECKING:
 
     from PySide6.QtGui import QResizeEvent
 
-    from studio_planner.craft.pieces import Coat, Piece
+    from studio_planner.craft.pieces import Coat, CoatKind, Piece
     from studio_planner.craft.plans import PlannedCoat
     from studio_planner.craft.studio import Studio
     from studio_planner.desktop.page import PageDesk
@@ -43,7 +38,7 @@ if TYPE_CHECKING:
     from studio_planner.services.editing.stack_faults import StackFault
     from studio_planner.services.editing.stacks import Stack, StackHolder
 
-_FORM_WIDTH = 322
+_FORM_WIDTH = 336
 _WIDE = 760
 """From this width on the coat stands beside the section, else below it."""
 
@@ -64,6 +59,7 @@ class StackPanel(QWidget):
         self._holder: StackHolder | None = None
         self._piece: Piece | None = None
         self._refused: tuple[StackFault, ...] = ()
+        self._found: tuple[StackFault, ...] = ()
         self.section = StackSection(desk.canvas, self)
         self.coat_form = CoatForm(desk.canvas, self._enter_coat, self)
         self.hint = Line(
@@ -77,48 +73,25 @@ class StackPanel(QWidget):
             font="small",
             colour="quiet",
         )
-        self.add_button = QPushButton(translate("pieces", "Add above"), self)
-        self.add_menu = QMenu(self.add_button)
+        self._outdated_words = translate(
+            "pieces", "The times are those of the plan before the last changes; plan again."
+        )
+        self.outdated = Line(desk.canvas, "", self, font="small", colour="now")
+        self.outdated.hide()
+        self.verbs = StackVerbs(self)
         self._columns = QBoxLayout(QBoxLayout.Direction.LeftToRight)
         self._lay_out()
         self._listen()
 
     def _lay_out(self) -> None:
-        verbs = QHBoxLayout()
-        verbs.setSpacing(6)
-        self.add_button.setMinimumHeight(28)
-        self.add_button.setAccessibleName(
-            translate("pieces", "Add a coat above the chosen one")
-        )
-        for kind in CoatKind:
-            action = self.add_menu.addAction(f"{LETTERS[kind]}   {kind_word(kind)}")
-            action.triggered.connect(lambda _on=False, kind=kind: self.add_coat(kind))
-        self.add_button.setMenu(self.add_menu)
-        of = translate("pieces", "the chosen coat")
-        self.copy_button = verb(translate("pieces", "Copy"), self.copy_coat, self, about=of)
-        self.remove_button = verb(
-            translate("pieces", "Remove"), self.remove_coat, self, about=of
-        )
-        films = translate("pieces", "the films")
-        self.nearer_button = verb(
-            translate("pieces", "Nearer"), self.section.nearer, self, about=films
-        )
-        self.whole_button = verb(
-            translate("pieces", "Whole"), self.section.whole, self, about=films
-        )
-        for button in (self.add_button, self.copy_button, self.remove_button):
-            verbs.addWidget(button)
-        verbs.addStretch(1)
-        verbs.addWidget(self.nearer_button)
-        verbs.addWidget(self.whole_button)
         left = QVBoxLayout()
         left.setContentsMargins(0, 0, 0, 0)
         left.setSpacing(6)
-        left.addLayout(verbs)
-        self._around = _scrolled(self.section, self)
-        left.addWidget(self._around, 1)
+        left.addWidget(self.verbs)
+        left.addWidget(scrolled(self.section, self), 1)
+        left.addWidget(self.outdated)
         left.addWidget(self.hint)
-        self.form_scroll = _scrolled(self.coat_form, self)
+        self.form_scroll = scrolled(self.coat_form, self)
         self._columns.setSpacing(18)
         self._columns.addLayout(left, 1)
         self._columns.addWidget(self.form_scroll)
@@ -126,12 +99,17 @@ class StackPanel(QWidget):
         self.setLayout(self._columns)
 
     def _listen(self) -> None:
-        section = self.section
-        section.coat_chosen.connect(lambda _key: self._show_coat())
+        section, verbs = self.section, self.verbs
+        verbs.add_asked.connect(self.add_coat)
+        verbs.copy_asked.connect(self.copy_coat)
+        verbs.remove_asked.connect(self.remove_coat)
+        verbs.nearer_asked.connect(section.nearer)
+        verbs.whole_asked.connect(section.whole)
+        section.coat_chosen.connect(lambda _key: self._coat_chosen())
         section.coat_chosen.connect(self.coat_chosen)
         section.film_asked.connect(self._draw_film)
         section.move_asked.connect(self._move)
-        section.add_asked.connect(self.add_button.showMenu)
+        section.add_asked.connect(verbs.add_button.showMenu)
         section.copy_asked.connect(self.copy_coat)
         section.remove_asked.connect(self.remove_coat)
         section.cannot.connect(self._desk.tell)
@@ -171,11 +149,18 @@ class StackPanel(QWidget):
         self.section.choose(key)
         self._show_coat()
 
+    def _coat_chosen(self) -> None:
+        if self._refused:
+            self._refused = ()
+            self._show_section()
+        self._show_coat()
+
     def _show_section(self) -> None:
         view, piece = self._view, self._piece
         if view is None or piece is None:
             return
         found = stack_faults(view.studio, piece, view.timing, view.now)
+        self._found = found
         keys = {coat.key for coat in piece.stack}
         refused = tuple(fault for fault in self._refused if fault.coat in keys)
         self.section.show_piece(view.studio, piece, self._planned(), (*refused, *found))
@@ -195,11 +180,13 @@ class StackPanel(QWidget):
         poured = stacks.poured_coats(view.studio, holder)
         laid = any(coat.key == key for coat in poured)
         why = stacks.poured_words(piece, poured) if laid else ""
+        self.coat_form.on_bare_board = holder.pattern
         self.coat_form.show_coat(
             view.studio, piece, key, why[:1].upper() + why[1:], fresh=fresh
         )
-        for button in (self.copy_button, self.remove_button):
-            button.setEnabled(bool(key))
+        self.coat_form.advise([fault for fault in self._found if fault.coat == key])
+        outdated = view.studio.plan_outdated and bool(self._planned())
+        self.outdated.say(self._outdated_words if outdated else "")
 
     # What is changed
 
@@ -308,12 +295,3 @@ def _for_form(fault: StackFault, key: str) -> BrokenRule:
     """A fault as the form says it: beside its field, or at the foot if it is another coat's."""
     here = fault.coat == key and fault.field != "stack"
     return BrokenRule(fault.field if here else "", fault.sentence)
-
-
-def _scrolled(widget: QWidget, parent: QWidget) -> QScrollArea:
-    scroll = QScrollArea(parent)
-    scroll.setFrameShape(QFrame.Shape.NoFrame)
-    scroll.setWidgetResizable(True)
-    scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-    scroll.setWidget(widget)
-    return scroll
