@@ -1,0 +1,262 @@
+"""Figures read from pasted sheets: printed forms, tables either way, and what is refused."""
+
+from __future__ import annotations
+
+import csv
+import math
+from pathlib import Path
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from studio_planner.craft.products import SheetPoint
+from studio_planner.science.laws import stage_law
+from studio_planner.science.stages import Stage
+from studio_planner.services.sheet_figures import read_figures, sheet_text
+from studio_planner.services.sheet_times import PrintedTime, printed_time, time_words
+
+PUBLISHED = Path(__file__).resolve().parents[2] / "resources" / "published" / "cure_times.csv"
+
+
+def figures(text: str, celsius: float | None = None) -> list[tuple[object, ...]]:
+    """The figures of a text as plain rows."""
+    return [
+        (p.stage, p.celsius, p.from_hours, p.to_hours, p.mass_g)
+        for p in read_figures(text, celsius).points
+    ]
+
+
+@pytest.mark.parametrize(
+    ("text", "start", "end"),
+    [
+        ("4-6 h", 4, 6),
+        ("4 to 6", 4, 6),
+        ("4–6 hrs", 4, 6),  # noqa: RUF001 - a dash as it is printed
+        ("30 min", 0.5, None),
+        ("24 hours", 24, None),
+        ("3 d", 72, None),
+        ("7 days", 168, None),
+        ("1.5", 1.5, None),
+        ("1,5 h", 1.5, None),
+        ("1 h 30 min", 1.5, None),
+        ("1:30 h", 1.5, None),
+        ("36 h - 3 d", 36, 72),
+        ("approx. 4 hours", 4, None),
+        ("1 week", 168, None),
+    ],
+)
+def test_a_time_is_read_as_sheets_print_it(text: str, start: float, end: float | None) -> None:
+    assert printed_time(text) == PrintedTime(start, end)
+
+
+@pytest.mark.parametrize(
+    ("text", "words"),
+    [
+        (">24 h", "only one side"),
+        ("more than 2 d", "only one side"),
+        ("overnight", "is not a time"),
+        ("0 h", "more than nothing"),
+        ("6-4 h", "short end first"),
+        ("1,000 h", "two ways"),
+        ("9000 d", "longer than any cure"),
+    ],
+)
+def test_what_is_no_time_is_refused_in_a_sentence(text: str, words: str) -> None:
+    with pytest.raises(ValueError, match=words):
+        printed_time(text)
+
+
+hours = st.one_of(
+    st.integers(1, 5000).map(lambda minutes: minutes / 60),
+    st.floats(0.01, 9000, allow_nan=False),
+)
+
+
+@given(hours, st.one_of(st.none(), st.floats(1, 2)))
+def test_a_time_that_is_said_reads_back(start: float, factor: float | None) -> None:
+    time = PrintedTime(start, None if factor is None else start * factor)
+    again = printed_time(time_words(time))
+    assert math.isclose(again.from_hours, time.from_hours, rel_tol=1e-9)
+    assert (again.to_hours is None) == (time.to_hours is None)
+    assert math.isclose(again.to_hours or 1, time.to_hours or 1, rel_tol=1e-9)
+
+
+points = st.builds(
+    lambda stage, celsius, start, longer, grams: SheetPoint(
+        stage=stage,
+        celsius=round(celsius, 2),
+        from_hours=start,
+        to_hours=None if longer is None else start * longer,
+        mass_g=grams if stage is Stage.CUP_LIFE else None,
+    ),
+    st.sampled_from(Stage),
+    st.floats(-20, 90),
+    hours,
+    st.one_of(st.none(), st.floats(1.1, 2)),
+    st.one_of(st.none(), st.integers(1, 5000).map(float)),
+)
+
+
+def _key(point: SheetPoint) -> tuple[object, ...]:
+    return (point.stage, point.celsius, point.mass_g)
+
+
+@given(st.lists(points, max_size=12, unique_by=_key))
+def test_figures_that_are_written_read_back(sheet: list[SheetPoint]) -> None:
+    found = read_figures(sheet_text(sheet))
+    assert not found.unread
+    assert [_key(point) for point in found.points] == [_key(point) for point in sheet]
+    for read, written in zip(found.points, sheet, strict=True):
+        assert math.isclose(read.from_hours, written.from_hours, rel_tol=1e-9)
+        assert math.isclose(read.to_hours or 1, written.to_hours or 1, rel_tol=1e-9)
+
+
+@given(st.text(max_size=200), st.one_of(st.none(), st.floats(-10, 60)))
+def test_no_text_breaks_the_reading(text: str, celsius: float | None) -> None:
+    read_figures(text, celsius)
+
+
+def test_a_recoat_window_in_a_line_opens_and_closes() -> None:
+    assert figures("Recoat window 4-6 h to 24 h at 20 °C") == [
+        (Stage.RECOAT_OPENS, 20, 4, 6, None),
+        (Stage.RECOAT_CLOSES, 20, 24, None, None),
+    ]
+    assert figures("Recoat window: 4 - 24 h @ 68°F") == [
+        (Stage.RECOAT_OPENS, 20, 4, None, None),
+        (Stage.RECOAT_CLOSES, 20, 24, None, None),
+    ]
+
+
+def test_a_range_beside_recoat_alone_is_when_it_opens() -> None:
+    assert figures("Recoat time 4-6 h at 20 °C") == [(Stage.RECOAT_OPENS, 20, 4, 6, None)]
+
+
+def test_a_temperature_on_a_line_of_its_own_holds_below() -> None:
+    text = "All values at 23 °C\nPot life (100 g): 40 min\nDust free: 3 h, tack-free 8 h"
+    assert figures(text) == [
+        (Stage.CUP_LIFE, 23, pytest.approx(2 / 3), None, 100),
+        (Stage.COVER, 23, 3, None, None),
+        (Stage.TACK_FREE, 23, 8, None, None),
+    ]
+
+
+def test_times_pair_with_temperatures_or_masses_in_order() -> None:
+    assert figures("Tack free: 8 h at 15 °C, 4 h at 25 °C") == [
+        (Stage.TACK_FREE, 15, 8, None, None),
+        (Stage.TACK_FREE, 25, 4, None, None),
+    ]
+    assert figures("Pot life at 20 °C: 100 g 30 min, 200 g 15 min") == [
+        (Stage.CUP_LIFE, 20, 0.5, None, 100),
+        (Stage.CUP_LIFE, 20, 0.25, None, 200),
+    ]
+
+
+def test_what_is_not_understood_is_listed_with_its_reason() -> None:
+    text = (
+        "Full cure 7 days at 20-25 °C\nFull cure 7 days\nGloss: high\n"
+        "Full cure > 7 days at 20 °C\nTack free 4 h 6 h at 20 °C"
+    )
+    found = read_figures(text)
+    assert not found.points
+    reasons = [one.reason for one in found.unread]
+    parts = ("range of temperatures", "no temperature", "no stage", "only one side", "pair up")
+    assert [one.number for one in found.unread] == [1, 2, 3, 4, 5]
+    for reason, part in zip(reasons, parts, strict=True):
+        assert part in reason
+
+
+def test_the_makers_temperature_holds_where_none_is_named() -> None:
+    assert figures("Full cure 7 days", 21) == [(Stage.FULL_CURE, 21, 168, None, None)]
+
+
+@pytest.mark.parametrize("mark", ["\t", ";", " | ", "    "])
+def test_a_table_of_stages_by_temperatures_is_read(mark: str) -> None:
+    rows = (
+        ("Stage", "15 °C", "77 °F"),
+        ("Working time (min)", "60", "30"),
+        ("Recoat window", "6-30 h", "4 h / 24 h"),
+        ("Full cure (days)", "10", "5-7"),
+    )
+    text = "\n".join(mark.join(row) for row in rows)
+    assert figures(text) == [
+        (Stage.WORKING_TIME, 15, 1, None, None),
+        (Stage.WORKING_TIME, 25, 0.5, None, None),
+        (Stage.RECOAT_OPENS, 15, 6, None, None),
+        (Stage.RECOAT_CLOSES, 15, 30, None, None),
+        (Stage.RECOAT_OPENS, 25, 4, None, None),
+        (Stage.RECOAT_CLOSES, 25, 24, None, None),
+        (Stage.FULL_CURE, 15, 240, None, None),
+        (Stage.FULL_CURE, 25, 120, 168, None),
+    ]
+
+
+def test_a_table_of_temperatures_by_stages_is_read() -> None:
+    text = "temp °C;tack free (h);Full cure (d)\n15;12;10\n25;6;-"
+    assert figures(text) == [
+        (Stage.TACK_FREE, 15, 12, None, None),
+        (Stage.FULL_CURE, 15, 240, None, None),
+        (Stage.TACK_FREE, 25, 6, None, None),
+    ]
+
+
+def test_rows_of_an_exchanged_sheet_are_read_one_by_one() -> None:
+    text = (
+        "stage,temperature,unit,from,to,time_unit,mass_g\n"
+        "recoat opens,68,F,4,6,h,\ngloss,20,C,1,,h,\ncup life,20,C,30,,min,100"
+    )
+    found = read_figures(text)
+    assert figures(text) == [
+        (Stage.RECOAT_OPENS, 20, 4, 6, None),
+        (Stage.CUP_LIFE, 20, 0.5, None, 100),
+    ]
+    assert [one.number for one in found.unread] == [3]
+
+
+def test_two_lines_that_say_otherwise_are_not_both_taken() -> None:
+    found = read_figures("Tack free 8 h at 20 °C\nTack free 9 h at 20 °C")
+    assert [point.from_hours for point in found.points] == [8]
+    assert "otherwise" in found.unread[0].reason
+
+
+def _published() -> list[tuple[str, str, str, float, str, float]]:
+    with PUBLISHED.open(encoding="utf-8", newline="") as file:
+        return [
+            (
+                row["record"],
+                row["material"],
+                row["read_as"],
+                float(row["temperature_c"]),
+                row["published"],
+                float(row["hours"]),
+            )
+            for row in csv.DictReader(file)
+        ]
+
+
+def test_published_times_are_read_as_their_tables_were() -> None:
+    read, refused = 0, []
+    for _, _, _, _, text, expected in _published():
+        try:
+            time = printed_time(text)
+        except ValueError:
+            refused.append(text)
+            continue
+        middle = (time.from_hours + (time.to_hours or time.from_hours)) / 2
+        # The tables were rounded to five figures.
+        assert middle == pytest.approx(expected, rel=2e-3), text
+        read += 1
+    assert read > 3 * len(refused), refused
+
+
+def test_an_entered_published_point_is_returned_exactly() -> None:
+    tables: dict[tuple[str, str], list[SheetPoint]] = {}
+    for record, _, stage, celsius, _, published in _published():
+        if stage in set(Stage):
+            point = SheetPoint(stage=Stage(stage), celsius=celsius, from_hours=published)
+            tables.setdefault((record, stage), []).append(point)
+    assert len(tables) > 10
+    for (_, stage), sheet in tables.items():
+        law = stage_law(Stage(stage), [point.figure for point in sheet])
+        for point in sheet:
+            assert law.hours(point.celsius) == point.from_hours
