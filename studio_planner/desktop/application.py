@@ -12,8 +12,13 @@ from PySide6.QtGui import QIcon
 from PySide6.QtWidgets import QApplication
 
 from studio_planner.craft.resources import resource_path
-from studio_planner.desktop.remembered import remember_look, remembered_look
+from studio_planner.desktop.remembered import (
+    remember_look,
+    remembered_language,
+    remembered_look,
+)
 from studio_planner.desktop.theme import Look, theme_for
+from studio_planner.desktop.tongue import Language, speak
 from studio_planner.desktop.window import DeskWindow
 
 if TYPE_CHECKING:
@@ -75,14 +80,16 @@ def desk_window(
     *,
     dialogs: Dialogs | None = None,
     look: Look | None = None,
+    language: Language | None = None,
     data_folder: Callable[[], Path] | None = None,
 ) -> DeskWindow:
     """A window on no studio yet, and not shown yet.
 
-    Without `look` it looks as the maker chose last, else as the system does. Backups go into
-    the maker's own `data_folder`.
+    Without `look` it looks as the maker chose last, else as the system does, and without
+    `language` it speaks so. Backups go into the maker's own `data_folder`.
     """
     app = application()
+    speak(language or remembered_language())
     chosen = look or remembered_look() or system_look(app)
     app.setPalette(theme_for(chosen).palette)
     window = DeskWindow(clock, look=chosen, dialogs=dialogs, data_folder=data_folder)

@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import TYPE_CHECKING, Protocol
 
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 
+from studio_planner.desktop.language_menu import add_languages
 from studio_planner.desktop.page_keys import PLAN
 from studio_planner.desktop.theme import Look
+from studio_planner.desktop.tongue import translate
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -54,6 +57,10 @@ class Verbs(Protocol):
         """Leave."""
         ...
 
+    def tell(self, words: str) -> None:
+        """Say news that goes by itself."""
+        ...
+
     def ask_open(self) -> None:
         """Ask for a studio and open it."""
         ...
@@ -81,68 +88,115 @@ class Verbs(Protocol):
 
 def build_menus(window: Verbs) -> dict[str, QAction]:
     """Put the menus into a window; give each action under a short name."""
-    verbs: dict[str, QAction] = {}
     bar = window.menuBar()
-    bar.setAccessibleName("Menus")
+    bar.setAccessibleName(translate("menus", "Menus"))
+    menus = _Menus(bar)
+    _studio_menu(menus, window)
+    _change_menu(menus, window)
+    _plan_menu(menus, window)
+    _look_menu(menus, window)
+    return menus.verbs
+
+
+class _Menus:
+    """Makes actions, each in its menu and under its short name."""
+
+    def __init__(self, bar: QMenuBar) -> None:
+        self.bar = bar
+        self.verbs: dict[str, QAction] = {}
 
     def add(
-        menu: QMenu, name: str, words: str, key: _Key | str | None, does: Callable[[], object]
-    ) -> None:
-        action = QAction(words, bar)
+        self,
+        menu: QMenu,
+        name: str,
+        words: str,
+        key: _Key | str | None,
+        does: Callable[[], object],
+    ) -> QAction:
+        action = QAction(words, self.bar)
         if key is not None:
             action.setShortcut(QKeySequence(key))
         action.triggered.connect(lambda _checked=False: does())
         menu.addAction(action)
-        verbs[name] = action
+        self.verbs[name] = action
+        return action
 
-    studio = bar.addMenu("&Studio")
-    add(studio, "open", "&Open…", _Key.Open, window.ask_open)
-    add(studio, "new", "&New…", _Key.New, window.ask_new)
-    add(studio, "copy", "Save a &copy…", _Key.SaveAs, window.ask_copy)
-    add(studio, "back up", "&Back up now", _Key.Save, lambda: window.backups.make_now())  # noqa: PLW0108
-    studio.addSeparator()
-    add(studio, "close", "&Leave", _Key.Quit, window.close)
-    change = bar.addMenu("&Change")
-    add(change, "undo", "&Undo", _Key.Undo, lambda: window.changes.undo())  # noqa: PLW0108 - made later
-    add(change, "redo", "&Do again", _Key.Redo, lambda: window.changes.redo())  # noqa: PLW0108
-    plan = bar.addMenu("&Plan")
-    add(plan, "plan", "Plan &again", "Ctrl+R", window.plan_again)
-    add(plan, "stop", "&Stop planning", "Ctrl+.", window.stop_planning)
-    plan.addSeparator()
-    add(plan, "by itself", "Plan after each &change", None, lambda: None)
-    verbs["by itself"].setCheckable(True)
-    verbs["by itself"].setChecked(True)
-    verbs["by itself"].toggled.connect(lambda on: window.changes.plan_by_itself(on))  # noqa: PLW0108
-    _add_chosen(plan, window)
-    look = bar.addMenu("&Look")
+
+# Parts of the window that are made later, or when first asked for, are looked up by each verb.
+
+
+def _studio_menu(menus: _Menus, window: Verbs) -> None:
+    menu, add = menus.bar.addMenu(translate("menus", "&Studio")), menus.add
+    add(menu, "open", translate("menus", "&Open…"), _Key.Open, window.ask_open)
+    add(menu, "new", translate("menus", "&New…"), _Key.New, window.ask_new)
+    add(menu, "copy", translate("menus", "Save a &copy…"), _Key.SaveAs, window.ask_copy)
+    back_up = translate("menus", "&Back up now")
+    add(menu, "back up", back_up, _Key.Save, lambda: window.backups.make_now())  # noqa: PLW0108
+    menu.addSeparator()
+    add(menu, "close", translate("menus", "&Leave"), _Key.Quit, window.close)
+
+
+def _change_menu(menus: _Menus, window: Verbs) -> None:
+    menu, add = menus.bar.addMenu(translate("menus", "&Change")), menus.add
+    undo, redo = translate("changes", "&Undo"), translate("changes", "&Do again")
+    add(menu, "undo", undo, _Key.Undo, lambda: window.changes.undo())  # noqa: PLW0108
+    add(menu, "redo", redo, _Key.Redo, lambda: window.changes.redo())  # noqa: PLW0108
+
+
+def _plan_menu(menus: _Menus, window: Verbs) -> None:
+    menu, add = menus.bar.addMenu(translate("menus", "&Plan")), menus.add
+    add(menu, "plan", translate("menus", "Plan &again"), "Ctrl+R", window.plan_again)
+    stop = add(
+        menu, "stop", translate("menus", "&Stop planning"), "Ctrl+.", window.stop_planning
+    )
+    stop.setEnabled(False)
+    menu.addSeparator()
+    words = translate("menus", "Plan after each &change")
+    by_itself = add(menu, "by itself", words, None, lambda: None)
+    by_itself.setCheckable(True)
+    by_itself.setChecked(True)
+    by_itself.toggled.connect(lambda on: window.changes.plan_by_itself(on))  # noqa: PLW0108
+    _add_chosen(menu, window)
+
+
+def _look_menu(menus: _Menus, window: Verbs) -> None:
+    menu, add = menus.bar.addMenu(translate("menus", "&Look")), menus.add
     canvas = window.canvas
-    # The timeline is made when it is first asked for, and is not yet.
-    add(look, "nearer", "&Nearer", _Key.ZoomIn, lambda: window.timeline.zoom_in())  # noqa: PLW0108
-    add(look, "farther", "&Farther", _Key.ZoomOut, lambda: window.timeline.zoom_out())  # noqa: PLW0108
-    add(look, "now", "&Go to now", "Ctrl+G", canvas.show_now)
-    add(look, "week", "The coming &week", "Ctrl+0", canvas.show_week)
-    add(look, "whole", "The &whole plan", "Ctrl+9", canvas.show_plan)
-    _add_views(look, window, verbs)
-    look.addSeparator()
-    add(look, "bench", "&Bench", "F11", window.others.show_bench)
-    look.addSeparator()
-    add(look, "legend", "L&egend", _Key.HelpContents, window.others.show_legend)
-    look.addSeparator()
-    add(look, "light", "&Light", None, lambda: window.choose_look(Look.LIGHT))
-    add(look, "dark", "&Dark", None, lambda: window.choose_look(Look.DARK))
-    looks = QActionGroup(bar)
-    for name in ("light", "dark"):
-        verbs[name].setCheckable(True)
-        looks.addAction(verbs[name])
-    verbs["dark" if canvas.theme.look is Look.DARK else "light"].setChecked(True)
-    verbs["stop"].setEnabled(False)
-    return verbs
+    nearer, farther = translate("menus", "&Nearer"), translate("menus", "&Farther")
+    add(menu, "nearer", nearer, _Key.ZoomIn, lambda: window.timeline.zoom_in())  # noqa: PLW0108
+    add(menu, "farther", farther, _Key.ZoomOut, lambda: window.timeline.zoom_out())  # noqa: PLW0108
+    add(menu, "now", translate("menus", "&Go to now"), "Ctrl+G", canvas.show_now)
+    add(menu, "week", translate("menus", "The coming &week"), "Ctrl+0", canvas.show_week)
+    add(menu, "whole", translate("menus", "The &whole plan"), "Ctrl+9", canvas.show_plan)
+    _add_views(menu, window, menus.verbs)
+    menu.addSeparator()
+    add(menu, "bench", translate("menus", "&Bench"), "F11", window.others.show_bench)
+    menu.addSeparator()
+    legend = translate("menus", "L&egend")
+    add(menu, "legend", legend, _Key.HelpContents, window.others.show_legend)
+    menu.addSeparator()
+    _add_looks(menus, menu, window)
+    menu.addSeparator()
+    add_languages(menu, window)
+
+
+def _add_looks(menus: _Menus, menu: QMenu, window: Verbs) -> None:
+    looks = QActionGroup(menus.bar)
+    names = {
+        Look.LIGHT: ("light", translate("menus", "&Light")),
+        Look.DARK: ("dark", translate("menus", "&Dark")),
+    }
+    for look, (name, words) in names.items():
+        action = menus.add(menu, name, words, None, partial(window.choose_look, look))
+        action.setCheckable(True)
+        action.setChecked(look is window.canvas.theme.look)
+        looks.addAction(action)
 
 
 def _add_chosen(plan: QMenu, window: Verbs) -> None:
     """The verbs of the chosen bar, asked when the menu is opened."""
     plan.addSeparator()
-    chosen = plan.addMenu("The &chosen bar")
+    chosen = plan.addMenu(translate("menus", "The &chosen bar"))
 
     def fill() -> None:
         timeline = window.timeline
@@ -160,10 +214,12 @@ def _add_views(look: QMenu, window: Verbs, verbs: dict[str, QAction]) -> None:
         does()
 
     look.addSeparator()
+    by_piece, by_spot = translate("menus", "By &piece"), translate("menus", "By &spot")
+    find = translate("menus", "&Find")
     for name, words, key, does in (
-        ("by piece", "By &piece", "F7", lambda: window.parts.show_by_piece()),  # noqa: PLW0108
-        ("by spot", "By &spot", "F8", lambda: window.parts.show_by_spot()),  # noqa: PLW0108
-        ("find", "&Find", _Key.Find, lambda: window.parts.work_line.begin_to_find()),  # noqa: PLW0108
+        ("by piece", by_piece, "F7", lambda: window.parts.show_by_piece()),  # noqa: PLW0108
+        ("by spot", by_spot, "F8", lambda: window.parts.show_by_spot()),  # noqa: PLW0108
+        ("find", find, _Key.Find, lambda: window.parts.work_line.begin_to_find()),  # noqa: PLW0108
     ):
         verbs[name] = look.addAction(words)
         verbs[name].setShortcut(QKeySequence(key))

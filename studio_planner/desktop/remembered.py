@@ -1,13 +1,15 @@
-"""What the desk remembers of itself between two runs: how it looks, and nothing of a studio."""
+"""What the desk remembers of itself between two runs: how it looks and speaks, no studio."""
 
 from __future__ import annotations
 
 from PySide6.QtCore import QSettings
 
 from studio_planner.desktop.theme import Look
+from studio_planner.desktop.tongue import Language
 
 _NAME = "studio-planner"
 _LOOK = "window/look"
+_LANGUAGE = "window/language"
 
 
 def remembered_look() -> Look | None:
@@ -20,6 +22,19 @@ def remember_look(look: Look) -> None:
     """Keep the look that was chosen; where settings cannot be written, it is forgotten."""
     settings = _settings()
     settings.setValue(_LOOK, look.value)
+    settings.sync()
+
+
+def remembered_language() -> Language:
+    """The language that was chosen last; that of the system when none was."""
+    said = _settings().value(_LANGUAGE)
+    return next((one for one in Language if one.value == said), Language.SYSTEM)
+
+
+def remember_language(language: Language) -> None:
+    """Keep the language that was chosen; where settings cannot be written, it is forgotten."""
+    settings = _settings()
+    settings.setValue(_LANGUAGE, language.value)
     settings.sync()
 
 
