@@ -21,10 +21,10 @@ from studio_planner.desktop.forms.noun_list import NounList
 from studio_planner.desktop.page import Page
 from studio_planner.desktop.page_keys import PRODUCTS
 from studio_planner.desktop.piece_pages.blank_form import BlankForm
-from studio_planner.desktop.piece_pages.kind_words import kind_word
 from studio_planner.desktop.piece_pages.part_bar import PartBar
 from studio_planner.desktop.piece_pages.pattern_panel import PatternPanel
 from studio_planner.desktop.piece_pages.photo_panel import PhotoPanel
+from studio_planner.desktop.piece_pages.piece_lines import full_line, short_line
 from studio_planner.desktop.piece_pages.scrolling import scrolled
 from studio_planner.desktop.piece_pages.stack_panel import StackPanel
 from studio_planner.desktop.studio_pages.lines import Line, verb
@@ -96,10 +96,10 @@ class PiecesPage(Page):
     def _lay_out(self) -> None:
         self.parts.setAccessibleName(translate("pieces", "Of the piece"))
         self._shown = {
-            STACK: self.stack,
+            STACK: scrolled(self.stack, self),
             BLANK: scrolled(self.blank, self),
             PHOTOS: scrolled(self.photos, self),
-            PATTERNS: self.patterns,
+            PATTERNS: scrolled(self.patterns, self),
         }
         for widget in self._shown.values():
             self._front.addWidget(widget)
@@ -175,7 +175,7 @@ class PiecesPage(Page):
         listed = found(studio, self.search.text()) if studio else ()
         self._filling = True
         self.pieces.show_things(
-            [(p.key, words.piece_name(p), _short_line(studio, p)) for p in listed]
+            [(p.key, words.piece_name(p), short_line(studio, p)) for p in listed]
         )
         for row, piece in enumerate(listed):
             if piece.key in kept:
@@ -205,7 +205,7 @@ class PiecesPage(Page):
         lacking = view is not None and not can_be_coated(view.studio)
         self.products_button.setVisible(lacking)
         self.name.say(self._head(piece, len(several)))
-        self.line.say(_line(view.studio, piece) if view and piece else "")
+        self.line.say(full_line(view.studio, piece) if view and piece else "")
         if view is None or piece is None:
             return
         {
@@ -283,23 +283,3 @@ class PiecesPage(Page):
     def _choose_only(self, key: str) -> None:
         self.pieces.list.clearSelection()
         self.pieces.choose(key)
-
-
-def _short_line(studio: Studio | None, piece: Piece) -> str:
-    order = studio.order_of(piece.key) if studio else None
-    count = len(piece.stack)
-    coats = (
-        translate("pieces", "1 coat")
-        if count == 1
-        else translate("pieces", "{count} coats").format(count=count)
-    )
-    return ", ".join(filter(None, (coats, order.name if order else "")))
-
-
-def _line(studio: Studio | None, piece: Piece) -> str:
-    if studio is None:
-        return ""
-    order = studio.order_of(piece.key)
-    coats = ", ".join(kind_word(coat.kind) for coat in piece.stack)
-    blank = words.blank(piece, studio.units)
-    return " · ".join(filter(None, (blank, order.name if order else "", coats)))

@@ -7,7 +7,6 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import (
-    QComboBox,
     QGridLayout,
     QLabel,
     QLineEdit,
@@ -21,6 +20,7 @@ from typing_extensions import override
 from studio_planner.craft.errors import InvalidEntry
 from studio_planner.craft.pieces import Colour
 from studio_planner.desktop.forms.fields import Field
+from studio_planner.desktop.forms.still_editors import StillChoice
 from studio_planner.desktop.quantities import number_of, number_words
 from studio_planner.desktop.tongue import translate
 from studio_planner.science.film_limits import Colourant
@@ -55,7 +55,7 @@ class ColourRow(QWidget):
         self._shown: tuple[str, ...] = ()
         self.name = QLineEdit(self)
         self.share = QLineEdit(self)
-        self.colourant = QComboBox(self)
+        self.colourant = StillChoice(self)
         self.amount = QLineEdit(self)
         self.recipe = QPushButton(translate("pieces", "Recipe of…"), self)
         self.remove = QPushButton(translate("pieces", "Remove"), self)

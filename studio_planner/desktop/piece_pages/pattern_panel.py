@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QBoxLayout, QVBoxLayout, QWidget
+from typing_extensions import override
 
 from studio_planner.craft.errors import InvalidEntry
 from studio_planner.craft.pieces import StackPattern
@@ -28,13 +29,17 @@ from studio_planner.services.editing.stacks import StackHolder
 if TYPE_CHECKING:
     from collections.abc import Callable, Mapping, Sequence
 
+    from PySide6.QtGui import QResizeEvent
+
     from studio_planner.craft.pieces import Piece
     from studio_planner.craft.studio import Studio
     from studio_planner.desktop.page import PageDesk
     from studio_planner.services.desk import DeskView
 
-_LIST_WIDTH = 220
+_LIST_WIDTH, _LIST_HEIGHT = 220, 160
 _ROOM_FOR_NAMES = 4
+_WIDE = 640
+"""From this width on the stack stands beside the list, else below it."""
 
 
 class PatternPanel(QWidget):
@@ -66,6 +71,7 @@ class PatternPanel(QWidget):
         self.put_button = verb("", self.put_on, self)
         self.of_whom = Line(desk.canvas, "", self, font="small", colour="quiet")
         self.stack = StackPanel(desk, self)
+        self._columns = QBoxLayout(QBoxLayout.Direction.LeftToRight)
         self._lay_out()
         self.list.chosen.connect(lambda _key: self._show_chosen())
         self.list.add_asked.connect(self.add)
@@ -75,6 +81,7 @@ class PatternPanel(QWidget):
 
     def _lay_out(self) -> None:
         self.list.setFixedWidth(_LIST_WIDTH)
+        self.list.setMinimumHeight(_LIST_HEIGHT)
         left = QVBoxLayout()
         left.setSpacing(6)
         left.addWidget(self.save_button)
@@ -82,12 +89,20 @@ class PatternPanel(QWidget):
         left.addWidget(self.form)
         left.addWidget(self.put_button)
         left.addWidget(self.of_whom)
-        layout = QHBoxLayout(self)
-        layout.setContentsMargins(0, 0, 0, 0)
-        layout.setSpacing(18)
-        layout.addLayout(left)
-        layout.addWidget(self.stack, 1)
-        layout.addStretch()
+        self._columns.setContentsMargins(0, 0, 0, 0)
+        self._columns.setSpacing(18)
+        self._columns.addLayout(left)
+        self._columns.addWidget(self.stack, 1)
+        self._columns.addStretch()
+        self.setLayout(self._columns)
+
+    @override
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        wide = self.width() >= _WIDE
+        self._columns.setDirection(
+            QBoxLayout.Direction.LeftToRight if wide else QBoxLayout.Direction.TopToBottom
+        )
 
     def show_patterns(self, view: DeskView, pieces: Sequence[Piece]) -> None:
         """Show the patterns of a studio; `pieces` are the chosen ones."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QSize, Signal
+from PySide6.QtCore import Signal
 from PySide6.QtWidgets import (
     QBoxLayout,
     QVBoxLayout,
@@ -41,6 +41,9 @@ if TYPE_CHECKING:
 _FORM_WIDTH = 336
 _WIDE = 760
 """From this width on the coat stands beside the section, else below it."""
+
+_LOW, _HIGH = 240, 720
+"""How high it is at least, side by side and below each other; what is less is scrolled."""
 
 _BESIDE_FILMS = 270
 """Pixels of the panel that are not film: verbs, blank, scale, hint."""
@@ -121,16 +124,14 @@ class StackPanel(QWidget):
         self._columns.setDirection(
             QBoxLayout.Direction.LeftToRight if wide else QBoxLayout.Direction.TopToBottom
         )
+        self.setMinimumHeight(_LOW if wide else _HIGH)
         if wide:
             self.form_scroll.setFixedWidth(_FORM_WIDTH)
         else:
             self.form_scroll.setMinimumWidth(0)
             self.form_scroll.setMaximumWidth(10_000)
-        self.section.set_room(self.height() - _BESIDE_FILMS)
-
-    @override
-    def minimumSizeHint(self) -> QSize:
-        return QSize(380, 220)
+        beside = _BESIDE_FILMS if wide else _BESIDE_FILMS + self.form_scroll.height()
+        self.section.set_room(self.height() - beside)
 
     # What is shown
 

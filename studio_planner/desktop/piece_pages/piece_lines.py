@@ -1,0 +1,35 @@
+"""What is said of a piece in one line: in the list, and under its name."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from studio_planner.desktop import words
+from studio_planner.desktop.piece_pages.kind_words import kind_word
+from studio_planner.desktop.tongue import translate
+
+if TYPE_CHECKING:
+    from studio_planner.craft.pieces import Piece
+    from studio_planner.craft.studio import Studio
+
+
+def short_line(studio: Studio | None, piece: Piece) -> str:
+    """How many coats a piece has, and its order."""
+    order = studio.order_of(piece.key) if studio else None
+    count = len(piece.stack)
+    coats = (
+        translate("pieces", "1 coat")
+        if count == 1
+        else translate("pieces", "{count} coats").format(count=count)
+    )
+    return ", ".join(filter(None, (coats, order.name if order else "")))
+
+
+def full_line(studio: Studio | None, piece: Piece) -> str:
+    """The blank, the order and the coats of a piece."""
+    if studio is None:
+        return ""
+    order = studio.order_of(piece.key)
+    coats = ", ".join(kind_word(coat.kind) for coat in piece.stack)
+    blank = words.blank(piece, studio.units)
+    return " · ".join(filter(None, (blank, order.name if order else "", coats)))
