@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from random import Random
 from typing import TYPE_CHECKING
 
 import pytest
@@ -232,6 +233,25 @@ def test_keys_choose_move_thicken_magnify_and_remove(
     QTest.keyClick(section, Qt.Key.Key_Delete)
     assert "tide" not in [coat.key for coat in piece_of(desk, "h1").stack]
     assert undo_until(desk, start) == 3
+
+
+@pytest.mark.parametrize("seed", range(4))
+def test_any_keys_on_the_section_are_all_undone(
+    desk: DeskWindow, page: PiecesPage, seed: int
+) -> None:
+    page.choose("h1")
+    start, section = studio_of(desk), page.stack.section
+    section.setFocus()
+    chance = Random(seed)  # noqa: S311 - which keys
+    keys = [Qt.Key.Key_Up, Qt.Key.Key_Down, Qt.Key.Key_Left, Qt.Key.Key_Right]
+    for _ in range(25):
+        key, held = chance.choice(keys), chance.choice([ALT, Qt.KeyboardModifier.NoModifier])
+        QTest.keyClick(section, key, held)
+        if chance.random() < 0.2:
+            add_coat(page, chance.choice([CoatKind.LOCK, CoatKind.FLOOD, CoatKind.GLITTER]))
+        if chance.random() < 0.1:
+            QTest.keyClick(section, Qt.Key.Key_Delete)
+    assert undo_until(desk, start) > 0
 
 
 def test_the_wheel_magnifies_with_control_only(page: PiecesPage) -> None:

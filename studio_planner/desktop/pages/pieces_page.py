@@ -43,6 +43,8 @@ from studio_planner.services.editing.stacks import StackHolder
 if TYPE_CHECKING:
     from collections.abc import Callable
 
+    from PySide6.QtGui import QResizeEvent
+
     from studio_planner.craft.pieces import Coat
     from studio_planner.craft.studio import Studio
     from studio_planner.desktop.page import PageDesk
@@ -133,6 +135,11 @@ class PiecesPage(Page):
         self.pieces.remove_asked.connect(self._remove)
         self.pieces.move_asked.connect(self._move)
         self.parts.part_asked.connect(self.show_part)
+
+    @override
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self.patterns.fit(self.width() - self.pieces.width())
 
     # What is shown
 

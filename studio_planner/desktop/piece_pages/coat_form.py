@@ -179,7 +179,6 @@ class CoatForm(QWidget):
             return
         said = translate("pieces", "{grams} mixed for this coat, without what stays in cups")
         if self.on_bare_board:
-            said = translate(
-                "pieces", "{grams} mixed on a board of 300 \N{MULTIPLICATION SIGN} 200 mm"
-            )
-        self.grams.say(said.format(grams=words.mass(grams, studio.units)))
+            said = translate("pieces", "{grams} mixed, were it on {blank}")
+        mixed, blank = words.mass(grams, studio.units), words.blank(piece, studio.units)
+        self.grams.say(said.format(grams=mixed, blank=blank))

@@ -5,7 +5,6 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from PySide6.QtWidgets import QBoxLayout, QVBoxLayout, QWidget
-from typing_extensions import override
 
 from studio_planner.craft.errors import InvalidEntry
 from studio_planner.craft.pieces import StackPattern
@@ -29,8 +28,6 @@ from studio_planner.services.editing.stacks import StackHolder
 if TYPE_CHECKING:
     from collections.abc import Callable, Mapping, Sequence
 
-    from PySide6.QtGui import QResizeEvent
-
     from studio_planner.craft.pieces import Piece
     from studio_planner.craft.studio import Studio
     from studio_planner.desktop.page import PageDesk
@@ -38,7 +35,7 @@ if TYPE_CHECKING:
 
 _LIST_WIDTH, _LIST_HEIGHT = 220, 160
 _ROOM_FOR_NAMES = 4
-_WIDE = 640
+_WIDE = 660
 """From this width on the stack stands beside the list, else below it."""
 
 
@@ -96,10 +93,9 @@ class PatternPanel(QWidget):
         self._columns.addStretch()
         self.setLayout(self._columns)
 
-    @override
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        super().resizeEvent(event)
-        wide = self.width() >= _WIDE
+    def fit(self, width: int) -> None:
+        """Lie in a room of so many pixels across."""
+        wide = width >= _WIDE
         self._columns.setDirection(
             QBoxLayout.Direction.LeftToRight if wide else QBoxLayout.Direction.TopToBottom
         )
