@@ -1,0 +1,144 @@
+"""A stage's law to draw and to read: times over temperature, and what they rest on."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from studio_planner.science.stages import Basis, Edge, Stage
+from studio_planner.services.stage_tables import steady_times
+
+if TYPE_CHECKING:
+    from studio_planner.craft.products import Product, SheetPoint
+    from studio_planner.services.stage_tables import StageTime
+
+_COLDEST, _WARMEST = 10.0, 30.0
+"""Rooms that a maker thinks of [°C]; a plot always shows them."""
+
+_ROOM_AT_THE_ENDS = 3.0
+_STEPS = 96
+
+
+@dataclass(frozen=True, slots=True)
+class LawPoint:
+    """The three times [h] of a stage at a steady temperature [°C], and what they rest on."""
+
+    celsius: float
+    early: float
+    likely: float
+    late: float
+    basis: Basis
+
+    @property
+    def guessed(self) -> bool:
+        """Whether no two figures of the sheet lie around it."""
+        return self.basis in {Basis.ASSUMED, Basis.OUTSIDE}
+
+
+@dataclass(frozen=True, slots=True)
+class LawCurve:
+    """One stage of a product over a stretch of temperatures.
+
+    `points` rise in temperature; `printed` are the figures of the sheet as entered. For cup
+    life all is for `grams` of mix.
+    """
+
+    stage: Stage
+    points: tuple[LawPoint, ...]
+    printed: tuple[SheetPoint, ...]
+    grams: float | None = None
+
+    @property
+    def sheet_span(self) -> tuple[float, float]:
+        """The coldest and the warmest temperature [°C] that the sheet has for it."""
+        at = [point.celsius for point in self.printed]
+        return min(at), max(at)
+
+
+def span_of(product: Product) -> tuple[float, float]:
+    """The temperatures [°C] that a plot of a product goes over.
+
+    Examples
+    --------
+    >>> from studio_planner.craft.products import Product, ProductKind
+    >>> span_of(Product(key="a", name="A", kind=ProductKind.PRIMER, sheet=()))
+    (7.0, 33.0)
+    """
+    at = [point.celsius for point in product.sheet]
+    low = min([_COLDEST, *at]) - _ROOM_AT_THE_ENDS
+    return low, max([_WARMEST, *at]) + _ROOM_AT_THE_ENDS
+
+
+def law_curve(product: Product, stage: Stage) -> LawCurve | None:
+    """The law of a stage over the product's span; None when the sheet says nothing of it."""
+    printed = product.figures(stage)
+    if not printed:
+        return None
+    low, high = span_of(product)
+    grid = {low + (high - low) * step / _STEPS for step in range(_STEPS + 1)}
+    # The figures themselves are on the curve, so that it bends where they are.
+    at = sorted(grid | {point.celsius for point in printed})
+    life = product.cup_life() if stage is Stage.CUP_LIFE else None
+    points = tuple(law_point(product, stage, celsius) for celsius in at)
+    if life is None:
+        return LawCurve(stage, points, printed)
+    grams = cup_grams(product)
+    same = tuple(point for point in printed if (point.mass_g or grams) == grams)
+    return LawCurve(stage, points, same, grams)
+
+
+def law_point(product: Product, stage: Stage, celsius: float) -> LawPoint:
+    """The three times of a stage at a temperature, as its law says; LawError beyond -90 to 200.
+
+    The product's lowest temperature is not looked at.
+    """
+    life = product.cup_life() if stage is Stage.CUP_LIFE else None
+    if life is not None:
+        grams = cup_grams(product)
+        early, likely, late = (life.hours(celsius, grams, edge) for edge in Edge)
+        return LawPoint(celsius, early, likely, late, life.law.basis(celsius))
+    law = product.law(stage)
+    assert law is not None  # noqa: S101 - asked only for stages that have figures
+    early, likely, late = (law.hours(celsius, edge) for edge in Edge)
+    return LawPoint(celsius, early, likely, late, law.basis(celsius))
+
+
+def cup_grams(product: Product) -> float:
+    """The mass that the sheet's cup life is shown for: the printed one nearest 100 g."""
+    masses = [point.mass_g or 100.0 for point in product.figures(Stage.CUP_LIFE)]
+    return min(masses, key=lambda grams: abs(grams - 100.0), default=100.0)
+
+
+def times_at(product: Product, celsius: float) -> dict[Stage, StageTime]:
+    """Every stage of the sheet at a steady temperature, the lowest temperature kept in mind."""
+    return {time.stage: time for time in steady_times(product, celsius)}
+
+
+@dataclass(frozen=True, slots=True)
+class CupPoint:
+    """How long a mass of mix stays usable in its cup: early and likely, in hours."""
+
+    grams: float
+    early: float
+    likely: float
+    basis: Basis
+
+
+def cup_curve(product: Product, celsius: float) -> tuple[CupPoint, ...]:
+    """Cup life over mass at a temperature, up to the largest mix; empty when there is none."""
+    life = product.cup_life()
+    if life is None:
+        return ()
+    masses = [point.mass_g or 100.0 for point in product.figures(Stage.CUP_LIFE)]
+    low = min([20.0, *masses])
+    high = max([product.mix_limit_g, 2 * low, *masses])
+    steps = [low * (high / low) ** (step / 48) for step in range(49)]
+    return tuple(
+        CupPoint(
+            grams,
+            life.hours(celsius, grams, Edge.EARLY),
+            life.hours(celsius, grams),
+            life.basis(celsius, grams),
+        )
+        for grams in sorted({*steps, *masses})
+    )
