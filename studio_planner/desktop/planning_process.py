@@ -8,16 +8,18 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject, QProcess, QProcessEnvironment, Signal, SignalInstance
 
 from studio_planner.desktop.planning_words import PlanningWords, reason_of, text_of
+from studio_planner.desktop.tongue import marked, translate
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Sequence
+    from datetime import datetime
     from pathlib import Path
 
 LOOK_SECONDS = 20
 """How long better plans are looked for: each is kept as it comes and the maker may say at any
 time that it is good enough, so this need only end before the tea is cold."""
 
-EXPLAINING = "the best so far is kept; finding out why orders are late"
+EXPLAINING = marked("planning", "the best so far is kept; finding out why orders are late")
 """What is told while a search that was ended gets its reasons."""
 
 _STOP_MILLISECONDS = 2000
@@ -26,6 +28,11 @@ _STOP_MILLISECONDS = 2000
 def plan_command(path: Path) -> list[str]:
     """The program and arguments that plan a studio file again and keep each better plan."""
     return [*_program(path), "--seconds", str(LOOK_SECONDS)]
+
+
+def trial_command(path: Path, now: datetime, seconds: int) -> list[str]:
+    """The program and arguments that plan a tried studio from `now` (aware) on."""
+    return [*_program(path), "--from", now.isoformat(), "--seconds", str(seconds)]
 
 
 def reasons_command(path: Path) -> list[str]:
@@ -150,7 +157,11 @@ class PlanningProcess(QObject):
             error is QProcess.ProcessError.FailedToStart
             and (process := self._let_go()) is not None
         ):
-            self.failed.emit(f"Planning could not start: {process.errorString()}.")
+            self.failed.emit(
+                translate("planning", "Planning could not start: {why}.").format(
+                    why=process.errorString()
+                )
+            )
 
     def _let_go(self) -> QProcess | None:
         process, self._process = self._process, None

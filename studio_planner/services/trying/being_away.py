@@ -48,4 +48,4 @@ def _tried(view: DeskView, given: Mapping[str, Any]) -> Trial:
     return Trial(words=f"{person.name} is away", studio=with_thing(view.studio, away))
 
 
-WHAT_IF = WhatIf("being-away", "Somebody is away", _parameters, _tried)
+WHAT_IF = WhatIf("being-away", "What if somebody is away?", _parameters, _tried)

@@ -12,6 +12,7 @@ from studio_planner.services.moving.difference_words import in_full
 from studio_planner.services.questions.asking import Sign
 from studio_planner.services.questions.sentences import Day, Lasting, Moment, listed, said
 from studio_planner.services.trying.pours import PourBeside, pours_beside
+from studio_planner.services.trying.trial import begun_coats
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -147,6 +148,10 @@ def _cautions(today: DeskView, trial: Trial, tried: DeskView) -> Iterator[Senten
         day = again.astimezone(today.studio.time_zone).date()
         text = "From {day} on, in a week, it is not sure: the trial heats that night too."
         yield said(text, day=Day(day))
+    unwritten = len(begun_coats(trial.studio, today.now))
+    if unwritten:
+        text = "Taken as poured, as planned, though not written down: {count}."
+        yield said(text, count=unwritten)
     kept = today.plan
     if kept is not None and kept.solved_seconds < LOOK_SECONDS:
         yield said(

@@ -185,4 +185,4 @@ def _inside(point: PatternPoint, zone: ZoneInfo, start: datetime, end: datetime)
     return False
 
 
-WHAT_IF = WhatIf("heating", "The heater is on tonight", _parameters, _tried)
+WHAT_IF = WhatIf("heating", "What if the heater is on tonight?", _parameters, _tried)

@@ -112,5 +112,7 @@ def _next_start(view: DeskView, person: Person) -> datetime | None:
     return next((start for start, _ in spans if start > view.now), None)
 
 
-EVENING_MORE = WhatIf("evening-more", "I work an evening more", _evening_parameters, _evening)
-EARLIER = WhatIf("earlier", "I begin earlier", _earlier_parameters, _earlier)
+EVENING_MORE = WhatIf(
+    "evening-more", "What if I work an evening more?", _evening_parameters, _evening
+)
+EARLIER = WhatIf("earlier", "What if I begin earlier?", _earlier_parameters, _earlier)

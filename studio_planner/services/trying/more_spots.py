@@ -33,4 +33,4 @@ def _tried(view: DeskView, given: Mapping[str, Any]) -> Trial:
     return Trial(words=f"Add spot {name}", studio=with_thing(studio, more))
 
 
-WHAT_IF = WhatIf("more-spots", "I have one more level spot", _parameters, _tried)
+WHAT_IF = WhatIf("more-spots", "What if I have one more level spot?", _parameters, _tried)

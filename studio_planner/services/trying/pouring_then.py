@@ -61,4 +61,4 @@ def _tried(view: DeskView, given: Mapping[str, Any]) -> Trial:
     )
 
 
-WHAT_IF = WhatIf("pouring-then", "I pour at another time", _parameters, _tried)
+WHAT_IF = WhatIf("pouring-then", "What if I pour at another time?", _parameters, _tried)

@@ -6,11 +6,13 @@ from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, Any
 
 from studio_planner.craft.errors import StudioError
+from studio_planner.craft.log import Poured
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Mapping
     from datetime import datetime
 
+    from studio_planner.craft.plans import PlannedCoat
     from studio_planner.craft.studio import Studio
     from studio_planner.services.desk import DeskView
     from studio_planner.services.questions.asking import Parameter
@@ -63,9 +65,46 @@ class WhatIf:
     tried: Callable[[DeskView, Mapping[str, Any]], Trial]
 
 
+def begun_coats(studio: Studio, now: datetime) -> tuple[PlannedCoat, ...]:
+    """The planned coats that have begun by `now` and are not written down as poured."""
+    written = {(pour.piece, pour.coat) for pour in studio.poured}
+    coats = studio.plan.coats if studio.plan is not None else ()
+    begun = (one for one in coats if one.start <= now)
+    return tuple(one for one in begun if (one.piece, one.coat) not in written)
+
+
+def as_followed(studio: Studio, now: datetime) -> Studio:
+    """The studio in which the kept plan was followed so far: what has begun is poured.
+
+    Otherwise planning it again would move pours that only nobody has written down, and all of
+    that would look like the work of what is tried.
+    """
+    poured = tuple(
+        Poured(
+            piece=one.piece,
+            coat=one.coat,
+            start=one.start,
+            end=one.end,
+            spot=one.spot,
+            joint=one.joint,
+        )
+        for one in begun_coats(studio, now)
+    )
+    return replace(studio, poured=(*studio.poured, *poured))
+
+
 def done_with(trial: Trial, planned: Studio) -> Studio:
-    """The tried studio with the plan that was found for it, as it is kept when it is done."""
-    return replace(trial.studio, plan=planned.plan, plan_outdated=False)
+    """The tried studio with the plan that was found for it, as it is kept when it is done.
+
+    What was only taken as poured is a planned coat again, in a plan that begins before it.
+    """
+    studio, plan = trial.studio, planned.plan
+    if plan is None or studio.plan is None:
+        return replace(studio, plan=plan, plan_outdated=False)
+    written = {(pour.piece, pour.coat) for pour in studio.poured}
+    coats = tuple(replace(one, poured=(one.piece, one.coat) in written) for one in plan.coats)
+    start = min(plan.start, studio.plan.start)
+    return replace(studio, plan=replace(plan, coats=coats, start=start), plan_outdated=False)
 
 
 def no_person() -> CannotTry:

@@ -6,8 +6,10 @@ from contextlib import suppress
 from typing import TYPE_CHECKING
 
 from studio_planner.services.studio_files import create, read_studio
+from studio_planner.services.trying.trial import as_followed
 
 if TYPE_CHECKING:
+    from datetime import datetime
     from pathlib import Path
 
     from studio_planner.craft.studio import Studio
@@ -17,13 +19,13 @@ NAME = "trial.studio"
 """What the file is called in a folder of its own."""
 
 
-def write_trial(folder: Path, trial: Trial) -> Path:
-    """Write a trial's studio, with the plan it has so far, into an empty folder.
+def write_trial(folder: Path, trial: Trial, now: datetime) -> Path:
+    """Write a trial's studio, with the plan it has followed until `now`, into an empty folder.
 
     StudioFileError in one sentence when that is not possible.
     """
     path = folder / NAME
-    create(path, trial.studio)
+    create(path, as_followed(trial.studio, now))
     return path
 
 

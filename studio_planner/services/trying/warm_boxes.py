@@ -100,4 +100,4 @@ def _room_at(view: DeskView, days: float) -> tuple[float, float | None] | None:
     return None if celsius is None else (celsius, history.humidity_at(second))
 
 
-WHAT_IF = WhatIf("warm-box", "I have a warm box", _parameters, _tried)
+WHAT_IF = WhatIf("warm-box", "What if I have a warm box?", _parameters, _tried)
