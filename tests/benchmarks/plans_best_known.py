@@ -2,19 +2,24 @@
 
 An entry counts only for the studio it was found for: when the generator or the plan that was
 kept before changes, its mark no longer fits and the entry is found anew. Entries only improve.
+A mark is made of what a plan depends on. What is left at its default does not count, so that a
+noun may get a new field; whoever changes what a default means finds all entries anew.
 """
 
 from __future__ import annotations
 
 import hashlib
 import json
-from dataclasses import asdict, dataclass
+from collections.abc import Mapping
+from dataclasses import MISSING, asdict, dataclass, fields, is_dataclass
+from enum import Enum
 from pathlib import Path
-from typing import TYPE_CHECKING
-
-from studio_planner.storage.exchange import studio_to_json
+from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
+    from dataclasses import Field
+
+    from studio_planner.craft.plans import Plan
     from studio_planner.craft.studio import Studio
 
 PATH = Path(__file__).with_name("best_known.json")
@@ -62,9 +67,44 @@ class Known:
         )
 
 
+_FOR_NO_PLAN = ("currency", "units", "patterns", "plan", "plan_outdated")
+"""Fields of a studio that no plan depends on; of a kept plan only its pours count."""
+
+
 def mark_of(studio: Studio) -> str:
-    """A short mark that another studio would not have."""
-    return hashlib.sha256(studio_to_json(studio).encode()).hexdigest()[:12]
+    """A short mark that a studio with other plans would hardly have."""
+    told = {key: one for key, one in _told(studio).items() if key not in _FOR_NO_PLAN}
+    text = json.dumps([told, _pours(studio.plan)], sort_keys=True)
+    return hashlib.sha256(text.encode()).hexdigest()[:12]
+
+
+def _told(thing: object) -> Any:  # noqa: ANN401 - whatever JSON can hold
+    """A value of the craft as JSON can hold it, without what is left at its default."""
+    if isinstance(thing, Enum):
+        return thing.value
+    if is_dataclass(thing) and not isinstance(thing, type):
+        rows = [(one, getattr(thing, one.name)) for one in fields(thing) if one.init]
+        left = {one.name: _told(value) for one, value in rows if value != _default(one)}
+        return {"": type(thing).__name__, **left}
+    if isinstance(thing, Mapping):
+        return {str(_told(key)): _told(value) for key, value in thing.items()}
+    if isinstance(thing, (tuple, list)):
+        return [_told(one) for one in thing]
+    if isinstance(thing, (set, frozenset)):
+        return sorted(map(str, map(_told, thing)))
+    return thing if isinstance(thing, (str, int, float, type(None))) else str(thing)
+
+
+def _default(field: Field[Any]) -> object:
+    if field.default_factory is not MISSING:
+        return field.default_factory()
+    return field.default
+
+
+def _pours(plan: Plan | None) -> list[list[str]]:
+    """Which coats a kept plan starts when and where."""
+    coats = () if plan is None else plan.coats
+    return [[one.piece, one.coat, one.start.isoformat(), str(one.spot)] for one in coats]
 
 
 class BestKnown:
