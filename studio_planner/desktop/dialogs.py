@@ -8,6 +8,8 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtWidgets import QFileDialog
 
+from studio_planner.desktop.tongue import translate
+
 if TYPE_CHECKING:
     from collections.abc import Callable
 
@@ -15,25 +17,42 @@ if TYPE_CHECKING:
 
     Ask = Callable[[QWidget, str], Path | None]
 
-_FILTER = "Studios (*.studio);;All files (*)"
 _SUFFIX = "studio"
 
 
+def _filter() -> str:
+    studios, every = translate("dialogs", "Studios"), translate("dialogs", "All files")
+    return f"{studios} (*.studio);;{every} (*)"
+
+
 def _ask_open(parent: QWidget, folder: str) -> Path | None:
-    name, _ = QFileDialog.getOpenFileName(parent, "Open a studio", folder, _FILTER)
+    name, _ = QFileDialog.getOpenFileName(
+        parent, translate("dialogs", "Open a studio"), folder, _filter()
+    )
     return Path(name) if name else None
 
 
 def _ask_new(parent: QWidget, folder: str) -> Path | None:
-    return _ask_name(parent, "New studio", folder, confirm=False)
+    return _ask_name(parent, translate("dialogs", "New studio"), folder, confirm=False)
 
 
 def _ask_copy(parent: QWidget, folder: str) -> Path | None:
-    return _ask_name(parent, "Save a copy", folder, confirm=True)
+    return _ask_name(parent, translate("dialogs", "Save a copy"), folder, confirm=True)
+
+
+def _ask_readings(parent: QWidget, folder: str) -> Path | None:
+    readings, every = translate("dialogs", "Readings"), translate("dialogs", "All files")
+    name, _ = QFileDialog.getOpenFileName(
+        parent,
+        translate("dialogs", "Choose a logger's file"),
+        folder,
+        f"{readings} (*.csv *.txt);;{every} (*)",
+    )
+    return Path(name) if name else None
 
 
 def _ask_name(parent: QWidget, title: str, folder: str, *, confirm: bool) -> Path | None:
-    dialog = QFileDialog(parent, title, folder, _FILTER)
+    dialog = QFileDialog(parent, title, folder, _filter())
     dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
     dialog.setDefaultSuffix(_SUFFIX)
     dialog.setOption(QFileDialog.Option.DontConfirmOverwrite, on=not confirm)
@@ -52,3 +71,4 @@ class Dialogs:
     open: Ask = _ask_open
     new: Ask = _ask_new
     copy: Ask = _ask_copy
+    readings: Ask = _ask_readings

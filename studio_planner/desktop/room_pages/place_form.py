@@ -1,0 +1,154 @@
+"""A place as the maker enters it: name, kind, how far off it may be, and its heat loss."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Any
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
+
+from studio_planner.craft.errors import InvalidEntry
+from studio_planner.craft.places import PlaceKind
+from studio_planner.desktop.forms.fields import ChoiceField, NumberField, TextField
+from studio_planner.desktop.forms.form import Form
+from studio_planner.desktop.quantities import Quantity, number_words
+from studio_planner.desktop.studio_pages.lines import Line, verb
+from studio_planner.desktop.tongue import translate
+from studio_planner.services.editing.places import entered, heat_loss, values_of
+
+if TYPE_CHECKING:
+    from collections.abc import Mapping
+
+    from studio_planner.craft.places import Place
+    from studio_planner.craft.studio import Studio
+    from studio_planner.desktop.page import PageDesk
+
+
+class PlaceForm(QWidget):
+    """One place; each field that is edited becomes one change."""
+
+    def __init__(self, desk: PageDesk, parent: QWidget | None = None) -> None:
+        """Show no place yet."""
+        super().__init__(parent)
+        canvas = desk.canvas
+        self._desk = desk
+        self._place: Place | None = None
+        self.form = Form(canvas, self._enter, self)
+        grid = QGridLayout()
+        grid.setHorizontalSpacing(24)
+        holders = [QVBoxLayout() for _ in range(5)]
+        for number, holder in enumerate(holders):
+            grid.addLayout(holder, number // 2, number % 2, Qt.AlignmentFlag.AlignTop)
+        add = self.form.add
+        add("name", TextField(canvas, translate("room", "Name")), into=holders[0])
+        kinds = [(kind, kind_word(kind)) for kind in PlaceKind]
+        add("kind", ChoiceField(canvas, translate("room", "Kind"), kinds), into=holders[1])
+        add(
+            "band_celsius",
+            NumberField(
+                canvas,
+                translate("room", "How far the expected temperature may be off, either way"),
+                Quantity.DEGREES,
+            ),
+            into=holders[2],
+        )
+        add(
+            "read_band_celsius",
+            NumberField(
+                canvas, translate("room", "How far a reading may be off"), Quantity.DEGREES
+            ),
+            into=holders[3],
+        )
+        self.loss = NumberField(
+            canvas, translate("room", "Heat loss in W/K (may be empty)"), optional=True
+        )
+        add("heat_loss_w_per_k", self.loss, into=holders[4])
+        self.aid = HeatAid(desk, self._take_loss, self)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.addLayout(grid)
+        layout.addWidget(self.form)
+        layout.addWidget(self.aid)
+
+    def show_place(self, studio: Studio, place: Place) -> None:
+        """Show a place of a studio."""
+        fresh = self._place is None or self._place.key != place.key
+        self._place = place
+        self.form.show_values(values_of(place), studio.units, fresh=fresh)
+        self.aid.degrees.set_units(studio.units)
+
+    def _enter(self, name: str, values: Mapping[str, Any]) -> None:
+        if self._place is not None:
+            label = self.form.fields[name].words
+            self._desk.changes.make(entered(self._place, label, values))
+
+    def _take_loss(self, loss: float) -> None:
+        self.loss.show_value(round(loss, 1))
+        self.form.enter("heat_loss_w_per_k")
+
+
+class HeatAid(QWidget):
+    """Estimates the heat loss from what a heater used on a cold day."""
+
+    def __init__(self, desk: PageDesk, take: Any, parent: QWidget | None = None) -> None:  # noqa: ANN401 - a callable
+        """Give the estimate to `take`."""
+        super().__init__(parent)
+        canvas = desk.canvas
+        self._take = take
+        self.kwh = NumberField(canvas, translate("room", "Heater on a cold day, kWh"))
+        self.degrees = NumberField(
+            canvas, translate("room", "Warmer inside than outside by"), Quantity.DEGREES
+        )
+        self.use = verb(translate("room", "Estimate the heat loss"), self._estimate, self)
+        self.said = Line(
+            canvas,
+            translate(
+                "room",
+                "Read the heater's meter over 24 hours of steady cold: kWh "
+                "\N{MULTIPLICATION SIGN} 1000 / (24 \N{MULTIPLICATION SIGN} degrees "
+                "difference). Sun and other heat make it too low.",
+            ),
+            self,
+            font="small",
+            colour="quiet",
+        )
+        row = QHBoxLayout()
+        row.setSpacing(12)
+        for widget in (self.kwh, self.degrees, self.use):
+            row.addWidget(widget, 0, Qt.AlignmentFlag.AlignBottom)
+        row.addStretch(1)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.addLayout(row)
+        layout.addWidget(self.said)
+
+    def _estimate(self) -> None:
+        figures = []
+        for field in (self.kwh, self.degrees):
+            field.say_right()
+            try:
+                figures.append(float(field.value() or 0.0))
+            except ValueError as error:
+                field.say_wrong(str(error))
+        if len(figures) < 2:  # noqa: PLR2004 - the two fields
+            return
+        try:
+            loss = heat_loss(*figures)
+        except InvalidEntry as error:
+            for rule in error.broken:
+                {"kwh": self.kwh, "degrees": self.degrees}[rule.field].say_wrong(rule.sentence)
+            return
+        self._take(loss)
+        self.said.say(
+            translate("room", "{kwh} kWh over that day make {loss} W/K.").format(
+                kwh=number_words(figures[0]), loss=number_words(round(loss, 1))
+            )
+        )
+
+
+def kind_word(kind: PlaceKind) -> str:
+    """What a kind of place is called."""
+    return {
+        PlaceKind.ROOM: translate("room", "room"),
+        PlaceKind.WARM_BOX: translate("room", "warm box"),
+    }[kind]
