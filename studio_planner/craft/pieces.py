@@ -9,6 +9,7 @@ from enum import StrEnum
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import Rulebook
+from studio_planner.craft.kind_words import kind_word
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -254,7 +255,8 @@ class Piece:
         """What a coat is called: its kind, numbered where the stack has several of it."""
         coat = self.coat(key)
         alike = [one.key for one in self.stack if one.kind is coat.kind]
-        return str(coat.kind) if len(alike) == 1 else f"{coat.kind} {alike.index(key) + 1}"
+        word = kind_word(coat.kind)
+        return word if len(alike) == 1 else f"{word} {alike.index(key) + 1}"
 
     @property
     def footprint(self) -> tuple[float, float]:

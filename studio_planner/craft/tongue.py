@@ -50,6 +50,11 @@ def counted(count: int, one: str, many: str) -> str:
     return (one if count == 1 else many).format(count=count)
 
 
+def capital(text: str) -> str:
+    """Begin a text with a capital; what comes after stays as it is."""
+    return text[:1].upper() + text[1:]
+
+
 def sentence(text: str) -> str:
     """Begin a text with a capital and end it with a full stop, as a sentence stands alone."""
-    return text[:1].upper() + text[1:] + ("" if text.endswith((".", "?", "!")) else ".")
+    return capital(text) + ("" if text.endswith((".", "?", "!")) else ".")

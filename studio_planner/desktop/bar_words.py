@@ -5,8 +5,11 @@ from __future__ import annotations
 from datetime import UTC, datetime
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.kind_words import kind_word
 from studio_planner.craft.plans import Air, Trust
+from studio_planner.craft.tongue import capital
 from studio_planner.desktop import words
+from studio_planner.desktop.tongue import translate
 from studio_planner.services.plan_worth import held_words
 from studio_planner.services.ribbons import Ribbon
 from studio_planner.services.step_words import step_words
@@ -18,9 +21,13 @@ if TYPE_CHECKING:
 def name(bar: Bar) -> str:
     """The bar in a few words: Moon tray, glitter, coat 2 of 3."""
     if isinstance(bar, Ribbon):
-        pinned = ", pinned" if bar.pinned else ""
-        coats = f"coat {bar.position + 1} of {len(bar.lane.piece.stack)}"
-        return f"{short_name(bar)}, {coats}{pinned}"
+        said = (
+            translate("bars", "{bar}, coat {number} of {count}, pinned")
+            if bar.pinned
+            else translate("bars", "{bar}, coat {number} of {count}")
+        )
+        count = len(bar.lane.piece.stack)
+        return said.format(bar=short_name(bar), number=bar.position + 1, count=count)
     return short_name(bar)
 
 
@@ -28,7 +35,7 @@ def short_name(bar: Bar) -> str:
     """The bar in fewer words: Moon tray, glitter."""
     piece = words.piece_name(bar.lane.piece)
     if isinstance(bar, Ribbon):
-        return f"{piece}, {bar.coat.kind}"
+        return f"{piece}, {kind_word(bar.coat.kind)}"
     return f"{piece}, {step_words(bar.lane.studio, bar.planned)}"
 
 
@@ -51,16 +58,17 @@ def sure_words(bar: Bar) -> str:
     if plan is None or not isinstance(bar, Ribbon):
         return ""
     held = held_words(bar.planned, plan)
-    return held[:1].upper() + held[1:]
+    return capital(held)
 
 
 def lane_lines(lane: Lane) -> list[str]:
     """What the head of a lane says under the piece's name."""
     text = [words.blank(lane.piece, lane.studio.units)]
     if lane.spots:
-        text.append("spot " + ", ".join(lane.spots))
+        said = translate("bars", "spot {spots}")
+        text.append(said.format(spots=", ".join(lane.spots)))
     if lane.reason:
-        text.append(f"Not planned: {lane.reason}")
+        text.append(translate("bars", "Not planned: {reason}").format(reason=lane.reason))
     return text
 
 
@@ -72,38 +80,47 @@ def _person(bar: Bar) -> str:
 def _ribbon_lines(bar: Ribbon, wall: words.Wall) -> list[str]:
     planned = bar.planned
     when = words.span(planned.start, planned.end, wall)
-    verb = "Poured" if planned.poured else "Hands"
+    verb = (
+        translate("bars", "Poured {when}")
+        if planned.poured
+        else translate("bars", "Hands {when}")
+    )
     spot = bar.lane.studio.spot(planned.spot).name
     film = words.film(bar.coat.film_mm, bar.lane.studio.units)
     window = planned.window
     trust = None if window is None else window.trust
     text = [
-        f"{verb} {when}{_person(bar)}.",
-        f"{bar.product.name}, {film}, spot {spot}.",
-        f"Joint: {words.joint(planned.joint, trust)}.",
+        f"{verb.format(when=when)}{_person(bar)}.",
+        translate("bars", "{product}, {film}, spot {spot}.").format(
+            product=bar.product.name, film=film, spot=spot
+        ),
+        translate("bars", "Joint: {joint}.").format(joint=words.joint(planned.joint, trust)),
     ]
     if bar.pinned:
         text.append("Pinned: planning leaves it at this time until you let it go.")
     if trust is Trust.TEST_FIRST:
-        text.append("Touch the coat below first: it must be tacky and leave no mark.")
+        text.append(
+            translate("bars", "Touch the coat below first: it must be tacky and leave no mark.")
+        )
     text += _stages(bar, wall)
     text += _doorway(bar, wall)
     held = sure_words(bar)
     if held:
         text.append(f"{held}.")
     if planned.air is Air.UNKNOWN:
-        text.append("Dew-point margin unknown: no humidity was read.")
+        text.append(translate("bars", "Dew-point margin unknown: no humidity was read."))
     return text + _flags(bar, wall)
 
 
 def _stages(bar: Ribbon, wall: words.Wall) -> list[str]:
     until = bar.until.timestamp()
     found = [
-        f"{words.STAGE_WORDS[mark.stage]} {words.moment(_instant(mark.at), wall)}"
+        f"{words.stage_word(mark.stage)} {words.moment(_instant(mark.at), wall)}"
         for mark in bar.film.marks
         if mark.at is not None and mark.at <= until
     ]
-    return [f"Likely: {', '.join(found)}."] if found else []
+    said = translate("bars", "Likely: {stages}.")
+    return [said.format(stages=", ".join(found))] if found else []
 
 
 def _doorway(bar: Ribbon, wall: words.Wall) -> list[str]:
@@ -112,12 +129,15 @@ def _doorway(bar: Ribbon, wall: words.Wall) -> list[str]:
         return []
     opens = words.moment(door.opens, wall)
     closes = (
-        "stays open" if door.closes is None else f"closes {words.moment(door.closes, wall)}"
+        translate("bars", "stays open")
+        if door.closes is None
+        else translate("bars", "closes {when}").format(when=words.moment(door.closes, wall))
     )
-    text = [f"Window for the next coat opens {opens}, {closes}."]
+    said = translate("bars", "Window for the next coat opens {opens}, {closes}.")
+    text = [said.format(opens=opens, closes=closes)]
     if door.nobody:
         away = ", ".join(words.span(start, end, wall) for start, end in door.nobody)
-        text.append(f"Nobody can work {away}.")
+        text.append(translate("bars", "Nobody can work {spans}.").format(spans=away))
     return text
 
 
@@ -125,21 +145,26 @@ def _flags(bar: Ribbon, wall: words.Wall) -> list[str]:
     if bar.planned is not bar.lane.coats[-1]:
         return []
     found = [
-        f"{words.FLAG_WORDS[flag.stage]} {words.moment(flag.safe, wall)}"
+        f"{words.flag_word(flag.stage)} {words.moment(flag.safe, wall)}"
         for flag in bar.lane.flags
         if flag.safe is not None
     ]
-    return [f"Safe to: {', '.join(found)}."] if found else []
+    said = translate("bars", "Safe to: {stages}.")
+    return [said.format(stages=", ".join(found))] if found else []
 
 
 def _step_lines(bar: StepMark, wall: words.Wall) -> list[str]:
     planned = bar.planned
-    text = [f"Hands {words.span(planned.start, planned.end, wall)}{_person(bar)}."]
+    when = words.span(planned.start, planned.end, wall)
+    said = translate("bars", "Hands {when}").format(when=when)
+    text = [f"{said}{_person(bar)}."]
     if planned.opens is not None and planned.closes is not None:
-        text.append(f"Between {words.span(planned.opens, planned.closes, wall)}.")
+        span = words.span(planned.opens, planned.closes, wall)
+        text.append(translate("bars", "Between {span}.").format(span=span))
     if planned.coat is not None:
         coat = bar.lane.piece.coat(planned.coat)
-        text.append(f"For the coat: {coat.kind}.")
+        said = translate("bars", "For the coat: {coat}.")
+        text.append(said.format(coat=kind_word(coat.kind)))
     return text
 
 

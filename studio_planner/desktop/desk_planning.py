@@ -126,7 +126,8 @@ class DeskPlanning(QObject):
 
     def _started(self) -> None:
         self.offer()
-        self._desk.title_bar.show_progress("the quick plan comes first", enough=False)
+        said = translate("planning", "the quick plan comes first")
+        self._desk.title_bar.show_progress(said, enough=False)
 
     def _better(self, words: str) -> None:
         said = translate("planning", "best so far {words}").format(words=words)
@@ -144,7 +145,7 @@ class DeskPlanning(QObject):
         from studio_planner.desktop.planning_process import EXPLAINING  # noqa: PLC0415
 
         self.offer()
-        self._desk.title_bar.show_progress(EXPLAINING, enough=False)
+        self._desk.title_bar.show_progress(translate("planning", EXPLAINING), enough=False)
 
     def _planned(self) -> None:
         from studio_planner.desktop.verdicts import planned_words  # noqa: PLC0415

@@ -14,6 +14,7 @@ from studio_planner.desktop import bar_words, words
 from studio_planner.desktop.axis_marks import day_marks, hour_marks
 from studio_planner.desktop.ground_painter import spans_in_view
 from studio_planner.desktop.measures import LANE_HEAD_WIDTH
+from studio_planner.desktop.tongue import translate
 
 if TYPE_CHECKING:
     from PySide6.QtGui import QPaintEvent
@@ -37,7 +38,7 @@ class Ruler(QHeaderView):
         """Draw from `canvas`, which knows scale, theme and backdrop."""
         super().__init__(Qt.Orientation.Horizontal, parent)
         self._canvas = canvas
-        self.setAccessibleName("Days and hours")
+        self.setAccessibleName(translate("timeline", "Days and hours"))
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.setSectionsClickable(False)
 
@@ -144,7 +145,7 @@ class LaneHead(QHeaderView):
         super().__init__(Qt.Orientation.Vertical, parent)
         self._canvas = canvas
         self._lanes = model
-        self.setAccessibleName("Pieces")
+        self.setAccessibleName(translate("timeline", "Pieces"))
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
         self.setMinimumSectionSize(2)

@@ -11,11 +11,13 @@ from dataclasses import dataclass, field
 from itertools import zip_longest
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.kind_words import kind_word
 from studio_planner.craft.pieces import Joint
 from studio_planner.craft.plans import Trust
 from studio_planner.desktop import words
 from studio_planner.desktop.labels import LabelRow, PlacedLabel, TextStore
 from studio_planner.desktop.time_scale import FixedView
+from studio_planner.desktop.tongue import translate
 from studio_planner.services.ribbons import Ribbon
 from studio_planner.services.step_words import step_words
 
@@ -122,7 +124,12 @@ class LaneLabels:
         if right <= left:
             return
         if door.closes is None:
-            self._first_that_fits(row, left, (f"{opens}, stays open", opens), font)
+            self._first_that_fits(
+                row,
+                left,
+                (translate("timeline", "{opens}, stays open").format(opens=opens), opens),
+                font,
+            )
             return
         closes = words.clock_time(door.closes, self._wall)
         both = self._store.width(opens, font) + self._store.width(closes, font) + 8.0
@@ -145,7 +152,7 @@ class LaneLabels:
             return
         x, text, font = (
             view.x(when.timestamp()),
-            words.FLAG_WORDS[flag.stage],
+            words.flag_word(flag.stage),
             self._fonts.small,
         )
         if not row.place(x, text, font, self._ink):
@@ -168,7 +175,7 @@ class LaneLabels:
     ) -> None:
         if room < _LEAST_NAME:
             return
-        font, kind = self._fonts.small_bold, str(bar.coat.kind)
+        font, kind = self._fonts.small_bold, kind_word(bar.coat.kind)
         full = f"{kind}{_suffix(bar)}"
         if self._store.width(full, font) > room:
             full = self._store.elided(kind, font, room)
@@ -185,8 +192,9 @@ class LaneLabels:
 def _suffix(bar: Ribbon) -> str:
     window = bar.planned.window
     if window is not None and window.trust is Trust.TEST_FIRST:
-        return ", test first"
-    return ", scuffed" if bar.planned.joint is Joint.SCUFFED else ""
+        return ", " + translate("timeline", "test first")
+    scuffed = bar.planned.joint is Joint.SCUFFED
+    return f", {kind_word(bar.planned.joint)}" if scuffed else ""
 
 
 def _left(label: PlacedLabel) -> float:

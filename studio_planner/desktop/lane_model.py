@@ -8,6 +8,7 @@ from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersisten
 from typing_extensions import override
 
 from studio_planner.desktop import bar_words, words
+from studio_planner.desktop.tongue import translate
 
 if TYPE_CHECKING:
     from studio_planner.services.ribbons import Bar, Lane
@@ -70,7 +71,7 @@ class LaneModel(QAbstractTableModel):
         self, section: int, orientation: Qt.Orientation, role: int = _Role.DisplayRole
     ) -> Any:
         if orientation is Qt.Orientation.Horizontal:
-            return f"bar {section + 1}" if role == _Role.AccessibleTextRole else None
+            return _column(section) if role == _Role.AccessibleTextRole else None
         lane = self.lanes[section]
         name = words.piece_name(lane.piece)
         if role in {_Role.DisplayRole, _Role.AccessibleTextRole}:
@@ -78,3 +79,7 @@ class LaneModel(QAbstractTableModel):
         if role in {_Role.AccessibleDescriptionRole, _Role.ToolTipRole}:
             return "\n".join([name, *bar_words.lane_lines(lane)])
         return None
+
+
+def _column(section: int) -> str:
+    return translate("timeline", "bar {number}").format(number=section + 1)

@@ -13,6 +13,7 @@ from typing_extensions import override
 from studio_planner.desktop.film_brushes import FilmBrushes
 from studio_planner.desktop.ground_painter import draw_now
 from studio_planner.desktop.ribbon_strokes import Strokes, draw_strokes
+from studio_planner.desktop.tongue import marked, translate
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -70,35 +71,44 @@ _FLAG = QPolygonF([QPointF(24.0, 4.0), QPointF(31.0, 7.0), QPointF(24.0, 10.0)])
 
 SIGNS: tuple[tuple[str, Draw], ...] = (
     (
-        "Hands: somebody can work",
+        marked("legend", "Hands: somebody can work"),
         partial(_shade, colour="hands", area=QRectF(4.0, 11.0, 44.0, 4.0)),
     ),
-    ("Night: nobody is awake", partial(_shade, colour="night", area=QRectF(4, 0, 44, _HIGH))),
-    ("Now", _now),
-    ("Work on a coat: weigh, mix, pour", _drawn(Strokes(blocks=[_BLOCK]))),
-    ("Film: amber and rippled while wet, plain when hard", _film),
     (
-        "Doorway: recoat is open, from post to post",
+        marked("legend", "Night: nobody is awake"),
+        partial(_shade, colour="night", area=QRectF(4, 0, 44, _HIGH)),
+    ),
+    (marked("legend", "Now"), _now),
+    (marked("legend", "Work on a coat: weigh, mix, pour"), _drawn(Strokes(blocks=[_BLOCK]))),
+    (marked("legend", "Film: amber and rippled while wet, plain when hard"), _film),
+    (
+        marked("legend", "Doorway: recoat is open, from post to post"),
         _drawn(Strokes(open=[_BAND], posts=_FRAME)),
     ),
     (
-        "Hatched doorway: open, but nobody can work",
+        marked("legend", "Hatched doorway: open, but nobody can work"),
         _drawn(Strokes(open=[_BAND], nobody=[_BAND], posts=_FRAME)),
     ),
-    ("Dotted doorway: the plan does not use it", _drawn(Strokes(open=[_BAND], missed=_FRAME))),
-    ("Scuff mark: sand before this coat", _drawn(Strokes(scuffs=_scuffs(), blocks=[_BLOCK]))),
     (
-        "Ring: test before this coat",
+        marked("legend", "Dotted doorway: the plan does not use it"),
+        _drawn(Strokes(open=[_BAND], missed=_FRAME)),
+    ),
+    (
+        marked("legend", "Scuff mark: sand before this coat"),
+        _drawn(Strokes(scuffs=_scuffs(), blocks=[_BLOCK])),
+    ),
+    (
+        marked("legend", "Ring: test before this coat"),
         _drawn(Strokes(touches=[QPointF(17.0, 9.0)], blocks=[_BLOCK])),
     ),
     (
-        "Wedges: pinned, planning leaves this coat at its time",
+        marked("legend", "Wedges: pinned, planning leaves this coat at its time"),
         _drawn(Strokes(blocks=[_BLOCK], pins=[QPointF(25.5, 13.5)])),
     ),
-    ("Step: turn, tape, trim or pack", _drawn(Strokes(steps=[_STEP]))),
-    ("Stippled step: sand", _drawn(Strokes(steps=[_STEP], sanded=[_STEP]))),
+    (marked("legend", "Step: turn, tape, trim or pack"), _drawn(Strokes(steps=[_STEP]))),
+    (marked("legend", "Stippled step: sand"), _drawn(Strokes(steps=[_STEP], sanded=[_STEP]))),
     (
-        "Flag: ready to handle, to pack, or fully cured",
+        marked("legend", "Flag: ready to handle, to pack, or fully cured"),
         _drawn(Strokes(poles=[QLineF(24.0, 4.0, 24.0, 22.0)], pennants=[_FLAG])),
     ),
 )
@@ -133,11 +143,11 @@ class Legend(QDialog):
     def __init__(self, canvas: Canvas, parent: QWidget | None = None) -> None:
         """List every sign."""
         super().__init__(parent)
-        self.setWindowTitle("Legend")
+        self.setWindowTitle(translate("legend", "Legend"))
         layout = QGridLayout(self)
         layout.setContentsMargins(14, 12, 16, 12)
         layout.setHorizontalSpacing(12)
         layout.setVerticalSpacing(2)
         for row, (meaning, draw) in enumerate(SIGNS):
             layout.addWidget(Sign(canvas, draw, self), row, 0)
-            layout.addWidget(QLabel(meaning, self), row, 1)
+            layout.addWidget(QLabel(translate("legend", meaning), self), row, 1)

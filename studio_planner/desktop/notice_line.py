@@ -8,6 +8,8 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QSizePolicy, QWidget
 
+from studio_planner.desktop.tongue import translate
+
 if TYPE_CHECKING:
     from datetime import datetime
 
@@ -33,8 +35,8 @@ class NoticeLine(QWidget):
         self._words.setWordWrap(True)
         self._words.setTextFormat(Qt.TextFormat.PlainText)
         self._words.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
-        self._read = QPushButton("Got it", self)
-        self._read.setAccessibleName("Got it, hide the notice")
+        self._read = QPushButton(translate("notice", "Got it"), self)
+        self._read.setAccessibleName(translate("notice", "Got it, hide the notice"))
         self._read.clicked.connect(self.hide)
         layout = QHBoxLayout(self)
         layout.setContentsMargins(14, 4, 16, 4)
@@ -56,7 +58,8 @@ class NoticeLine(QWidget):
         """
         self._wrong = wrong
         self._said = passing
-        self._words.setText(("Not done: " if wrong else "") + words)
+        not_done = translate("notice", "Not done: {why}")
+        self._words.setText(not_done.format(why=words) if wrong else words)
         self._words.setAccessibleName(self._words.text())
         self._recolour()
         self.show()

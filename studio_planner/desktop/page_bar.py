@@ -9,6 +9,8 @@ from PySide6.QtGui import QFontMetrics, QPainter, QPen
 from PySide6.QtWidgets import QAbstractButton, QButtonGroup, QHBoxLayout, QWidget
 from typing_extensions import override
 
+from studio_planner.desktop.tongue import translate
+
 if TYPE_CHECKING:
     from PySide6.QtGui import QPaintEvent
 
@@ -70,7 +72,7 @@ class PageBar(QWidget):
         self._layout = QHBoxLayout(self)
         self._layout.setContentsMargins(0, 0, 0, 0)
         self._layout.setSpacing(0)
-        self.setAccessibleName("Pages")
+        self.setAccessibleName(translate("pages", "Pages"))
         canvas.redrawn.connect(self.update)
 
     def add(self, key: str, words: str, number: int) -> None:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from studio_planner.desktop.tongue import translate
+
 _STEP = '{"progress"'
 
 
@@ -58,7 +60,7 @@ def reason_of(said: str, wrong: str) -> str:
     lines = [line for line in wrong.splitlines() if line.strip()]
     if lines and not wrong.startswith("Traceback"):
         return lines[-1].strip()
-    return "Planning stopped unexpectedly; the plan was left as it is."
+    return translate("planning", "Planning stopped unexpectedly; the plan was left as it is.")
 
 
 def _reasons_in(said: str) -> list[str]:

@@ -14,6 +14,7 @@ from studio_planner.desktop import words
 from studio_planner.desktop.ground_painter import draw_ground, draw_now
 from studio_planner.desktop.measures import LANE_HEAD_WIDTH, ROOM_HEIGHT
 from studio_planner.desktop.patterns import pattern
+from studio_planner.desktop.tongue import translate
 
 if TYPE_CHECKING:
     from PySide6.QtGui import QPaintEvent
@@ -39,7 +40,7 @@ class RoomStrip(QWidget):
         self._kept: dict[tuple[int, int], tuple[AirSample, ...]] = {}
         self._view: object = None
         self.setFixedHeight(ROOM_HEIGHT)
-        self.setAccessibleName("Room")
+        self.setAccessibleName(translate("room", "Room"))
         canvas.scale.changed.connect(self.update)
         canvas.redrawn.connect(self._redrawn)
         self._redrawn()
@@ -55,15 +56,17 @@ class RoomStrip(QWidget):
         """The room in view in one sentence."""
         samples = self._samples()
         if not samples or self._canvas.view is None:
-            return "Nothing is known about the room."
+            return translate("room", "Nothing is known about the room.")
         units = self._canvas.view.studio.units
         low = words.degrees(min(s.celsius for s in samples), units)
         high = words.degrees(max(s.celsius for s in samples), units)
         margins = [s.margin for s in samples if s.margin is not None]
         if not margins:
-            return f"{low} to {high}; the dew-point margin is unknown."
+            said = translate("room", "{low} to {high}; the dew-point margin is unknown.")
+            return said.format(low=low, high=high)
         least = words.degree_step(min(margins), units)
-        return f"{low} to {high}; dew-point margin at least {least}."
+        said = translate("room", "{low} to {high}; dew-point margin at least {least}.")
+        return said.format(low=low, high=high, least=least)
 
     def _samples(self) -> list[AirSample]:
         scale, view = self._canvas.scale, self._canvas.view
@@ -153,7 +156,7 @@ class RoomStrip(QWidget):
         canvas = self._canvas
         fonts, theme, view = canvas.fonts, canvas.theme, canvas.view
         if view is None or view.backdrop.room is None:
-            self._caption(painter, _TOP, "No room yet.", "quiet")
+            self._caption(painter, _TOP, translate("room", "No room yet."), "quiet")
             return
         units = view.studio.units
         bold = QFontMetricsF(fonts.bold)
@@ -164,7 +167,8 @@ class RoomStrip(QWidget):
             QPointF(14.0, _TOP + bold.ascent()),
             bold.elidedText(room, Qt.TextElideMode.ElideRight, LANE_HEAD_WIDTH - 74.0),
         )
-        self._caption(painter, _TOP + bold.height() + 2.0, "temperature, likely band", "warmth")
+        band = translate("room", "temperature, likely band")
+        self._caption(painter, _TOP + bold.height() + 2.0, band, "warmth")
         if not samples:
             return
         warm = self._warmth_axis(samples)
@@ -172,16 +176,15 @@ class RoomStrip(QWidget):
             self._tick(painter, warm.y(celsius), words.degrees(celsius, units), "quiet")
         top = ROOM_HEIGHT * _SPLIT + 8.0
         if all(s.margin is None for s in samples):
-            self._caption(painter, top, "dew-point margin unknown", "quiet")
+            self._caption(painter, top, translate("room", "dew-point margin unknown"), "quiet")
             return
-        self._caption(painter, top, "margin to dew point", "dew")
+        self._caption(painter, top, translate("room", "margin to dew point"), "dew")
         dew = self._margin_axis(samples)
         least = words.degree_step(self._least_margin, units)
         line = dew.y(self._least_margin)
         self._tick(painter, line, least, "now")
-        self._caption(
-            painter, top + fonts.small_height + 1.0, "no pour under the dashes", "quiet"
-        )
+        dashes = translate("room", "no pour under the dashes")
+        self._caption(painter, top + fonts.small_height + 1.0, dashes, "quiet")
 
     def _caption(self, painter: QPainter, top: float, text: str, colour: str) -> None:
         fonts = self._canvas.fonts
@@ -216,9 +219,10 @@ class RoomStrip(QWidget):
             band = words.degree_step(sample.band, units, decimals=1)
             text = f"{when}: {words.degrees(sample.celsius, units, decimals=1)} ± {band}"
             if sample.margin is None:
-                return f"{text}, dew-point margin unknown"
+                return f"{text}, {translate('room', 'dew-point margin unknown')}"
             margin = words.degree_step(sample.margin, units, decimals=1)
-            return f"{text}, {margin} above the dew point"
+            above = translate("room", "{margin} above the dew point").format(margin=margin)
+            return f"{text}, {above}"
         return ""
 
 

@@ -10,10 +10,12 @@ from PySide6.QtGui import QFontMetricsF, QPainter, QPen, QPolygonF
 from PySide6.QtWidgets import QWidget
 from typing_extensions import override
 
+from studio_planner.craft.kind_words import kind_word
 from studio_planner.craft.pieces import EDGE, UNDERSIDE, Coat
 from studio_planner.desktop import words
 from studio_planner.desktop.patterns import pattern
 from studio_planner.desktop.quantities import Quantity, scale_of
+from studio_planner.desktop.tongue import translate
 
 if TYPE_CHECKING:
     from PySide6.QtGui import QPaintEvent
@@ -50,7 +52,7 @@ class SectionView(QWidget):
         self._canvas = canvas
         self.lane: Lane | None = None
         self.setFixedHeight(160)
-        self.setAccessibleName("Piece in section")
+        self.setAccessibleName(translate("section", "Piece in section"))
         canvas.redrawn.connect(self.update)
 
     def show_lane(self, lane: Lane | None) -> None:
@@ -62,7 +64,7 @@ class SectionView(QWidget):
     def summary(self) -> str:
         """The section in words, from the top down."""
         if self.lane is None:
-            return "No piece is chosen."
+            return translate("section", "No piece is chosen.")
         return "; ".join(part.words for part in self.slices())
 
     @override
@@ -85,7 +87,7 @@ class SectionView(QWidget):
             text = (
                 self._body_words()
                 if coat is None
-                else f"{coat.kind} {words.film(coat.film_mm, units)}"
+                else f"{kind_word(coat.kind)} {words.film(coat.film_mm, units)}"
             )
             found.append(Slice(text, y, height, coat))
             y += height
@@ -95,8 +97,10 @@ class SectionView(QWidget):
         lane = self.lane
         if lane is None:
             return ""
-        material = words.blank(lane.piece, lane.studio.units).split(" ", maxsplit=1)[0]
-        return f"{material} {words.length(lane.piece.body_mm, lane.studio.units)}, cut short"
+        return translate("section", "{material} {thickness}, cut short").format(
+            material=words.material(lane.piece),
+            thickness=words.length(lane.piece.body_mm, lane.studio.units),
+        )
 
     def _pixels_per_mm(self) -> float:
         lane = self.lane
@@ -114,9 +118,8 @@ class SectionView(QWidget):
             if self.lane is None:
                 painter.setPen(theme.colour("quiet"))
                 painter.setFont(self._canvas.fonts.small)
-                painter.drawText(
-                    self.rect(), Qt.AlignmentFlag.AlignTop, "Choose a bar on the timeline."
-                )
+                said = translate("section", "Choose a bar on the timeline.")
+                painter.drawText(self.rect(), Qt.AlignmentFlag.AlignTop, said)
             else:
                 slices = self.slices()
                 for part in slices:
@@ -189,9 +192,10 @@ class SectionView(QWidget):
             middle = part.top + part.height / 2.0
             painter.drawLine(QLineF(_LEFT + _WIDTH + 3.0, middle, left - 4.0, top + line / 2.0))
             painter.setPen(theme.colour("ink"))
-            state = ", to come" if part.coat is not None and not self._poured(part.coat) else ""
+            waits = part.coat is not None and not self._poured(part.coat)
+            said = translate("section", "{coat}, to come") if waits else "{coat}"
             text = metrics.elidedText(
-                part.words + state, Qt.TextElideMode.ElideRight, self.width() - left
+                said.format(coat=part.words), Qt.TextElideMode.ElideRight, self.width() - left
             )
             painter.drawText(QPointF(left, top + metrics.ascent()), text)
 
@@ -210,7 +214,9 @@ class SectionView(QWidget):
             painter.drawLine(QLineF(x, y - 3.0, x, y + 3.0))
         painter.drawLine(QLineF(_LEFT, y, _LEFT + mm * scale, y))
         painter.setFont(font)
-        text = f"{words.film(mm, lane.studio.units)} of film"
+        text = translate("section", "{length} of film").format(
+            length=words.film(mm, lane.studio.units)
+        )
         painter.drawText(
             QPointF(_LEFT + mm * scale + 8.0, y + QFontMetricsF(font).capHeight() / 2.0), text
         )

@@ -10,6 +10,7 @@ from studio_planner.desktop import bar_words, words
 from studio_planner.desktop.section_view import SectionView
 from studio_planner.desktop.short_label import ShortLabel
 from studio_planner.desktop.side_lists import RowList
+from studio_planner.desktop.tongue import translate
 
 if TYPE_CHECKING:
     from studio_planner.desktop.canvas import Canvas
@@ -30,7 +31,12 @@ class SideFoot(QWidget):
         self.piece = ShortLabel(self)
         self.sure = ShortLabel(self)
         self.section = SectionView(canvas, self)
-        self.worth = RowList(canvas, "Worth of the plan", "No plan is kept yet.", self)
+        self.worth = RowList(
+            canvas,
+            translate("side", "Worth of the plan"),
+            translate("side", "No plan is kept yet."),
+            self,
+        )
         self._lay_out()
         self.tabs.currentChanged.connect(self._show_current)
         self.worth.fitted.connect(self._fit_worth)
@@ -41,14 +47,18 @@ class SideFoot(QWidget):
 
     def _lay_out(self) -> None:
         fonts = self._canvas.fonts
-        self.tabs.setAccessibleName("Section or worth")
+        self.tabs.setAccessibleName(translate("side", "Section or worth"))
         self.tabs.setFont(fonts.clock)
         self.tabs.setDrawBase(False)
         self.tabs.setExpanding(False)
-        self.tabs.addTab("In section")
-        self.tabs.addTab("Worth")
-        self.tabs.setTabToolTip(_SECTION, "The chosen piece, cut through its coats")
-        self.tabs.setTabToolTip(_WORTH, "What the plan is worth, and how sure that is")
+        self.tabs.addTab(translate("side", "In section"))
+        self.tabs.addTab(translate("side", "Worth"))
+        self.tabs.setTabToolTip(
+            _SECTION, translate("side", "The chosen piece, cut through its coats")
+        )
+        self.tabs.setTabToolTip(
+            _WORTH, translate("side", "What the plan is worth, and how sure that is")
+        )
         self.piece.setFont(fonts.bold)
         self.sure.setFont(fonts.small)
         layout = QVBoxLayout(self)

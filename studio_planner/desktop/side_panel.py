@@ -12,6 +12,7 @@ from studio_planner.desktop.measures import SIDE_WIDTH
 from studio_planner.desktop.side_foot import SideFoot
 from studio_planner.desktop.side_lists import RowList
 from studio_planner.desktop.side_rows import hands_rows, promise_rows, worth_rows
+from studio_planner.desktop.tongue import translate
 
 if TYPE_CHECKING:
     from PySide6.QtGui import QResizeEvent
@@ -41,10 +42,15 @@ class SidePanel(QWidget):
         self._canvas = canvas
         self.setFixedWidth(SIDE_WIDTH)
         self.setAutoFillBackground(True)
-        self.hands = RowList(canvas, "Hands next", "Nothing is planned to need hands.", self)
-        self.promises = RowList(canvas, "Promises", "No orders with a plan yet.", self)
+        hands, promises = translate("side", "Hands next"), translate("side", "Promises")
+        self.hands = RowList(
+            canvas, hands, translate("side", "Nothing is planned to need hands."), self
+        )
+        self.promises = RowList(
+            canvas, promises, translate("side", "No orders with a plan yet."), self
+        )
         self.foot = SideFoot(canvas, self)
-        self._titles = [QLabel("Hands next", self), QLabel("Promises", self)]
+        self._titles = [QLabel(hands, self), QLabel(promises, self)]
         self._lay_out()
         for rows in (self.hands, self.promises):
             rows.piece_chosen.connect(self.piece_chosen)

@@ -6,7 +6,10 @@ from dataclasses import dataclass
 from enum import Enum
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.kind_words import kind_word
+from studio_planner.craft.tongue import capital
 from studio_planner.desktop import words
+from studio_planner.desktop.tongue import translate
 from studio_planner.services.hands_items import HandsKind
 from studio_planner.services.next_hands import first_after, next_hands
 from studio_planner.services.plan_worth import fragile_of, sure_words, worth_of
@@ -112,11 +115,11 @@ def _comes(item: HandsItem) -> tuple[datetime, datetime]:
 
 def _verb(studio: Studio, item: HandsItem) -> str:
     packs = item.kind is HandsKind.PACK
-    return (packing_words(studio, item.piece) if packs else str(item.kind)).capitalize()
+    return capital(packing_words(studio, item.piece) if packs else kind_word(item.kind))
 
 
 def _coat_kind(studio: Studio, item: HandsItem) -> str:
-    return "" if item.coat is None else str(studio.piece(item.piece).coat(item.coat).kind)
+    return "" if item.coat is None else kind_word(studio.piece(item.piece).coat(item.coat).kind)
 
 
 def _hands_row(view: DeskView, group: list[HandsItem]) -> HandsRow:
@@ -149,24 +152,27 @@ def _detail(pieces: str, item: HandsItem, deadline: datetime, view: DeskView) ->
     if not same:
         last = f"{words.day_name(deadline, wall, month=False)} {last}"
     if not item.missed:
-        return f"{pieces}, by {last}"
+        return translate("side", "{pieces}, by {last}").format(pieces=pieces, last=last)
     today = item.start.astimezone(zone).date() == view.now.astimezone(zone).date()
     day = "" if today else f"{words.day_name(item.start, wall, month=False)} "
     hours = f"{words.clock_time(item.start, wall)}{words.TO}{words.clock_time(item.end, wall)}"
-    return (
-        f"{pieces}, planned {day}{hours}: not recorded as poured; still possible until {last}"
+    said = translate(
+        "side", "{pieces}, planned {when}: not recorded as poured; still possible until {last}"
     )
+    return said.format(pieces=pieces, when=f"{day}{hours}", last=last)
 
 
 def _left(item: HandsItem, deadline: datetime, now: datetime) -> str:
     if item.start > now:
         return words.until_words(item.start, now)
     if now < item.end:
-        return "under way"
+        return translate("side", "under way")
     if item.missed:
-        return "not recorded"
+        return translate("side", "not recorded")
     hours = (deadline - now).total_seconds() / 3600.0
-    return f"{words.length_of_time(hours)} left" if hours > 0 else "overdue"
+    if hours <= 0:
+        return translate("side", "overdue")
+    return translate("side", "{time} left").format(time=words.length_of_time(hours))
 
 
 def promise_rows(view: DeskView) -> tuple[PromiseRow, ...]:
@@ -193,21 +199,31 @@ def worth_rows(view: DeskView) -> tuple[WorthRow, ...]:
     if fragile is not None:
         # Right after the first goal, where it is seen without scrolling.
         rows.insert(1, WorthRow(fragile.title, _sentence(fragile.detail), fragile.piece))
-    return (*rows, WorthRow("How it was made", worth.effort)) if worth.effort else tuple(rows)
+    return (
+        (*rows, WorthRow(translate("side", "How it was made"), worth.effort))
+        if worth.effort
+        else tuple(rows)
+    )
 
 
 def _promise_row(studio: Studio, plan: Plan, kept: PromiseKept) -> PromiseRow:
     order, outcome, wall = kept.order, kept.outcome, words.wall_of(studio)
     due = order.due(wall.zone)
     leaves = outcome.leaves if outcome else None
-    leaving = "no date" if leaves is None else f"leaves {words.moment(leaves, wall)}"
+    leaving = (
+        translate("side", "no date")
+        if leaves is None
+        else translate("side", "leaves {when}").format(when=words.moment(leaves, wall))
+    )
     same = leaves is not None and words.day_name(leaves, wall) == words.day_name(due, wall)
     return PromiseRow(
         piece=order.pieces[0],
         title=order.name,
-        dates=f"{leaving}, the day it is due"
+        dates=translate("side", "{leaving}, the day it is due").format(leaving=leaving)
         if same
-        else f"{leaving}, due {words.day_name(due, wall)}",
+        else translate("side", "{leaving}, due {day}").format(
+            leaving=leaving, day=words.day_name(due, wall)
+        ),
         standing=standing_of(studio, outcome),
         word=words.promise_word(outcome, studio.settings),
         why=_why(kept, studio),
@@ -233,7 +249,9 @@ def _why(kept: PromiseKept, studio: Studio) -> str:
     text = _sentence(outcome.reason)
     keeps = next((change for change in outcome.changes if change.keeps_promise), None)
     if keeps is not None:
-        return f"{text} Would keep it: {keeps.words}."
+        return translate("side", "{why} Would keep it: {change}.").format(
+            why=text, change=keeps.words
+        )
     best = min(
         (change for change in outcome.changes if change.leaves is not None),
         key=lambda change: change.leaves or kept.order.due(studio.time_zone),
@@ -241,7 +259,10 @@ def _why(kept: PromiseKept, studio: Studio) -> str:
     )
     if best is not None and best.leaves is not None:
         soonest = words.moment(best.leaves, words.wall_of(studio))
-        return f"{text} No change that was tried keeps it. Soonest {soonest}: {best.words}."
+        said = translate(
+            "side", "{why} No change that was tried keeps it. Soonest {when}: {change}."
+        )
+        return said.format(why=text, when=soonest, change=best.words)
     return text
 
 

@@ -69,8 +69,10 @@ class Timeline(TimeTable):
         self.drawing.renewed.connect(self.viewport().update)
 
     def _set_up(self) -> None:
-        self.setAccessibleName("Timeline")
-        self.setAccessibleDescription("One row for each piece, one cell for each coat or step.")
+        self.setAccessibleName(translate("timeline", "Timeline"))
+        self.setAccessibleDescription(
+            translate("timeline", "One row for each piece, one cell for each coat or step.")
+        )
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setHorizontalHeader(Ruler(self.canvas, self))
         self.setVerticalHeader(LaneHead(self.canvas, self.lanes, self))

@@ -12,6 +12,7 @@ from studio_planner.desktop.ground_painter import draw_ground, draw_now
 from studio_planner.desktop.labels import TextStore, draw_labels
 from studio_planner.desktop.lane_labels import LaneLabels
 from studio_planner.desktop.ribbon_tiles import RibbonTiles
+from studio_planner.desktop.tongue import translate
 
 if TYPE_CHECKING:
     from studio_planner.desktop.canvas import Canvas
@@ -151,9 +152,10 @@ class TimelineDrawing(QObject):
         theme = self._canvas.theme
         painter.setFont(self._canvas.fonts.plain)
         painter.setPen(theme.colour("quiet"))
-        words = "Open a studio, or make a new one."
+        words = translate("timeline", "Open a studio, or make a new one.")
         if self._canvas.view is not None:
-            words = self.nothing if self._canvas.view.lanes else "No pieces yet."
+            nothing = translate("timeline", "No pieces yet.")
+            words = self.nothing if self._canvas.view.lanes else nothing
         whole = QRect(0, 0, size.width(), size.height())
         lines = painter.boundingRect(whole, Qt.AlignmentFlag.AlignCenter, words)
         painter.fillRect(lines.adjusted(-8, -4, 8, 4), theme.colour("paper"))

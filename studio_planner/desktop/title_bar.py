@@ -9,14 +9,15 @@ from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from studio_planner.desktop.page_bar import PageBar
 from studio_planner.desktop.short_label import ShortLabel
+from studio_planner.desktop.tongue import counted, marked, translate
 
 if TYPE_CHECKING:
     from studio_planner.desktop.canvas import Canvas
     from studio_planner.services.desk import DeskView
 
-_STOP = "Stop planning"
-_ENOUGH = "Good enough"
-_ENOUGH_MEANS = "Look no further and keep the best plan so far"
+_STOP = marked("title", "Stop planning")
+_ENOUGH = marked("title", "Good enough")
+_ENOUGH_MEANS = marked("title", "Look no further and keep the best plan so far")
 
 
 class TitleBar(QWidget):
@@ -38,8 +39,8 @@ class TitleBar(QWidget):
         self.name = ShortLabel(self)
         self.page_bar = PageBar(canvas, self)
         self.line = ShortLabel(self)
-        self.plan_button = QPushButton("Plan again", self)
-        self.stop_button = QPushButton(_STOP, self)
+        self.plan_button = QPushButton(translate("title", "Plan again"), self)
+        self.stop_button = QPushButton(translate("title", _STOP), self)
         self._lay_out()
         self.plan_button.clicked.connect(self.plan_asked)
         self.stop_button.clicked.connect(self.stop_asked)
@@ -74,7 +75,10 @@ class TitleBar(QWidget):
     def show_view(self, view: DeskView | None) -> None:
         """Show the name of a studio and when its plan was made."""
         if view is None:
-            self.say("No studio is open", "Open a studio, or make a new one.")
+            self.say(
+                translate("title", "No studio is open"),
+                translate("title", "Open a studio, or make a new one."),
+            )
         else:
             self.say(view.studio.name, _line(view))
 
@@ -89,16 +93,18 @@ class TitleBar(QWidget):
         """Offer to stop while planning goes on, and to plan where there is a studio."""
         self.stop_button.setVisible(running)
         self.plan_button.setEnabled(possible and not running)
-        self.plan_button.setText("Planning…" if running else "Plan again")
+        self.plan_button.setText(
+            translate("title", "Planning…") if running else translate("title", "Plan again")
+        )
         if not running:
             self._say_line(self._quiet_line)
 
     def show_progress(self, words: str, *, enough: bool) -> None:
         """Say how far planning has come, and whether the best so far may be called enough."""
-        self._say_line(f"Planning: {words}")
-        self.stop_button.setText(_ENOUGH if enough else _STOP)
+        self._say_line(translate("title", "Planning: {how}").format(how=words))
+        self.stop_button.setText(translate("title", _ENOUGH if enough else _STOP))
         self.stop_button.setAccessibleName(self.stop_button.text())
-        self.stop_button.setToolTip(_ENOUGH_MEANS if enough else "")
+        self.stop_button.setToolTip(translate("title", _ENOUGH_MEANS) if enough else "")
 
     def say_quietly(self, words: str) -> None:
         """Say something in the quiet line, until the studio is shown anew."""
@@ -114,16 +120,21 @@ def _line(view: DeskView) -> str:
     from studio_planner.desktop import words  # noqa: PLC0415 - with the first studio
 
     count = len(view.studio.pieces)
-    pieces = "1 piece" if count == 1 else f"{count} pieces"
+    pieces = counted(
+        count, translate("title", "{count} piece"), translate("title", "{count} pieces")
+    )
     if view.plan is None:
-        return f"{pieces}, not planned yet"
+        return translate("title", "{pieces}, not planned yet").format(pieces=pieces)
     late = sum(1 for outcome in view.plan.outcomes if outcome.late_hours)
     promises = (
-        "every promise kept"
+        translate("title", "every promise kept")
         if not late
-        else f"{late} of {len(view.plan.outcomes)} promises late"
+        else translate("title", "{late} of {count} promises late").format(
+            late=late, count=len(view.plan.outcomes)
+        )
     )
     if not view.plan.outcomes:
-        promises = "no promises"
+        promises = translate("title", "no promises")
     made = words.moment(view.plan.made, words.wall_of(view.studio))
-    return f"{pieces}, {promises}, planned {made}"
+    said = translate("title", "{pieces}, {promises}, planned {made}")
+    return said.format(pieces=pieces, promises=promises, made=made)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from studio_planner.desktop import words
+from studio_planner.desktop.tongue import translate
 from studio_planner.services.plan_worth import summary_words
 
 if TYPE_CHECKING:
@@ -20,12 +21,15 @@ def planned_words(view: DeskView) -> str:
     plan = view.plan
     left = plan.unplanned if plan else ()
     if plan is None or not left:
-        summary = f": {summary_words(view.studio, plan)}" if plan and plan.goals else ""
-        return f"Planned again{summary}."
+        if not plan or not plan.goals:
+            return translate("planning", "Planned again.")
+        said = translate("planning", "Planned again: {summary}.")
+        return said.format(summary=summary_words(view.studio, plan))
     reasons = [_reason(view.studio, row) for row in left[:_MOST_NAMED]]
     more = len(left) - len(reasons)
-    rest = f" And {more} more; their lanes say why." if more else ""
-    return f"Planned again, but not all of it. Not planned: {' '.join(reasons)}{rest}"
+    rest = translate("planning", "And {more} more; their lanes say why.").format(more=more)
+    said = translate("planning", "Planned again, but not all of it. Not planned: {reasons}")
+    return said.format(reasons=" ".join([*reasons, rest] if more else reasons))
 
 
 def _reason(studio: Studio, row: Unplanned) -> str:

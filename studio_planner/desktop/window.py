@@ -149,7 +149,7 @@ class DeskWindow(QMainWindow):
     def open_soon(self, path: Path) -> None:
         """Open a studio file as soon as the window has been painted once."""
         self._path_to_open = path
-        self.title_bar.say(path.stem, "Opening…")
+        self.title_bar.say(path.stem, translate("window", "Opening…"))
 
     @override
     def paintEvent(self, event: QPaintEvent) -> None:
@@ -195,7 +195,8 @@ class DeskWindow(QMainWindow):
 
     def _show_name(self, view: DeskView | None) -> None:
         self.title_bar.show_view(view)
-        self.setWindowTitle(f"{view.studio.name if view else 'No studio'} - Studio planner")
+        name = view.studio.name if view else translate("window", "No studio")
+        self.setWindowTitle(f"{name} - Studio planner")
         self.verbs["copy"].setEnabled(view is not None)
         self._planning.offer()
         self.changes.offer()
@@ -238,7 +239,7 @@ class DeskWindow(QMainWindow):
         if path is None or session is None:
             return
         if self._attempt(lambda: session.save_copy(path, overwrite=True)):
-            self.tell(f"A copy is saved as {path.name}.")
+            self.tell(translate("window", "A copy is saved as {name}.").format(name=path.name))
 
     def go_to(self, page: str, key: str = "") -> None:
         """Show another page, and on it the thing of that key."""
@@ -309,7 +310,10 @@ class DeskWindow(QMainWindow):
     def _look_for_changes(self) -> None:
         session = self.session
         if session is not None and session.changed_elsewhere() and self.read_again():
-            self.tell("The studio was changed in another window; this is how it is now.")
+            said = translate(
+                "window", "The studio was changed in another window; this is how it is now."
+            )
+            self.tell(said)
 
     @override
     def changeEvent(self, event: QEvent) -> None:

@@ -7,10 +7,14 @@ from datetime import UTC, datetime, timedelta
 from math import floor
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.kind_words import kind_word
+from studio_planner.craft.pieces import Material
 from studio_planner.craft.plans import Trust
 from studio_planner.craft.settings import ClockForm, MassUnit
 from studio_planner.craft.shapes import Round
+from studio_planner.desktop import tongue
 from studio_planner.desktop.quantities import Quantity, number_words, scale_of
+from studio_planner.desktop.tongue import marked, translate
 from studio_planner.science.stages import Stage
 
 if TYPE_CHECKING:
@@ -22,8 +26,6 @@ if TYPE_CHECKING:
     from studio_planner.craft.settings import Settings, Units
     from studio_planner.craft.studio import Studio
 
-_DAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
-_MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
 _NOON = 12
 _DAY_HOURS = 24
 _MINUTES_IN_HOUR = 60
@@ -33,17 +35,31 @@ _CRUMB = 1e-6
 _TIMES = "\N{MULTIPLICATION SIGN}"
 TO = "\N{EN DASH}"
 
-STAGE_WORDS = {
-    Stage.WORKING_TIME: "working time over",
-    Stage.TACK_FREE: "tack-free",
-    Stage.RECOAT_OPENS: "recoat opens",
-    Stage.SANDABLE: "sandable",
-    Stage.HANDLE: "handle",
-    Stage.PRINT_FREE: "print-free",
-    Stage.FULL_CURE: "full cure",
+_STAGE_WORDS = {
+    Stage.WORKING_TIME: marked("stages", "working time over"),
+    Stage.TACK_FREE: marked("stages", "tack-free"),
+    Stage.RECOAT_OPENS: marked("stages", "recoat opens"),
+    Stage.SANDABLE: marked("stages", "sandable"),
+    Stage.HANDLE: marked("stages", "handle"),
+    Stage.PRINT_FREE: marked("stages", "print-free"),
+    Stage.FULL_CURE: marked("stages", "full cure"),
 }
 
-FLAG_WORDS = {Stage.HANDLE: "handle", Stage.PRINT_FREE: "pack", Stage.FULL_CURE: "full"}
+_FLAG_WORDS = {
+    Stage.HANDLE: marked("flags", "handle"),
+    Stage.PRINT_FREE: marked("flags", "pack"),
+    Stage.FULL_CURE: marked("flags", "full"),
+}
+
+
+def stage_word(stage: Stage) -> str:
+    """What a film reaches."""
+    return translate("stages", _STAGE_WORDS[stage])
+
+
+def flag_word(stage: Stage) -> str:
+    """What a piece is ready for, on a flag."""
+    return translate("flags", _FLAG_WORDS[stage])
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,7 +93,7 @@ def hour_mark(hour: int, form: ClockForm) -> str:
     if form is ClockForm.HOURS_24:
         return f"{hour:02}"
     if hour == _NOON:
-        return "noon"
+        return translate("words", "noon")
     return f"{hour % _NOON or _NOON} {'am' if hour % (2 * _NOON) < _NOON else 'pm'}"
 
 
@@ -89,8 +105,14 @@ def clock_time(when: datetime, wall: Wall) -> str:
 def day_name(when: datetime, wall: Wall | ZoneInfo, *, month: bool = True) -> str:
     """The local day, such as Tue 8 Dec, or Tue 8."""
     day = when.astimezone(wall.zone if isinstance(wall, Wall) else wall)
-    words = f"{_DAYS[day.weekday()]} {day.day}"
-    return f"{words} {_MONTHS[day.month - 1]}" if month else words
+    said = (
+        translate("words", "{weekday} {day} {month}")
+        if month
+        else translate("words", "{weekday} {day}")
+    )
+    return said.format(
+        weekday=tongue.weekday(day.weekday()), day=day.day, month=tongue.month(day.month)
+    )
 
 
 def moment(when: datetime, wall: Wall) -> str:
@@ -102,7 +124,7 @@ def span(start: datetime, end: datetime, wall: Wall) -> str:
     """From and to; the day is given again only where it changes."""
     same = start.astimezone(wall.zone).date() == end.astimezone(wall.zone).date()
     last = clock_time(end, wall) if same else moment(end, wall)
-    return f"{moment(start, wall)} to {last}"
+    return translate("words", "{start} to {end}").format(start=moment(start, wall), end=last)
 
 
 def length_of_time(hours: float) -> str:
@@ -114,8 +136,10 @@ def length_of_time(hours: float) -> str:
         return f"{whole} h {minutes} min" if minutes else f"{whole} h"
     days, left = divmod(whole, _DAY_HOURS)
     if left:
-        return f"{days} d {left} h"
-    return "1 day" if days == 1 else f"{days} days"
+        return translate("words", "{days} d {hours} h").format(days=days, hours=left)
+    return tongue.counted(
+        days, translate("words", "{count} day"), translate("words", "{count} days")
+    )
 
 
 def lateness(hours: float) -> str:
@@ -129,8 +153,10 @@ def until_words(when: datetime, now: datetime) -> str:
     """How far off something is."""
     ahead = (when - now) / timedelta(hours=1)
     if ahead <= 0:
-        return "now" if ahead > -1 / _MINUTES_IN_HOUR else f"{length_of_time(-ahead)} ago"
-    return f"in {length_of_time(ahead)}"
+        if ahead > -1 / _MINUTES_IN_HOUR:
+            return translate("words", "now")
+        return translate("words", "{time} ago").format(time=length_of_time(-ahead))
+    return translate("words", "in {time}").format(time=length_of_time(ahead))
 
 
 def degrees(celsius: float, units: Units, *, decimals: int = 0) -> str:
@@ -180,11 +206,17 @@ def _measured(inside: float, quantity: Quantity, units: Units, *, digits: int) -
 
 def blank(piece: Piece, units: Units) -> str:
     """The bare body of a piece: timber 400 x 200 mm, or slate ⌀ 100 mm."""
-    material = "MDF" if piece.material == "mdf" else str(piece.material)
+    made_of = material(piece)
     if isinstance(piece.shape, Round):
-        return f"{material} ⌀ {length(piece.shape.diameter_mm, units)}"
+        return f"{made_of} ⌀ {length(piece.shape.diameter_mm, units)}"
     long = length(piece.shape.length_mm, units).split(" ", maxsplit=1)[0]
-    return f"{material} {long} {_TIMES} {length(piece.shape.width_mm, units)}"
+    return f"{made_of} {long} {_TIMES} {length(piece.shape.width_mm, units)}"
+
+
+def material(piece: Piece) -> str:
+    """What a blank is of."""
+    said = kind_word(piece.material)
+    return "MDF" if piece.material is Material.MDF else said
 
 
 def piece_name(piece: Piece) -> str:
@@ -195,19 +227,20 @@ def piece_name(piece: Piece) -> str:
 def joint(joint: Joint, trust: Trust | None) -> str:
     """How a coat meets the one below."""
     if trust is Trust.TEST_FIRST:
-        return f"{joint}, test first"
-    return str(joint)
+        return translate("words", "{joint}, test first").format(joint=kind_word(joint))
+    return kind_word(joint)
 
 
 def promise_word(outcome: Outcome | None, settings: Settings) -> str:
     """What the plan means for a promise, in a few words."""
     if outcome is None or outcome.late_hours is None or outcome.spare_hours is None:
-        return "not planned"
+        return translate("words", "not planned")
     if outcome.late_hours > 0:
-        return f"{lateness(outcome.late_hours)} late"
+        return translate("words", "{time} late").format(time=lateness(outcome.late_hours))
     if outcome.spare_hours < settings.spare_hours:
         spare = length_of_time(outcome.spare_hours)
-        return (
-            f"kept, only {spare} spare" if outcome.spare_hours >= 1.0 else "kept, nothing spare"
-        )
-    return f"kept, {length_of_time(outcome.spare_hours)} spare"
+        if outcome.spare_hours < 1.0:
+            return translate("words", "kept, nothing spare")
+        return translate("words", "kept, only {time} spare").format(time=spare)
+    spare = length_of_time(outcome.spare_hours)
+    return translate("words", "kept, {time} spare").format(time=spare)

@@ -2,6 +2,14 @@
 
 from __future__ import annotations
 
-DEFERRAL = (
-    "The product's safety data sheet, its label, local rules and a qualified adviser decide."
+from studio_planner.craft.tongue import marked, translate
+
+DEFERRAL = marked(
+    "caution",
+    "The product's safety data sheet, its label, local rules and a qualified adviser decide.",
 )
+
+
+def deferral() -> str:
+    """The sentence in the language that is spoken."""
+    return translate("caution", DEFERRAL)

@@ -7,6 +7,7 @@ from datetime import datetime  # noqa: TC003 - a field of a value
 from enum import StrEnum
 
 from studio_planner.craft.plans import StepKind
+from studio_planner.craft.tongue import marked, translate
 
 
 class HandsKind(StrEnum):
@@ -31,14 +32,20 @@ KIND_OF_STEP = {
     StepKind.PACK: HandsKind.PACK,
 }
 
-IF_LEFT = {
-    HandsKind.LAST_TORCH: "later heat leaves dimples",
-    HandsKind.COVER: "dust settles in the film",
-    HandsKind.SAND: "its dust delays the next coat",
-    HandsKind.TURN: "the next coat has to wait",
-    HandsKind.TAPE: "it has to be cut out with a knife",
-    HandsKind.TRIM: "drips have to be ground off",
+_IF_LEFT = {
+    HandsKind.LAST_TORCH: marked("if left", "later heat leaves dimples"),
+    HandsKind.COVER: marked("if left", "dust settles in the film"),
+    HandsKind.SAND: marked("if left", "its dust delays the next coat"),
+    HandsKind.TURN: marked("if left", "the next coat has to wait"),
+    HandsKind.TAPE: marked("if left", "it has to be cut out with a knife"),
+    HandsKind.TRIM: marked("if left", "drips have to be ground off"),
 }
+
+
+def if_left(kind: HandsKind) -> str:
+    """What happens if it is not done; empty where that depends on what it is about."""
+    text = _IF_LEFT.get(kind)
+    return "" if text is None else translate("if left", text)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

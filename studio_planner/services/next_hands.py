@@ -14,8 +14,9 @@ from typing import TYPE_CHECKING
 from studio_planner.craft.pieces import CoatKind, Joint
 from studio_planner.craft.plans import StepKind
 from studio_planner.craft.timing import Timing
+from studio_planner.craft.tongue import translate
 from studio_planner.science.stages import Edge, Stage
-from studio_planner.services.hands_items import IF_LEFT, KIND_OF_STEP, HandsItem, HandsKind
+from studio_planner.services.hands_items import KIND_OF_STEP, HandsItem, HandsKind, if_left
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -95,7 +96,9 @@ class _Items:
             coat,
             (coat.start, coat.end),
             (min(opens, coat.start), max(latest, coat.start)),
-            "its next coats move later" if closes is None else self._lost(coat),
+            translate("if left", "its next coats move later")
+            if closes is None
+            else self._lost(coat),
         )
 
     def _closing(self, coat: PlannedCoat, closes: datetime) -> HandsItem:
@@ -105,17 +108,17 @@ class _Items:
             coat,
             (closes, closes),
             (opens, closes),
-            f"if not poured: {self._lost(coat)}",
+            translate("if left", "if not poured: {what}").format(what=self._lost(coat)),
         )
 
     def _lost(self, coat: PlannedCoat) -> str:
         piece = self._studio.piece(coat.piece)
         below = piece.below(piece.position(coat.coat))
         if coat.joint is Joint.WET_IN_WET:
-            return "the film below is no longer wet"
+            return translate("if left", "the film below is no longer wet")
         if below is not None and piece.stack[below].sandable:
-            return "wash and sand the one below first"
-        return "no bond, and no sanding helps"
+            return translate("if left", "wash and sand the one below first")
+        return translate("if left", "no bond, and no sanding helps")
 
     def _while_wet(self, coat: PlannedCoat) -> Iterator[HandsItem]:
         torch = self._reached(coat, Stage.LAST_TORCH, Edge.EARLY, coat.start)
@@ -142,7 +145,7 @@ class _Items:
             deadline=max(deadline, step.end),
             person=step.person,
             spot=None,
-            if_left=IF_LEFT.get(kind) or self._missed_promise(step),
+            if_left=if_left(kind) or self._missed_promise(step),
         )
 
     def _last_start_end(self, step: PlannedStep) -> datetime:
@@ -158,7 +161,9 @@ class _Items:
 
     def _missed_promise(self, step: PlannedStep) -> str:
         order = self._studio.order_of(step.piece)
-        return "it stays on the shelf" if order is None else f"{order.name} leaves without it"
+        if order is None:
+            return translate("if left", "it stays on the shelf")
+        return translate("if left", "{order} leaves without it").format(order=order.name)
 
     def _reached(
         self, coat: PlannedCoat, stage: Stage, edge: Edge, start: datetime
@@ -176,7 +181,7 @@ class _Items:
         coat: PlannedCoat,
         span: tuple[datetime, datetime],
         edges: tuple[datetime, datetime],
-        if_left: str,
+        otherwise: str,
     ) -> HandsItem:
         return HandsItem(
             kind=kind,
@@ -189,5 +194,5 @@ class _Items:
             deadline=edges[1],
             person=coat.person,
             spot=coat.spot,
-            if_left=if_left or IF_LEFT[kind],
+            if_left=otherwise or if_left(kind),
         )

@@ -10,35 +10,40 @@ import math
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.kind_words import kind_word
 from studio_planner.craft.plans import Goal
+from studio_planner.craft.tongue import counted, marked, translate
 
 if TYPE_CHECKING:
     from studio_planner.craft.plans import GoalValue, Outcome, Plan, PlannedCoat
     from studio_planner.craft.studio import Studio
 
-NOT_KNOWN = "not known whether a better plan exists"
-IN_ORDER = "The goals stand in their order: each line compares plans as good in those above it."
+NOT_KNOWN = marked("worth", "not known whether a better plan exists")
+IN_ORDER = marked(
+    "worth",
+    "The goals stand in their order: each line compares plans as good in those above it.",
+)
 
 _TITLES = {
-    Goal.LEFT_OUT: "Left out",
-    Goal.LATENESS: "Late",
-    Goal.SCUFFED: "Scuffed",
-    Goal.TESTED: "To test first",
-    Goal.MOVED: "Moved",
-    Goal.SPARE: "Spare lacking",
-    Goal.MIXES: "Separate mixes",
-    Goal.ENDS: "Until done",
+    Goal.LEFT_OUT: marked("worth", "Left out"),
+    Goal.LATENESS: marked("worth", "Late"),
+    Goal.SCUFFED: marked("worth", "Scuffed"),
+    Goal.TESTED: marked("worth", "To test first"),
+    Goal.MOVED: marked("worth", "Moved"),
+    Goal.SPARE: marked("worth", "Spare lacking"),
+    Goal.MIXES: marked("worth", "Separate mixes"),
+    Goal.ENDS: marked("worth", "Until done"),
 }
 _COUNTED = {
-    Goal.LEFT_OUT: ("piece", "pieces"),
-    Goal.SCUFFED: ("joint", "joints"),
-    Goal.TESTED: ("joint", "joints"),
-    Goal.MOVED: ("pour", "pours"),
-    Goal.MIXES: ("mix", "mixes"),
+    Goal.LEFT_OUT: (marked("worth", "{count} piece"), marked("worth", "{count} pieces")),
+    Goal.SCUFFED: (marked("worth", "{count} joint"), marked("worth", "{count} joints")),
+    Goal.TESTED: (marked("worth", "{count} joint"), marked("worth", "{count} joints")),
+    Goal.MOVED: (marked("worth", "{count} pour"), marked("worth", "{count} pours")),
+    Goal.MIXES: (marked("worth", "{count} mix"), marked("worth", "{count} mixes")),
 }
 """Goals that are whole numbers, and of what; the others are hours."""
 
-_SUMMED = {Goal.SPARE: " in all", Goal.ENDS: " in all"}
+_SUMMED = frozenset({Goal.SPARE, Goal.ENDS})
 
 _CRUMB = 1e-6
 _LEAST_HOURS = 0.05
@@ -73,7 +78,7 @@ def worth_of(studio: Studio, plan: Plan) -> Worth:
     searched = plan.solved_seconds > 0 or any(one.bound and one.value > 0 for one in shown)
     lines = tuple(
         GoalLine(
-            title=_TITLES[one.goal],
+            title=translate("worth", _TITLES[one.goal]),
             amount=_amount(studio, plan, one),
             verdict=_verdict(one, plan.grid_minutes) if searched else "",
         )
@@ -89,11 +94,16 @@ def _matters(one: GoalValue, plan: Plan) -> bool:
 def _amount(studio: Studio, plan: Plan, one: GoalValue) -> str:
     figure = _figure(one.goal, one.value)
     if one.goal is Goal.LATENESS:
-        weighted = ", weighted" if _weighted(studio, plan) else ""
-        return f"{figure} in all{weighted}" if one.value > _CRUMB else "no order"
+        if one.value <= _CRUMB:
+            return translate("worth", "no order")
+        if _weighted(studio, plan):
+            return translate("worth", "{hours} in all, weighted").format(hours=figure)
+        return translate("worth", "{hours} in all").format(hours=figure)
     if one.goal is Goal.MIXES:
         return figure.split()[0]
-    return f"{figure}{_SUMMED.get(one.goal, '')}"
+    if one.goal in _SUMMED:
+        return translate("worth", "{hours} in all").format(hours=figure)
+    return figure
 
 
 def _weighted(studio: Studio, plan: Plan) -> bool:
@@ -103,19 +113,23 @@ def _weighted(studio: Studio, plan: Plan) -> bool:
 
 
 def _figure(goal: Goal, value: float) -> str:
-    counted = _COUNTED.get(goal)
-    if counted is not None:
-        return f"{round(value):,} {counted[round(value) != 1]}"
-    return f"{value:,.1f} h" if value >= _LEAST_HOURS else "under 0.1 h"
+    texts = _COUNTED.get(goal)
+    if texts is not None:
+        text = translate("worth", texts[round(value) != 1])
+        return text.format(count=f"{round(value):,}")
+    return f"{value:,.1f} h" if value >= _LEAST_HOURS else translate("worth", "under 0.1 h")
 
 
 def _verdict(one: GoalValue, grid_minutes: int) -> str:
     if one.value <= _CRUMB:
         return ""
     if one.proved:
-        return f"proved the best possible on starts every {grid_minutes} minutes"
+        said = translate("worth", "proved the best possible on starts every {minutes} minutes")
+        return said.format(minutes=grid_minutes)
     least = _least(one)
-    return NOT_KNOWN if least is None else f"no plan can be below {least}"
+    if least is None:
+        return translate("worth", NOT_KNOWN)
+    return translate("worth", "no plan can be below {least}").format(least=least)
 
 
 def _least(one: GoalValue) -> str | None:
@@ -131,8 +145,9 @@ def _least(one: GoalValue) -> str | None:
 
 def _effort(plan: Plan) -> str:
     if plan.solved_seconds <= 0.0:
-        return "This is the quick plan; no better one was looked for."
-    return f"A better plan was looked for, for {seconds_words(plan.solved_seconds)}."
+        return translate("worth", "This is the quick plan; no better one was looked for.")
+    said = translate("worth", "A better plan was looked for, for {time}.")
+    return said.format(time=seconds_words(plan.solved_seconds))
 
 
 def seconds_words(seconds: float) -> str:
@@ -149,9 +164,12 @@ def summary_words(studio: Studio, plan: Plan) -> str:
     """A plan in one line: 2 orders late, 14.5 h, cannot be below 6.0 h; 41 mixes."""
     values = {one.goal: one for one in plan.goals}
     found = [_orders_words(studio, plan, values.get(Goal.LATENESS))]
-    for goal, tail in ((Goal.LEFT_OUT, " left out"), (Goal.SCUFFED, " scuffed")):
+    for goal, said in (
+        (Goal.LEFT_OUT, translate("worth", "{pieces} left out")),
+        (Goal.SCUFFED, translate("worth", "{pieces} scuffed")),
+    ):
         if goal in values and values[goal].value > _CRUMB:
-            found.append(f"{_figure(goal, values[goal].value)}{tail}")
+            found.append(said.format(pieces=_figure(goal, values[goal].value)))
     if Goal.MIXES in values:
         found.append(_figure(Goal.MIXES, values[Goal.MIXES].value))
     return "; ".join(found)
@@ -159,22 +177,30 @@ def summary_words(studio: Studio, plan: Plan) -> str:
 
 def _orders_words(studio: Studio, plan: Plan, lateness: GoalValue | None) -> str:
     if not plan.outcomes:
-        return "no orders"
+        return translate("worth", "no orders")
     late = sum(1 for outcome in plan.outcomes if outcome.late_hours)
     if not late:
-        return "no order late"
-    orders = f"{late} {'order' if late == 1 else 'orders'} late"
+        return translate("worth", "no order late")
+    orders = counted(
+        late,
+        translate("worth", "{count} order late"),
+        translate("worth", "{count} orders late"),
+    )
     if lateness is None:
         return orders
-    weighted = " weighted" if _weighted(studio, plan) else ""
-    return f"{orders}, {_figure(lateness.goal, lateness.value)}{weighted}{_short(lateness)}"
+    hours = _figure(lateness.goal, lateness.value)
+    if _weighted(studio, plan):
+        hours = translate("worth", "{hours} weighted").format(hours=hours)
+    return f"{orders}, {hours}{_short(lateness)}"
 
 
 def _short(one: GoalValue) -> str:
     if one.proved:
-        return ", proved the best"
+        return ", " + translate("worth", "proved the best")
     least = _least(one)
-    return "" if least is None else f", cannot be below {least}"
+    if least is None:
+        return ""
+    return ", " + translate("worth", "cannot be below {least}").format(least=least)
 
 
 # How sure it is
@@ -183,29 +209,37 @@ def _short(one: GoalValue) -> str:
 def share_words(share: float) -> str:
     """A share of rehearsed weeks in whole per cent; all and none only when they are."""
     if 0.0 < share < 0.01:  # noqa: PLR2004 - one per cent
-        return "under 1 %"
+        return translate("worth", "under 1 %")
     if 0.99 < share < 1.0:  # noqa: PLR2004 - likewise
-        return "over 99 %"
+        return translate("worth", "over 99 %")
     return f"{round(share * 100.0)} %"
 
 
 def weeks_words(rehearsals: int) -> str:
     """How many weeks were rehearsed, such as 1,000 rehearsed weeks."""
-    return f"{rehearsals:,} rehearsed {'week' if rehearsals == 1 else 'weeks'}"
+    text = (
+        translate("worth", "{count} rehearsed week")
+        if rehearsals == 1
+        else translate("worth", "{count} rehearsed weeks")
+    )
+    return text.format(count=f"{rehearsals:,}")
 
 
 def sure_words(outcome: Outcome | None, plan: Plan) -> str:
     """How sure an order's promise is; empty when that was not rehearsed."""
     if outcome is None or outcome.held is None or not plan.rehearsals:
         return ""
-    return f"kept in {share_words(outcome.held)} of {weeks_words(plan.rehearsals)}"
+    return translate("worth", "kept in {share} of {weeks}").format(
+        share=share_words(outcome.held), weeks=weeks_words(plan.rehearsals)
+    )
 
 
 def held_words(coat: PlannedCoat, plan: Plan) -> str:
     """How often a pour found its window; empty when it is poured or was not rehearsed."""
     if coat.held is None or coat.poured or not plan.rehearsals:
         return ""
-    return f"held in {share_words(coat.held)} of rehearsed weeks"
+    said = translate("worth", "held in {share} of rehearsed weeks")
+    return said.format(share=share_words(coat.held))
 
 
 def most_fragile(plan: Plan) -> PlannedCoat | None:
@@ -238,11 +272,19 @@ def fragile_of(studio: Studio, plan: Plan) -> Fragile | None:
         return None
     coat, weeks = most_fragile(plan), weeks_words(plan.rehearsals)
     if coat is None:
-        return Fragile(title="Most fragile", detail=f"none, all were held in all of {weeks}")
+        said = translate("worth", "none, all were held in all of {weeks}")
+        return Fragile(
+            title=translate("worth", "Most fragile"), detail=said.format(weeks=weeks)
+        )
     piece = studio.piece(coat.piece)
     share = share_words(coat.held or 0.0)
     return Fragile(
-        title=f"Most fragile: pour {coat.number}",
-        detail=f"{piece.name}, {piece.coat(coat.coat).kind}, held in {share} of {weeks}",
+        title=translate("worth", "Most fragile: pour {number}").format(number=coat.number),
+        detail=translate("worth", "{piece}, {coat}, held in {share} of {weeks}").format(
+            piece=piece.name,
+            coat=kind_word(piece.coat(coat.coat).kind),
+            share=share,
+            weeks=weeks,
+        ),
         piece=coat.piece,
     )

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.tongue import translate
 from studio_planner.services.naming import find_named
 
 if TYPE_CHECKING:
@@ -24,8 +25,10 @@ class PromiseKept:
     def word(self) -> str:
         """One word or two for how it stands: in time, late, or not planned."""
         if self.outcome is None or self.outcome.late_hours is None:
-            return "not planned"
-        return "late" if self.outcome.late_hours > 0 else "in time"
+            return translate("promises", "not planned")
+        if self.outcome.late_hours > 0:
+            return translate("promises", "late")
+        return translate("promises", "in time")
 
 
 def promises_of(

@@ -5,7 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.kind_words import kind_word
 from studio_planner.craft.orders import Gate
+from studio_planner.craft.tongue import capital
 from studio_planner.desktop import words
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.hands_items import HandsKind
@@ -38,8 +40,8 @@ class Number:
 def verb(studio: Studio, task: BenchTask) -> str:
     """What to do."""
     if task.item.kind is HandsKind.PACK:
-        return packing_words(studio, task.item.piece).capitalize()
-    return str(task.item.kind).capitalize()
+        return capital(packing_words(studio, task.item.piece))
+    return capital(kind_word(task.item.kind))
 
 
 def about(studio: Studio, task: BenchTask) -> str:

@@ -21,7 +21,7 @@ from studio_planner.desktop.order_pages import answer_words
 from studio_planner.desktop.row_signs import draw_square
 from studio_planner.desktop.side_rows import Standing, standing_of
 from studio_planner.desktop.tongue import translate
-from studio_planner.services.caution import DEFERRAL
+from studio_planner.services.caution import deferral
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
@@ -133,7 +133,7 @@ class AnswerView(QWidget):
                 reason = translate("orders", "Not planned: {reason}").format(reason=row.reason)
                 self._rows.addWidget(self._label(self._canvas.fonts.plain, reason, "now"))
             self._rows.addWidget(self._table(answer_words.gate_lines(studio, row)))
-        self._rows.addWidget(self._label(self._canvas.fonts.small, DEFERRAL, "quiet"))
+        self._rows.addWidget(self._label(self._canvas.fonts.small, deferral(), "quiet"))
 
     def _add_reason(self, studio: Studio, answer: OrderAnswer) -> None:
         fonts = self._canvas.fonts

@@ -23,7 +23,6 @@ if TYPE_CHECKING:
     from studio_planner.services.questions.asking import Question
     from studio_planner.services.trying.trial import WhatIf
 
-_LIST_WIDTH = 258
 _WIDEST = 900
 
 
@@ -52,7 +51,6 @@ class QuestionsPage(Page):
         self._show_chosen()
 
     def _lay_out(self) -> None:
-        self.list.setFixedWidth(_LIST_WIDTH)
         self._title.setFont(self.canvas.fonts.title)
         self._title.setWordWrap(True)
         self._title.setTextFormat(Qt.TextFormat.PlainText)

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Any
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from studio_planner.craft.errors import InvalidEntry
+from studio_planner.craft.kind_words import kind_word
 from studio_planner.craft.pieces import CoatKind, Joint
 from studio_planner.desktop import words
 from studio_planner.desktop.forms.fields import ChoiceField, FlagField, NumberField
@@ -15,11 +16,10 @@ from studio_planner.desktop.forms.form import Form
 from studio_planner.desktop.piece_pages.coat_fields import FacesField
 from studio_planner.desktop.piece_pages.colours_field import ColoursField
 from studio_planner.desktop.piece_pages.joint_words import fault_words
-from studio_planner.desktop.piece_pages.kind_words import joint_word, kind_word
 from studio_planner.desktop.quantities import Quantity
 from studio_planner.desktop.studio_pages.lines import Line
 from studio_planner.desktop.tongue import translate
-from studio_planner.services.caution import DEFERRAL
+from studio_planner.services.caution import deferral
 from studio_planner.services.editing.grams import grams_of
 from studio_planner.services.editing.new_coats import of_kind
 from studio_planner.services.editing.recipes import recipes_before
@@ -72,7 +72,7 @@ class CoatForm(QWidget):
         self._coat: Coat | None = None
         self.name = Line(canvas, "", self, font="clock")
         self.grams = Line(canvas, "", self, colour="warmth", font="bold")
-        self.caution = Line(canvas, DEFERRAL, self, font="small", colour="quiet")
+        self.caution = Line(canvas, deferral(), self, font="small", colour="quiet")
         self.poured = Line(canvas, "", self, font="small", colour="now")
         self.form = Form(canvas, self._enter, self)
         layout = QVBoxLayout(self)
@@ -92,7 +92,7 @@ class CoatForm(QWidget):
         self.film.editor.textEdited.connect(lambda _text: self._say_grams())
         add("film_mm", self.film)
         add("faces", FacesField(canvas, translate("pieces", "Faces")))
-        joints = [(joint, joint_word(joint)) for joint in _WISHED]
+        joints = [(joint, kind_word(joint)) for joint in _WISHED]
         add("joint", ChoiceField(canvas, translate("pieces", "Meets the coat below"), joints))
         self.colours = ColoursField(canvas, translate("pieces", "Colours"))
         add("colours", self.colours)

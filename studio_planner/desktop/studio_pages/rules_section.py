@@ -20,7 +20,7 @@ from studio_planner.desktop.studio_pages.rule_texts import (
     rule_groups,
 )
 from studio_planner.desktop.tongue import translate
-from studio_planner.services.caution import DEFERRAL
+from studio_planner.services.caution import deferral
 from studio_planner.services.editing.studio_words import (
     DEFAULTS,
     LAG,
@@ -125,7 +125,7 @@ class RulesSection(Page):
             self._add_group(layout, group.title, group.rules)
         self._add_group(layout, translate("rules", "How a surface follows the air"), _lags())
         layout.addSpacing(10)
-        layout.addWidget(Line(canvas, DEFERRAL, self, font="small", colour="quiet"))
+        layout.addWidget(Line(canvas, deferral(), self, font="small", colour="quiet"))
         layout.addStretch(1)
         whole = QHBoxLayout(self)
         whole.setContentsMargins(20, 12, 16, 12)

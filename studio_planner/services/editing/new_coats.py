@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING
 from studio_planner.craft.errors import BrokenRule, InvalidEntry
 from studio_planner.craft.pieces import EDGE, TOP, UNDERSIDE, Coat, CoatKind, Joint
 from studio_planner.craft.products import Product, ProductKind
+from studio_planner.craft.tongue import translate
 from studio_planner.services.editing.nouns import free_key
 
 if TYPE_CHECKING:
@@ -77,8 +78,13 @@ def new_coat(studio: Studio, kind: CoatKind, stack: Sequence[Coat], at: int) -> 
     """
     usual, product = USUAL[kind], usual_product(studio, kind)
     if product is None:
-        missing = "a leaf" if kind is CoatKind.LEAF else "a product"
-        sentence = f"there is nothing to make it of; add {missing} under Products first."
+        sentence = (
+            translate("stacks", "there is no leaf to lay; add a leaf under Products first.")
+            if kind is CoatKind.LEAF
+            else translate(
+                "stacks", "there is nothing to make it of; add a product under Products first."
+            )
+        )
         raise InvalidEntry(f"new {kind}", [BrokenRule("product", sentence)])
     faces = _faces(usual, stack[at - 1] if at else None)
     coat = Coat(

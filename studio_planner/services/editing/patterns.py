@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import BrokenRule, InvalidEntry
 from studio_planner.craft.pieces import StackPattern
+from studio_planner.craft.tongue import translate
 from studio_planner.services.editing.nouns import free_key, free_name, with_thing
 from studio_planner.services.editing.stacks import StackHolder, poured_words, with_stack
 
@@ -27,7 +28,8 @@ def pattern_of(studio: Studio, piece: Piece, name: str) -> StackPattern:
 def renamed(studio: Studio, pattern: StackPattern, name: str) -> Studio:
     """Give a pattern another name; InvalidEntry when another one has it."""
     if any(one.name == name and one.key != pattern.key for one in studio.patterns):
-        rule = BrokenRule("name", f"there is a pattern {name} already; choose another name.")
+        said = translate("stacks", "there is a pattern {name} already; choose another name.")
+        rule = BrokenRule("name", said.format(name=name))
         raise InvalidEntry(f"stack pattern {name}", [rule])
     return with_thing(studio, replace(pattern, name=name))
 
@@ -60,7 +62,8 @@ def stack_on(studio: Studio, pattern: StackPattern, piece: Piece) -> tuple[Coat,
     poured = piece.stack[: len(studio.pours_of(piece.key))]
     alike = [_alike(one, other) for one, other in zip(poured, pattern.stack, strict=False)]
     if len(alike) < len(poured) or not all(alike):
-        sentence = f"{poured_words(piece, poured)} {pattern.name} begins otherwise."
+        begins = translate("stacks", "{pattern} begins otherwise.").format(pattern=pattern.name)
+        sentence = f"{poured_words(piece, poured)} {begins}"
         raise InvalidEntry(f"piece {piece.name}", [BrokenRule("stack", sentence)])
     taken = {coat.key for coat in piece.stack}
     stack: list[Coat] = []

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import BrokenRule, InvalidEntry
 from studio_planner.craft.pieces import Photo
+from studio_planner.craft.tongue import translate
 from studio_planner.services.editing.nouns import with_thing
 
 if TYPE_CHECKING:
@@ -22,7 +23,8 @@ def with_photo(studio: Studio, piece: str, key: str, taken: datetime, words: str
     """Keep one more photo with a piece; InvalidEntry when it is kept there already."""
     own = studio.piece(piece)
     if any(photo.key == key for photo in own.photos):
-        rule = BrokenRule("photos", "this photo is kept with it already.")
+        said = translate("stacks", "this photo is kept with it already.")
+        rule = BrokenRule("photos", said)
         raise InvalidEntry(f"piece {own.name}", [rule])
     photo = Photo(key=key, taken=taken, words=words)
     return with_thing(studio, replace(own, photos=(*own.photos, photo)))

@@ -10,6 +10,7 @@ from studio_planner.craft.errors import BrokenRule, InvalidEntry
 from studio_planner.craft.pieces import CoatKind, Material, Piece
 from studio_planner.craft.products import ProductKind
 from studio_planner.craft.shapes import FreeArea, Oval, Rectangle, Round
+from studio_planner.craft.tongue import translate
 from studio_planner.services.editing.new_coats import new_coat
 from studio_planner.services.editing.nouns import (
     copy_of,
@@ -67,10 +68,8 @@ def new_piece(studio: Studio, name: str) -> Piece:
     """
     product = next((one for one in studio.products if one.kind in _FIRST_COAT), None)
     if product is None:
-        rule = BrokenRule(
-            "product", "a piece needs a coat; add a product under Products first."
-        )
-        raise InvalidEntry("new piece", [rule])
+        said = translate("stacks", "a piece needs a coat; add a product under Products first.")
+        raise InvalidEntry("new piece", [BrokenRule("product", said)])
     own = free_name((piece.name for piece in studio.pieces), name)
     first = replace(new_coat(studio, _FIRST_COAT[product.kind], (), 0), product=product.key)
     return Piece(
@@ -164,7 +163,9 @@ def _footprint(values: Mapping[str, Any]) -> tuple[float, float] | None:
     if sides == (None, None):
         return None
     if None in sides:
-        sentence = "give both sides, or neither: then it follows from the shape."
+        sentence = translate(
+            "stacks", "give both sides, or neither: then it follows from the shape."
+        )
         raise InvalidEntry("footprint", [BrokenRule("footprint_mm", sentence)])
     return sides
 
@@ -175,9 +176,10 @@ def _promised(studio: Studio, piece: Piece, order: str | None) -> Studio:
     if order == (before.key if before else None):
         return studio
     if before is not None and before.pieces == (piece.key,):
-        sentence = (
-            f"{before.name} would have no piece left; give it another one, or remove it first."
-        )
+        sentence = translate(
+            "stacks",
+            "{order} would have no piece left; give it another one, or remove it first.",
+        ).format(order=before.name)
         raise InvalidEntry(f"piece {piece.name}", [BrokenRule("order", sentence)])
     orders = tuple(
         replace(one, pieces=_pieces_with(one.pieces, piece.key, here=one.key == order))

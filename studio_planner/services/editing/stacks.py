@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING
 from studio_planner.craft.errors import BrokenRule, InvalidEntry
 from studio_planner.craft.pieces import Coat, Material, Piece, StackPattern
 from studio_planner.craft.shapes import Rectangle
+from studio_planner.craft.tongue import translate
 from studio_planner.services.editing.nouns import free_key, with_thing
 
 if TYPE_CHECKING:
@@ -93,12 +94,19 @@ def _keep_poured(studio: Studio, piece: Piece, stack: Stack) -> None:
 def poured_words(piece: Piece, poured: Sequence[Coat]) -> str:
     """Say that coats are poured, and what to do when that is not so."""
     names = [piece.coat_name(coat.key) for coat in poured]
-    said = " and ".join(filter(None, (", ".join(names[:-1]), names[-1])))
-    what = "is" if len(names) == 1 else "are"
-    return (
-        f"{said} {what} poured already, so nothing of it changes any more; "
-        "work on the coats above, or take the pour back first."
+    if len(names) == 1:
+        said = translate(
+            "stacks",
+            "{coat} is poured already, so nothing of it changes any more; "
+            "work on the coats above, or take the pour back first.",
+        )
+        return said.format(coat=names[0])
+    said = translate(
+        "stacks",
+        "{coats} and {coat} are poured already, so nothing of them changes any more; "
+        "work on the coats above, or take the pours back first.",
     )
+    return said.format(coats=", ".join(names[:-1]), coat=names[-1])
 
 
 # From one stack to the next

@@ -1,0 +1,65 @@
+"""What the craft's own kinds are called where they are shown: coats, joints, blanks, steps."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.tongue import marked, translate
+
+if TYPE_CHECKING:
+    from enum import StrEnum
+
+WORDS = (
+    # coats
+    marked("kinds", "prime"),
+    marked("kinds", "seal"),
+    marked("kinds", "flood"),
+    marked("kinds", "colour pour"),
+    marked("kinds", "glitter"),
+    marked("kinds", "size"),
+    marked("kinds", "leaf"),
+    marked("kinds", "lock coat"),
+    marked("kinds", "top coat"),
+    # joints
+    marked("kinds", "on bare"),
+    marked("kinds", "wet in wet"),
+    marked("kinds", "in the window"),
+    marked("kinds", "scuffed"),
+    marked("kinds", "on dry"),
+    # blanks
+    marked("kinds", "mdf"),
+    marked("kinds", "timber"),
+    marked("kinds", "plywood"),
+    marked("kinds", "slate"),
+    marked("kinds", "stone"),
+    marked("kinds", "metal"),
+    marked("kinds", "glass"),
+    marked("kinds", "plastic"),
+    # products and places
+    marked("kinds", "two-part mix"),
+    marked("kinds", "one-part primer"),
+    marked("kinds", "room"),
+    marked("kinds", "warm box"),
+    # steps, and what else needs hands
+    marked("kinds", "wash and sand"),
+    marked("kinds", "turn over"),
+    marked("kinds", "pull tape"),
+    marked("kinds", "trim drips"),
+    marked("kinds", "pack"),
+    marked("kinds", "weigh and pour"),
+    marked("kinds", "last torch"),
+    marked("kinds", "cover"),
+    marked("kinds", "window closes"),
+    # gates and promises
+    marked("kinds", "display"),
+    marked("kinds", "full cure"),
+    marked("kinds", "arrive by"),
+    marked("kinds", "ship by"),
+    marked("kinds", "market"),
+)
+"""The values of those kinds; a test says which are missing."""
+
+
+def kind_word(kind: StrEnum) -> str:
+    """Say a kind in the language that is spoken."""
+    return translate("kinds", kind.value)
