@@ -30,6 +30,7 @@ if TYPE_CHECKING:
     from studio_planner.desktop.canvas import Canvas
 
 _FIND, _SAID, _ASK = range(3)
+_WIDEST, _STEPPER = "Wed 28 Mmm 2026 00:00 MM", 44
 _FIELD = 240
 _FORMATS = {
     ClockForm.HOURS_24: "ddd d MMM yyyy HH:mm",
@@ -231,6 +232,7 @@ class WorkLine(QStackedWidget):
         self._answered = answered
         self._question.setText(question)
         self.when.setDisplayFormat(_FORMATS[form])
+        self.when.setMinimumWidth(self.when.fontMetrics().horizontalAdvance(_WIDEST) + _STEPPER)
         self.when.setDateTime(_shown(wall))
         self.setCurrentIndex(_ASK)
         self.when.setFocus(Qt.FocusReason.OtherFocusReason)

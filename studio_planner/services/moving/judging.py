@@ -40,13 +40,15 @@ class Verdict:
     """What a pour at `start` means.
 
     `coats` are those of its mix as they would be planned, with window, person and spot;
-    `steps` are the steps that go with them, `lanes` are drawn while it is held there.
+    `after` are the later coats of its pieces with the windows that they would stand in (None:
+    in none). `steps` are the steps that go with it, `lanes` are drawn while it is held there.
     """
 
     start: datetime
     end: datetime
     breaks: tuple[Break, ...]
     coats: tuple[PlannedCoat, ...]
+    after: tuple[PlannedCoat, ...]
     steps: tuple[PlannedStep, ...]
     lanes: tuple[Lane, ...]
 
@@ -89,14 +91,16 @@ class Judge:
         for bar in held.bars:
             met, spot = self._one(bar, spots, found, steps)
             coats.append(self._planned(bar, met, spot, person))
+        after: list[PlannedCoat] = []
         for lane in held.lanes:
-            found += self._later(lane)
+            found += self._later(lane, after)
             found += self._promise(lane)
         return Verdict(
             start=start,
             end=held.end,
             breaks=_each_once(found),
             coats=tuple(coats),
+            after=tuple(after),
             steps=tuple(steps),
             lanes=held.lanes,
         )
@@ -134,15 +138,20 @@ class Judge:
         if first < self.view.now or (plan is not None and first < plan.start):
             yield Break(rule=Rule.PAST, words=said("That time has passed."))
 
-    def _later(self, lane: Lane) -> Iterator[Break]:
-        """Later coats of a piece that would miss their windows; a pinned one forbids it."""
+    def _later(self, lane: Lane, after: list[PlannedCoat]) -> Iterator[Break]:
+        """Later coats of a piece that would miss their windows; a pinned one forbids it.
+
+        All of them are added to `after`.
+        """
         moved = {(coat.piece, coat.coat) for coat in self.mix}
         key = lane.piece.key
         first = min(lane.piece.position(coat) for piece, coat in moved if piece == key)
         for bar in ribbons_of(lane).values():
             if bar.position <= first or (key, bar.coat.key) in moved:
                 continue
-            breaks = [*faces_then(lane, bar), *joint_then(lane, bar).breaks]
+            met = joint_then(lane, bar)
+            after.append(replace(bar.planned, window=met.window))
+            breaks = [*faces_then(lane, bar), *met.breaks]
             if any(one.hard for one in breaks):
                 yield _missed(lane, bar)
 
@@ -164,11 +173,7 @@ class Judge:
 
     def shown(self, verdict: Verdict) -> tuple[Lane, ...]:
         """The lanes of a verdict with the windows that hold in it, to be drawn."""
-        windows = {_key(coat): coat.window for coat in verdict.coats}
-        for lane in verdict.lanes:
-            for bar in ribbons_of(lane).values():
-                if bar.start >= verdict.end and not bar.planned.poured:
-                    windows[_key(bar.planned)] = joint_then(lane, bar).window
+        windows = {_key(c): c.window for c in (*verdict.coats, *verdict.after)}
         return tuple(self._shown(lane, windows) for lane in verdict.lanes)
 
     def _shown(self, lane: Lane, windows: Mapping[tuple[str, str], Window | None]) -> Lane:

@@ -25,7 +25,8 @@ def moved_plan(plan: Plan, verdict: Verdict) -> Plan:
     out, and coats are numbered anew in the order of their starts.
     """
     moved = {(coat.piece, coat.coat): coat for coat in verdict.coats}
-    rows = [moved.get((row.piece, row.coat), row) for row in plan.coats]
+    renewed = moved | {(coat.piece, coat.coat): coat for coat in verdict.after}
+    rows = [renewed.get((row.piece, row.coat), row) for row in plan.coats]
     pieces = {coat.piece for coat in verdict.coats}
     for key in pieces:
         rows = _behind(rows, key, verdict)

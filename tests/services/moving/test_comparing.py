@@ -3,18 +3,18 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import datetime, timedelta
+from datetime import timedelta
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.pieces import Joint
 from studio_planner.craft.plans import Trust, Unplanned
-from studio_planner.desktop import words
+from studio_planner.desktop.timeline_work.voice import DeskVoice
 from studio_planner.services.moving.comparing import Difference, compare
 from studio_planner.services.moving.difference_words import NOTHING, in_full, in_short
 from tests.desktop import scenes
 
 if TYPE_CHECKING:
-    from datetime import date
+    from datetime import datetime
 
     from studio_planner.craft.plans import Plan, PlannedCoat
     from studio_planner.craft.studio import Studio
@@ -22,29 +22,9 @@ if TYPE_CHECKING:
 HOUR = timedelta(hours=1)
 
 
-class PlainVoice:
-    """Writes facts as the desk does by the scene's clock."""
-
-    def translated(self, text: str) -> str:
-        return text
-
-    def moment(self, when: datetime) -> str:
-        return words.moment(when, scenes._ZONE)
-
-    def clock(self, when: datetime) -> str:
-        return words.clock_time(when, scenes._ZONE)
-
-    def day(self, day: date) -> str:
-        return day.isoformat()
-
-    def degrees(self, celsius: float) -> str:
-        return f"{celsius:.0f} °C"
-
-    def step(self, celsius: float) -> str:
-        return f"{celsius:.1f} °C"
-
-    def lasting(self, hours: float) -> str:
-        return words.length_of_time(hours)
+def plain_voice() -> DeskVoice:
+    """Facts as the desk writes them on the scene's clock."""
+    return DeskVoice(scenes.planned())
 
 
 def with_coat(studio: Studio, piece: str, coat: str, **more: object) -> Studio:
@@ -73,7 +53,7 @@ def leaving(studio: Studio, order: str, leaves: datetime | None) -> Studio:
 
 
 def told(before: Studio, after: Studio) -> list[str]:
-    return [s.words(PlainVoice()) for s in in_full(compare(before, after), after)]
+    return [s.words(plain_voice()) for s in in_full(compare(before, after), after)]
 
 
 def test_the_same_plan_has_no_difference() -> None:

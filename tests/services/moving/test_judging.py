@@ -23,7 +23,7 @@ from studio_planner.services.moving.breaks import Rule
 from studio_planner.services.moving.judging import Judge, snapped
 from studio_planner.services.moving.moved_plan import moved_plan
 from tests.planning.studios import Situation, studios
-from tests.services.moving.test_comparing import PlainVoice
+from tests.services.moving.test_comparing import plain_voice
 from tests.services.small_studios import kept, planned_once
 
 if TYPE_CHECKING:
@@ -63,7 +63,7 @@ def coat_of(studio: Studio, piece: str, coat: str) -> PlannedCoat:
 
 
 def said(verdict: Verdict) -> str:
-    return " ".join(one.words.words(PlainVoice()) for one in verdict.breaks)
+    return " ".join(one.words.words(plain_voice()) for one in verdict.breaks)
 
 
 def rules(verdict: Verdict) -> set[Rule]:
