@@ -15,6 +15,8 @@ from typing import TYPE_CHECKING
 
 from typing_extensions import override
 
+from studio_planner.craft.tongue import translate
+
 if TYPE_CHECKING:
     from collections.abc import Iterable
     from datetime import datetime, time
@@ -76,24 +78,32 @@ class Rulebook:
     def between(self, value: float, low: float, high: float, field: str) -> None:
         """Require a finite number from `low` to `high`, both allowed."""
         kept = low <= value <= high  # False for NaN
-        self.require(kept, field, f"{value:g} is outside {low:g} to {high:g}.")
+        self.require(
+            kept,
+            field,
+            translate("rules", "{value:g} is outside {low:g} to {high:g}.").format(
+                value=value, low=low, high=high
+            ),
+        )
 
     def named(self, value: str, field: str = "name") -> None:
         """Require a text that is not blank."""
-        self.require(bool(value.strip()), field, "give it a name.")
+        self.require(bool(value.strip()), field, translate("rules", "give it a name."))
 
     def wall_clock(self, value: time, field: str) -> None:
         """Require a time of day without a zone, as the studio's wall clock shows it."""
-        self.require(value.tzinfo is None, field, "give the time without a zone.")
+        self.require(
+            value.tzinfo is None, field, translate("rules", "give the time without a zone.")
+        )
 
     def forward(self, start: datetime, end: datetime) -> None:
         """Require a `start` and a later `end`, each with a zone."""
         zoned = [value.utcoffset() is not None for value in (start, end)]
-        self.require(zoned[0], "start", "give the time with a zone.")
-        self.require(zoned[1], "end", "give the time with a zone.")
+        self.require(zoned[0], "start", translate("rules", "give the time with a zone."))
+        self.require(zoned[1], "end", translate("rules", "give the time with a zone."))
         # Two times of one zone compare by the wall clock, which doubles an hour in autumn.
         kept = not all(zoned) or start.timestamp() < end.timestamp()
-        self.require(kept, "end", "it has to end after it starts.")
+        self.require(kept, "end", translate("rules", "it has to end after it starts."))
 
     def close(self) -> None:
         """Raise InvalidEntry with everything that was noted, if anything was."""

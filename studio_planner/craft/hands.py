@@ -16,6 +16,7 @@ from studio_planner.craft.local_time import (
     merged,
     without,
 )
+from studio_planner.craft.tongue import translate
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -42,7 +43,11 @@ class WorkHours:
         rules = Rulebook("working hours")
         rules.wall_clock(self.start, "start")
         rules.wall_clock(self.end, "end")
-        rules.require(self.start != self.end, "end", "start and end are the same time.")
+        rules.require(
+            self.start != self.end,
+            "end",
+            translate("rules", "start and end are the same time."),
+        )
         self._check_rule(rules)
         rules.close()
 
@@ -51,16 +56,25 @@ class WorkHours:
         rules.require(
             readable,
             "rule",
-            f"{self.rule!r} is not a rule for days; write for example FREQ=WEEKLY;BYDAY=MO,TH.",
+            translate(
+                "rules",
+                "{rule!r} is not a rule for days; write for example FREQ=WEEKLY;BYDAY=MO,TH.",
+            ).format(rule=self.rule),
         )
         if not readable:
             return
         begins = self.first is not None or not needs_first(self.rule)
-        rules.require(begins, "first", f"{self.rule!r} needs the date it begins on.")
+        rules.require(
+            begins,
+            "first",
+            translate("rules", "{rule!r} needs the date it begins on.").format(rule=self.rule),
+        )
         rules.require(
             not begins or gives_a_day(self.rule, self.first),
             "rule",
-            f"{self.rule!r} never gives a day from its first date on.",
+            translate("rules", "{rule!r} never gives a day from its first date on.").format(
+                rule=self.rule
+            ),
         )
 
     def days(self, first: date, last: date) -> Iterator[date]:
@@ -102,7 +116,9 @@ class Person:
         rules.wall_clock(self.wakes, "wakes")
         rules.wall_clock(self.sleeps, "sleeps")
         rules.require(
-            self.wakes != self.sleeps, "sleeps", "waking and sleeping are the same time."
+            self.wakes != self.sleeps,
+            "sleeps",
+            translate("rules", "waking and sleeping are the same time."),
         )
         rules.close()
 

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import Rulebook
 from studio_planner.craft.local_time import instant
+from studio_planner.craft.tongue import translate
 from studio_planner.science.stages import Stage
 
 if TYPE_CHECKING:
@@ -57,7 +58,7 @@ class Courier:
         rules.require(
             bool(self.days) and self.days <= set(range(7)),
             "days",
-            "use 0 (Monday) to 6 (Sunday).",
+            translate("rules", "use 0 (Monday) to 6 (Sunday)."),
         )
         rules.wall_clock(self.cut_off, "cut_off")
         rules.between(self.transit_days, 0, 60, "transit_days")
@@ -114,9 +115,15 @@ class Order:
         rules = Rulebook(f"order {self.name or self.key}")
         rules.named(self.key, "key")
         rules.named(self.name)
-        rules.require(bool(self.pieces), "pieces", "an order needs at least one piece.")
         rules.require(
-            len(set(self.pieces)) == len(self.pieces), "pieces", "a piece is named twice."
+            bool(self.pieces),
+            "pieces",
+            translate("rules", "an order needs at least one piece."),
+        )
+        rules.require(
+            len(set(self.pieces)) == len(self.pieces),
+            "pieces",
+            translate("rules", "a piece is named twice."),
         )
         rules.between(self.packing_minutes, 1, 24 * 60, "packing_minutes")
         rules.wall_clock(self.opens, "opens")

@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import Rulebook
 from studio_planner.craft.kind_words import kind_word
+from studio_planner.craft.tongue import translate
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -118,18 +119,29 @@ class Coat:
         rules.named(self.key, "key")
         rules.named(self.product, "product")
         rules.between(self.film_mm, 0.0 if self.kind is CoatKind.LEAF else 0.01, 100, "film_mm")
-        rules.require(bool(self.faces), "faces", "say which face it covers.")
-        rules.require(all(face.strip() for face in self.faces), "faces", "name every area.")
+        rules.require(
+            bool(self.faces), "faces", translate("rules", "say which face it covers.")
+        )
+        rules.require(
+            all(face.strip() for face in self.faces),
+            "faces",
+            translate("rules", "name every area."),
+        )
         rules.require(
             UNDERSIDE not in self.faces or self.faces <= {UNDERSIDE, EDGE},
             "faces",
-            "top and underside cannot be coated in one go: it has to lie on one of them.",
+            translate(
+                "rules",
+                "top and underside cannot be coated in one go: it has to lie on one of them.",
+            ),
         )
         shares = sum(colour.share_pct for colour in self.colours)
         rules.require(
             not self.colours or math.isclose(shares, 100.0, abs_tol=0.5),
             "colours",
-            f"the shares add up to {shares:g} %, not to 100 %.",
+            translate("rules", "the shares add up to {shares:g} %, not to 100 %.").format(
+                shares=shares
+            ),
         )
         if self.area_cm2 is not None:
             rules.between(self.area_cm2, 0.01, 250_000, "area_cm2")
@@ -138,7 +150,10 @@ class Coat:
         rules.require(
             self.joint not in {Joint.BARE, Joint.SCUFFED},
             "joint",
-            "choose wet in wet, in the window or on dry; the plan finds bare and scuffed.",
+            translate(
+                "rules",
+                "choose wet in wet, in the window or on dry; the plan finds bare and scuffed.",
+            ),
         )
         rules.close()
 
@@ -169,7 +184,11 @@ class Photo:
         """Check that it names its picture, and that the time carries a zone."""
         rules = Rulebook("photo")
         rules.named(self.key, "key")
-        rules.require(self.taken.utcoffset() is not None, "taken", "give a time with a zone.")
+        rules.require(
+            self.taken.utcoffset() is not None,
+            "taken",
+            translate("rules", "give a time with a zone."),
+        )
         rules.close()
 
 
@@ -208,7 +227,9 @@ class Piece:
         rules.between(self.clearance_mm, 0.0, 500, "clearance_mm")
         rules.between(self.cover_mm, 1.0, 2000, "cover_mm")
         keys = [photo.key for photo in self.photos]
-        rules.require(len(set(keys)) == len(keys), "photos", "a photo is in it twice.")
+        rules.require(
+            len(set(keys)) == len(keys), "photos", translate("rules", "a photo is in it twice.")
+        )
         for side in self.footprint_mm or ():
             rules.between(side, 1.0, 10_000, "footprint_mm")
         self._check_stack(rules)
@@ -280,13 +301,15 @@ def coat_below(stack: Sequence[Coat], index: int) -> int | None:
 def check_stack(stack: Sequence[Coat], rules: Rulebook) -> None:
     """Note what is wrong with coats that lie in that order, whatever the blank."""
     keys = [coat.key for coat in stack]
-    rules.require(bool(keys), "stack", "add at least one coat.")
-    rules.require(len(set(keys)) == len(keys), "stack", "two coats have the same key.")
+    rules.require(bool(keys), "stack", translate("rules", "add at least one coat."))
+    rules.require(
+        len(set(keys)) == len(keys), "stack", translate("rules", "two coats have the same key.")
+    )
     for index, coat in enumerate(stack):
         rules.require(
             coat.kind is not CoatKind.LEAF or coat_below(stack, index) is not None,
             f"stack, coat {coat.key}",
-            "leaf needs a size or a tacky coat below it.",
+            translate("rules", "leaf needs a size or a tacky coat below it."),
         )
 
 

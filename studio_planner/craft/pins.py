@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from datetime import datetime  # noqa: TC003 - read by the exchange format at run time
 
 from studio_planner.craft.errors import Rulebook
+from studio_planner.craft.tongue import translate
 
 _GRID_SECONDS = 300
 """Pours are planned on whole five minutes."""
@@ -22,8 +23,14 @@ class Pin:
     def __post_init__(self) -> None:
         """Check that the time carries a zone."""
         rules = Rulebook(f"pin of {self.piece}, {self.coat}")
-        rules.require(self.start.utcoffset() is not None, "start", "give a time with a zone.")
         rules.require(
-            self.start.timestamp() % _GRID_SECONDS == 0, "start", "use whole five minutes."
+            self.start.utcoffset() is not None,
+            "start",
+            translate("rules", "give a time with a zone."),
+        )
+        rules.require(
+            self.start.timestamp() % _GRID_SECONDS == 0,
+            "start",
+            translate("rules", "use whole five minutes."),
         )
         rules.close()

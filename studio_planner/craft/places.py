@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import Rulebook
 from studio_planner.craft.local_time import days_between, instant
+from studio_planner.craft.tongue import translate
 from studio_planner.science.samples import history_of
 
 if TYPE_CHECKING:
@@ -69,7 +70,9 @@ class Reading:
         """Check ranges and that the time carries a zone."""
         rules = Rulebook("reading")
         rules.require(
-            self.when.utcoffset() is not None, "when", "a reading needs a time with a zone."
+            self.when.utcoffset() is not None,
+            "when",
+            translate("rules", "a reading needs a time with a zone."),
         )
         rules.between(self.celsius, -40, 90, "celsius")
         if self.humidity_pct is not None:
@@ -128,7 +131,11 @@ class Place:
         rules = Rulebook(f"place {self.name or self.key}")
         rules.named(self.key, "key")
         rules.named(self.name)
-        rules.require(bool(self.pattern), "pattern", "give at least one expected temperature.")
+        rules.require(
+            bool(self.pattern),
+            "pattern",
+            translate("rules", "give at least one expected temperature."),
+        )
         rules.between(self.band_celsius, 0, 15, "band_celsius")
         rules.between(self.read_band_celsius, 0, 15, "read_band_celsius")
         if self.heat_loss_w_per_k is not None:
@@ -139,7 +146,7 @@ class Place:
         rules.require(
             all(one < other for one, other in pairwise(whens)),
             "readings",
-            "readings must be in the order of time, one for each time.",
+            translate("rules", "readings must be in the order of time, one for each time."),
         )
         rules.close()
 

@@ -7,6 +7,7 @@ from enum import StrEnum
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import Rulebook
+from studio_planner.craft.tongue import translate
 from studio_planner.science.cups import CupFigure, CupLife, cup_life
 from studio_planner.science.laws import LawError, SheetFigure, StageLaw, stage_law
 from studio_planner.science.stages import Stage
@@ -121,15 +122,18 @@ class Product:
         rules.require(
             two_part == (self.ratio is not None),
             "ratio",
-            "a two-part mix needs its ratio."
+            translate("rules", "a two-part mix needs its ratio.")
             if two_part
-            else "only a two-part mix has a ratio.",
+            else translate("rules", "only a two-part mix has a ratio."),
         )
         by_volume = self.ratio is not None and self.ratio.by is RatioBy.VOLUME
         rules.require(
             not by_volume or None not in {self.density_a, self.density_b},
             "density_a",
-            "a ratio by volume can be weighed only with the densities of A and of B.",
+            translate(
+                "rules",
+                "a ratio by volume can be weighed only with the densities of A and of B.",
+            ),
         )
         for field in ("density_a", "density_b", "density"):
             value = getattr(self, field)
@@ -147,7 +151,7 @@ class Product:
         rules.require(
             low is None or high is None or low < high,
             "minimum_celsius",
-            "the lowest temperature must be under the highest.",
+            translate("rules", "the lowest temperature must be under the highest."),
         )
         if self.humidity_limit_pct is not None:
             rules.between(self.humidity_limit_pct, 1, 100, "humidity_limit_pct")
@@ -177,7 +181,9 @@ class Product:
                 rules.require(
                     pair is None or point.from_hours < (pair.to_hours or pair.from_hours),
                     f"sheet, {opens}",
-                    f"at {point.celsius:g} °C it opens after it closes.",
+                    translate("rules", "at {celsius:g} °C it opens after it closes.").format(
+                        celsius=point.celsius
+                    ),
                 )
 
     def figures(self, stage: Stage) -> tuple[SheetPoint, ...]:

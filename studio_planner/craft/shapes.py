@@ -6,6 +6,7 @@ import math
 from dataclasses import dataclass
 
 from studio_planner.craft.errors import Rulebook
+from studio_planner.craft.tongue import translate
 
 _LONGEST_MM = 5000.0
 
@@ -119,7 +120,9 @@ class FreeArea:
         rules.require(
             self.perimeter_mm >= math.sqrt(max(circle, 0.0)) * 0.9995,
             "perimeter_mm",
-            f"{self.perimeter_mm:g} mm of edge cannot enclose {self.area_cm2:g} cm².",
+            translate(
+                "rules", "{perimeter_mm:g} mm of edge cannot enclose {area_cm2:g} cm²."
+            ).format(perimeter_mm=self.perimeter_mm, area_cm2=self.area_cm2),
         )
         rules.close()
 

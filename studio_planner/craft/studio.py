@@ -17,6 +17,7 @@ from studio_planner.craft.places import Place, PlaceKind, Spot
 from studio_planner.craft.plans import Plan  # noqa: TC001 - likewise
 from studio_planner.craft.products import Product, ProductKind
 from studio_planner.craft.settings import Settings, Units
+from studio_planner.craft.tongue import translate
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
@@ -59,7 +60,7 @@ class Studio:
         self._check_zone(rules)
         letters = self.currency.isascii() and self.currency.isalpha()
         money = letters and len(self.currency) == 3  # noqa: PLR2004 - ISO 4217
-        rules.require(money, "currency", "use three letters, such as EUR.")
+        rules.require(money, "currency", translate("rules", "use three letters, such as EUR."))
         for noun in ("places", "products", "people", "patterns", "pieces", "orders"):
             _check_unique(noun, getattr(self, noun), rules)
         _check_unique("spots", self.spots, rules)
@@ -86,7 +87,9 @@ class Studio:
             rules.require(
                 product is not None,
                 f"{where}, product",
-                f"there is no product {coat.product!r}.",
+                translate("rules", "there is no product {product!r}.").format(
+                    product=coat.product
+                ),
             )
             if product is None:
                 continue
@@ -94,7 +97,9 @@ class Studio:
             rules.require(
                 limit is None or coat.film_mm <= limit,
                 f"{where}, film_mm",
-                f"{coat.film_mm:g} mm is deeper than {product.name} allows.",
+                translate("rules", "{film_mm:g} mm is deeper than {product} allows.").format(
+                    film_mm=coat.film_mm, product=product.name
+                ),
             )
             refuse = self.settings.film_refuse_mm
             # A rim stands around the top: it holds nothing on the underside or the edge alone.
@@ -102,12 +107,15 @@ class Studio:
             rules.require(
                 coat.film_mm <= (max(refuse, piece.rim_mm) if inside else refuse),
                 f"{where}, film_mm",
-                f"{coat.film_mm:g} mm runs off a piece without a rim; {refuse:g} mm is most.",
+                translate(
+                    "rules",
+                    "{film_mm:g} mm runs off a piece without a rim; {refuse:g} mm is most.",
+                ).format(film_mm=coat.film_mm, refuse=refuse),
             )
             rules.require(
                 (coat.kind is CoatKind.LEAF) == (product.kind is ProductKind.LEAF),
                 f"{where}, product",
-                "leaf is laid from a leaf product, and nothing else is.",
+                translate("rules", "leaf is laid from a leaf product, and nothing else is."),
             )
 
     def _check_patterns(self, rules: Rulebook) -> None:
@@ -116,7 +124,9 @@ class Studio:
                 rules.require(
                     coat.product in self._product_by_key,
                     f"stack pattern {pattern.name}, coat {coat.key}, product",
-                    f"there is no product {coat.product!r}.",
+                    translate("rules", "there is no product {product!r}.").format(
+                        product=coat.product
+                    ),
                 )
 
     def _check_pins(self, rules: Rulebook) -> None:
@@ -125,8 +135,12 @@ class Studio:
             piece = self._piece_by_key.get(pin.piece)
             known = piece is not None and any(coat.key == pin.coat for coat in piece.stack)
             where = f"pin of {pin.piece}, {pin.coat}"
-            rules.require(known, where, "there is no such coat.")
-            rules.require((pin.piece, pin.coat) not in pinned, where, "it is pinned twice.")
+            rules.require(known, where, translate("rules", "there is no such coat."))
+            rules.require(
+                (pin.piece, pin.coat) not in pinned,
+                where,
+                translate("rules", "it is pinned twice."),
+            )
             pinned.add((pin.piece, pin.coat))
 
     def _check_orders(self, rules: Rulebook) -> None:
@@ -134,10 +148,18 @@ class Studio:
         for order in self.orders:
             for key in order.pieces:
                 field = f"order {order.name}, pieces"
-                rules.require(key in self._piece_by_key, field, f"there is no piece {key!r}.")
+                rules.require(
+                    key in self._piece_by_key,
+                    field,
+                    translate("rules", "there is no piece {key!r}.").format(key=key),
+                )
                 taken = owners.setdefault(key, order)
                 rules.require(
-                    taken is order, field, f"piece {key!r} is already promised to {taken.name}."
+                    taken is order,
+                    field,
+                    translate("rules", "piece {key!r} is already promised to {taken}.").format(
+                        key=key, taken=taken.name
+                    ),
                 )
 
     def _check_poured(self, rules: Rulebook) -> None:
@@ -147,7 +169,7 @@ class Studio:
             rules.require(
                 pour.spot in self._spot_by_key,
                 f"pour of {pour.piece}, {pour.coat}",
-                f"there is no spot {pour.spot!r}.",
+                translate("rules", "there is no spot {spot!r}.").format(spot=pour.spot),
             )
         for key, pours in done.items():
             piece = self._piece_by_key.get(key)
@@ -157,7 +179,9 @@ class Studio:
             rules.require(
                 names == expected,
                 f"pours of {key}",
-                f"poured {', '.join(names)}, but the stack is {', '.join(expected) or '-'}.",
+                translate("rules", "poured {names}, but the stack is {what}.").format(
+                    names=", ".join(names), what=", ".join(expected) or "-"
+                ),
             )
 
     @cached_property
@@ -228,5 +252,9 @@ class Studio:
 def _check_unique(noun: str, things: Iterable[_Keyed], rules: Rulebook) -> None:
     seen: set[str] = set()
     for thing in things:
-        rules.require(thing.key not in seen, noun, f"the key {thing.key!r} is used twice.")
+        rules.require(
+            thing.key not in seen,
+            noun,
+            translate("rules", "the key {key!r} is used twice.").format(key=thing.key),
+        )
         seen.add(thing.key)

@@ -49,9 +49,7 @@ class Timing:
             return
         if known.studio.zone != self.studio.zone:
             return
-        same = {
-            key for key, place in self._places.items() if known._places.get(key) == place
-        }
+        same = {key for key, place in self._places.items() if known._places.get(key) == place}
         products = {product.key: product for product in known.studio.products}
         alike = {p.key for p in self.studio.products if products.get(p.key) == p}
         self._histories = {k: v for k, v in known._histories.items() if k in same}
