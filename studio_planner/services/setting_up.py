@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.places import PlaceKind
 from studio_planner.craft.products import ProductKind
+from studio_planner.craft.tongue import counted, translate
 from studio_planner.science.stages import Stage
 
 if TYPE_CHECKING:
@@ -92,19 +93,30 @@ def _hands(studio: Studio, now: datetime) -> SetUpStep:
     lacking: list[str] = []
     knowing: list[str] = []
     if not studio.people:
-        lacking.append("Nobody is named yet: add yourself.")
+        lacking.append(translate("set up", "Nobody is named yet: add yourself."))
     elif not any(working.values()):
-        lacking.append("Nobody has working hours in the coming four weeks: paint some.")
+        lacking.append(
+            translate(
+                "set up", "Nobody has working hours in the coming four weeks: paint some."
+            )
+        )
     else:
         idle = [p.name for p in studio.people if not working[p.key]]
         if idle:
-            knowing.append(f"No working hours in the coming four weeks: {_named(idle)}.")
+            knowing.append(
+                translate(
+                    "set up", "No working hours in the coming four weeks: {names}."
+                ).format(names=_named(idle))
+            )
         longest = max(end - start for spans in working.values() for start, end in spans)
         knowing += _too_long(studio, longest)
     if studio.people and not any(p.awake(zone, now, now + _WEEK) for p in studio.people):
         knowing.append(
-            "Everybody is away for the whole of the coming week: nobody is awake to pour, to "
-            "pull tape or to pack."
+            translate(
+                "set up",
+                "Everybody is away for the whole of the coming week: nobody is awake to "
+                "pour, to pull tape or to pack.",
+            )
         )
     return SetUpStep(
         need=Need.HANDS,
@@ -124,13 +136,19 @@ def _too_long(studio: Studio, longest: timedelta) -> list[str]:
     ]
     if not found:
         return []
-    return [f"Nobody works long enough on end for: {_named(found)}. Paint a longer stretch."]
+    return [
+        translate(
+            "set up", "Nobody works long enough on end for: {names}. Paint a longer stretch."
+        ).format(names=_named(found))
+    ]
 
 
 def _room(studio: Studio) -> SetUpStep:
     rooms = [place for place in studio.places if place.kind is PlaceKind.ROOM]
     if not rooms:
-        lacking = "There is no room yet: add one with the temperatures you expect in it."
+        lacking = translate(
+            "set up", "There is no room yet: add one with the temperatures you expect in it."
+        )
         return SetUpStep(need=Need.ROOM, there="", lacking=(lacking,))
     dry = [
         place.name
@@ -141,8 +159,11 @@ def _room(studio: Studio) -> SetUpStep:
     knowing = []
     if dry:
         knowing.append(
-            f"No humidity is known of: {_named(dry)}. The margin to the dew point stays "
-            "unknown there, and every pour is marked so."
+            translate(
+                "set up",
+                "No humidity is known of: {names}. The margin to the dew point stays unknown "
+                "there, and every pour is marked so.",
+            ).format(names=_named(dry))
         )
     knowing += _too_cold(studio)
     return SetUpStep(
@@ -163,22 +184,35 @@ def _too_cold(studio: Studio) -> list[str]:
         and product.minimum_celsius > warmest
     ]
     return (
-        [f"No place ever gets as warm as the sheet asks for: {_named(cold)}."] if cold else []
+        [
+            translate(
+                "set up", "No place ever gets as warm as the sheet asks for: {names}."
+            ).format(names=_named(cold))
+        ]
+        if cold
+        else []
     )
 
 
 def _spot(studio: Studio) -> SetUpStep:
-    there = _counted(len(studio.spots), "spot")
+    there = counted(
+        len(studio.spots),
+        translate("set up", "{count} spot"),
+        translate("set up", "{count} spots"),
+    )
     if not studio.spots:
-        lacking = "There is no level spot yet: measure a place on the shelf and add it."
+        lacking = translate(
+            "set up", "There is no level spot yet: measure a place on the shelf and add it."
+        )
         return SetUpStep(need=Need.SPOT, there="", lacking=(lacking,))
     large = [piece.name for piece in studio.pieces if not _fits_somewhere(studio, piece)]
     if not large:
         return SetUpStep(need=Need.SPOT, there=there)
-    sentence = (
-        f"Larger than every spot: {_named(large)}. Add a spot that is large enough, with the "
-        "height of the cover."
-    )
+    sentence = translate(
+        "set up",
+        "Larger than every spot: {names}. Add a spot that is large enough, with the height "
+        "of the cover.",
+    ).format(names=_named(large))
     if len(large) == len(studio.pieces):
         return SetUpStep(need=Need.SPOT, there=there, lacking=(sentence,))
     return SetUpStep(need=Need.SPOT, there=there, knowing=(sentence,))
@@ -191,7 +225,9 @@ def _fits_somewhere(studio: Studio, piece: Piece) -> bool:
 
 def _product(studio: Studio) -> SetUpStep:
     if not studio.products:
-        lacking = "There is no product yet: add one with the figures of its data sheet."
+        lacking = translate(
+            "set up", "There is no product yet: add one with the figures of its data sheet."
+        )
         return SetUpStep(need=Need.PRODUCT, there="", lacking=(lacking,))
     there = _named(product.name for product in studio.products)
     faults = {product.key: _sheet_faults(product) for product in studio.products}
@@ -218,22 +254,29 @@ def _sheet_faults(product: Product) -> list[str]:
     opens, closes = (product.figures(s) for s in (Stage.RECOAT_OPENS, Stage.RECOAT_CLOSES))
     if not opens:
         found.append(
-            f"{product.name}: the sheet has no figure for when recoat opens, so no coat can "
-            "follow in its window."
+            translate(
+                "set up",
+                "{product}: the sheet has no figure for when recoat opens, so no coat can "
+                "follow in its window.",
+            ).format(product=product.name)
         )
     elif not closes:
         found.append(
-            f"{product.name}: the sheet has no figure for when recoat closes, so every coat "
-            "upon it has to be scuffed."
+            translate(
+                "set up",
+                "{product}: the sheet has no figure for when recoat closes, so every coat "
+                "upon it has to be scuffed.",
+            ).format(product=product.name)
         )
     return found
 
 
 def _no_handle(product: Product) -> str:
-    return (
-        f"{product.name}: the sheet has no figure for handle, print-free or full cure, so a "
-        "piece would never leave its spot; add one from the sheet."
-    )
+    return translate(
+        "set up",
+        "{product}: the sheet has no figure for handle, print-free or full cure, so a piece "
+        "would never leave its spot; add one from the sheet.",
+    ).format(product=product.name)
 
 
 def _stopped_pieces(studio: Studio) -> tuple[int, list[str]]:
@@ -248,24 +291,36 @@ def _stopped_pieces(studio: Studio) -> tuple[int, list[str]]:
 
 def _piece(studio: Studio) -> SetUpStep:
     if not studio.pieces:
-        lacking = "There is no piece yet: add one with its stack of coats."
+        lacking = translate("set up", "There is no piece yet: add one with its stack of coats.")
         return SetUpStep(need=Need.PIECE, there="", lacking=(lacking,))
-    return SetUpStep(need=Need.PIECE, there=_counted(len(studio.pieces), "piece"))
+    return SetUpStep(
+        need=Need.PIECE,
+        there=counted(
+            len(studio.pieces),
+            translate("set up", "{count} piece"),
+            translate("set up", "{count} pieces"),
+        ),
+    )
 
 
 def _order(studio: Studio) -> SetUpStep:
     if not studio.orders:
-        lacking = "Nothing is promised yet: a plan then only ends early."
+        lacking = translate("set up", "Nothing is promised yet: a plan then only ends early.")
         return SetUpStep(need=Need.ORDER, there="", lacking=(lacking,))
-    return SetUpStep(need=Need.ORDER, there=_counted(len(studio.orders), "order"))
-
-
-def _counted(count: int, noun: str) -> str:
-    return f"1 {noun}" if count == 1 else f"{count} {noun}s"
+    return SetUpStep(
+        need=Need.ORDER,
+        there=counted(
+            len(studio.orders),
+            translate("set up", "{count} order"),
+            translate("set up", "{count} orders"),
+        ),
+    )
 
 
 def _named(names: Iterable[str]) -> str:
     every: Sequence[str] = list(names)
     if len(every) <= _MOST_NAMED + 1:
         return ", ".join(every)
-    return f"{', '.join(every[:_MOST_NAMED])} and {len(every) - _MOST_NAMED} more"
+    return translate("set up", "{names} and {count} more").format(
+        names=", ".join(every[:_MOST_NAMED]), count=len(every) - _MOST_NAMED
+    )

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Any
 
 from studio_planner.craft.errors import BrokenRule, InvalidEntry
 from studio_planner.craft.orders import Courier, Order
+from studio_planner.craft.tongue import translate
 from studio_planner.services.editing.nouns import free_key, free_name
 
 if TYPE_CHECKING:
@@ -36,7 +37,9 @@ def new_order(studio: Studio, today: date, name: str) -> Order:
     """
     free = free_pieces(studio)
     if not free:
-        rule = BrokenRule("pieces", "every piece is promised already; add a piece first.")
+        rule = BrokenRule(
+            "pieces", translate("orders", "every piece is promised already; add a piece first.")
+        )
         raise InvalidEntry("new order", [rule])
     own = free_name((one.name for one in studio.orders), name)
     return Order(

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.hands import Absence, Person, WorkHours
 from studio_planner.craft.local_time import instant
+from studio_planner.craft.tongue import translate
 from studio_planner.services.editing.changes import Change
 from studio_planner.services.editing.nouns import (
     copy_of,
@@ -44,24 +45,33 @@ def added_person(studio: Studio) -> tuple[Change, str]:
     name = free_name((person.name for person in studio.people), NEW_NAME)
     key = free_key((person.key for person in studio.people), name)
     person = Person(key=key, name=name, work=())
-    return Change(f"Add {name}", lambda now: with_thing(now, person)), key
+    return Change(
+        translate("changes", "Add {name}").format(name=name),
+        lambda now: with_thing(now, person),
+    ), key
 
 
 def copied_person(studio: Studio, person: Person) -> tuple[Change, str]:
     """Add somebody with the same hours; the change, and the key that they get."""
     copy = replace(copy_of(studio, person), absences=())
-    return Change(f"Add {copy.name}", lambda now: with_thing(now, copy)), copy.key
+    return Change(
+        translate("changes", "Add {name}").format(name=copy.name),
+        lambda now: with_thing(now, copy),
+    ), copy.key
 
 
 def removed_person(person: Person) -> Change:
     """Take somebody out; what was planned for them is planned again."""
-    return Change(f"Remove {person.name}", lambda now: without_thing(now, Person, person.key))
+    return Change(
+        translate("changes", "Remove {person}").format(person=person.name),
+        lambda now: without_thing(now, Person, person.key),
+    )
 
 
 def moved_person(person: Person, to: int) -> Change:
     """Put somebody at another place in the list."""
     return Change(
-        f"{person.name}, place in the list",
+        translate("changes", "{person}, place in the list").format(person=person.name),
         lambda now: moved_thing(now, Person, person.key, to),
     )
 
@@ -73,7 +83,9 @@ def changed_person(person: Person, what: str, make: Callable[[Person], Person]) 
         now = person_of(studio, person.key)
         return studio if now is None else with_thing(studio, make(now))
 
-    return Change(f"{person.name}, {what}", changed)
+    return Change(
+        translate("changes", "{person}, {what}").format(person=person.name, what=what), changed
+    )
 
 
 def painted(person: Person, blocks: Sequence[Block]) -> Change:

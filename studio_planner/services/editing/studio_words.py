@@ -6,6 +6,7 @@ from dataclasses import fields, replace
 from typing import TYPE_CHECKING, Any
 
 from studio_planner.craft.settings import Settings, Units
+from studio_planner.craft.tongue import translate
 from studio_planner.services.editing.changes import Change
 
 if TYPE_CHECKING:
@@ -31,7 +32,7 @@ def changed_studio(what: str, values: Mapping[str, Any]) -> Change:
     def make(studio: Studio) -> Studio:
         return replace(studio, units=replace(studio.units, **units), **own)
 
-    return Change(f"Studio, {what}", make)
+    return Change(translate("changes", "Studio, {what}").format(what=what), make)
 
 
 def changed_rules(what: str, values: Mapping[str, Any]) -> Change:
@@ -50,6 +51,6 @@ def changed_lag(what: str, hours: Mapping[Material, float]) -> Change:
 
 def _ruled(what: str, make: Callable[[Settings], Settings]) -> Change:
     return Change(
-        f"Rule of thumb, {what}",
+        translate("changes", "Rule of thumb, {what}").format(what=what),
         lambda studio: replace(studio, settings=make(studio.settings)),
     )

@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import Rulebook
 from studio_planner.craft.hands import WorkHours
+from studio_planner.craft.tongue import translate
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
@@ -79,9 +80,13 @@ def week_rule(hours: WorkHours) -> WeekRule | None:
 def hours_of(rule: WeekRule) -> WorkHours:
     """Working hours by days and weeks; InvalidEntry when there is no day or no stretch."""
     rules = Rulebook("working hours")
-    rules.require(bool(rule.days), "days", "tick at least one day.")
+    rules.require(bool(rule.days), "days", translate("rules", "tick at least one day."))
     rules.between(rule.every, 1, _MOST_WEEKS, "every")
-    rules.require(rule.every == 1 or rule.first is not None, "first", "give the first date.")
+    rules.require(
+        rule.every == 1 or rule.first is not None,
+        "first",
+        translate("rules", "give the first date."),
+    )
     rules.close()
     days = ",".join(WEEKDAYS[day] for day in sorted(rule.days))
     parts = ["FREQ=WEEKLY"]
