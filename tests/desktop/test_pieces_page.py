@@ -310,6 +310,8 @@ def test_films_read_in_the_studios_unit(desk: DeskWindow, page: PiecesPage) -> N
     page.choose("h1/flood")
     assert "flood 63 mil" in page.stack.section.accessibleDescription()
     assert page.stack.coat_form.film.editor.text().startswith("62.99")
+    type_film(page, "160")
+    assert "160 mil runs off a piece without a rim; 126 mil" in page.stack.coat_form.film.wrong
 
 
 def test_no_words_of_the_section_meet(page: PiecesPage) -> None:

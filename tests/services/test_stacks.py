@@ -244,6 +244,14 @@ def test_glitter_wants_a_lock_coat_and_no_sanding() -> None:
     assert "sanding takes the glitter off" in words
 
 
+def test_ink_is_taken_off_by_sanding_like_glitter() -> None:
+    ink = Colour(name="night", colourant="alcohol ink", colourant_pct=1.0)
+    seal = laid(CoatKind.SEAL)
+    words = said(with_stack_of(seal, laid(CoatKind.COLOUR, seal, colours=(ink,))))
+    assert "sanding takes the ink off" in words
+    assert "nothing covers the ink" in words
+
+
 def test_much_colourant_is_said_at_its_coat() -> None:
     blue = Colour(name="blue", colourant="paste", colourant_pct=9.0)
     words = said(with_stack_of(laid(CoatKind.COLOUR, colours=(blue,))))

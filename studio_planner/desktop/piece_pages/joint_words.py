@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.errors import BrokenRule
+from studio_planner.craft.kind_words import kind_word
 from studio_planner.craft.pieces import Joint
 from studio_planner.desktop import words
-from studio_planner.desktop.piece_pages.kind_words import joint_word, kind_word
 from studio_planner.desktop.tongue import translate
 
 if TYPE_CHECKING:
@@ -17,6 +19,9 @@ if TYPE_CHECKING:
     from studio_planner.craft.plans import PlannedCoat, Window
     from studio_planner.craft.studio import Studio
     from studio_planner.services.editing.stack_faults import StackFault
+
+
+_FILM_SAID = re.compile(r"(\d+(?:\.\d+)?) mm\b")
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,7 +67,14 @@ def coat_words(
 def fault_words(studio: Studio, fault: StackFault) -> str:
     """A fault with its films in the studio's unit."""
     films = {name: words.film(mm, studio.units) for name, mm in fault.films}
-    return fault.sentence.format(**films) if films else fault.sentence
+    if films:
+        return fault.sentence.format(**films)
+    if fault.refused and fault.field == "film_mm":
+        # The craft's own rules say films as they are kept, in mm.
+        return _FILM_SAID.sub(
+            lambda found: words.film(float(found[1]), studio.units), fault.sentence
+        )
+    return fault.sentence
 
 
 def _head(studio: Studio, piece: Piece, coat: Coat) -> str:
@@ -89,7 +101,7 @@ def _pour(studio: Studio, planned: PlannedCoat | None, *, poured: bool) -> str:
 def _joint_line(studio: Studio, joint: Joint, planned: PlannedCoat | None) -> str:
     window = None if planned is None else planned.window
     trust = None if window is None else window.trust
-    said = joint_word(joint)
+    said = kind_word(joint)
     if trust is not None and words.joint(joint, trust) != str(joint):
         said = translate("pieces", "{joint}, test first").format(joint=said)
     return said if window is None else f"{said}, {_window(studio, window)}"
@@ -109,3 +121,9 @@ def _window(studio: Studio, window: Window) -> str:
 
 def _short(when: datetime, wall: words.Wall) -> str:
     return f"{words.day_name(when, wall, month=False)} {words.clock_time(when, wall)}"
+
+
+def for_form(fault: StackFault, key: str) -> BrokenRule:
+    """A fault as the form says it: beside its field, or at the foot if it is another coat's."""
+    here = fault.coat == key and fault.field != "stack"
+    return BrokenRule(fault.field if here else "", fault.sentence)

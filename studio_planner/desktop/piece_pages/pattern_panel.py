@@ -7,11 +7,11 @@ from typing import TYPE_CHECKING
 from PySide6.QtWidgets import QBoxLayout, QVBoxLayout, QWidget
 
 from studio_planner.craft.errors import InvalidEntry
+from studio_planner.craft.kind_words import kind_word
 from studio_planner.craft.pieces import StackPattern
 from studio_planner.desktop.forms.fields import TextField
 from studio_planner.desktop.forms.form import Form
 from studio_planner.desktop.forms.noun_list import NounList
-from studio_planner.desktop.piece_pages.kind_words import kind_word
 from studio_planner.desktop.piece_pages.stack_panel import StackPanel
 from studio_planner.desktop.studio_pages.lines import Line, verb
 from studio_planner.desktop.tongue import translate

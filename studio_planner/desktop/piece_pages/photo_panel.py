@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
 )
 from typing_extensions import override
 
+from studio_planner.craft.errors import StudioError
 from studio_planner.desktop import words
 from studio_planner.desktop.piece_pages.picture_files import (
     BrokenPicture,
@@ -70,7 +71,7 @@ class PhotoCard(QWidget):
         if image.isNull():
             self.open_button.setText(translate("pieces", "The picture is damaged."))
         else:
-            self.open_button.setIcon(QPixmap.fromImage(image))
+            self.open_button.setIcon(QPixmap.fromImage(_small(image)))
             self.open_button.setIconSize(QSize(_THUMB - 6, round(_THUMB * 0.75) - 6))
         self.words = QLineEdit(photo.words, self)
         self.words.setPlaceholderText(translate("pieces", "words"))
@@ -87,6 +88,17 @@ class PhotoCard(QWidget):
         layout.setContentsMargins(0, 0, 0, 8)
         for widget in (self.open_button, self.words, self.date, self.remove_button):
             layout.addWidget(widget)
+
+
+def _small(image: QImage) -> QImage:
+    """As large as a card needs it on a screen of twice the plain scale."""
+    side = 2 * _THUMB
+    return image.scaled(
+        side,
+        side,
+        Qt.AspectRatioMode.KeepAspectRatio,
+        Qt.TransformationMode.SmoothTransformation,
+    )
 
 
 class LargePhoto(QScrollArea):
@@ -199,7 +211,7 @@ class PhotoPanel(QWidget):
         for path in paths:
             try:
                 self._keep(path)
-            except BrokenPicture as error:
+            except (BrokenPicture, StudioError) as error:
                 broken.append(str(error))
         self.wrong.say(" ".join(broken))
 

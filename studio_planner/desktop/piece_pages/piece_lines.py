@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.kind_words import kind_word
 from studio_planner.desktop import words
-from studio_planner.desktop.piece_pages.kind_words import kind_word
 from studio_planner.desktop.tongue import translate
 
 if TYPE_CHECKING:

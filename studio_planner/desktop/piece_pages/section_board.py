@@ -72,8 +72,9 @@ class SectionBoard(QWidget):
         """Show a piece; the chosen coat stays chosen where it is in its stack."""
         self._studio, self._piece = studio, piece
         self._planned, self._faults = planned, faults
-        self._drag = None
         keys = [coat.key for coat in piece.stack] if piece else []
+        if self._drag is not None and self._drag.key not in keys:
+            self._drag = None
         if self.chosen not in keys:
             self.chosen = keys[-1] if keys else ""
         self._lay_out()

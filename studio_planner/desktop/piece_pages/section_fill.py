@@ -52,6 +52,7 @@ _SEEN_FROM = 6.0
 """A pattern needs so many pixels of film to be told."""
 
 _MOST_FLECKS = 140
+_HATCH = 9.0
 
 
 def fill_stratum(painter: QPainter, stratum: Stratum, theme: Theme, *, coming: bool) -> None:
@@ -67,12 +68,22 @@ def fill_stratum(painter: QPainter, stratum: Stratum, theme: Theme, *, coming: b
     if coat.kind is CoatKind.LEAF:
         _sheen(painter, bounds, theme)
     if coming:
-        paper = theme.colour("paper")
-        painter.fillRect(bounds, pattern(painter, paper, Qt.BrushStyle.BDiagPattern))
+        _hatch(painter, bounds, theme.colour("paper"))
     painter.restore()
     painter.setPen(QPen(theme.colour("film_edge"), 1.0))
     painter.setBrush(Qt.BrushStyle.NoBrush)
     painter.drawPath(stratum.path)
+
+
+def _hatch(painter: QPainter, bounds: QRectF, paper: QColor) -> None:
+    """Slanting lines as far apart at every scale of the screen."""
+    painter.setPen(QPen(paper, 1.3))
+    high = bounds.height()
+    x = bounds.left() - high
+    while x < bounds.right():
+        painter.drawLine(QLineF(x, bounds.bottom(), x + high, bounds.top()))
+        x += _HATCH
+    painter.setPen(Qt.PenStyle.NoPen)
 
 
 def _of_ink(coat: Coat) -> bool:
@@ -147,7 +158,11 @@ def _dashes(painter: QPainter, stratum: Stratum, colour: QColor) -> None:
 
 def _verticals(painter: QPainter, stratum: Stratum, colour: QColor) -> None:
     bounds = stratum.path.boundingRect()
-    painter.fillRect(bounds, pattern(painter, colour, Qt.BrushStyle.VerPattern))
+    painter.setPen(QPen(colour, 1.0))
+    x = bounds.left() + 4.0
+    while x < bounds.right():
+        painter.drawLine(QLineF(x, bounds.top(), x, bounds.bottom()))
+        x += 8.0
 
 
 def _shine(painter: QPainter, stratum: Stratum, colour: QColor) -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Signal
@@ -12,9 +13,10 @@ from PySide6.QtWidgets import (
 )
 from typing_extensions import override
 
-from studio_planner.craft.errors import BrokenRule, InvalidEntry
+from studio_planner.craft.errors import InvalidEntry
+from studio_planner.craft.kind_words import kind_word
 from studio_planner.desktop.piece_pages.coat_form import CoatForm
-from studio_planner.desktop.piece_pages.kind_words import kind_word
+from studio_planner.desktop.piece_pages.joint_words import fault_words, for_form
 from studio_planner.desktop.piece_pages.scrolling import scrolled
 from studio_planner.desktop.piece_pages.stack_section import StackSection
 from studio_planner.desktop.piece_pages.stack_verbs import StackVerbs
@@ -202,13 +204,19 @@ class StackPanel(QWidget):
             coat = made()
             self._make(words, lambda stack: stacks.with_coat(stack, coat))
         except InvalidEntry as error:
-            self._refused = refused_by(error, key)
-            self._show_section()
-            raise InvalidEntry(
-                error.noun, [_for_form(f, key) for f in self._refused]
-            ) from error
+            refused = self._refuse(error)
+            raise InvalidEntry(error.noun, [for_form(f, key) for f in refused]) from error
         if before:
             self._show_section()
+
+    def _refuse(self, error: InvalidEntry) -> tuple[StackFault, ...]:
+        """Say at their coats what rules a change would have broken."""
+        view, refused = self._view, refused_by(error, self.section.chosen)
+        if view is not None:
+            said = (replace(one, sentence=fault_words(view.studio, one)) for one in refused)
+            self._refused = tuple(said)
+        self._show_section()
+        return self._refused
 
     def _make(self, words: str, change: Callable[[Stack], Stack]) -> None:
         holder = self._holder
@@ -229,9 +237,7 @@ class StackPanel(QWidget):
         try:
             self._make(words, change)
         except InvalidEntry as error:
-            self._refused = refused_by(error, self.section.chosen)
-            self._show_section()
-            said = " ".join(fault.sentence for fault in self._refused)
+            said = " ".join(fault.sentence for fault in self._refuse(error))
             self._desk.notice.say(said[:1].upper() + said[1:], wrong=True)
             return False
         return True
@@ -290,9 +296,3 @@ class StackPanel(QWidget):
         if key != self.section.chosen:
             self.choose_coat(key)
         self.coat_form.type_film(mm)
-
-
-def _for_form(fault: StackFault, key: str) -> BrokenRule:
-    """A fault as the form says it: beside its field, or at the foot if it is another coat's."""
-    here = fault.coat == key and fault.field != "stack"
-    return BrokenRule(fault.field if here else "", fault.sentence)

@@ -5,8 +5,8 @@ from __future__ import annotations
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QHBoxLayout, QMenu, QPushButton, QWidget
 
+from studio_planner.craft.kind_words import kind_word
 from studio_planner.craft.pieces import CoatKind
-from studio_planner.desktop.piece_pages.kind_words import kind_word
 from studio_planner.desktop.piece_pages.section_fill import LETTERS
 from studio_planner.desktop.studio_pages.lines import LEAST_TARGET, verb
 from studio_planner.desktop.tongue import translate

@@ -5,8 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.kind_words import kind_word
 from studio_planner.craft.pieces import EDGE, UNDERSIDE, CoatKind, Joint, coat_below
 from studio_planner.craft.products import ProductKind
+from studio_planner.craft.tongue import translate
 from studio_planner.planning.missing_figures import missing_figures
 from studio_planner.science.film_limits import FilmVerdict, film_verdict
 from studio_planner.services.editing.shut_windows import would_be_sanded
@@ -78,7 +80,9 @@ def _thick(studio: Studio, piece: Piece, index: int) -> Iterator[StackFault]:
         coat.film_mm, rim, settings.film_warn_mm, max(settings.film_refuse_mm, coat.film_mm)
     )
     if verdict is FilmVerdict.NEAR_LIMIT:
-        sentence = "{film} is near what an edge without a rim holds ({most}): some runs off."
+        sentence = translate(
+            "stacks", "{film} is near what an edge without a rim holds ({most}): some runs off."
+        )
         films = (("film", coat.film_mm), ("most", settings.film_refuse_mm))
         yield StackFault(coat.key, "film_mm", sentence, films)
 
@@ -90,27 +94,45 @@ def _leaf(studio: Studio, piece: Piece, index: int) -> Iterator[StackFault]:
     under = piece.stack[below]
     kind = studio.product(under.product).kind
     if coat.joint is Joint.WET_IN_WET:
-        sentence = "leaf laid on a wet coat sinks; let it come to tack: choose in the window."
-        yield StackFault(coat.key, "joint", sentence)
-    elif kind in {ProductKind.PRIMER, ProductKind.LEAF}:
-        sentence = f"leaf does not stick to the {under.kind}; put a size between them."
-        yield StackFault(coat.key, "kind", sentence)
-    elif kind is ProductKind.TWO_PART and coat.joint is Joint.ON_DRY:
-        sentence = (
-            f"a dry {under.kind} has no tack for leaf; choose in the window, or put a size on."
+        sentence = translate(
+            "stacks",
+            "leaf laid on a wet coat sinks; let it come to tack: choose in the window.",
         )
         yield StackFault(coat.key, "joint", sentence)
+    elif kind in {ProductKind.PRIMER, ProductKind.LEAF}:
+        sentence = translate(
+            "stacks", "leaf does not stick to the {coat}; put a size between them."
+        )
+        yield StackFault(coat.key, "kind", sentence.format(coat=kind_word(under.kind)))
+    elif kind is ProductKind.TWO_PART and coat.joint is Joint.ON_DRY:
+        sentence = translate(
+            "stacks",
+            "a dry {coat} has no tack for leaf; choose in the window, or put a size on.",
+        )
+        yield StackFault(coat.key, "joint", sentence.format(coat=kind_word(under.kind)))
 
 
 def _open_to_the_air(_studio: Studio, piece: Piece, index: int) -> Iterator[StackFault]:
     coat = piece.stack[index]
-    delicate = coat.kind in {CoatKind.GLITTER, CoatKind.LEAF}
+    delicate = _delicate(coat)
     if delicate and _over(piece, index) is None:
-        sentence = f"nothing covers the {coat.kind}; a lock coat in its window keeps it."
-        yield StackFault(coat.key, "kind", sentence)
+        sentence = translate(
+            "stacks", "nothing covers the {coat}; a lock coat in its window keeps it."
+        )
+        yield StackFault(coat.key, "kind", sentence.format(coat=delicate))
     if delicate and coat.sandable:
-        sentence = f"sanding takes the {coat.kind} off; say that it can't be sanded."
-        yield StackFault(coat.key, "sandable", sentence)
+        sentence = translate(
+            "stacks", "sanding takes the {coat} off; say that it can't be sanded."
+        )
+        yield StackFault(coat.key, "sandable", sentence.format(coat=delicate))
+
+
+def _delicate(coat: Coat) -> str:
+    """What sanding would take off a coat, in a word; empty: nothing."""
+    if coat.kind in {CoatKind.GLITTER, CoatKind.LEAF}:
+        return kind_word(coat.kind)
+    ink = any(colour.colourant.casefold().endswith("ink") for colour in coat.colours)
+    return translate("stacks", "ink") if ink else ""
 
 
 def _much_colour(studio: Studio, piece: Piece, index: int) -> Iterator[StackFault]:
@@ -129,8 +151,10 @@ def _planned_scuffed(studio: Studio, piece: Piece, index: int) -> Iterator[Stack
     rows = (row for row in studio.plan.coats if (row.piece, row.coat) == (piece.key, key))
     if any(row.joint is Joint.SCUFFED and not row.poured for row in rows):
         under = piece.stack[below]
-        sentence = f"the plan sands the {under.kind} first, which it does not survive."
-        yield StackFault(under.key, "sandable", sentence)
+        sentence = translate(
+            "stacks", "the plan sands the {coat} first, which it does not survive."
+        )
+        yield StackFault(under.key, "sandable", sentence.format(coat=kind_word(under.kind)))
 
 
 def _left_out(studio: Studio, piece: Piece, index: int) -> Iterator[StackFault]:
@@ -140,7 +164,8 @@ def _left_out(studio: Studio, piece: Piece, index: int) -> Iterator[StackFault]:
     key = piece.stack[index].key
     for row in studio.plan.unplanned:
         if (row.piece, row.coat) == (piece.key, key):
-            yield StackFault(key, "joint", f"the plan has no time for it: {row.reason}")
+            said = translate("stacks", "the plan has no time for it: {reason}")
+            yield StackFault(key, "joint", said.format(reason=row.reason))
 
 
 def _closed_windows(
@@ -150,11 +175,15 @@ def _closed_windows(
     if coat.sandable or over is None or index < len(studio.pours_of(piece.key)):
         return
     if would_be_sanded(piece, index, over, timing, now):
-        product = studio.product(coat.product).name
-        sentence = (
-            f"poured at any hour with hands in the coming week, the window of {product} closes "
-            f"before hands can be there for the {piece.stack[over].kind}, and the {coat.kind} "
-            "can't be sanded: take a slower product, allow a touch test, or lock it wet in wet."
+        sentence = translate(
+            "stacks",
+            "poured at any hour with hands in the coming week, the window of {product} closes "
+            "before hands can be there for the {over}, and the {coat} can't be sanded: "
+            "take a slower product, allow a touch test, or lock it wet in wet.",
+        ).format(
+            product=studio.product(coat.product).name,
+            over=kind_word(piece.stack[over].kind),
+            coat=kind_word(coat.kind),
         )
         yield StackFault(coat.key, "product", sentence)
 
