@@ -62,3 +62,8 @@ class Page(QWidget):
 
     def choose(self, key: str) -> None:
         """Choose the thing of that key, where the page has it."""
+
+    @property
+    def chosen(self) -> str:
+        """The key of the thing that is chosen; empty where nothing is, or nothing can be."""
+        return ""

@@ -24,6 +24,7 @@ if TYPE_CHECKING:
 
     from studio_planner.desktop.page import PageDesk
     from studio_planner.desktop.page_bar import PageBar
+    from studio_planner.desktop.timeline_work.shared_choice import SharedChoice
     from studio_planner.services.desk import DeskView
 
 
@@ -87,6 +88,7 @@ class PageStack(QStackedWidget):
         self._bar = bar
         self._held: dict[str, QWidget] = {}
         self._view: DeskView | None = None
+        self.choice: SharedChoice | None = None
         self._stale: set[str] = set()
         for number, (key, words) in enumerate(_names(), start=1):
             bar.add(key, words, number)
@@ -114,14 +116,24 @@ class PageStack(QStackedWidget):
 
     def go_to(self, key: str, thing: str = "") -> None:
         """Bring a page to the front, and on it the thing of that key."""
+        thing = thing or self._shared_thing(key)
         page = self.page(key)
         if key in self._stale and isinstance(page, Page):
             page.show_view(self._view)
             self._stale.discard(key)
-        if thing and isinstance(page, Page):
+        if thing and isinstance(page, Page) and thing != page.chosen:
             page.choose(thing)
         self.setCurrentWidget(page)
         self._bar.show_page(key)
+
+    def _shared_thing(self, key: str) -> str:
+        """What is chosen on the page that is left, as it is to be chosen on the next one."""
+        before, page = self.current_key, self.currentWidget()
+        if self._view is None or key == before or self.choice is None:
+            return ""
+        if isinstance(page, Page):
+            self.choice.leave(before, page, self._view.studio)
+        return self.choice.thing_for(key, self._view.studio)
 
     def show_view(self, view: DeskView | None) -> None:
         """Show a studio on the page in front now, on the others when they come there."""

@@ -22,6 +22,7 @@ from studio_planner.desktop.other_windows import OtherWindows
 from studio_planner.desktop.page_keys import PLAN, SET_UP, STUDIO
 from studio_planner.desktop.page_stack import PageStack
 from studio_planner.desktop.theme import Look, theme_for
+from studio_planner.desktop.timeline_work.shared_choice import SharedChoice
 from studio_planner.desktop.title_bar import TitleBar
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.setting_up import plan_possible
@@ -114,6 +115,7 @@ class DeskWindow(QMainWindow):
         parts = DeskParts(self.canvas, self._attempt, self)
         self.pages.hold(PLAN, parts)
         parts.timeline.desk = self
+        self.pages.choice = SharedChoice(parts.timeline)
         parts.timeline.set_up_asked.connect(lambda: self.go_to(STUDIO, SET_UP))
         parts.timeline.setFocus()
         return parts

@@ -12,6 +12,7 @@ from PySide6.QtGui import QContextMenuEvent, QMouseEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QMenu
 
+from studio_planner.desktop.page import Page
 from studio_planner.services.ribbons import Ribbon, StepMark
 from studio_planner.storage.studio_file import create_studio
 from tests.services.small_studios import kept, planned_once
@@ -460,3 +461,24 @@ def test_the_side_shows_the_lane_that_is_chosen_among_those_found(desk: DeskWind
     lane = desk.parts.side.section.lane
     assert lane is not None
     assert lane.piece.key == desk.timeline.lanes.lanes[0].piece.key
+
+
+def test_the_chosen_piece_goes_along_to_the_pages_and_back(desk: DeskWindow) -> None:
+    bar = pours(desk)[5]
+    choose(desk, bar)
+    desk.pages.go_to("pieces")
+    page = desk.pages.page("pieces")
+    assert isinstance(page, Page)
+    assert page.chosen == bar.lane.piece.key
+    other = pours(desk)[12].lane.piece.key
+    page.choose(other)
+    desk.pages.go_to("plan")
+    chosen = desk.timeline.lanes.bar(desk.timeline.currentIndex())
+    assert chosen is not None
+    assert chosen.lane.piece.key == other
+    order = studio_of(desk).orders[0]
+    desk.go_to("orders", order.key)
+    desk.pages.go_to("plan")
+    chosen = desk.timeline.lanes.bar(desk.timeline.currentIndex())
+    assert chosen is not None
+    assert chosen.lane.piece.key in order.pieces

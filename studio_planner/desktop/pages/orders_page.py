@@ -117,6 +117,11 @@ class OrdersPage(Page):
         self.orders.add_button.setEnabled(studio is not None)
         self._show_chosen()
 
+    @property
+    @override
+    def chosen(self) -> str:
+        return self.orders.current_key
+
     @override
     def choose(self, key: str) -> None:
         self.orders.choose(key)

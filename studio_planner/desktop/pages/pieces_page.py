@@ -148,6 +148,11 @@ class PiecesPage(Page):
         self._view = view
         self._fill()
 
+    @property
+    @override
+    def chosen(self) -> str:
+        return self.pieces.current_key
+
     @override
     def choose(self, key: str) -> None:
         """Choose a piece, and behind a slash one of its coats: tide-tray/flood."""

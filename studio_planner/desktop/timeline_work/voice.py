@@ -25,7 +25,7 @@ class DeskVoice:
 
     def translated(self, text: str) -> str:
         """The text of a sentence in the maker's language."""
-        return translate("moving", text)
+        return translate("said", text)
 
     def moment(self, when: datetime) -> str:
         """Day and time."""
