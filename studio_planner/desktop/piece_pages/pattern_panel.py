@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtWidgets import QBoxLayout, QVBoxLayout, QWidget
 
-from studio_planner.craft.errors import InvalidEntry
+from studio_planner.craft.errors import InvalidEntry, StudioError
 from studio_planner.craft.kind_words import kind_word
 from studio_planner.craft.pieces import StackPattern
 from studio_planner.desktop.forms.fields import TextField
@@ -205,9 +205,12 @@ class PatternPanel(QWidget):
             self._desk.changes.make(Change(words, make))
         except InvalidEntry as error:
             said = " ".join(str(rule) for rule in error.broken)
-            self._desk.notice.say(said, wrong=True)
-            return False
-        return True
+        except StudioError as error:
+            said = str(error)
+        else:
+            return True
+        self._desk.notice.say(said, wrong=True)
+        return False
 
     def _choose_last(self) -> None:
         session = self._desk.session

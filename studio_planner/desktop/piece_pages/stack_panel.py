@@ -13,7 +13,7 @@ from PySide6.QtWidgets import (
 )
 from typing_extensions import override
 
-from studio_planner.craft.errors import InvalidEntry
+from studio_planner.craft.errors import InvalidEntry, StudioError
 from studio_planner.craft.kind_words import kind_word
 from studio_planner.desktop.piece_pages.coat_form import CoatForm
 from studio_planner.desktop.piece_pages.joint_words import fault_words, for_form
@@ -238,9 +238,12 @@ class StackPanel(QWidget):
             self._make(words, change)
         except InvalidEntry as error:
             said = " ".join(fault.sentence for fault in self._refuse(error))
-            self._desk.notice.say(said[:1].upper() + said[1:], wrong=True)
-            return False
-        return True
+        except StudioError as error:
+            said = str(error)
+        else:
+            return True
+        self._desk.notice.say(said[:1].upper() + said[1:], wrong=True)
+        return False
 
     def add_coat(self, kind: CoatKind) -> None:
         """Add a coat of a kind above the chosen one, as it is usually put on."""
