@@ -13,7 +13,7 @@ from studio_planner.desktop.question_pages.voice import QuestionVoice
 from studio_planner.desktop.row_signs import draw_square
 from studio_planner.desktop.side_rows import Standing
 from studio_planner.desktop.tongue import translate
-from studio_planner.services.caution import DEFERRAL
+from studio_planner.services.caution import deferral
 from studio_planner.services.questions.asking import Answer, Sign
 
 if TYPE_CHECKING:
@@ -111,7 +111,7 @@ class AnswerView(QWidget):
         self._verdict.setAccessibleName(f"{sign}: {self._verdict.text()}")
         self._lines.setText("\n".join(f"{_DASH} {one}" for one in voice.all_of(answer.lines)))
         self._lines.setVisible(bool(answer.lines))
-        self._caution.setText(translate("questions", DEFERRAL))
+        self._caution.setText(deferral())
         self._caution.setVisible(answer.caution)
         self.show()
 

@@ -64,6 +64,7 @@ class BesideView(QWidget):
         grid.setVerticalSpacing(5)
         for column, stretch in ((_NAME, 4), (_TODAY, 5), (_TRIED, 5)):
             grid.setColumnStretch(column, stretch)
+        self._windows(grid, today, comparison)
         self._promises(grid, today, comparison)
         self._pours(grid, today, comparison)
         self.show()
@@ -109,7 +110,6 @@ class BesideView(QWidget):
         if not shown:
             return
         self._heads(grid, translate("questions", "Pours that change"))
-        strip = WindowStrip(self._canvas, today, shown, self._body)
         for row in shown:
             self._row(
                 grid, row.words, self._pour(today, row.today), self._pour(today, row.tried)
@@ -120,10 +120,12 @@ class BesideView(QWidget):
             grid.addWidget(
                 self._label(text, self._canvas.fonts.small, "quiet"), grid.rowCount(), 0
             )
+
+    def _windows(self, grid: QGridLayout, today: DeskView, comparison: Comparison) -> None:
+        strip = WindowStrip(self._canvas, today, comparison.pours, self._body)
+        strip.setVisible(strip.worth_drawing)
         if strip.worth_drawing:
             grid.addWidget(strip, grid.rowCount(), 0, 1, 3)
-        else:
-            strip.hide()
 
     def _pour(self, view: DeskView, then: PourThen | None) -> str:
         if then is None:

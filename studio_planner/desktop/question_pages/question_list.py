@@ -19,6 +19,9 @@ if TYPE_CHECKING:
 _KEY = Qt.ItemDataRole.UserRole
 _PAD = 12
 
+WIDTH = 268
+"""How wide the list is; the words of each question are wrapped to it."""
+
 
 class QuestionList(QListWidget):
     """Every question in words, under two heads that cannot be chosen.
@@ -36,6 +39,7 @@ class QuestionList(QListWidget):
         self.setAccessibleName(translate("questions", "Questions"))
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setWordWrap(True)
+        self.setFixedWidth(WIDTH)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setVerticalScrollMode(QListWidget.ScrollMode.ScrollPerPixel)
         self._head(translate("questions", "Try a change"))
@@ -59,11 +63,8 @@ class QuestionList(QListWidget):
     def _add(self, key: str, words: str) -> None:
         item = QListWidgetItem(words)
         item.setData(_KEY, key)
-        metrics = self.fontMetrics()
-        width = self.minimumWidth() or 230
-        lines = metrics.boundingRect(
-            0, 0, width - 2 * _PAD, 1000, int(Qt.TextFlag.TextWordWrap), words
-        )
+        wrap = int(Qt.TextFlag.TextWordWrap)
+        lines = self.fontMetrics().boundingRect(0, 0, WIDTH - 2 * _PAD, 1000, wrap, words)
         item.setSizeHint(QSize(0, max(lines.height() + _PAD, 26)))
         self.addItem(item)
 

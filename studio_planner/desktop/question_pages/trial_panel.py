@@ -73,9 +73,10 @@ class TrialPanel(QWidget):
         verbs = QHBoxLayout()
         verbs.setSpacing(10)
         for part in (self.try_button, self.stop_button, self._how):
-            verbs.addWidget(part, 1 if part is self._how else 0)
+            verbs.addWidget(part)
+        verbs.addStretch(1)
+        self._to_do.setWordWrap(True)
         for label in (self._how, self._to_do):
-            label.setWordWrap(True)
             label.setTextFormat(Qt.TextFormat.PlainText)
         doing = QHBoxLayout()
         doing.setSpacing(10)

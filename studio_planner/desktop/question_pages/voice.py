@@ -29,7 +29,7 @@ class QuestionVoice(DeskVoice):
 
     @override
     def translated(self, text: str) -> str:
-        return translate("questions", text)
+        return translate("said", text)
 
     @override
     def day(self, day: date) -> str:

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Any
 
 from studio_planner.craft.hands import Absence
 from studio_planner.craft.local_time import instant
+from studio_planner.craft.tongue import translate
 from studio_planner.services.editing.nouns import with_thing
 from studio_planner.services.questions.asking import Kind, Parameter
 from studio_planner.services.questions.evenings import person_of
@@ -43,9 +44,16 @@ def _tried(view: DeskView, given: Mapping[str, Any]) -> Trial:
     start = instant(zone, given["leaves_on"], given["leaves_at"])
     end = instant(zone, given["back_on"], given["back_at"])
     if not start < end or end <= view.now:
-        raise CannotTry("Give a time to be back that is to come and after the one to leave.")
+        raise CannotTry(
+            translate(
+                "trying", "Give a time to be back that is to come and after the one to leave."
+            )
+        )
     away = replace(person, absences=(*person.absences, Absence(start=start, end=end)))
-    return Trial(words=f"{person.name} is away", studio=with_thing(view.studio, away))
+    return Trial(
+        words=translate("changes", "{person} is away").format(person=person.name),
+        studio=with_thing(view.studio, away),
+    )
 
 
 WHAT_IF = WhatIf("being-away", "What if somebody is away?", _parameters, _tried)

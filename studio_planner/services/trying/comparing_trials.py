@@ -32,6 +32,10 @@ _MATTERS = timedelta(minutes=10)
 """Windows that open or close by less than this otherwise are not worth a sentence."""
 
 
+_MATTERS_HOURS = 1.0
+"""Orders that leave by less than this sooner or later are not worth the verdict."""
+
+
 @dataclass(frozen=True, slots=True)
 class PromiseBeside:
     """An order, and what today's plan and the tried one mean for it; None: not planned."""
@@ -97,8 +101,9 @@ def _by_promises(difference: Difference, planned: Studio) -> tuple[Sign, Sentenc
     names = {order.key: order.name for order in planned.orders}
     mended = [names[row.order] for row in difference.promises if row.mended]
     broken = [names[row.order] for row in difference.promises if row.broken]
-    sooner = [names[row.order] for row in difference.promises if not row.later]
-    later = [names[row.order] for row in difference.promises if row.later]
+    much = [row for row in difference.promises if _matters(row.hours_later)]
+    sooner = [names[row.order] for row in much if not row.later]
+    later = [names[row.order] for row in much if row.later]
     if broken:
         text = "No: {names} would be late."
         return Sign.NO, said(text, names=listed(broken))
@@ -112,6 +117,10 @@ def _by_promises(difference: Difference, planned: Studio) -> tuple[Sign, Sentenc
     if later:
         return Sign.CARE, said("{names} would leave later.", names=listed(later))
     return None
+
+
+def _matters(hours: float | None) -> bool:
+    return hours is None or abs(hours) >= _MATTERS_HOURS
 
 
 def _by_windows(difference: Difference, pours: tuple[PourBeside, ...]) -> tuple[Sign, Sentence]:

@@ -14,6 +14,7 @@ from typing import TYPE_CHECKING, Any
 
 from studio_planner.craft.local_time import instant
 from studio_planner.craft.places import PatternPoint, Place, PlaceKind
+from studio_planner.craft.tongue import translate
 from studio_planner.science.air import AirError, dew_point, relative_humidity
 from studio_planner.services.editing.nouns import with_thing
 from studio_planner.services.questions.asking import Kind, Parameter
@@ -28,7 +29,7 @@ if TYPE_CHECKING:
     from studio_planner.services.desk import DeskView
 
 _CELSIUS, _MOST_CELSIUS = 22.0, 35.0
-_UNTIL = time(7)
+_EVENING, _UNTIL = time(18), time(7)
 _DAY, _HOUR, _MINUTE = timedelta(days=1), timedelta(hours=1), timedelta(minutes=1)
 _SECONDS_IN_HOUR = 3600.0
 
@@ -38,10 +39,11 @@ def _parameters(view: DeskView) -> tuple[Parameter, ...]:
     rest = view.studio.resting_place
     first = rest.key if rest is not None else next((key for key, _ in options), "")
     local = view.now.astimezone(view.studio.time_zone)
+    start = max(_EVENING, time(local.hour, local.minute))
     return (
         Parameter("place", "Where", Kind.CHOICE, first, options),
         Parameter("celsius", "Warm to", Kind.TEMPERATURE, _CELSIUS),
-        Parameter("start", "From", Kind.TIME, time(local.hour, local.minute)),
+        Parameter("start", "From", Kind.TIME, start),
         Parameter("end", "Until", Kind.TIME, _UNTIL),
     )
 
@@ -50,17 +52,28 @@ def _tried(view: DeskView, given: Mapping[str, Any]) -> Trial:
     zone = view.studio.time_zone
     place = next((one for one in view.studio.places if one.key == given["place"]), None)
     if place is None:
-        raise CannotTry("There is no room in this studio yet; add one on the page Studio.")
+        raise CannotTry(
+            translate(
+                "trying", "There is no room in this studio yet; add one on the page Studio."
+            )
+        )
     start, end = _night(view, given["start"], given["end"])
     celsius = float(given["celsius"])
     if place.kind is PlaceKind.ROOM and celsius > _MOST_CELSIUS:
-        raise CannotTry("No room is heated to more than 35 °C here; choose a warm box instead.")
+        raise CannotTry(
+            translate(
+                "trying",
+                "No room is heated to more than 35 °C here; choose a warm box instead.",
+            )
+        )
     expected = _expected(place, zone, start, end)
     marks = _marks(place, expected, zone, (start, end), celsius)
     degree_hours = _degree_hours(expected, marks, celsius)
     if degree_hours <= 0.0:
         raise CannotTry(
-            f"{place.name} is expected to be as warm as that anyway; warm it to more."
+            translate(
+                "trying", "{place} is expected to be as warm as that anyway; warm it to more."
+            ).format(place=place.name)
         )
     warm = _warmed(place, expected, zone, marks, celsius)
     to_do = said(
@@ -72,7 +85,7 @@ def _tried(view: DeskView, given: Mapping[str, Any]) -> Trial:
         end=Clock(end),
     )
     return Trial(
-        words=f"Heat {place.name} tonight",
+        words=translate("changes", "Heat {place} tonight").format(place=place.name),
         studio=with_thing(view.studio, warm),
         to_do=to_do,
         warmth=Warmth(place.key, start, end, degree_hours),

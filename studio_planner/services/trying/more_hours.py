@@ -6,8 +6,10 @@ from dataclasses import replace
 from datetime import UTC, date, datetime, time, timedelta
 from typing import TYPE_CHECKING, Any
 
+from studio_planner.craft.day_words import day_word
 from studio_planner.craft.hands import Person, WorkHours
 from studio_planner.craft.local_time import daily_span
+from studio_planner.craft.tongue import translate
 from studio_planner.services.editing.nouns import with_thing
 from studio_planner.services.questions.asking import Kind, Parameter
 from studio_planner.services.questions.evenings import person_of
@@ -58,7 +60,9 @@ def _evening(view: DeskView, given: Mapping[str, Any]) -> Trial:
     hours = (given["start"], given["end"])
     _, end = daily_span(view.studio.time_zone, given["day"], *hours)
     if end <= view.now:
-        raise CannotTry("Those hours are past; choose some that are to come.")
+        raise CannotTry(
+            translate("trying", "Those hours are past; choose some that are to come.")
+        )
     return _with(view, person, given["day"], *hours)
 
 
@@ -82,19 +86,27 @@ def _earlier(view: DeskView, given: Mapping[str, Any]) -> Trial:
     spans = _work_on(view, person, given["day"], _MIDNIGHT, _MIDNIGHT)
     if not spans:
         raise CannotTry(
-            f"{person.name} does not work on that day; ask for an evening more instead."
+            translate(
+                "trying", "{person} does not work on that day; ask for an evening more instead."
+            ).format(person=person.name)
         )
     begins = spans[0][0].astimezone(view.studio.time_zone)
     usual = time(begins.hour, begins.minute)
     if given["start"] >= usual:
-        raise CannotTry(f"{person.name} begins at {usual:%H:%M} on that day; go below it.")
+        raise CannotTry(
+            translate(
+                "trying", "{person} begins at {usual:%H:%M} on that day; go below it."
+            ).format(person=person.name, usual=usual)
+        )
     return _with(view, person, given["day"], given["start"], usual)
 
 
 def _with(view: DeskView, person: Person, day: date, start: time, end: time) -> Trial:
     more = WorkHours(rule=_ONCE, first=day, start=start, end=end)
     return Trial(
-        words=f"{person.name} works more on {day.day} {day:%b}",
+        words=translate("changes", "{person} works more on {day}").format(
+            person=person.name, day=day_word(day)
+        ),
         studio=with_thing(view.studio, replace(person, work=(*person.work, more))),
     )
 

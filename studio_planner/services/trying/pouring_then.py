@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Any
 
 from studio_planner.craft.local_time import instant
 from studio_planner.craft.pins import Pin
+from studio_planner.craft.tongue import translate
 from studio_planner.services.questions.asking import Kind, Parameter
 from studio_planner.services.questions.lying import coat_words, to_come
 from studio_planner.services.trying.trial import CannotTry, Trial, WhatIf
@@ -41,10 +42,12 @@ def _parameters(view: DeskView) -> tuple[Parameter, ...]:
 def _tried(view: DeskView, given: Mapping[str, Any]) -> Trial:
     film = _coming(view).get(given["coat"])
     if film is None:
-        raise CannotTry("No pour is planned that could be moved; plan again first.")
+        raise CannotTry(
+            translate("trying", "No pour is planned that could be moved; plan again first.")
+        )
     start = instant(view.studio.time_zone, given["day"], given["at"])
     if start < view.now:
-        raise CannotTry("That time is past; choose one that is to come.")
+        raise CannotTry(translate("trying", "That time is past; choose one that is to come."))
     piece, coat = film.planned.piece, film.planned.coat
     # What shares its mix shares its hands too: the whole mix moves.
     together = {
@@ -55,7 +58,7 @@ def _tried(view: DeskView, given: Mapping[str, Any]) -> Trial:
     others = (pin for pin in view.studio.pins if (pin.piece, pin.coat) not in together)
     pins = (Pin(piece=p, coat=c, start=start) for p, c in sorted(together))
     return Trial(
-        words=f"{coat_words(film)}, at another time",
+        words=translate("changes", "{film}, at another time").format(film=coat_words(film)),
         studio=replace(view.studio, pins=(*others, *pins)),
         coats=frozenset({(piece, coat), *together}),
     )

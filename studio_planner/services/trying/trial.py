@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, Any
 
 from studio_planner.craft.errors import StudioError
 from studio_planner.craft.log import Poured
+from studio_planner.craft.tongue import translate
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Mapping
@@ -109,4 +110,6 @@ def done_with(trial: Trial, planned: Studio) -> Studio:
 
 def no_person() -> CannotTry:
     """Say that there is nobody to try it with."""
-    return CannotTry("Nobody works in this studio yet; add a person on the page Studio.")
+    return CannotTry(
+        translate("trying", "Nobody works in this studio yet; add a person on the page Studio.")
+    )

@@ -7,6 +7,7 @@ from datetime import time, timedelta
 from typing import TYPE_CHECKING, Any
 
 from studio_planner.craft.places import PatternPoint, Place, PlaceKind, Spot
+from studio_planner.craft.tongue import translate
 from studio_planner.science.air import AirError, dew_point, relative_humidity
 from studio_planner.services.editing.nouns import free_key, free_name
 from studio_planner.services.questions.asking import Kind, Parameter
@@ -41,7 +42,10 @@ def _tried(view: DeskView, given: Mapping[str, Any]) -> Trial:
     studio, celsius = view.studio, float(given["celsius"])
     if not _LEAST_CELSIUS <= celsius <= _MOST_CELSIUS:
         raise CannotTry(
-            "A warm box for curing is kept at 15 to 50 °C; the data sheet may allow less."
+            translate(
+                "trying",
+                "A warm box for curing is kept at 15 to 50 °C; the data sheet may allow less.",
+            )
         )
     name = free_name((one.name for one in studio.places), "Warm box")
     spot = free_name((one.name for one in studio.spots), "Box")
@@ -63,7 +67,7 @@ def _tried(view: DeskView, given: Mapping[str, Any]) -> Trial:
         ),
     )
     return Trial(
-        words=f"Add {name}",
+        words=translate("changes", "Add {name}").format(name=name),
         studio=replace(studio, places=(*studio.places, box)),
         warmth=Warmth(box.key, view.now, view.now + _DAY, _degree_hours(view, celsius)),
     )
