@@ -68,8 +68,8 @@ def valid(pattern: tuple[PatternPoint, ...]) -> bool:
 
 def test_the_line_runs_through_its_points_and_over_midnight() -> None:
     line = WeekLine(DAY)
-    assert line.at(9 * 60) == (pytest.approx(19.0), pytest.approx(55.0))
-    assert line.at(0) == (pytest.approx(18.0), pytest.approx(55.0))
+    assert line.at(9 * 60) == pytest.approx((19.0, 55.0))
+    assert line.at(0) == pytest.approx((18.0, 55.0))
     assert line.at(6 * DAY_MINUTES + 12 * 60)[0] == pytest.approx(22.0)
 
 
@@ -85,7 +85,7 @@ def test_a_night_set_back_is_two_steps_and_leaves_the_day() -> None:
 
 def test_a_set_back_by_day_keeps_the_humidity() -> None:
     line = WeekLine(set_back(DAY, time(9), time(12), 10.0))
-    assert line.at(10 * 60) == (pytest.approx(10.0), pytest.approx(55 - 5 / 3))
+    assert line.at(10 * 60) == pytest.approx((10.0, 55 - 5 / 3))
     assert line.at(15 * 60)[0] == pytest.approx(21.0)
 
 

@@ -6,7 +6,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QBoxLayout, QVBoxLayout, QWidget
 from typing_extensions import override
 
 from studio_planner.craft.places import PlaceKind
@@ -16,6 +16,7 @@ from studio_planner.desktop.forms.noun_list import NounList
 from studio_planner.desktop.page import Page
 from studio_planner.desktop.quantities import Quantity
 from studio_planner.desktop.room_pages.air_panel import AirPanel
+from studio_planner.desktop.room_pages.list_height import list_height
 from studio_planner.desktop.room_pages.place_form import PlaceForm, kind_word
 from studio_planner.desktop.room_pages.readings_panel import ReadingsPanel
 from studio_planner.desktop.room_pages.shelf_panel import ShelfPanel
@@ -31,7 +32,7 @@ from studio_planner.services.editing.places import (
 )
 
 if TYPE_CHECKING:
-    from PySide6.QtGui import QDragEnterEvent, QDropEvent
+    from PySide6.QtGui import QDragEnterEvent, QDropEvent, QResizeEvent
 
     from studio_planner.craft.places import Place
     from studio_planner.craft.studio import Studio
@@ -39,7 +40,10 @@ if TYPE_CHECKING:
     from studio_planner.services.desk import DeskView
 
 _LIST_WIDTH = 216
-_LIST_HEIGHT = 240
+_MOST_ROWS = 6
+_WIDE = 800
+"""From this width on the list stands beside its place, else above it."""
+
 _WIDEST = 900
 _USUAL_CELSIUS = 20.0
 
@@ -77,7 +81,6 @@ class RoomSection(Page):
         self._connect()
 
     def _lay_out(self) -> None:
-        self.places.list.setFixedHeight(_LIST_HEIGHT)
         left = QVBoxLayout()
         for widget in (self.places, self.new_kind, self.new_celsius, self.rests, self.kept):
             widget.setFixedWidth(_LIST_WIDTH)
@@ -91,12 +94,20 @@ class RoomSection(Page):
         for panel in (self.name, self.form, self.air, self.readings, self.shelf):
             right.addWidget(panel)
         right.addStretch(1)
-        whole = QHBoxLayout(self)
-        whole.setContentsMargins(20, 12, 16, 12)
-        whole.setSpacing(24)
-        whole.addLayout(left)
-        whole.addWidget(self._column, 10)
-        whole.addStretch(1)
+        self._whole = QBoxLayout(QBoxLayout.Direction.LeftToRight, self)
+        self._whole.setContentsMargins(20, 12, 16, 12)
+        self._whole.setSpacing(24)
+        self._whole.addLayout(left)
+        self._whole.addWidget(self._column, 10)
+        self._whole.addStretch(1)
+
+    @override
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        wide = self.width() >= _WIDE
+        self._whole.setDirection(
+            QBoxLayout.Direction.LeftToRight if wide else QBoxLayout.Direction.TopToBottom
+        )
 
     def _connect(self) -> None:
         self.places.chosen.connect(lambda _key: self._show_place())
@@ -118,6 +129,7 @@ class RoomSection(Page):
         self.places.show_things(
             [(place.key, place.name, _line(place, studio)) for place in studio.places]
         )
+        self.places.list.setFixedHeight(list_height(self.places, _MOST_ROWS))
         rests = studio.resting_place
         self.rests.say(
             ""

@@ -21,8 +21,10 @@ if TYPE_CHECKING:
     from studio_planner.services.editing.air_weeks import Pattern
 
 _TICKS = 4
-_POINT = 5.0
-_CHOSEN = 8.0
+_SIZES = {False: (4.5, 7.5), True: (3.5, 6.5)}
+"""Half of a point and of the chosen one: of temperatures, and of humidities (True)."""
+
+_TICK_GAP = 14.0
 _HOURS = {1: 3, 7: 12}
 
 
@@ -144,7 +146,7 @@ class AirDrawing:
         theme = self._canvas.theme
         for spot in spots:
             mine = spot.index == chosen
-            reach = _CHOSEN if mine else _POINT
+            reach = _SIZES[spot.damp][mine]
             rect = QRectF(spot.x - reach, spot.y - reach, 2 * reach, 2 * reach)
             painter.setBrush(theme.colour("paper"))
             painter.setPen(QPen(theme.colour("ink"), 2.4 if mine else 1.6))
@@ -175,7 +177,7 @@ class AirDrawing:
         metrics = QFontMetricsF(fonts.small)
         painter.setFont(fonts.small)
         painter.setPen(self._canvas.theme.colour("quiet"))
-        left = LEFT - 8.0 - metrics.horizontalAdvance(text)
+        left = LEFT - _TICK_GAP - metrics.horizontalAdvance(text)
         painter.drawText(QPointF(left, y + metrics.capHeight() / 2.0), text)
 
     def _caption(self, painter: QPainter, top: float, text: str) -> None:

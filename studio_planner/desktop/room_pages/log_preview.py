@@ -134,9 +134,8 @@ class LogPreview(QWidget):
         self.lost.say("\n".join([*gap_words(look, wall), *skipped_words(look)]))
         self._offer(look, studio)
         self.take.setEnabled(look.ready)
-        self.take.setText(
-            translate("room", "Take {count} readings").format(count=f"{len(look.new):,}")
-        )
+        several = translate("room", "Take {count} readings").format(count=f"{len(look.new):,}")
+        self.take.setText(several if look.ready else translate("room", "Take these readings"))
         self.show()
 
     def _offer(self, look: LogLook, studio: Studio) -> None:

@@ -19,7 +19,7 @@ def found_words(look: LogLook, wall: Wall, units: Units) -> list[str]:
     """Columns, units, zone, extent, what overlaps; one sentence each."""
     found = look.found
     if look.questions:
-        return []
+        return [translate("room", "Answer that first; then you see what would be kept.")]
     said = [_columns(look)]
     if look.new:
         warmths = [reading.celsius for reading in found.readings]

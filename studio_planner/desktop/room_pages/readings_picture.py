@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QLineF, QPointF, QRectF, QSize, Qt
@@ -21,12 +22,14 @@ if TYPE_CHECKING:
     from studio_planner.desktop.canvas import Canvas
     from studio_planner.services.reading_plots import Column
 
-_LEFT, _RIGHT, _TOP, _FOOT, _HEIGHT = 58.0, 14.0, 22.0, 24.0, 190
+_LEFT, _RIGHT, _TOP, _FOOT, _HEIGHT = 66.0, 14.0, 22.0, 24.0, 190
 _FORTNIGHT = 14 * 86_400.0
 _HOUR = 3600.0
 _COLUMN_PIXELS = 2
 _MARGIN = 1.5
 _MARKS = 6
+_JOINED_SECONDS = 3 * _HOUR
+"""Readings further apart are not joined: nobody knows what was between them."""
 
 
 class ReadingsPicture(QWidget):
@@ -141,6 +144,12 @@ class ReadingsPicture(QWidget):
                 QLineF(x(column.second), top - 0.8, x(column.second), bottom + 0.8)
             )
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.setPen(QPen(theme.colour("warmth"), 1.2))
+        for one, other in pairwise(columns):
+            if other.second - one.second <= _JOINED_SECONDS:
+                here, there = (one.low + one.high) / 2.0, (other.low + other.high) / 2.0
+                ends = QPointF(x(one.second), y(here)), QPointF(x(other.second), y(there))
+                painter.drawLine(QLineF(*ends))
         painter.setPen(QPen(theme.colour("ink"), 1.4, Qt.PenStyle.DashLine))
         painter.drawPolyline(QPolygonF([QPointF(x(s), y(c)) for s, c in expected]))
 
@@ -154,7 +163,7 @@ class ReadingsPicture(QWidget):
         painter.setPen(theme.colour("quiet"))
         for celsius, share in ((high - _MARGIN, 0), (low + _MARGIN, 1)):
             text = words.degrees(celsius, studio.units, decimals=1)
-            left = _LEFT - 8.0 - metrics.horizontalAdvance(text)
+            left = _LEFT - 14.0 - metrics.horizontalAdvance(text)
             tall = _HEIGHT - _TOP - _FOOT
             drop = tall * _MARGIN / (high - low)
             y = _TOP + drop + share * (tall - 2 * drop) + metrics.capHeight() / 2.0
@@ -168,5 +177,5 @@ class ReadingsPicture(QWidget):
             painter.drawText(QPointF(x, _HEIGHT - _FOOT + metrics.height()), text)
         painter.drawText(
             QPointF(_LEFT, _TOP - 6.0),
-            translate("room", "bars: what was read; dashes: what is expected"),
+            translate("room", "solid: what was read; dashes: what is expected"),
         )

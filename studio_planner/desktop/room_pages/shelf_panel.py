@@ -11,6 +11,7 @@ from studio_planner.desktop.forms.fields import NumberField, TextField
 from studio_planner.desktop.forms.form import Form
 from studio_planner.desktop.forms.noun_list import NounList
 from studio_planner.desktop.quantities import Quantity
+from studio_planner.desktop.room_pages.list_height import list_height
 from studio_planner.desktop.room_pages.shelf_picture import ShelfPicture
 from studio_planner.desktop.studio_pages.lines import Line
 from studio_planner.desktop.tongue import translate
@@ -33,7 +34,7 @@ if TYPE_CHECKING:
     from studio_planner.desktop.page import PageDesk
     from studio_planner.services.desk import DeskView
 
-_LIST_HEIGHT = 220
+_MOST_ROWS = 6
 
 
 class ShelfPanel(QWidget):
@@ -70,7 +71,6 @@ class ShelfPanel(QWidget):
         self._connect()
 
     def _lay_out(self) -> None:
-        self.spots.list.setFixedHeight(_LIST_HEIGHT)
         right = QVBoxLayout()
         right.addWidget(self.form)
         right.addWidget(self.kept)
@@ -101,6 +101,7 @@ class ShelfPanel(QWidget):
         self.spots.show_things(
             [(spot.key, spot.name, _size(spot, view.studio)) for spot in place.spots]
         )
+        self.spots.list.setFixedHeight(list_height(self.spots, _MOST_ROWS))
         rows = [
             translate(
                 "room",

@@ -1,0 +1,534 @@
+"""Journeys over Room and shelf: rooms, air that is drawn, readings that are dropped, spots."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import UTC, datetime, time, timedelta
+from typing import TYPE_CHECKING
+
+import pytest
+from PySide6.QtCore import QMimeData, QPoint, QPointF, QRect, Qt, QUrl
+from PySide6.QtGui import QDragEnterEvent, QDropEvent
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QAbstractButton, QApplication, QLabel, QLineEdit, QWidget
+
+from studio_planner.craft.places import PatternPoint, PlaceKind, Reading
+from studio_planner.craft.settings import LengthUnit, TemperatureUnit, Units
+from studio_planner.desktop.pages.room_section import RoomSection
+from studio_planner.desktop.pages.studio_page import StudioPage
+from studio_planner.services.editing.air_weeks import differs
+from studio_planner.services.editing.changes import Change
+from tests.desktop import scenes
+
+if TYPE_CHECKING:
+    from collections.abc import Callable
+    from pathlib import Path
+
+    from pytestqt.qtbot import QtBot
+
+    from studio_planner.craft.places import Place
+    from studio_planner.craft.studio import Studio
+    from studio_planner.desktop.forms.fields import Field
+    from studio_planner.desktop.room_pages.air_curve import AirCurve
+    from studio_planner.desktop.window import DeskWindow
+
+LEFT = Qt.MouseButton.LeftButton
+
+
+@pytest.fixture
+def section(desk: DeskWindow) -> RoomSection:
+    desk.changes.plans_by_itself = False
+    desk.go_to("studio", "room")
+    page = desk.pages.page("studio")
+    assert isinstance(page, StudioPage)
+    found = page.section("room")
+    assert isinstance(found, RoomSection)
+    return found
+
+
+def studio_of(desk: DeskWindow) -> Studio:
+    assert desk.session is not None
+    return desk.session.studio
+
+
+def room_of(desk: DeskWindow) -> Place:
+    return studio_of(desk).places[0]
+
+
+def change(desk: DeskWindow, make: Callable[[Studio], Studio]) -> None:
+    assert desk.changes.attempt(Change("a change", make))
+
+
+def type_into(field: Field, text: str) -> None:
+    editor = field.focusProxy()
+    assert editor is not None
+    editor.setFocus()
+    QTest.keyClick(editor, Qt.Key.Key_A, Qt.KeyboardModifier.ControlModifier)
+    QTest.keyClicks(editor, text)
+    QTest.keyClick(editor, Qt.Key.Key_Return)
+
+
+def point_at(curve: AirCurve, index: int) -> QPoint:
+    spot = next(s for s in curve.axes.spots(curve.pattern) if s.index == index and not s.damp)
+    return QPointF(spot.x, spot.y).toPoint()
+
+
+def drag(curve: AirCurve, start: QPoint, along: int, up: int, *, drop: bool = True) -> None:
+    end = start + QPoint(along, -up)
+    QTest.mousePress(curve, LEFT, pos=start)
+    QTest.mouseMove(curve, start + QPoint(along // 2, -up // 2))
+    QTest.mouseMove(curve, end)
+    if drop:
+        QTest.mouseRelease(curve, LEFT, pos=end)
+
+
+# Places
+
+
+def test_a_warm_box_is_added_named_and_undone(desk: DeskWindow, section: RoomSection) -> None:
+    before = studio_of(desk)
+    section.new_kind.show_value(PlaceKind.WARM_BOX)
+    type_into(section.new_celsius, "31,5")
+    QTest.mouseClick(section.places.add_button, LEFT)
+    added = studio_of(desk).places[-1]
+    assert added.kind is PlaceKind.WARM_BOX
+    assert [point.celsius for point in added.pattern] == [31.5]
+    type_into(section.form.form.fields["name"], "Drying cupboard")
+    assert studio_of(desk).places[-1].name == "Drying cupboard"
+    assert section.name.text() == "Drying cupboard"
+    for _ in range(2):
+        desk.verbs["undo"].trigger()
+    assert studio_of(desk) == before
+
+
+def test_a_room_with_pours_says_why_it_stays(desk: DeskWindow, section: RoomSection) -> None:
+    pour = scenes.poured_studio().poured
+    change(desk, lambda now: replace(now, poured=pour))
+    assert "Market board 7" in section.kept.text()
+    assert not section.places.remove_button.isEnabled()
+    section.places.list.setFocus()
+    before = studio_of(desk)
+    QTest.keyClick(section.places.list, Qt.Key.Key_Delete)
+    assert studio_of(desk) == before
+    assert "Market board 7" in desk.notice.words
+
+
+def test_the_order_of_rooms_says_where_pieces_rest(
+    desk: DeskWindow, section: RoomSection
+) -> None:
+    assert "rest in Workshop" in section.rests.text()
+    QTest.mouseClick(section.places.copy_button, LEFT)
+    copy = studio_of(desk).places[-1]
+    section.places.list.setFocus()
+    for _ in range(2):
+        QTest.keyClick(section.places.list, Qt.Key.Key_Up, Qt.KeyboardModifier.AltModifier)
+    assert studio_of(desk).places[0] == copy
+    assert f"rest in {copy.name}" in section.rests.text()
+
+
+def test_heat_loss_is_estimated_from_a_cold_day(desk: DeskWindow, section: RoomSection) -> None:
+    aid = section.form.aid
+    QTest.mouseClick(aid.use, LEFT)
+    assert "Write a number" in aid.kwh.wrong
+    type_into(aid.kwh, "0")
+    type_into(aid.degrees, "20")
+    QTest.mouseClick(aid.use, LEFT)
+    assert "more than nothing" in aid.kwh.wrong
+    type_into(aid.kwh, "12")
+    QTest.mouseClick(aid.use, LEFT)
+    assert room_of(desk).heat_loss_w_per_k == 25.0
+    assert "25 W/K" in aid.said.text()
+
+
+# The expected air
+
+
+def test_a_drag_is_one_change_and_shows_its_figures(
+    desk: DeskWindow, section: RoomSection
+) -> None:
+    before, curve = studio_of(desk), section.air.curve
+    start = point_at(curve, 2)
+    drag(curve, start, 40, 30, drop=False)
+    held = curve.pattern[2]
+    assert held.at > time(9)
+    assert held.celsius > 17.5
+    assert f"{held.celsius:.1f} °C" in curve.accessibleDescription()
+    curve.grab()  # draws the figures at the pointer
+    assert studio_of(desk) == before
+    QTest.mouseRelease(curve, LEFT, pos=start + QPoint(40, -30))
+    assert room_of(desk).pattern[2] == held
+    desk.verbs["undo"].trigger()
+    assert studio_of(desk) == before
+
+
+def test_any_drag_is_taken_back_whole(desk: DeskWindow, section: RoomSection) -> None:
+    before, curve = studio_of(desk), section.air.curve
+    far = ((0, 500), (900, 0), (-900, -500), (3, 4), (1, 60), (60, 1))
+    for index in range(len(room_of(desk).pattern)):
+        for along, up in far:
+            drag(curve, point_at(curve, index), along, up)
+            if studio_of(desk) != before:
+                desk.verbs["undo"].trigger()
+            assert studio_of(desk) == before
+            assert curve.pattern == room_of(desk).pattern
+
+
+def test_escape_gives_a_drag_up(desk: DeskWindow, section: RoomSection) -> None:
+    before, curve = studio_of(desk), section.air.curve
+    curve.setFocus()
+    drag(curve, point_at(curve, 1), 0, 40, drop=False)
+    QTest.keyClick(curve, Qt.Key.Key_Escape)
+    QTest.mouseRelease(curve, LEFT, pos=point_at(curve, 1))
+    assert studio_of(desk) == before
+    assert curve.pattern == room_of(desk).pattern
+
+
+def test_humidity_is_dragged_by_itself(desk: DeskWindow, section: RoomSection) -> None:
+    curve = section.air.curve
+    spot = next(s for s in curve.axes.spots(curve.pattern) if s.damp and s.index == 2)
+    drag(curve, QPointF(spot.x, spot.y).toPoint(), 0, 15)
+    was, now = scenes.night_room().pattern[2], room_of(desk).pattern[2]
+    assert now.celsius == was.celsius
+    assert now.humidity_pct is not None
+    assert now.humidity_pct > 70
+
+
+def test_a_double_click_adds_a_point_and_delete_takes_it(
+    desk: DeskWindow, section: RoomSection
+) -> None:
+    before, curve = studio_of(desk), section.air.curve
+    middle = QPoint(round(curve.axes.x(12 * 60)), round(curve.axes.y(19.2)))
+    QTest.mouseDClick(curve, LEFT, pos=middle)
+    assert len(room_of(desk).pattern) == 6
+    assert room_of(desk).pattern[curve.index].at == time(12)
+    QTest.keyClick(curve, Qt.Key.Key_Delete)
+    assert room_of(desk).pattern == before.places[0].pattern
+
+
+def test_keys_choose_warm_and_move_a_point(desk: DeskWindow, section: RoomSection) -> None:
+    curve = section.air.curve
+    curve.setFocus()
+    QTest.keyClick(curve, Qt.Key.Key_Right)
+    QTest.keyClick(curve, Qt.Key.Key_Up)
+    assert room_of(desk).pattern[1].celsius == pytest.approx(16.9)
+    QTest.keyClick(curve, Qt.Key.Key_Right, Qt.KeyboardModifier.ShiftModifier)
+    assert room_of(desk).pattern[1].at == time(6, 5)
+    assert section.air.table.currentRow() == 1
+
+
+def test_nights_are_set_back_in_one_verb(desk: DeskWindow, section: RoomSection) -> None:
+    before = studio_of(desk)
+    QTest.mouseClick(section.air.verbs.set_back, LEFT)
+    pattern = room_of(desk).pattern
+    assert [p.celsius for p in pattern if p.at == time(22)][-1] == 16.0
+    assert next(p.celsius for p in pattern if p.at == time(7)) == 16.0
+    desk.verbs["undo"].trigger()
+    assert studio_of(desk) == before
+
+
+def test_days_can_differ_and_be_made_alike(desk: DeskWindow, section: RoomSection) -> None:
+    verbs, curve = section.air.verbs, section.air.curve
+    QTest.mouseClick(verbs.part, LEFT)
+    assert differs(room_of(desk).pattern)
+    assert curve.axes.days == 7
+    verbs.source.show_value(5)
+    drag(curve, point_at(curve, 26), 0, 30)
+    QTest.mouseClick(verbs.to_free, LEFT)
+    by_day = [[p.celsius for p in room_of(desk).pattern if p.day == day] for day in range(7)]
+    assert by_day[5] == by_day[6] != by_day[4]
+    QTest.mouseClick(verbs.to_all, LEFT)
+    assert not differs(room_of(desk).pattern)
+    assert [p.celsius for p in room_of(desk).pattern] == by_day[5]
+
+
+def test_humidity_is_left_out_and_expected_again(
+    desk: DeskWindow, section: RoomSection
+) -> None:
+    verbs = section.air.verbs
+    QTest.mouseClick(verbs.dry, LEFT)
+    assert {p.humidity_pct for p in room_of(desk).pattern} == {None}
+    assert not section.air.curve.axes.has_damp
+    type_into(verbs.humidity, "45")
+    QTest.mouseClick(verbs.damp, LEFT)
+    assert {p.humidity_pct for p in room_of(desk).pattern} == {45.0}
+
+
+def test_a_cell_is_typed_into_and_nonsense_stays_typed(
+    desk: DeskWindow, section: RoomSection
+) -> None:
+    table = section.air.table
+
+    def put(column: int, text: str) -> None:
+        table.setFocus()
+        table.setCurrentCell(0, column)
+        QTest.keyClick(table, Qt.Key.Key_F2)
+        editor = table.findChildren(QLineEdit)[-1]
+        QTest.keyClick(editor, Qt.Key.Key_A, Qt.KeyboardModifier.ControlModifier)
+        QTest.keyClicks(editor, text)
+        QTest.keyClick(editor, Qt.Key.Key_Return)
+        QApplication.processEvents()  # a table takes what was typed a moment later
+
+    put(2, "18,7")
+    assert room_of(desk).pattern[0].celsius == 18.7
+    put(1, "half past")
+    assert "is no time" in section.air.wrong.text()
+    item = table.item(0, 1)
+    assert item is not None
+    assert item.text() == "half past"
+    put(1, "0:45")
+    assert room_of(desk).pattern[0].at == time(0, 45)
+    assert not section.air.wrong.text()
+    put(3, "180")
+    assert "outside 1 to 100" in section.air.wrong.text()
+
+
+def test_the_last_point_cannot_go(desk: DeskWindow, section: RoomSection) -> None:
+    section.choose("box")
+    QTest.mouseClick(section.air.remove, LEFT)
+    assert "needs one expected temperature" in section.air.wrong.text()
+    QTest.mouseClick(section.air.step, LEFT)
+    assert len(studio_of(desk).places[1].pattern) == 3
+
+
+def test_the_windows_of_tonight_follow_the_line(
+    qtbot: QtBot, desk: DeskWindow, section: RoomSection
+) -> None:
+    lines = section.air.effects.lines
+    qtbot.waitUntil(lambda: "Slow flood (invented): recoat" in lines.text())
+    before = lines.text()
+    drag(section.air.curve, point_at(section.air.curve, 3), 0, 60, drop=False)
+    qtbot.waitUntil(lambda: lines.text() != before)
+    QTest.mouseRelease(section.air.curve, LEFT, pos=QPoint(0, 0))
+    assert room_of(desk).pattern[3].celsius > 20.8
+
+
+# Readings
+
+
+def log_at(path: Path, heading: str, warmth: int = 20, rows: int = 30) -> Path:
+    start = datetime(2026, 12, 1, tzinfo=UTC)
+    lines = [heading]
+    for row in range(rows):
+        when = start + timedelta(minutes=30 * row)
+        lines.append(f"{when:%Y-%m-%d %H:%M},{warmth + row % 3}")
+    path.write_text("\n".join(lines), encoding="utf-8")
+    return path
+
+
+def drop(section: RoomSection, path: Path) -> None:
+    data = QMimeData()
+    data.setUrls([QUrl.fromLocalFile(str(path))])
+    copied, no_keys = Qt.DropAction.CopyAction, Qt.KeyboardModifier.NoModifier
+    entered = QDragEnterEvent(QPoint(20, 20), copied, data, LEFT, no_keys)
+    QApplication.sendEvent(section, entered)
+    assert entered.isAccepted()
+    QApplication.sendEvent(section, QDropEvent(QPointF(20, 20), copied, data, LEFT, no_keys))
+
+
+def test_a_reading_is_typed_and_taken_back(desk: DeskWindow, section: RoomSection) -> None:
+    before, panel = studio_of(desk), section.readings
+    type_into(panel.warmth, "19.3")
+    type_into(panel.damp, "55")
+    QTest.mouseClick(panel.write, LEFT)
+    (reading,) = room_of(desk).readings
+    assert (reading.celsius, reading.humidity_pct) == (19.3, 55)
+    assert "19.3 °C, 55 %" in panel.said.text()
+    type_into(panel.warmth, "400")
+    QTest.mouseClick(panel.write, LEFT)
+    assert "outside -40 to 90" in panel.warmth.wrong
+    assert len(room_of(desk).readings) == 1
+    desk.verbs["undo"].trigger()
+    assert studio_of(desk) == before
+
+
+def test_a_dropped_log_asks_previews_and_is_taken_as_one_change(
+    qtbot: QtBot, desk: DeskWindow, section: RoomSection, tmp_path: Path
+) -> None:
+    before, preview = studio_of(desk), section.readings.preview
+    drop(section, log_at(tmp_path / "shed.csv", "time,temp", warmth=68))
+    qtbot.waitUntil(lambda: preview.look is not None)
+    assert "°C or °F" in preview.questions.text()
+    assert not preview.take.isEnabled()
+    preview.unit.editor.setFocus()
+    for _ in range(2):
+        QTest.keyClick(preview.unit.editor, Qt.Key.Key_Down)
+    qtbot.waitUntil(lambda: preview.look is not None and preview.look.ready)
+    assert "30 readings" in preview.said.text()
+    assert studio_of(desk) == before
+    QTest.mouseClick(preview.take, LEFT)
+    assert len(room_of(desk).readings) == 30
+    assert room_of(desk).readings[0].celsius == pytest.approx(20.0)
+    assert preview.isHidden()
+    desk.verbs["undo"].trigger()
+    assert studio_of(desk) == before
+
+
+def test_times_without_a_zone_can_be_utc(
+    qtbot: QtBot, desk: DeskWindow, section: RoomSection, tmp_path: Path
+) -> None:
+    preview = section.readings.preview
+    drop(section, log_at(tmp_path / "shed.csv", "time,temperature_c"))
+    qtbot.waitUntil(lambda: preview.look is not None)
+    assert preview.zone.isVisibleTo(section)
+    preview.zone.editor.setFocus()
+    QTest.keyClick(preview.zone.editor, Qt.Key.Key_Down)
+    qtbot.waitUntil(lambda: "UTC" in preview.said.text())
+    QTest.mouseClick(preview.take, LEFT)
+    assert room_of(desk).readings[0].when == datetime(2026, 12, 1, tzinfo=UTC)
+
+
+def test_a_wrong_file_says_what_it_is_and_nothing_is_lost(
+    desk: DeskWindow, section: RoomSection, tmp_path: Path
+) -> None:
+    before = studio_of(desk)
+    picture = tmp_path / "board.csv"
+    picture.write_bytes(b"\x89PNG\r\n\x1a\n")
+    drop(section, picture)
+    assert "board.csv is a picture" in section.readings.progress.text()
+    assert "What is wanted here" in section.readings.progress.text()
+    assert studio_of(desk) == before
+
+
+def test_a_text_that_is_no_log_is_refused_in_words(
+    qtbot: QtBot, section: RoomSection, tmp_path: Path
+) -> None:
+    note = tmp_path / "note.txt"
+    note.write_text("buy tape\nand gloves", encoding="utf-8")
+    drop(section, note)
+    qtbot.waitUntil(
+        lambda: "note.txt: The room log has no rows" in section.readings.progress.text()
+    )
+    assert not section.readings.work.busy
+
+
+def test_reading_a_log_can_be_stopped(
+    desk: DeskWindow, section: RoomSection, tmp_path: Path
+) -> None:
+    before = studio_of(desk)
+    drop(section, log_at(tmp_path / "shed.csv", "time,temperature_c", rows=400))
+    assert "shed.csv, 401 lines; 0 s so far" in section.readings.progress.text()
+    QTest.mouseClick(section.readings.stop, LEFT)
+    assert not section.readings.work.busy
+    section.readings.work._pool.waitForDone()
+    QApplication.processEvents()
+    assert section.readings.preview.isHidden()
+    assert studio_of(desk) == before
+
+
+def test_the_expected_air_is_made_from_readings_and_shown_first(
+    desk: DeskWindow, section: RoomSection
+) -> None:
+    start = scenes.NOW - timedelta(days=20)
+    rows = tuple(
+        Reading(when=start + timedelta(hours=hour), celsius=15.0 + hour % 24 // 12)
+        for hour in range(20 * 24)
+    )
+    room = replace(room_of(desk), readings=rows)
+    change(desk, lambda now: replace(now, places=(room, *now.places[1:])))
+    before, week = studio_of(desk), section.readings.week
+    QTest.mouseClick(week.make, LEFT)
+    assert "median of each hour" in week.said.text()
+    assert week.curve.isVisibleTo(section)
+    assert studio_of(desk) == before
+    QTest.mouseClick(week.take, LEFT)
+    assert {round(p.celsius) for p in room_of(desk).pattern} == {15, 16}
+    section.readings.picture.grab()
+    QTest.mouseClick(section.readings.more, LEFT)
+    section.readings.picture.grab()
+    desk.verbs["undo"].trigger()
+    assert studio_of(desk) == before
+
+
+# Spots
+
+
+def test_a_spot_is_added_sized_moved_and_removed(
+    desk: DeskWindow, section: RoomSection
+) -> None:
+    before, shelf = studio_of(desk), section.shelf
+    QTest.mouseClick(shelf.spots.add_button, LEFT)
+    type_into(shelf.form.fields["name"], "Trolley")
+    type_into(shelf.form.fields["length_mm"], "450")
+    added = room_of(desk).spots[-1]
+    assert (added.name, added.length_mm) == ("Trolley", 450)
+    shelf.spots.list.setFocus()
+    QTest.keyClick(shelf.spots.list, Qt.Key.Key_Up, Qt.KeyboardModifier.AltModifier)
+    assert room_of(desk).spots[-2] == added
+    QTest.keyClick(shelf.spots.list, Qt.Key.Key_Delete)
+    assert added not in room_of(desk).spots
+    for _ in range(5):
+        desk.verbs["undo"].trigger()
+    assert studio_of(desk) == before
+
+
+def test_a_spot_is_chosen_in_the_picture(section: RoomSection) -> None:
+    picture = section.shelf.picture
+    row, rect = picture.places()[3]
+    QTest.mouseClick(picture, LEFT, pos=rect.center().toPoint())
+    assert section.shelf.spots.current_key == row.spot.key
+    assert row.spot.name in section.shelf.free.text()
+
+
+def test_what_fits_nowhere_is_said_with_its_size(
+    desk: DeskWindow, section: RoomSection
+) -> None:
+    door = scenes.crowded().pieces[-1]
+    change(desk, lambda now: replace(now, pieces=(*now.pieces, door)))
+    assert "Barn door fits on no spot: it needs 2040 mm by 940 mm" in section.shelf.large.text()
+
+
+# The whole page
+
+
+def test_everything_follows_the_studios_units(desk: DeskWindow, section: RoomSection) -> None:
+    units = Units(temperature=TemperatureUnit.FAHRENHEIT, length=LengthUnit.INCH)
+    change(desk, lambda now: replace(now, units=units))
+    assert "°F" in section.air.curve.accessibleDescription()
+    header = section.air.table.horizontalHeaderItem(2)
+    assert header is not None
+    assert "°F" in header.text()
+    type_into(section.shelf.form.fields["width_mm"], "10")
+    assert room_of(desk).spots[0].width_mm == pytest.approx(254)
+    curve = section.air.curve
+    curve.setFocus()
+    QTest.keyClick(curve, Qt.Key.Key_Up)
+    assert room_of(desk).pattern[0].celsius == pytest.approx(18.2 + 0.5 / 1.8)
+
+
+def test_an_empty_studio_says_what_to_do(desk: DeskWindow, section: RoomSection) -> None:
+    bare = replace(studio_of(desk), places=(), plan=None)
+    change(desk, lambda _now: bare)
+    assert section.places._empty.isVisibleTo(section)
+    QTest.mouseClick(section.places.add_button, LEFT)
+    assert studio_of(desk).places[0].pattern == (PatternPoint(at=time(0), celsius=20.0),)
+    assert "Nothing was read yet" in section.readings.said.text()
+    assert section.shelf.spots._empty.isVisibleTo(section)
+
+
+def test_everything_that_takes_the_focus_has_a_name(section: RoomSection) -> None:
+    nameless = [
+        widget
+        for widget in section.findChildren(QWidget)
+        if widget.focusPolicy() is not Qt.FocusPolicy.NoFocus
+        and widget.isVisibleTo(section)
+        and not (widget.accessibleName() or getattr(widget, "text", str)())
+    ]
+    assert not nameless
+
+
+@pytest.mark.parametrize("size", [(1280, 800), (640, 400)])
+def test_no_label_or_button_is_clipped(
+    desk: DeskWindow, section: RoomSection, size: tuple[int, int]
+) -> None:
+    desk.resize(*size)
+    QApplication.processEvents()
+    for label in section.findChildren(QLabel):
+        if label.isVisibleTo(section) and label.text():
+            flags = int(Qt.TextFlag.TextWordWrap) if label.wordWrap() else 0
+            room = QRect(0, 0, label.width(), 10_000)
+            need = label.fontMetrics().boundingRect(room, flags, label.text())
+            assert need.width() <= label.width() + 1, label.text()
+            assert need.height() <= label.height() + 1, label.text()
+    for button in section.findChildren(QAbstractButton):
+        if button.isVisibleTo(section) and button.text():
+            assert button.fontMetrics().horizontalAdvance(button.text()) < button.width()
