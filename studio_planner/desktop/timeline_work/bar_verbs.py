@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Protocol
 
 from PySide6.QtWidgets import QMenu
 
@@ -18,15 +18,50 @@ if TYPE_CHECKING:
     from collections.abc import Callable
     from datetime import datetime
 
-    from studio_planner.desktop.timeline_work.plan_work import PlanWork, WorkDesk
-    from studio_planner.desktop.timeline_work.working_timeline import WorkingTimeline
+    from PySide6.QtWidgets import QWidget
+
+    from studio_planner.craft.studio import Studio
+    from studio_planner.desktop.timeline_work.work_desk import WorkDesk
+    from studio_planner.services.moving.judging import Verdict
     from studio_planner.services.ribbons import Bar
+
+
+class Works(Protocol):
+    """What is done with bars when a verb is chosen."""
+
+    def is_pinned(self, bar: Ribbon) -> bool:
+        """Whether a pour is pinned."""
+        ...
+
+    def pin_here(self, bar: Ribbon) -> None:
+        """Pin a pour where the plan has it."""
+        ...
+
+    def let_go(self, bar: Ribbon) -> None:
+        """Let planning choose its time again."""
+        ...
+
+    def let_all_go(self) -> None:
+        """Let planning choose every time again."""
+        ...
+
+    def forbid_evening(self, bar: Bar) -> None:
+        """Let nobody work on the evening of a bar's day."""
+        ...
+
+    def evening_of(self, when: datetime) -> str:
+        """What the day of that evening is called."""
+        ...
+
+    def pour_at(self, studio: Studio, drag: Drag, verdict: Verdict) -> None:
+        """Pour at a time that was judged."""
+        ...
 
 
 class BarVerbs:
     """Fills menus with what can be done with a bar."""
 
-    def __init__(self, work: PlanWork, desk: WorkDesk, timeline: WorkingTimeline) -> None:
+    def __init__(self, work: Works, desk: WorkDesk, timeline: QWidget) -> None:
         """Let `work` do it."""
         self._work = work
         self._desk = desk

@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from functools import cached_property
-from typing import TYPE_CHECKING, Protocol
+from functools import cached_property, partial
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal
 
 from studio_planner.desktop import bar_words
-from studio_planner.desktop.page import PageDesk
 from studio_planner.desktop.timeline_work.drag import Drag
 from studio_planner.desktop.timeline_work.drag_painter import DragPainter
 from studio_planner.desktop.timeline_work.ghosts import draw_ghosts
@@ -23,6 +22,7 @@ from studio_planner.services.editing.pins import (
 )
 from studio_planner.services.moving.comparing import Difference, compare
 from studio_planner.services.moving.difference_words import in_full, in_short
+from studio_planner.services.moving.moved_plan import moved_plan
 from studio_planner.services.ribbons import Ribbon
 
 if TYPE_CHECKING:
@@ -33,21 +33,12 @@ if TYPE_CHECKING:
 
     from studio_planner.craft.plans import PlannedCoat
     from studio_planner.craft.studio import Studio
+    from studio_planner.desktop.timeline import Timeline
     from studio_planner.desktop.timeline_work.bar_verbs import BarVerbs
-    from studio_planner.desktop.timeline_work.work_line import WorkLine
-    from studio_planner.desktop.timeline_work.working_timeline import WorkingTimeline
+    from studio_planner.desktop.timeline_work.work_desk import WorkDesk
     from studio_planner.services.editing.changes import Change
     from studio_planner.services.moving.judging import Verdict
     from studio_planner.services.ribbons import Bar
-
-
-class WorkDesk(PageDesk, Protocol):
-    """What work on the plan needs of the window."""
-
-    @property
-    def work_line(self) -> WorkLine:
-        """The line under the title that says what is being done."""
-        ...
 
 
 class PlanWork(QObject):
@@ -59,7 +50,7 @@ class PlanWork(QObject):
 
     settled = Signal()
 
-    def __init__(self, desk: WorkDesk, timeline: WorkingTimeline) -> None:
+    def __init__(self, desk: WorkDesk, timeline: Timeline) -> None:
         """Work for `desk`; nothing is in the hand yet."""
         super().__init__(timeline)
         self._desk = desk
@@ -147,7 +138,8 @@ class PlanWork(QObject):
         when = DeskVoice(studio).moment(verdict.start)
         words = translate("work", "Pour {bar} {when}").format(bar=name, when=when)
         said = translate("work", "{bar} is pinned to {when}.").format(bar=name, when=when)
-        self._make(dropped(verdict, words), verdict.coats, said)
+        moved = partial(moved_plan, verdict=verdict)
+        self._make(dropped(verdict.coats, moved, words), verdict.coats, said)
 
     def _spring_back(self, studio: Studio, drag: Drag, verdict: Verdict) -> None:
         voice, name = DeskVoice(studio), bar_words.short_name(drag.bar)

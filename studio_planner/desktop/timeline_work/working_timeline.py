@@ -25,7 +25,8 @@ if TYPE_CHECKING:
     from PySide6.QtWidgets import QWidget
 
     from studio_planner.desktop.canvas import Canvas
-    from studio_planner.desktop.timeline_work.plan_work import PlanWork, WorkDesk
+    from studio_planner.desktop.timeline_work.plan_work import PlanWork
+    from studio_planner.desktop.timeline_work.work_desk import WorkDesk
     from studio_planner.services.desk import DeskView
     from studio_planner.services.ribbons import Lane
 

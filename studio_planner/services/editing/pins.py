@@ -10,30 +10,29 @@ from studio_planner.craft.local_time import instant
 from studio_planner.craft.pins import Pin
 from studio_planner.services.editing.changes import Change
 from studio_planner.services.editing.people import away_this_evening
-from studio_planner.services.moving.moved_plan import moved_plan
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable
+    from collections.abc import Callable, Iterable
 
-    from studio_planner.craft.plans import PlannedCoat
+    from studio_planner.craft.plans import Plan, PlannedCoat
     from studio_planner.craft.studio import Studio
-    from studio_planner.services.moving.judging import Verdict
 
 _NOON = time(12, 0)
 
 
-def dropped(verdict: Verdict, words: str) -> Change:
+def dropped(coats: Iterable[PlannedCoat], moved: Callable[[Plan], Plan], words: str) -> Change:
     """Pin the coats of a mix where they were dropped, and move them in the kept plan at once.
 
-    The plan is marked as outdated: planning again puts the rest right. `words` finish the
-    sentence "Undo: ...".
+    `moved` gives the kept plan with them there. It is marked as outdated: planning again puts
+    the rest right. `words` finish the sentence "Undo: ...".
     """
+    rows = tuple(coats)
 
     def make(studio: Studio) -> Studio:
         plan = studio.plan
         return replace(
-            _pinned(studio, verdict.coats),
-            plan=None if plan is None else moved_plan(plan, verdict),
+            _pinned(studio, rows),
+            plan=None if plan is None else moved(plan),
             plan_outdated=True,
         )
 
