@@ -9,6 +9,8 @@ from studio_planner.science.stages import Basis, Edge, Stage
 from studio_planner.services.stage_tables import steady_times
 
 if TYPE_CHECKING:
+    from collections.abc import Callable
+
     from studio_planner.craft.products import Product, SheetPoint
     from studio_planner.services.stage_tables import StageTime
 
@@ -78,9 +80,8 @@ def law_curve(product: Product, stage: Stage) -> LawCurve | None:
     grid = {low + (high - low) * step / _STEPS for step in range(_STEPS + 1)}
     # The figures themselves are on the curve, so that it bends where they are.
     at = sorted(grid | {point.celsius for point in printed})
-    life = product.cup_life() if stage is Stage.CUP_LIFE else None
-    points = tuple(law_point(product, stage, celsius) for celsius in at)
-    if life is None:
+    points = tuple(map(_reader(product, stage), at))
+    if stage is not Stage.CUP_LIFE:
         return LawCurve(stage, points, printed)
     grams = cup_grams(product)
     same = tuple(point for point in printed if (point.mass_g or grams) == grams)
@@ -92,15 +93,24 @@ def law_point(product: Product, stage: Stage, celsius: float) -> LawPoint:
 
     The product's lowest temperature is not looked at.
     """
+    return _reader(product, stage)(celsius)
+
+
+def _reader(product: Product, stage: Stage) -> Callable[[float], LawPoint]:
+    """The law of a stage as a function of temperature, made once for many of them."""
     life = product.cup_life() if stage is Stage.CUP_LIFE else None
-    if life is not None:
-        grams = cup_grams(product)
-        early, likely, late = (life.hours(celsius, grams, edge) for edge in Edge)
-        return LawPoint(celsius, early, likely, late, life.law.basis(celsius))
-    law = product.law(stage)
+    law = life.law if life is not None else product.law(stage)
     assert law is not None  # noqa: S101 - asked only for stages that have figures
-    early, likely, late = (law.hours(celsius, edge) for edge in Edge)
-    return LawPoint(celsius, early, likely, late, law.basis(celsius))
+    grams = cup_grams(product)
+
+    def read(celsius: float) -> LawPoint:
+        if life is None:
+            early, likely, late = (law.hours(celsius, edge) for edge in Edge)
+        else:
+            early, likely, late = (life.hours(celsius, grams, edge) for edge in Edge)
+        return LawPoint(celsius, early, likely, late, law.basis(celsius))
+
+    return read
 
 
 def cup_grams(product: Product) -> float:
@@ -133,12 +143,14 @@ def cup_curve(product: Product, celsius: float) -> tuple[CupPoint, ...]:
     low = min([20.0, *masses])
     high = max([product.mix_limit_g, 2 * low, *masses])
     steps = [low * (high / low) ** (step / 48) for step in range(49)]
-    return tuple(
-        CupPoint(
-            grams,
-            life.hours(celsius, grams, Edge.EARLY),
-            life.hours(celsius, grams),
-            life.basis(celsius, grams),
-        )
-        for grams in sorted({*steps, *masses})
-    )
+    points = (cup_point(product, celsius, grams) for grams in sorted({*steps, *masses}))
+    return tuple(point for point in points if point is not None)
+
+
+def cup_point(product: Product, celsius: float, grams: float) -> CupPoint | None:
+    """Cup life of one mass at a temperature; None when the sheet says nothing of it."""
+    life = product.cup_life()
+    if life is None:
+        return None
+    early, likely = life.hours(celsius, grams, Edge.EARLY), life.hours(celsius, grams)
+    return CupPoint(grams, early, likely, life.basis(celsius, grams))

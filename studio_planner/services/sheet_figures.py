@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import InvalidEntry, StudioFileError
+from studio_planner.craft.tongue import translate
 from studio_planner.services.sheet_findings import Finding, Unread
 from studio_planner.services.sheet_lines import read_lines
 from studio_planner.services.sheet_tables import read_table
@@ -21,6 +22,7 @@ if TYPE_CHECKING:
 
     from studio_planner.craft.products import SheetPoint
     from studio_planner.science.stages import Stage
+
 MOST_LETTERS = 200_000
 """Longer than any sheet; what is pasted beyond it is not read."""
 
@@ -55,7 +57,9 @@ def read_figures(text: str, celsius: float | None = None) -> ReadSheet:
             continue
         known = points.setdefault((point.stage, point.celsius, point.mass_g), point)
         if known != point:
-            left.append(finding.refused("it says otherwise than a line before it."))
+            left.append(
+                finding.refused(translate("sheets", "it says otherwise than a line before it."))
+            )
     return ReadSheet(tuple(points.values()), tuple(sorted(left, key=lambda one: one.number)))
 
 

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.products import SheetPoint
+from studio_planner.craft.tongue import marked
 from studio_planner.science.stages import Stage
 from studio_planner.services.sheet_times import PrintedTime
 
@@ -14,7 +15,9 @@ if TYPE_CHECKING:
 
     from studio_planner.services.sheet_words import Named
 
-NO_TEMPERATURE = "it names no temperature; say above which one its times hold at."
+NO_TEMPERATURE = marked(
+    "sheets", "it names no temperature; say above which one its times hold at."
+)
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.tongue import marked, translate
 from studio_planner.services.sheet_findings import (
     NO_TEMPERATURE,
     Finding,
@@ -21,10 +22,14 @@ if TYPE_CHECKING:
     from studio_planner.services.sheet_times import PrintedTime
     from studio_planner.services.sheet_words import Named
 
-_NO_STAGE = "it names no stage that is known here."
-_NO_TIME = "it has no time with a unit, such as 4 h or 30 min."
-_SPAN = "its times hold for a range of temperatures; enter the one that is meant by hand."
-_UNEVEN = "its times, masses and temperatures do not pair up; enter them by hand."
+_NO_STAGE = marked("sheets", "it names no stage that is known here.")
+_NO_TIME = marked("sheets", "it has no time with a unit, such as 4 h or 30 min.")
+_SPAN = marked(
+    "sheets", "its times hold for a range of temperatures; enter the one that is meant by hand."
+)
+_UNEVEN = marked(
+    "sheets", "its times, masses and temperatures do not pair up; enter them by hand."
+)
 
 
 class _Odd(Exception):  # noqa: N818 - never leaves this module
@@ -69,7 +74,7 @@ def _read_line(
 ) -> tuple[list[Finding], list[str]]:
     parts = _parts(line)
     if not parts:
-        return [], [_NO_STAGE]
+        return [], [translate("sheets", _NO_STAGE)]
     findings: list[Finding] = []
     reasons: list[str] = []
     for part in parts:
@@ -104,13 +109,13 @@ def _between(marks: Iterable[Mark], begin: int, end: int) -> list:  # type: igno
 def _of_part(number: int, line: str, part: _Part, celsius: float | None) -> list[Finding]:
     times = _times(part)
     if any(warmth.span for warmth in part.warmths):
-        raise _Odd(_SPAN)
+        raise _Odd(translate("sheets", _SPAN))
     if part.warmths:
         celsiuses = [warmth.celsius for warmth in part.warmths]
     elif celsius is not None:
         celsiuses = [celsius]
     else:
-        raise _Odd(NO_TEMPERATURE)
+        raise _Odd(translate("sheets", NO_TEMPERATURE))
     if part.named.both:
         return _of_window(number, line, part, celsiuses, times)
     grams: list[float | None] = [mass.grams for mass in part.masses] or [None]
@@ -125,7 +130,7 @@ def _times(part: _Part) -> list[PrintedTime]:
         raise _Odd(wrong)
     times = [stretch.time for stretch in part.times if stretch.time is not None]
     if not times:
-        raise _Odd(_NO_TIME)
+        raise _Odd(translate("sheets", _NO_TIME))
     return times
 
 
@@ -134,7 +139,7 @@ def _of_window(
 ) -> list[Finding]:
     each, left = divmod(len(times), len(celsiuses))
     if left or not 1 <= each <= 2:  # noqa: PLR2004 - a window has two ends
-        raise _Odd(_UNEVEN)
+        raise _Odd(translate("sheets", _UNEVEN))
     return [
         finding
         for index, at in enumerate(celsiuses)
@@ -150,9 +155,9 @@ def _paired(
     """Times with their temperatures and masses: one of them for all, or as many as times."""
     count = len(times)
     if len(celsiuses) not in {1, count} or len(grams) not in {1, count}:
-        raise _Odd(_UNEVEN)
+        raise _Odd(translate("sheets", _UNEVEN))
     warm = celsiuses * count if len(celsiuses) == 1 else celsiuses
     heavy = list(grams) * count if len(grams) == 1 else list(grams)
     if count > 1 and len(set(zip(warm, heavy, strict=True))) < count:
-        raise _Odd(_UNEVEN)
+        raise _Odd(translate("sheets", _UNEVEN))
     return list(zip(warm, heavy, times, strict=True))

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.tongue import translate
 from studio_planner.services.sheet_findings import (
     NO_TEMPERATURE,
     Finding,
@@ -41,7 +42,10 @@ def read_table(
         return None
     cells = rows[head][2][1:]
     warm = [warmths_in(_with_unit(cell, rows[head][2][0])) for cell in cells]
-    before = [Unread(n, line, "it is not a row of the table.") for n, line, _ in rows[:head]]
+    before = [
+        Unread(n, line, translate("sheets", "it is not a row of the table."))
+        for n, line, _ in rows[:head]
+    ]
     if sum(len(found) == 1 for found in warm) >= max(1, len(cells) - 1) and any(warm):
         columns = [found[0].celsius if len(found) == 1 else None for found in warm]
         taken = _stage_rows(rows[head + 1 :], columns)
@@ -74,7 +78,9 @@ def _stage_rows(rows: list[_Row], columns: list[float | None]) -> _Taken:
     for number, line, cells in rows:
         named = stages_named(cells[0])
         if len(named) != 1:
-            taken.leave(number, line, "its first cell names no stage known here.")
+            taken.leave(
+                number, line, translate("sheets", "its first cell names no stage known here.")
+            )
             continue
         for at, cell in zip(columns, cells[1:], strict=False):
             taken.take((number, line), named[0], cells[0], at, cell)
@@ -110,7 +116,7 @@ class _Taken:
         if cell.lower() in _NOTHING:
             return
         if at is None:
-            self.leave(*row, NO_TEMPERATURE)
+            self.leave(*row, translate("sheets", NO_TEMPERATURE))
             return
         try:
             self.findings += _of_cell(row, named, label, at, cell)

@@ -6,6 +6,8 @@ import math
 import re
 from dataclasses import dataclass
 
+from studio_planner.craft.tongue import translate
+
 _NUMBER = r"\d+(?:[.,]\d+)?"
 _UNITS = {
     "min": (r"min(?:ute)?s?\.?|['′]", 1 / 60),  # noqa: RUF001 - a prime is how minutes are printed
@@ -64,15 +66,23 @@ def printed_time(text: str, unit: str = "h") -> PrintedTime:
     """
     bare = _ABOUT.sub("", text.strip())
     if _ONE_SIDED.search(bare):
-        raise ValueError(
-            f"“{text.strip()}” says only one side; write the time itself, or leave it empty."
+        raise _refused(
+            translate(
+                "sheets", "{text} says only one side; write the time itself, or leave it empty."
+            ),
+            text,
         )
     if _THOUSANDS.search(bare):
-        raise ValueError(f"“{text.strip()}” can be read two ways; write 1000, or 1.0.")
+        raise _refused(
+            translate("sheets", "{text} can be read two ways; write 1000, or 1.0."), text
+        )
     bare = _CLOCK.sub(lambda m: f"{int(m[1])} h {int(m[2])} min", bare)
     match = _SPAN.fullmatch(bare)
     if match is None:
-        raise ValueError(f"“{text.strip()}” is not a time; write for example 4-6 h or 30 min.")
+        raise _refused(
+            translate("sheets", "{text} is not a time; write for example 4-6 h or 30 min."),
+            text,
+        )
     return _time_of(match, text.strip(), unit)
 
 
@@ -82,15 +92,24 @@ def _time_of(match: re.Match[str], text: str, unit: str) -> PrintedTime:
     start = _hours(first, _unit_named(first_unit) or behind or unit, first_minutes)
     end = None if last is None else _hours(last, behind or unit, last_minutes)
     longest = start if end is None else end
-    if not 0.0 < start <= longest:
-        raise ValueError(
-            f"“{text}” ends before it starts; write the short end first."
-            if start > longest
-            else f"“{text}” is no time; it has to be more than nothing."
+    if start > longest:
+        raise _refused(
+            translate("sheets", "{text} ends before it starts; write the short end first."),
+            text,
+        )
+    if start <= 0.0:
+        raise _refused(
+            translate("sheets", "{text} is no time; it has to be more than nothing."), text
         )
     if longest > _MOST_HOURS:
-        raise ValueError(f"“{text}” is longer than any cure; check the unit.")
+        raise _refused(
+            translate("sheets", "{text} is longer than any cure; check the unit."), text
+        )
     return PrintedTime(start, end)
+
+
+def _refused(words: str, text: str) -> ValueError:
+    return ValueError(words.format(text=f"“{text.strip()}”"))
 
 
 def _hours(number: str, unit: str, minutes: str | None) -> float:

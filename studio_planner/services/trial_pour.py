@@ -71,11 +71,13 @@ class TrialPour:
         )
         return Lane(PlannedStudio(studio, None, timing, hands), piece, [planned], [])
 
-    @property
+    @cached_property
     def ribbon(self) -> Ribbon:
-        """The pour."""
+        """The pour, with its window as one that a coat could stand in."""
         bar = self.lane.bars[0]
         assert isinstance(bar, Ribbon)  # noqa: S101 - the lane was made with one coat
+        if bar.doorway is not None:
+            bar.doorway = replace(bar.doorway, used=True)
         return bar
 
     @cached_property

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import BrokenRule, InvalidEntry
 from studio_planner.craft.products import MixRatio, Product, ProductKind, SheetPoint
+from studio_planner.craft.tongue import translate
 from studio_planner.services.editing.changes import Change
 from studio_planner.services.editing.nouns import (
     copy_of,
@@ -17,7 +18,7 @@ from studio_planner.services.editing.nouns import (
 )
 
 if TYPE_CHECKING:
-    from collections.abc import Callable, Iterable, Mapping
+    from collections.abc import Callable, Iterable, Mapping, Sequence
 
     from studio_planner.craft.studio import Studio
     from studio_planner.science.stages import Stage
@@ -44,12 +45,16 @@ def new_product(studio: Studio, kind: ProductKind, name: str) -> Product:
 
 def added_product(kind: ProductKind, name: str) -> Change:
     """Add a product of that kind, to be filled in."""
-    return Change("Add a product", lambda now: with_thing(now, new_product(now, kind, name)))
+    return Change(
+        translate("products", "Add a product"),
+        lambda now: with_thing(now, new_product(now, kind, name)),
+    )
 
 
 def copied_product(product: Product) -> Change:
     """Add a copy under a free name."""
-    return Change(f"Copy {product.name}", lambda now: with_thing(now, copy_of(now, product)))
+    words = translate("products", "Copy {name}").format(name=product.name)
+    return Change(words, lambda now: with_thing(now, copy_of(now, product)))
 
 
 def uses_of(studio: Studio, key: str) -> tuple[str, ...]:
@@ -65,15 +70,22 @@ def removed_product(product: Product) -> Change:
     def make(studio: Studio) -> Studio:
         used = uses_of(studio, product.key)
         if used:
-            more = f" and {len(used) - _MANY} more" if len(used) > _MANY else ""
-            sentence = (
-                f"it is in the stack of {', '.join(used[:_MANY])}{more}; "
-                "give those coats another product first."
-            )
-            raise InvalidEntry(f"{product.name} stays", [BrokenRule("product", sentence)])
+            raise InvalidEntry(product.name, [BrokenRule("product", _used_words(used))])
         return without_thing(studio, Product, product.key)
 
-    return Change(f"Remove {product.name}", make)
+    return Change(translate("products", "Remove {name}").format(name=product.name), make)
+
+
+def _used_words(used: Sequence[str]) -> str:
+    names = ", ".join(used[:_MANY])
+    if len(used) > _MANY:
+        names = translate("products", "{names} and {count} more").format(
+            names=names, count=len(used) - _MANY
+        )
+    return translate(
+        "products",
+        "it is in the stack of {names}; give those coats another product first.",
+    ).format(names=names)
 
 
 def changed_product(product: Product, what: str, make: Callable[[Product], Product]) -> Change:

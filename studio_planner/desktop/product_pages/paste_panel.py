@@ -1,0 +1,178 @@
+"""A sheet pasted as text: what is read of it, what is not understood, and taking it."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QHBoxLayout, QPlainTextEdit, QVBoxLayout, QWidget
+
+from studio_planner.craft.errors import StudioError
+from studio_planner.desktop import words
+from studio_planner.desktop.forms.fields import NumberField
+from studio_planner.desktop.product_pages.law_words import row_name
+from studio_planner.desktop.quantities import Quantity
+from studio_planner.desktop.studio_pages.lines import Line, verb
+from studio_planner.desktop.tongue import translate
+from studio_planner.science.stages import Stage
+from studio_planner.services.editing.products import changed_product, with_figures
+from studio_planner.services.sheet_figures import read_figures
+from studio_planner.services.sheet_times import PrintedTime, time_words
+
+if TYPE_CHECKING:
+    from studio_planner.craft.products import Product, SheetPoint
+    from studio_planner.craft.settings import Units
+    from studio_planner.desktop.canvas import Canvas
+    from studio_planner.desktop.desk_changes import DeskChanges
+    from studio_planner.services.sheet_figures import ReadSheet
+
+_MOST_LINES = 14
+
+
+class PastePanel(QWidget):
+    """Text at the left, what it means at the right; taken as one change.
+
+    Signals:
+        done: the figures were taken, or the maker has closed it.
+    """
+
+    done = Signal()
+
+    def __init__(
+        self, canvas: Canvas, changes: DeskChanges, parent: QWidget | None = None
+    ) -> None:
+        """Be empty."""
+        super().__init__(parent)
+        self._canvas = canvas
+        self._changes = changes
+        self._product: Product | None = None
+        self._units: Units | None = None
+        self.read: ReadSheet = read_figures("")
+        self.text = QPlainTextEdit(self)
+        self.text.setTabChangesFocus(True)
+        self.text.setMinimumSize(220, 150)
+        self.text.setAccessibleName(translate("products", "The sheet's text or table"))
+        self.text.setPlaceholderText(
+            translate(
+                "products",
+                "Paste lines or a table of the sheet, for example\n"
+                "Recoat window 4-6 h to 24 h at 20 °C",
+            )
+        )
+        self.celsius = NumberField(
+            canvas,
+            translate("products", "Where a line names no temperature"),
+            Quantity.TEMPERATURE,
+            self,
+            optional=True,
+        )
+        self.found = Line(canvas, "", self)
+        self.unread = Line(canvas, "", self, font="small", colour="now")
+        self.wrong = Line(canvas, "", self, colour="now")
+        self.take_button = verb(translate("products", "Take figures"), self.take, self)
+        self.close_button = verb(translate("products", "Close"), self._close, self)
+        self._lay_out()
+        self.text.textChanged.connect(self._read)
+        self.celsius.edited.connect(self._read)
+        self._read()
+
+    def _lay_out(self) -> None:
+        left = QVBoxLayout()
+        left.addWidget(self.text, 1)
+        left.addWidget(self.celsius)
+        verbs = QHBoxLayout()
+        verbs.addWidget(self.take_button)
+        verbs.addWidget(self.close_button)
+        verbs.addStretch(1)
+        right = QVBoxLayout()
+        for part in (self.found, self.unread, self.wrong):
+            right.addWidget(part)
+        right.addStretch(1)
+        right.addLayout(verbs)
+        layout = QHBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.setSpacing(18)
+        layout.addLayout(left, 1)
+        layout.addLayout(right, 1)
+
+    def show_product(self, product: Product, units: Units) -> None:
+        """Read for a product; text that was pasted for another one is dropped."""
+        if self._product is not None and self._product.key != product.key:
+            self.text.clear()
+        self._product, self._units = product, units
+        self.celsius.set_units(units)
+        self._read()
+
+    def _read(self) -> None:
+        if self._units is None:
+            return
+        self.celsius.say_right()
+        try:
+            celsius = self.celsius.value()
+        except ValueError as error:
+            self.celsius.say_wrong(str(error))
+            celsius = None
+        self.read = read_figures(self.text.toPlainText(), celsius)
+        self.found.say(self._found_words(self.read.points, self._units))
+        self.unread.say(self._unread_words())
+        self.wrong.say("")
+        count = len(self.read.points)
+        self.take_button.setEnabled(count > 0)
+        self.take_button.setText(
+            translate("products", "Take {count} figures").format(count=count)
+            if count != 1
+            else translate("products", "Take 1 figure")
+        )
+
+    def _found_words(self, points: tuple[SheetPoint, ...], units: Units) -> str:
+        if not points:
+            return translate(
+                "products", "What is understood will stand here, to be looked over."
+            )
+        lines = [_figure_words(point, units) for point in points[:_MOST_LINES]]
+        return "\n".join([*lines, *_more(len(points))])
+
+    def _unread_words(self) -> str:
+        if not self.read.unread:
+            return ""
+        head = translate("products", "Not understood:")
+        lines = [
+            translate("products", "Line {number}, {line}: {reason}").format(
+                number=one.number, line=f"“{one.line.strip()[:48]}”", reason=one.reason
+            )
+            for one in self.read.unread[:_MOST_LINES]
+        ]
+        return "\n".join([head, *lines, *_more(len(self.read.unread))])
+
+    def take(self) -> None:
+        """Put what was read on the product's sheet, in one change."""
+        product, points = self._product, self.read.points
+        if product is None or not points:
+            return
+        what = translate("products", "{count} figures pasted").format(count=len(points))
+        change = changed_product(product, what, lambda now: with_figures(now, points))
+        try:
+            self._changes.make(change)
+        except StudioError as error:
+            self.wrong.say(f"\N{BLACK RIGHT-POINTING TRIANGLE} {error}")
+            return
+        self._close()
+
+    def _close(self) -> None:
+        self.text.clear()
+        self.done.emit()
+
+
+def _more(count: int) -> list[str]:
+    if count <= _MOST_LINES:
+        return []
+    return [translate("products", "and {count} more").format(count=count - _MOST_LINES)]
+
+
+def _figure_words(point: SheetPoint, units: Units) -> str:
+    mass = point.mass_g if point.stage is Stage.CUP_LIFE else None
+    return translate("products", "{stage}: {time} at {degrees}").format(
+        stage=row_name(point.stage, mass, units),
+        time=time_words(PrintedTime(point.from_hours, point.to_hours)),
+        degrees=words.degrees(point.celsius, units),
+    )

@@ -1,0 +1,218 @@
+"""What is in the bottles: name, kind, ratio, densities and limits, each with why it matters."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Any
+
+from PySide6.QtWidgets import QGridLayout, QVBoxLayout, QWidget
+from typing_extensions import override
+
+from studio_planner.craft.products import ProductKind, RatioBy
+from studio_planner.desktop.forms.fields import ChoiceField, Field, NumberField, TextField
+from studio_planner.desktop.forms.form import Form
+from studio_planner.desktop.quantities import Quantity
+from studio_planner.desktop.studio_pages.lines import Line
+from studio_planner.desktop.tongue import translate
+from studio_planner.services.editing.products import changed_product, product_with, values_of
+
+if TYPE_CHECKING:
+    from collections.abc import Mapping
+
+    from PySide6.QtGui import QResizeEvent
+
+    from studio_planner.craft.products import Product
+    from studio_planner.craft.settings import Units
+    from studio_planner.desktop.canvas import Canvas
+    from studio_planner.desktop.desk_changes import DeskChanges
+
+_CELL_WIDTH = 176
+_MOST_COLUMNS = 5
+_MIX_ONLY = {"ratio_a", "ratio_b", "ratio_by", "density_a", "density_b"}
+
+
+def kind_name(kind: ProductKind) -> str:
+    """What a kind of product is called."""
+    names = {
+        ProductKind.TWO_PART: translate("products", "two-part mix"),
+        ProductKind.PRIMER: translate("products", "one-part primer"),
+        ProductKind.SIZE: translate("products", "size"),
+        ProductKind.LEAF: translate("products", "leaf"),
+    }
+    return names[kind]
+
+
+class Cells(QWidget):
+    """Fields, each with its reason, in as many columns as there is room for."""
+
+    def __init__(self, canvas: Canvas, parent: QWidget | None = None) -> None:
+        """Start without a field."""
+        super().__init__(parent)
+        self._canvas = canvas
+        self._columns = 0
+        self._cells: list[QWidget] = []
+        self._grid = QGridLayout(self)
+        self._grid.setContentsMargins(0, 0, 0, 0)
+        self._grid.setHorizontalSpacing(20)
+        self._grid.setVerticalSpacing(8)
+
+    def add(self, reason: str) -> tuple[QWidget, QVBoxLayout]:
+        """A cell, and the layout to put its field into, above the reason."""
+        cell = QWidget(self)
+        inside, field = QVBoxLayout(cell), QVBoxLayout()
+        inside.setContentsMargins(0, 0, 0, 0)
+        inside.setSpacing(0)
+        inside.addLayout(field)
+        if reason:
+            inside.addWidget(Line(self._canvas, reason, cell, font="small", colour="quiet"))
+        inside.addStretch(1)
+        self._cells.append(cell)
+        return cell, field
+
+    def arrange(self, columns: int | None = None) -> None:
+        """Lay the cells that are shown out in columns, by default as many as fit."""
+        self._columns = columns or min(max(self.width() // _CELL_WIDTH, 1), _MOST_COLUMNS)
+        for cell in self._cells:
+            self._grid.removeWidget(cell)
+        shown = [cell for cell in self._cells if not cell.isHidden()]
+        for place, cell in enumerate(shown):
+            self._grid.addWidget(cell, place // self._columns, place % self._columns)
+        for column in range(_MOST_COLUMNS):
+            self._grid.setColumnStretch(column, 1 if column < self._columns else 0)
+
+    @override
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        if min(max(self.width() // _CELL_WIDTH, 1), _MOST_COLUMNS) != self._columns:
+            self.arrange()
+
+
+class ProductForm(QWidget):
+    """The fields of one product: what it is and its ratio; its densities and limits apart.
+
+    `limits` is a widget of its own that the page lays out where it wants.
+    """
+
+    def __init__(
+        self, canvas: Canvas, changes: DeskChanges, parent: QWidget | None = None
+    ) -> None:
+        """Show no product yet."""
+        super().__init__(parent)
+        self._canvas = canvas
+        self._changes = changes
+        self._product: Product | None = None
+        self.form = Form(canvas, self._enter, self)
+        self.bottles = Cells(canvas, self)
+        self.limits = Cells(canvas, parent)
+        self._cells: dict[str, QWidget] = {}
+        self._add_bottles()
+        self._add_densities()
+        self._add_limits()
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.addWidget(self.bottles)
+        layout.addWidget(self.form)
+
+    def _add_bottles(self) -> None:
+        canvas = self._canvas
+        kinds = [(kind, kind_name(kind)) for kind in ProductKind]
+        ways = [
+            (RatioBy.WEIGHT, translate("products", "by weight")),
+            (RatioBy.VOLUME, translate("products", "by volume")),
+        ]
+        rows: tuple[tuple[str, Field, str], ...] = (
+            ("name", TextField(canvas, translate("products", "Name")), ""),
+            (
+                "kind",
+                ChoiceField(canvas, translate("products", "Kind"), kinds),
+                translate("products", "Only a mix is weighed as A and B."),
+            ),
+            (
+                "ratio_a",
+                NumberField(canvas, translate("products", "Parts of A")),
+                translate("products", "A wrong ratio never cures."),
+            ),
+            ("ratio_b", NumberField(canvas, translate("products", "Parts of B")), ""),
+            (
+                "ratio_by",
+                ChoiceField(canvas, translate("products", "Ratio is"), ways),
+                translate("products", "By volume it needs densities."),
+            ),
+        )
+        for name, field, reason in rows:
+            self._add(name, field, reason, limit=False)
+
+    def _add_densities(self) -> None:
+        self._add(
+            "density_a",
+            self._number(translate("products", "Density of A, g/cm³")),
+            translate("products", "Turns a ratio by volume into one by weight."),
+        )
+        self._add("density_b", self._number(translate("products", "Density of B, g/cm³")), "")
+        self._add(
+            "density",
+            NumberField(self._canvas, translate("products", "Density of the mix, g/cm³")),
+            translate("products", "From film and area to grams."),
+        )
+
+    def _add_limits(self) -> None:
+        self._add(
+            "minimum_celsius",
+            self._number(translate("products", "Lowest temperature"), Quantity.TEMPERATURE),
+            translate("products", "Colder hours do not cure it, and no pour is planned."),
+        )
+        self._add(
+            "maximum_celsius",
+            self._number(translate("products", "Highest temperature"), Quantity.TEMPERATURE),
+            translate("products", "No pour is planned in a warmer room."),
+        )
+        self._add(
+            "humidity_limit_pct",
+            self._number(translate("products", "Most humidity"), Quantity.PER_CENT),
+            translate("products", "Damp air clouds a film; no pour is planned above it."),
+        )
+        self._add(
+            "depth_limit_mm",
+            self._number(translate("products", "Deepest film"), Quantity.FILM),
+            translate("products", "Deeper coats are refused: they heat themselves."),
+        )
+        canvas = self._canvas
+        self._add(
+            "cup_limit_g",
+            NumberField(canvas, translate("products", "Largest cup"), Quantity.MASS),
+            translate("products", "Larger mixes are weighed in portions."),
+        )
+        self._add(
+            "mix_limit_g",
+            NumberField(canvas, translate("products", "Largest mix"), Quantity.MASS),
+            translate("products", "As much as can be spread in its working time."),
+        )
+
+    def _number(self, label: str, quantity: Quantity = Quantity.PLAIN) -> NumberField:
+        return NumberField(self._canvas, label, quantity, optional=True)
+
+    def _add(self, name: str, field: Field, reason: str, *, limit: bool = True) -> None:
+        cell, inside = (self.limits if limit else self.bottles).add(reason)
+        self.form.add(name, field, into=inside)
+        self._cells[name] = cell
+
+    def show_product(self, product: Product, units: Units) -> None:
+        """Show a product; what is being typed stays."""
+        fresh = self._product is None or self._product.key != product.key
+        self._product = product
+        mixed = product.kind is ProductKind.TWO_PART
+        for name in _MIX_ONLY:
+            self._cells[name].setVisible(mixed)
+        self.bottles.arrange()
+        self.limits.arrange()
+        self.form.show_values(values_of(product), units, fresh=fresh)
+
+    def _enter(self, name: str, values: Mapping[str, Any]) -> None:
+        product = self._product
+        if product is None:
+            return
+        label = self.form.fields[name].words.lower()
+
+        def make(now: Product) -> Product:
+            return product_with(now, values)
+
+        self._changes.make(changed_product(product, label, make))
