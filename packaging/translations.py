@@ -9,12 +9,18 @@ again.
 
 from __future__ import annotations
 
+import ast
+import json
 import subprocess
 import sys
 from pathlib import Path
-from typing import Final
+from tempfile import TemporaryDirectory
+from typing import TYPE_CHECKING, Final
 
 import PySide6
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
 
 ROOT: Final = Path(__file__).resolve().parents[1]
 TEXTS: Final = ROOT / "resources" / "translations"
@@ -26,6 +32,15 @@ _READ: Final = (
     *("-disable-heuristic", "sametext", "-disable-heuristic", "similartext"),
 )
 
+_MADE_OF: Final = {
+    "said": ("said", 0),
+    "not_known": ("said", 0),
+    "Question": ("questions", 1),
+    "WhatIf": ("questions", 1),
+    "Parameter": ("questions", 1),
+}
+"""What makes a sentence or a question of a text: its context, and which argument that is."""
+
 
 def tool(name: str) -> str:
     """Where one of Qt's own programs lies: lupdate, or lrelease."""
@@ -34,7 +49,45 @@ def tool(name: str) -> str:
 
 def update(texts: Path) -> None:
     """Bring every text of the source into the list `texts`, and take out what is gone."""
-    subprocess.run([tool("lupdate"), *_READ, str(SOURCE), "-ts", str(texts)], check=True)
+    with TemporaryDirectory() as folder:
+        listed = Path(folder) / "sentences.py"
+        listed.write_text("".join(map(_call, _sentences())), encoding="utf-8")
+        program = [tool("lupdate"), *_READ, str(SOURCE), str(listed), "-ts", str(texts)]
+        subprocess.run(program, check=True)
+
+
+def _call(found: tuple[str, str]) -> str:
+    context, text = (json.dumps(one, ensure_ascii=False) for one in found)
+    return f"translate({context}, {text})\n"
+
+
+def _sentences() -> list[tuple[str, str]]:
+    """Context and text of everything that questions and sentences with facts are made of."""
+    found: dict[tuple[str, str], None] = {}
+    for path in sorted((SOURCE / "services").rglob("*.py")):
+        source = path.read_text(encoding="utf-8")
+        if "said(" in source or "Parameter(" in source:
+            for node in ast.walk(ast.parse(source)):
+                found.update(dict.fromkeys(_texts_of(node)))
+    return list(found)
+
+
+def _texts_of(node: ast.AST) -> Iterator[tuple[str, str]]:
+    if isinstance(node, ast.Call) and isinstance(node.func, ast.Name):
+        context, place = _MADE_OF.get(node.func.id, ("", 0))
+        if context and len(node.args) > place:
+            yield from ((context, text) for text in _whole_texts(node.args[place]))
+    elif isinstance(node, ast.Assign) and isinstance(node.targets[0], ast.Name):
+        named = node.targets[0].id == "text"
+        yield from (("said", text) for text in (_whole_texts(node.value) if named else ()))
+
+
+def _whole_texts(node: ast.expr) -> Iterator[str]:
+    if isinstance(node, ast.Constant) and isinstance(node.value, str):
+        yield node.value
+    elif isinstance(node, ast.IfExp):
+        yield from _whole_texts(node.body)
+        yield from _whole_texts(node.orelse)
 
 
 def release(texts: Path, made: Path) -> str:

@@ -2,18 +2,30 @@
 
 from __future__ import annotations
 
+from datetime import date
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.day_words import day_word, month_word, weekday_word
+from studio_planner.craft.tongue import counted, marked, translate
 from studio_planner.services.editing.weeks import WEEKDAYS
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Mapping
-    from datetime import date
 
-_DAYS = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
-_MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
-_SPANS = {"DAILY": "day", "WEEKLY": "week", "MONTHLY": "month", "YEARLY": "year"}
-_PLACES = {1: "first", 2: "second", 3: "third", 4: "fourth", 5: "fifth", -1: "last"}
+_SPANS = {
+    "DAILY": (marked("rule", "every day"), marked("rule", "every {count} days")),
+    "WEEKLY": (marked("rule", "every week"), marked("rule", "every {count} weeks")),
+    "MONTHLY": (marked("rule", "every month"), marked("rule", "every {count} months")),
+    "YEARLY": (marked("rule", "every year"), marked("rule", "every {count} years")),
+}
+_PLACES = {
+    1: marked("rule", "the first {day}"),
+    2: marked("rule", "the second {day}"),
+    3: marked("rule", "the third {day}"),
+    4: marked("rule", "the fourth {day}"),
+    5: marked("rule", "the fifth {day}"),
+    -1: marked("rule", "the last {day}"),
+}
 _SAYABLE = {"FREQ", "INTERVAL", "BYDAY", "BYMONTHDAY", "BYMONTH", "COUNT", "UNTIL", "WKST"}
 
 
@@ -23,42 +35,52 @@ def rule_words(rule: str, first: date | None) -> str:
     try:
         text = _words(parts)
     except (KeyError, ValueError):
-        text = f"by the rule {rule}"
-    return text if first is None else f"{text}, from {_date(first)}"
+        text = translate("rule", "by the rule {rule}").format(rule=rule)
+    if first is None:
+        return text
+    return translate("rule", "{rule}, from {day}").format(rule=text, day=_date(first))
 
 
 def _words(parts: Mapping[str, str]) -> str:
     if not parts.keys() <= _SAYABLE or parts.get("WKST", "MO") != "MO":
         raise KeyError
-    every, span = int(parts.get("INTERVAL", "1")), _SPANS[parts["FREQ"]]
-    text = f"every {span}" if every == 1 else f"every {every} {span}s"
+    every, (one, many) = int(parts.get("INTERVAL", "1")), _SPANS[parts["FREQ"]]
+    text = counted(every, translate("rule", one), translate("rule", many))
     if "BYDAY" in parts:
-        text += f" on {_listed(_weekday(day) for day in parts['BYDAY'].split(','))}"
+        days = _listed(_weekday(day) for day in parts["BYDAY"].split(","))
+        text = translate("rule", "{rule} on {days}").format(rule=text, days=days)
     if "BYMONTHDAY" in parts:
-        text += f" on day {_listed(str(int(day)) for day in parts['BYMONTHDAY'].split(','))}"
+        days = _listed(str(int(day)) for day in parts["BYMONTHDAY"].split(","))
+        text = translate("rule", "{rule} on day {days}").format(rule=text, days=days)
     if "BYMONTH" in parts:
-        text += f" in {_listed(_MONTHS[int(m) - 1] for m in parts['BYMONTH'].split(','))}"
+        months = _listed(month_word(int(m)) for m in parts["BYMONTH"].split(","))
+        text = translate("rule", "{rule} in {months}").format(rule=text, months=months)
     return text + _end(parts)
 
 
 def _end(parts: Mapping[str, str]) -> str:
     if "COUNT" in parts:
-        return f", {int(parts['COUNT'])} times in all"
+        said = translate("rule", "{count} times in all").format(count=int(parts["COUNT"]))
+        return f", {said}"
     if "UNTIL" in parts:
         until = parts["UNTIL"]
-        return f", until {int(until[6:8])} {_MONTHS[int(until[4:6]) - 1]} {until[:4]}"
+        day = date(int(until[:4]), int(until[4:6]), int(until[6:8]))
+        return ", " + translate("rule", "until {day}").format(day=_date(day))
     return ""
 
 
 def _weekday(value: str) -> str:
-    day = _DAYS[WEEKDAYS.index(value[-2:])]
-    return f"the {_PLACES[int(value[:-2])]} {day}" if value[:-2] else day
+    day = weekday_word(WEEKDAYS.index(value[-2:]))
+    return translate("rule", _PLACES[int(value[:-2])]).format(day=day) if value[:-2] else day
 
 
 def _listed(values: Iterable[str]) -> str:
     every = list(values)
-    return " and ".join(filter(None, (", ".join(every[:-1]), every[-1])))
+    if len(every) == 1:
+        return every[0]
+    both = translate("lists", "{first} and {last}")
+    return both.format(first=", ".join(every[:-1]), last=every[-1])
 
 
 def _date(day: date) -> str:
-    return f"{day.day} {_MONTHS[day.month - 1]} {day.year}"
+    return f"{day_word(day)} {day.year}"

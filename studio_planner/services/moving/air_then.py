@@ -6,6 +6,7 @@ from bisect import bisect_left, bisect_right
 from datetime import UTC, datetime
 from typing import TYPE_CHECKING, NamedTuple
 
+from studio_planner.craft.kind_words import kind_word
 from studio_planner.craft.products import ProductKind
 from studio_planner.science.air import AirError, dew_point_margin
 from studio_planner.services.moving.breaks import Break, Rule
@@ -158,7 +159,7 @@ def _warming(bar: Ribbon, celsius: list[float]) -> Iterator[Break]:
     rise, limit = max(celsius) - celsius[0], bar.lane.studio.settings.steady_celsius
     if rise > limit + _SAME:
         text = "Bare {material} while the room warms by {rise}: it would blow bubbles."
-        words = said(text, material=str(piece.material), rise=Step(rise))
+        words = said(text, material=kind_word(piece.material), rise=Step(rise))
         yield Break(rule=Rule.WARMING, words=words)
 
 

@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.kind_words import kind_word
 from studio_planner.craft.pieces import Joint
+from studio_planner.craft.tongue import counted, marked, translate
 from studio_planner.services.questions.sentences import Lasting, Moment, Sentence, said
 
 if TYPE_CHECKING:
@@ -19,7 +21,7 @@ if TYPE_CHECKING:
         MovedPour,
     )
 
-NOTHING = "Nothing else moved"
+NOTHING = marked("difference", "Nothing else moved")
 
 
 def in_short(difference: Difference) -> str:
@@ -27,18 +29,42 @@ def in_short(difference: Difference) -> str:
     later = [row for row in difference.promises if row.later]
     sooner = [row for row in difference.promises if not row.later]
     counted = (
-        _count(difference.moved, "pour moved", "pours moved"),
-        _count(later, "promise later", "promises later"),
-        _count(sooner, "promise sooner", "promises sooner"),
-        _count(difference.worsened, "joint worse", "joints worse"),
-        _count(difference.lost, "piece not planned", "pieces not planned"),
-        _count(difference.gained, "piece planned again", "pieces planned again"),
+        _count(
+            difference.moved,
+            translate("difference", "{count} pour moved"),
+            translate("difference", "{count} pours moved"),
+        ),
+        _count(
+            later,
+            translate("difference", "{count} promise later"),
+            translate("difference", "{count} promises later"),
+        ),
+        _count(
+            sooner,
+            translate("difference", "{count} promise sooner"),
+            translate("difference", "{count} promises sooner"),
+        ),
+        _count(
+            difference.worsened,
+            translate("difference", "{count} joint worse"),
+            translate("difference", "{count} joints worse"),
+        ),
+        _count(
+            difference.lost,
+            translate("difference", "{count} piece not planned"),
+            translate("difference", "{count} pieces not planned"),
+        ),
+        _count(
+            difference.gained,
+            translate("difference", "{count} piece planned again"),
+            translate("difference", "{count} pieces planned again"),
+        ),
     )
-    return ", ".join(filter(None, counted)) or NOTHING
+    return ", ".join(filter(None, counted)) or translate("difference", NOTHING)
 
 
 def _count(rows: Sequence[object], one: str, many: str) -> str:
-    return f"{len(rows)} {one if len(rows) == 1 else many}" if rows else ""
+    return counted(len(rows), one, many) if rows else ""
 
 
 def in_full(difference: Difference, studio: Studio) -> tuple[Sentence, ...]:
@@ -63,9 +89,19 @@ def _promise(row: ChangedPromise, studio: Studio) -> Sentence:
     hours = row.hours_later
     if hours is None:
         return said("{order} leaves {when}.", order=name, when=leaves)
-    text = "{order} leaves {when}, {lasting} " + ("later" if row.later else "sooner")
-    tail = ", and is late." if row.broken else ", and is in time." if row.mended else "."
-    return said(text + tail, order=name, when=leaves, lasting=Lasting(abs(hours)))
+    return said(_leaving(row), order=name, when=leaves, lasting=Lasting(abs(hours)))
+
+
+def _leaving(row: ChangedPromise) -> str:
+    if row.broken:
+        text = "{order} leaves {when}, {lasting} later, and is late."
+    elif row.mended:
+        text = "{order} leaves {when}, {lasting} sooner, and is in time."
+    elif row.later:
+        text = "{order} leaves {when}, {lasting} later."
+    else:
+        text = "{order} leaves {when}, {lasting} sooner."
+    return text
 
 
 def _lost(key: str, studio: Studio) -> Sentence:
@@ -92,10 +128,20 @@ def _moved(row: MovedPour, studio: Studio) -> Sentence:
     spot = studio.spot(row.after.spot).name
     if not hours:
         return said("{pour} stands on {spot}.", pour=name, spot=spot)
-    text = "{pour} starts {when}, {lasting} " + ("later" if hours > 0.0 else "sooner")
-    tail = ", on {spot}." if row.on_other_spot else "."
+    if row.on_other_spot:
+        text = (
+            "{pour} starts {when}, {lasting} later, on {spot}."
+            if hours > 0.0
+            else "{pour} starts {when}, {lasting} sooner, on {spot}."
+        )
+    else:
+        text = (
+            "{pour} starts {when}, {lasting} later."
+            if hours > 0.0
+            else "{pour} starts {when}, {lasting} sooner."
+        )
     when, lasting = Moment(row.after.start), Lasting(abs(hours))
-    return said(text + tail, pour=name, when=when, lasting=lasting, spot=spot)
+    return said(text, pour=name, when=when, lasting=lasting, spot=spot)
 
 
 def _piece(studio: Studio, key: str) -> str:
@@ -104,4 +150,4 @@ def _piece(studio: Studio, key: str) -> str:
 
 def _pour(studio: Studio, coat: PlannedCoat) -> str:
     piece = studio.piece(coat.piece)
-    return f"{piece.name}, {piece.coat(coat.coat).kind}"
+    return f"{piece.name}, {kind_word(piece.coat(coat.coat).kind)}"

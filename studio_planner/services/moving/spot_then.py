@@ -25,10 +25,20 @@ if TYPE_CHECKING:
     from studio_planner.services.ribbons import Lane, Ribbon
 
 _TASKS = (
-    (StepKind.TAPE, Stage.TAPE_OPENS, Stage.TAPE_CLOSES, "Everybody sleeps when the tape is "),
-    (StepKind.TRIM, Stage.TRIM_OPENS, Stage.TRIM_CLOSES, "Everybody sleeps when drips are "),
+    (
+        StepKind.TAPE,
+        Stage.TAPE_OPENS,
+        Stage.TAPE_CLOSES,
+        said("Everybody sleeps when the tape is to be pulled."),
+    ),
+    (
+        StepKind.TRIM,
+        Stage.TRIM_OPENS,
+        Stage.TRIM_CLOSES,
+        said("Everybody sleeps when drips are to be trimmed."),
+    ),
 )
-_DONE = {StepKind.TAPE: "to be pulled", StepKind.TRIM: "to be trimmed"}
+_AWAKE = frozenset({StepKind.TAPE, StepKind.TRIM})
 
 
 # Spots
@@ -170,13 +180,12 @@ def tape_then(around: Around, bar: Ribbon) -> tuple[tuple[PlannedStep, ...], tup
         for step in around.steps
         if (step.piece, step.coat) == (bar.lane.piece.key, bar.coat.key)
     }
-    for kind, opens, closes, text in _TASKS:
+    for kind, opens, closes, words in _TASKS:
         if kind not in planned:
             continue
         since, until = bar.film.safe(opens), bar.film.safe(closes)
         found = None if since is None else _awake(around, since, until)
         if found is None:
-            words = said(text + _DONE[kind] + ".")
             breaks.append(Break(rule=Rule.AWAKE, words=words))
             continue
         start, person = found
@@ -222,12 +231,15 @@ def steps_then(around: Around, bar: Ribbon) -> Iterator[Break]:
     """Other work on the same piece that a pour would meet or come before."""
     for step in around.steps:
         mine = step.piece == bar.lane.piece.key and step.coat != bar.coat.key
-        if not mine or step.kind not in _DONE or step.coat is None:
+        if not mine or step.kind not in _AWAKE or step.coat is None:
             continue
         before = bar.lane.piece.position(step.coat) < bar.position
         if before and bar.planned.start < step.end:
-            text = "The {kind} of the {coat} comes first, at {at}."
-            kind = "tape" if step.kind is StepKind.TAPE else "trimming"
+            text = (
+                "The tape of the {coat} comes first, at {at}."
+                if step.kind is StepKind.TAPE
+                else "The trimming of the {coat} comes first, at {at}."
+            )
             name = bar.lane.piece.coat_name(step.coat)
-            words = said(text, kind=kind, coat=name, at=Moment(step.start))
+            words = said(text, coat=name, at=Moment(step.start))
             yield Break(rule=Rule.AWAKE, words=words)

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 from typing import TYPE_CHECKING, Any
 
+from studio_planner.craft.tongue import marked
 from studio_planner.services.questions.sentences import Sentence, said
 
 if TYPE_CHECKING:
@@ -47,6 +48,14 @@ class Sign(StrEnum):
     CARE = "with care"
     NO = "no"
     OPEN = "not known"
+
+
+SIGN_WORDS = (
+    marked("questions", "yes"),
+    marked("questions", "with care"),
+    marked("questions", "no"),
+    marked("questions", "not known"),
+)
 
 
 @dataclass(frozen=True, slots=True)

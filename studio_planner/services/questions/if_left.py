@@ -6,6 +6,7 @@ from datetime import timedelta
 from enum import IntEnum
 from typing import TYPE_CHECKING, Any
 
+from studio_planner.craft.kind_words import kind_word
 from studio_planner.craft.pieces import Joint
 from studio_planner.services.hands_items import HandsItem, HandsKind
 from studio_planner.services.next_hands import next_hands
@@ -120,7 +121,7 @@ def _what(view: DeskView, item: HandsItem) -> str:
     piece = view.studio.piece(item.piece)
     if item.kind in {HandsKind.POUR, HandsKind.WINDOW_CLOSES} and item.coat is not None:
         return f"{piece.name}, {piece.coat_name(item.coat)}"
-    return f"{piece.name}, {item.kind}"
+    return f"{piece.name}, {kind_word(item.kind)}"
 
 
 QUESTION = Question(

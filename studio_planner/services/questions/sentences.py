@@ -9,6 +9,8 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from typing import TYPE_CHECKING, Protocol
 
+from studio_planner.craft.tongue import translate
+
 if TYPE_CHECKING:
     from collections.abc import Iterable, Mapping
     from datetime import date, datetime
@@ -161,5 +163,8 @@ def listed(names: Iterable[str]) -> str:
     shown = all_names[:_MOST_NAMED]
     left = len(all_names) - len(shown)
     if left:
-        shown.append(f"{left} more")
-    return shown[0] if len(shown) == 1 else f"{', '.join(shown[:-1])} and {shown[-1]}"
+        shown.append(translate("lists", "{count} more").format(count=left))
+    if len(shown) == 1:
+        return shown[0]
+    both = translate("lists", "{first} and {last}")
+    return both.format(first=", ".join(shown[:-1]), last=shown[-1])
