@@ -16,11 +16,27 @@ if TYPE_CHECKING:
     from PySide6.QtGui import QAction
     from PySide6.QtWidgets import QWidget
 
-    from studio_planner.desktop.desk_parts import DeskParts
     from studio_planner.desktop.notice_line import NoticeLine
     from studio_planner.desktop.planning_process import PlanningProcess
     from studio_planner.desktop.title_bar import TitleBar
     from studio_planner.services.desk import DeskSession
+
+
+class Side(Protocol):
+    """What planning needs of the side of the desk."""
+
+    def show_worth(self) -> None:
+        """Bring to the front what the plan is worth."""
+        ...
+
+
+class Parts(Protocol):
+    """Where planning finds the side."""
+
+    @property
+    def side(self) -> Side:
+        """The side."""
+        ...
 
 
 class Desk(Protocol):
@@ -40,7 +56,7 @@ class Desk(Protocol):
         ...
 
     @property
-    def parts(self) -> DeskParts:
+    def parts(self) -> Parts:
         """Timeline, room and side."""
         ...
 
