@@ -225,6 +225,42 @@ def test_a_film_that_runs_off_stays_typed_and_is_said_at_its_coat(
     assert near in page.stack.coat_form.film.advice
 
 
+def test_what_is_typed_wrong_is_there_when_its_coat_is_looked_at_again(
+    desk: DeskWindow, page: PiecesPage
+) -> None:
+    page.choose("h1/flood")
+    start = studio_of(desk)
+    type_film(page, "4")
+    page.choose("h1/clear")
+    assert page.stack.coat_form.film.editor.text() == "0.6"
+    assert not page.stack.coat_form.film.wrong
+    page.choose("h1/flood")
+    assert page.stack.coat_form.film.editor.text() == "4"
+    assert "runs off" in page.stack.coat_form.film.wrong
+    assert "runs off a piece" in page.stack.section.accessibleDescription()
+    assert studio_of(desk) == start
+    type_film(page, "1.5")
+    assert piece_of(desk, "h1").coat("flood").film_mm == 1.5
+    page.choose("h1/clear")
+    page.choose("h1/flood")
+    assert page.stack.coat_form.film.editor.text() == "1.5"
+
+
+def test_colours_typed_wrong_are_there_again(page: PiecesPage) -> None:
+    page.choose("h1/tide")
+    colours = page.stack.coat_form.colours
+    QTest.mouseClick(colours.add_button, LEFT)
+    colours.rows[0].share.setFocus()
+    colours.rows[0].share.selectAll()
+    QTest.keyClicks(colours.rows[0].share, "70")
+    QTest.keyClick(colours.rows[0].share, Qt.Key.Key_Return)
+    page.choose("h1/clear")
+    assert not colours.rows
+    page.choose("h1/tide")
+    assert [row.texts[1] for row in colours.rows] == ["70"]
+    assert "add up to 70 %" in colours.wrong
+
+
 def test_a_film_dragged_too_far_stays_in_the_form(desk: DeskWindow, page: PiecesPage) -> None:
     page.choose("h1/flood")
     start, section = studio_of(desk), page.stack.section

@@ -16,6 +16,7 @@ from studio_planner.desktop.forms.form import Form
 from studio_planner.desktop.piece_pages.coat_fields import FacesField
 from studio_planner.desktop.piece_pages.colours_field import ColoursField
 from studio_planner.desktop.piece_pages.joint_words import fault_words
+from studio_planner.desktop.piece_pages.typed import type_again, typed_in
 from studio_planner.desktop.quantities import Quantity
 from studio_planner.desktop.studio_pages.lines import Line
 from studio_planner.desktop.tongue import translate
@@ -30,6 +31,7 @@ if TYPE_CHECKING:
     from studio_planner.craft.pieces import Coat, Piece
     from studio_planner.craft.studio import Studio
     from studio_planner.desktop.canvas import Canvas
+    from studio_planner.desktop.piece_pages.typed import Typed
     from studio_planner.services.editing.stack_faults import StackFault
 
 _WISHED = (Joint.IN_WINDOW, Joint.WET_IN_WET, Joint.ON_DRY)
@@ -66,6 +68,8 @@ class CoatForm(QWidget):
         """Show no coat yet."""
         super().__init__(parent)
         self._enter_coat = enter
+        self._shown = ("", "")
+        self._typed: dict[tuple[str, str], Typed] = {}
         self.on_bare_board = False
         self._studio: Studio | None = None
         self._piece: Piece | None = None
@@ -117,16 +121,21 @@ class CoatForm(QWidget):
         )
         add("piece_minutes", NumberField(canvas, translate("pieces", "Every piece"), minutes))
 
-    def show_coat(
-        self, studio: Studio, piece: Piece, key: str, poured: str, *, fresh: bool = False
-    ) -> None:
+    def _keep_typed(self) -> None:
+        """Keep what is wrong in the form for when its coat is looked at again."""
+        typed = typed_in(self.form)
+        if typed is None:
+            self._typed.pop(self._shown, None)
+        else:
+            self._typed[self._shown] = typed
+
+    def show_coat(self, studio: Studio, piece: Piece, key: str, poured: str) -> None:
         """Show a coat of a piece; `poured` says why it can't be changed, if so."""
         coat = piece.coat(key)
-        other = (
-            self._piece is None
-            or self._coat is None
-            or (self._piece.key, self._coat.key) != (piece.key, key)
-        )
+        other = self._shown != (piece.key, key)
+        if other:
+            self._keep_typed()
+        self._shown = (piece.key, key)
         self._studio, self._piece, self._coat = studio, piece, coat
         name = piece.coat_name(key)
         self.name.say(name[:1].upper() + name[1:])
@@ -134,7 +143,10 @@ class CoatForm(QWidget):
         self.product.offer([(product.key, product.name) for product in studio.products])
         self.colours.offer_recipes(recipes_before(studio, piece.key))
         values = {field: getattr(coat, field) for field in _FIELDS}
-        self.form.show_values(values, studio.units, fresh=other or fresh)
+        self.form.show_values(values, studio.units, fresh=other)
+        typed = self._typed.get(self._shown) if other else None
+        if typed is not None:
+            type_again(self.form, typed)
         self._say_grams()
 
     def advise(self, faults: Sequence[StackFault]) -> None:

@@ -16,7 +16,7 @@ if TYPE_CHECKING:
     from datetime import datetime
 
     from studio_planner.craft.pieces import Coat, Piece
-    from studio_planner.craft.plans import PlannedCoat, Window
+    from studio_planner.craft.plans import Plan, PlannedCoat, Window
     from studio_planner.craft.studio import Studio
     from studio_planner.services.editing.stack_faults import StackFault
 
@@ -127,3 +127,9 @@ def for_form(fault: StackFault, key: str) -> BrokenRule:
     """A fault as the form says it: beside its field, or at the foot if it is another coat's."""
     here = fault.coat == key and fault.field != "stack"
     return BrokenRule(fault.field if here else "", fault.sentence)
+
+
+def planned_rows(plan: Plan | None, piece: Piece) -> dict[str, PlannedCoat]:
+    """The rows of a plan for a piece, by its coats."""
+    rows = plan.coats if plan else ()
+    return {row.coat: row for row in rows if row.piece == piece.key}

@@ -16,7 +16,7 @@ from typing_extensions import override
 from studio_planner.craft.errors import InvalidEntry, StudioError
 from studio_planner.craft.kind_words import kind_word
 from studio_planner.desktop.piece_pages.coat_form import CoatForm
-from studio_planner.desktop.piece_pages.joint_words import fault_words, for_form
+from studio_planner.desktop.piece_pages.joint_words import fault_words, for_form, planned_rows
 from studio_planner.desktop.piece_pages.scrolling import scrolled
 from studio_planner.desktop.piece_pages.stack_section import StackSection
 from studio_planner.desktop.piece_pages.stack_verbs import StackVerbs
@@ -33,7 +33,6 @@ if TYPE_CHECKING:
     from PySide6.QtGui import QResizeEvent
 
     from studio_planner.craft.pieces import Coat, CoatKind, Piece
-    from studio_planner.craft.plans import PlannedCoat
     from studio_planner.craft.studio import Studio
     from studio_planner.desktop.page import PageDesk
     from studio_planner.services.desk import DeskView
@@ -63,7 +62,8 @@ class StackPanel(QWidget):
         self._view: DeskView | None = None
         self._holder: StackHolder | None = None
         self._piece: Piece | None = None
-        self._refused: tuple[StackFault, ...] = ()
+        self._refused: tuple[StackFault, ...] = ()  # of what is typed
+        self._told: tuple[StackFault, ...] = ()  # of a verb
         self._found: tuple[StackFault, ...] = ()
         self.section = StackSection(desk.canvas, self)
         self.coat_form = CoatForm(desk.canvas, self._enter_coat, self)
@@ -140,7 +140,7 @@ class StackPanel(QWidget):
     def show_stack(self, view: DeskView, holder: StackHolder) -> None:
         """Show a stack of the studio as it is now."""
         if holder != self._holder:
-            self._refused = ()
+            self._refused = self._told = ()
             self.section.chosen = ""
         self._view, self._holder = view, holder
         self._piece = stacks.as_piece(view.studio, holder)
@@ -153,8 +153,8 @@ class StackPanel(QWidget):
         self._show_coat()
 
     def _coat_chosen(self) -> None:
-        if self._refused:
-            self._refused = ()
+        if self._told:
+            self._told = ()
             self._show_section()
         self._show_coat()
 
@@ -165,17 +165,12 @@ class StackPanel(QWidget):
         found = stack_faults(view.studio, piece, view.timing, view.now)
         self._found = found
         keys = {coat.key for coat in piece.stack}
-        refused = tuple(fault for fault in self._refused if fault.coat in keys)
-        self.section.show_piece(view.studio, piece, self._planned(), (*refused, *found))
+        refused = (fault for fault in (*self._refused, *self._told) if fault.coat in keys)
+        self.section.show_piece(
+            view.studio, piece, planned_rows(view.plan, piece), (*refused, *found)
+        )
 
-    def _planned(self) -> dict[str, PlannedCoat]:
-        view, piece = self._view, self._piece
-        plan = view.plan if view else None
-        if plan is None or piece is None:
-            return {}
-        return {row.coat: row for row in plan.coats if row.piece == piece.key}
-
-    def _show_coat(self, *, fresh: bool = False) -> None:
+    def _show_coat(self) -> None:
         view, piece, holder = self._view, self._piece, self._holder
         key = self.section.chosen
         if view is None or piece is None or holder is None or not key:
@@ -184,11 +179,9 @@ class StackPanel(QWidget):
         laid = any(coat.key == key for coat in poured)
         why = stacks.poured_words(piece, poured) if laid else ""
         self.coat_form.on_bare_board = holder.pattern
-        self.coat_form.show_coat(
-            view.studio, piece, key, why[:1].upper() + why[1:], fresh=fresh
-        )
+        self.coat_form.show_coat(view.studio, piece, key, why[:1].upper() + why[1:])
         self.coat_form.advise([fault for fault in self._found if fault.coat == key])
-        outdated = view.studio.plan_outdated and bool(self._planned())
+        outdated = view.studio.plan_outdated and bool(planned_rows(view.plan, piece))
         self.outdated.say(self._outdated_words if outdated else "")
 
     # What is changed
@@ -199,24 +192,26 @@ class StackPanel(QWidget):
         if piece is None:
             return
         words = f"{piece.name}, {piece.coat_name(key)}: {label}"
-        before, self._refused = self._refused, ()
+        before = self._refused
+        self._refused = tuple(fault for fault in before if fault.coat != key)
+        self._told = ()
         try:
             coat = made()
             self._make(words, lambda stack: stacks.with_coat(stack, coat))
         except InvalidEntry as error:
-            refused = self._refuse(error)
+            refused = self._in_words(error)
+            self._refused += refused
+            self._show_section()
             raise InvalidEntry(error.noun, [for_form(f, key) for f in refused]) from error
-        if before:
+        if before != self._refused:
             self._show_section()
 
-    def _refuse(self, error: InvalidEntry) -> tuple[StackFault, ...]:
-        """Say at their coats what rules a change would have broken."""
+    def _in_words(self, error: InvalidEntry) -> tuple[StackFault, ...]:
+        """The rules that a change would have broken, at their coats."""
         view, refused = self._view, refused_by(error, self.section.chosen)
-        if view is not None:
-            said = (replace(one, sentence=fault_words(view.studio, one)) for one in refused)
-            self._refused = tuple(said)
-        self._show_section()
-        return self._refused
+        if view is None:
+            return refused
+        return tuple(replace(one, sentence=fault_words(view.studio, one)) for one in refused)
 
     def _make(self, words: str, change: Callable[[Stack], Stack]) -> None:
         holder = self._holder
@@ -233,11 +228,13 @@ class StackPanel(QWidget):
 
     def _attempt(self, words: str, change: Callable[[Stack], Stack]) -> bool:
         """Make a change by a verb; what is refused is said at its coat and in the line."""
-        self._refused = ()
+        self._told = ()
         try:
             self._make(words, change)
         except InvalidEntry as error:
-            said = " ".join(fault.sentence for fault in self._refuse(error))
+            self._told = self._in_words(error)
+            self._show_section()
+            said = " ".join(fault.sentence for fault in self._told)
         except StudioError as error:
             said = str(error)
         else:
