@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, QTimer
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QScrollArea, QVBoxLayout, QWidget
 from typing_extensions import override
 
@@ -134,9 +134,15 @@ class QuestionsPage(Page):
             self.answer.show_answer(view.studio, answer)
 
     def _time_passes(self) -> None:
-        view = self._view
-        if view is not None and self.isVisible() and _minute(view) != self._minute:
-            self._answer_now()
+        # The view gets the new moment after everything was told to draw it.
+        QTimer.singleShot(0, self, self._answer_anew)
+
+    def _answer_anew(self) -> None:
+        view, at_once = self._view, self.list.current_key in self._questions
+        if view is None or not at_once or not self.isVisible():
+            return
+        if _minute(view) != self._minute:
+            self._show_question()
 
 
 def _minute(view: DeskView) -> int:

@@ -90,10 +90,10 @@ class ParameterForm(QWidget):
         self._keys = keys
         form = self._form = Form(self._canvas, self._entered, self)
         rows = QVBoxLayout()
-        for first in range(0, len(parameters), _IN_A_ROW):
+        for together in _in_rows(parameters):
             row = QHBoxLayout()
             row.setSpacing(18)
-            for parameter in parameters[first : first + _IN_A_ROW]:
+            for parameter in together:
                 form.add(parameter.key, self._field(parameter, form), into=row)
             row.addStretch(1)
             rows.addLayout(row)
@@ -142,6 +142,17 @@ class ParameterForm(QWidget):
             self.entered.emit()
         else:
             self._do(values)
+
+
+def _in_rows(parameters: Sequence[Parameter]) -> list[list[Parameter]]:
+    """Two in a row at most; a date begins one, so that its time stands beside it."""
+    rows: list[list[Parameter]] = []
+    for parameter in parameters:
+        begins = parameter.kind in {Kind.DATE, Kind.FLAG}
+        if not rows or begins or len(rows[-1]) == _IN_A_ROW:
+            rows.append([])
+        rows[-1].append(parameter)
+    return rows
 
 
 def _value(parameter: Parameter, given: Mapping[str, Any]) -> object:

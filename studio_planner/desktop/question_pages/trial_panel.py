@@ -81,12 +81,13 @@ class TrialPanel(QWidget):
         doing = QHBoxLayout()
         doing.setSpacing(10)
         doing.addWidget(self.do_button)
-        doing.addWidget(self._to_do, 1)
+        doing.addStretch(1)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(14)
         layout.addLayout(verbs)
         layout.addWidget(self.answer)
+        layout.addWidget(self._to_do)
         layout.addLayout(doing)
         layout.addWidget(self.heat)
         layout.addWidget(self.beside)
@@ -214,6 +215,11 @@ class TrialPanel(QWidget):
         if to_do is not None and asked is not None:
             self._to_do.setText(to_do.words(QuestionVoice(asked.view.studio)))
         self.do_button.setVisible(self._planned is not None and to_do is None)
+        self.do_button.setText(
+            translate("questions", "Do it all the same")
+            if self.answer.sign is Sign.NO
+            else translate("questions", "Do it")
+        )
 
     def _say_how(self, words: str) -> None:
         self._how.setText(words)

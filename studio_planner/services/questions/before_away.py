@@ -51,9 +51,9 @@ def _parameters(view: DeskView) -> tuple[Parameter, ...]:
     return (
         Parameter("piece", "Which piece", Kind.CHOICE, first, options),
         Parameter("leaves_on", "Away from", Kind.DATE, leaves.date()),
-        Parameter("leaves_at", "at", Kind.TIME, _MORNING if away is None else _wall(leaves)),
+        Parameter("leaves_at", "At", Kind.TIME, _MORNING if away is None else _wall(leaves)),
         Parameter("back_on", "Back on", Kind.DATE, back.date()),
-        Parameter("back_at", "at", Kind.TIME, _EVENING if away is None else _wall(back)),
+        Parameter("back_at", "At", Kind.TIME, _EVENING if away is None else _wall(back)),
     )
 
 

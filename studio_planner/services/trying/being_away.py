@@ -30,9 +30,9 @@ def _parameters(view: DeskView) -> tuple[Parameter, ...]:
     return (
         Parameter("person", "Who", Kind.CHOICE, first, people),
         Parameter("leaves_on", "Away from", Kind.DATE, day),
-        Parameter("leaves_at", "at", Kind.TIME, _MORNING),
+        Parameter("leaves_at", "At", Kind.TIME, _MORNING),
         Parameter("back_on", "Back on", Kind.DATE, day + _LONG),
-        Parameter("back_at", "at", Kind.TIME, _EVENING),
+        Parameter("back_at", "At", Kind.TIME, _EVENING),
     )
 
 

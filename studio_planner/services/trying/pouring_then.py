@@ -35,7 +35,7 @@ def _parameters(view: DeskView) -> tuple[Parameter, ...]:
     return (
         Parameter("coat", "Which pour", Kind.CHOICE, first, options),
         Parameter("day", "Poured on", Kind.DATE, start.date()),
-        Parameter("at", "at", Kind.TIME, time(start.hour, start.minute)),
+        Parameter("at", "At", Kind.TIME, time(start.hour, start.minute)),
     )
 
 

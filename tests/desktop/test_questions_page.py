@@ -1,0 +1,449 @@
+"""Questions on the desk: answered at once, or tried beside today's plan, done and undone."""
+
+from __future__ import annotations
+
+import sys
+from dataclasses import replace
+from datetime import time, timedelta
+from typing import TYPE_CHECKING
+
+import pytest
+from PySide6.QtCore import QSysInfo, Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QWidget
+
+from studio_planner.craft.settings import TemperatureUnit, Units
+from studio_planner.desktop.forms.fields import ChoiceField, NumberField, TimeField
+from studio_planner.desktop.pages.questions_page import QuestionsPage
+from studio_planner.desktop.planning_process import trial_command
+from studio_planner.desktop.question_pages.trial_folder import TrialFolder, sweep
+from studio_planner.desktop.question_pages.trial_run import TrialRun
+from studio_planner.services.editing.changes import Change
+from studio_planner.services.questions.asking import Sign
+from studio_planner.services.questions.every import QUESTIONS
+from studio_planner.services.trying.every import WHAT_IFS
+from tests.desktop import scenes
+
+if TYPE_CHECKING:
+    from collections.abc import Callable
+    from datetime import datetime
+    from pathlib import Path
+
+    from pytestqt.qtbot import QtBot
+
+    from studio_planner.craft.plans import Plan
+    from studio_planner.craft.studio import Studio
+    from studio_planner.desktop.window import DeskWindow
+
+# Plans as the real command does: every promise is kept a day sooner than it was.
+PLANNER = """
+import json, sys
+from dataclasses import replace
+from datetime import timedelta
+from pathlib import Path
+from studio_planner.storage.studio_file import open_studio
+with open_studio(Path(sys.argv[1])) as file:
+    studio = file.read()
+    plan = studio.plan
+    done = {(p.piece, p.coat) for p in studio.poured}
+    coats = tuple(replace(c, poured=(c.piece, c.coat) in done) for c in plan.coats)
+    sooner = tuple(replace(o, leaves=o.leaves - timedelta(days=1)) for o in plan.outcomes)
+    file.keep_plan(replace(plan, coats=coats, outcomes=sooner, solved_seconds=4.0))
+print(json.dumps({"progress": {"words": "all in time", "kept": True}}), flush=True)
+END
+"""
+DONE = 'print(json.dumps({"kept": True, "reasons": []}))'
+WAIT = "sys.stdin.read()"
+FAIL = 'print(json.dumps({"reasons": ["No spot is large enough."]})); sys.exit(1)'
+
+
+def _fake(end: str) -> Callable[[Path, datetime], list[str]]:
+    script = PLANNER.replace("END", end)
+    return lambda path, _now: [sys.executable, "-c", script, str(path)]
+
+
+def _failing(path: Path, _now: datetime) -> list[str]:
+    return [sys.executable, "-c", f"import json, sys\n{FAIL}", str(path)]
+
+
+@pytest.fixture
+def page(desk: DeskWindow) -> QuestionsPage:
+    desk.changes.plans_by_itself = False
+    desk.go_to("questions")
+    found = desk.pages.page("questions")
+    assert isinstance(found, QuestionsPage)
+    return found
+
+
+@pytest.fixture
+def trials(tmp_path: Path) -> Path:
+    """Where the files of trials go."""
+    folder = tmp_path / "trials"
+    folder.mkdir()
+    return folder
+
+
+def _with(page: QuestionsPage, end: str, trials: Path) -> TrialRun:
+    return page.trial.try_with(TrialRun(page.trial, _fake(end), trials))
+
+
+def _studio(desk: DeskWindow) -> Studio:
+    assert desk.session is not None
+    return desk.session.studio
+
+
+def _plan(studio: Studio) -> Plan:
+    assert studio.plan is not None
+    return studio.plan
+
+
+def _click(button: QWidget) -> None:
+    QTest.mouseClick(button, Qt.MouseButton.LeftButton)
+
+
+def _try(qtbot: QtBot, page: QuestionsPage, key: str) -> None:
+    page.choose(key)
+    with qtbot.waitSignal(page.trial.run.found, timeout=20_000):
+        _click(page.trial.try_button)
+
+
+# Answered at once
+
+
+def test_every_question_is_in_the_list_and_has_its_answer_when_it_is_chosen(
+    page: QuestionsPage,
+) -> None:
+    for question in QUESTIONS:
+        page.choose(question.key)
+        assert page.title == question.words
+        assert page.answer.verdict
+        assert page.answer.isVisible()
+        assert not page.trial.isVisible()
+
+
+def test_the_list_is_walked_by_keyboard_past_its_heads(page: QuestionsPage) -> None:
+    page.list.setFocus()
+    seen = [page.list.current_key]
+    for _ in range(len(WHAT_IFS) + len(QUESTIONS) - 1):
+        QTest.keyClick(page.list, Qt.Key.Key_Down)
+        seen.append(page.list.current_key)
+    assert seen == [one.key for one in WHAT_IFS] + [one.key for one in QUESTIONS]
+
+
+def test_an_answer_follows_what_is_typed(page: QuestionsPage) -> None:
+    page.choose("latest-start")
+    pour, minutes = page.form.fields["pour"], page.form.fields["minutes"]
+    assert isinstance(pour, ChoiceField)
+    assert isinstance(minutes, NumberField)
+    pour.editor.setCurrentIndex(pour.editor.count() - 1)
+    pour.editor.activated.emit(pour.editor.count() - 1)
+    # Ada and Bo go to bed at 23:00.
+    assert "21:30" in page.answer.verdict
+    minutes.editor.selectAll()
+    QTest.keyClicks(minutes.editor, "60")
+    QTest.keyClick(minutes.editor, Qt.Key.Key_Return)
+    assert "22:00" in page.answer.verdict
+
+
+def test_what_makes_no_sense_is_said_beside_the_field(
+    page: QuestionsPage,
+) -> None:
+    page.choose("sanding-now")
+    minutes = page.form.fields["minutes"]
+    assert isinstance(minutes, NumberField)
+    before = page.answer.verdict
+    minutes.editor.selectAll()
+    QTest.keyClicks(minutes.editor, "soon")
+    QTest.keyClick(minutes.editor, Qt.Key.Key_Return)
+    assert "not a number" in minutes.wrong
+    assert page.answer.verdict == before
+
+
+def test_answers_are_in_the_studios_units(page: QuestionsPage, desk: DeskWindow) -> None:
+    fahrenheit = Units(temperature=TemperatureUnit.FAHRENHEIT)
+    assert desk.changes.attempt(Change("Units", lambda s: replace(s, units=fahrenheit)))
+    page.choose("damp-tonight")
+    assert any("°F" in line for line in page.answer.lines)
+    assert not any("°C" in line for line in page.answer.lines)
+
+
+def test_an_answer_moves_on_with_the_clock(
+    qtbot: QtBot, page: QuestionsPage, desk: DeskWindow, clock: scenes.StillClock
+) -> None:
+    page.choose("latest-start")
+    assert "at the latest" in page.answer.verdict
+    clock.when = scenes.at(0, "22:58")
+    desk.tick()
+    qtbot.waitUntil(lambda: "at the latest" not in page.answer.verdict)
+    assert "too late" in page.answer.verdict
+
+
+def test_without_a_studio_it_says_what_to_do(window: DeskWindow) -> None:
+    window.go_to("questions")
+    page = window.pages.page("questions")
+    assert isinstance(page, QuestionsPage)
+    assert page.title == "Open a studio first."
+    assert not page.trial.isVisible()
+
+
+# What if
+
+
+def test_a_trial_is_planned_compared_and_changes_nothing(
+    qtbot: QtBot, page: QuestionsPage, desk: DeskWindow, trials: Path
+) -> None:
+    before = _studio(desk)
+    _with(page, DONE, trials)
+    _try(qtbot, page, "more-spots")
+    assert page.trial.answer.sign is Sign.YES
+    assert page.trial.answer.verdict.endswith("would leave sooner.")
+    assert "Slate coasters" in page.trial.beside.spoken
+    assert "Today's plan" in page.trial.beside.spoken
+    assert _studio(desk) == before
+    assert page.trial.do_button.isVisible()
+    assert list(trials.iterdir()) == []
+
+
+def test_do_it_takes_studio_and_plan_as_one_change_and_undo_brings_all_back(
+    qtbot: QtBot, page: QuestionsPage, desk: DeskWindow, trials: Path
+) -> None:
+    before = _studio(desk)
+    _with(page, DONE, trials)
+    _try(qtbot, page, "more-spots")
+    _click(page.trial.do_button)
+    after = _studio(desk)
+    assert len(after.spots) == len(before.spots) + 1
+    assert _plan(after).outcomes != _plan(before).outcomes
+    assert not after.plan_outdated
+    assert page.trial.how.startswith("Done: Add spot")
+    assert "Add spot" in desk.verbs["undo"].text()
+    desk.verbs["undo"].trigger()
+    assert _studio(desk) == before
+    desk.verbs["redo"].trigger()
+    assert _studio(desk) == after
+
+
+def test_heat_is_something_to_do_and_its_energy_is_asked_for_where_it_is_not_known(
+    qtbot: QtBot, page: QuestionsPage, desk: DeskWindow, trials: Path
+) -> None:
+    _with(page, DONE, trials)
+    _try(qtbot, page, "heating")
+    assert not page.trial.do_button.isVisible()
+    assert "Set the heater of Workshop to 22 °C" in page.trial.to_do
+    assert "data sheet" in "".join(_texts(page.trial.answer))
+    assert page.trial.heat.words.startswith("Energy: not known.")
+    loss = page.trial.heat.form.fields["heat_loss_w_per_k"]
+    price = page.trial.heat.form.fields["tariff_per_kwh"]
+    assert isinstance(loss, NumberField)
+    assert isinstance(price, NumberField)
+    QTest.keyClicks(loss.editor, "60")
+    QTest.keyClick(loss.editor, Qt.Key.Key_Return)
+    assert _studio(desk).places[0].heat_loss_w_per_k == 60.0
+    assert " kWh from " in page.trial.heat.words
+    assert "EUR" not in page.trial.heat.words
+    price.editor.selectAll()
+    QTest.keyClicks(price.editor, "0,30")
+    QTest.keyClick(price.editor, Qt.Key.Key_Return)
+    assert "EUR" in page.trial.heat.words
+    # The answer stands: neither figure bears on a plan.
+    assert page.trial.answer.verdict
+    assert "Workshop, heat loss" not in desk.notice.words
+
+
+def _texts(widget: QWidget) -> list[str]:
+    from PySide6.QtWidgets import QLabel  # noqa: PLC0415
+
+    return [label.text() for label in widget.findChildren(QLabel)]
+
+
+def test_a_newer_question_drops_the_one_that_is_still_tried(
+    qtbot: QtBot, page: QuestionsPage, trials: Path
+) -> None:
+    run = _with(page, WAIT, trials)
+    page.choose("more-spots")
+    with qtbot.waitSignal(run.better, timeout=20_000):
+        _click(page.trial.try_button)
+    assert page.trial.stop_button.isVisible()
+    assert page.trial.how.startswith("This much is sure")
+    assert page.trial.answer.verdict
+    page.choose("warm-box")
+    assert not run.running
+    assert page.trial.answer.verdict == ""
+    assert list(trials.iterdir()) == []
+
+
+def test_trying_again_tells_only_of_the_newer_trial(
+    qtbot: QtBot, page: QuestionsPage, trials: Path
+) -> None:
+    run = _with(page, DONE, trials)
+    page.choose("more-spots")
+    found: list[Studio] = []
+    run.found.connect(found.append)
+    _click(page.trial.try_button)
+    like = page.form.fields["like"]
+    assert isinstance(like, ChoiceField)
+    with qtbot.waitSignal(run.found, timeout=20_000):
+        page.try_it()
+    assert len(found) == 1
+    assert list(trials.iterdir()) == []
+
+
+def test_an_answer_about_another_studio_is_dropped(
+    qtbot: QtBot, page: QuestionsPage, desk: DeskWindow, trials: Path
+) -> None:
+    _with(page, DONE, trials)
+    _try(qtbot, page, "more-spots")
+
+    def less(studio: Studio) -> Studio:
+        return replace(studio, orders=studio.orders[1:])
+
+    assert desk.changes.attempt(Change("Remove an order", less))
+    assert page.trial.answer.verdict == ""
+    assert not page.trial.do_button.isVisible()
+    assert page.trial.how == "The studio is another one now; try it again."
+
+
+def test_stopping_keeps_what_was_found_so_far(
+    qtbot: QtBot, page: QuestionsPage, trials: Path
+) -> None:
+    run = _with(page, WAIT, trials)
+    page.choose("more-spots")
+    with qtbot.waitSignal(run.better, timeout=20_000):
+        _click(page.trial.try_button)
+    with qtbot.waitSignal(run.found, timeout=60_000):
+        _click(page.trial.stop_button)
+    assert page.trial.answer.verdict
+    assert page.trial.do_button.isVisible()
+    assert list(trials.iterdir()) == []
+
+
+def test_a_trial_that_cannot_be_planned_says_why(
+    qtbot: QtBot, page: QuestionsPage, trials: Path
+) -> None:
+    run = page.trial.try_with(TrialRun(page.trial, _failing, trials))
+    page.choose("more-spots")
+    with qtbot.waitSignal(run.failed, timeout=20_000):
+        _click(page.trial.try_button)
+    assert page.trial.answer.verdict == "No spot is large enough."
+    assert not page.trial.do_button.isVisible()
+    assert list(trials.iterdir()) == []
+
+
+def test_what_makes_no_sense_is_said_and_not_planned(page: QuestionsPage, trials: Path) -> None:
+    run = _with(page, DONE, trials)
+    page.choose("heating")
+    warm = page.form.fields["celsius"]
+    assert isinstance(warm, NumberField)
+    warm.editor.selectAll()
+    QTest.keyClicks(warm.editor, "12")
+    QTest.keyClick(warm.editor, Qt.Key.Key_Return)
+    _click(page.trial.try_button)
+    assert not run.running
+    assert "as warm as that anyway" in page.trial.answer.verdict
+    page.choose("warm-box")
+    height = page.form.fields["height_mm"]
+    assert isinstance(height, NumberField)
+    height.editor.selectAll()
+    QTest.keyClicks(height.editor, "2")
+    QTest.keyClick(height.editor, Qt.Key.Key_Return)
+    _click(page.trial.try_button)
+    assert not run.running
+    assert "outside 10 to 10000" in height.wrong
+
+
+def test_what_was_given_is_still_there_when_the_question_is_chosen_again(
+    page: QuestionsPage,
+) -> None:
+    page.choose("heating")
+    until = page.form.fields["end"]
+    assert isinstance(until, TimeField)
+    until.editor.setTime(until.editor.time().addSecs(3600))
+    until.editor.editingFinished.emit()
+    page.choose("more-spots")
+    page.choose("heating")
+    again = page.form.fields["end"]
+    assert isinstance(again, TimeField)
+    assert again.value() == time(8)
+
+
+def test_closing_the_window_ends_the_trial_and_removes_its_file(
+    qtbot: QtBot, page: QuestionsPage, desk: DeskWindow, trials: Path
+) -> None:
+    run = _with(page, WAIT, trials)
+    page.choose("more-spots")
+    with qtbot.waitSignal(run.better, timeout=20_000):
+        _click(page.trial.try_button)
+    desk.close()
+    assert not run.running
+    assert list(trials.iterdir()) == []
+
+
+def test_what_a_killed_program_left_goes_the_next_time_and_what_is_in_use_stays(
+    trials: Path,
+) -> None:
+    left = trials / "studio-planner-trial-killed"
+    left.mkdir()
+    (left / "trial.studio").write_bytes(b"left")
+    # What Qt writes into a lock: the process that holds it, its name, the machine's name.
+    machine = QSysInfo.machineHostName()
+    (left / "in-use").write_text(f"999999999\nstudio-planner\n{machine}\n")
+    used = TrialFolder(trials)
+    sweep(trials)
+    assert list(trials.iterdir()) == [used.path]
+    used.remove()
+    assert list(trials.iterdir()) == []
+
+
+def test_the_real_planning_process_answers_a_trial(
+    qtbot: QtBot, page: QuestionsPage, desk: DeskWindow, trials: Path
+) -> None:
+    def quick(path: Path, now: datetime) -> list[str]:
+        return trial_command(path, now, 1)
+
+    before = _studio(desk)
+    run = page.trial.try_with(TrialRun(page.trial, quick, trials))
+    page.choose("evening-more")
+    with qtbot.waitSignal(run.found, timeout=60_000):
+        _click(page.trial.try_button)
+    assert page.trial.answer.verdict
+    assert _studio(desk) == before
+    _click(page.trial.do_button)
+    after = _studio(desk)
+    assert len(after.people[0].work) == len(before.people[0].work) + 1
+    assert _plan(after) != _plan(before)
+    assert _plan(after).start == _plan(before).start
+    desk.verbs["undo"].trigger()
+    assert _studio(desk) == before
+    assert list(trials.iterdir()) == []
+
+
+@pytest.mark.parametrize("size", [(1280, 800), (640, 400)])
+def test_nothing_on_the_page_is_wider_than_its_room(
+    qtbot: QtBot, page: QuestionsPage, desk: DeskWindow, trials: Path, size: tuple[int, int]
+) -> None:
+    desk.resize(*size)
+    _with(page, DONE, trials)
+    for what_if in WHAT_IFS:
+        page.choose(what_if.key)
+        right = page.trial.parentWidget()
+        assert right is not None
+        assert right.minimumSizeHint().width() <= page.width() - page.list.width() - 14
+    _try(qtbot, page, "heating")
+    named = [
+        widget
+        for widget in page.findChildren(QWidget)
+        if widget.focusPolicy() is not Qt.FocusPolicy.NoFocus and widget.isVisibleTo(page)
+    ]
+    assert not [
+        widget
+        for widget in named
+        if not (widget.accessibleName() or getattr(widget, "text", str)())
+        and widget.parent() is not None
+        and "qt_" not in widget.objectName()
+    ]
+
+
+def test_a_day_is_written_with_its_weekday(page: QuestionsPage) -> None:
+    page.choose("to-market")
+    assert "Sat 19 Dec" in page.answer.verdict
+    assert scenes.DAY + timedelta(days=11) == scenes.ORDERS[3].promised
