@@ -115,10 +115,12 @@ def _alone(studio: Studio, product: Product, place: Place) -> Studio:
     """A studio of one place, one product and a piece with two coats of it."""
     limits = [_USUAL_FILM_MM, studio.settings.film_refuse_mm]
     limits += [] if product.depth_limit_mm is None else [product.depth_limit_mm]
-    leaf = product.kind is ProductKind.LEAF
+    if product.kind is ProductKind.LEAF:
+        # Leaf lies on something else; what its sheet says is read as for a film.
+        product = replace(product, kind=ProductKind.SIZE)
     first = Coat(
         key="first",
-        kind=CoatKind.LEAF if leaf else CoatKind.FLOOD,
+        kind=CoatKind.FLOOD,
         product=product.key,
         film_mm=min(limits),
     )

@@ -1,0 +1,171 @@
+"""What a sheet leaves open, the curve of its laws, and a pour in the studio's own room."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import timedelta
+
+import pytest
+
+from studio_planner.craft.errors import InvalidEntry
+from studio_planner.craft.products import MixRatio, ProductKind, RatioBy, SheetPoint
+from studio_planner.science.stages import Basis, Edge, Stage, safe_edge
+from studio_planner.services.editing.changes import made
+from studio_planner.services.editing.products import (
+    copied_product,
+    new_product,
+    product_with,
+    removed_product,
+    values_of,
+    with_figure,
+    with_temperature,
+)
+from studio_planner.services.law_curves import cup_curve, law_curve, law_point, times_at
+from studio_planner.services.product_gaps import Gap, gaps_of
+from studio_planner.services.sheet_times import PrintedTime
+from studio_planner.services.trial_pour import evening_pour
+from tests.desktop import scenes
+
+SLOW = scenes.SLOW
+
+
+def found(product: object, low: float = 16.0, high: float = 22.0) -> set[Gap]:
+    return {gap.gap for gap in gaps_of(product, low, high)}  # type: ignore[arg-type]
+
+
+def without(*stages: Stage) -> object:
+    return replace(SLOW, sheet=tuple(p for p in SLOW.sheet if p.stage not in stages))
+
+
+def test_a_whole_sheet_lacks_only_its_cup_life() -> None:
+    assert found(SLOW) == {Gap.NO_CUP_LIFE}
+
+
+def test_what_is_missing_is_found() -> None:
+    assert Gap.NO_CLOSING in found(without(Stage.RECOAT_CLOSES))
+    assert Gap.NO_OPENING in found(without(Stage.RECOAT_OPENS))
+    gaps = gaps_of(without(Stage.HANDLE, Stage.FULL_CURE), 16, 22)  # type: ignore[arg-type]
+    missing = {gap.stage: gap.instead for gap in gaps if gap.gap is Gap.NO_STAGE}
+    assert missing == {Stage.HANDLE: Stage.PRINT_FREE, Stage.FULL_CURE: None}
+
+
+def test_a_room_far_from_the_sheet_is_found() -> None:
+    assert Gap.ROOM_COLDER in found(SLOW, 10, 20)
+    assert Gap.ROOM_WARMER in found(SLOW, 20, 31)
+    assert Gap.UNDER_MINIMUM in found(replace(SLOW, minimum_celsius=17))
+
+
+def test_a_window_that_is_not_open_for_sure_is_found() -> None:
+    tight = [
+        replace(p, from_hours=p.from_hours * 2.4) if p.stage is Stage.RECOAT_OPENS else p
+        for p in SLOW.sheet
+        if p.stage is not Stage.RECOAT_CLOSES
+    ]
+    closes = SheetPoint(stage=Stage.RECOAT_CLOSES, celsius=25, from_hours=9)
+    (shut,) = (
+        gap
+        for gap in gaps_of(replace(SLOW, sheet=(*tight, closes)), 14, 16)
+        if gap.gap is Gap.SHUT
+    )
+    assert shut.hours is not None
+    assert shut.hours[0] >= shut.hours[1]
+
+
+def test_a_curve_goes_through_every_printed_figure() -> None:
+    for stage in {point.stage for point in SLOW.sheet}:
+        curve = law_curve(SLOW, stage)
+        assert curve is not None
+        at = {point.celsius: point for point in curve.points}
+        for printed in curve.printed:
+            assert at[printed.celsius].likely == printed.from_hours
+            assert at[printed.celsius].basis is Basis.PUBLISHED
+        assert curve.points[0].guessed
+        assert curve.points[-1].guessed
+        assert all(point.early <= point.likely <= point.late for point in curve.points)
+
+
+def test_a_stage_without_figures_has_no_curve() -> None:
+    assert law_curve(SLOW, Stage.CUP_LIFE) is None
+    assert cup_curve(SLOW, 20) == ()
+
+
+def test_a_point_of_the_law_is_what_the_steady_table_says() -> None:
+    for stage, time in times_at(SLOW, 18.0).items():
+        point = law_point(SLOW, stage, 18.0)
+        assert (point.early, point.likely, point.late) == (
+            time.early_hours,
+            time.likely_hours,
+            time.late_hours,
+        )
+
+
+def test_a_larger_cup_goes_faster() -> None:
+    sheet = (SheetPoint(stage=Stage.CUP_LIFE, celsius=20, from_hours=0.5, mass_g=100),)
+    points = cup_curve(replace(SLOW, sheet=sheet), 20.0)
+    assert {p.grams: p.likely for p in points}[100.0] == pytest.approx(0.5)
+    lives = [point.likely for point in points]
+    assert lives == sorted(lives, reverse=True)
+
+
+def test_a_pour_tonight_is_what_the_clocks_of_its_room_say() -> None:
+    studio = scenes.planned()
+    pour = evening_pour(studio, SLOW, scenes.NOW)
+    assert pour is not None
+    assert pour.start.astimezone(studio.time_zone).hour == 20
+    legs = [(pour.place.key, pour.end)]
+    timing = pour.lane.timing
+    for row in pour.moments:
+        since = [(pour.place.key, pour.start)] if row.stage.not_after else legs
+        expected = timing.reached(SLOW, row.stage, safe_edge(row.stage), since)
+        assert (row.late if safe_edge(row.stage) is Edge.LATE else row.early) == expected
+    assert pour.ribbon.doorway is not None
+    assert pour.end - pour.start == timedelta(minutes=30)
+
+
+@pytest.mark.parametrize("kind", list(ProductKind))
+def test_a_new_product_of_every_kind_can_be_poured_on_trial(kind: ProductKind) -> None:
+    studio = scenes.planned()
+    product = new_product(studio, kind, "New")
+    pour = evening_pour(studio, product, scenes.NOW)
+    assert pour is not None
+    assert pour.moments == ()
+    low, high = pour.celsius()
+    assert low <= high
+
+
+def test_a_product_in_use_is_kept_and_its_users_are_named() -> None:
+    studio = scenes.planned()
+    with pytest.raises(InvalidEntry, match=studio.pieces[0].name):
+        made(removed_product(SLOW), studio)
+    more = made(copied_product(SLOW), studio)
+    assert made(removed_product(more.products[-1]), more).products == studio.products
+
+
+def test_a_figure_takes_the_place_of_the_one_before() -> None:
+    cell = (Stage.HANDLE, 25.0, None)
+    changed = with_figure(SLOW, cell, PrintedTime(16, 18))
+    assert [p.to_hours for p in changed.figures(Stage.HANDLE)] == [18, None]
+    assert len(changed.sheet) == len(SLOW.sheet)
+    assert len(with_figure(changed, cell, None).sheet) == len(SLOW.sheet) - 1
+
+
+def test_all_figures_of_a_temperature_move_or_go() -> None:
+    assert {p.celsius for p in with_temperature(SLOW, 25, 26).sheet} == {15, 26}
+    assert {p.celsius for p in with_temperature(SLOW, 25, None).sheet} == {15}
+
+
+def test_the_fields_of_a_product_make_the_same_product() -> None:
+    for product in (SLOW, scenes.FAST, scenes.PRIMER):
+        assert product_with(product, values_of(product)) == product
+
+
+def test_a_wrong_part_of_the_ratio_is_named_as_its_field() -> None:
+    with pytest.raises(InvalidEntry) as caught:
+        product_with(SLOW, values_of(SLOW) | {"ratio_a": 0})
+    assert [rule.field for rule in caught.value.broken] == ["ratio_a"]
+
+
+def test_a_ratio_by_volume_without_densities_is_refused() -> None:
+    ratio = MixRatio(a=2, b=1, by=RatioBy.VOLUME)
+    with pytest.raises(InvalidEntry, match="densities"):
+        replace(SLOW, ratio=ratio)
