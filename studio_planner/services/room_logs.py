@@ -50,6 +50,7 @@ THIN_MINUTES = 10
 """A thinned log keeps one reading in so many minutes; a room's air is no faster than that."""
 
 _LONGEST_GAPS = 8
+_TELLING = 50_000
 
 
 @dataclass(frozen=True, slots=True)
@@ -132,7 +133,7 @@ def look_at(
     read_as = ZoneInfo("UTC") if asked.in_utc else zone
     try:
         found = preview_room_log(file.data, read_as, answers=asked.answers)
-        table = find_table(text_of(file.data, "The room log").text)
+        table = find_table(_beginning(text_of(file.data, "The room log").text))
     except StudioFileError as error:
         raise StudioFileError(f"{file.name}: {error}") from error
     thin = len(found.readings) > MANY_READINGS if asked.thin is None else asked.thin
@@ -146,6 +147,12 @@ def look_at(
         merged=merged_log(existing, new, asked.answers.overlap) if new else tuple(existing),
         thinned=len(new) < len(found.readings),
     )
+
+
+def _beginning(text: str) -> str:
+    """The first lines of a long text: enough to tell its columns."""
+    end = text.find("\n", _TELLING)
+    return text if end < 0 else text[:end]
 
 
 def thinned(readings: Sequence[Reading], minutes: int = THIN_MINUTES) -> tuple[Reading, ...]:

@@ -407,9 +407,11 @@ def test_reading_a_log_can_be_stopped(
     before = studio_of(desk)
     drop(section, log_at(tmp_path / "shed.csv", "time,temperature_c", rows=400))
     assert "shed.csv, 401 lines; 0 s so far" in section.readings.progress.text()
+    thread = section.readings.work.thread_at_work
     QTest.mouseClick(section.readings.stop, LEFT)
     assert not section.readings.work.busy
-    section.readings.work._pool.waitForDone()
+    assert thread is not None
+    thread.join()
     QApplication.processEvents()
     assert section.readings.preview.isHidden()
     assert studio_of(desk) == before

@@ -105,7 +105,7 @@ def test_todays_pieces_stand_on_their_spots() -> None:
     standing = {key: [one.piece.key for one in row.standing] for key, row in rows.items()}
     assert standing["B1"] == ["h1"]
     assert standing["A2"] == []
-    assert rows["A2"].free_mm == (900, 600)
+    assert list(rows["A2"].free_mm) == [900, 600]
     length, width = rows["B1"].free_mm
     assert length * width < 900 * 600
 

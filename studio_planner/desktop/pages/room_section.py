@@ -5,7 +5,6 @@ from __future__ import annotations
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QBoxLayout, QVBoxLayout, QWidget
 from typing_extensions import override
 
@@ -81,10 +80,11 @@ class RoomSection(Page):
         self._connect()
 
     def _lay_out(self) -> None:
-        left = QVBoxLayout()
+        self._side = QWidget(self)
+        left = QVBoxLayout(self._side)
+        left.setContentsMargins(0, 0, 0, 0)
         for widget in (self.places, self.new_kind, self.new_celsius, self.rests, self.kept):
-            widget.setFixedWidth(_LIST_WIDTH)
-            left.addWidget(widget, 0, Qt.AlignmentFlag.AlignTop)
+            left.addWidget(widget)
         left.addStretch(1)
         self._column = QWidget(self)
         self._column.setMaximumWidth(_WIDEST)
@@ -97,7 +97,7 @@ class RoomSection(Page):
         self._whole = QBoxLayout(QBoxLayout.Direction.LeftToRight, self)
         self._whole.setContentsMargins(20, 12, 16, 12)
         self._whole.setSpacing(24)
-        self._whole.addLayout(left)
+        self._whole.addWidget(self._side)
         self._whole.addWidget(self._column, 10)
         self._whole.addStretch(1)
 
@@ -105,6 +105,9 @@ class RoomSection(Page):
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
         wide = self.width() >= _WIDE
+        # Above its place the list may be as wide as the page.
+        self._side.setMaximumWidth(_LIST_WIDTH if wide else _WIDEST)
+        self._side.setMinimumWidth(_LIST_WIDTH)
         self._whole.setDirection(
             QBoxLayout.Direction.LeftToRight if wide else QBoxLayout.Direction.TopToBottom
         )

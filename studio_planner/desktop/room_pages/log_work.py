@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+from contextlib import suppress
+from threading import Thread
 from time import monotonic
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, QRunnable, QThreadPool, QTimer, Signal
-from typing_extensions import override
+from PySide6.QtCore import QObject, QTimer, Signal
 
 from studio_planner.craft.errors import StudioError
+from studio_planner.desktop.tongue import translate
 from studio_planner.services.room_logs import look_at
 
 if TYPE_CHECKING:
@@ -18,42 +20,19 @@ if TYPE_CHECKING:
     from studio_planner.craft.places import Reading
     from studio_planner.services.room_logs import LogAsked, LogFile
 
+    Wanted = tuple[LogFile, ZoneInfo, Sequence[Reading], LogAsked]
+
 _TELL_MS = 500
 
 
-class _Done(QObject):
-    found = Signal(int, object)
-    failed = Signal(int, str)
+class _Answer(QObject):
+    """Carries an answer from the thread into the window's: its number, a look or a sentence."""
 
-
-class _Looking(QRunnable):
-    def __init__(
-        self,
-        number: int,
-        work: tuple[LogFile, ZoneInfo, Sequence[Reading], LogAsked],
-        done: _Done,
-    ) -> None:
-        super().__init__()
-        self._number = number
-        self._work = work
-        self._done = done
-
-    @override
-    def run(self) -> None:
-        """Look, and say what came of it; errors of our own are said too, never swallowed."""
-        try:
-            look = look_at(*self._work)
-        except StudioError as error:
-            self._done.failed.emit(self._number, str(error))
-        except Exception as error:
-            self._done.failed.emit(self._number, f"The log could not be read: {error!r}")
-            raise
-        else:
-            self._done.found.emit(self._number, look)
+    come = Signal(int, object, str)
 
 
 class LogWork(QObject):
-    """One look at a time; an older one that comes late is not heard any more.
+    """One look at a time; of those that are asked for meanwhile only the last one is made.
 
     Signals:
         found: a log that was looked at.
@@ -70,18 +49,17 @@ class LogWork(QObject):
         super().__init__(parent)
         self._number = 0
         self._begun: float | None = None
-        self._pool = QThreadPool(self)
-        self._pool.setMaxThreadCount(1)
-        self._done = _Done(self)
-        self._done.found.connect(self._found)
-        self._done.failed.connect(self._failed)
+        self._next: Wanted | None = None
+        self.thread_at_work: Thread | None = None
+        self._answer = _Answer(self)
+        self._answer.come.connect(self._come)
         self._telling = QTimer(self)
         self._telling.setInterval(_TELL_MS)
         self._telling.timeout.connect(self._tell)
 
     @property
     def busy(self) -> bool:
-        """Whether a log is being looked at."""
+        """Whether an answer is waited for."""
         return self._begun is not None
 
     def begin(
@@ -90,14 +68,26 @@ class LogWork(QObject):
         """Look at a log; whatever was looked at before is let go."""
         self._number += 1
         self._begun = monotonic()
-        self._pool.clear()
+        self._next = (file, zone, existing, asked)
         self._telling.start()
-        self._pool.start(_Looking(self._number, (file, zone, existing, asked), self._done))
+        if self.thread_at_work is None:
+            self._start()
 
     def let_go(self) -> None:
         """Want no answer any more."""
         self._number += 1
+        self._next = None
         self._rest()
+
+    def _start(self) -> None:
+        if self._next is None:
+            return
+        work, self._next = self._next, None
+        # A window that is closed meanwhile does not wait for it.
+        self.thread_at_work = Thread(
+            target=_look, args=(self._number, work, self._answer), daemon=True
+        )
+        self.thread_at_work.start()
 
     def _rest(self) -> None:
         self._begun = None
@@ -107,12 +97,24 @@ class LogWork(QObject):
         if self._begun is not None:
             self.going_on.emit(monotonic() - self._begun)
 
-    def _found(self, number: int, look: object) -> None:
-        if number == self._number:
-            self._rest()
+    def _come(self, number: int, look: object, sentence: str) -> None:
+        self.thread_at_work = None
+        self._start()
+        if number != self._number:
+            return
+        self._rest()
+        if look is None:
+            self.failed.emit(sentence)
+        else:
             self.found.emit(look)
 
-    def _failed(self, number: int, sentence: str) -> None:
-        if number == self._number:
-            self._rest()
-            self.failed.emit(sentence)
+
+def _look(number: int, work: Wanted, answer: _Answer) -> None:
+    look, sentence = None, translate("room", "The log could not be read.")
+    try:
+        look = look_at(*work)
+    except StudioError as error:
+        sentence = str(error)
+    finally:
+        with suppress(RuntimeError):  # the window is gone, and nobody waits any more
+            answer.come.emit(number, look, sentence)

@@ -23,6 +23,8 @@ if TYPE_CHECKING:
     from studio_planner.craft.studio import Studio
     from studio_planner.desktop.page import PageDesk
 
+_NARROWEST = 64
+
 
 class PlaceForm(QWidget):
     """One place; each field that is edited becomes one change."""
@@ -112,6 +114,8 @@ class HeatAid(QWidget):
             font="small",
             colour="quiet",
         )
+        for field in (self.kwh, self.degrees):
+            field.editor.setMinimumWidth(_NARROWEST)
         row = QHBoxLayout()
         row.setSpacing(12)
         for widget in (self.kwh, self.degrees, self.use):

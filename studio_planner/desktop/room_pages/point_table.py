@@ -78,7 +78,7 @@ class PointTable(QTableWidget):
                 translate("room", "Temperature, {unit}").format(
                     unit=scale_of(Quantity.TEMPERATURE, units).unit
                 ),
-                translate("room", "Humidity, % (may be empty)"),
+                translate("room", "Humidity, %"),
             ]
         )
         for index, point in enumerate(pattern):

@@ -34,6 +34,9 @@ if TYPE_CHECKING:
     from studio_planner.services.desk import DeskView
     from studio_planner.services.room_logs import LogAsked, LogLook
 
+_NARROWEST = 64
+"""A field for a figure is at least so wide, however narrow the page."""
+
 
 class ReadingsPanel(QWidget):
     """Nothing is kept before the maker has seen it."""
@@ -67,6 +70,8 @@ class ReadingsPanel(QWidget):
         self.undo_last = verb(translate("room", "Take the last one back"), self._last, self)
         self.forget = verb(translate("room", "Remove all readings"), self._forget, self)
         self.week = ReadWeek(desk, self)
+        for field in (self.warmth, self.damp):
+            field.editor.setMinimumWidth(_NARROWEST)
         self._lay_out()
         self._connect()
 
@@ -94,7 +99,7 @@ class ReadingsPanel(QWidget):
         self.preview.left.connect(self._let_go)
 
     def show_place(self, view: DeskView, place: Place) -> None:
-        """Show a place; a log that is being looked at stays with the place it was for."""
+        """Show a place; a log that was being looked at for another one is let go."""
         self._view, self._place = view, place
         if self._about and self._about != place.key:
             self._let_go()

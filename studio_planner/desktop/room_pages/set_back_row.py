@@ -89,7 +89,7 @@ class WeekVerbs(QWidget):
         self.damp.setVisible(lacks)
         self.humidity.setVisible(lacks)
         several = differs(pattern)
-        self.part.setVisible(not several)
+        self.part.setVisible(any(point.day is None for point in pattern))
         for widget in (self.source, self.to_work, self.to_free, self.to_all):
             widget.setVisible(several)
 
