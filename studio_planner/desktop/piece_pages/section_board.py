@@ -33,6 +33,7 @@ if TYPE_CHECKING:
 _LEAST_ROOM, _MOST_ROOM = 120.0, 420.0
 """Pixels that the films of a stack fill when nothing is magnified."""
 
+_NARROWEST = 360
 STEP = 1.25
 _LEAST_SCALE, _MOST_SCALE = 4.0, 600.0
 
@@ -55,7 +56,7 @@ class SectionBoard(QWidget):
         self.picture: SectionPicture | None = None
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMouseTracking(True)
-        self.setMinimumWidth(360)
+        self.setMinimumWidth(_NARROWEST)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self.setAccessibleName(translate("pieces", "The stack in section"))
         canvas.redrawn.connect(self.update)
@@ -106,6 +107,12 @@ class SectionBoard(QWidget):
         self._lay_out()
 
     @property
+    def _room_across(self) -> int:
+        """The pixels that are seen: magnified, the section may be wider than that."""
+        around = self.parentWidget()
+        return self.width() if around is None else around.width()
+
+    @property
     def scale(self) -> float:
         """Pixels to a mm of film."""
         if self._drag is not None and self._drag.scale:
@@ -117,11 +124,12 @@ class SectionBoard(QWidget):
         if self._studio is None or piece is None:
             self.picture = None
         else:
-            size = (float(max(self.width(), self.minimumWidth())), self.scale)
+            size = (float(max(self._room_across, _NARROWEST)), self.scale)
             self.picture = SectionPicture(
                 self._studio, piece, self._planned, self._faults, self._canvas.fonts, size
             )
             self.setFixedHeight(round(self.picture.height))
+            self.setMinimumWidth(max(_NARROWEST, round(self.picture.width)))
         self._say()
         self.update()
 
@@ -183,6 +191,7 @@ class SectionBoard(QWidget):
         if drag.target:
             stratum = picture.shape.stratum(drag.target)
             if stratum is not None:
+                painter.setBrush(Qt.BrushStyle.NoBrush)
                 painter.setPen(QPen(theme.colour("window"), 3.0))
                 painter.drawPath(stratum.path)
         if drag.film is not None:

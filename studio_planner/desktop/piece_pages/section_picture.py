@@ -30,8 +30,8 @@ if TYPE_CHECKING:
 
 _SHARE = 0.36
 _NARROWEST, _WIDEST = 90.0, 300.0
-_GAP = 34.0
-_EDGE_ROOM = 30.0
+_GAP = 52.0
+_NARROWEST_WORDS = 150.0
 _SCALE_ROOM = 26.0
 _NEAR = 7.0
 
@@ -58,8 +58,10 @@ class SectionPicture:
             coat.key: coat_words(studio, piece, coat, planned.get(coat.key), faults)
             for coat in piece.stack
         }
-        left = self.shape.body.right() + _EDGE_ROOM + _GAP
-        self.blocks = self._placed(fonts, left, max(width - left - 8.0, 80.0))
+        left = self.shape.right + _GAP
+        words_wide = max(width - left - 8.0, _NARROWEST_WORDS)
+        self.width = left + words_wide + 8.0
+        self.blocks = self._placed(fonts, left, words_wide)
         last = max(self.shape.bottom, *(block.rect.bottom() for block in self.blocks))
         self.bottom = last + _SCALE_ROOM
         self.height = self.bottom + 14.0

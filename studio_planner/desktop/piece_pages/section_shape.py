@@ -24,6 +24,7 @@ LEAST = 2.0
 LEFT = 30.0
 ABOVE = 26.0
 RIM_WIDTH = 11.0
+_NARROWEST_BODY = 110.0
 _RIM_OVER = 20.0
 _LEVELS_FROM_MM = 0.5
 """From this film on a coat flows over what is under it until its face is level."""
@@ -71,6 +72,7 @@ class SectionShape:
     strata: list[Stratum] = field(default_factory=list)
     areas: list[tuple[str, float]] = field(default_factory=list)
     bottom: float = 0.0
+    right: float = 0.0
 
     def stratum(self, key: str) -> Stratum | None:
         """The stratum of a coat."""
@@ -93,7 +95,9 @@ class _Builder:
         self.piece = piece
         self.scale = scale
         self._edge_film = edge_film_mm
-        self._left, self._right = LEFT, LEFT + width
+        edge = _edge_pixels(piece, scale, edge_film_mm)
+        self._left = LEFT + edge
+        self._right = self._left + max(width - 2.0 * edge, _NARROWEST_BODY)
         self.rimmed = piece.rim_mm > 0.0
         inset = RIM_WIDTH if self.rimmed else 0.0
         self.columns = _columns(piece, self._left + inset, self._right - inset)
@@ -121,12 +125,12 @@ class _Builder:
             self.strata[coat.key] = Stratum(coat, path.simplified(), grip, seats, outward)
 
     def _lay_edge(self, coat: Coat, path: QPainterPath) -> Lines:
-        alone = coat.faces == {EDGE}
-        film = coat.film_mm if alone else min(coat.film_mm, self._edge_film)
-        thick = max(film * self.scale, LEAST)
+        thick = max(_edge_film(coat, self._edge_film) * self.scale, LEAST)
         inner, outer = self._edge, self._edge + thick
-        for x in (self._left - outer, self._right + inner):
-            path.addRect(QRectF(x, 0.0, thick, BODY))
+        # It reaches as far as what lies on the blank already; a rim stands in its way there.
+        tops = (0.0, 0.0) if self.rimmed else (self.heights[0], self.heights[-1])
+        for x, top in zip((self._left - outer, self._right + inner), tops, strict=True):
+            path.addRect(QRectF(x, -top, thick, top + BODY + self._under))
         self._edge = outer
         right = self._right
         return (
@@ -187,6 +191,11 @@ class _Builder:
         return self._under
 
     @property
+    def edge(self) -> float:
+        """How far the films on the edge stand out."""
+        return self._edge
+
+    @property
     def sides(self) -> tuple[float, float]:
         """Where the blank's edges stand."""
         return self._left, self._right
@@ -216,6 +225,7 @@ def section_shape(
     ]
     shape.areas = [(name, (x0 + x1) / 2.0) for name, x0, x1 in builder.columns if name]
     shape.bottom = down + BODY + builder.under
+    shape.right = right + builder.edge
     return shape
 
 
@@ -234,6 +244,17 @@ def _moved(stratum: Stratum, down: float) -> Stratum:
         tuple(seat.translated(by) for seat in stratum.seats),
         stratum.outward,
     )
+
+
+def _edge_pixels(piece: Piece, scale: float, edge_film_mm: float) -> float:
+    """How far all films on the edge stand out."""
+    coats = [coat for coat in piece.stack if EDGE in coat.faces]
+    return sum(max(_edge_film(coat, edge_film_mm) * scale, LEAST) for coat in coats)
+
+
+def _edge_film(coat: Coat, edge_film_mm: float) -> float:
+    """What an upright edge holds of a coat [mm]; one on the edge alone is as thick as said."""
+    return coat.film_mm if coat.faces == {EDGE} else min(coat.film_mm, edge_film_mm)
 
 
 def _covers(coat: Coat, area: str) -> bool:

@@ -115,7 +115,7 @@ def _leaf(studio: Studio, piece: Piece, index: int) -> Iterator[StackFault]:
 def _open_to_the_air(_studio: Studio, piece: Piece, index: int) -> Iterator[StackFault]:
     coat = piece.stack[index]
     delicate = _delicate(coat)
-    if delicate and _over(piece, index) is None:
+    if delicate and not any(one.touches(coat) for one in piece.stack[index + 1 :]):
         sentence = translate(
             "stacks", "nothing covers the {coat}; a lock coat in its window keeps it."
         )
