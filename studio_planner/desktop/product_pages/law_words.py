@@ -79,19 +79,21 @@ def law_sentence(product: Product, stage: Stage, celsius: float, units: Units) -
     at = translate("products", "At {degrees}").format(degrees=words.degrees(celsius, units))
     shown = [s for s in (Stage.RECOAT_OPENS, Stage.RECOAT_CLOSES) if s in times]
     stages = shown if stage in _WINDOW else [stage]
-    said = ", ".join(_said(times[one]) for one in stages if one in times)
+    said = ", ".join(_said(times[one], units) for one in stages if one in times)
     unsure = _unsure(product, stages[0], units)
     return f"{at}: {said}{unsure}."
 
 
-def _said(time: StageTime) -> str:
+def _said(time: StageTime, units: Units) -> str:
+    name = row_name(time.stage, time.grams, units)
+    name = name[:1].lower() + name[1:]
     if time.early_hours is None or time.likely_hours is None or time.late_hours is None:
         return translate("products", "{stage} does not come, {reason}").format(
-            stage=stage_name(time.stage).lower(), reason=time.reason
+            stage=name, reason=time.reason
         )
     safe = time.late_hours if time.stage.not_before else time.early_hours
     return _form(time.stage).format(
-        stage=stage_name(time.stage).lower(),
+        stage=name,
         safe=words.length_of_time(safe),
         likely=words.length_of_time(time.likely_hours),
     )

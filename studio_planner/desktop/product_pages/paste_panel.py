@@ -5,7 +5,8 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QHBoxLayout, QPlainTextEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QPlainTextEdit, QVBoxLayout, QWidget
+from typing_extensions import override
 
 from studio_planner.craft.errors import StudioError
 from studio_planner.desktop import words
@@ -20,6 +21,8 @@ from studio_planner.services.sheet_figures import read_figures
 from studio_planner.services.sheet_times import PrintedTime, time_words
 
 if TYPE_CHECKING:
+    from PySide6.QtGui import QResizeEvent
+
     from studio_planner.craft.products import Product, SheetPoint
     from studio_planner.craft.settings import Units
     from studio_planner.desktop.canvas import Canvas
@@ -27,6 +30,7 @@ if TYPE_CHECKING:
     from studio_planner.services.sheet_figures import ReadSheet
 
 _MOST_LINES = 14
+_WIDE = 560
 
 
 class PastePanel(QWidget):
@@ -71,6 +75,7 @@ class PastePanel(QWidget):
         self.wrong = Line(canvas, "", self, colour="now")
         self.take_button = verb(translate("products", "Take figures"), self.take, self)
         self.close_button = verb(translate("products", "Close"), self._close, self)
+        self._both = QBoxLayout(QBoxLayout.Direction.LeftToRight, self)
         self._lay_out()
         self.text.textChanged.connect(self._read)
         self.celsius.edited.connect(self._read)
@@ -89,11 +94,18 @@ class PastePanel(QWidget):
             right.addWidget(part)
         right.addStretch(1)
         right.addLayout(verbs)
-        layout = QHBoxLayout(self)
-        layout.setContentsMargins(0, 0, 0, 0)
-        layout.setSpacing(18)
-        layout.addLayout(left, 1)
-        layout.addLayout(right, 1)
+        self._both.setContentsMargins(0, 0, 0, 0)
+        self._both.setSpacing(18)
+        self._both.addLayout(left, 1)
+        self._both.addLayout(right, 1)
+
+    @override
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        wide = self.width() >= _WIDE
+        self._both.setDirection(
+            QBoxLayout.Direction.LeftToRight if wide else QBoxLayout.Direction.TopToBottom
+        )
 
     def show_product(self, product: Product, units: Units) -> None:
         """Read for a product; text that was pasted for another one is dropped."""

@@ -21,14 +21,15 @@ from studio_planner.science.stages import Edge, safe_edge
 if TYPE_CHECKING:
     from datetime import datetime
 
-    from PySide6.QtGui import QPaintEvent
+    from PySide6.QtGui import QPaintEvent, QResizeEvent
 
     from studio_planner.desktop.canvas import Canvas
     from studio_planner.desktop.lane_shape import LaneShape
     from studio_planner.services.trial_pour import StageMoment, TrialPour
 
 _NAMES, _TIMES = 104.0, 250.0
-_LEAST_AXIS = 150
+_NARROW = 560
+"""Under this width names and times stand over their bands instead of beside them."""
 _BEFORE = 3 * 3600.0
 _AFTER = 6 * 3600.0
 _ROW_GAP = 5.0
@@ -45,7 +46,7 @@ class PourView(QWidget):
         self._canvas = canvas
         self._pour: TrialPour | None = None
         self._painter_of_ribbons = RibbonPainter(canvas.theme)
-        self.setMinimumWidth(round(_NAMES + _TIMES) + _LEAST_AXIS)
+        self.setMinimumWidth(300)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self.setAccessibleName(translate("products", "A pour today, in your room"))
         canvas.redrawn.connect(self._recolour)
@@ -105,15 +106,33 @@ class PourView(QWidget):
     @override
     def sizeHint(self) -> QSize:
         rows = len(self._pour.moments) if self._pour is not None else 0
-        height = self._line + 4.0 + self._shape.height + rows * (self._line + _ROW_GAP) + 8.0
+        height = self._line + 4.0 + self._shape.height + rows * self._row_height + 8.0
         return QSize(700, round(height))
+
+    @property
+    def _narrow(self) -> bool:
+        return self.width() < _NARROW
+
+    @property
+    def _sides(self) -> tuple[float, float]:
+        """What the columns of names and of times take."""
+        return (6.0, 6.0) if self._narrow else (_NAMES, _TIMES)
+
+    @property
+    def _row_height(self) -> float:
+        return self._line * (2.0 if self._narrow else 1.0) + _ROW_GAP
+
+    @override
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self.setFixedHeight(self.sizeHint().height())
 
     def _view(self, pour: TrialPour) -> FixedView:
         begin = pour.start.timestamp() - _BEFORE
         lates = [row.late or row.likely for row in pour.moments]
         ends = [when.timestamp() for when in lates if when is not None]
         end = max([pour.start.timestamp() + DAY_SECONDS, *ends]) + _AFTER
-        width = max(round(self.width() - _NAMES - _TIMES), 1)
+        width = max(round(self.width() - sum(self._sides)), 1)
         return FixedView(begin, (end - begin) / width, width)
 
     @override
@@ -125,7 +144,7 @@ class PourView(QWidget):
         with QPainter(self) as painter:
             painter.setRenderHint(QPainter.RenderHint.Antialiasing)
             painter.setFont(self._canvas.fonts.small)
-            painter.translate(_NAMES, 0.0)
+            painter.translate(self._sides[0], 0.0)
             self._draw_days(painter, view)
             painter.translate(0.0, self._line + 4.0)
             painter.setClipRect(QRectF(-4.0, 0.0, view.width + 8.0, self._shape.height))
@@ -134,7 +153,7 @@ class PourView(QWidget):
             self._label_doorway(painter, pour, view)
             painter.translate(0.0, self._shape.height)
             for place, row in enumerate(pour.moments):
-                self._draw_row(painter, row, place * (self._line + _ROW_GAP), view)
+                self._draw_row(painter, row, place * self._row_height, view)
 
     def _draw_days(self, painter: QPainter, view: FixedView) -> None:
         theme = self._canvas.theme
@@ -178,8 +197,13 @@ class PourView(QWidget):
     ) -> None:
         theme = self._canvas.theme
         painter.setPen(theme.colour("ink"))
-        self._write(painter, -_NAMES, top, stage_name(row.stage))
-        self._write(painter, view.width + 12.0, top, self.times_of(row))
+        name, times = stage_name(row.stage), self.times_of(row)
+        if self._narrow:
+            self._write(painter, 0.0, top, f"{name}: {times}")
+            top += self._line
+        else:
+            self._write(painter, -_NAMES, top, name)
+            self._write(painter, view.width + 12.0, top, times)
         if row.early is None or row.likely is None or row.late is None:
             return
         early, likely, late = (
