@@ -87,7 +87,7 @@ class DeskParts(QWidget):
         self.setTabOrder(line, self.timeline)
         line.wanted.connect(self.timeline.want)
         line.left.connect(self.timeline.setFocus)
-        self.timeline.piece_chosen.connect(line.pass_by)
+        self.timeline.went_on.connect(line.pass_by)
         self.timeline.narrowed.connect(line.show_count)
         return line
 

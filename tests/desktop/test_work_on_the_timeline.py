@@ -13,6 +13,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QMenu
 
 from studio_planner.desktop.page import Page
+from studio_planner.services.moving.difference_words import NOTHING, in_short
 from studio_planner.services.ribbons import Ribbon, StepMark
 from studio_planner.storage.studio_file import create_studio
 from tests.services.small_studios import kept, planned_once
@@ -334,30 +335,35 @@ def test_verbs_lead_to_the_piece_and_the_product(desk: DeskWindow) -> None:
     assert chosen.lane.piece.key == bar.lane.piece.key
 
 
-def test_what_a_new_plan_moves_is_outlined_until_it_is_kept(desk: DeskWindow) -> None:
-    bar, other = pours(desk)[3], pours(desk)[9]
-    action(menu_of(desk, bar), "Pin here").trigger()
+def move_by_planning(desk: DeskWindow, bar: Ribbon) -> None:
+    """Let a plan come in after the last change that has a pour an hour later."""
     session = desk.session
     assert session is not None
-    plan = kept(session.studio)
-    later = [
-        replace(c, start=c.start + timedelta(hours=1), number=c.number)
-        if c is other.planned or (c.piece, c.coat) == (other.planned.piece, other.planned.coat)
-        else c
+    plan, key = kept(session.studio), (bar.planned.piece, bar.planned.coat)
+    later = (
+        replace(c, start=c.start + timedelta(hours=1)) if (c.piece, c.coat) == key else c
         for c in plan.coats
-    ]
+    )
     again = replace(session.studio, plan=replace(plan, coats=tuple(later)))
     session._write(again)
     session.history.amend(again)
     desk.show_session_view()
+
+
+def test_what_a_new_plan_moves_is_outlined_until_it_is_kept(desk: DeskWindow) -> None:
+    bar, other = pours(desk)[3], pours(desk)[9]
+    action(menu_of(desk, bar), "Pin here").trigger()
+    move_by_planning(desk, other)
     work = desk.timeline.work
     assert [(m.piece, m.coat) for m in work.difference.moved] == [
         (other.planned.piece, other.planned.coat)
     ]
     assert desk.work_line.said == "1 pour moved."
-    assert [verb.text() for verb in desk.work_line.verbs] == ["Keep", "Take back"]
+    assert [verb.text() for verb in desk.work_line.verbs] == ["Show", "Keep", "Take back"]
     desk.timeline.viewport().repaint()
     QTest.mouseClick(desk.work_line.verbs[0], _LEFT)
+    assert desk.timeline.chosen_bar() == bar_again(desk, other)
+    QTest.mouseClick(desk.work_line.verbs[1], _LEFT)
     assert work.difference.nothing
     assert desk.work_line.said == ""
 
@@ -365,13 +371,33 @@ def test_what_a_new_plan_moves_is_outlined_until_it_is_kept(desk: DeskWindow) ->
 def test_take_back_undoes_the_change_with_its_plan(desk: DeskWindow) -> None:
     before = studio_of(desk)
     action(menu_of(desk, pours(desk)[3]), "Pin here").trigger()
-    desk.timeline.work._before = replace(
-        before, plan=replace(kept(before), outcomes=(), coats=kept(before).coats)
-    )
-    desk.work_line.offer(("Take back", desk.changes.undo))
-    QTest.mouseClick(desk.work_line.verbs[0], _LEFT)
+    move_by_planning(desk, pours(desk)[9])
+    QTest.mouseClick(desk.work_line.verbs[-1], _LEFT)
     assert studio_of(desk) == before
     assert desk.timeline.work.difference.nothing
+
+
+def test_what_somebody_else_has_changed_since_is_not_compared(desk: DeskWindow) -> None:
+    action(menu_of(desk, pours(desk)[3]), "Pin here").trigger()
+    move_by_planning(desk, pours(desk)[9])
+    assert in_short(desk.timeline.work.difference) == "1 pour moved"
+    assert desk.session is not None
+    desk.session.history.forget()
+    desk.show_session_view()
+    assert in_short(desk.timeline.work.difference) == NOTHING
+    assert desk.work_line.said == ""
+
+
+def test_a_plan_that_comes_while_a_pour_is_held_takes_it_out_of_the_hand(
+    desk: DeskWindow,
+) -> None:
+    choose(desk, pours(desk)[4])
+    QTest.keyClick(desk.timeline, Qt.Key.Key_Right, _ALT)
+    assert desk.timeline.work.drag is not None
+    desk.show_session_view()
+    assert "take the pour again" in desk.work_line.said
+    QTest.keyClick(desk.timeline, Qt.Key.Key_Escape)
+    assert desk.work_line.said == ""
 
 
 # Spots and finding

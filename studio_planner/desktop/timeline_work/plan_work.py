@@ -59,6 +59,7 @@ class PlanWork(QObject):
         self._before: Studio | None = None
         self._mine: frozenset[tuple[str, str]] = frozenset()
         self._making = False
+        self._shown = 0
         self.difference = Difference()
         desk.changes.changed.connect(self._changed)
 
@@ -111,6 +112,13 @@ class PlanWork(QObject):
             self.give_up()
             self._desk.work_line.say(said)
 
+    def interrupt(self) -> None:
+        """Let go because the plan is another one now, and say so."""
+        if self.drag is not None:
+            self.give_up()
+            said = translate("work", "The plan has changed meanwhile: take the pour again.")
+            self._desk.work_line.say(said)
+
     def give_up(self) -> None:
         """Let go of what is in the hand without a word."""
         if self.drag is not None:
@@ -154,18 +162,16 @@ class PlanWork(QObject):
         line.say(said, wrong=True)
         line.offer((verb, lambda: self.pour_at(studio, drag, nearest)))
 
-    def _make(
-        self, change: Change, mine: tuple[PlannedCoat, ...], said: str, *, compares: bool = True
-    ) -> bool:
+    def _make(self, change: Change, mine: tuple[PlannedCoat, ...], said: str) -> bool:
         """Make a change; what it moves besides `mine` is shown until it is taken note of."""
-        before = self._studio
         self._making = True
         try:
             made = self._desk.changes.attempt(change)
         finally:
             self._making = False
         if made:
-            self._before = before if compares else None
+            step = self._desk.session.history.undoable if self._desk.session else None
+            self._before = step.before if step is not None else None
             self._mine = frozenset((coat.piece, coat.coat) for coat in mine)
             self._desk.work_line.say(said)
             self.view_shown()
@@ -240,6 +246,9 @@ class PlanWork(QObject):
         studio, before = self._studio, self._before
         if studio is None or before is None:
             return
+        if not self._still_last(before):
+            self.keep()
+            return
         found = compare(before, studio)
         others = (row for row in found.moved if (row.piece, row.coat) not in self._mine)
         self.difference = Difference(
@@ -253,16 +262,34 @@ class PlanWork(QObject):
         self._timeline.viewport().update()
         self.settled.emit()
 
+    def _still_last(self, before: Studio) -> bool:
+        """Whether the change that was compared is still the one that would be undone."""
+        session = self._desk.session
+        step = None if session is None else session.history.undoable
+        return step is not None and step.before is before
+
     def _say_difference(self, studio: Studio) -> None:
         if self.difference.nothing:
             return
         full = DeskVoice(studio).all_of(in_full(self.difference, studio))
         line = self._desk.work_line
         line.say(f"{in_short(self.difference)}.", more="\n".join(full))
+        show = [(translate("work", "Show"), self.show_next)] if self.difference.moved else []
         line.offer(
+            *show,
             (translate("work", "Keep"), self.keep),
             (translate("work", "Take back"), self._desk.changes.undo),
         )
+
+    def show_next(self) -> None:
+        """Choose the moved pours one after another, and bring each into view."""
+        moved = self.difference.moved
+        pour = moved[self._shown % len(moved)]
+        self._shown += 1
+        for row, lane in enumerate(self._timeline.lanes.lanes):
+            for column, bar in enumerate(lane.bars):
+                if bar.planned is pour.after:
+                    self._timeline.setCurrentIndex(self._timeline.lanes.index(row, column))
 
     def keep(self) -> None:
         """Take note of what was moved: the outlines go."""

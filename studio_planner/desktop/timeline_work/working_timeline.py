@@ -5,7 +5,15 @@ from __future__ import annotations
 from functools import cached_property
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QEvent, QPoint, Qt, QTimer, Signal
+from PySide6.QtCore import (
+    QEvent,
+    QModelIndex,
+    QPersistentModelIndex,
+    QPoint,
+    Qt,
+    QTimer,
+    Signal,
+)
 from PySide6.QtGui import QPainter
 from typing_extensions import override
 
@@ -39,6 +47,7 @@ _EDGE_MILLISECONDS = 30
 _STEP, _LONG_STEP = 5, 60
 """Minutes that a key moves a pour by."""
 
+_Index = QModelIndex | QPersistentModelIndex
 _KEYS = {Qt.Key.Key_Left: -1, Qt.Key.Key_Right: 1}
 
 
@@ -51,9 +60,12 @@ class WorkingTimeline(Timeline):
 
     Signals:
         narrowed: how many lanes are shown now, and of how many.
+        went_on: the maker has chosen another bar.
     """
 
     narrowed = Signal(int, int)
+    went_on = Signal()
+    _showing = True  # until there is something to choose by hand
 
     def __init__(self, canvas: Canvas, parent: QWidget | None = None) -> None:
         """Draw what `canvas` shows; there is nothing to work with before `desk` is set."""
@@ -63,6 +75,7 @@ class WorkingTimeline(Timeline):
         self.drawing.nothing = translate("work", "No piece is like that. Esc shows all.")
         self._pressed: QPoint | None = None
         self._offset = 0.0
+        self._last_x = 0
         self._space = False
         self._frame = QTimer(self)
         self._frame.setSingleShot(True)
@@ -70,6 +83,7 @@ class WorkingTimeline(Timeline):
         self._edge = QTimer(self)
         self._edge.setInterval(_EDGE_MILLISECONDS)
         self._edge.timeout.connect(self._pan_at_edge)
+        self._showing = False
 
     @cached_property
     def work(self) -> PlanWork:
@@ -107,12 +121,20 @@ class WorkingTimeline(Timeline):
     @override
     def show_lanes(self) -> None:
         if self.at_work is not None:
-            self.at_work.give_up()
+            self.at_work.interrupt()
+        self._showing = True
         super().show_lanes()
+        self._showing = False
         view = self.canvas.view
         self.narrowed.emit(len(self.lanes.lanes), len(view.lanes) if view else 0)
         if self.at_work is not None:
             self.at_work.view_shown()
+
+    @override
+    def currentChanged(self, current: _Index, previous: _Index) -> None:
+        super().currentChanged(current, previous)
+        if not self._showing:
+            self.went_on.emit()
 
     # Mouse
 
@@ -152,6 +174,7 @@ class WorkingTimeline(Timeline):
             self._follow(x)
 
     def _follow(self, x: int) -> None:
+        self._last_x = x
         drag = self.work.drag
         if drag is not None and drag.want_second(self.canvas.scale.second(x) - self._offset):
             self._frame.start(0)
@@ -160,9 +183,8 @@ class WorkingTimeline(Timeline):
         if not self.held:
             self._edge.stop()
             return
-        x = self.viewport().mapFromGlobal(self.cursor().pos()).x()
-        width = self.canvas.scale.width
-        if not (0 <= x < _EDGE or width - _EDGE < x <= width):
+        x, width = self._last_x, self.canvas.scale.width
+        if _EDGE <= x <= width - _EDGE:
             return
         self.canvas.scale.pan(-_EDGE_STEP if x < _EDGE else _EDGE_STEP)
         self._follow(x)
@@ -185,7 +207,7 @@ class WorkingTimeline(Timeline):
         index = self.indexAt(event.pos())
         if index.isValid():
             self.setCurrentIndex(index)
-        self.work.show_menu(event.globalPos())
+            self.work.show_menu(event.globalPos())
 
     def _show_menu_by_key(self) -> None:
         if self.desk is not None and not self.held:
@@ -207,10 +229,16 @@ class WorkingTimeline(Timeline):
             self._show_menu_by_key()
         elif self.held and key in {Qt.Key.Key_Return, Qt.Key.Key_Enter}:
             self.work.drop()
-        elif self.held and key == Qt.Key.Key_Escape:
-            self.work.put_back()
+        elif key == Qt.Key.Key_Escape and self.desk is not None:
+            self._escape(self.desk)
         else:
             super().keyPressEvent(event)
+
+    def _escape(self, desk: WorkDesk) -> None:
+        if self.held:
+            self.work.put_back()
+        else:
+            desk.work_line.back()
 
     @override
     def keyReleaseEvent(self, event: QKeyEvent) -> None:
