@@ -5,7 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtWidgets import QBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QBoxLayout, QLineEdit, QVBoxLayout, QWidget
 from typing_extensions import override
 
 from studio_planner.craft.places import PlaceKind
@@ -113,6 +113,9 @@ class RoomSection(Page):
         )
 
     def _connect(self) -> None:
+        for editor in self.findChildren(QLineEdit):
+            # A file that is dropped upon a field is meant for the page, not typed into it.
+            editor.setAcceptDrops(False)
         self.places.chosen.connect(lambda _key: self._show_place())
         self.places.add_asked.connect(self._add)
         self.places.copy_asked.connect(self._copy)

@@ -140,7 +140,7 @@ class ShelfPicture(QWidget):
         painter.setBrush(theme.colour("panel"))
         painter.setPen(QPen(theme.colour("ink" if mine else "rule"), 2.6 if mine else 1.4))
         painter.drawRect(rect)
-        for one in row.standing[-1:]:
+        for one in row.standing:  # the last one of today lies on top
             self._draw_piece(painter, one, rect)
         metrics = QFontMetricsF(fonts.small)
         names = self._lines(row)
