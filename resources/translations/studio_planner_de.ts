@@ -5,1438 +5,6068 @@
     <name>away</name>
     <message>
         <source>Away from</source>
-        <translation type="unfinished"></translation>
+        <translation>Abwesend von</translation>
     </message>
     <message>
         <source>Back at</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück um</translation>
     </message>
     <message>
         <source>Why</source>
-        <translation type="unfinished"></translation>
+        <translation>Grund</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernen</translation>
     </message>
     <message>
         <source>Away this evening</source>
-        <translation type="unfinished"></translation>
+        <translation>Heute Abend weg</translation>
     </message>
     <message>
         <source>Away today</source>
-        <translation type="unfinished"></translation>
+        <translation>Heute weg</translation>
     </message>
     <message>
         <source>Add an absence</source>
-        <translation type="unfinished"></translation>
+        <translation>Abwesenheit eintragen</translation>
+    </message>
+    <message>
+        <source>Remove what has gone by</source>
+        <translation>Vergangenes entfernen</translation>
     </message>
     <message>
         <source>Nobody is missed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Niemand fehlt.</translation>
     </message>
     <message>
         <source>{name} is always there.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} ist immer da.</translation>
     </message>
     <message>
         <source>Hide what has gone by</source>
-        <translation type="unfinished"></translation>
+        <translation>Vergangenes ausblenden</translation>
     </message>
     <message>
         <source>Gone by: {count}</source>
-        <translation type="unfinished"></translation>
+        <translation>Vergangen: {count}</translation>
     </message>
 </context>
 <context>
     <name>backups</name>
     <message>
+        <source>Its newest backup is {path}: open that and save a copy of it.</source>
+        <translation>Die neueste Sicherung ist {path}: diese öffnen und eine Kopie davon speichern.</translation>
+    </message>
+    <message>
         <source>Today&apos;s backup was not made. {why}</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Sicherung für heute wurde nicht gemacht. {why}</translation>
     </message>
     <message>
         <source>Backed up. It is with the others of this studio.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesichert. Die Sicherung liegt bei den anderen dieses Studios.</translation>
     </message>
     <message>
         <source>Bring back the backup of {when}</source>
-        <translation type="unfinished"></translation>
+        <translation>Sicherung von {when} zurückholen</translation>
     </message>
     <message>
         <source>The studio is as it was on {when}. How it was before is in a backup, and can be undone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Studio ist wie am {when}. Der Stand davor ist gesichert, und das Zurückholen lässt sich rückgängig machen.</translation>
     </message>
     <message>
         <source>Back up now</source>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt sichern</translation>
     </message>
     <message>
         <source>Backups</source>
-        <translation type="unfinished"></translation>
+        <translation>Sicherungen</translation>
     </message>
     <message>
         <source>Look at it</source>
-        <translation type="unfinished"></translation>
+        <translation>Ansehen</translation>
     </message>
     <message>
         <source>Bring this one back</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese zurückholen</translation>
     </message>
     <message>
         <source>The whole studio, plan included, is backed up once on each day on which it is opened, whenever you ask, and before one is brought back. The ten newest stay, and for thirty days the last of each day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ganze Studio samt Plan wird an jedem Tag, an dem es geöffnet wird, einmal gesichert, außerdem auf Wunsch und bevor eine Sicherung zurückgeholt wird. Die zehn neuesten bleiben, und dreißig Tage lang die letzte jedes Tages.</translation>
     </message>
     <message>
         <source>They are in {folder}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie liegen in {folder}.</translation>
     </message>
     <message>
         <source>There is no folder here to keep backups in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier gibt es keinen Ordner für Sicherungen.</translation>
     </message>
     <message>
         <source>There is no backup of this studio yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von diesem Studio gibt es noch keine Sicherung.</translation>
     </message>
     <message>
         <source>cannot be read</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht lesbar</translation>
     </message>
     <message>
-        <source>{pieces} pieces, {orders} orders</source>
-        <translation type="unfinished"></translation>
+        <source>1 piece</source>
+        <translation>1 Stück</translation>
+    </message>
+    <message>
+        <source>{count} pieces</source>
+        <translation>{count} Stücke</translation>
+    </message>
+    <message>
+        <source>1 order</source>
+        <translation>1 Auftrag</translation>
+    </message>
+    <message>
+        <source>{count} orders</source>
+        <translation>{count} Aufträge</translation>
     </message>
     <message>
         <source>not planned</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht geplant</translation>
     </message>
     <message>
         <source>planned {when}</source>
-        <translation type="unfinished"></translation>
+        <translation>geplant {when}</translation>
     </message>
     <message>
         <source>Pieces</source>
-        <translation type="unfinished"></translation>
+        <translation>Stücke</translation>
     </message>
     <message>
         <source>Orders</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufträge</translation>
     </message>
     <message>
         <source>Products</source>
-        <translation type="unfinished"></translation>
+        <translation>Produkte</translation>
     </message>
     <message>
         <source>Hands</source>
-        <translation type="unfinished"></translation>
+        <translation>Hände</translation>
     </message>
     <message>
         <source>Spots</source>
-        <translation type="unfinished"></translation>
+        <translation>Plätze</translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished"></translation>
+        <translation>keine</translation>
     </message>
     <message>
         <source>It is the studio as it is now.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist das Studio, wie es jetzt ist.</translation>
     </message>
     <message>
         <source>Pieces, orders, products and hands are as they are now.</source>
-        <translation type="unfinished"></translation>
+        <translation>Stücke, Aufträge, Produkte und Hände sind wie jetzt.</translation>
     </message>
     <message>
         <source>Places</source>
-        <translation type="unfinished"></translation>
+        <translation>Räume</translation>
     </message>
     <message>
         <source>would come back: {names}</source>
-        <translation type="unfinished"></translation>
+        <translation>käme zurück: {names}</translation>
     </message>
     <message>
         <source>would go: {names}</source>
-        <translation type="unfinished"></translation>
+        <translation>fiele weg: {names}</translation>
     </message>
     <message>
         <source>would be as before: {names}</source>
-        <translation type="unfinished"></translation>
+        <translation>wäre wie vorher: {names}</translation>
     </message>
     <message>
         <source>{names} and {count} more</source>
-        <translation type="unfinished"></translation>
+        <translation>{names} und {count} weitere</translation>
+    </message>
+</context>
+<context>
+    <name>bars</name>
+    <message>
+        <source>{bar}, coat {number} of {count}, pinned</source>
+        <translation>{bar}, Schicht {number} von {count}, festgesteckt</translation>
+    </message>
+    <message>
+        <source>{bar}, coat {number} of {count}</source>
+        <translation>{bar}, Schicht {number} von {count}</translation>
+    </message>
+    <message>
+        <source>spot {spots}</source>
+        <translation>Platz {spots}</translation>
+    </message>
+    <message>
+        <source>Not planned: {reason}</source>
+        <translation>Nicht geplant: {reason}</translation>
+    </message>
+    <message>
+        <source>Poured {when}</source>
+        <translation>Gegossen {when}</translation>
+    </message>
+    <message>
+        <source>Hands {when}</source>
+        <translation>Hände {when}</translation>
+    </message>
+    <message>
+        <source>{product}, {film}, spot {spot}.</source>
+        <translation>{product}, {film}, Platz {spot}.</translation>
+    </message>
+    <message>
+        <source>Joint: {joint}.</source>
+        <translation>Verbund: {joint}.</translation>
+    </message>
+    <message>
+        <source>Touch the coat below first: it must be tacky and leave no mark.</source>
+        <translation>Vorher die Schicht darunter berühren: Sie muss kleben, ohne am Finger zu bleiben.</translation>
+    </message>
+    <message>
+        <source>Dew-point margin unknown: no humidity was read.</source>
+        <translation>Abstand zum Taupunkt unbekannt: Es wurde keine Luftfeuchte gelesen.</translation>
+    </message>
+    <message>
+        <source>Likely: {stages}.</source>
+        <translation>Wahrscheinlich: {stages}.</translation>
+    </message>
+    <message>
+        <source>stays open</source>
+        <translation>bleibt offen</translation>
+    </message>
+    <message>
+        <source>closes {when}</source>
+        <translation>schließt {when}</translation>
+    </message>
+    <message>
+        <source>Window for the next coat opens {opens}, {closes}.</source>
+        <translation>Das Fenster für die nächste Schicht öffnet {opens}, {closes}.</translation>
+    </message>
+    <message>
+        <source>Nobody can work {spans}.</source>
+        <translation>Niemand kann arbeiten: {spans}.</translation>
+    </message>
+    <message>
+        <source>Safe to: {stages}.</source>
+        <translation>Sicher ab: {stages}.</translation>
+    </message>
+    <message>
+        <source>Between {span}.</source>
+        <translation>Zwischen {span}.</translation>
+    </message>
+    <message>
+        <source>For the coat: {coat}.</source>
+        <translation>Für die Schicht: {coat}.</translation>
     </message>
 </context>
 <context>
     <name>bench</name>
     <message>
         <source>Bench - Studio planner</source>
-        <translation type="unfinished"></translation>
+        <translation>Werkbank - Studio planner</translation>
     </message>
     <message>
         <source>Leave the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Werkbank verlassen</translation>
     </message>
     <message>
         <source>Nothing needs hands.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts braucht Hände.</translation>
     </message>
     <message>
         <source>All poured: write it down</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles gegossen: aufschreiben</translation>
     </message>
     <message>
         <source>Not yet: forget the start</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nicht: Start vergessen</translation>
     </message>
     <message>
         <source>A met B: start</source>
-        <translation type="unfinished"></translation>
+        <translation>A trifft B: Start</translation>
     </message>
     <message>
         <source>Next thing</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächste Aufgabe</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück</translation>
     </message>
     <message>
         <source>Then</source>
-        <translation type="unfinished"></translation>
+        <translation>Danach</translation>
     </message>
     <message>
         <source>Windows closing</source>
-        <translation type="unfinished"></translation>
+        <translation>Fenster schließen</translation>
     </message>
     <message>
         <source>Ready</source>
-        <translation type="unfinished"></translation>
+        <translation>Fertig</translation>
     </message>
     <message>
         <source>nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts</translation>
     </message>
     <message>
         <source>Poured: {piece}</source>
-        <translation type="unfinished"></translation>
+        <translation>Gegossen: {piece}</translation>
     </message>
     <message>
         <source>left</source>
-        <translation type="unfinished"></translation>
+        <translation>übrig</translation>
     </message>
     <message>
         <source>until it begins</source>
-        <translation type="unfinished"></translation>
+        <translation>bis es losgeht</translation>
     </message>
     <message>
         <source>min</source>
-        <translation type="unfinished"></translation>
+        <translation>min</translation>
     </message>
     <message>
         <source>overdue</source>
-        <translation type="unfinished"></translation>
+        <translation>überfällig</translation>
     </message>
     <message>
         <source>since A met B</source>
-        <translation type="unfinished"></translation>
+        <translation>seit A auf B traf</translation>
     </message>
     <message>
         <source>Else: {what}</source>
-        <translation type="unfinished"></translation>
+        <translation>Sonst: {what}</translation>
     </message>
     <message>
         <source>else sand</source>
-        <translation type="unfinished"></translation>
+        <translation>sonst anschleifen</translation>
     </message>
     <message>
         <source>cannot be saved later</source>
-        <translation type="unfinished"></translation>
+        <translation>später nicht zu retten</translation>
     </message>
     <message>
         <source>{closes}  {piece}, {coat}: closes {left}, {saved}</source>
-        <translation type="unfinished"></translation>
+        <translation>{closes}  {piece}, {coat}: schließt {left}, {saved}</translation>
     </message>
     <message>
         <source>may be displayed</source>
-        <translation type="unfinished"></translation>
+        <translation>darf ausgestellt werden</translation>
     </message>
     <message>
         <source>may be packed</source>
-        <translation type="unfinished"></translation>
+        <translation>darf verpackt werden</translation>
     </message>
     <message>
         <source>fully cured</source>
-        <translation type="unfinished"></translation>
+        <translation>ausgehärtet</translation>
+    </message>
+</context>
+<context>
+    <name>caution</name>
+    <message>
+        <source>The product&apos;s safety data sheet, its label, local rules and a qualified adviser decide.</source>
+        <translation>Maßgeblich sind Sicherheitsdatenblatt und Etikett des Produkts, örtliche Vorschriften und fachkundiger Rat.</translation>
     </message>
 </context>
 <context>
     <name>changes</name>
     <message>
         <source>Undone: {words}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rückgängig: {words}.</translation>
     </message>
     <message>
         <source>Done again: {words}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholt: {words}.</translation>
     </message>
     <message>
         <source>&amp;Undo</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Rückgängig</translation>
     </message>
     <message>
         <source>&amp;Do again</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Wiederholen</translation>
+    </message>
+    <message>
+        <source>Add {name}</source>
+        <translation>{name} hinzufügen</translation>
+    </message>
+    <message>
+        <source>Remove {person}</source>
+        <translation>{person} entfernen</translation>
+    </message>
+    <message>
+        <source>{person}, place in the list</source>
+        <translation>{person}, Stelle in der Liste</translation>
+    </message>
+    <message>
+        <source>{person}, {what}</source>
+        <translation>{person}, {what}</translation>
+    </message>
+    <message>
+        <source>Studio, {what}</source>
+        <translation>Studio, {what}</translation>
+    </message>
+    <message>
+        <source>Rule of thumb, {what}</source>
+        <translation>Faustregel, {what}</translation>
+    </message>
+    <message>
+        <source>{person} is away</source>
+        <translation>{person} ist weg</translation>
+    </message>
+    <message>
+        <source>Heat {place} tonight</source>
+        <translation>{place} heute Nacht heizen</translation>
+    </message>
+    <message>
+        <source>{person} works more on {day}</source>
+        <translation>{person} arbeitet am {day} länger</translation>
+    </message>
+    <message>
+        <source>Add spot {name}</source>
+        <translation>Platz {name} hinzufügen</translation>
+    </message>
+    <message>
+        <source>{film}, at another time</source>
+        <translation>{film}, zu anderer Zeit</translation>
     </message>
 </context>
 <context>
     <name>days</name>
     <message>
         <source>Mon</source>
-        <translation type="unfinished"></translation>
+        <translation>Mo</translation>
     </message>
     <message>
         <source>Tue</source>
-        <translation type="unfinished"></translation>
+        <translation>Di</translation>
     </message>
     <message>
         <source>Wed</source>
-        <translation type="unfinished"></translation>
+        <translation>Mi</translation>
     </message>
     <message>
         <source>Thu</source>
-        <translation type="unfinished"></translation>
+        <translation>Do</translation>
     </message>
     <message>
         <source>Fri</source>
-        <translation type="unfinished"></translation>
+        <translation>Fr</translation>
     </message>
     <message>
         <source>Sat</source>
-        <translation type="unfinished"></translation>
+        <translation>Sa</translation>
     </message>
     <message>
         <source>Sun</source>
-        <translation type="unfinished"></translation>
+        <translation>So</translation>
+    </message>
+    <message>
+        <source>Monday</source>
+        <translation>Montag</translation>
+    </message>
+    <message>
+        <source>Tuesday</source>
+        <translation>Dienstag</translation>
+    </message>
+    <message>
+        <source>Wednesday</source>
+        <translation>Mittwoch</translation>
+    </message>
+    <message>
+        <source>Thursday</source>
+        <translation>Donnerstag</translation>
+    </message>
+    <message>
+        <source>Friday</source>
+        <translation>Freitag</translation>
+    </message>
+    <message>
+        <source>Saturday</source>
+        <translation>Samstag</translation>
+    </message>
+    <message>
+        <source>Sunday</source>
+        <translation>Sonntag</translation>
+    </message>
+    <message>
+        <source>{day} {month}</source>
+        <translation>{day}. {month}</translation>
+    </message>
+</context>
+<context>
+    <name>dialogs</name>
+    <message>
+        <source>Studios</source>
+        <translation>Studios</translation>
+    </message>
+    <message>
+        <source>All files</source>
+        <translation>Alle Dateien</translation>
+    </message>
+    <message>
+        <source>Open a studio</source>
+        <translation>Studio öffnen</translation>
+    </message>
+    <message>
+        <source>New studio</source>
+        <translation>Neues Studio</translation>
+    </message>
+    <message>
+        <source>Save a copy</source>
+        <translation>Kopie speichern</translation>
+    </message>
+    <message>
+        <source>Readings</source>
+        <translation>Messwerte</translation>
+    </message>
+    <message>
+        <source>Choose a logger&apos;s file</source>
+        <translation>Datei eines Loggers wählen</translation>
+    </message>
+</context>
+<context>
+    <name>difference</name>
+    <message>
+        <source>Nothing else moved</source>
+        <translation>Sonst bewegt sich nichts</translation>
+    </message>
+    <message>
+        <source>{count} pour moved</source>
+        <translation>{count} Guss verschoben</translation>
+    </message>
+    <message>
+        <source>{count} pours moved</source>
+        <translation>{count} Güsse verschoben</translation>
+    </message>
+    <message>
+        <source>{count} promise later</source>
+        <translation>{count} Zusage später</translation>
+    </message>
+    <message>
+        <source>{count} promises later</source>
+        <translation>{count} Zusagen später</translation>
+    </message>
+    <message>
+        <source>{count} promise sooner</source>
+        <translation>{count} Zusage früher</translation>
+    </message>
+    <message>
+        <source>{count} promises sooner</source>
+        <translation>{count} Zusagen früher</translation>
+    </message>
+    <message>
+        <source>{count} joint worse</source>
+        <translation>{count} Verbund schlechter</translation>
+    </message>
+    <message>
+        <source>{count} joints worse</source>
+        <translation>{count} Verbünde schlechter</translation>
+    </message>
+    <message>
+        <source>{count} piece not planned</source>
+        <translation>{count} Stück nicht geplant</translation>
+    </message>
+    <message>
+        <source>{count} pieces not planned</source>
+        <translation>{count} Stücke nicht geplant</translation>
+    </message>
+    <message>
+        <source>{count} piece planned again</source>
+        <translation>{count} Stück wieder geplant</translation>
+    </message>
+    <message>
+        <source>{count} pieces planned again</source>
+        <translation>{count} Stücke wieder geplant</translation>
+    </message>
+</context>
+<context>
+    <name>flags</name>
+    <message>
+        <source>handle</source>
+        <translation>griffest</translation>
+    </message>
+    <message>
+        <source>pack</source>
+        <translation>verpackbar</translation>
+    </message>
+    <message>
+        <source>full</source>
+        <translation>ausgehärtet</translation>
     </message>
 </context>
 <context>
     <name>forms</name>
     <message>
         <source>Write a number here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier steht eine Zahl.</translation>
     </message>
     <message>
         <source>Write a whole number here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier steht eine ganze Zahl.</translation>
     </message>
     <message>
         <source>{label}, time</source>
-        <translation type="unfinished"></translation>
+        <translation>{label}, Uhrzeit</translation>
     </message>
     <message>
         <source>Add</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinzufügen</translation>
     </message>
     <message>
         <source>Copy</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopieren</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernen</translation>
     </message>
     <message>
         <source>{text} is not a number; write for example 1.5.</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} ist keine Zahl; zum Beispiel 1,5 schreiben.</translation>
     </message>
 </context>
 <context>
     <name>hands</name>
     <message>
         <source>Hands</source>
-        <translation type="unfinished"></translation>
+        <translation>Hände</translation>
     </message>
     <message>
         <source>Nobody is named yet. Add yourself, then paint your hours.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch niemand eingetragen. Sich selbst hinzufügen, dann die Stunden malen.</translation>
     </message>
     <message>
         <source>no weekly hours</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Wochenstunden</translation>
     </message>
     <message>
         <source>{hours} a week</source>
-        <translation type="unfinished"></translation>
+        <translation>{hours} pro Woche</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Name</translation>
     </message>
     <message>
         <source>Wakes</source>
-        <translation type="unfinished"></translation>
+        <translation>Steht auf</translation>
     </message>
     <message>
         <source>Goes to bed</source>
-        <translation type="unfinished"></translation>
+        <translation>Geht schlafen</translation>
     </message>
     <message>
         <source>Add hours on the day</source>
-        <translation type="unfinished"></translation>
+        <translation>Stunden eintragen am</translation>
     </message>
     <message>
         <source>Remove the chosen hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewählte Stunden entfernen</translation>
     </message>
     <message>
         <source>Working hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeitszeiten</translation>
     </message>
     <message>
         <source>Drag over a day to add hours, an end to change them, the middle to move them. Keys: Up and Down for the day, Left and Right for the hours, Enter adds, Shift or Alt with Left and Right moves an end, Ctrl all of it, Delete removes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Über einen Tag ziehen trägt Stunden ein, ein Ende ändert sie, die Mitte verschiebt sie. Tasten: Auf und Ab wechseln den Tag, Links und Rechts die Stunden, Eingabe trägt ein, Umschalt oder Alt mit Links und Rechts bewegt ein Ende, Strg alles, Entf entfernt.</translation>
     </message>
     <message>
         <source>The same hours in rows</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieselben Stunden in Zeilen</translation>
     </message>
     <message>
         <source>Away</source>
-        <translation type="unfinished"></translation>
+        <translation>Abwesend</translation>
     </message>
     <message>
         <source>name</source>
-        <translation type="unfinished"></translation>
+        <translation>Name</translation>
     </message>
     <message>
         <source>waking hours</source>
-        <translation type="unfinished"></translation>
+        <translation>wache Stunden</translation>
     </message>
 </context>
 <context>
     <name>hours</name>
     <message>
         <source>Days</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage</translation>
     </message>
     <message>
         <source>From</source>
-        <translation type="unfinished"></translation>
+        <translation>Von</translation>
     </message>
     <message>
         <source>To</source>
-        <translation type="unfinished"></translation>
+        <translation>Bis</translation>
     </message>
     <message>
-        <source>Every … weeks</source>
-        <translation type="unfinished"></translation>
+        <source>Every so many weeks</source>
+        <translation>Alle so viele Wochen</translation>
     </message>
     <message>
         <source>First date</source>
-        <translation type="unfinished"></translation>
+        <translation>Erster Tag</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernen</translation>
     </message>
     <message>
         <source>{rule}: {start} to {end}. Kept as it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>{rule}: {start} bis {end}. Bleibt, wie es ist.</translation>
     </message>
     <message>
         <source>Add a row of hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeile mit Stunden hinzufügen</translation>
+    </message>
+</context>
+<context>
+    <name>if left</name>
+    <message>
+        <source>later heat leaves dimples</source>
+        <translation>spätere Hitze hinterlässt Dellen</translation>
+    </message>
+    <message>
+        <source>dust settles in the film</source>
+        <translation>Staub setzt sich in den Film</translation>
+    </message>
+    <message>
+        <source>its dust delays the next coat</source>
+        <translation>sein Staub hält die nächste Schicht auf</translation>
+    </message>
+    <message>
+        <source>the next coat has to wait</source>
+        <translation>die nächste Schicht muss warten</translation>
+    </message>
+    <message>
+        <source>it has to be cut out with a knife</source>
+        <translation>es muss mit dem Messer ausgeschnitten werden</translation>
+    </message>
+    <message>
+        <source>drips have to be ground off</source>
+        <translation>Tropfen müssen abgeschliffen werden</translation>
+    </message>
+    <message>
+        <source>its next coats move later</source>
+        <translation>seine nächsten Schichten rücken nach hinten</translation>
+    </message>
+    <message>
+        <source>if not poured: {what}</source>
+        <translation>wenn nicht gegossen: {what}</translation>
+    </message>
+    <message>
+        <source>the film below is no longer wet</source>
+        <translation>der Film darunter ist nicht mehr nass</translation>
+    </message>
+    <message>
+        <source>wash and sand the one below first</source>
+        <translation>erst die darunter waschen und anschleifen</translation>
+    </message>
+    <message>
+        <source>no bond, and no sanding helps</source>
+        <translation>kein Verbund, und Schleifen hilft nicht</translation>
+    </message>
+    <message>
+        <source>it stays on the shelf</source>
+        <translation>es bleibt im Regal</translation>
+    </message>
+    <message>
+        <source>{order} leaves without it</source>
+        <translation>{order} geht ohne es ab</translation>
+    </message>
+</context>
+<context>
+    <name>kinds</name>
+    <message>
+        <source>prime</source>
+        <translation>Grundierung</translation>
+    </message>
+    <message>
+        <source>seal</source>
+        <translation>Versiegelung</translation>
+    </message>
+    <message>
+        <source>flood</source>
+        <translation>Flutschicht</translation>
+    </message>
+    <message>
+        <source>colour pour</source>
+        <translation>Farbguss</translation>
+    </message>
+    <message>
+        <source>glitter</source>
+        <translation>Glitzer</translation>
+    </message>
+    <message>
+        <source>size</source>
+        <translation>Anlegemilch</translation>
+    </message>
+    <message>
+        <source>leaf</source>
+        <translation>Blattmetall</translation>
+    </message>
+    <message>
+        <source>lock coat</source>
+        <translation>Schutzschicht</translation>
+    </message>
+    <message>
+        <source>top coat</source>
+        <translation>Deckschicht</translation>
+    </message>
+    <message>
+        <source>on bare</source>
+        <translation>auf roh</translation>
+    </message>
+    <message>
+        <source>wet in wet</source>
+        <translation>nass in nass</translation>
+    </message>
+    <message>
+        <source>in the window</source>
+        <translation>im Fenster</translation>
+    </message>
+    <message>
+        <source>scuffed</source>
+        <translation>angeschliffen</translation>
+    </message>
+    <message>
+        <source>on dry</source>
+        <translation>auf trocken</translation>
+    </message>
+    <message>
+        <source>mdf</source>
+        <translation>MDF</translation>
+    </message>
+    <message>
+        <source>timber</source>
+        <translation>Massivholz</translation>
+    </message>
+    <message>
+        <source>plywood</source>
+        <translation>Sperrholz</translation>
+    </message>
+    <message>
+        <source>slate</source>
+        <translation>Schiefer</translation>
+    </message>
+    <message>
+        <source>stone</source>
+        <translation>Stein</translation>
+    </message>
+    <message>
+        <source>metal</source>
+        <translation>Metall</translation>
+    </message>
+    <message>
+        <source>glass</source>
+        <translation>Glas</translation>
+    </message>
+    <message>
+        <source>plastic</source>
+        <translation>Kunststoff</translation>
+    </message>
+    <message>
+        <source>two-part mix</source>
+        <translation>Zweikomponenten-Mischung</translation>
+    </message>
+    <message>
+        <source>one-part primer</source>
+        <translation>einkomponentige Grundierung</translation>
+    </message>
+    <message>
+        <source>room</source>
+        <translation>Raum</translation>
+    </message>
+    <message>
+        <source>warm box</source>
+        <translation>Wärmebox</translation>
+    </message>
+    <message>
+        <source>wash and sand</source>
+        <translation>waschen und anschleifen</translation>
+    </message>
+    <message>
+        <source>turn over</source>
+        <translation>wenden</translation>
+    </message>
+    <message>
+        <source>pull tape</source>
+        <translation>Klebeband abziehen</translation>
+    </message>
+    <message>
+        <source>trim drips</source>
+        <translation>Tropfen abnehmen</translation>
+    </message>
+    <message>
+        <source>pack</source>
+        <translation>verpacken</translation>
+    </message>
+    <message>
+        <source>weigh and pour</source>
+        <translation>abwiegen und gießen</translation>
+    </message>
+    <message>
+        <source>last torch</source>
+        <translation>letztes Abflammen</translation>
+    </message>
+    <message>
+        <source>cover</source>
+        <translation>abdecken</translation>
+    </message>
+    <message>
+        <source>window closes</source>
+        <translation>Fenster schließt</translation>
+    </message>
+    <message>
+        <source>display</source>
+        <translation>ausstellen</translation>
+    </message>
+    <message>
+        <source>full cure</source>
+        <translation>ausgehärtet</translation>
+    </message>
+    <message>
+        <source>arrive by</source>
+        <translation>Ankunft bis</translation>
+    </message>
+    <message>
+        <source>ship by</source>
+        <translation>Versand bis</translation>
+    </message>
+    <message>
+        <source>market</source>
+        <translation>Markt</translation>
+    </message>
+</context>
+<context>
+    <name>legend</name>
+    <message>
+        <source>Hands: somebody can work</source>
+        <translation>Hände: Jemand kann arbeiten</translation>
+    </message>
+    <message>
+        <source>Night: nobody is awake</source>
+        <translation>Nacht: Niemand ist wach</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Jetzt</translation>
+    </message>
+    <message>
+        <source>Work on a coat: weigh, mix, pour</source>
+        <translation>Arbeit an einer Schicht: abwiegen, mischen, gießen</translation>
+    </message>
+    <message>
+        <source>Film: amber and rippled while wet, plain when hard</source>
+        <translation>Film: bernsteinfarben und gewellt, solange nass, glatt, wenn hart</translation>
+    </message>
+    <message>
+        <source>Doorway: recoat is open, from post to post</source>
+        <translation>Tor: überarbeitbar, von Pfosten zu Pfosten</translation>
+    </message>
+    <message>
+        <source>Hatched doorway: open, but nobody can work</source>
+        <translation>Schraffiertes Tor: offen, aber niemand kann arbeiten</translation>
+    </message>
+    <message>
+        <source>Dotted doorway: the plan does not use it</source>
+        <translation>Gepunktetes Tor: Der Plan nutzt es nicht</translation>
+    </message>
+    <message>
+        <source>Scuff mark: sand before this coat</source>
+        <translation>Schleifspur: vor dieser Schicht anschleifen</translation>
+    </message>
+    <message>
+        <source>Ring: test before this coat</source>
+        <translation>Ring: vor dieser Schicht Fingerprobe</translation>
+    </message>
+    <message>
+        <source>Wedges: pinned, planning leaves this coat at its time</source>
+        <translation>Keile: festgesteckt, Planen lässt diese Schicht an ihrer Zeit</translation>
+    </message>
+    <message>
+        <source>Step: turn, tape, trim or pack</source>
+        <translation>Schritt: wenden, Klebeband, Tropfen oder verpacken</translation>
+    </message>
+    <message>
+        <source>Stippled step: sand</source>
+        <translation>Getüpfelter Schritt: schleifen</translation>
+    </message>
+    <message>
+        <source>Flag: ready to handle, to pack, or fully cured</source>
+        <translation>Fahne: griffest, verpackbar oder ausgehärtet</translation>
+    </message>
+    <message>
+        <source>Legend</source>
+        <translation>Legende</translation>
+    </message>
+</context>
+<context>
+    <name>lists</name>
+    <message>
+        <source>{first} and {last}</source>
+        <translation>{first} und {last}</translation>
+    </message>
+    <message>
+        <source>{count} more</source>
+        <translation>{count} weitere</translation>
+    </message>
+</context>
+<context>
+    <name>menus</name>
+    <message>
+        <source>Lan&amp;guage</source>
+        <translation>&amp;Sprache</translation>
+    </message>
+    <message>
+        <source>As the &amp;system</source>
+        <translation>Wie das S&amp;ystem</translation>
+    </message>
+    <message>
+        <source>The language is another one from the next start on.</source>
+        <translation>Die Sprache gilt ab dem nächsten Start.</translation>
+    </message>
+    <message>
+        <source>Menus</source>
+        <translation>Menüs</translation>
+    </message>
+    <message>
+        <source>&amp;Studio</source>
+        <translation>&amp;Studio</translation>
+    </message>
+    <message>
+        <source>&amp;Open…</source>
+        <translation>Ö&amp;ffnen…</translation>
+    </message>
+    <message>
+        <source>&amp;New…</source>
+        <translation>&amp;Neu…</translation>
+    </message>
+    <message>
+        <source>Save a &amp;copy…</source>
+        <translation>&amp;Kopie speichern…</translation>
+    </message>
+    <message>
+        <source>&amp;Back up now</source>
+        <translation>Jetzt &amp;sichern</translation>
+    </message>
+    <message>
+        <source>&amp;Leave</source>
+        <translation>&amp;Beenden</translation>
+    </message>
+    <message>
+        <source>&amp;Change</source>
+        <translation>Ä&amp;ndern</translation>
+    </message>
+    <message>
+        <source>&amp;Plan</source>
+        <translation>&amp;Plan</translation>
+    </message>
+    <message>
+        <source>Plan &amp;again</source>
+        <translation>Neu &amp;planen</translation>
+    </message>
+    <message>
+        <source>&amp;Stop planning</source>
+        <translation>Planen a&amp;nhalten</translation>
+    </message>
+    <message>
+        <source>Plan after each &amp;change</source>
+        <translation>Nach jeder Ä&amp;nderung planen</translation>
+    </message>
+    <message>
+        <source>&amp;Look</source>
+        <translation>&amp;Ansicht</translation>
+    </message>
+    <message>
+        <source>&amp;Nearer</source>
+        <translation>&amp;Näher</translation>
+    </message>
+    <message>
+        <source>&amp;Farther</source>
+        <translation>&amp;Weiter weg</translation>
+    </message>
+    <message>
+        <source>&amp;Go to now</source>
+        <translation>&amp;Zum Jetzt</translation>
+    </message>
+    <message>
+        <source>The coming &amp;week</source>
+        <translation>&amp;Kommende Woche</translation>
+    </message>
+    <message>
+        <source>The &amp;whole plan</source>
+        <translation>&amp;Ganzer Plan</translation>
+    </message>
+    <message>
+        <source>&amp;Bench</source>
+        <translation>W&amp;erkbank</translation>
+    </message>
+    <message>
+        <source>L&amp;egend</source>
+        <translation>Le&amp;gende</translation>
+    </message>
+    <message>
+        <source>&amp;Light</source>
+        <translation>&amp;Hell</translation>
+    </message>
+    <message>
+        <source>&amp;Dark</source>
+        <translation>&amp;Dunkel</translation>
+    </message>
+    <message>
+        <source>The &amp;chosen bar</source>
+        <translation>&amp;Gewählter Balken</translation>
+    </message>
+    <message>
+        <source>By &amp;piece</source>
+        <translation>Nach &amp;Stück</translation>
+    </message>
+    <message>
+        <source>By &amp;spot</source>
+        <translation>Nach &amp;Platz</translation>
+    </message>
+    <message>
+        <source>&amp;Find</source>
+        <translation>S&amp;uchen</translation>
+    </message>
+</context>
+<context>
+    <name>months</name>
+    <message>
+        <source>Jan</source>
+        <translation>Jan</translation>
+    </message>
+    <message>
+        <source>Feb</source>
+        <translation>Feb</translation>
+    </message>
+    <message>
+        <source>Mar</source>
+        <translation>Mär</translation>
+    </message>
+    <message>
+        <source>Apr</source>
+        <translation>Apr</translation>
+    </message>
+    <message>
+        <source>May</source>
+        <translation>Mai</translation>
+    </message>
+    <message>
+        <source>Jun</source>
+        <translation>Jun</translation>
+    </message>
+    <message>
+        <source>Jul</source>
+        <translation>Jul</translation>
+    </message>
+    <message>
+        <source>Aug</source>
+        <translation>Aug</translation>
+    </message>
+    <message>
+        <source>Sep</source>
+        <translation>Sep</translation>
+    </message>
+    <message>
+        <source>Oct</source>
+        <translation>Okt</translation>
+    </message>
+    <message>
+        <source>Nov</source>
+        <translation>Nov</translation>
+    </message>
+    <message>
+        <source>Dec</source>
+        <translation>Dez</translation>
+    </message>
+</context>
+<context>
+    <name>notice</name>
+    <message>
+        <source>Got it</source>
+        <translation>Verstanden</translation>
+    </message>
+    <message>
+        <source>Got it, hide the notice</source>
+        <translation>Verstanden, Hinweis ausblenden</translation>
+    </message>
+    <message>
+        <source>Not done: {why}</source>
+        <translation>Nicht gemacht: {why}</translation>
     </message>
 </context>
 <context>
     <name>orders</name>
     <message>
         <source>Copy the sentence</source>
-        <translation type="unfinished"></translation>
+        <translation>Satz kopieren</translation>
     </message>
     <message>
         <source>Not planned: {reason}</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht geplant: {reason}</translation>
     </message>
     <message>
         <source>Why it is late</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum zu spät</translation>
     </message>
     <message>
         <source>What was tried</source>
-        <translation type="unfinished"></translation>
+        <translation>Was versucht wurde</translation>
     </message>
     <message>
         <source>keeps it</source>
-        <translation type="unfinished"></translation>
+        <translation>hält sie</translation>
     </message>
     <message>
         <source>late</source>
-        <translation type="unfinished"></translation>
+        <translation>zu spät</translation>
     </message>
     <message>
         <source>Show on the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Plan zeigen</translation>
     </message>
     <message>
         <source>Display</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausstellen</translation>
     </message>
     <message>
         <source>Pack</source>
-        <translation type="unfinished"></translation>
+        <translation>Verpacken</translation>
     </message>
     <message>
         <source>Full cure</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgehärtet</translation>
     </message>
     <message>
         <source>arrive by</source>
-        <translation type="unfinished"></translation>
+        <translation>Ankunft bis</translation>
     </message>
     <message>
         <source>leave by</source>
-        <translation type="unfinished"></translation>
+        <translation>Versand bis</translation>
     </message>
     <message>
         <source>stand at the market on</source>
-        <translation type="unfinished"></translation>
+        <translation>auf dem Markt am</translation>
     </message>
     <message>
         <source>{word}, due {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>{word}, fällig {day}</translation>
     </message>
     <message>
         <source>no date yet</source>
-        <translation type="unfinished"></translation>
+        <translation>noch kein Termin</translation>
     </message>
     <message>
         <source>{kind} {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>{kind} {day}</translation>
     </message>
     <message>
         <source>Ready for sure</source>
-        <translation type="unfinished"></translation>
+        <translation>Sicher fertig</translation>
     </message>
     <message>
         <source>Leaves for sure</source>
-        <translation type="unfinished"></translation>
+        <translation>Geht sicher ab</translation>
     </message>
     <message>
         <source>Ready likely</source>
-        <translation type="unfinished"></translation>
+        <translation>Wahrscheinlich fertig</translation>
     </message>
     <message>
         <source>Leaves likely</source>
-        <translation type="unfinished"></translation>
+        <translation>Geht wahrscheinlich ab</translation>
     </message>
     <message>
         <source>Has to be there</source>
-        <translation type="unfinished"></translation>
+        <translation>Muss dort sein</translation>
     </message>
     <message>
         <source>Last pick-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzte Abholung</translation>
     </message>
     <message>
         <source>Promised</source>
-        <translation type="unfinished"></translation>
+        <translation>Zugesagt</translation>
     </message>
     <message>
         <source>Spare</source>
-        <translation type="unfinished"></translation>
+        <translation>Puffer</translation>
     </message>
     <message>
         <source>How sure</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie sicher</translation>
     </message>
     <message>
         <source>not planned</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht geplant</translation>
     </message>
     <message>
         <source>none, {time} late</source>
-        <translation type="unfinished"></translation>
+        <translation>keiner, {time} zu spät</translation>
     </message>
     <message>
         <source>does not help</source>
-        <translation type="unfinished"></translation>
+        <translation>hilft nicht</translation>
     </message>
     <message>
         <source>leaves {moment}</source>
-        <translation type="unfinished"></translation>
+        <translation>geht ab {moment}</translation>
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht bekannt</translation>
     </message>
     <message>
         <source>{safe} (likely {likely})</source>
-        <translation type="unfinished"></translation>
+        <translation>{safe} (wahrscheinlich {likely})</translation>
     </message>
     <message>
         <source>I cannot give you a date for {name} yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für {name} kann ich noch keinen Termin nennen.</translation>
     </message>
     <message>
         <source>{name} will be ready on {day}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} ist am {day} fertig.</translation>
     </message>
     <message>
         <source>{name} can leave on {day} and should be with you by {arrives}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} kann am {day} abgehen und sollte bis {arrives} ankommen.</translation>
     </message>
     <message>
         <source>Order, or market</source>
-        <translation type="unfinished"></translation>
+        <translation>Auftrag oder Markt</translation>
     </message>
     <message>
         <source>Pieces</source>
-        <translation type="unfinished"></translation>
+        <translation>Stücke</translation>
     </message>
     <message>
         <source>Promised to</source>
-        <translation type="unfinished"></translation>
+        <translation>Zugesagt ist</translation>
     </message>
     <message>
         <source>Date</source>
-        <translation type="unfinished"></translation>
+        <translation>Datum</translation>
     </message>
     <message>
         <source>The market opens</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Markt öffnet</translation>
     </message>
     <message>
         <source>May go once it may</source>
-        <translation type="unfinished"></translation>
+        <translation>Darf gehen, sobald</translation>
     </message>
     <message>
         <source>Days on which parcels go</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage, an denen Pakete gehen</translation>
     </message>
     <message>
         <source>Last pick-up of the day</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzte Abholung des Tages</translation>
     </message>
     <message>
         <source>Days under way</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage unterwegs</translation>
     </message>
     <message>
         <source>Packing each piece</source>
-        <translation type="unfinished"></translation>
+        <translation>Verpacken je Stück</translation>
     </message>
     <message>
         <source>How much being late counts (1 is usual)</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewicht einer Verspätung (1 ist üblich)</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>Orders</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufträge</translation>
     </message>
     <message>
         <source>No order yet. Add one to see when it can leave.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch kein Auftrag. Mit einem Auftrag steht hier, wann er abgehen kann.</translation>
     </message>
     <message>
         <source>The chosen order</source>
-        <translation type="unfinished"></translation>
+        <translation>Der gewählte Auftrag</translation>
     </message>
     <message>
         <source>Open a studio first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erst ein Studio öffnen.</translation>
     </message>
     <message>
         <source>An order needs a piece; add one under Pieces first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Auftrag braucht ein Stück; erst unter Stücke eines anlegen.</translation>
     </message>
     <message>
         <source>Add an order to see when it can leave.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit einem Auftrag steht hier, wann er abgehen kann.</translation>
     </message>
     <message>
         <source>New order</source>
-        <translation type="unfinished"></translation>
+        <translation>Neuer Auftrag</translation>
     </message>
     <message>
         <source>Add an order</source>
-        <translation type="unfinished"></translation>
+        <translation>Auftrag anlegen</translation>
     </message>
     <message>
         <source>Copy {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} kopieren</translation>
     </message>
     <message>
         <source>Remove {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} entfernen</translation>
     </message>
     <message>
         <source>Move an order</source>
-        <translation type="unfinished"></translation>
+        <translation>Auftrag verschieben</translation>
+    </message>
+    <message>
+        <source>every piece is promised already; add a piece first.</source>
+        <translation>jedes Stück ist schon zugesagt; erst ein Stück anlegen.</translation>
+    </message>
+</context>
+<context>
+    <name>packing</name>
+    <message>
+        <source>pack for display</source>
+        <translation>für die Ausstellung verpacken</translation>
+    </message>
+    <message>
+        <source>pack</source>
+        <translation>verpacken</translation>
+    </message>
+    <message>
+        <source>pack, fully cured</source>
+        <translation>verpacken, ausgehärtet</translation>
+    </message>
+    <message>
+        <source>handle (display)</source>
+        <translation>griffest (ausstellen)</translation>
+    </message>
+    <message>
+        <source>full cure</source>
+        <translation>ausgehärtet</translation>
     </message>
 </context>
 <context>
     <name>pages</name>
     <message>
         <source>Plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan</translation>
     </message>
     <message>
         <source>Orders</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufträge</translation>
     </message>
     <message>
         <source>Pieces</source>
-        <translation type="unfinished"></translation>
+        <translation>Stücke</translation>
     </message>
     <message>
         <source>Products</source>
-        <translation type="unfinished"></translation>
+        <translation>Produkte</translation>
     </message>
     <message>
         <source>Studio</source>
-        <translation type="unfinished"></translation>
+        <translation>Studio</translation>
     </message>
     <message>
         <source>Questions</source>
-        <translation type="unfinished"></translation>
+        <translation>Fragen</translation>
+    </message>
+    <message>
+        <source>Pages</source>
+        <translation>Seiten</translation>
     </message>
 </context>
 <context>
     <name>pieces</name>
     <message>
         <source>poured</source>
-        <translation type="unfinished"></translation>
+        <translation>gegossen</translation>
     </message>
     <message>
         <source>to come</source>
-        <translation type="unfinished"></translation>
+        <translation>kommt noch</translation>
     </message>
     <message>
         <source>to come, {when}</source>
-        <translation type="unfinished"></translation>
+        <translation>kommt noch, {when}</translation>
     </message>
     <message>
         <source>{joint}, test first</source>
-        <translation type="unfinished"></translation>
+        <translation>{joint}, erst prüfen</translation>
     </message>
     <message>
         <source>opens {opens}, stays open</source>
-        <translation type="unfinished"></translation>
+        <translation>öffnet {opens}, bleibt offen</translation>
     </message>
     <message>
         <source>opens {opens}, closes {closes}</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>prime</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>seal</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>flood</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>colour pour</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>glitter</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>size</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>leaf</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>lock coat</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>top coat</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>on bare</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>wet in wet</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>in the window</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>scuffed</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>on dry</source>
-        <translation type="unfinished"></translation>
+        <translation>öffnet {opens}, schließt {closes}</translation>
     </message>
     <message>
         <source>MDF</source>
-        <translation type="unfinished"></translation>
+        <translation>MDF</translation>
     </message>
     <message>
         <source>timber</source>
-        <translation type="unfinished"></translation>
+        <translation>Massivholz</translation>
     </message>
     <message>
         <source>plywood</source>
-        <translation type="unfinished"></translation>
+        <translation>Sperrholz</translation>
     </message>
     <message>
         <source>slate</source>
-        <translation type="unfinished"></translation>
+        <translation>Schiefer</translation>
     </message>
     <message>
         <source>stone</source>
-        <translation type="unfinished"></translation>
+        <translation>Stein</translation>
     </message>
     <message>
         <source>metal</source>
-        <translation type="unfinished"></translation>
+        <translation>Metall</translation>
     </message>
     <message>
         <source>glass</source>
-        <translation type="unfinished"></translation>
+        <translation>Glas</translation>
     </message>
     <message>
         <source>plastic</source>
-        <translation type="unfinished"></translation>
+        <translation>Kunststoff</translation>
     </message>
     <message>
         <source>rectangle</source>
-        <translation type="unfinished"></translation>
+        <translation>Rechteck</translation>
     </message>
     <message>
         <source>round</source>
-        <translation type="unfinished"></translation>
+        <translation>rund</translation>
     </message>
     <message>
         <source>oval</source>
-        <translation type="unfinished"></translation>
+        <translation>oval</translation>
     </message>
     <message>
         <source>measured outline</source>
-        <translation type="unfinished"></translation>
+        <translation>gemessener Umriss</translation>
     </message>
     <message>
         <source>top</source>
-        <translation type="unfinished"></translation>
+        <translation>oben</translation>
     </message>
     <message>
         <source>edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Kante</translation>
     </message>
     <message>
         <source>underside</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterseite</translation>
     </message>
     <message>
         <source>{film} of film; the blank is cut short</source>
-        <translation type="unfinished"></translation>
+        <translation>{film} Film; der Rohling ist gekürzt</translation>
     </message>
     <message>
         <source>bare {material}, {thick} thick</source>
-        <translation type="unfinished"></translation>
+        <translation>roh {material}, {thick} dick</translation>
     </message>
     <message>
         <source>, rim {rim} high</source>
-        <translation type="unfinished"></translation>
+        <translation>, Rand {rim} hoch</translation>
     </message>
     <message>
         <source>The stack in section</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Aufbau im Schnitt</translation>
     </message>
     <message>
         <source>Chosen: {coat}. </source>
-        <translation type="unfinished"></translation>
+        <translation>Gewählt: {coat}. </translation>
     </message>
     <message>
         <source>There is no coat on that side to change places with.</source>
+        <translation>Auf dieser Seite gibt es keine Schicht zum Tauschen.</translation>
+    </message>
+    <message>
+        <source>Pieces</source>
+        <translation>Stücke</translation>
+    </message>
+    <message>
+        <source>No piece here. Add a piece, or look for other words.</source>
+        <translation>Hier ist kein Stück. Eines anlegen oder nach anderen Worten suchen.</translation>
+    </message>
+    <message>
+        <source>Go to Products</source>
+        <translation>Zu den Produkten</translation>
+    </message>
+    <message>
+        <source>Stack</source>
+        <translation>Aufbau</translation>
+    </message>
+    <message>
+        <source>Blank</source>
+        <translation>Rohling</translation>
+    </message>
+    <message>
+        <source>Photos</source>
+        <translation>Fotos</translation>
+    </message>
+    <message>
+        <source>Patterns</source>
+        <translation>Vorlagen</translation>
+    </message>
+    <message>
+        <source>Of the piece</source>
+        <translation>Zum Stück</translation>
+    </message>
+    <message>
+        <source>look for: name, coat, colour</source>
+        <translation>suchen nach: Name, Schicht, Farbe</translation>
+    </message>
+    <message>
+        <source>Look for pieces</source>
+        <translation>Stücke suchen</translation>
+    </message>
+    <message>
+        <source>Open a studio first.</source>
+        <translation>Erst ein Studio öffnen.</translation>
+    </message>
+    <message>
+        <source>{piece}, one of {count} chosen</source>
+        <translation>{piece}, eines von {count} gewählten</translation>
+    </message>
+    <message>
+        <source>A piece needs a coat; add a product first.</source>
+        <translation>Ein Stück braucht eine Schicht; erst ein Produkt anlegen.</translation>
+    </message>
+    <message>
+        <source>No piece has those words.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a piece to build its stack.</source>
+        <translation>Ein Stück anlegen, um seinen Aufbau zu machen.</translation>
+    </message>
+    <message>
+        <source>New piece</source>
+        <translation>Neues Stück</translation>
+    </message>
+    <message>
+        <source>Add a piece</source>
+        <translation>Stück anlegen</translation>
+    </message>
+    <message>
+        <source>Copy {pieces}</source>
+        <translation>{pieces} kopieren</translation>
+    </message>
+    <message>
+        <source>Remove {pieces}</source>
+        <translation>{pieces} entfernen</translation>
+    </message>
+    <message>
+        <source>Move a piece</source>
+        <translation>Stück verschieben</translation>
+    </message>
+    <message>
+        <source>{count} pieces</source>
+        <translation>{count} Stücke</translation>
+    </message>
+    <message>
+        <source>Piece, or set</source>
+        <translation>Stück oder Satz</translation>
+    </message>
+    <message>
+        <source>How many in the set</source>
+        <translation>Wie viele im Satz</translation>
+    </message>
+    <message>
+        <source>Outline</source>
+        <translation>Umriss</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation>Breite</translation>
+    </message>
+    <message>
+        <source>Diameter</source>
+        <translation>Durchmesser</translation>
+    </message>
+    <message>
+        <source>Measured area</source>
+        <translation>Gemessene Fläche</translation>
+    </message>
+    <message>
+        <source>Measured length of the edge</source>
+        <translation>Gemessene Länge der Kante</translation>
+    </message>
+    <message>
+        <source>Bare material</source>
+        <translation>Rohes Material</translation>
+    </message>
+    <message>
+        <source>Thickness</source>
+        <translation>Dicke</translation>
+    </message>
+    <message>
+        <source>Rim that holds a flood, 0 for none</source>
+        <translation>Rand, der die Flut hält, 0 für keinen</translation>
+    </message>
+    <message>
+        <source>Belongs to the order</source>
+        <translation>Gehört zum Auftrag</translation>
+    </message>
+    <message>
+        <source>Clearance for drips</source>
+        <translation>Freiraum für Tropfen</translation>
+    </message>
+    <message>
+        <source>Own footprint, length; empty: from the outline</source>
+        <translation>Eigener Platzbedarf, Länge; leer: aus dem Umriss</translation>
+    </message>
+    <message>
+        <source>Own footprint, width</source>
+        <translation>Eigener Platzbedarf, Breite</translation>
+    </message>
+    <message>
+        <source>Height with its dust cover on</source>
+        <translation>Höhe mit Staubhaube</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>no order</source>
+        <translation>kein Auftrag</translation>
+    </message>
+    <message>
+        <source>Takes {length} by {width} on its spot, {high} high.</source>
+        <translation>Braucht {length} mal {width} auf dem Platz, {high} hoch.</translation>
+    </message>
+    <message>
+        <source>or areas by name: moon, river</source>
+        <translation>oder Bereiche mit Namen: Mond, Fluss</translation>
+    </message>
+    <message>
+        <source>Areas of the top, by name</source>
+        <translation>Bereiche der Oberseite, mit Namen</translation>
+    </message>
+    <message>
+        <source>Kind of coat</source>
+        <translation>Art der Schicht</translation>
+    </message>
+    <message>
+        <source>Product</source>
+        <translation>Produkt</translation>
+    </message>
+    <message>
+        <source>Film</source>
+        <translation>Film</translation>
+    </message>
+    <message>
+        <source>Faces</source>
+        <translation>Flächen</translation>
+    </message>
+    <message>
+        <source>Meets the coat below</source>
+        <translation>Trifft die Schicht darunter</translation>
+    </message>
+    <message>
+        <source>Colours</source>
+        <translation>Farben</translation>
+    </message>
+    <message>
+        <source>Can be sanded</source>
+        <translation>Lässt sich schleifen</translation>
+    </message>
+    <message>
+        <source>The next coat may rely on a touch test</source>
+        <translation>Die nächste Schicht darf sich auf eine Fingerprobe stützen</translation>
+    </message>
+    <message>
+        <source>Taped; the tape is pulled in its window</source>
+        <translation>Abgeklebt; das Band wird in seinem Fenster abgezogen</translation>
+    </message>
+    <message>
+        <source>Drips are trimmed in their window</source>
+        <translation>Tropfen werden in ihrem Fenster abgenommen</translation>
+    </message>
+    <message>
+        <source>Own area of one piece, if measured</source>
+        <translation>Eigene Fläche je Stück, falls gemessen</translation>
+    </message>
+    <message>
+        <source>Set-up, once a mix</source>
+        <translation>Vorbereitung je Mischung</translation>
+    </message>
+    <message>
+        <source>Every piece</source>
+        <translation>Jedes Stück</translation>
+    </message>
+    <message>
+        <source>Grams follow when the film is a number.</source>
+        <translation>Gramm folgen, sobald der Film eine Zahl ist.</translation>
+    </message>
+    <message>
+        <source>Leaf is laid, not weighed.</source>
+        <translation>Blattmetall wird gelegt, nicht gewogen.</translation>
+    </message>
+    <message>
+        <source>{grams} mixed for this coat, without what stays in cups</source>
+        <translation>{grams} gemischt für diese Schicht, ohne Rest in den Bechern</translation>
+    </message>
+    <message>
+        <source>{grams} mixed, were it on {blank}</source>
+        <translation>{grams} gemischt, läge sie auf {blank}</translation>
+    </message>
+    <message>
+        <source>Recipe of…</source>
+        <translation>Rezept von…</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Entfernen</translation>
+    </message>
+    <message>
+        <source>% of the mix</source>
+        <translation>% der Mischung</translation>
+    </message>
+    <message>
+        <source>% in its cup</source>
+        <translation>% in ihrem Becher</translation>
+    </message>
+    <message>
+        <source>colour {number}</source>
+        <translation>Farbe {number}</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Share in per cent of the mix</source>
+        <translation>Anteil an der Mischung in Prozent</translation>
+    </message>
+    <message>
+        <source>Colourant</source>
+        <translation>Farbmittel</translation>
+    </message>
+    <message>
+        <source>Colourant in per cent of its cup</source>
+        <translation>Farbmittel in Prozent seines Bechers</translation>
+    </message>
+    <message>
+        <source>a colour</source>
+        <translation>eine Farbe</translation>
+    </message>
+    <message>
+        <source>Add a colour</source>
+        <translation>Farbe hinzufügen</translation>
+    </message>
+    <message>
+        <source>{percent} % {colourant}</source>
+        <translation>{percent} % {colourant}</translation>
+    </message>
+    <message>
+        <source>colourant</source>
+        <translation>Farbmittel</translation>
+    </message>
+    <message>
+        <source>{colour}: {mixed} ({piece}, {coat})</source>
+        <translation>{colour}: {mixed} ({piece}, {coat})</translation>
+    </message>
+    <message>
+        <source>Seen from above on its spot</source>
+        <translation>Von oben auf dem Platz</translation>
+    </message>
+    <message>
+        <source>Stack patterns</source>
+        <translation>Aufbau-Vorlagen</translation>
+    </message>
+    <message>
+        <source>No pattern yet. Save the stack of the chosen piece as one; it can then be put on as many pieces as you like.</source>
+        <translation>Noch keine Vorlage. Den Aufbau des gewählten Stücks als Vorlage speichern; sie passt dann auf beliebig viele Stücke.</translation>
+    </message>
+    <message>
+        <source>Save the stack as a pattern</source>
+        <translation>Aufbau als Vorlage speichern</translation>
+    </message>
+    <message>
+        <source>Name of the pattern</source>
+        <translation>Name der Vorlage</translation>
+    </message>
+    <message>
+        <source>Put on the chosen piece</source>
+        <translation>Auf das gewählte Stück anwenden</translation>
+    </message>
+    <message>
+        <source>Put on {count} pieces</source>
+        <translation>Auf {count} Stücke anwenden</translation>
+    </message>
+    <message>
+        <source> and {count} more</source>
+        <translation> und {count} weitere</translation>
+    </message>
+    <message>
+        <source>Stack of {piece}</source>
+        <translation>Aufbau von {piece}</translation>
+    </message>
+    <message>
+        <source>Save the stack of {piece}</source>
+        <translation>Aufbau von {piece} speichern</translation>
+    </message>
+    <message>
+        <source>Put {pattern} on {count} pieces</source>
+        <translation>{pattern} auf {count} Stücke anwenden</translation>
+    </message>
+    <message>
+        <source>Rename {pattern}</source>
+        <translation>{pattern} umbenennen</translation>
+    </message>
+    <message>
+        <source>Copy {pattern}</source>
+        <translation>{pattern} kopieren</translation>
+    </message>
+    <message>
+        <source>Remove {pattern}</source>
+        <translation>{pattern} entfernen</translation>
+    </message>
+    <message>
+        <source>Move a pattern</source>
+        <translation>Vorlage verschieben</translation>
+    </message>
+    <message>
+        <source>Pictures (*.jpg *.jpeg *.png *.webp *.bmp);;All files (*)</source>
+        <translation>Bilder (*.jpg *.jpeg *.png *.webp *.bmp);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Photos to keep</source>
+        <translation>Fotos zum Aufbewahren</translation>
+    </message>
+    <message>
+        <source>without words</source>
+        <translation>ohne Worte</translation>
+    </message>
+    <message>
+        <source>Open the photo of {date}, {words}</source>
+        <translation>Foto vom {date} öffnen, {words}</translation>
+    </message>
+    <message>
+        <source>The picture is damaged.</source>
+        <translation>Das Bild ist beschädigt.</translation>
+    </message>
+    <message>
+        <source>words</source>
+        <translation>Worte</translation>
+    </message>
+    <message>
+        <source>Words of the photo of {date}</source>
+        <translation>Worte zum Foto vom {date}</translation>
+    </message>
+    <message>
+        <source>Remove the photo of {date}</source>
+        <translation>Foto vom {date} entfernen</translation>
+    </message>
+    <message>
+        <source>Choose photos…</source>
+        <translation>Fotos wählen…</translation>
+    </message>
+    <message>
+        <source>No photo yet. Drop pictures here or choose them: what it looked like is the best recipe.</source>
+        <translation>Noch kein Foto. Bilder hier ablegen oder auswählen: Wie es aussah, ist das beste Rezept.</translation>
+    </message>
+    <message>
+        <source>{piece}, keep a photo</source>
+        <translation>{piece}, Foto behalten</translation>
+    </message>
+    <message>
+        <source>{piece}, remove a photo</source>
+        <translation>{piece}, Foto entfernen</translation>
+    </message>
+    <message>
+        <source>{piece}, words of a photo</source>
+        <translation>{piece}, Worte zum Foto</translation>
+    </message>
+    <message>
+        <source>The picture is damaged and can&apos;t be shown.</source>
+        <translation>Das Bild ist beschädigt und kann nicht gezeigt werden.</translation>
+    </message>
+    <message>
+        <source>{name} is no picture that can be read; choose a JPEG or PNG file.</source>
+        <translation>{name} ist kein lesbares Bild; eine JPEG- oder PNG-Datei wählen.</translation>
+    </message>
+    <message>
+        <source>1 coat</source>
+        <translation>1 Schicht</translation>
+    </message>
+    <message>
+        <source>{count} coats</source>
+        <translation>{count} Schichten</translation>
+    </message>
+    <message>
+        <source>Drag a face to make its film thicker, a coat to move it. Keys: up and down choose, Alt moves, left and right change the film.</source>
+        <translation>An einer Fläche ziehen macht ihren Film dicker, an einer Schicht verschiebt sie. Tasten: Auf und Ab wählen, Alt verschiebt, Links und Rechts ändern den Film.</translation>
+    </message>
+    <message>
+        <source>The times are those of the plan before the last changes; plan again.</source>
+        <translation>Die Zeiten sind die des Plans vor den letzten Änderungen; neu planen.</translation>
+    </message>
+    <message>
+        <source>{piece}, add {kind}</source>
+        <translation>{piece}, {kind} hinzufügen</translation>
+    </message>
+    <message>
+        <source>{piece}, copy {coat}</source>
+        <translation>{piece}, {coat} kopieren</translation>
+    </message>
+    <message>
+        <source>{piece}, remove {coat}</source>
+        <translation>{piece}, {coat} entfernen</translation>
+    </message>
+    <message>
+        <source>{piece}, move {coat}</source>
+        <translation>{piece}, {coat} verschieben</translation>
+    </message>
+    <message>
+        <source>Add above</source>
+        <translation>Darüber einfügen</translation>
+    </message>
+    <message>
+        <source>Add a coat above the chosen one</source>
+        <translation>Schicht über der gewählten einfügen</translation>
+    </message>
+    <message>
+        <source>the chosen coat</source>
+        <translation>die gewählte Schicht</translation>
+    </message>
+    <message>
+        <source>the films</source>
+        <translation>die Filme</translation>
+    </message>
+    <message>
+        <source>Copy</source>
+        <translation>Kopieren</translation>
+    </message>
+    <message>
+        <source>Nearer</source>
+        <translation>Näher</translation>
+    </message>
+    <message>
+        <source>Whole</source>
+        <translation>Ganz</translation>
     </message>
 </context>
 <context>
     <name>planning</name>
     <message>
         <source>Plan again</source>
-        <translation type="unfinished"></translation>
+        <translation>Neu planen</translation>
+    </message>
+    <message>
+        <source>the quick plan comes first</source>
+        <translation>der schnelle Plan kommt zuerst</translation>
     </message>
     <message>
         <source>best so far {words}</source>
-        <translation type="unfinished"></translation>
+        <translation>bisher bester: {words}</translation>
     </message>
     <message>
         <source>Not planned: {why}</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht geplant: {why}</translation>
     </message>
     <message>
         <source>Planning was stopped; the plan is as it was.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Planen wurde angehalten; der Plan ist, wie er war.</translation>
+    </message>
+    <message>
+        <source>the best so far is kept; finding out why orders are late</source>
+        <translation>der bisher beste ist behalten; die Gründe der Verspätungen werden gesucht</translation>
+    </message>
+    <message>
+        <source>Planning could not start: {why}.</source>
+        <translation>Das Planen ließ sich nicht starten: {why}.</translation>
+    </message>
+    <message>
+        <source>Planning stopped unexpectedly; the plan was left as it is.</source>
+        <translation>Das Planen endete unerwartet; der Plan blieb, wie er war.</translation>
+    </message>
+    <message>
+        <source>Planned again.</source>
+        <translation>Neu geplant.</translation>
+    </message>
+    <message>
+        <source>Planned again: {summary}.</source>
+        <translation>Neu geplant: {summary}.</translation>
+    </message>
+    <message>
+        <source>And {more} more; their lanes say why.</source>
+        <translation>Und {more} weitere; ihre Zeilen nennen den Grund.</translation>
+    </message>
+    <message>
+        <source>Planned again, but not all of it. Not planned: {reasons}</source>
+        <translation>Neu geplant, aber nicht alles. Nicht geplant: {reasons}</translation>
+    </message>
+    <message>
+        <source>A plan needs hands, a room, a level spot and a piece. Here is what lacks.</source>
+        <translation>Ein Plan braucht Hände, einen Raum, einen ebenen Platz und ein Stück. Hier steht, was fehlt.</translation>
+    </message>
+</context>
+<context>
+    <name>products</name>
+    <message>
+        <source>Products</source>
+        <translation>Produkte</translation>
+    </message>
+    <message>
+        <source>No product yet. Add one, and have its data sheet at hand.</source>
+        <translation>Noch kein Produkt. Eines anlegen, mit seinem Datenblatt zur Hand.</translation>
+    </message>
+    <message>
+        <source>Open a studio first.</source>
+        <translation>Erst ein Studio öffnen.</translation>
+    </message>
+    <message>
+        <source>Add a product to see what its sheet means in your room.</source>
+        <translation>Mit einem Produkt steht hier, was sein Datenblatt im eigenen Raum bedeutet.</translation>
+    </message>
+    <message>
+        <source>New {kind}</source>
+        <translation>{kind} anlegen</translation>
+    </message>
+    <message>
+        <source>Move a product</source>
+        <translation>Produkt verschieben</translation>
+    </message>
+    <message>
+        <source>Cup life over the mass of a mix</source>
+        <translation>Topfzeit über der Masse einer Mischung</translation>
+    </message>
+    <message>
+        <source>At {degrees} a cup of {mass} stays usable for {life} at least; be out of it after {out}.</source>
+        <translation>Bei {degrees} bleibt ein Becher mit {mass} mindestens {life} brauchbar; nach {out} sollte er leer sein.</translation>
+    </message>
+    <message>
+        <source>be out of the cup</source>
+        <translation>aus dem Becher sein</translation>
+    </message>
+    <message>
+        <source>usable, likely</source>
+        <translation>brauchbar, wahrscheinlich</translation>
+    </message>
+    <message>
+        <source>No figure for {stage} or later: nothing that waits for it can be planned.</source>
+        <translation>Keine Angabe für {stage} oder später: Was darauf wartet, lässt sich nicht planen.</translation>
+    </message>
+    <message>
+        <source>No figure for {stage}: {instead} is used instead.</source>
+        <translation>Keine Angabe für {stage}: Stattdessen gilt {instead}.</translation>
+    </message>
+    <message>
+        <source>No figures yet: type what the sheet prints, or paste it.</source>
+        <translation>Noch keine Angaben: Eintippen, was das Datenblatt druckt, oder einfügen.</translation>
+    </message>
+    <message>
+        <source>The ratio 1 to 1 is only a start: enter the one on the sheet first.</source>
+        <translation>Das Verhältnis 1 zu 1 ist nur ein Anfang: Erst das vom Datenblatt eintragen.</translation>
+    </message>
+    <message>
+        <source>No figure for recoat opens: nothing can be coated over it.</source>
+        <translation>Keine Angabe, ab wann überarbeitbar: Nichts kann darüber beschichtet werden.</translation>
+    </message>
+    <message>
+        <source>No figure for recoat closes: no window can be planned, only washing and sanding.</source>
+        <translation>Keine Angabe, bis wann überarbeitbar: Kein Fenster lässt sich planen, nur Waschen und Anschleifen.</translation>
+    </message>
+    <message>
+        <source>At {at} the window is not open for sure: opens after {opens}, closes after {closes}. Only a touch test, or sanding, helps there.</source>
+        <translation>Bei {at} ist das Fenster nicht sicher offen: öffnet nach {opens}, schließt nach {closes}. Dort hilft nur die Fingerprobe oder Anschleifen.</translation>
+    </message>
+    <message>
+        <source>No cup life: nothing says when a mix has to be out of its cup.</source>
+        <translation>Keine Topfzeit: Nichts sagt, wann eine Mischung aus dem Becher sein muss.</translation>
+    </message>
+    <message>
+        <source>The cup life names no mass: 100 g is assumed; larger mixes go faster.</source>
+        <translation>Die Topfzeit nennt keine Masse: 100 g sind angenommen; größere Mischungen gehen schneller.</translation>
+    </message>
+    <message>
+        <source>A ratio by volume can be weighed only with the densities of A and of B.</source>
+        <translation>Ein Verhältnis nach Volumen lässt sich nur mit den Dichten von A und B wiegen.</translation>
+    </message>
+    <message>
+        <source>Your room gets colder than the sheet&apos;s {at}: times there are outside the sheet.</source>
+        <translation>Der Raum wird kälter als die {at} des Datenblatts: Zeiten dort liegen außerhalb des Blatts.</translation>
+    </message>
+    <message>
+        <source>Your room gets warmer than the sheet&apos;s {at}: times there are outside the sheet.</source>
+        <translation>Der Raum wird wärmer als die {at} des Datenblatts: Zeiten dort liegen außerhalb des Blatts.</translation>
+    </message>
+    <message>
+        <source>Your room gets colder than its lowest temperature, {at}: no pour is planned then.</source>
+        <translation>Der Raum wird kälter als die tiefste Temperatur, {at}: Dann wird kein Guss geplant.</translation>
+    </message>
+    <message>
+        <source>your room today</source>
+        <translation>der Raum heute</translation>
+    </message>
+    <message>
+        <source>too cold for it</source>
+        <translation>zu kalt dafür</translation>
+    </message>
+    <message>
+        <source>assumed</source>
+        <translation>angenommen</translation>
+    </message>
+    <message>
+        <source>outside the sheet</source>
+        <translation>außerhalb des Blatts</translation>
+    </message>
+    <message>
+        <source>Hours over temperature</source>
+        <translation>Stunden über der Temperatur</translation>
+    </message>
+    <message>
+        <source>Type a figure, and its law is drawn here.</source>
+        <translation>Mit einer Angabe wird ihr Verlauf hier gezeichnet.</translation>
+    </message>
+    <message>
+        <source>Cup life</source>
+        <translation>Topfzeit</translation>
+    </message>
+    <message>
+        <source>Working time</source>
+        <translation>Verarbeitungszeit</translation>
+    </message>
+    <message>
+        <source>Last torch</source>
+        <translation>Letztes Abflammen</translation>
+    </message>
+    <message>
+        <source>Cover</source>
+        <translation>Abdecken</translation>
+    </message>
+    <message>
+        <source>Tack-free</source>
+        <translation>Klebfrei</translation>
+    </message>
+    <message>
+        <source>Recoat opens</source>
+        <translation>Überarbeitbar ab</translation>
+    </message>
+    <message>
+        <source>Recoat closes</source>
+        <translation>Überarbeitbar bis</translation>
+    </message>
+    <message>
+        <source>Sandable</source>
+        <translation>Schleifbar</translation>
+    </message>
+    <message>
+        <source>Handle</source>
+        <translation>Griffest</translation>
+    </message>
+    <message>
+        <source>Print-free</source>
+        <translation>Abdruckfrei</translation>
+    </message>
+    <message>
+        <source>Full cure</source>
+        <translation>Ausgehärtet</translation>
+    </message>
+    <message>
+        <source>Tape from</source>
+        <translation>Klebeband ab</translation>
+    </message>
+    <message>
+        <source>Tape until</source>
+        <translation>Klebeband bis</translation>
+    </message>
+    <message>
+        <source>Trim from</source>
+        <translation>Tropfen ab</translation>
+    </message>
+    <message>
+        <source>Trim until</source>
+        <translation>Tropfen bis</translation>
+    </message>
+    <message>
+        <source>Cup life, mass not printed</source>
+        <translation>Topfzeit, Masse nicht gedruckt</translation>
+    </message>
+    <message>
+        <source>Cup life of {mass}</source>
+        <translation>Topfzeit von {mass}</translation>
+    </message>
+    <message>
+        <source>At {degrees}</source>
+        <translation>Bei {degrees}</translation>
+    </message>
+    <message>
+        <source>{stage} does not come, {reason}</source>
+        <translation>{stage} kommt nicht, {reason}</translation>
+    </message>
+    <message>
+        <source>opens after {safe} (likely {likely})</source>
+        <translation>öffnet nach {safe} (wahrscheinlich {likely})</translation>
+    </message>
+    <message>
+        <source>closes after {safe} (likely {likely})</source>
+        <translation>schließt nach {safe} (wahrscheinlich {likely})</translation>
+    </message>
+    <message>
+        <source>{stage} after {safe} (likely {likely})</source>
+        <translation>{stage} nach {safe} (wahrscheinlich {likely})</translation>
+    </message>
+    <message>
+        <source>{stage} is over after {safe} (likely {likely})</source>
+        <translation>{stage} ist vorbei nach {safe} (wahrscheinlich {likely})</translation>
+    </message>
+    <message>
+        <source>; assumed everywhere but at {low}, the one temperature of the sheet</source>
+        <translation>; überall angenommen außer bei {low}, der einen Temperatur des Blatts</translation>
+    </message>
+    <message>
+        <source>; outside the sheet below {low} and above {high}</source>
+        <translation>; außerhalb des Blatts unter {low} und über {high}</translation>
+    </message>
+    <message>
+        <source>{degrees}: {early} to {late}, likely {likely}</source>
+        <translation>{degrees}: {early} bis {late}, wahrscheinlich {likely}</translation>
+    </message>
+    <message>
+        <source>The sheet&apos;s text or table</source>
+        <translation>Text oder Tabelle des Datenblatts</translation>
+    </message>
+    <message>
+        <source>Paste lines or a table of the sheet, for example
+Recoat window 4-6 h to 24 h at 20 °C</source>
+        <translation>Zeilen oder eine Tabelle des Datenblatts einfügen, zum Beispiel
+Überarbeitungsfenster 4-6 h bis 24 h bei 20 °C</translation>
+    </message>
+    <message>
+        <source>Where a line names no temperature</source>
+        <translation>Wo eine Zeile keine Temperatur nennt</translation>
+    </message>
+    <message>
+        <source>Take figures</source>
+        <translation>Angaben übernehmen</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Take {count} figures</source>
+        <translation>{count} Angaben übernehmen</translation>
+    </message>
+    <message>
+        <source>Take 1 figure</source>
+        <translation>1 Angabe übernehmen</translation>
+    </message>
+    <message>
+        <source>What is understood will stand here, to be looked over.</source>
+        <translation>Was verstanden wird, steht hier zum Durchsehen.</translation>
+    </message>
+    <message>
+        <source>Not understood:</source>
+        <translation>Nicht verstanden:</translation>
+    </message>
+    <message>
+        <source>Line {number}, {line}: {reason}</source>
+        <translation>Zeile {number}, {line}: {reason}</translation>
+    </message>
+    <message>
+        <source>{count} figures pasted</source>
+        <translation>{count} Angaben eingefügt</translation>
+    </message>
+    <message>
+        <source>and {count} more</source>
+        <translation>und {count} weitere</translation>
+    </message>
+    <message>
+        <source>{stage}: {time} at {degrees}</source>
+        <translation>{stage}: {time} bei {degrees}</translation>
+    </message>
+    <message>
+        <source>A pour today, in your room</source>
+        <translation>Ein Guss heute, im eigenen Raum</translation>
+    </message>
+    <message>
+        <source>not within five weeks</source>
+        <translation>nicht innerhalb von fünf Wochen</translation>
+    </message>
+    <message>
+        <source>from {safe}, likely {likely}</source>
+        <translation>ab {safe}, wahrscheinlich {likely}</translation>
+    </message>
+    <message>
+        <source>until {safe}, likely {likely}</source>
+        <translation>bis {safe}, wahrscheinlich {likely}</translation>
+    </message>
+    <message>
+        <source>two-part mix</source>
+        <translation>Zweikomponenten-Mischung</translation>
+    </message>
+    <message>
+        <source>one-part primer</source>
+        <translation>einkomponentige Grundierung</translation>
+    </message>
+    <message>
+        <source>size</source>
+        <translation>Anlegemilch</translation>
+    </message>
+    <message>
+        <source>leaf</source>
+        <translation>Blattmetall</translation>
+    </message>
+    <message>
+        <source>by weight</source>
+        <translation>nach Gewicht</translation>
+    </message>
+    <message>
+        <source>by volume</source>
+        <translation>nach Volumen</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Only a mix is weighed as A and B.</source>
+        <translation>Nur eine Mischung wird als A und B gewogen.</translation>
+    </message>
+    <message>
+        <source>Parts of A</source>
+        <translation>Teile A</translation>
+    </message>
+    <message>
+        <source>A wrong ratio never cures.</source>
+        <translation>Ein falsches Verhältnis härtet nie aus.</translation>
+    </message>
+    <message>
+        <source>Parts of B</source>
+        <translation>Teile B</translation>
+    </message>
+    <message>
+        <source>Ratio is</source>
+        <translation>Verhältnis ist</translation>
+    </message>
+    <message>
+        <source>By volume it needs densities.</source>
+        <translation>Nach Volumen braucht es die Dichten.</translation>
+    </message>
+    <message>
+        <source>Density of A, g/cm³</source>
+        <translation>Dichte von A, g/cm³</translation>
+    </message>
+    <message>
+        <source>Turns a ratio by volume into one by weight.</source>
+        <translation>Macht aus einem Verhältnis nach Volumen eines nach Gewicht.</translation>
+    </message>
+    <message>
+        <source>Density of B, g/cm³</source>
+        <translation>Dichte von B, g/cm³</translation>
+    </message>
+    <message>
+        <source>Density of the mix, g/cm³</source>
+        <translation>Dichte der Mischung, g/cm³</translation>
+    </message>
+    <message>
+        <source>From film and area to grams.</source>
+        <translation>Von Film und Fläche zu Gramm.</translation>
+    </message>
+    <message>
+        <source>Lowest temperature</source>
+        <translation>Tiefste Temperatur</translation>
+    </message>
+    <message>
+        <source>Colder hours do not cure it, and no pour is planned.</source>
+        <translation>Kältere Stunden härten nicht, und kein Guss wird geplant.</translation>
+    </message>
+    <message>
+        <source>Highest temperature</source>
+        <translation>Höchste Temperatur</translation>
+    </message>
+    <message>
+        <source>No pour is planned in a warmer room.</source>
+        <translation>In einem wärmeren Raum wird kein Guss geplant.</translation>
+    </message>
+    <message>
+        <source>Most humidity</source>
+        <translation>Höchste Luftfeuchte</translation>
+    </message>
+    <message>
+        <source>Damp air clouds a film; no pour is planned above it.</source>
+        <translation>Feuchte Luft trübt einen Film; darüber wird kein Guss geplant.</translation>
+    </message>
+    <message>
+        <source>Deepest film</source>
+        <translation>Dickster Film</translation>
+    </message>
+    <message>
+        <source>Deeper coats are refused: they heat themselves.</source>
+        <translation>Dickere Schichten werden abgelehnt: Sie erhitzen sich selbst.</translation>
+    </message>
+    <message>
+        <source>Largest cup</source>
+        <translation>Größter Becher</translation>
+    </message>
+    <message>
+        <source>Larger mixes are weighed in portions.</source>
+        <translation>Größere Mischungen werden in Portionen gewogen.</translation>
+    </message>
+    <message>
+        <source>Largest mix</source>
+        <translation>Größte Mischung</translation>
+    </message>
+    <message>
+        <source>As much as can be spread in its working time.</source>
+        <translation>So viel, wie in der Verarbeitungszeit verteilt werden kann.</translation>
+    </message>
+    <message>
+        <source>Left and right read it, up and down choose the stage.</source>
+        <translation>Links und Rechts lesen ab, Auf und Ab wählen die Stufe.</translation>
+    </message>
+    <message>
+        <source>Paste a sheet</source>
+        <translation>Datenblatt einfügen</translation>
+    </message>
+    <message>
+        <source>What the sheet prints</source>
+        <translation>Was das Datenblatt druckt</translation>
+    </message>
+    <message>
+        <source>Larger mixes go faster</source>
+        <translation>Größere Mischungen gehen schneller</translation>
+    </message>
+    <message>
+        <source>Densities and limits</source>
+        <translation>Dichten und Grenzen</translation>
+    </message>
+    <message>
+        <source>Poured today at {time}: {place}</source>
+        <translation>Heute gegossen um {time}: {place}</translation>
+    </message>
+    <message>
+        <source>+ cup of … {unit}</source>
+        <translation>+ Becher mit … {unit}</translation>
+    </message>
+    <message>
+        <source>There is a column for it already.</source>
+        <translation>Dafür gibt es schon eine Spalte.</translation>
+    </message>
+    <message>
+        <source>temperature of the sheet</source>
+        <translation>Temperatur des Blatts</translation>
+    </message>
+    <message>
+        <source>A mass has to be more than nothing.</source>
+        <translation>Eine Masse muss mehr als nichts sein.</translation>
+    </message>
+    <message>
+        <source>Add a product</source>
+        <translation>Produkt anlegen</translation>
+    </message>
+    <message>
+        <source>Copy {name}</source>
+        <translation>{name} kopieren</translation>
+    </message>
+    <message>
+        <source>Remove {name}</source>
+        <translation>{name} entfernen</translation>
+    </message>
+    <message>
+        <source>{names} and {count} more</source>
+        <translation>{names} und {count} weitere</translation>
+    </message>
+    <message>
+        <source>it is in the stack of {names}; give those coats another product first.</source>
+        <translation>es steckt im Aufbau von {names}; diesen Schichten erst ein anderes Produkt geben.</translation>
+    </message>
+</context>
+<context>
+    <name>promises</name>
+    <message>
+        <source>not planned</source>
+        <translation>nicht geplant</translation>
+    </message>
+    <message>
+        <source>late</source>
+        <translation>zu spät</translation>
+    </message>
+    <message>
+        <source>in time</source>
+        <translation>pünktlich</translation>
+    </message>
+</context>
+<context>
+    <name>questions</name>
+    <message>
+        <source>The chosen question</source>
+        <translation>Die gewählte Frage</translation>
+    </message>
+    <message>
+        <source>Open a studio first.</source>
+        <translation>Erst ein Studio öffnen.</translation>
+    </message>
+    <message>
+        <source>Promises</source>
+        <translation>Zusagen</translation>
+    </message>
+    <message>
+        <source>leaves {leaves}, {word}</source>
+        <translation>geht ab {leaves}, {word}</translation>
+    </message>
+    <message>
+        <source>Pours that change</source>
+        <translation>Güsse, die sich ändern</translation>
+    </message>
+    <message>
+        <source>and {count} more</source>
+        <translation>und {count} weitere</translation>
+    </message>
+    <message>
+        <source>not in this plan</source>
+        <translation>nicht in diesem Plan</translation>
+    </message>
+    <message>
+        <source>window from {opens}, stays open</source>
+        <translation>Fenster ab {opens}, bleibt offen</translation>
+    </message>
+    <message>
+        <source>window {opens} to {closes}</source>
+        <translation>Fenster {opens} bis {closes}</translation>
+    </message>
+    <message>
+        <source>dew-point margin not known</source>
+        <translation>Abstand zum Taupunkt nicht bekannt</translation>
+    </message>
+    <message>
+        <source>dew-point margin only {step}: blush</source>
+        <translation>Abstand zum Taupunkt nur {step}: Schleier</translation>
+    </message>
+    <message>
+        <source>dew-point margin {step} or more</source>
+        <translation>Abstand zum Taupunkt {step} oder mehr</translation>
+    </message>
+    <message>
+        <source>Today&apos;s plan</source>
+        <translation>Plan von heute</translation>
+    </message>
+    <message>
+        <source>Tried</source>
+        <translation>Versucht</translation>
+    </message>
+    <message>
+        <source>the same</source>
+        <translation>gleich</translation>
+    </message>
+    <message>
+        <source>Heat loss, watts for each °C</source>
+        <translation>Wärmeverlust, Watt je °C</translation>
+    </message>
+    <message>
+        <source>Price of a kWh, 0 where nobody asks</source>
+        <translation>Preis je kWh, 0 wenn niemand fragt</translation>
+    </message>
+    <message>
+        <source>Energy: not known. Enter its heat loss: the watts that keep it one °C warmer.</source>
+        <translation>Energie: nicht bekannt. Wärmeverlust eintragen: die Watt, die es ein °C wärmer halten.</translation>
+    </message>
+    <message>
+        <source>Energy: {kwh} kWh from {hours} °C hours above the usual</source>
+        <translation>Energie: {kwh} kWh aus {hours} °C-Stunden über dem Üblichen</translation>
+    </message>
+    <message>
+        <source>about {cost} {currency}</source>
+        <translation>etwa {cost} {currency}</translation>
+    </message>
+    <message>
+        <source>Price of a kWh</source>
+        <translation>Preis je kWh</translation>
+    </message>
+    <message>
+        <source>{place}, heat loss</source>
+        <translation>{place}, Wärmeverlust</translation>
+    </message>
+    <message>
+        <source>Questions</source>
+        <translation>Fragen</translation>
+    </message>
+    <message>
+        <source>Try a change</source>
+        <translation>Änderung ausprobieren</translation>
+    </message>
+    <message>
+        <source>Answered at once</source>
+        <translation>Sofort beantwortet</translation>
+    </message>
+    <message>
+        <source>Try it</source>
+        <translation>Ausprobieren</translation>
+    </message>
+    <message>
+        <source>Stop trying</source>
+        <translation>Nicht weiter probieren</translation>
+    </message>
+    <message>
+        <source>Do it</source>
+        <translation>So machen</translation>
+    </message>
+    <message>
+        <source>Trying: the quick plan comes first…</source>
+        <translation>Wird probiert: Der schnelle Plan kommt zuerst…</translation>
+    </message>
+    <message>
+        <source>The studio is another one now; try it again.</source>
+        <translation>Das Studio ist inzwischen ein anderes; noch einmal probieren.</translation>
+    </message>
+    <message>
+        <source>Done: {words}. Undo takes it back.</source>
+        <translation>Gemacht: {words}. Rückgängig nimmt es zurück.</translation>
+    </message>
+    <message>
+        <source>This much is sure; looking for better still…</source>
+        <translation>So viel ist sicher; noch Besseres wird gesucht…</translation>
+    </message>
+    <message>
+        <source>Stopped; nothing has changed.</source>
+        <translation>Angehalten; nichts hat sich geändert.</translation>
+    </message>
+    <message>
+        <source>Do it all the same</source>
+        <translation>Trotzdem so machen</translation>
+    </message>
+    <message>
+        <source>Windows then and now: {pours}</source>
+        <translation>Fenster damals und jetzt: {pours}</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>heute</translation>
+    </message>
+    <message>
+        <source>tried</source>
+        <translation>versucht</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>with care</source>
+        <translation>mit Vorsicht</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Will this fit before I go away?</source>
+        <translation>Passt das noch, bevor ich weg bin?</translation>
+    </message>
+    <message>
+        <source>Which piece</source>
+        <translation>Welches Stück</translation>
+    </message>
+    <message>
+        <source>Away from</source>
+        <translation>Abwesend von</translation>
+    </message>
+    <message>
+        <source>At</source>
+        <translation>Um</translation>
+    </message>
+    <message>
+        <source>Back on</source>
+        <translation>Zurück am</translation>
+    </message>
+    <message>
+        <source>Which is my bottleneck?</source>
+        <translation>Was ist mein Engpass?</translation>
+    </message>
+    <message>
+        <source>If I pour the base at 18:00 tonight, when may I pour the colour?</source>
+        <translation>Wenn ich den Grund heute um 18:00 gieße, wann darf ich die Farbe gießen?</translation>
+    </message>
+    <message>
+        <source>Which coat</source>
+        <translation>Welche Schicht</translation>
+    </message>
+    <message>
+        <source>Poured on</source>
+        <translation>Gegossen am</translation>
+    </message>
+    <message>
+        <source>Poured at</source>
+        <translation>Gegossen um</translation>
+    </message>
+    <message>
+        <source>Is it too damp tonight?</source>
+        <translation>Ist es heute Nacht zu feucht?</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Wo</translation>
+    </message>
+    <message>
+        <source>If I leave it, what is the worst that happens?</source>
+        <translation>Wenn ich es liegen lasse, was passiert schlimmstenfalls?</translation>
+    </message>
+    <message>
+        <source>Left for</source>
+        <translation>Liegen gelassen für</translation>
+    </message>
+    <message>
+        <source>How late can I start tonight and still wipe the drips?</source>
+        <translation>Wie spät kann ich heute anfangen und noch die Tropfen abwischen?</translation>
+    </message>
+    <message>
+        <source>Which pour</source>
+        <translation>Welcher Guss</translation>
+    </message>
+    <message>
+        <source>Hands-on minutes of another pour</source>
+        <translation>Handarbeit eines anderen Gusses in Minuten</translation>
+    </message>
+    <message>
+        <source>Can I post it today?</source>
+        <translation>Kann ich es heute verschicken?</translation>
+    </message>
+    <message>
+        <source>Hot weather on its way</source>
+        <translation>Heißes Wetter unterwegs</translation>
+    </message>
+    <message>
+        <source>May I sand in here now?</source>
+        <translation>Darf ich hier jetzt schleifen?</translation>
+    </message>
+    <message>
+        <source>Minutes of sanding</source>
+        <translation>Minuten Schleifen</translation>
+    </message>
+    <message>
+        <source>Can it go to the market on Saturday?</source>
+        <translation>Kann es am Samstag zum Markt?</translation>
+    </message>
+    <message>
+        <source>Market day</source>
+        <translation>Markttag</translation>
+    </message>
+    <message>
+        <source>Opens at</source>
+        <translation>Öffnet um</translation>
+    </message>
+    <message>
+        <source>Can I warm it to catch up?</source>
+        <translation>Kann ich es wärmen, um aufzuholen?</translation>
+    </message>
+    <message>
+        <source>Warm it to</source>
+        <translation>Wärmen auf</translation>
+    </message>
+    <message>
+        <source>Do I need to wash this before the next coat?</source>
+        <translation>Muss ich das vor der nächsten Schicht waschen?</translation>
+    </message>
+    <message>
+        <source>Which film</source>
+        <translation>Welcher Film</translation>
+    </message>
+    <message>
+        <source>What if somebody is away?</source>
+        <translation>Was, wenn jemand weg ist?</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation>Wer</translation>
+    </message>
+    <message>
+        <source>What if the heater is on tonight?</source>
+        <translation>Was, wenn heute Nacht die Heizung läuft?</translation>
+    </message>
+    <message>
+        <source>Warm to</source>
+        <translation>Heizen auf</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>Until</source>
+        <translation>Bis</translation>
+    </message>
+    <message>
+        <source>What if I work an evening more?</source>
+        <translation>Was, wenn ich einen Abend mehr arbeite?</translation>
+    </message>
+    <message>
+        <source>What if I begin earlier?</source>
+        <translation>Was, wenn ich früher anfange?</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>Am</translation>
+    </message>
+    <message>
+        <source>What if I have one more level spot?</source>
+        <translation>Was, wenn ich einen ebenen Platz mehr habe?</translation>
+    </message>
+    <message>
+        <source>A spot like</source>
+        <translation>Ein Platz wie</translation>
+    </message>
+    <message>
+        <source>What if I pour at another time?</source>
+        <translation>Was, wenn ich zu anderer Zeit gieße?</translation>
+    </message>
+    <message>
+        <source>What if I have a warm box?</source>
+        <translation>Was, wenn ich eine Wärmebox habe?</translation>
+    </message>
+    <message>
+        <source>Inside length</source>
+        <translation>Länge innen</translation>
+    </message>
+    <message>
+        <source>Inside width</source>
+        <translation>Breite innen</translation>
+    </message>
+    <message>
+        <source>Inside height</source>
+        <translation>Höhe innen</translation>
+    </message>
+    <message>
+        <source>Kept at</source>
+        <translation>Gehalten auf</translation>
+    </message>
+</context>
+<context>
+    <name>room</name>
+    <message>
+        <source>Rooms and boxes</source>
+        <translation>Räume und Boxen</translation>
+    </message>
+    <message>
+        <source>No room yet: say how warm it is, and add it.</source>
+        <translation>Noch kein Raum: sagen, wie warm es ist, und ihn anlegen.</translation>
+    </message>
+    <message>
+        <source>The new one is a</source>
+        <translation>Neu ist ein</translation>
+    </message>
+    <message>
+        <source>About how warm it is</source>
+        <translation>Etwa so warm ist es</translation>
+    </message>
+    <message>
+        <source>Pieces that need no spot rest in {room}, the first room of the list. Alt with up or down moves a place.</source>
+        <translation>Stücke ohne Platz ruhen in {room}, dem ersten Raum der Liste. Alt mit Auf oder Ab verschiebt einen Raum.</translation>
+    </message>
+    <message>
+        <source>{place} cannot be removed: {why}</source>
+        <translation>{place} kann nicht entfernt werden: {why}</translation>
+    </message>
+    <message>
+        <source>Add a room first; then drop its readings again.</source>
+        <translation>Erst einen Raum anlegen; dann seine Messwerte noch einmal ablegen.</translation>
+    </message>
+    <message>
+        <source>Drop one file at a time: a logger&apos;s CSV.</source>
+        <translation>Eine Datei auf einmal ablegen: die CSV eines Loggers.</translation>
+    </message>
+    <message>
+        <source>{kind}, {low} to {high}</source>
+        <translation>{kind}, {low} bis {high}</translation>
+    </message>
+    <message>
+        <source>Expected air</source>
+        <translation>Erwartete Luft</translation>
+    </message>
+    <message>
+        <source>Point {number} of {all}: {said}</source>
+        <translation>Punkt {number} von {all}: {said}</translation>
+    </message>
+    <message>
+        <source>temperature, and how far it may be off</source>
+        <translation>Temperatur, und wie weit sie abweichen darf</translation>
+    </message>
+    <message>
+        <source>humidity</source>
+        <translation>Luftfeuchte</translation>
+    </message>
+    <message>
+        <source>Drag a point up, down or along; double click on the line to add one. Keys: left and right choose, up and down warm, Shift with left and right moves in time, Delete removes. Or type into the table.</source>
+        <translation>Einen Punkt auf, ab oder zur Seite ziehen; Doppelklick auf die Linie fügt einen ein. Tasten: Links und Rechts wählen, Auf und Ab wärmen, Umschalt mit Links und Rechts bewegt in der Zeit, Entf entfernt. Oder in die Tabelle tippen.</translation>
+    </message>
+    <message>
+        <source>Add a point</source>
+        <translation>Punkt einfügen</translation>
+    </message>
+    <message>
+        <source>Add a step</source>
+        <translation>Stufe einfügen</translation>
+    </message>
+    <message>
+        <source>Remove the point</source>
+        <translation>Punkt entfernen</translation>
+    </message>
+    <message>
+        <source>expected air</source>
+        <translation>erwartete Luft</translation>
+    </message>
+    <message>
+        <source>a point more</source>
+        <translation>ein Punkt mehr</translation>
+    </message>
+    <message>
+        <source>a point less</source>
+        <translation>ein Punkt weniger</translation>
+    </message>
+    <message>
+        <source>every day</source>
+        <translation>jeden Tag</translation>
+    </message>
+    <message>
+        <source>{text} is no day; write Mon to Sun, or every day.</source>
+        <translation>{text} ist kein Tag; Mo bis So schreiben, oder jeden Tag.</translation>
+    </message>
+    <message>
+        <source>{text} is no time; write for example 7:30.</source>
+        <translation>{text} ist keine Uhrzeit; zum Beispiel 7:30 schreiben.</translation>
+    </message>
+    <message>
+        <source>handle {when}</source>
+        <translation>griffest {when}</translation>
+    </message>
+    <message>
+        <source>colder than its sheet allows at the pour</source>
+        <translation>beim Guss kälter, als sein Datenblatt erlaubt</translation>
+    </message>
+    <message>
+        <source>warmer than its sheet allows at the pour</source>
+        <translation>beim Guss wärmer, als sein Datenblatt erlaubt</translation>
+    </message>
+    <message>
+        <source>its sheet has no figure for when recoat opens</source>
+        <translation>sein Datenblatt sagt nicht, ab wann überarbeitbar</translation>
+    </message>
+    <message>
+        <source>recoat does not open within ten days</source>
+        <translation>in zehn Tagen nicht überarbeitbar</translation>
+    </message>
+    <message>
+        <source>recoat opens {opens}; its sheet does not say when it closes</source>
+        <translation>überarbeitbar ab {opens}; sein Datenblatt sagt nicht, bis wann</translation>
+    </message>
+    <message>
+        <source>recoat opens {opens}, still open after ten days</source>
+        <translation>überarbeitbar ab {opens}, nach zehn Tagen noch offen</translation>
+    </message>
+    <message>
+        <source>no sure window: it may close {closes}, before it is sure to be open, {opens}</source>
+        <translation>kein sicheres Fenster: Es kann {closes} schließen, bevor es sicher offen ist, {opens}</translation>
+    </message>
+    <message>
+        <source>recoat {opens} to {closes}, {length} long</source>
+        <translation>überarbeitbar {opens} bis {closes}, {length} lang</translation>
+    </message>
+    <message>
+        <source>What this does to a pour {when} in {place}</source>
+        <translation>Was das für einen Guss {when} in {place} bedeutet</translation>
+    </message>
+    <message>
+        <source>Add a two-part product under Products to see its window here.</source>
+        <translation>Unter Produkte eine Zweikomponenten-Mischung anlegen, um ihr Fenster hier zu sehen.</translation>
+    </message>
+    <message>
+        <source>as found</source>
+        <translation>wie gefunden</translation>
+    </message>
+    <message>
+        <source>Temperature column</source>
+        <translation>Spalte der Temperatur</translation>
+    </message>
+    <message>
+        <source>Humidity column</source>
+        <translation>Spalte der Luftfeuchte</translation>
+    </message>
+    <message>
+        <source>Temperatures in</source>
+        <translation>Temperaturen in</translation>
+    </message>
+    <message>
+        <source>Dates such as 03/04/2026</source>
+        <translation>Daten wie 03/04/2026</translation>
+    </message>
+    <message>
+        <source>day first</source>
+        <translation>Tag zuerst</translation>
+    </message>
+    <message>
+        <source>month first</source>
+        <translation>Monat zuerst</translation>
+    </message>
+    <message>
+        <source>Times without a zone are</source>
+        <translation>Zeiten ohne Zone sind</translation>
+    </message>
+    <message>
+        <source>Where there are readings already</source>
+        <translation>Wo schon Messwerte sind</translation>
+    </message>
+    <message>
+        <source>they stay</source>
+        <translation>bleiben sie</translation>
+    </message>
+    <message>
+        <source>the new ones replace them</source>
+        <translation>ersetzen die neuen sie</translation>
+    </message>
+    <message>
+        <source>Keep one reading in ten minutes</source>
+        <translation>Einen Messwert je zehn Minuten behalten</translation>
+    </message>
+    <message>
+        <source>Take these readings</source>
+        <translation>Diese Messwerte übernehmen</translation>
+    </message>
+    <message>
+        <source>Leave them</source>
+        <translation>Verwerfen</translation>
+    </message>
+    <message>
+        <source>Take {count} readings</source>
+        <translation>{count} Messwerte übernehmen</translation>
+    </message>
+    <message>
+        <source>local times of {zone}</source>
+        <translation>Ortszeiten von {zone}</translation>
+    </message>
+    <message>
+        <source>Answer that first; then you see what would be kept.</source>
+        <translation>Erst das beantworten; dann steht hier, was behalten würde.</translation>
+    </message>
+    <message>
+        <source>{count} readings, {first} to {last}, {low} to {high}.</source>
+        <translation>{count} Messwerte, {first} bis {last}, {low} bis {high}.</translation>
+    </message>
+    <message>
+        <source>No row of it could be read.</source>
+        <translation>Keine Zeile davon war lesbar.</translation>
+    </message>
+    <message>
+        <source>Its times: {zone}; dates: {order}.</source>
+        <translation>Ihre Zeiten: {zone}; Daten: {order}.</translation>
+    </message>
+    <message>
+        <source>One reading in ten minutes is kept: {count}.</source>
+        <translation>Ein Messwert je zehn Minuten wird behalten: {count}.</translation>
+    </message>
+    <message>
+        <source>{count} of them fall where there are readings already.</source>
+        <translation>{count} davon liegen, wo schon Messwerte sind.</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>Time from “{time}”, temperature from “{warmth}” in °{unit}, humidity: {damp}; {delimiter} between columns, “{mark}” for decimals.</source>
+        <translation>Zeit aus „{time}“, Temperatur aus „{warmth}“ in °{unit}, Luftfeuchte: {damp}; {delimiter} zwischen den Spalten, „{mark}“ für Dezimalen.</translation>
+    </message>
+    <message>
+        <source>Stretches without readings: {count}.</source>
+        <translation>Strecken ohne Messwerte: {count}.</translation>
+    </message>
+    <message>
+        <source>Rows that gave no reading: {count}.</source>
+        <translation>Zeilen ohne Messwert: {count}.</translation>
+    </message>
+    <message>
+        <source>    line {line}: {why}</source>
+        <translation>    Zeile {line}: {why}</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>How far the expected temperature may be off, either way</source>
+        <translation>Wie weit die erwartete Temperatur abweichen darf, nach oben und unten</translation>
+    </message>
+    <message>
+        <source>How far a reading may be off</source>
+        <translation>Wie weit ein Messwert abweichen darf</translation>
+    </message>
+    <message>
+        <source>Heat loss in W/K (may be empty)</source>
+        <translation>Wärmeverlust in W/K (darf leer sein)</translation>
+    </message>
+    <message>
+        <source>Heater on a cold day, kWh</source>
+        <translation>Heizung an einem kalten Tag, kWh</translation>
+    </message>
+    <message>
+        <source>Warmer inside than outside by</source>
+        <translation>Innen wärmer als außen um</translation>
+    </message>
+    <message>
+        <source>Estimate the heat loss</source>
+        <translation>Wärmeverlust schätzen</translation>
+    </message>
+    <message>
+        <source>Read the heater&apos;s meter over 24 hours of steady cold: kWh N{MULTIPLICATION SIGN} 1000 / (24 N{MULTIPLICATION SIGN} degrees difference). Sun and other heat make it too low.</source>
+        <translation>Den Zähler der Heizung über 24 Stunden gleichmäßiger Kälte ablesen: kWh N{MULTIPLICATION SIGN} 1000 / (24 N{MULTIPLICATION SIGN} Grad Unterschied). Sonne und andere Wärme machen ihn zu klein.</translation>
+    </message>
+    <message>
+        <source>{kwh} kWh over that day make {loss} W/K.</source>
+        <translation>{kwh} kWh an diesem Tag ergeben {loss} W/K.</translation>
+    </message>
+    <message>
+        <source>room</source>
+        <translation>Raum</translation>
+    </message>
+    <message>
+        <source>warm box</source>
+        <translation>Wärmebox</translation>
+    </message>
+    <message>
+        <source>Points of the expected air</source>
+        <translation>Punkte der erwarteten Luft</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Uhrzeit</translation>
+    </message>
+    <message>
+        <source>Temperature, {unit}</source>
+        <translation>Temperatur, {unit}</translation>
+    </message>
+    <message>
+        <source>Humidity, %</source>
+        <translation>Luftfeuchte, %</translation>
+    </message>
+    <message>
+        <source>Make the expected air from the last two weeks</source>
+        <translation>Erwartete Luft aus den letzten zwei Wochen machen</translation>
+    </message>
+    <message>
+        <source>Expected air as it would be</source>
+        <translation>Erwartete Luft, wie sie wäre</translation>
+    </message>
+    <message>
+        <source>Expect this from now on</source>
+        <translation>Ab jetzt so erwarten</translation>
+    </message>
+    <message>
+        <source>Leave it as it was</source>
+        <translation>Lassen, wie es war</translation>
+    </message>
+    <message>
+        <source>The median of each hour of {count} readings, {first} to {last}. Nine of ten lie within {band} of it; that becomes how far it may be off.</source>
+        <translation>Der Median jeder Stunde aus {count} Messwerten, {first} bis {last}. Neun von zehn liegen höchstens {band} daneben; das wird die erlaubte Abweichung.</translation>
+    </message>
+    <message>
+        <source>Only {hours} hours of the day were read; the line runs on between them.</source>
+        <translation>Nur {hours} Stunden des Tages wurden gelesen; dazwischen läuft die Linie weiter.</translation>
+    </message>
+    <message>
+        <source>Readings</source>
+        <translation>Messwerte</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Jetzt</translation>
+    </message>
+    <message>
+        <source>Humidity (may be empty)</source>
+        <translation>Luftfeuchte (darf leer sein)</translation>
+    </message>
+    <message>
+        <source>Write it down</source>
+        <translation>Aufschreiben</translation>
+    </message>
+    <message>
+        <source>Choose a logger&apos;s file</source>
+        <translation>Datei eines Loggers wählen</translation>
+    </message>
+    <message>
+        <source>Stop reading</source>
+        <translation>Lesen anhalten</translation>
+    </message>
+    <message>
+        <source>Show all readings</source>
+        <translation>Alle Messwerte zeigen</translation>
+    </message>
+    <message>
+        <source>Take the last one back</source>
+        <translation>Den letzten zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Remove all readings</source>
+        <translation>Alle Messwerte entfernen</translation>
+    </message>
+    <message>
+        <source>Nothing was read yet. Type what the thermometer says now, or drop a logger&apos;s CSV file anywhere on this page.</source>
+        <translation>Noch nichts gemessen. Eintippen, was das Thermometer jetzt sagt, oder die CSV-Datei eines Loggers irgendwo auf dieser Seite ablegen.</translation>
+    </message>
+    <message>
+        <source>{count} readings; the last one {when}: {warmth}{damp}.</source>
+        <translation>{count} Messwerte; der letzte {when}: {warmth}{damp}.</translation>
+    </message>
+    <message>
+        <source>Reading {name}, {lines} lines; {seconds} s so far. You can go on working.</source>
+        <translation>{name} wird gelesen, {lines} Zeilen; bisher {seconds} s. Weiterarbeiten ist möglich.</translation>
+    </message>
+    <message>
+        <source>Show two weeks</source>
+        <translation>Zwei Wochen zeigen</translation>
+    </message>
+    <message>
+        <source>{first} to {last}, against what is expected.</source>
+        <translation>{first} bis {last}, gegen das Erwartete.</translation>
+    </message>
+    <message>
+        <source>solid: what was read; dashes: what is expected</source>
+        <translation>durchgezogen: gemessen; gestrichelt: erwartet</translation>
+    </message>
+    <message>
+        <source>Heater off from</source>
+        <translation>Heizung aus von</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation>bis</translation>
+    </message>
+    <message>
+        <source>temperature then</source>
+        <translation>Temperatur dann</translation>
+    </message>
+    <message>
+        <source>Set the nights back</source>
+        <translation>Nächte absenken</translation>
+    </message>
+    <message>
+        <source>Humidity</source>
+        <translation>Luftfeuchte</translation>
+    </message>
+    <message>
+        <source>Expect this humidity</source>
+        <translation>Diese Luftfeuchte erwarten</translation>
+    </message>
+    <message>
+        <source>Leave humidity out</source>
+        <translation>Luftfeuchte weglassen</translation>
+    </message>
+    <message>
+        <source>Let the days differ</source>
+        <translation>Tage unterscheiden</translation>
+    </message>
+    <message>
+        <source>Use it Mon to Fri</source>
+        <translation>Für Mo bis Fr nehmen</translation>
+    </message>
+    <message>
+        <source>Use it Sat and Sun</source>
+        <translation>Für Sa und So nehmen</translation>
+    </message>
+    <message>
+        <source>Make every day like it</source>
+        <translation>Alle Tage so machen</translation>
+    </message>
+    <message>
+        <source>nights set back</source>
+        <translation>Nächte abgesenkt</translation>
+    </message>
+    <message>
+        <source>no humidity</source>
+        <translation>keine Luftfeuchte</translation>
+    </message>
+    <message>
+        <source>days that differ</source>
+        <translation>verschiedene Tage</translation>
+    </message>
+    <message>
+        <source>days like {day}</source>
+        <translation>Tage wie {day}</translation>
+    </message>
+    <message>
+        <source>every day alike</source>
+        <translation>alle Tage gleich</translation>
+    </message>
+    <message>
+        <source>Write a number here.</source>
+        <translation>Hier steht eine Zahl.</translation>
+    </message>
+    <message>
+        <source>Spots on the shelf</source>
+        <translation>Plätze im Regal</translation>
+    </message>
+    <message>
+        <source>Spots</source>
+        <translation>Plätze</translation>
+    </message>
+    <message>
+        <source>No spot here yet. Add a level place that holds one piece.</source>
+        <translation>Hier noch kein Platz. Einen ebenen Platz für ein Stück anlegen.</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation>Breite</translation>
+    </message>
+    <message>
+        <source>Clear height, to the shelf above</source>
+        <translation>Freie Höhe bis zum Fach darüber</translation>
+    </message>
+    <message>
+        <source>{piece} fits on no spot: it needs {length} by {width}, {height} high with its cover.</source>
+        <translation>{piece} passt auf keinen Platz: Es braucht {length} mal {width}, {height} hoch mit seiner Haube.</translation>
+    </message>
+    <message>
+        <source>It cannot be removed: {why}</source>
+        <translation>Er kann nicht entfernt werden: {why}</translation>
+    </message>
+    <message>
+        <source>Shelf from above</source>
+        <translation>Regal von oben</translation>
+    </message>
+    <message>
+        <source>{spot}: free today, {free}</source>
+        <translation>{spot}: heute frei, {free}</translation>
+    </message>
+    <message>
+        <source>{spot}: {pieces}; free beside {free}</source>
+        <translation>{spot}: {pieces}; frei daneben {free}</translation>
+    </message>
+    <message>
+        <source>{height} high</source>
+        <translation>{height} hoch</translation>
+    </message>
+    <message>
+        <source>free today</source>
+        <translation>heute frei</translation>
+    </message>
+    <message>
+        <source>Room</source>
+        <translation>Raum</translation>
+    </message>
+    <message>
+        <source>Nothing is known about the room.</source>
+        <translation>Über den Raum ist nichts bekannt.</translation>
+    </message>
+    <message>
+        <source>{low} to {high}; the dew-point margin is unknown.</source>
+        <translation>{low} bis {high}; der Abstand zum Taupunkt ist unbekannt.</translation>
+    </message>
+    <message>
+        <source>{low} to {high}; dew-point margin at least {least}.</source>
+        <translation>{low} bis {high}; Abstand zum Taupunkt mindestens {least}.</translation>
+    </message>
+    <message>
+        <source>No room yet.</source>
+        <translation>Noch kein Raum.</translation>
+    </message>
+    <message>
+        <source>temperature, likely band</source>
+        <translation>Temperatur, wahrscheinlich</translation>
+    </message>
+    <message>
+        <source>dew-point margin unknown</source>
+        <translation>Taupunktabstand unbekannt</translation>
+    </message>
+    <message>
+        <source>margin to dew point</source>
+        <translation>Abstand zum Taupunkt</translation>
+    </message>
+    <message>
+        <source>no pour under the dashes</source>
+        <translation>unter den Strichen kein Guss</translation>
+    </message>
+    <message>
+        <source>{margin} above the dew point</source>
+        <translation>{margin} über dem Taupunkt</translation>
+    </message>
+    <message>
+        <source>The log could not be read.</source>
+        <translation>Die Aufzeichnung war nicht lesbar.</translation>
+    </message>
+</context>
+<context>
+    <name>rule</name>
+    <message>
+        <source>every day</source>
+        <translation>jeden Tag</translation>
+    </message>
+    <message>
+        <source>every {count} days</source>
+        <translation>alle {count} Tage</translation>
+    </message>
+    <message>
+        <source>every week</source>
+        <translation>jede Woche</translation>
+    </message>
+    <message>
+        <source>every {count} weeks</source>
+        <translation>alle {count} Wochen</translation>
+    </message>
+    <message>
+        <source>every month</source>
+        <translation>jeden Monat</translation>
+    </message>
+    <message>
+        <source>every {count} months</source>
+        <translation>alle {count} Monate</translation>
+    </message>
+    <message>
+        <source>every year</source>
+        <translation>jedes Jahr</translation>
+    </message>
+    <message>
+        <source>every {count} years</source>
+        <translation>alle {count} Jahre</translation>
+    </message>
+    <message>
+        <source>the first {day}</source>
+        <translation>der erste {day}</translation>
+    </message>
+    <message>
+        <source>the second {day}</source>
+        <translation>der zweite {day}</translation>
+    </message>
+    <message>
+        <source>the third {day}</source>
+        <translation>der dritte {day}</translation>
+    </message>
+    <message>
+        <source>the fourth {day}</source>
+        <translation>der vierte {day}</translation>
+    </message>
+    <message>
+        <source>the fifth {day}</source>
+        <translation>der fünfte {day}</translation>
+    </message>
+    <message>
+        <source>the last {day}</source>
+        <translation>der letzte {day}</translation>
+    </message>
+    <message>
+        <source>by the rule {rule}</source>
+        <translation>nach der Regel {rule}</translation>
+    </message>
+    <message>
+        <source>{rule}, from {day}</source>
+        <translation>{rule}, ab {day}</translation>
+    </message>
+    <message>
+        <source>{rule} on {days}</source>
+        <translation>{rule}: {days}</translation>
+    </message>
+    <message>
+        <source>{rule} on day {days}</source>
+        <translation>{rule} am Tag {days}</translation>
+    </message>
+    <message>
+        <source>{rule} in {months}</source>
+        <translation>{rule} im {months}</translation>
+    </message>
+    <message>
+        <source>{count} times in all</source>
+        <translation>{count} Mal insgesamt</translation>
+    </message>
+    <message>
+        <source>until {day}</source>
+        <translation>bis {day}</translation>
     </message>
 </context>
 <context>
     <name>rules</name>
     <message>
         <source>Air and dust</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft und Staub</translation>
     </message>
     <message>
         <source>Hands and promises</source>
-        <translation type="unfinished"></translation>
+        <translation>Hände und Zusagen</translation>
     </message>
     <message>
         <source>Films</source>
-        <translation type="unfinished"></translation>
+        <translation>Filme</translation>
     </message>
     <message>
         <source>Weighing</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiegen</translation>
     </message>
     <message>
         <source>What does not stay on the piece</source>
-        <translation type="unfinished"></translation>
+        <translation>Was nicht auf dem Stück bleibt</translation>
     </message>
     <message>
         <source>Heating</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizen</translation>
     </message>
     <message>
         <source>Margin above the dew point</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstand zum Taupunkt</translation>
     </message>
     <message>
         <source>A surface must be at least so much warmer than the dew point.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Oberfläche muss mindestens so viel wärmer sein als der Taupunkt.</translation>
     </message>
     <message>
         <source>Margin kept for</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstand gehalten für</translation>
     </message>
     <message>
         <source>So long after a pour that margin is still held.</source>
-        <translation type="unfinished"></translation>
+        <translation>So lange nach einem Guss wird der Abstand noch gehalten.</translation>
     </message>
     <message>
         <source>Steady room</source>
-        <translation type="unfinished"></translation>
+        <translation>Gleichmäßiger Raum</translation>
     </message>
     <message>
         <source>The room may warm by so much while bare porous work is coated; more drives air out of the pores and blows bubbles.</source>
-        <translation type="unfinished"></translation>
+        <translation>So viel darf der Raum wärmer werden, während rohes saugendes Material beschichtet wird; mehr treibt Luft aus den Poren und macht Blasen.</translation>
     </message>
     <message>
         <source>Dust settles</source>
-        <translation type="unfinished"></translation>
+        <translation>Staub setzt sich</translation>
     </message>
     <message>
         <source>So long after sanding nothing is poured.</source>
-        <translation type="unfinished"></translation>
+        <translation>So lange nach dem Schleifen wird nichts gegossen.</translation>
     </message>
     <message>
         <source>Spare before a promise</source>
-        <translation type="unfinished"></translation>
+        <translation>Puffer vor einer Zusage</translation>
     </message>
     <message>
         <source>The plan tries to be ready so long before each promise: one recoat cycle, in case a coat goes wrong.</source>
-        <translation type="unfinished"></translation>
+        <translation>So lange vor jeder Zusage versucht der Plan fertig zu sein: ein Überarbeitungsgang, falls eine Schicht misslingt.</translation>
     </message>
     <message>
         <source>Turning a piece</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Stück wenden</translation>
     </message>
     <message>
         <source>So long somebody&apos;s hands are needed to turn a piece over.</source>
-        <translation type="unfinished"></translation>
+        <translation>So lange sind Hände nötig, um ein Stück zu wenden.</translation>
     </message>
     <message>
         <source>Washing and sanding</source>
-        <translation type="unfinished"></translation>
+        <translation>Waschen und anschleifen</translation>
     </message>
     <message>
         <source>So long it takes to wash and scuff one piece for its next coat.</source>
-        <translation type="unfinished"></translation>
+        <translation>So lange dauert es, ein Stück für die nächste Schicht zu waschen und anzuschleifen.</translation>
     </message>
     <message>
         <source>Pulling tape, trimming drips</source>
-        <translation type="unfinished"></translation>
+        <translation>Klebeband abziehen, Tropfen abnehmen</translation>
     </message>
     <message>
         <source>So long it takes for one piece, by whoever is awake.</source>
-        <translation type="unfinished"></translation>
+        <translation>So lange dauert es je Stück, durch wen auch immer, der wach ist.</translation>
     </message>
     <message>
         <source>Film that may run off</source>
-        <translation type="unfinished"></translation>
+        <translation>Film, der ablaufen kann</translation>
     </message>
     <message>
         <source>Without a rim, a thicker film is warned about.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vor einem dickeren Film ohne Rand wird gewarnt.</translation>
     </message>
     <message>
         <source>Film that runs off</source>
-        <translation type="unfinished"></translation>
+        <translation>Film, der abläuft</translation>
     </message>
     <message>
         <source>Without a rim, a thicker film is refused.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein dickerer Film ohne Rand wird abgelehnt.</translation>
     </message>
     <message>
         <source>Film on an edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Film an einer Kante</translation>
     </message>
     <message>
         <source>An upright edge holds no more than this.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehr hält eine senkrechte Kante nicht.</translation>
     </message>
     <message>
         <source>Film on a rim&apos;s inside</source>
-        <translation type="unfinished"></translation>
+        <translation>Film innen am Rand</translation>
     </message>
     <message>
         <source>So much stays on the inner wall of a rim.</source>
-        <translation type="unfinished"></translation>
+        <translation>So viel bleibt an der Innenwand eines Rands.</translation>
     </message>
     <message>
         <source>Step of the scale</source>
-        <translation type="unfinished"></translation>
+        <translation>Schritt der Waage</translation>
     </message>
     <message>
         <source>The smallest difference that your scale shows.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der kleinste Unterschied, den die Waage zeigt.</translation>
     </message>
     <message>
         <source>Ratio may be off by</source>
-        <translation type="unfinished"></translation>
+        <translation>Verhältnis darf abweichen um</translation>
     </message>
     <message>
         <source>How far A to B may be off. With the scale&apos;s step it decides the smallest mix that can be weighed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit A zu B abweichen darf. Mit dem Schritt der Waage ergibt das die kleinste wiegbare Mischung.</translation>
     </message>
     <message>
         <source>Dripping off</source>
-        <translation type="unfinished"></translation>
+        <translation>Abtropfen</translation>
     </message>
     <message>
         <source>Of a film that runs over the edge, so much is lost.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von einem Film, der über die Kante läuft, geht so viel verloren.</translation>
     </message>
     <message>
         <source>Dripping off inside a rim</source>
-        <translation type="unfinished"></translation>
+        <translation>Abtropfen in einem Rand</translation>
     </message>
     <message>
         <source>Of a film that a rim holds, so much is lost.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von einem Film, den ein Rand hält, geht so viel verloren.</translation>
     </message>
     <message>
         <source>Left in a cup</source>
-        <translation type="unfinished"></translation>
+        <translation>Rest im Becher</translation>
     </message>
     <message>
         <source>So much stays in every cup and on its stick.</source>
-        <translation type="unfinished"></translation>
+        <translation>So viel bleibt in jedem Becher und an seinem Stab.</translation>
     </message>
     <message>
         <source>Drunk by bare wood</source>
-        <translation type="unfinished"></translation>
+        <translation>Von rohem Holz getrunken</translation>
     </message>
     <message>
         <source>A bare face of MDF, timber or plywood drinks so much, in per cent of a thin first coat.</source>
-        <translation type="unfinished"></translation>
+        <translation>So viel trinkt eine rohe Fläche aus MDF, Massiv- oder Sperrholz, in Prozent einer dünnen ersten Schicht.</translation>
     </message>
     <message>
         <source>Reserve</source>
-        <translation type="unfinished"></translation>
+        <translation>Reserve</translation>
     </message>
     <message>
         <source>So much more is mixed than a coat should take.</source>
-        <translation type="unfinished"></translation>
+        <translation>So viel mehr wird gemischt, als eine Schicht brauchen sollte.</translation>
     </message>
     <message>
         <source>Price of heating, each kWh</source>
-        <translation type="unfinished"></translation>
+        <translation>Preis des Heizens je kWh</translation>
     </message>
     <message>
         <source>In the studio&apos;s currency; 0 where nobody asks.</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Währung des Studios; 0, wenn niemand fragt.</translation>
     </message>
     <message>
         <source>Set back</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurücksetzen</translation>
     </message>
     <message>
         <source>Rules of thumb</source>
-        <translation type="unfinished"></translation>
+        <translation>Faustregeln</translation>
     </message>
     <message>
         <source>What the trade does where no data sheet says anything. Change what your studio does otherwise; plans and amounts follow.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was im Handwerk gilt, wo kein Datenblatt etwas sagt. Ändern, was im eigenen Studio anders ist; Pläne und Mengen folgen.</translation>
     </message>
     <message>
         <source>How a surface follows the air</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie eine Oberfläche der Luft folgt</translation>
     </message>
     <message>
         <source>By ISO 8502-4: {usual}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach ISO 8502-4: {usual}.</translation>
     </message>
     <message>
         <source>Unless you enter it: {usual}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne Eingabe: {usual}.</translation>
     </message>
     <message>
         <source>Common practice: {usual}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Übliche Praxis: {usual}.</translation>
     </message>
     <message>
         <source>{name} is as warm as the air after about so long.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} ist nach etwa so langer Zeit so warm wie die Luft.</translation>
+    </message>
+    <message>
+        <source>{value:g} is outside {low:g} to {high:g}.</source>
+        <translation>{value:g} liegt außerhalb von {low:g} bis {high:g}.</translation>
+    </message>
+    <message>
+        <source>give it a name.</source>
+        <translation>einen Namen geben.</translation>
+    </message>
+    <message>
+        <source>give the time without a zone.</source>
+        <translation>die Zeit ohne Zone angeben.</translation>
+    </message>
+    <message>
+        <source>give the time with a zone.</source>
+        <translation>die Zeit mit Zone angeben.</translation>
+    </message>
+    <message>
+        <source>it has to end after it starts.</source>
+        <translation>es muss nach dem Anfang enden.</translation>
+    </message>
+    <message>
+        <source>start and end are the same time.</source>
+        <translation>Anfang und Ende sind dieselbe Zeit.</translation>
+    </message>
+    <message>
+        <source>{rule!r} is not a rule for days; write for example FREQ=WEEKLY;BYDAY=MO,TH.</source>
+        <translation>{rule!r} ist keine Regel für Tage; zum Beispiel FREQ=WEEKLY;BYDAY=MO,TH schreiben.</translation>
+    </message>
+    <message>
+        <source>{rule!r} needs the date it begins on.</source>
+        <translation>{rule!r} braucht den Tag, an dem es beginnt.</translation>
+    </message>
+    <message>
+        <source>{rule!r} never gives a day from its first date on.</source>
+        <translation>{rule!r} ergibt ab dem ersten Tag nie einen Tag.</translation>
+    </message>
+    <message>
+        <source>waking and sleeping are the same time.</source>
+        <translation>Aufstehen und Schlafengehen sind dieselbe Zeit.</translation>
+    </message>
+    <message>
+        <source>use 0 (Monday) to 6 (Sunday).</source>
+        <translation>0 (Montag) bis 6 (Sonntag) verwenden.</translation>
+    </message>
+    <message>
+        <source>an order needs at least one piece.</source>
+        <translation>ein Auftrag braucht mindestens ein Stück.</translation>
+    </message>
+    <message>
+        <source>a piece is named twice.</source>
+        <translation>ein Stück ist zweimal genannt.</translation>
+    </message>
+    <message>
+        <source>say which face it covers.</source>
+        <translation>sagen, welche Fläche sie bedeckt.</translation>
+    </message>
+    <message>
+        <source>name every area.</source>
+        <translation>jeden Bereich benennen.</translation>
+    </message>
+    <message>
+        <source>top and underside cannot be coated in one go: it has to lie on one of them.</source>
+        <translation>Ober- und Unterseite lassen sich nicht in einem Zug beschichten: Auf einer muss es liegen.</translation>
+    </message>
+    <message>
+        <source>the shares add up to {shares:g} %, not to 100 %.</source>
+        <translation>die Anteile ergeben zusammen {shares:g} %, nicht 100 %.</translation>
+    </message>
+    <message>
+        <source>choose wet in wet, in the window or on dry; the plan finds bare and scuffed.</source>
+        <translation>nass in nass, im Fenster oder auf trocken wählen; roh und angeschliffen findet der Plan.</translation>
+    </message>
+    <message>
+        <source>give a time with a zone.</source>
+        <translation>eine Zeit mit Zone angeben.</translation>
+    </message>
+    <message>
+        <source>a photo is in it twice.</source>
+        <translation>ein Foto ist zweimal darin.</translation>
+    </message>
+    <message>
+        <source>add at least one coat.</source>
+        <translation>mindestens eine Schicht hinzufügen.</translation>
+    </message>
+    <message>
+        <source>two coats have the same key.</source>
+        <translation>zwei Schichten haben denselben Schlüssel.</translation>
+    </message>
+    <message>
+        <source>leaf needs a size or a tacky coat below it.</source>
+        <translation>Blattmetall braucht Anlegemilch oder eine klebrige Schicht darunter.</translation>
+    </message>
+    <message>
+        <source>use whole five minutes.</source>
+        <translation>ganze fünf Minuten verwenden.</translation>
+    </message>
+    <message>
+        <source>a reading needs a time with a zone.</source>
+        <translation>ein Messwert braucht eine Zeit mit Zone.</translation>
+    </message>
+    <message>
+        <source>give at least one expected temperature.</source>
+        <translation>mindestens eine erwartete Temperatur angeben.</translation>
+    </message>
+    <message>
+        <source>readings must be in the order of time, one for each time.</source>
+        <translation>Messwerte müssen nach der Zeit geordnet sein, einer je Zeit.</translation>
+    </message>
+    <message>
+        <source>a two-part mix needs its ratio.</source>
+        <translation>eine Zweikomponenten-Mischung braucht ihr Verhältnis.</translation>
+    </message>
+    <message>
+        <source>only a two-part mix has a ratio.</source>
+        <translation>nur eine Zweikomponenten-Mischung hat ein Verhältnis.</translation>
+    </message>
+    <message>
+        <source>a ratio by volume can be weighed only with the densities of A and of B.</source>
+        <translation>ein Verhältnis nach Volumen lässt sich nur mit den Dichten von A und B wiegen.</translation>
+    </message>
+    <message>
+        <source>the lowest temperature must be under the highest.</source>
+        <translation>die tiefste Temperatur muss unter der höchsten liegen.</translation>
+    </message>
+    <message>
+        <source>at {celsius:g} °C it opens after it closes.</source>
+        <translation>bei {celsius:g} °C öffnet es, nachdem es schließt.</translation>
+    </message>
+    <message>
+        <source>{perimeter_mm:g} mm of edge cannot enclose {area_cm2:g} cm².</source>
+        <translation>{perimeter_mm:g} mm Kante können keine {area_cm2:g} cm² umschließen.</translation>
+    </message>
+    <message>
+        <source>use three letters, such as EUR.</source>
+        <translation>drei Buchstaben verwenden, etwa EUR.</translation>
+    </message>
+    <message>
+        <source>there is no product {product!r}.</source>
+        <translation>es gibt kein Produkt {product!r}.</translation>
+    </message>
+    <message>
+        <source>{film_mm:g} mm is deeper than {product} allows.</source>
+        <translation>{film_mm:g} mm sind dicker, als {product} erlaubt.</translation>
+    </message>
+    <message>
+        <source>{film_mm:g} mm runs off a piece without a rim; {refuse:g} mm is most.</source>
+        <translation>{film_mm:g} mm laufen von einem Stück ohne Rand ab; {refuse:g} mm sind das Höchste.</translation>
+    </message>
+    <message>
+        <source>leaf is laid from a leaf product, and nothing else is.</source>
+        <translation>Blattmetall wird aus einem Produkt der Art Blattmetall gelegt, und nichts anderes.</translation>
+    </message>
+    <message>
+        <source>there is no such coat.</source>
+        <translation>eine solche Schicht gibt es nicht.</translation>
+    </message>
+    <message>
+        <source>it is pinned twice.</source>
+        <translation>sie ist zweimal festgesteckt.</translation>
+    </message>
+    <message>
+        <source>there is no piece {key!r}.</source>
+        <translation>es gibt kein Stück {key!r}.</translation>
+    </message>
+    <message>
+        <source>piece {key!r} is already promised to {taken}.</source>
+        <translation>das Stück {key!r} ist schon {taken} zugesagt.</translation>
+    </message>
+    <message>
+        <source>there is no spot {spot!r}.</source>
+        <translation>es gibt keinen Platz {spot!r}.</translation>
+    </message>
+    <message>
+        <source>poured {names}, but the stack is {what}.</source>
+        <translation>gegossen sind {names}, aber der Aufbau ist {what}.</translation>
+    </message>
+    <message>
+        <source>the key {key!r} is used twice.</source>
+        <translation>der Schlüssel {key!r} kommt zweimal vor.</translation>
+    </message>
+    <message>
+        <source>tick at least one day.</source>
+        <translation>mindestens einen Tag ankreuzen.</translation>
+    </message>
+    <message>
+        <source>give the first date.</source>
+        <translation>den ersten Tag angeben.</translation>
+    </message>
+</context>
+<context>
+    <name>said</name>
+    <message>
+        <source>Too cold: the room is at {air} then, {product} needs {limit}.</source>
+        <translation>Zu kalt: Der Raum hat dann {air}, {product} braucht {limit}.</translation>
+    </message>
+    <message>
+        <source>Too warm: the room is at {air} then, {product} bears {limit}.</source>
+        <translation>Zu warm: Der Raum hat dann {air}, {product} verträgt {limit}.</translation>
+    </message>
+    <message>
+        <source>Too damp: the air has {air} humidity then, {product} bears {limit}.</source>
+        <translation>Zu feucht: Die Luft hat dann {air} Feuchte, {product} verträgt {limit}.</translation>
+    </message>
+    <message>
+        <source>Bare {material} while the room warms by {rise}: it would blow bubbles.</source>
+        <translation>Rohes Material ({material}), während der Raum um {rise} wärmer wird: Es gäbe Blasen.</translation>
+    </message>
+    <message>
+        <source>Too damp: at {when} the surface is only {least} above the dew point.</source>
+        <translation>Zu feucht: {when} ist die Oberfläche nur {least} über dem Taupunkt.</translation>
+    </message>
+    <message>
+        <source>{piece} is not planned any more: {reason}</source>
+        <translation>{piece} ist nicht mehr geplant: {reason}</translation>
+    </message>
+    <message>
+        <source>{order} leaves {when}, {lasting} later, and is late.</source>
+        <translation>{order} geht {when} ab, {lasting} später, und ist zu spät.</translation>
+    </message>
+    <message>
+        <source>{pour} needs a touch test first.</source>
+        <translation>{pour} braucht erst eine Fingerprobe.</translation>
+    </message>
+    <message>
+        <source>{pour} starts {when}, {lasting} later, on {spot}.</source>
+        <translation>{pour} beginnt {when}, {lasting} später, auf {spot}.</translation>
+    </message>
+    <message>
+        <source>{pour} starts {when}, {lasting} sooner, on {spot}.</source>
+        <translation>{pour} beginnt {when}, {lasting} früher, auf {spot}.</translation>
+    </message>
+    <message>
+        <source>{pour} starts {when}, {lasting} later.</source>
+        <translation>{pour} beginnt {when}, {lasting} später.</translation>
+    </message>
+    <message>
+        <source>{pour} starts {when}, {lasting} sooner.</source>
+        <translation>{pour} beginnt {when}, {lasting} früher.</translation>
+    </message>
+    <message>
+        <source>{order} is no longer planned to its end.</source>
+        <translation>{order} ist nicht mehr bis zum Ende geplant.</translation>
+    </message>
+    <message>
+        <source>{order} leaves {when}.</source>
+        <translation>{order} geht {when} ab.</translation>
+    </message>
+    <message>
+        <source>{order} leaves {when}, {lasting} sooner, and is in time.</source>
+        <translation>{order} geht {when} ab, {lasting} früher, und ist pünktlich.</translation>
+    </message>
+    <message>
+        <source>{piece} is not planned any more.</source>
+        <translation>{piece} ist nicht mehr geplant.</translation>
+    </message>
+    <message>
+        <source>{pour} stands in its window now.</source>
+        <translation>{pour} liegt jetzt im Fenster.</translation>
+    </message>
+    <message>
+        <source>{pour} has to be scuffed first.</source>
+        <translation>{pour} muss erst angeschliffen werden.</translation>
+    </message>
+    <message>
+        <source>{pour} stands on {spot}.</source>
+        <translation>{pour} steht auf {spot}.</translation>
+    </message>
+    <message>
+        <source>{order} leaves {when}, {lasting} later.</source>
+        <translation>{order} geht {when} ab, {lasting} später.</translation>
+    </message>
+    <message>
+        <source>{order} leaves {when}, {lasting} sooner.</source>
+        <translation>{order} geht {when} ab, {lasting} früher.</translation>
+    </message>
+    <message>
+        <source>{piece} is planned again.</source>
+        <translation>{piece} ist wieder geplant.</translation>
+    </message>
+    <message>
+        <source>Hands are busy: {who} is at {what} until {until}.</source>
+        <translation>Die Hände sind belegt: {who} ist bis {until} bei {what}.</translation>
+    </message>
+    <message>
+        <source>Nobody can work then: hours begin {begin}.</source>
+        <translation>Dann kann niemand arbeiten: Die Arbeitszeit beginnt {begin}.</translation>
+    </message>
+    <message>
+        <source>Nobody can work then: hours end {end}, the pour would end {ends}.</source>
+        <translation>Dann kann niemand arbeiten: Die Arbeitszeit endet {end}, der Guss würde {ends} enden.</translation>
+    </message>
+    <message>
+        <source>Nobody can work then: {who} is away until {until}.</source>
+        <translation>Dann kann niemand arbeiten: {who} ist bis {until} weg.</translation>
+    </message>
+    <message>
+        <source>Touch-test the {below} first: the time is likely right, but not for sure.</source>
+        <translation>Erst eine Fingerprobe an {below}: Die Zeit stimmt wahrscheinlich, aber nicht sicher.</translation>
+    </message>
+    <message>
+        <source>Outside its window: the {below} closes {closes}, you end {late} late.</source>
+        <translation>Außerhalb des Fensters: {below} schließt {closes}, das Ende läge {late} zu spät.</translation>
+    </message>
+    <message>
+        <source>The piece lies on the {below}, which can be handled only from {ready}.</source>
+        <translation>Das Stück liegt auf {below}, griffest erst ab {ready}.</translation>
+    </message>
+    <message>
+        <source>The sheet of the {below} does not say when its window closes.</source>
+        <translation>Das Datenblatt von {below} sagt nicht, wann das Fenster schließt.</translation>
+    </message>
+    <message>
+        <source>The window over the {below} never opens in the time looked at.</source>
+        <translation>Das Fenster über {below} öffnet in der betrachteten Zeit nie.</translation>
+    </message>
+    <message>
+        <source>Outside its window: the {below} opens {opens}, you are {early} early.</source>
+        <translation>Außerhalb des Fensters: {below} öffnet {opens}, das ist {early} zu früh.</translation>
+    </message>
+    <message>
+        <source>It has to be sanded first, and that is planned until {end}.</source>
+        <translation>Erst muss geschliffen werden, und das ist bis {end} geplant.</translation>
+    </message>
+    <message>
+        <source>The {below} cannot be sanded in the time looked at.</source>
+        <translation>{below} lässt sich in der betrachteten Zeit nicht schleifen.</translation>
+    </message>
+    <message>
+        <source>The {below} can be sanded only from {ready}.</source>
+        <translation>{below} lässt sich erst ab {ready} schleifen.</translation>
+    </message>
+    <message>
+        <source>The piece lies on the {below}, which cannot be handled in the time looked at.</source>
+        <translation>Das Stück liegt auf {below}, in der betrachteten Zeit nie griffest.</translation>
+    </message>
+    <message>
+        <source>The coat below is not in the plan.</source>
+        <translation>Die Schicht darunter ist nicht im Plan.</translation>
+    </message>
+    <message>
+        <source>The {before} comes first, and is poured until {end}.</source>
+        <translation>{before} kommt zuerst und wird bis {end} gegossen.</translation>
+    </message>
+    <message>
+        <source>The {coat} after it no longer fits and will be moved.</source>
+        <translation>{coat} danach passt nicht mehr und wird verschoben.</translation>
+    </message>
+    <message>
+        <source>The {coat} after it is pinned and would not hold; let it go first.</source>
+        <translation>{coat} danach ist festgesteckt und hielte nicht; erst loslassen.</translation>
+    </message>
+    <message>
+        <source>The promise {order} would be late: it leaves {leaves} at the soonest.</source>
+        <translation>Die Zusage {order} würde zu spät: Frühester Abgang ist {leaves}.</translation>
+    </message>
+    <message>
+        <source>That time has passed.</source>
+        <translation>Diese Zeit ist vorbei.</translation>
+    </message>
+    <message>
+        <source>{spot} is taken by {piece} until {until}.</source>
+        <translation>{spot} ist bis {until} mit {piece} belegt.</translation>
+    </message>
+    <message>
+        <source>It cannot be moved to {spot} before the {before} can be handled, {ready}.</source>
+        <translation>Umziehen auf {spot} geht erst, wenn {before} griffest ist, {ready}.</translation>
+    </message>
+    <message>
+        <source>{spot} is taken by {piece} for good.</source>
+        <translation>{spot} ist mit {piece} dauerhaft belegt.</translation>
+    </message>
+    <message>
+        <source>{spot} is needed by {piece} from {start}, before this can be handled.</source>
+        <translation>{spot} braucht {piece} ab {start}, bevor dies griffest ist.</translation>
+    </message>
+    <message>
+        <source>{piece} stands on its own.</source>
+        <translation>{piece} steht für sich.</translation>
+    </message>
+    <message>
+        <source>It cannot be moved to {spot}: the {before} can never be handled.</source>
+        <translation>Umziehen auf {spot} geht nicht: {before} wird nie griffest.</translation>
+    </message>
+    <message>
+        <source>Everybody sleeps when the tape is to be pulled.</source>
+        <translation>Alle schlafen, wenn das Klebeband abgezogen werden muss.</translation>
+    </message>
+    <message>
+        <source>Everybody sleeps when drips are to be trimmed.</source>
+        <translation>Alle schlafen, wenn die Tropfen abgenommen werden müssen.</translation>
+    </message>
+    <message>
+        <source>It goes to {spot}, since {taken}</source>
+        <translation>Es geht auf {spot}, denn: {taken}</translation>
+    </message>
+    <message>
+        <source>Dust from sanding {piece} settles until {settled}.</source>
+        <translation>Der Staub vom Schleifen von {piece} setzt sich bis {settled}.</translation>
+    </message>
+    <message>
+        <source>The tape of the {coat} comes first, at {at}.</source>
+        <translation>Das Klebeband von {coat} kommt zuerst, um {at}.</translation>
+    </message>
+    <message>
+        <source>The trimming of the {coat} comes first, at {at}.</source>
+        <translation>Das Abnehmen der Tropfen von {coat} kommt zuerst, um {at}.</translation>
+    </message>
+    <message>
+        <source>{piece} is sanded at {at}, while this is wet until {covered}.</source>
+        <translation>{piece} wird um {at} geschliffen, während dies bis {covered} nass ist.</translation>
+    </message>
+    <message>
+        <source>Do not begin {name} before you go; begin it when you are back.</source>
+        <translation>{name} nicht vor der Abreise anfangen, sondern nach der Rückkehr.</translation>
+    </message>
+    <message>
+        <source>The {kind} cannot be sanded, and its window closes before you are back.</source>
+        <translation>{kind} lässt sich nicht schleifen, und das Fenster schließt vor der Rückkehr.</translation>
+    </message>
+    <message>
+        <source>The window over the {kind} stays open until {closes}.</source>
+        <translation>Das Fenster über {kind} bleibt bis {closes} offen.</translation>
+    </message>
+    <message>
+        <source>There is no piece in this studio yet; add one on the page Pieces.</source>
+        <translation>In diesem Studio gibt es noch kein Stück; auf der Seite Stücke eines anlegen.</translation>
+    </message>
+    <message>
+        <source>Give a day to leave that is to come, and one to be back after it.</source>
+        <translation>Einen künftigen Tag der Abreise angeben und einen späteren der Rückkehr.</translation>
+    </message>
+    <message>
+        <source>It is not in the plan yet; plan again first.</source>
+        <translation>Es ist noch nicht im Plan; erst neu planen.</translation>
+    </message>
+    <message>
+        <source>Yes: nothing on {name} needs hands while you are away.</source>
+        <translation>Ja: Nichts an {name} braucht in der Abwesenheit Hände.</translation>
+    </message>
+    <message>
+        <source>Planned while you are away: {what}, {at}.</source>
+        <translation>Geplant in der Abwesenheit: {what}, {at}.</translation>
+    </message>
+    <message>
+        <source>No other coat lies on the {kind}.</source>
+        <translation>Auf {kind} liegt keine andere Schicht.</translation>
+    </message>
+    <message>
+        <source>The {kind} can be washed and sanded when you are back.</source>
+        <translation>{kind} lässt sich nach der Rückkehr waschen und anschleifen.</translation>
+    </message>
+    <message>
+        <source>Latest pour of the {kind}: {start}, so that it is tack-free when you leave.</source>
+        <translation>Spätester Guss von {kind}: {start}, damit es bei der Abreise klebfrei ist.</translation>
+    </message>
+    <message>
+        <source>Pour no further than the {kind}, and the rest from {back}.</source>
+        <translation>Nicht weiter als {kind} gießen, den Rest ab {back}.</translation>
+    </message>
+    <message>
+        <source>No: the {kind} cannot be sanded, so its next coat has to be on before you go.</source>
+        <translation>Nein: {kind} lässt sich nicht schleifen, die nächste Schicht muss also vor der Abreise darauf.</translation>
+    </message>
+    <message>
+        <source>The fullest spot is {spot}: in use for {share} of the time.</source>
+        <translation>Der vollste Platz ist {spot}: {share} der Zeit in Gebrauch.</translation>
+    </message>
+    <message>
+        <source>The fullest day is {day}: {share} of its working hours are hands-on.</source>
+        <translation>Der vollste Tag ist {day}: {share} der Arbeitszeit sind Handarbeit.</translation>
+    </message>
+    <message>
+        <source>Level spots, {spot} most of all: up to {share} of all spots are taken in a week.</source>
+        <translation>Ebene Plätze, vor allem {spot}: Bis zu {share} aller Plätze sind in einer Woche belegt.</translation>
+    </message>
+    <message>
+        <source>Your hands, most of all on {day}: up to {share} of a week&apos;s working hours.</source>
+        <translation>Die Hände, vor allem am {day}: bis zu {share} der Arbeitszeit einer Woche.</translation>
+    </message>
+    <message>
+        <source>Nothing: neither hands nor spots are in use.</source>
+        <translation>Nichts: Weder Hände noch Plätze sind in Gebrauch.</translation>
+    </message>
+    <message>
+        <source>Week of {first}: hands {hands}, spots {spots}.</source>
+        <translation>Woche ab {first}: Hände {hands}, Plätze {spots}.</translation>
+    </message>
+    <message>
+        <source>There is no plan yet, so nothing is busy; plan again first.</source>
+        <translation>Es gibt noch keinen Plan, also ist nichts belegt; erst neu planen.</translation>
+    </message>
+    <message>
+        <source>Late: {order}. {why}</source>
+        <translation>Zu spät: {order}. {why}</translation>
+    </message>
+    <message>
+        <source>There is no safe window: by the sheet of {product} it may close before it surely opens. Enter its recoat times on the page Products, or wash and sand in between.</source>
+        <translation>Es gibt kein sicheres Fenster: Nach dem Datenblatt von {product} kann es schließen, bevor es sicher öffnet. Auf der Seite Produkte seine Überarbeitungszeiten eintragen, oder dazwischen waschen und anschleifen.</translation>
+    </message>
+    <message>
+        <source>Somebody is awake for {awake} of it; the next coat takes {block}.</source>
+        <translation>Davon ist {awake} lang jemand wach; die nächste Schicht braucht {block}.</translation>
+    </message>
+    <message>
+        <source>Somebody is awake in its window, but not long enough for the {upper}.</source>
+        <translation>Im Fenster ist jemand wach, aber nicht lange genug für {upper}.</translation>
+    </message>
+    <message>
+        <source>The window opens {opens} at the latest and closes {closes} at the earliest.</source>
+        <translation>Das Fenster öffnet spätestens {opens} und schließt frühestens {closes}.</translation>
+    </message>
+    <message>
+        <source>No coat is waiting that another one lies on.</source>
+        <translation>Keine Schicht wartet, auf der eine andere liegt.</translation>
+    </message>
+    <message>
+        <source>That day lies outside the plan; choose one nearer to today.</source>
+        <translation>Dieser Tag liegt außerhalb des Plans; einen näher an heute wählen.</translation>
+    </message>
+    <message>
+        <source>Pour the {upper} from {opens}; somebody is awake for it from {fits}.</source>
+        <translation>{upper} gießen ab {opens}; ab {fits} ist jemand dafür wach.</translation>
+    </message>
+    <message>
+        <source>Nobody is awake while the window for the {upper} is open.</source>
+        <translation>Niemand ist wach, während das Fenster für {upper} offen ist.</translation>
+    </message>
+    <message>
+        <source>The window opens {opens} and stays open.</source>
+        <translation>Das Fenster öffnet {opens} und bleibt offen.</translation>
+    </message>
+    <message>
+        <source>Better: pour at {start}; it opens {opens}.</source>
+        <translation>Besser: um {start} gießen; dann öffnet es {opens}.</translation>
+    </message>
+    <message>
+        <source>Yes, too damp: do not pour now.</source>
+        <translation>Ja, zu feucht: jetzt nicht gießen.</translation>
+    </message>
+    <message>
+        <source>It will be: pour only covered and kept warm.</source>
+        <translation>Es wird: nur abgedeckt und warm gehalten gießen.</translation>
+    </message>
+    <message>
+        <source>Yes for some mixes: their sheets ask for drier air.</source>
+        <translation>Für manche Mischungen ja: Ihre Datenblätter verlangen trockenere Luft.</translation>
+    </message>
+    <message>
+        <source>Warming lowers the humidity but not the dew point; drying the air is what moves both. Warm the blanks too, or wait.</source>
+        <translation>Wärmen senkt die Luftfeuchte, aber nicht den Taupunkt; nur Trocknen der Luft ändert beides. Auch die Rohlinge wärmen, oder warten.</translation>
+    </message>
+    <message>
+        <source>There is no room in this studio yet; add one on the page Studio.</source>
+        <translation>In diesem Studio gibt es noch keinen Raum; auf der Seite Studio einen anlegen.</translation>
+    </message>
+    <message>
+        <source>Nobody knows: the humidity of this place is not entered. Read it before you pour and enter it, or an expected one, on the page Studio.</source>
+        <translation>Das weiß niemand: Die Luftfeuchte ist hier nicht eingetragen. Vor dem Gießen ablesen und eintragen, oder eine erwartete, auf der Seite Studio.</translation>
+    </message>
+    <message>
+        <source>No, it is dry enough to pour.</source>
+        <translation>Nein, zum Gießen ist es trocken genug.</translation>
+    </message>
+    <message>
+        <source>Now the surface is {margin} above the dew point.</source>
+        <translation>Jetzt ist die Oberfläche {margin} über dem Taupunkt.</translation>
+    </message>
+    <message>
+        <source>At its lowest, {when}, it is {margin} above it, with the air at {celsius}.</source>
+        <translation>Am tiefsten Punkt, {when}, liegt sie {margin} darüber, die Luft bei {celsius}.</translation>
+    </message>
+    <message>
+        <source>A pour asks for {asked} throughout (ISO 8502-4 practice).</source>
+        <translation>Ein Guss verlangt durchgehend {asked} (Praxis nach ISO 8502-4).</translation>
+    </message>
+    <message>
+        <source>Keep the air at {warm} or more until {until}, with electric or indirect heat: a flame without a flue adds water and makes blush worse.</source>
+        <translation>Die Luft bis {until} auf {warm} oder mehr halten, elektrisch oder indirekt geheizt: Eine Flamme ohne Abzug bringt Wasser und verstärkt den Schleier.</translation>
+    </message>
+    <message>
+        <source>{product} asks for a humidity of {limit} or less; it is {now}.</source>
+        <translation>{product} verlangt höchstens {limit} Luftfeuchte; es sind {now}.</translation>
+    </message>
+    <message>
+        <source>It can be handled from {when}.</source>
+        <translation>Griffest ab {when}.</translation>
+    </message>
+    <message>
+        <source>It is print-free from {when}.</source>
+        <translation>Abdruckfrei ab {when}.</translation>
+    </message>
+    <message>
+        <source>It is fully cured from {when}.</source>
+        <translation>Ausgehärtet ab {when}.</translation>
+    </message>
+    <message>
+        <source>Nothing is lost for good. The worst is {what}, due by {by}: {why}.</source>
+        <translation>Nichts ist endgültig verloren. Am schlimmsten ist {what}, fällig bis {by}: {why}.</translation>
+    </message>
+    <message>
+        <source>Nothing is lost: no window closes and nothing is due in that time.</source>
+        <translation>Nichts ist verloren: In dieser Zeit schließt kein Fenster, und nichts ist fällig.</translation>
+    </message>
+    <message>
+        <source>{what} cannot be saved: do it by {by}, whatever else waits.</source>
+        <translation>{what} ist nicht zu retten: bis {by} machen, was auch sonst wartet.</translation>
+    </message>
+    <message>
+        <source>{what}, by {by}: {word}; {why}.</source>
+        <translation>{what}, bis {by}: {word}; {why}.</translation>
+    </message>
+    <message>
+        <source>There is no plan yet, so nothing is due; plan again first.</source>
+        <translation>Es gibt noch keinen Plan, also ist nichts fällig; erst neu planen.</translation>
+    </message>
+    <message>
+        <source>Nothing is spoiled; the plan only moves later.</source>
+        <translation>Nichts verdirbt; nur der Plan rückt nach hinten.</translation>
+    </message>
+    <message>
+        <source>Begin {what} by {start} at the latest.</source>
+        <translation>Spätestens um {start} anfangen: {what}.</translation>
+    </message>
+    <message>
+        <source>It is too late for {what}: it would have had to begin at {start}.</source>
+        <translation>Zu spät für {what}: Der Anfang hätte um {start} sein müssen.</translation>
+    </message>
+    <message>
+        <source>Its window closes at {closes}, before bedtime at {bed}.</source>
+        <translation>Sein Fenster schließt um {closes}, vor der Schlafenszeit um {bed}.</translation>
+    </message>
+    <message>
+        <source>Nobody works in this studio yet; add a person on the page Studio.</source>
+        <translation>In diesem Studio arbeitet noch niemand; auf der Seite Studio jemanden eintragen.</translation>
+    </message>
+    <message>
+        <source>Nobody is there within a day.</source>
+        <translation>Innerhalb eines Tages ist niemand da.</translation>
+    </message>
+    <message>
+        <source>It needs {time} of hands, from weighing to the last wipe of the drips.</source>
+        <translation>Es braucht {time} Handarbeit, vom Abwiegen bis zum letzten Abwischen der Tropfen.</translation>
+    </message>
+    <message>
+        <source>Bedtime of {who} is {bed}.</source>
+        <translation>Schlafenszeit von {who} ist {bed}.</translation>
+    </message>
+    <message>
+        <source>The plan begins it {at}.</source>
+        <translation>Der Plan beginnt es {at}.</translation>
+    </message>
+    <message>
+        <source>That reaches beyond the working hours of {who}.</source>
+        <translation>Das reicht über die Arbeitszeit von {who} hinaus.</translation>
+    </message>
+    <message>
+        <source>Not before {day}.</source>
+        <translation>Nicht vor {day}.</translation>
+    </message>
+    <message>
+        <source>Not for sure before {day}; a thumbnail that leaves no mark says otherwise.</source>
+        <translation>Nicht sicher vor {day}; ein Daumennagel, der keine Spur lässt, sagt mehr.</translation>
+    </message>
+    <message>
+        <source>Not all its coats are planned, so nobody knows when it may be packed; plan again.</source>
+        <translation>Nicht alle Schichten sind geplant, also weiß niemand, wann es verpackt werden darf; neu planen.</translation>
+    </message>
+    <message>
+        <source>Pack it today; it leaves {at}.</source>
+        <translation>Heute verpacken; es geht {at} ab.</translation>
+    </message>
+    <message>
+        <source>No: its sheet does not say when it may be packed; ask its maker.</source>
+        <translation>Nein: Sein Datenblatt sagt nicht, wann es verpackt werden darf; beim Hersteller fragen.</translation>
+    </message>
+    <message>
+        <source>A hot van softens what is not fully cured, so full cure is asked for.</source>
+        <translation>Ein heißer Lieferwagen erweicht, was nicht ausgehärtet ist; darum wird volle Aushärtung verlangt.</translation>
+    </message>
+    <message>
+        <source>Pack: release paper or foam on the face, never bubble wrap against it.</source>
+        <translation>Verpacken: Trennpapier oder Schaum auf die Fläche, nie Luftpolsterfolie daran.</translation>
+    </message>
+    <message>
+        <source>Nothing presses on it, and the batch number and care card are inside.</source>
+        <translation>Nichts drückt darauf, Chargennummer und Pflegekarte liegen bei.</translation>
+    </message>
+    <message>
+        <source>Yes: it leaves today at {at}.</source>
+        <translation>Ja: Es geht heute um {at} ab.</translation>
+    </message>
+    <message>
+        <source>Wait for Monday: a parcel of today may spend the weekend in a van.</source>
+        <translation>Bis Montag warten: Ein Paket von heute verbringt vielleicht das Wochenende im Lieferwagen.</translation>
+    </message>
+    <message>
+        <source>No, and no free time is in sight; cover what is wet.</source>
+        <translation>Nein, und keine freie Zeit ist in Sicht; abdecken, was nass ist.</translation>
+    </message>
+    <message>
+        <source>Not now; from {free}.</source>
+        <translation>Jetzt nicht; ab {free}.</translation>
+    </message>
+    <message>
+        <source>End by {end}: the dust has to settle before {what} at {start}.</source>
+        <translation>Bis {end} aufhören: Der Staub muss sich setzen, bevor {what} um {start} beginnt.</translation>
+    </message>
+    <message>
+        <source>The first working hours free for it begin {at}.</source>
+        <translation>Die erste freie Arbeitszeit dafür beginnt {at}.</translation>
+    </message>
+    <message>
+        <source>No wet piece lies uncovered.</source>
+        <translation>Kein nasses Stück liegt offen.</translation>
+    </message>
+    <message>
+        <source>Yes, sand now.</source>
+        <translation>Ja, jetzt schleifen.</translation>
+    </message>
+    <message>
+        <source>{what} is wet and in the open until {until}.</source>
+        <translation>{what} ist bis {until} nass und offen.</translation>
+    </message>
+    <message>
+        <source>{what} is wet, and its sheet does not say for how long.</source>
+        <translation>{what} ist nass, und sein Datenblatt sagt nicht, wie lange.</translation>
+    </message>
+    <message>
+        <source>{what} is poured {start}, and dust takes {settle} to settle.</source>
+        <translation>{what} wird {start} gegossen, und Staub braucht {settle}, um sich zu setzen.</translation>
+    </message>
+    <message>
+        <source>No: on {day} {name} would print where it is held.</source>
+        <translation>Nein: Am {day} bekäme {name} Abdrücke, wo man es hält.</translation>
+    </message>
+    <message>
+        <source>Not all coats of it are planned, so nobody knows when it is ready; plan again.</source>
+        <translation>Nicht alle Schichten davon sind geplant, also weiß niemand, wann es fertig ist; neu planen.</translation>
+    </message>
+    <message>
+        <source>Yes: show and sell {name} on {day}.</source>
+        <translation>Ja: {name} am {day} zeigen und verkaufen.</translation>
+    </message>
+    <message>
+        <source>Show {name}, yes; sell it only with a note: handle gently, full cure {full}.</source>
+        <translation>{name} zeigen, ja; verkaufen nur mit Hinweis: vorsichtig anfassen, ausgehärtet {full}.</translation>
+    </message>
+    <message>
+        <source>Perhaps: {name} will likely be hard enough to show, but it is not sure. Press the edge with a gloved thumb before you take it.</source>
+        <translation>Vielleicht: {name} ist wahrscheinlich hart genug zum Zeigen, aber nicht sicher. Vor dem Mitnehmen mit behandschuhtem Daumen auf die Kante drücken.</translation>
+    </message>
+    <message>
+        <source>Nothing may touch its face on the way: it is not print-free yet.</source>
+        <translation>Unterwegs darf nichts seine Fläche berühren: Es ist noch nicht abdruckfrei.</translation>
+    </message>
+    <message>
+        <source>On the way it may lie wrapped in release paper, nothing on top.</source>
+        <translation>Unterwegs darf es in Trennpapier liegen, nichts darauf.</translation>
+    </message>
+    <message>
+        <source>Print-free {now} instead of {then}, if it is warmed from now on.</source>
+        <translation>Abdruckfrei {now} statt {then}, wenn ab jetzt gewärmt wird.</translation>
+    </message>
+    <message>
+        <source>The {coat} still comes: warmth closes its window sooner, so it may have to be scuffed.</source>
+        <translation>{coat} kommt noch: Wärme schließt das Fenster früher, vielleicht muss angeschliffen werden.</translation>
+    </message>
+    <message>
+        <source>No, not before {holds}: it would sag, or print where it lies.</source>
+        <translation>Nein, nicht vor {holds}: Es würde absacken oder Abdrücke bekommen, wo es liegt.</translation>
+    </message>
+    <message>
+        <source>Once it holds: up by {rate} an hour to {target}, {hold} there, and cool slowly in the box. Lie it flat on its whole face, and never go above what the data sheet allows.</source>
+        <translation>Sobald es hält: um {rate} je Stunde auf {target}, dort {hold}, dann langsam in der Box abkühlen. Flach auf die ganze Fläche legen und nie über das gehen, was das Datenblatt erlaubt.</translation>
+    </message>
+    <message>
+        <source>No film lies open now, so there is nothing to warm.</source>
+        <translation>Kein Film liegt jetzt offen, also gibt es nichts zu wärmen.</translation>
+    </message>
+    <message>
+        <source>No: not above {most} for this piece.</source>
+        <translation>Nein: nicht über {most} für dieses Stück.</translation>
+    </message>
+    <message>
+        <source>Its sheet does not say when it can be handled, so ask its maker first.</source>
+        <translation>Sein Datenblatt sagt nicht, wann es griffest ist; erst beim Hersteller fragen.</translation>
+    </message>
+    <message>
+        <source>Better not: what lies in it may lift or go dull. Wait instead.</source>
+        <translation>Lieber nicht: Was darin liegt, kann sich heben oder stumpf werden. Lieber warten.</translation>
+    </message>
+    <message>
+        <source>Yes, with care: it holds.</source>
+        <translation>Ja, mit Vorsicht: Es hält.</translation>
+    </message>
+    <message>
+        <source>Yes: it holds.</source>
+        <translation>Ja: Es hält.</translation>
+    </message>
+    <message>
+        <source>MDF and timber move when they dry in the warmth; stay under 45 °C.</source>
+        <translation>MDF und Massivholz arbeiten, wenn sie in der Wärme trocknen; unter 45 °C bleiben.</translation>
+    </message>
+    <message>
+        <source>Leaf, size and glitter move otherwise than the film around them.</source>
+        <translation>Blattmetall, Anlegemilch und Glitzer arbeiten anders als der Film um sie herum.</translation>
+    </message>
+    <message>
+        <source>One face of it is bare, so it may cup: seal both faces first.</source>
+        <translation>Eine Fläche ist roh, es kann sich also wölben: erst beide Flächen versiegeln.</translation>
+    </message>
+    <message>
+        <source>No need to wash, if a wet finger does not feel greasy on it.</source>
+        <translation>Kein Waschen nötig, wenn ein nasser Finger sich darauf nicht fettig anfühlt.</translation>
+    </message>
+    <message>
+        <source>The air went down to {low}, under the {least} of {product}: cold makes blush likelier.</source>
+        <translation>Die Luft sank auf {low}, unter die {least} von {product}: Kälte macht Schleier wahrscheinlicher.</translation>
+    </message>
+    <message>
+        <source>Wash it to be sure: the humidity after the pour is not known.</source>
+        <translation>Zur Sicherheit waschen: Die Luftfeuchte nach dem Guss ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>In the {hours} after its pour the surface came as near as {margin} to the dew point, at {when}.</source>
+        <translation>In den {hours} nach dem Guss kam die Oberfläche dem Taupunkt bis auf {margin} nahe, {when}.</translation>
+    </message>
+    <message>
+        <source>Wash it: dew settled on it, and blush is all but sure.</source>
+        <translation>Waschen: Tau hat sich gesetzt, ein Schleier ist so gut wie sicher.</translation>
+    </message>
+    <message>
+        <source>Wash it: blush is likely where the margin is under {asked}.</source>
+        <translation>Waschen: Schleier ist wahrscheinlich, wo der Abstand unter {asked} liegt.</translation>
+    </message>
+    <message>
+        <source>No two-part film lies open now: there is nothing to wash.</source>
+        <translation>Kein Zweikomponenten-Film liegt jetzt offen: Es gibt nichts zu waschen.</translation>
+    </message>
+    <message>
+        <source>Wash with clean water and a pad, then dry with a clean towel; solvent smears it.</source>
+        <translation>Mit klarem Wasser und einem Pad waschen, dann mit sauberem Tuch trocknen; Lösemittel verschmiert es.</translation>
+    </message>
+    <message>
+        <source>No promise changes, but a joint gets worse.</source>
+        <translation>Keine Zusage ändert sich, aber ein Verbund wird schlechter.</translation>
+    </message>
+    <message>
+        <source>No: {names} would be late.</source>
+        <translation>Nein: {names} würde zu spät.</translation>
+    </message>
+    <message>
+        <source>{sooner} would leave sooner, but {later} later.</source>
+        <translation>{sooner} ginge früher ab, aber {later} später.</translation>
+    </message>
+    <message>
+        <source>No promise changes; the window of {what} opens {sooner} sooner.</source>
+        <translation>Keine Zusage ändert sich; das Fenster von {what} öffnet {sooner} früher.</translation>
+    </message>
+    <message>
+        <source>No promise changes; {count} pours move.</source>
+        <translation>Keine Zusage ändert sich; {count} Güsse verschieben sich.</translation>
+    </message>
+    <message>
+        <source>From {day} on, in a week, it is not sure: the trial heats that night too.</source>
+        <translation>Ab {day}, in einer Woche, ist es nicht sicher: Der Versuch heizt auch in dieser Nacht.</translation>
+    </message>
+    <message>
+        <source>Taken as poured, as planned, though not written down: {count}.</source>
+        <translation>Als gegossen angenommen, wie geplant, obwohl nicht aufgeschrieben: {count}.</translation>
+    </message>
+    <message>
+        <source>It changes nothing in the plan.</source>
+        <translation>Am Plan ändert es nichts.</translation>
+    </message>
+    <message>
+        <source>No: {names} could not be planned any more.</source>
+        <translation>Nein: {names} ließe sich nicht mehr planen.</translation>
+    </message>
+    <message>
+        <source>Yes: {names} would be in time.</source>
+        <translation>Ja: {names} wäre pünktlich.</translation>
+    </message>
+    <message>
+        <source>{names} would leave sooner.</source>
+        <translation>{names} ginge früher ab.</translation>
+    </message>
+    <message>
+        <source>{names} would leave later.</source>
+        <translation>{names} ginge später ab.</translation>
+    </message>
+    <message>
+        <source>Today&apos;s plan was hardly searched for better ones, so a part of this may come from looking again; plan again first to be sure.</source>
+        <translation>Für den Plan von heute wurde kaum nach besseren gesucht, ein Teil davon kann also vom neuen Suchen kommen; zur Sicherheit erst neu planen.</translation>
+    </message>
+    <message>
+        <source>Windows close sooner too: that of {what} {sooner} sooner, {closes}.</source>
+        <translation>Fenster schließen auch früher: das von {what} {sooner} früher, {closes}.</translation>
+    </message>
+    <message>
+        <source>Set the heater of {place} to {celsius} from {start} until {end}; electric or indirect heat only. When it was done, the room&apos;s readings say so, and the plan follows them.</source>
+        <translation>Die Heizung von {place} von {start} bis {end} auf {celsius} stellen; nur elektrisch oder indirekt. Ist es geschehen, sagen es die Messwerte des Raums, und der Plan folgt ihnen.</translation>
+    </message>
+</context>
+<context>
+    <name>section</name>
+    <message>
+        <source>Piece in section</source>
+        <translation>Stück im Schnitt</translation>
+    </message>
+    <message>
+        <source>No piece is chosen.</source>
+        <translation>Kein Stück ist gewählt.</translation>
+    </message>
+    <message>
+        <source>{material} {thickness}, cut short</source>
+        <translation>{material} {thickness}, gekürzt</translation>
+    </message>
+    <message>
+        <source>Choose a bar on the timeline.</source>
+        <translation>Einen Balken der Zeitleiste wählen.</translation>
+    </message>
+    <message>
+        <source>{coat}, to come</source>
+        <translation>{coat}, kommt noch</translation>
+    </message>
+    <message>
+        <source>{length} of film</source>
+        <translation>{length} Film</translation>
+    </message>
+</context>
+<context>
+    <name>set up</name>
+    <message>
+        <source>Nobody is named yet: add yourself.</source>
+        <translation>Noch niemand eingetragen: sich selbst hinzufügen.</translation>
+    </message>
+    <message>
+        <source>Nobody has working hours in the coming four weeks: paint some.</source>
+        <translation>In den nächsten vier Wochen hat niemand Arbeitszeiten: welche malen.</translation>
+    </message>
+    <message>
+        <source>No working hours in the coming four weeks: {names}.</source>
+        <translation>Keine Arbeitszeiten in den nächsten vier Wochen: {names}.</translation>
+    </message>
+    <message>
+        <source>Everybody is away for the whole of the coming week: nobody is awake to pour, to pull tape or to pack.</source>
+        <translation>Die ganze kommende Woche sind alle weg: Niemand ist wach zum Gießen, Klebeband abziehen oder Verpacken.</translation>
+    </message>
+    <message>
+        <source>Nobody works long enough on end for: {names}. Paint a longer stretch.</source>
+        <translation>Niemand arbeitet lange genug am Stück für: {names}. Eine längere Strecke malen.</translation>
+    </message>
+    <message>
+        <source>There is no room yet: add one with the temperatures you expect in it.</source>
+        <translation>Noch kein Raum: einen mit den erwarteten Temperaturen anlegen.</translation>
+    </message>
+    <message>
+        <source>No humidity is known of: {names}. The margin to the dew point stays unknown there, and every pour is marked so.</source>
+        <translation>Keine Luftfeuchte bekannt von: {names}. Der Abstand zum Taupunkt bleibt dort unbekannt, und jeder Guss ist so markiert.</translation>
+    </message>
+    <message>
+        <source>No place ever gets as warm as the sheet asks for: {names}.</source>
+        <translation>Kein Raum wird je so warm, wie das Datenblatt verlangt: {names}.</translation>
+    </message>
+    <message>
+        <source>{count} spot</source>
+        <translation>{count} Platz</translation>
+    </message>
+    <message>
+        <source>{count} spots</source>
+        <translation>{count} Plätze</translation>
+    </message>
+    <message>
+        <source>There is no level spot yet: measure a place on the shelf and add it.</source>
+        <translation>Noch kein ebener Platz: eine Stelle im Regal ausmessen und anlegen.</translation>
+    </message>
+    <message>
+        <source>Larger than every spot: {names}. Add a spot that is large enough, with the height of the cover.</source>
+        <translation>Größer als jeder Platz: {names}. Einen Platz anlegen, der groß genug ist, samt Höhe der Haube.</translation>
+    </message>
+    <message>
+        <source>There is no product yet: add one with the figures of its data sheet.</source>
+        <translation>Noch kein Produkt: eines mit den Angaben seines Datenblatts anlegen.</translation>
+    </message>
+    <message>
+        <source>{product}: the sheet has no figure for when recoat opens, so no coat can follow in its window.</source>
+        <translation>{product}: Das Datenblatt sagt nicht, ab wann überarbeitbar, also kann keine Schicht im Fenster folgen.</translation>
+    </message>
+    <message>
+        <source>{product}: the sheet has no figure for when recoat closes, so every coat upon it has to be scuffed.</source>
+        <translation>{product}: Das Datenblatt sagt nicht, bis wann überarbeitbar, also muss für jede Schicht darauf angeschliffen werden.</translation>
+    </message>
+    <message>
+        <source>{product}: the sheet has no figure for handle, print-free or full cure, so a piece would never leave its spot; add one from the sheet.</source>
+        <translation>{product}: Das Datenblatt sagt nicht, wann es griffest, abdruckfrei oder ausgehärtet ist, also verließe ein Stück nie seinen Platz; eine Angabe vom Blatt eintragen.</translation>
+    </message>
+    <message>
+        <source>There is no piece yet: add one with its stack of coats.</source>
+        <translation>Noch kein Stück: eines mit seinem Schichtaufbau anlegen.</translation>
+    </message>
+    <message>
+        <source>{count} piece</source>
+        <translation>{count} Stück</translation>
+    </message>
+    <message>
+        <source>{count} pieces</source>
+        <translation>{count} Stücke</translation>
+    </message>
+    <message>
+        <source>Nothing is promised yet: a plan then only ends early.</source>
+        <translation>Noch nichts zugesagt: Ein Plan endet dann nur früh.</translation>
+    </message>
+    <message>
+        <source>{count} order</source>
+        <translation>{count} Auftrag</translation>
+    </message>
+    <message>
+        <source>{count} orders</source>
+        <translation>{count} Aufträge</translation>
+    </message>
+    <message>
+        <source>{names} and {count} more</source>
+        <translation>{names} und {count} weitere</translation>
     </message>
 </context>
 <context>
     <name>set-up</name>
     <message>
         <source>Hands and their hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Hände und ihre Zeiten</translation>
     </message>
     <message>
         <source>The room&apos;s temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Temperatur des Raums</translation>
     </message>
     <message>
         <source>A level spot</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein ebener Platz</translation>
     </message>
     <message>
         <source>A product with its data sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Produkt mit Datenblatt</translation>
     </message>
     <message>
         <source>A piece with its coats</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Stück mit Schichten</translation>
     </message>
     <message>
         <source>An order</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Auftrag</translation>
     </message>
     <message>
         <source>A pour takes an hour or more of somebody&apos;s hands, and a window is of use only when somebody is there and awake.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Guss bindet Hände eine Stunde oder länger, und ein Fenster nützt nur, wenn jemand da und wach ist.</translation>
     </message>
     <message>
         <source>The room&apos;s temperature sets how fast every coat cures; its humidity says when a surface is too damp to be coated.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Temperatur des Raums bestimmt, wie schnell jede Schicht härtet; die Luftfeuchte sagt, wann eine Oberfläche zu feucht ist.</translation>
     </message>
     <message>
         <source>A wet piece lies level on its spot until it can be handled. Spots decide how many pieces can be under way at once.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein nasses Stück liegt eben auf seinem Platz, bis es griffest ist. Plätze bestimmen, wie viele Stücke gleichzeitig unterwegs sind.</translation>
     </message>
     <message>
         <source>From the sheet come the hours after which the next coat goes on, the piece can be handled, and packed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vom Datenblatt kommen die Stunden, nach denen die nächste Schicht darauf darf, das Stück griffest und verpackbar ist.</translation>
     </message>
     <message>
         <source>A plan is made of coats: which product, how thick, on which face.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Plan besteht aus Schichten: welches Produkt, wie dick, auf welcher Fläche.</translation>
     </message>
     <message>
         <source>Can wait. With a promised date the plan knows what has to be ready first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kann warten. Mit einem zugesagten Tag weiß der Plan, was zuerst fertig sein muss.</translation>
     </message>
     <message>
         <source>Enter hands</source>
-        <translation type="unfinished"></translation>
+        <translation>Hände eintragen</translation>
     </message>
     <message>
         <source>Enter the room</source>
-        <translation type="unfinished"></translation>
+        <translation>Raum eintragen</translation>
     </message>
     <message>
         <source>Enter spots</source>
-        <translation type="unfinished"></translation>
+        <translation>Plätze eintragen</translation>
     </message>
     <message>
         <source>Enter products</source>
-        <translation type="unfinished"></translation>
+        <translation>Produkte eintragen</translation>
     </message>
     <message>
         <source>Enter pieces</source>
-        <translation type="unfinished"></translation>
+        <translation>Stücke eintragen</translation>
     </message>
     <message>
         <source>Enter orders</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufträge eintragen</translation>
     </message>
     <message>
-        <source>there, with something to know</source>
-        <translation type="unfinished"></translation>
+        <source>there, see below</source>
+        <translation>da, siehe unten</translation>
     </message>
     <message>
         <source>there</source>
-        <translation type="unfinished"></translation>
+        <translation>da</translation>
     </message>
     <message>
         <source>can wait</source>
-        <translation type="unfinished"></translation>
+        <translation>kann warten</translation>
     </message>
     <message>
         <source>still lacks</source>
-        <translation type="unfinished"></translation>
+        <translation>fehlt noch</translation>
     </message>
     <message>
         <source>Set-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Einrichten</translation>
     </message>
     <message>
         <source>Plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan</translation>
     </message>
     <message>
         <source>Open a studio, or make a new one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Studio öffnen oder ein neues anlegen.</translation>
     </message>
     <message>
         <source>Everything that a plan needs is there: planning can begin.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles für einen Plan ist da: Das Planen kann beginnen.</translation>
     </message>
     <message>
         <source>{done} of {all} are there. Next: {next}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{done} von {all} sind da. Als Nächstes: {next}.</translation>
+    </message>
+</context>
+<context>
+    <name>sheets</name>
+    <message>
+        <source>it says otherwise than a line before it.</source>
+        <translation>sie sagt etwas anderes als eine Zeile davor.</translation>
+    </message>
+    <message>
+        <source>it names no temperature; say above which one its times hold at.</source>
+        <translation>sie nennt keine Temperatur; darüber angeben, bei welcher ihre Zeiten gelten.</translation>
+    </message>
+    <message>
+        <source>it names no stage that is known here.</source>
+        <translation>sie nennt keine hier bekannte Stufe.</translation>
+    </message>
+    <message>
+        <source>it has no time with a unit, such as 4 h or 30 min.</source>
+        <translation>sie hat keine Zeit mit Einheit, etwa 4 h oder 30 min.</translation>
+    </message>
+    <message>
+        <source>its times hold for a range of temperatures; enter the one that is meant by hand.</source>
+        <translation>ihre Zeiten gelten für einen Temperaturbereich; die gemeinte von Hand eintragen.</translation>
+    </message>
+    <message>
+        <source>its times, masses and temperatures do not pair up; enter them by hand.</source>
+        <translation>ihre Zeiten, Massen und Temperaturen gehen nicht auf; von Hand eintragen.</translation>
+    </message>
+    <message>
+        <source>it is not a row of the table.</source>
+        <translation>sie ist keine Zeile der Tabelle.</translation>
+    </message>
+    <message>
+        <source>its first cell names no stage known here.</source>
+        <translation>ihre erste Zelle nennt keine hier bekannte Stufe.</translation>
+    </message>
+    <message>
+        <source>{text} says only one side; write the time itself, or leave it empty.</source>
+        <translation>{text} nennt nur eine Seite; die Zeit selbst schreiben oder leer lassen.</translation>
+    </message>
+    <message>
+        <source>{text} can be read two ways; write 1000, or 1.0.</source>
+        <translation>{text} ist auf zwei Arten lesbar; 1000 oder 1.0 schreiben.</translation>
+    </message>
+    <message>
+        <source>{text} is not a time; write for example 4-6 h or 30 min.</source>
+        <translation>{text} ist keine Zeit; zum Beispiel 4-6 h oder 30 min schreiben.</translation>
+    </message>
+    <message>
+        <source>{text} ends before it starts; write the short end first.</source>
+        <translation>{text} endet, bevor es beginnt; das kurze Ende zuerst schreiben.</translation>
+    </message>
+    <message>
+        <source>{text} is no time; it has to be more than nothing.</source>
+        <translation>{text} ist keine Zeit; es muss mehr als nichts sein.</translation>
+    </message>
+    <message>
+        <source>{text} is longer than any cure; check the unit.</source>
+        <translation>{text} ist länger als jede Aushärtung; die Einheit prüfen.</translation>
+    </message>
+</context>
+<context>
+    <name>side</name>
+    <message>
+        <source>Worth of the plan</source>
+        <translation>Wert des Plans</translation>
+    </message>
+    <message>
+        <source>No plan is kept yet.</source>
+        <translation>Noch kein Plan behalten.</translation>
+    </message>
+    <message>
+        <source>Section or worth</source>
+        <translation>Schnitt oder Wert</translation>
+    </message>
+    <message>
+        <source>In section</source>
+        <translation>Im Schnitt</translation>
+    </message>
+    <message>
+        <source>Worth</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>The chosen piece, cut through its coats</source>
+        <translation>Das gewählte Stück, durch seine Schichten geschnitten</translation>
+    </message>
+    <message>
+        <source>What the plan is worth, and how sure that is</source>
+        <translation>Was der Plan wert ist, und wie sicher das ist</translation>
+    </message>
+    <message>
+        <source>Hands next</source>
+        <translation>Nächste Handgriffe</translation>
+    </message>
+    <message>
+        <source>Promises</source>
+        <translation>Zusagen</translation>
+    </message>
+    <message>
+        <source>Nothing is planned to need hands.</source>
+        <translation>Nichts ist geplant, das Hände braucht.</translation>
+    </message>
+    <message>
+        <source>No orders with a plan yet.</source>
+        <translation>Noch keine Aufträge mit Plan.</translation>
+    </message>
+    <message>
+        <source>{pieces}, by {last}</source>
+        <translation>{pieces}, bis {last}</translation>
+    </message>
+    <message>
+        <source>{pieces}, planned {when}: not recorded as poured; still possible until {last}</source>
+        <translation>{pieces}, geplant {when}: nicht als gegossen notiert; noch möglich bis {last}</translation>
+    </message>
+    <message>
+        <source>under way</source>
+        <translation>läuft</translation>
+    </message>
+    <message>
+        <source>not recorded</source>
+        <translation>nicht notiert</translation>
+    </message>
+    <message>
+        <source>overdue</source>
+        <translation>überfällig</translation>
+    </message>
+    <message>
+        <source>{time} left</source>
+        <translation>noch {time}</translation>
+    </message>
+    <message>
+        <source>How it was made</source>
+        <translation>Wie er entstand</translation>
+    </message>
+    <message>
+        <source>no date</source>
+        <translation>kein Termin</translation>
+    </message>
+    <message>
+        <source>leaves {when}</source>
+        <translation>geht ab {when}</translation>
+    </message>
+    <message>
+        <source>{leaving}, the day it is due</source>
+        <translation>{leaving}, am Tag der Fälligkeit</translation>
+    </message>
+    <message>
+        <source>{leaving}, due {day}</source>
+        <translation>{leaving}, fällig {day}</translation>
+    </message>
+    <message>
+        <source>{why} Would keep it: {change}.</source>
+        <translation>{why} Das hielte sie: {change}.</translation>
+    </message>
+    <message>
+        <source>{why} No change that was tried keeps it. Soonest {when}: {change}.</source>
+        <translation>{why} Keine versuchte Änderung hält sie. Frühestens {when}: {change}.</translation>
+    </message>
+</context>
+<context>
+    <name>spots</name>
+    <message>
+        <source>{piece} on {spot}, {coats}</source>
+        <translation>{piece} auf {spot}, {coats}</translation>
+    </message>
+    <message>
+        <source>On the spot from {start}, not free in the time looked at.</source>
+        <translation>Auf dem Platz ab {start}, in der betrachteten Zeit nicht frei.</translation>
+    </message>
+    <message>
+        <source>On the spot {span}, until it can be handled or goes on.</source>
+        <translation>Auf dem Platz {span}, bis griffest oder bis es weitergeht.</translation>
+    </message>
+    <message>
+        <source>Timeline by spot</source>
+        <translation>Zeitleiste nach Platz</translation>
+    </message>
+    <message>
+        <source>No spots yet: add them under Studio.</source>
+        <translation>Noch keine Plätze: unter Studio anlegen.</translation>
+    </message>
+    <message>
+        <source>Spots</source>
+        <translation>Plätze</translation>
+    </message>
+</context>
+<context>
+    <name>stacks</name>
+    <message>
+        <source>there is no leaf to lay; add a leaf under Products first.</source>
+        <translation>es gibt kein Blattmetall zu legen; erst unter Produkte eines anlegen.</translation>
+    </message>
+    <message>
+        <source>there is nothing to make it of; add a product under Products first.</source>
+        <translation>es gibt nichts, woraus sie sein könnte; erst unter Produkte eines anlegen.</translation>
+    </message>
+    <message>
+        <source>there is a pattern {name} already; choose another name.</source>
+        <translation>eine Vorlage {name} gibt es schon; einen anderen Namen wählen.</translation>
+    </message>
+    <message>
+        <source>{pattern} begins otherwise.</source>
+        <translation>{pattern} beginnt anders.</translation>
+    </message>
+    <message>
+        <source>this photo is kept with it already.</source>
+        <translation>dieses Foto liegt schon dabei.</translation>
+    </message>
+    <message>
+        <source>a piece needs a coat; add a product under Products first.</source>
+        <translation>ein Stück braucht eine Schicht; erst unter Produkte ein Produkt anlegen.</translation>
+    </message>
+    <message>
+        <source>give both sides, or neither: then it follows from the shape.</source>
+        <translation>beide Seiten angeben, oder keine: Dann folgt es aus der Form.</translation>
+    </message>
+    <message>
+        <source>{order} would have no piece left; give it another one, or remove it first.</source>
+        <translation>{order} hätte kein Stück mehr; ein anderes zuordnen oder den Auftrag erst entfernen.</translation>
+    </message>
+    <message>
+        <source>{film} is near what an edge without a rim holds ({most}): some runs off.</source>
+        <translation>{film} ist nahe an dem, was eine Kante ohne Rand hält ({most}): Etwas läuft ab.</translation>
+    </message>
+    <message>
+        <source>leaf laid on a wet coat sinks; let it come to tack: choose in the window.</source>
+        <translation>Blattmetall auf nasser Schicht sinkt ein; erst klebrig werden lassen: im Fenster wählen.</translation>
+    </message>
+    <message>
+        <source>leaf does not stick to the {coat}; put a size between them.</source>
+        <translation>Blattmetall haftet nicht auf {coat}; Anlegemilch dazwischen legen.</translation>
+    </message>
+    <message>
+        <source>a dry {coat} has no tack for leaf; choose in the window, or put a size on.</source>
+        <translation>{coat}, trocken, hält kein Blattmetall; im Fenster wählen, oder Anlegemilch darauf.</translation>
+    </message>
+    <message>
+        <source>nothing covers the {coat}; a lock coat in its window keeps it.</source>
+        <translation>nichts deckt {coat}; eine Schutzschicht im Fenster bewahrt es.</translation>
+    </message>
+    <message>
+        <source>sanding takes the {coat} off; say that it can&apos;t be sanded.</source>
+        <translation>Schleifen nimmt {coat} ab; angeben, dass es sich nicht schleifen lässt.</translation>
+    </message>
+    <message>
+        <source>ink</source>
+        <translation>Tinte</translation>
+    </message>
+    <message>
+        <source>the plan sands the {coat} first, which it does not survive.</source>
+        <translation>der Plan schleift erst {coat}, was es nicht übersteht.</translation>
+    </message>
+    <message>
+        <source>the plan has no time for it: {reason}</source>
+        <translation>der Plan hat dafür keine Zeit: {reason}</translation>
+    </message>
+    <message>
+        <source>poured at any hour with hands in the coming week, the window of {product} closes before hands can be there for the {over}, and the {coat} can&apos;t be sanded: take a slower product, allow a touch test, or lock it wet in wet.</source>
+        <translation>zu jeder Stunde mit Händen der kommenden Woche gegossen, schließt das Fenster von {product}, bevor Hände für {over} da sein können, und {coat} lässt sich nicht schleifen: ein langsameres Produkt nehmen, eine Fingerprobe erlauben oder nass in nass überziehen.</translation>
+    </message>
+    <message>
+        <source>{coat} is poured already, so nothing of it changes any more; work on the coats above, or take the pour back first.</source>
+        <translation>{coat} ist schon gegossen, daran ändert sich nichts mehr; an den Schichten darüber arbeiten oder erst den Guss zurücknehmen.</translation>
+    </message>
+    <message>
+        <source>{coats} and {coat} are poured already, so nothing of them changes any more; work on the coats above, or take the pours back first.</source>
+        <translation>{coats} und {coat} sind schon gegossen, daran ändert sich nichts mehr; an den Schichten darüber arbeiten oder erst die Güsse zurücknehmen.</translation>
+    </message>
+</context>
+<context>
+    <name>stages</name>
+    <message>
+        <source>working time over</source>
+        <translation>Verarbeitungszeit vorbei</translation>
+    </message>
+    <message>
+        <source>tack-free</source>
+        <translation>klebfrei</translation>
+    </message>
+    <message>
+        <source>recoat opens</source>
+        <translation>überarbeitbar</translation>
+    </message>
+    <message>
+        <source>sandable</source>
+        <translation>schleifbar</translation>
+    </message>
+    <message>
+        <source>handle</source>
+        <translation>griffest</translation>
+    </message>
+    <message>
+        <source>print-free</source>
+        <translation>abdruckfrei</translation>
+    </message>
+    <message>
+        <source>full cure</source>
+        <translation>ausgehärtet</translation>
     </message>
 </context>
 <context>
     <name>studio</name>
     <message>
         <source>Sections</source>
-        <translation type="unfinished"></translation>
+        <translation>Abschnitte</translation>
     </message>
     <message>
         <source>Set-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Einrichten</translation>
     </message>
     <message>
         <source>Hands</source>
-        <translation type="unfinished"></translation>
+        <translation>Hände</translation>
     </message>
     <message>
         <source>Room and shelf</source>
-        <translation type="unfinished"></translation>
+        <translation>Raum und Regal</translation>
     </message>
     <message>
         <source>Units and words</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheiten und Worte</translation>
     </message>
     <message>
         <source>Rules of thumb</source>
-        <translation type="unfinished"></translation>
+        <translation>Faustregeln</translation>
     </message>
     <message>
         <source>Backups</source>
-        <translation type="unfinished"></translation>
+        <translation>Sicherungen</translation>
     </message>
 </context>
 <context>
     <name>timeline</name>
     <message>
         <source>Set up the studio</source>
-        <translation type="unfinished"></translation>
+        <translation>Studio einrichten</translation>
+    </message>
+    <message>
+        <source>Timeline</source>
+        <translation>Zeitleiste</translation>
+    </message>
+    <message>
+        <source>One row for each piece, one cell for each coat or step.</source>
+        <translation>Eine Zeile je Stück, eine Zelle je Schicht oder Schritt.</translation>
+    </message>
+    <message>
+        <source>Days and hours</source>
+        <translation>Tage und Stunden</translation>
+    </message>
+    <message>
+        <source>Pieces</source>
+        <translation>Stücke</translation>
+    </message>
+    <message>
+        <source>{opens}, stays open</source>
+        <translation>{opens}, bleibt offen</translation>
+    </message>
+    <message>
+        <source>test first</source>
+        <translation>erst prüfen</translation>
+    </message>
+    <message>
+        <source>bar {number}</source>
+        <translation>Balken {number}</translation>
+    </message>
+    <message>
+        <source>Open a studio, or make a new one.</source>
+        <translation>Ein Studio öffnen oder ein neues anlegen.</translation>
+    </message>
+    <message>
+        <source>No pieces yet.</source>
+        <translation>Noch keine Stücke.</translation>
+    </message>
+</context>
+<context>
+    <name>title</name>
+    <message>
+        <source>Stop planning</source>
+        <translation>Planen anhalten</translation>
+    </message>
+    <message>
+        <source>Good enough</source>
+        <translation>Gut genug</translation>
+    </message>
+    <message>
+        <source>Look no further and keep the best plan so far</source>
+        <translation>Nicht weiter suchen und den bisher besten Plan behalten</translation>
+    </message>
+    <message>
+        <source>Plan again</source>
+        <translation>Neu planen</translation>
+    </message>
+    <message>
+        <source>No studio is open</source>
+        <translation>Kein Studio offen</translation>
+    </message>
+    <message>
+        <source>Open a studio, or make a new one.</source>
+        <translation>Ein Studio öffnen oder ein neues anlegen.</translation>
+    </message>
+    <message>
+        <source>Planning…</source>
+        <translation>Wird geplant…</translation>
+    </message>
+    <message>
+        <source>Planning: {how}</source>
+        <translation>Planen: {how}</translation>
+    </message>
+    <message>
+        <source>{count} piece</source>
+        <translation>{count} Stück</translation>
+    </message>
+    <message>
+        <source>{count} pieces</source>
+        <translation>{count} Stücke</translation>
+    </message>
+    <message>
+        <source>{pieces}, not planned yet</source>
+        <translation>{pieces}, noch nicht geplant</translation>
+    </message>
+    <message>
+        <source>every promise kept</source>
+        <translation>jede Zusage gehalten</translation>
+    </message>
+    <message>
+        <source>{late} of {count} promises late</source>
+        <translation>{late} von {count} Zusagen zu spät</translation>
+    </message>
+    <message>
+        <source>no promises</source>
+        <translation>keine Zusagen</translation>
+    </message>
+    <message>
+        <source>{pieces}, {promises}, planned {made}</source>
+        <translation>{pieces}, {promises}, geplant {made}</translation>
+    </message>
+</context>
+<context>
+    <name>trying</name>
+    <message>
+        <source>Give a time to be back that is to come and after the one to leave.</source>
+        <translation>Eine künftige Rückkehr angeben, die nach der Abreise liegt.</translation>
+    </message>
+    <message>
+        <source>There is no room in this studio yet; add one on the page Studio.</source>
+        <translation>In diesem Studio gibt es noch keinen Raum; auf der Seite Studio einen anlegen.</translation>
+    </message>
+    <message>
+        <source>No room is heated to more than 35 °C here; choose a warm box instead.</source>
+        <translation>Hier wird kein Raum über 35 °C geheizt; stattdessen eine Wärmebox wählen.</translation>
+    </message>
+    <message>
+        <source>{place} is expected to be as warm as that anyway; warm it to more.</source>
+        <translation>{place} ist ohnehin so warm zu erwarten; höher heizen.</translation>
+    </message>
+    <message>
+        <source>Those hours are past; choose some that are to come.</source>
+        <translation>Diese Stunden sind vorbei; künftige wählen.</translation>
+    </message>
+    <message>
+        <source>{person} does not work on that day; ask for an evening more instead.</source>
+        <translation>{person} arbeitet an diesem Tag nicht; stattdessen nach einem Abend mehr fragen.</translation>
+    </message>
+    <message>
+        <source>{person} begins at {usual:%H:%M} on that day; go below it.</source>
+        <translation>{person} beginnt an diesem Tag um {usual:%H:%M}; darunter gehen.</translation>
+    </message>
+    <message>
+        <source>There is no spot yet that another could be like; add one first.</source>
+        <translation>Noch kein Platz, dem ein anderer gleichen könnte; erst einen anlegen.</translation>
+    </message>
+    <message>
+        <source>No pour is planned that could be moved; plan again first.</source>
+        <translation>Kein Guss ist geplant, der sich verschieben ließe; erst neu planen.</translation>
+    </message>
+    <message>
+        <source>That time is past; choose one that is to come.</source>
+        <translation>Diese Zeit ist vorbei; eine künftige wählen.</translation>
+    </message>
+    <message>
+        <source>Nobody works in this studio yet; add a person on the page Studio.</source>
+        <translation>In diesem Studio arbeitet noch niemand; auf der Seite Studio jemanden eintragen.</translation>
+    </message>
+    <message>
+        <source>A warm box for curing is kept at 15 to 50 °C; the data sheet may allow less.</source>
+        <translation>Eine Wärmebox zum Aushärten hält 15 bis 50 °C; das Datenblatt erlaubt vielleicht weniger.</translation>
     </message>
 </context>
 <context>
     <name>units</name>
     <message>
         <source>Temperatures</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperaturen</translation>
     </message>
     <message>
         <source>degrees Celsius</source>
-        <translation type="unfinished"></translation>
+        <translation>Grad Celsius</translation>
     </message>
     <message>
         <source>degrees Fahrenheit</source>
-        <translation type="unfinished"></translation>
+        <translation>Grad Fahrenheit</translation>
     </message>
     <message>
         <source>Masses</source>
-        <translation type="unfinished"></translation>
+        <translation>Massen</translation>
     </message>
     <message>
         <source>grams</source>
-        <translation type="unfinished"></translation>
+        <translation>Gramm</translation>
     </message>
     <message>
         <source>ounces</source>
-        <translation type="unfinished"></translation>
+        <translation>Unzen</translation>
     </message>
     <message>
         <source>Sizes of pieces and spots</source>
-        <translation type="unfinished"></translation>
+        <translation>Maße von Stücken und Plätzen</translation>
     </message>
     <message>
         <source>Thickness of a film</source>
-        <translation type="unfinished"></translation>
+        <translation>Dicke eines Films</translation>
     </message>
     <message>
         <source>Volumes</source>
-        <translation type="unfinished"></translation>
+        <translation>Volumen</translation>
     </message>
     <message>
         <source>Times of day</source>
-        <translation type="unfinished"></translation>
+        <translation>Uhrzeiten</translation>
     </message>
     <message>
         <source>24 hours, as 18:30</source>
-        <translation type="unfinished"></translation>
+        <translation>24 Stunden, wie 18:30</translation>
     </message>
     <message>
         <source>12 hours, as 6:30 pm</source>
-        <translation type="unfinished"></translation>
+        <translation>12 Stunden, wie 6:30 pm</translation>
     </message>
     <message>
         <source>A week begins on</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Woche beginnt am</translation>
     </message>
     <message>
         <source>millimetres</source>
-        <translation type="unfinished"></translation>
+        <translation>Millimeter</translation>
     </message>
     <message>
         <source>centimetres</source>
-        <translation type="unfinished"></translation>
+        <translation>Zentimeter</translation>
     </message>
     <message>
         <source>inches</source>
-        <translation type="unfinished"></translation>
+        <translation>Zoll</translation>
     </message>
     <message>
         <source>mils, thousandths of an inch</source>
-        <translation type="unfinished"></translation>
+        <translation>Mil, Tausendstel Zoll</translation>
     </message>
     <message>
         <source>millilitres</source>
-        <translation type="unfinished"></translation>
+        <translation>Milliliter</translation>
     </message>
     <message>
         <source>US fluid ounces</source>
-        <translation type="unfinished"></translation>
+        <translation>US-Flüssigunzen</translation>
     </message>
     <message>
         <source>imperial fluid ounces</source>
-        <translation type="unfinished"></translation>
+        <translation>britische Flüssigunzen</translation>
     </message>
     <message>
         <source>The studio&apos;s name</source>
-        <translation type="unfinished"></translation>
+        <translation>Name des Studios</translation>
     </message>
     <message>
         <source>Time zone</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeitzone</translation>
     </message>
     <message>
         <source>Currency, in three letters</source>
-        <translation type="unfinished"></translation>
+        <translation>Währung, drei Buchstaben</translation>
     </message>
     <message>
         <source>Units and words</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheiten und Worte</translation>
     </message>
     <message>
         <source>Everything on the desk is shown and typed in these units. What is kept stays exact: nothing is rounded by changing them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles auf dem Tisch wird in diesen Einheiten gezeigt und eingegeben. Gespeichert wird genau: Ein Wechsel rundet nichts.</translation>
     </message>
     <message>
         <source>name</source>
-        <translation type="unfinished"></translation>
+        <translation>Name</translation>
     </message>
     <message>
         <source>time zone</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeitzone</translation>
     </message>
     <message>
         <source>currency</source>
-        <translation type="unfinished"></translation>
+        <translation>Währung</translation>
     </message>
     <message>
         <source>first day of the week</source>
-        <translation type="unfinished"></translation>
+        <translation>erster Wochentag</translation>
     </message>
     <message>
         <source>units</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheiten</translation>
     </message>
     <message>
         <source>So it reads: {now}, {warm}, {mass} in {volume}, a board of {length}, {film} of film.</source>
-        <translation type="unfinished"></translation>
+        <translation>So liest es sich: {now}, {warm}, {mass} in {volume}, ein Brett von {length}, {film} Film.</translation>
     </message>
     <message>
         <source>There is no time zone called {typed}; type a city and choose one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Zeitzone {typed} gibt es nicht; eine Stadt tippen und auswählen.</translation>
     </message>
 </context>
 <context>
     <name>week</name>
     <message>
         <source>Mo Tu We Th Fr Sa Su</source>
-        <translation type="unfinished"></translation>
+        <translation>Mo Di Mi Do Fr Sa So</translation>
     </message>
     <message>
         <source>Working hours of the week</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeitszeiten der Woche</translation>
     </message>
     <message>
         <source>No hours yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Stunden.</translation>
     </message>
     <message>
         <source>{day} {start} to {end}</source>
-        <translation type="unfinished"></translation>
+        <translation>{day} {start} bis {end}</translation>
     </message>
     <message>
         <source>Monday</source>
-        <translation type="unfinished"></translation>
+        <translation>Montag</translation>
     </message>
     <message>
         <source>Tuesday</source>
-        <translation type="unfinished"></translation>
+        <translation>Dienstag</translation>
     </message>
     <message>
         <source>Wednesday</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittwoch</translation>
     </message>
     <message>
         <source>Thursday</source>
-        <translation type="unfinished"></translation>
+        <translation>Donnerstag</translation>
     </message>
     <message>
         <source>Friday</source>
-        <translation type="unfinished"></translation>
+        <translation>Freitag</translation>
     </message>
     <message>
         <source>Saturday</source>
-        <translation type="unfinished"></translation>
+        <translation>Samstag</translation>
     </message>
     <message>
         <source>Sunday</source>
-        <translation type="unfinished"></translation>
+        <translation>Sonntag</translation>
+    </message>
+</context>
+<context>
+    <name>window</name>
+    <message>
+        <source>Opening…</source>
+        <translation>Wird geöffnet…</translation>
+    </message>
+    <message>
+        <source>No studio</source>
+        <translation>Kein Studio</translation>
+    </message>
+    <message>
+        <source>A copy is saved as {name}.</source>
+        <translation>Eine Kopie ist als {name} gespeichert.</translation>
+    </message>
+    <message>
+        <source>The studio was changed in another window; this is how it is now.</source>
+        <translation>Das Studio wurde in einem anderen Fenster geändert; so ist es jetzt.</translation>
+    </message>
+</context>
+<context>
+    <name>words</name>
+    <message>
+        <source>noon</source>
+        <translation>Mittag</translation>
+    </message>
+    <message>
+        <source>{weekday} {day} {month}</source>
+        <translation>{weekday} {day}. {month}</translation>
+    </message>
+    <message>
+        <source>{weekday} {day}</source>
+        <translation>{weekday} {day}.</translation>
+    </message>
+    <message>
+        <source>{start} to {end}</source>
+        <translation>{start} bis {end}</translation>
+    </message>
+    <message>
+        <source>{days} d {hours} h</source>
+        <translation>{days} T {hours} h</translation>
+    </message>
+    <message>
+        <source>{count} day</source>
+        <translation>{count} Tag</translation>
+    </message>
+    <message>
+        <source>{count} days</source>
+        <translation>{count} Tage</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>jetzt</translation>
+    </message>
+    <message>
+        <source>{time} ago</source>
+        <translation>vor {time}</translation>
+    </message>
+    <message>
+        <source>in {time}</source>
+        <translation>in {time}</translation>
+    </message>
+    <message>
+        <source>{joint}, test first</source>
+        <translation>{joint}, erst prüfen</translation>
+    </message>
+    <message>
+        <source>not planned</source>
+        <translation>nicht geplant</translation>
+    </message>
+    <message>
+        <source>{time} late</source>
+        <translation>{time} zu spät</translation>
+    </message>
+    <message>
+        <source>kept, nothing spare</source>
+        <translation>gehalten, ohne Puffer</translation>
+    </message>
+    <message>
+        <source>kept, only {time} spare</source>
+        <translation>gehalten, nur {time} Puffer</translation>
+    </message>
+    <message>
+        <source>kept, {time} spare</source>
+        <translation>gehalten, {time} Puffer</translation>
+    </message>
+</context>
+<context>
+    <name>work</name>
+    <message>
+        <source>Choose a bar first</source>
+        <translation>Erst einen Balken wählen</translation>
+    </message>
+    <message>
+        <source>Poured: it stays where it is</source>
+        <translation>Gegossen: bleibt, wo es ist</translation>
+    </message>
+    <message>
+        <source>Let &amp;go</source>
+        <translation>&amp;Loslassen</translation>
+    </message>
+    <message>
+        <source>&amp;Pin here</source>
+        <translation>Hier &amp;feststecken</translation>
+    </message>
+    <message>
+        <source>Pour &amp;at…</source>
+        <translation>Gießen &amp;um…</translation>
+    </message>
+    <message>
+        <source>Let a&amp;ll go</source>
+        <translation>A&amp;lle loslassen</translation>
+    </message>
+    <message>
+        <source>Nobody works in the &amp;evening of {day}</source>
+        <translation>Am &amp;Abend von {day} arbeitet niemand</translation>
+    </message>
+    <message>
+        <source>Show the p&amp;iece</source>
+        <translation>&amp;Stück zeigen</translation>
+    </message>
+    <message>
+        <source>Show the &amp;order</source>
+        <translation>Auf&amp;trag zeigen</translation>
+    </message>
+    <message>
+        <source>Show the p&amp;roduct</source>
+        <translation>&amp;Produkt zeigen</translation>
+    </message>
+    <message>
+        <source>Pour {bar} at</source>
+        <translation>{bar} gießen um</translation>
+    </message>
+    <message>
+        <source>The clock is put forward then: there is no such time.</source>
+        <translation>Da wird die Uhr vorgestellt: Diese Zeit gibt es nicht.</translation>
+    </message>
+    <message>
+        <source>{bar} follows its pour: move that.</source>
+        <translation>{bar} folgt seinem Guss: diesen verschieben.</translation>
+    </message>
+    <message>
+        <source>{bar} is poured: what is poured stays where it is.</source>
+        <translation>{bar} ist gegossen: Was gegossen ist, bleibt, wo es ist.</translation>
+    </message>
+    <message>
+        <source>{bar} stays where it was.</source>
+        <translation>{bar} bleibt, wo es war.</translation>
+    </message>
+    <message>
+        <source>The plan has changed meanwhile: take the pour again.</source>
+        <translation>Der Plan hat sich inzwischen geändert: den Guss noch einmal nehmen.</translation>
+    </message>
+    <message>
+        <source>Pour {bar} {when}</source>
+        <translation>{bar} gießen {when}</translation>
+    </message>
+    <message>
+        <source>{bar} is pinned to {when}.</source>
+        <translation>{bar} ist auf {when} festgesteckt.</translation>
+    </message>
+    <message>
+        <source>{bar} stays where it was. {why}</source>
+        <translation>{bar} bleibt, wo es war. {why}</translation>
+    </message>
+    <message>
+        <source>Pour {when}</source>
+        <translation>Gießen {when}</translation>
+    </message>
+    <message>
+        <source>Pin {bar}</source>
+        <translation>{bar} feststecken</translation>
+    </message>
+    <message>
+        <source>Let {bar} go</source>
+        <translation>{bar} loslassen</translation>
+    </message>
+    <message>
+        <source>{bar} may be moved by planning again.</source>
+        <translation>{bar} darf beim nächsten Planen verschoben werden.</translation>
+    </message>
+    <message>
+        <source>Let all pins go</source>
+        <translation>Alle loslassen</translation>
+    </message>
+    <message>
+        <source>No pour is pinned any more.</source>
+        <translation>Kein Guss ist mehr festgesteckt.</translation>
+    </message>
+    <message>
+        <source>Nobody works on {day}</source>
+        <translation>Niemand arbeitet am {day}</translation>
+    </message>
+    <message>
+        <source>Nobody works in the evening of {day}.</source>
+        <translation>Am Abend von {day} arbeitet niemand.</translation>
+    </message>
+    <message>
+        <source>Show</source>
+        <translation>Zeigen</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Behalten</translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <translation>Zurücknehmen</translation>
+    </message>
+    <message>
+        <source>only late</source>
+        <translation>nur zu späte</translation>
+    </message>
+    <message>
+        <source>only this week</source>
+        <translation>nur diese Woche</translation>
+    </message>
+    <message>
+        <source>Find a piece, order, product, colour</source>
+        <translation>Stück, Auftrag, Produkt, Farbe suchen</translation>
+    </message>
+    <message>
+        <source>Find on the timeline</source>
+        <translation>In der Zeitleiste suchen</translation>
+    </message>
+    <message>
+        <source>Day and time to pour at</source>
+        <translation>Tag und Uhrzeit zum Gießen</translation>
+    </message>
+    <message>
+        <source>Pour then</source>
+        <translation>Dann gießen</translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation>Lassen</translation>
+    </message>
+    <message>
+        <source>{shown} of {every} pieces</source>
+        <translation>{shown} von {every} Stücken</translation>
+    </message>
+    <message>
+        <source>No piece is like that. Esc shows all.</source>
+        <translation>Kein Stück passt. Esc zeigt alle.</translation>
+    </message>
+</context>
+<context>
+    <name>worth</name>
+    <message>
+        <source>not known whether a better plan exists</source>
+        <translation>nicht bekannt, ob es einen besseren Plan gibt</translation>
+    </message>
+    <message>
+        <source>The goals stand in their order: each line compares plans as good in those above it.</source>
+        <translation>Die Ziele stehen in ihrer Reihenfolge: Jede Zeile vergleicht Pläne, die in denen darüber gleich gut sind.</translation>
+    </message>
+    <message>
+        <source>Left out</source>
+        <translation>Ausgelassen</translation>
+    </message>
+    <message>
+        <source>Late</source>
+        <translation>Zu spät</translation>
+    </message>
+    <message>
+        <source>Scuffed</source>
+        <translation>Angeschliffen</translation>
+    </message>
+    <message>
+        <source>To test first</source>
+        <translation>Erst zu prüfen</translation>
+    </message>
+    <message>
+        <source>Moved</source>
+        <translation>Verschoben</translation>
+    </message>
+    <message>
+        <source>Spare lacking</source>
+        <translation>Puffer fehlt</translation>
+    </message>
+    <message>
+        <source>Separate mixes</source>
+        <translation>Getrennte Mischungen</translation>
+    </message>
+    <message>
+        <source>Until done</source>
+        <translation>Bis fertig</translation>
+    </message>
+    <message>
+        <source>{count} piece</source>
+        <translation>{count} Stück</translation>
+    </message>
+    <message>
+        <source>{count} pieces</source>
+        <translation>{count} Stücke</translation>
+    </message>
+    <message>
+        <source>{count} joint</source>
+        <translation>{count} Verbund</translation>
+    </message>
+    <message>
+        <source>{count} joints</source>
+        <translation>{count} Verbünde</translation>
+    </message>
+    <message>
+        <source>{count} pour</source>
+        <translation>{count} Guss</translation>
+    </message>
+    <message>
+        <source>{count} pours</source>
+        <translation>{count} Güsse</translation>
+    </message>
+    <message>
+        <source>{count} mix</source>
+        <translation>{count} Mischung</translation>
+    </message>
+    <message>
+        <source>{count} mixes</source>
+        <translation>{count} Mischungen</translation>
+    </message>
+    <message>
+        <source>no order</source>
+        <translation>kein Auftrag</translation>
+    </message>
+    <message>
+        <source>{hours} in all, weighted</source>
+        <translation>{hours} insgesamt, gewichtet</translation>
+    </message>
+    <message>
+        <source>{hours} in all</source>
+        <translation>{hours} insgesamt</translation>
+    </message>
+    <message>
+        <source>under 0.1 h</source>
+        <translation>unter 0,1 h</translation>
+    </message>
+    <message>
+        <source>proved the best possible on starts every {minutes} minutes</source>
+        <translation>bewiesen der beste mit Starts alle {minutes} Minuten</translation>
+    </message>
+    <message>
+        <source>no plan can be below {least}</source>
+        <translation>kein Plan kommt unter {least}</translation>
+    </message>
+    <message>
+        <source>This is the quick plan; no better one was looked for.</source>
+        <translation>Dies ist der schnelle Plan; ein besserer wurde nicht gesucht.</translation>
+    </message>
+    <message>
+        <source>A better plan was looked for, for {time}.</source>
+        <translation>Ein besserer Plan wurde {time} lang gesucht.</translation>
+    </message>
+    <message>
+        <source>{pieces} left out</source>
+        <translation>{pieces} ausgelassen</translation>
+    </message>
+    <message>
+        <source>{pieces} scuffed</source>
+        <translation>{pieces} angeschliffen</translation>
+    </message>
+    <message>
+        <source>no orders</source>
+        <translation>keine Aufträge</translation>
+    </message>
+    <message>
+        <source>no order late</source>
+        <translation>kein Auftrag zu spät</translation>
+    </message>
+    <message>
+        <source>{count} order late</source>
+        <translation>{count} Auftrag zu spät</translation>
+    </message>
+    <message>
+        <source>{count} orders late</source>
+        <translation>{count} Aufträge zu spät</translation>
+    </message>
+    <message>
+        <source>{hours} weighted</source>
+        <translation>{hours} gewichtet</translation>
+    </message>
+    <message>
+        <source>proved the best</source>
+        <translation>bewiesen der beste</translation>
+    </message>
+    <message>
+        <source>cannot be below {least}</source>
+        <translation>kommt nicht unter {least}</translation>
+    </message>
+    <message>
+        <source>under 1 %</source>
+        <translation>unter 1 %</translation>
+    </message>
+    <message>
+        <source>over 99 %</source>
+        <translation>über 99 %</translation>
+    </message>
+    <message>
+        <source>{count} rehearsed week</source>
+        <translation>{count} geprobten Woche</translation>
+    </message>
+    <message>
+        <source>{count} rehearsed weeks</source>
+        <translation>{count} geprobten Wochen</translation>
+    </message>
+    <message>
+        <source>kept in {share} of {weeks}</source>
+        <translation>gehalten in {share} von {weeks}</translation>
+    </message>
+    <message>
+        <source>held in {share} of rehearsed weeks</source>
+        <translation>gehalten in {share} der geprobten Wochen</translation>
+    </message>
+    <message>
+        <source>none, all were held in all of {weeks}</source>
+        <translation>keiner, alle wurden in allen von {weeks} gehalten</translation>
+    </message>
+    <message>
+        <source>Most fragile</source>
+        <translation>Am heikelsten</translation>
+    </message>
+    <message>
+        <source>Most fragile: pour {number}</source>
+        <translation>Am heikelsten: Guss {number}</translation>
+    </message>
+    <message>
+        <source>{piece}, {coat}, held in {share} of {weeks}</source>
+        <translation>{piece}, {coat}, gehalten in {share} von {weeks}</translation>
     </message>
 </context>
 </TS>
