@@ -13,7 +13,7 @@ if TYPE_CHECKING:
     from collections.abc import Callable, Mapping
     from datetime import datetime
 
-    from studio_planner.craft.plans import PlannedCoat
+    from studio_planner.craft.plans import Plan, PlannedCoat
     from studio_planner.craft.studio import Studio
     from studio_planner.services.desk import DeskView
     from studio_planner.services.questions.asking import Parameter
@@ -97,15 +97,30 @@ def as_followed(studio: Studio, now: datetime) -> Studio:
 def done_with(trial: Trial, planned: Studio) -> Studio:
     """The tried studio with the plan that was found for it, as it is kept when it is done.
 
-    What was only taken as poured is a planned coat again, in a plan that begins before it.
+    What was only taken as poured is planned again as it was, in a plan that begins before it.
     """
     studio, plan = trial.studio, planned.plan
     if plan is None or studio.plan is None:
         return replace(studio, plan=plan, plan_outdated=False)
-    written = {(pour.piece, pour.coat) for pour in studio.poured}
-    coats = tuple(replace(one, poured=(one.piece, one.coat) in written) for one in plan.coats)
     start = min(plan.start, studio.plan.start)
+    coats = _unpoured(studio, studio.plan, plan)
     return replace(studio, plan=replace(plan, coats=coats, start=start), plan_outdated=False)
+
+
+def _unpoured(studio: Studio, before: Plan, after: Plan) -> tuple[PlannedCoat, ...]:
+    """The coats of a new plan, those as they were before that nobody has written down."""
+    written = {(pour.piece, pour.coat) for pour in studio.poured}
+    were = {(one.piece, one.coat): one for one in before.coats}
+    free = max((one.mix for one in after.coats), default=0)
+    coats = []
+    for one in after.coats:
+        was = were.get((one.piece, one.coat))
+        if one.poured and was is not None and (one.piece, one.coat) not in written:
+            # What shared a mix still does, under a number that the new plan has not given.
+            coats.append(replace(was, number=one.number, mix=free + was.mix))
+        else:
+            coats.append(one)
+    return tuple(coats)
 
 
 def no_person() -> CannotTry:
