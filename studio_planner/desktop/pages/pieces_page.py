@@ -121,6 +121,7 @@ class PiecesPage(Page):
         right.addWidget(self.products_button, 0, Qt.AlignmentFlag.AlignLeft)
         right.addWidget(self.parts)
         right.addWidget(self._front, 1)
+        right.addStretch()
         layout = QHBoxLayout(self)
         layout.setContentsMargins(14, 8, 0, 12)
         layout.addWidget(self.pieces)
@@ -239,6 +240,8 @@ class PiecesPage(Page):
             return words.piece_name(piece)
         if not can_be_coated(view.studio):
             return translate("pieces", "A piece needs a coat; add a product first.")
+        if self.search.text():
+            return translate("pieces", "No piece has those words.")
         return translate("pieces", "Add a piece to build its stack.")
 
     # Verbs

@@ -129,7 +129,7 @@ class SectionBoard(QWidget):
                 self._studio, piece, self._planned, self._faults, self._canvas.fonts, size
             )
             self.setFixedHeight(round(self.picture.height))
-            self.setMinimumWidth(max(_NARROWEST, round(self.picture.width)))
+            self.setMinimumWidth(max(_NARROWEST, round(self.picture.least_width)))
         self._say()
         self.update()
 

@@ -61,6 +61,7 @@ class SectionPicture:
         left = self.shape.right + _GAP
         words_wide = max(width - left - 8.0, _NARROWEST_WORDS)
         self.width = left + words_wide + 8.0
+        self.least_width = left + _NARROWEST_WORDS + 8.0
         self.blocks = self._placed(fonts, left, words_wide)
         last = max(self.shape.bottom, *(block.rect.bottom() for block in self.blocks))
         self.bottom = last + _SCALE_ROOM
