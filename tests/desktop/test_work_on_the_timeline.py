@@ -344,7 +344,8 @@ def move_by_planning(desk: DeskWindow, bar: Ribbon) -> None:
         replace(c, start=c.start + timedelta(hours=1)) if (c.piece, c.coat) == key else c
         for c in plan.coats
     )
-    again = replace(session.studio, plan=replace(plan, coats=tuple(later)))
+    kept_again = replace(plan, coats=tuple(later))
+    again = replace(session.studio, plan=kept_again, plan_outdated=False)
     session._write(again)
     session.history.amend(again)
     desk.show_session_view()

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from functools import cached_property, partial
 from typing import TYPE_CHECKING
 
@@ -37,6 +38,7 @@ if TYPE_CHECKING:
     from studio_planner.desktop.timeline_work.bar_verbs import BarVerbs
     from studio_planner.desktop.timeline_work.work_desk import WorkDesk
     from studio_planner.services.editing.changes import Change
+    from studio_planner.services.moving.comparing import ChangedJoint, MovedPour
     from studio_planner.services.moving.judging import Verdict
     from studio_planner.services.ribbons import Bar
 
@@ -249,18 +251,21 @@ class PlanWork(QObject):
         if not self._still_last(before):
             self.keep()
             return
+        if studio.plan_outdated:
+            # Planning has yet to put right what the change has left as it was.
+            return
         found = compare(before, studio)
-        others = (row for row in found.moved if (row.piece, row.coat) not in self._mine)
-        self.difference = Difference(
-            moved=tuple(others),
-            promises=found.promises,
-            joints=found.joints,
-            lost=found.lost,
-            gained=found.gained,
+        self.difference = replace(
+            found,
+            moved=tuple(row for row in found.moved if self._of_others(row)),
+            joints=tuple(row for row in found.joints if self._of_others(row)),
         )
         self._say_difference(studio)
         self._timeline.viewport().update()
         self.settled.emit()
+
+    def _of_others(self, row: MovedPour | ChangedJoint) -> bool:
+        return (row.piece, row.coat) not in self._mine
 
     def _still_last(self, before: Studio) -> bool:
         """Whether the change that was compared is still the one that would be undone."""

@@ -50,6 +50,11 @@ def in_short(difference: Difference) -> str:
             translate("difference", "{count} joints worse"),
         ),
         _count(
+            [joint for joint in difference.joints if not joint.worse],
+            translate("difference", "{count} joint better"),
+            translate("difference", "{count} joints better"),
+        ),
+        _count(
             difference.lost,
             translate("difference", "{count} piece not planned"),
             translate("difference", "{count} pieces not planned"),

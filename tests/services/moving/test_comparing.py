@@ -128,6 +128,7 @@ def test_joints_that_become_worse_are_told() -> None:
     assert len(found.worsened) == 2
     assert not compare(after, before).worsened
     assert in_short(found) == "2 joints worse"
+    assert in_short(compare(after, before)) == "2 joints better"
     assert told(before, after) == [
         "Harbour board 1, flood has to be scuffed first.",
         "Harbour board 2, flood needs a touch test first.",
