@@ -115,7 +115,9 @@ class TrialPanel(QWidget):
         """Drop what is tried, and its answer."""
         self.run.drop()
         self._asked = self._planned = None
-        self._say_how("")
+        self._say_how(
+            translate("questions", "It is planned on a copy, in some seconds; nothing changes.")
+        )
         self.answer.clear()
         self.beside.clear()
         self.heat.hide()
