@@ -178,7 +178,7 @@ def test_opening_after_closing_is_refused_beside_the_cell(
     before = studio_of(desk)
     row, _ = page.panel.sheet.place_of(Stage.RECOAT_OPENS, 25)
     write(cell(page, Stage.RECOAT_OPENS, 25), "20 h")
-    assert "opens after it closes" in page.panel.sheet.grid.wrong_in(row)
+    assert "At 25 °C it opens after it closes." in page.panel.sheet.grid.wrong_in(row)
     assert studio_of(desk) == before
 
 
@@ -336,6 +336,10 @@ def test_a_studio_in_fahrenheit_reads_and_types_in_it(
     units = Units(temperature=TemperatureUnit.FAHRENHEIT)
     desk.changes.attempt(Change("Units", lambda now: replace(now, units=units)))
     assert page.panel.sheet.grid.edits[0, 1].text() == "59 °F"
+    row, _ = page.panel.sheet.place_of(Stage.RECOAT_OPENS, 25)
+    write(cell(page, Stage.RECOAT_OPENS, 25), "20 h")
+    assert "At 77 °F it opens after it closes." in page.panel.sheet.grid.wrong_in(row)
+    write(cell(page, Stage.RECOAT_OPENS, 25), "3.5 h")
     add_temperature(page, "68")
     assert page.panel.sheet.columns() == [15, 20, 25]
     page.panel.plot.read_at(20.0)

@@ -8,7 +8,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QMenu, QScrollArea, QVBoxLayout, QWidget
 from typing_extensions import override
 
-from studio_planner.craft.errors import StudioError
+from studio_planner.craft.errors import InvalidEntry, StudioError
 from studio_planner.craft.products import Product, ProductKind
 from studio_planner.desktop.forms.noun_list import NounList
 from studio_planner.desktop.page import Page
@@ -155,10 +155,17 @@ class ProductsPage(Page):
         self.refusal.say("")
         try:
             self.desk.changes.make(change)
+        except InvalidEntry as error:
+            sentences = " ".join(rule.sentence for rule in error.broken)
+            self._refuse(f"{error.noun}: {sentences}")
+            return False
         except StudioError as error:
-            self.refusal.say(f"\N{BLACK RIGHT-POINTING TRIANGLE} {error}")
+            self._refuse(str(error))
             return False
         return True
+
+    def _refuse(self, sentence: str) -> None:
+        self.refusal.say(f"\N{BLACK RIGHT-POINTING TRIANGLE} {sentence}")
 
     def _choose_last(self) -> None:
         if self._view is not None:

@@ -9,7 +9,6 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QGridLayout, QLineEdit, QWidget
 from typing_extensions import override
 
-from studio_planner.craft.errors import InvalidEntry
 from studio_planner.desktop.studio_pages.lines import Line
 
 if TYPE_CHECKING:
@@ -107,7 +106,7 @@ class FigureGrid(QWidget):
         enter: Callable[[int, int, str], None],
         parent: QWidget | None = None,
     ) -> None:
-        """Let `enter` take (row, column, text), or refuse by ValueError or InvalidEntry."""
+        """Let `enter` take (row, column, text), or refuse it by ValueError in a sentence."""
         super().__init__(parent)
         self._canvas = canvas
         self._enter = enter
@@ -217,9 +216,6 @@ class FigureGrid(QWidget):
             self._wrong[row].say("")
         try:
             self._enter(row, column, edit.text().strip())
-        except InvalidEntry as error:
-            sentences = dict.fromkeys(rule.sentence for rule in error.broken)
-            self._say_wrong(row, column, " ".join(sentences))
         except ValueError as error:
             self._say_wrong(row, column, str(error))
 

@@ -8,10 +8,11 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QPlainTextEdit, QVBoxLayout, QWidget
 from typing_extensions import override
 
-from studio_planner.craft.errors import StudioError
+from studio_planner.craft.errors import InvalidEntry, StudioError
 from studio_planner.desktop import words
 from studio_planner.desktop.forms.fields import NumberField
 from studio_planner.desktop.product_pages.law_words import row_name
+from studio_planner.desktop.product_pages.wrong_words import wrong_words
 from studio_planner.desktop.quantities import Quantity
 from studio_planner.desktop.studio_pages.lines import Line, verb
 from studio_planner.desktop.tongue import translate
@@ -166,9 +167,15 @@ class PastePanel(QWidget):
         try:
             self._changes.make(change)
         except StudioError as error:
-            self.wrong.say(f"\N{BLACK RIGHT-POINTING TRIANGLE} {error}")
+            self._refuse(error)
             return
         self._close()
+
+    def _refuse(self, error: StudioError) -> None:
+        said = str(error)
+        if isinstance(error, InvalidEntry) and self._units is not None:
+            said = wrong_words(error, self._units)
+        self.wrong.say(f"\N{BLACK RIGHT-POINTING TRIANGLE} {said}")
 
     def _close(self) -> None:
         self.text.clear()

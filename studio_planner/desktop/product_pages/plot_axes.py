@@ -18,6 +18,8 @@ _MARKS = (
 _LEAST_PIXELS = 17.0
 _STEPS = (1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000)
 _ROOM = 1.25
+_HEADROOM = 2.0
+"""Times the longest: the reader's words stand over the lines."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,7 +76,9 @@ def axes_for(
 ) -> PlotAxes:
     """Axes that hold all `hours` with some room above and below."""
     known = list(hours) or [1.0, 24.0]
-    return PlotAxes(area, *span, min(known) / _ROOM, max(known) * _ROOM, log_across=log_across)
+    return PlotAxes(
+        area, *span, min(known) / _ROOM, max(known) * _HEADROOM, log_across=log_across
+    )
 
 
 def round_marks(low: float, high: float, pixels: float, least: float) -> list[float]:

@@ -175,7 +175,7 @@ class PourView(QWidget):
     def _label_doorway(self, painter: QPainter, pour: TrialPour, view: FixedView) -> None:
         doorway = pour.ribbon.doorway
         top = self._shape.upper_label
-        if doorway is None or top is None:
+        if doorway is None or top is None or doorway.opens > pour.ribbon.until:
             return
         metrics = QFontMetricsF(painter.font())
         painter.setPen(self._canvas.theme.colour("window"))

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
+from studio_planner.craft.errors import InvalidEntry, StudioError
 from studio_planner.craft.products import ProductKind
 from studio_planner.desktop.product_pages.figure_grid import FigureGrid, Lines
 from studio_planner.desktop.product_pages.law_words import (
@@ -14,6 +15,7 @@ from studio_planner.desktop.product_pages.law_words import (
     row_name,
     stage_name,
 )
+from studio_planner.desktop.product_pages.wrong_words import wrong_words
 from studio_planner.desktop.quantities import (
     Quantity,
     number_of,
@@ -131,7 +133,7 @@ class SheetTable(QWidget):
             labels.append("")
             named = frozenset({len(labels)})
             unit = scale_of(Quantity.MASS, units).unit
-            hints[len(labels), 0] = translate("products", "+ cup of … {unit}").format(unit=unit)
+            hints[len(labels), 0] = translate("products", "+ cup, {unit}").format(unit=unit)
         return Lines(tuple(labels), (*names, ""), cells, hints, named)
 
     def _chosen(self, row: int) -> None:
@@ -144,12 +146,17 @@ class SheetTable(QWidget):
     def _enter(self, row: int, column: int, text: str) -> None:
         if self._product is None or self._units is None:
             return
-        if row == 0:
-            self._enter_temperature(self._product, column, text)
-        elif column == 0:
-            self._enter_mass(self._product, text)
-        else:
-            self._enter_time(self._product, row, column, text)
+        try:
+            if row == 0:
+                self._enter_temperature(self._product, column, text)
+            elif column == 0:
+                self._enter_mass(self._product, text)
+            else:
+                self._enter_time(self._product, row, column, text)
+        except InvalidEntry as error:
+            raise ValueError(wrong_words(error, self._units)) from error
+        except StudioError as error:
+            raise ValueError(str(error)) from error
 
     def _enter_time(self, product: Product, row: int, column: int, text: str) -> None:
         stage, grams = self.rows()[row - 1]
