@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 import pytest
 from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
-from PySide6.QtGui import QDropEvent
+from PySide6.QtGui import QDragEnterEvent, QDropEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QWidget
 
@@ -194,17 +194,28 @@ def test_photos_are_kept_small_worded_opened_and_removed(
     assert not desk.verbs["undo"].isEnabled()
 
 
-def test_a_picture_is_dropped_on_the_photos(
+def drop(page: PiecesPage, *paths: Path) -> bool:
+    data = QMimeData()
+    data.setUrls([QUrl.fromLocalFile(str(path)) for path in paths])
+    copy, free = Qt.DropAction.CopyAction, Qt.KeyboardModifier.NoModifier
+    enter = QDragEnterEvent(QPoint(20, 20), copy, data, LEFT, free)
+    enter.ignore()
+    QApplication.sendEvent(page, enter)
+    if enter.isAccepted():
+        QApplication.sendEvent(page, QDropEvent(QPointF(20, 20), copy, data, LEFT, free))
+    return enter.isAccepted()
+
+
+def test_a_picture_may_be_dropped_anywhere_on_the_page(
     desk: DeskWindow, page: PiecesPage, tmp_path: Path
 ) -> None:
     page.choose("m")
-    page.show_part(PHOTOS)
-    data = QMimeData()
-    data.setUrls([QUrl.fromLocalFile(str(picture_file(tmp_path, "small.png", 40)))])
-    event = QDropEvent(
-        QPointF(20, 20), Qt.DropAction.CopyAction, data, LEFT, Qt.KeyboardModifier.NoModifier
-    )
-    page.photos.dropEvent(event)
+    assert page.key == STACK
+    other = tmp_path / "orders.txt"
+    other.write_text("no picture")
+    assert not drop(page, other)
+    assert drop(page, picture_file(tmp_path, "small.png", 40))
+    assert page.key == PHOTOS
     assert [photo.words for photo in piece_of(desk, "m").photos] == ["small"]
 
 

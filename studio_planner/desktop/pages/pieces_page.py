@@ -24,7 +24,8 @@ from studio_planner.desktop.piece_pages.blank_form import BlankForm
 from studio_planner.desktop.piece_pages.part_bar import PartBar
 from studio_planner.desktop.piece_pages.pattern_panel import PatternPanel
 from studio_planner.desktop.piece_pages.photo_panel import PhotoPanel
-from studio_planner.desktop.piece_pages.piece_lines import full_line, short_line
+from studio_planner.desktop.piece_pages.picture_drops import PictureDrops
+from studio_planner.desktop.piece_pages.piece_lines import full_line, head_line, short_line
 from studio_planner.desktop.piece_pages.scrolling import scrolled
 from studio_planner.desktop.piece_pages.stack_panel import StackPanel
 from studio_planner.desktop.studio_pages.lines import Line, verb
@@ -42,6 +43,7 @@ from studio_planner.services.editing.stacks import StackHolder
 
 if TYPE_CHECKING:
     from collections.abc import Callable
+    from pathlib import Path
 
     from PySide6.QtGui import QResizeEvent
 
@@ -136,6 +138,7 @@ class PiecesPage(Page):
         self.pieces.remove_asked.connect(self._remove)
         self.pieces.move_asked.connect(self._move)
         self.parts.part_asked.connect(self.show_part)
+        PictureDrops(self).dropped.connect(self._keep_dropped)
 
     @override
     def resizeEvent(self, event: QResizeEvent) -> None:
@@ -217,7 +220,14 @@ class PiecesPage(Page):
             part.setVisible(piece is not None)
         lacking = view is not None and not can_be_coated(view.studio)
         self.products_button.setVisible(lacking)
-        self.name.say(self._head(piece, len(several)))
+        self.name.say(
+            head_line(
+                view.studio if view else None,
+                piece,
+                len(several),
+                searched=bool(self.search.text()),
+            )
+        )
         self.line.say(full_line(view.studio, piece) if view and piece else "")
         if view is None or piece is None:
             return
@@ -228,23 +238,12 @@ class PiecesPage(Page):
             PATTERNS: lambda: self.patterns.show_patterns(view, several or [piece]),
         }[self.key]()
 
-    def _head(self, piece: Piece | None, count: int) -> str:
-        view = self._view
-        if view is None:
-            return translate("pieces", "Open a studio first.")
-        if piece is not None and count > 1:
-            return translate("pieces", "{piece}, one of {count} chosen").format(
-                piece=piece.name, count=count
-            )
-        if piece is not None:
-            return words.piece_name(piece)
-        if not can_be_coated(view.studio):
-            return translate("pieces", "A piece needs a coat; add a product first.")
-        if self.search.text():
-            return translate("pieces", "No piece has those words.")
-        return translate("pieces", "Add a piece to build its stack.")
-
     # Verbs
+
+    def _keep_dropped(self, paths: list[Path]) -> None:
+        if self._piece(self.pieces.current_key) is not None:
+            self.show_part(PHOTOS)
+            self.photos.keep(paths)
 
     def add(self) -> None:
         """Add a piece, ready to be named."""

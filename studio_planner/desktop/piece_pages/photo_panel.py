@@ -17,7 +17,6 @@ from PySide6.QtWidgets import (
     QVBoxLayout,
     QWidget,
 )
-from typing_extensions import override
 
 from studio_planner.craft.errors import StudioError
 from studio_planner.desktop import words
@@ -35,7 +34,7 @@ from studio_planner.services.editing.changes import Change
 if TYPE_CHECKING:
     from collections.abc import Callable, Sequence
 
-    from PySide6.QtGui import QDragEnterEvent, QDropEvent, QImage
+    from PySide6.QtGui import QImage
 
     from studio_planner.craft.pieces import Photo, Piece
     from studio_planner.craft.studio import Studio
@@ -74,6 +73,7 @@ class PhotoCard(QWidget):
             self.open_button.setIcon(QPixmap.fromImage(_small(image)))
             self.open_button.setIconSize(QSize(_THUMB - 6, round(_THUMB * 0.75) - 6))
         self.words = QLineEdit(photo.words, self)
+        self.words.setAcceptDrops(False)  # a picture falls upon the page, not into its words
         self.words.setPlaceholderText(translate("pieces", "words"))
         self.words.setAccessibleName(
             translate("pieces", "Words of the photo of {date}").format(date=date)
@@ -140,7 +140,6 @@ class PhotoPanel(QWidget):
         self.ask = ask
         self.cards: list[PhotoCard] = []
         self.large: LargePhoto | None = None
-        self.setAcceptDrops(True)
         self.choose_button = verb(
             translate("pieces", "Choose photos…"), self.choose_files, self
         )
@@ -254,16 +253,3 @@ class PhotoPanel(QWidget):
         title = f"{photo.words}, {date}" if photo.words else date
         self.large = LargePhoto(image, title, self)
         self.large.show()
-
-    # Drops
-
-    @override
-    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
-        if event.mimeData().hasUrls():
-            event.acceptProposedAction()
-
-    @override
-    def dropEvent(self, event: QDropEvent) -> None:
-        urls = event.mimeData().urls()
-        self.keep([Path(url.toLocalFile()) for url in urls if url.isLocalFile()])
-        event.acceptProposedAction()

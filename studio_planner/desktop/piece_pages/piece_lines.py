@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 from studio_planner.craft.kind_words import kind_word
 from studio_planner.desktop import words
 from studio_planner.desktop.tongue import translate
+from studio_planner.services.editing.pieces import can_be_coated
 
 if TYPE_CHECKING:
     from studio_planner.craft.pieces import Piece
@@ -33,3 +34,20 @@ def full_line(studio: Studio | None, piece: Piece) -> str:
     coats = ", ".join(kind_word(coat.kind) for coat in piece.stack)
     blank = words.blank(piece, studio.units)
     return " · ".join(filter(None, (blank, order.name if order else "", coats)))
+
+
+def head_line(studio: Studio | None, piece: Piece | None, count: int, *, searched: bool) -> str:
+    """What stands over the chosen piece, one of `count`; what to do where there is none."""
+    if studio is None:
+        return translate("pieces", "Open a studio first.")
+    if piece is not None and count > 1:
+        return translate("pieces", "{piece}, one of {count} chosen").format(
+            piece=piece.name, count=count
+        )
+    if piece is not None:
+        return words.piece_name(piece)
+    if not can_be_coated(studio):
+        return translate("pieces", "A piece needs a coat; add a product first.")
+    if searched:
+        return translate("pieces", "No piece has those words.")
+    return translate("pieces", "Add a piece to build its stack.")
