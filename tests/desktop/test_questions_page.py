@@ -239,7 +239,7 @@ def test_heat_is_something_to_do_and_its_energy_is_asked_for_where_it_is_not_kno
     QTest.keyClicks(loss.editor, "60")
     QTest.keyClick(loss.editor, Qt.Key.Key_Return)
     assert _studio(desk).places[0].heat_loss_w_per_k == 60.0
-    assert " kWh from " in page.trial.heat.words
+    assert " kWh, from " in page.trial.heat.words
     assert "EUR" not in page.trial.heat.words
     price.editor.selectAll()
     QTest.keyClicks(price.editor, "0,30")
@@ -248,6 +248,25 @@ def test_heat_is_something_to_do_and_its_energy_is_asked_for_where_it_is_not_kno
     # The answer stands: neither figure bears on a plan.
     assert page.trial.answer.verdict
     assert "Workshop, heat loss" not in desk.notice.words
+
+
+def test_the_heat_loss_of_a_tried_box_is_entered_with_the_box(
+    qtbot: QtBot, page: QuestionsPage, desk: DeskWindow, trials: Path
+) -> None:
+    before = _studio(desk)
+    _with(page, DONE, trials)
+    _try(qtbot, page, "warm-box")
+    loss = page.trial.heat.form.fields["heat_loss_w_per_k"]
+    assert isinstance(loss, NumberField)
+    QTest.keyClicks(loss.editor, "3")
+    QTest.keyClick(loss.editor, Qt.Key.Key_Return)
+    assert "kWh a day" in page.trial.heat.words
+    assert _studio(desk) == before
+    _click(page.trial.do_button)
+    box = _studio(desk).places[-1]
+    assert (box.name, box.heat_loss_w_per_k) == ("Warm box 2", 3.0)
+    desk.verbs["undo"].trigger()
+    assert _studio(desk) == before
 
 
 def _texts(widget: QWidget) -> list[str]:
@@ -264,7 +283,7 @@ def test_a_newer_question_drops_the_one_that_is_still_tried(
     with qtbot.waitSignal(run.better, timeout=20_000):
         _click(page.trial.try_button)
     assert page.trial.stop_button.isVisible()
-    assert page.trial.how.startswith("This much is sure")
+    assert page.trial.how.startswith("So far")
     assert page.trial.answer.verdict
     page.choose("warm-box")
     assert not run.running

@@ -66,6 +66,13 @@ class HeatFigures(QWidget):
         layout.addWidget(self.form)
         self.hide()
 
+    def entered(self, studio: Studio) -> Studio:
+        """Give a studio in which what was entered for a place that is tried belongs to it."""
+        warmth, loss = self._warmth, self._own_loss
+        if warmth is None or loss is None:
+            return studio
+        return _with_loss(studio, warmth.place, loss)
+
     @property
     def words(self) -> str:
         """What is said about energy and cost; empty when nothing is."""
@@ -111,7 +118,15 @@ class HeatFigures(QWidget):
             )
             self._words.setText(text)
             return
-        text = translate("questions", "Energy: {kwh} kWh from {hours} °C hours above the usual")
+        text = (
+            translate(
+                "questions", "Energy: {kwh} kWh a day, from {hours} °C hours above the room"
+            )
+            if self._place() is None
+            else translate(
+                "questions", "Energy: {kwh} kWh, from {hours} °C hours above the usual"
+            )
+        )
         said = text.format(
             kwh=f"{energy.kilowatt_hours:.1f}", hours=f"{warmth.degree_hours:.0f}"
         )

@@ -72,11 +72,11 @@ class TrialPanel(QWidget):
     def _lay_out(self) -> None:
         verbs = QHBoxLayout()
         verbs.setSpacing(10)
-        for part in (self.try_button, self.stop_button, self._how):
+        for part in (self.try_button, self.stop_button):
             verbs.addWidget(part)
         verbs.addStretch(1)
-        self._to_do.setWordWrap(True)
         for label in (self._how, self._to_do):
+            label.setWordWrap(True)
             label.setTextFormat(Qt.TextFormat.PlainText)
         doing = QHBoxLayout()
         doing.setSpacing(10)
@@ -86,6 +86,7 @@ class TrialPanel(QWidget):
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(14)
         layout.addLayout(verbs)
+        layout.addWidget(self._how)
         layout.addWidget(self.answer)
         layout.addWidget(self._to_do)
         layout.addLayout(doing)
@@ -164,7 +165,7 @@ class TrialPanel(QWidget):
 
         def make(studio: Studio) -> Studio:
             trial = asked.what_if.tried(DeskView(studio, asked.view.now), asked.given)
-            return done_with(trial, planned)
+            return self.heat.entered(done_with(trial, planned))
 
         words = asked.trial.words
         self.run.drop()
@@ -182,7 +183,9 @@ class TrialPanel(QWidget):
 
     def _better(self, _words: str, planned: Studio) -> None:
         self._show(planned)
-        self._say_how(translate("questions", "This much is sure; looking for better still…"))
+        self._say_how(
+            translate("questions", "So far, from the quick plan; looking for a better one…")
+        )
 
     def _found(self, planned: Studio) -> None:
         self._show(planned)
