@@ -13,7 +13,7 @@ from studio_planner.services.editing.places import changed_place
 from studio_planner.services.log_signs import not_a_log
 from studio_planner.services.studio_files import read_bytes
 from studio_planner.storage.log_columns import find_table
-from studio_planner.storage.log_merging import Gap, Overlap, merged_log
+from studio_planner.storage.log_merging import Gap, Overlap, merged_log, overlapping
 from studio_planner.storage.log_stamps import DateOrder
 from studio_planner.storage.room_log import (
     LARGEST_BYTES,
@@ -83,7 +83,8 @@ class LogLook:
     """A log that was looked at: what it was found to be, and what would be kept of it.
 
     `columns` are those that may hold temperature or humidity; `new` is what it adds, `merged`
-    the place's whole record as it would be; `thinned` tells whether readings were left out.
+    the place's whole record as it would be, `overlapping` how many of the new ones fall where
+    it was read already; `thinned` tells whether readings were left out.
     """
 
     name: str
@@ -91,6 +92,7 @@ class LogLook:
     columns: tuple[str, ...]
     new: tuple[Reading, ...] = field(repr=False)
     merged: tuple[Reading, ...] = field(repr=False)
+    overlapping: int
     thinned: bool
 
     @property
@@ -145,6 +147,7 @@ def look_at(
         columns=tuple(table.name(column) for column in numeric),
         new=new,
         merged=merged_log(existing, new, asked.answers.overlap) if new else tuple(existing),
+        overlapping=overlapping(existing, new),
         thinned=len(new) < len(found.readings),
     )
 

@@ -110,12 +110,15 @@ def test_times_without_a_zone_can_be_utc(
 
 
 def test_a_wrong_file_says_what_it_is_and_nothing_is_lost(
-    desk: DeskWindow, section: RoomSection, tmp_path: Path
+    qtbot: QtBot, desk: DeskWindow, section: RoomSection, tmp_path: Path
 ) -> None:
     before = studio_of(desk)
     picture = tmp_path / "board.csv"
     picture.write_bytes(b"\x89PNG\r\n\x1a\n")
+    drop(section, log_at(tmp_path / "shed.csv", "time,temperature_c"))
+    qtbot.waitUntil(lambda: section.readings.preview.look is not None)
     drop(section, picture)
+    assert section.readings.preview.isVisibleTo(section)
     assert "board.csv is a picture" in section.readings.progress.text()
     assert "What is wanted here" in section.readings.progress.text()
     assert studio_of(desk) == before
@@ -171,3 +174,22 @@ def test_the_expected_air_is_made_from_readings_and_shown_first(
     section.readings.picture.grab()
     desk.verbs["undo"].trigger()
     assert studio_of(desk) == before
+
+
+def test_where_there_are_readings_already_the_maker_says_which_stay(
+    qtbot: QtBot, desk: DeskWindow, section: RoomSection, tmp_path: Path
+) -> None:
+    preview = section.readings.preview
+    for warmth in (20, 24):
+        preview.look = None
+        drop(section, log_at(tmp_path / "shed.csv", "time,temperature_c", warmth=warmth))
+        qtbot.waitUntil(lambda: preview.look is not None)
+        if warmth == 20:
+            QTest.mouseClick(preview.take, LEFT)
+    assert "30 of them fall where there are readings already" in preview.said.text()
+    preview.overlap.editor.setFocus()
+    QTest.keyClick(preview.overlap.editor, Qt.Key.Key_Down)
+    qtbot.waitUntil(lambda: not section.readings.work.busy)
+    QTest.mouseClick(preview.take, LEFT)
+    assert [reading.celsius for reading in room_of(desk).readings[:3]] == [24, 25, 26]
+    assert len(room_of(desk).readings) == 30

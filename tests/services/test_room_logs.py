@@ -106,6 +106,7 @@ def test_a_log_of_minutes_is_thinned_when_asked_or_very_long() -> None:
     assert look.thinned
     assert len(look.new) == 31
     again = look_at(csv(300), BERLIN, look.new, LogAsked(thin=True))
+    assert (look.overlapping, again.overlapping) == (0, 31)
     assert again.merged == look.merged
     assert thinned(()) == ()
     assert len(look_at(csv(20_001), BERLIN, (), LogAsked()).new) == 2001

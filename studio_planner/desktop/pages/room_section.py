@@ -5,6 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from PySide6.QtCore import QSignalBlocker
 from PySide6.QtWidgets import QBoxLayout, QLineEdit, QVBoxLayout, QWidget
 from typing_extensions import override
 
@@ -132,9 +133,10 @@ class RoomSection(Page):
             self._show_place()
             return
         self.new_celsius.set_units(studio.units)
-        self.places.show_things(
-            [(place.key, place.name, _line(place, studio)) for place in studio.places]
-        )
+        with QSignalBlocker(self.places):  # the chosen place is shown once, below
+            self.places.show_things(
+                [(place.key, place.name, _line(place, studio)) for place in studio.places]
+            )
         self.places.list.setFixedHeight(list_height(self.places, _MOST_ROWS))
         rests = studio.resting_place
         self.rests.say(

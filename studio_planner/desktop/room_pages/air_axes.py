@@ -19,7 +19,7 @@ if TYPE_CHECKING:
     from studio_planner.craft.settings import Units
     from studio_planner.services.editing.air_weeks import Pattern
 
-LEFT, RIGHT, TOP, FOOT = 66.0, 14.0, 22.0, 24.0
+LEFT, RIGHT, TOP, FOOT = 66.0, 26.0, 22.0, 28.0
 WARM_HEIGHT, DAMP_HEIGHT, BETWEEN = 188.0, 76.0, 16.0
 REACH = 12.0
 """How near to a point a press counts as upon it, in pixels: a target of 24."""

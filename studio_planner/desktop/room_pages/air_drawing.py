@@ -79,14 +79,16 @@ class AirDrawing:
             text = words.hour_mark(hour, form) if axes.days == 1 else ""
             painter.setPen(theme.colour("quiet"))
             wide = metrics.horizontalAdvance(text)
-            painter.drawText(QPointF(x - wide / 2.0, axes.bottom + metrics.height()), text)
+            painter.drawText(
+                QPointF(x - wide / 2.0, axes.bottom + metrics.height() + 4.0), text
+            )
         if axes.days > 1:
             self._draw_days(painter, metrics)
 
     def _draw_days(self, painter: QPainter, metrics: QFontMetricsF) -> None:
         for day, name in enumerate(day_names()):
             x = self._axes.x((day + 0.5) * DAY_MINUTES) - metrics.horizontalAdvance(name) / 2.0
-            painter.drawText(QPointF(x, self._axes.bottom + metrics.height()), name)
+            painter.drawText(QPointF(x, self._axes.bottom + metrics.height() + 4.0), name)
 
     def _draw_degrees(self, painter: QPainter) -> None:
         axes, theme = self._axes, self._canvas.theme

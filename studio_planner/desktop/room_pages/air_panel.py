@@ -115,6 +115,9 @@ class AirPanel(QWidget):
             self.effects.show_place(self._view.studio, candidate, self._view.now)
 
     def _choose_row(self, index: int) -> None:
+        day = self.curve.pattern[index].day
+        if day is not None:
+            self.verbs.source.show_value(day)
         if self.table.currentRow() != index:
             self.table.setCurrentCell(index, max(self.table.currentColumn(), 0))
 

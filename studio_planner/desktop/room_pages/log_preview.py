@@ -155,7 +155,7 @@ class LogPreview(QWidget):
         self.zone.show_value(self.asked.in_utc)
         self.zone.setVisible(bool(look.found.local_rows))
         self.overlap.show_value(answers.overlap)
-        self.overlap.setVisible(bool(look.found.overlapping))
+        self.overlap.setVisible(bool(look.overlapping))
         self.thin.show_value(look.thinned)
 
     def _ask(self) -> None:

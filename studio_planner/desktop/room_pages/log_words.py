@@ -42,10 +42,10 @@ def found_words(look: LogLook, wall: Wall, units: Units) -> list[str]:
                 count=f"{len(look.new):,}"
             )
         )
-    if found.overlapping:
+    if look.overlapping:
         said.append(
             translate("room", "{count} of them fall where there are readings already.").format(
-                count=f"{found.overlapping:,}"
+                count=f"{look.overlapping:,}"
             )
         )
     return [*said, *found.notes]

@@ -106,10 +106,9 @@ class HeatAid(QWidget):
             canvas,
             translate(
                 "room",
-                "Read the heater's meter over 24 hours of steady cold: kWh "
-                "\N{MULTIPLICATION SIGN} 1000 / (24 \N{MULTIPLICATION SIGN} degrees "
-                "difference). Sun and other heat make it too low.",
-            ),
+                "Read the heater's meter over 24 hours of steady cold: kWh {times} "
+                "1000 / (24 {times} degrees difference). Sun and other heat make it too low.",
+            ).format(times="\N{MULTIPLICATION SIGN}"),
             self,
             font="small",
             colour="quiet",

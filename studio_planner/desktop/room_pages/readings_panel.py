@@ -171,12 +171,13 @@ class ReadingsPanel(QWidget):
         """Look at a file that the maker dropped or chose."""
         if self._place is None:
             return
-        self._let_go()
         try:
-            self._file = log_file(path)
+            file = log_file(path)
         except StudioError as error:
-            self._failed(str(error))
+            self._failed(str(error))  # what was dropped before stays to be taken
             return
+        self._let_go()
+        self._file = file
         self._about = self._place.key
         self.preview.begin()
         self._look(self.preview.asked)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
+from PySide6.QtCore import QSignalBlocker
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from studio_planner.desktop import words
@@ -98,9 +99,10 @@ class ShelfPanel(QWidget):
         """Show the spots of a place of a studio."""
         self._view, self._place = view, place
         units = view.studio.units
-        self.spots.show_things(
-            [(spot.key, spot.name, _size(spot, view.studio)) for spot in place.spots]
-        )
+        with QSignalBlocker(self.spots):  # the chosen spot is shown once, below
+            self.spots.show_things(
+                [(spot.key, spot.name, _size(spot, view.studio)) for spot in place.spots]
+            )
         self.spots.list.setFixedHeight(list_height(self.spots, _MOST_ROWS))
         rows = [
             translate(
