@@ -568,6 +568,14 @@
         <translation>{count} Verbünde schlechter</translation>
     </message>
     <message>
+        <source>{count} joint better</source>
+        <translation>{count} Verbund besser</translation>
+    </message>
+    <message>
+        <source>{count} joints better</source>
+        <translation>{count} Verbünde besser</translation>
+    </message>
+    <message>
         <source>{count} piece not planned</source>
         <translation>{count} Stück nicht geplant</translation>
     </message>
@@ -615,7 +623,7 @@
     </message>
     <message>
         <source>Add</source>
-        <translation>Hinzufügen</translation>
+        <translation>Anlegen</translation>
     </message>
     <message>
         <source>Copy</source>
@@ -1658,7 +1666,7 @@
     </message>
     <message>
         <source>No piece has those words.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Stück hat diese Worte.</translation>
     </message>
     <message>
         <source>Add a piece to build its stack.</source>
@@ -2573,8 +2581,8 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Heute gegossen um {time}: {place}</translation>
     </message>
     <message>
-        <source>+ cup of … {unit}</source>
-        <translation>+ Becher mit … {unit}</translation>
+        <source>+ cup, {unit}</source>
+        <translation>+ Becher, {unit}</translation>
     </message>
     <message>
         <source>There is a column for it already.</source>
@@ -2737,6 +2745,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>Do it</source>
         <translation>So machen</translation>
+    </message>
+    <message>
+        <source>It is planned on a copy, in some seconds; nothing changes.</source>
+        <translation>Auf einer Kopie wird einige Sekunden geplant; nichts ändert sich.</translation>
     </message>
     <message>
         <source>Trying: the quick plan comes first…</source>
@@ -3250,8 +3262,8 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Wärmeverlust schätzen</translation>
     </message>
     <message>
-        <source>Read the heater&apos;s meter over 24 hours of steady cold: kWh N{MULTIPLICATION SIGN} 1000 / (24 N{MULTIPLICATION SIGN} degrees difference). Sun and other heat make it too low.</source>
-        <translation>Den Zähler der Heizung über 24 Stunden gleichmäßiger Kälte ablesen: kWh N{MULTIPLICATION SIGN} 1000 / (24 N{MULTIPLICATION SIGN} Grad Unterschied). Sonne und andere Wärme machen ihn zu klein.</translation>
+        <source>Read the heater&apos;s meter over 24 hours of steady cold: kWh {times} 1000 / (24 {times} degrees difference). Sun and other heat make it too low.</source>
+        <translation>Den Zähler der Heizung über 24 Stunden gleichmäßiger Kälte ablesen: kWh {times} 1000 / (24 {times} Grad Unterschied). Sonne und andere Wärme machen ihn zu klein.</translation>
     </message>
     <message>
         <source>{kwh} kWh over that day make {loss} W/K.</source>

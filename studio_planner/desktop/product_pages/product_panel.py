@@ -17,7 +17,7 @@ from studio_planner.desktop.product_pages.product_form import ProductForm
 from studio_planner.desktop.product_pages.sheet_table import SheetTable
 from studio_planner.desktop.studio_pages.lines import Line, verb
 from studio_planner.desktop.tongue import translate
-from studio_planner.services.caution import DEFERRAL
+from studio_planner.services.caution import deferral
 from studio_planner.services.product_gaps import gaps_of
 from studio_planner.services.trial_pour import evening_pour
 
@@ -47,6 +47,7 @@ class ProductPanel(QWidget):
         """Show no product yet."""
         super().__init__(parent)
         self._canvas = canvas
+        self._pour: TrialPour | None = None
         self.form = ProductForm(canvas, changes, self)
         self.sheet = SheetTable(canvas, changes, self)
         self.paste = PastePanel(canvas, changes, self)
@@ -77,6 +78,7 @@ class ProductPanel(QWidget):
         self._lay_out()
         self.sheet.stage_chosen.connect(self.plot.choose_stage)
         self.plot.moved.connect(lambda: self.sentence.say(self.plot.sentence))
+        self.sheet.grid.sheet_pasted.connect(self._open_with)
         self.paste.done.connect(self._close_paste)
         self.paste.hide()
 
@@ -95,7 +97,7 @@ class ProductPanel(QWidget):
         head = QHBoxLayout()
         head.addWidget(self._heads["sheet"], 1)
         head.addWidget(self.paste_button)
-        caution = Line(self._canvas, DEFERRAL, self, font="small", colour="quiet")
+        caution = Line(self._canvas, deferral(), self, font="small", colour="quiet")
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(8)
@@ -115,6 +117,10 @@ class ProductPanel(QWidget):
         self.paste.show()
         self.paste_button.hide()
         self.paste.text.setFocus()
+
+    def _open_with(self, text: str) -> None:
+        self.open_paste()
+        self.paste.text.setPlainText(text)
 
     def _close_paste(self) -> None:
         self.paste.hide()
@@ -138,7 +144,7 @@ class ProductPanel(QWidget):
         self.form.show_product(product, units)
         self.sheet.show_product(product, units)
         self.paste.show_product(product, units)
-        pour = evening_pour(view.studio, product, view.now)
+        pour = self._pour_of(view, product)
         room = None if pour is None else pour.celsius()
         self.plot.show_product(product, units, room)
         gaps = gaps_of(product, *(room or _USUAL_ROOM))
@@ -153,6 +159,13 @@ class ProductPanel(QWidget):
         for part in (self.cup, self._heads["cup"]):
             part.setVisible(bool(self.cup.points))
         self._arrange()
+
+    def _pour_of(self, view: DeskView, product: Product) -> TrialPour | None:
+        """The pour of this evening; the one that is shown where nothing of it has changed."""
+        pour, known = evening_pour(view.studio, product, view.now), self._pour
+        if pour is None or known is None or not pour.same_as(known):
+            self._pour = pour
+        return self._pour
 
     def _pour_words(self, pour: TrialPour) -> str:
         time = words.clock_time(pour.start, self._canvas.wall)

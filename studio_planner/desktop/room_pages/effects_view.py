@@ -12,7 +12,7 @@ from studio_planner.desktop.room_pages.effect_words import effect_words
 from studio_planner.desktop.studio_pages.lines import Line
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.air_effects import pours_tonight, tonight
-from studio_planner.services.caution import DEFERRAL
+from studio_planner.services.caution import deferral
 
 if TYPE_CHECKING:
     from datetime import datetime
@@ -39,7 +39,7 @@ class EffectsView(QWidget):
         self._gathering.timeout.connect(self._say)
         self.title = Line(canvas, "", self, font="bold")
         self.lines = Line(canvas, "", self)
-        self.caution = Line(canvas, DEFERRAL, self, font="small", colour="quiet")
+        self.caution = Line(canvas, deferral(), self, font="small", colour="quiet")
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(4)
