@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 from studio_planner.craft.errors import BrokenRule
 from studio_planner.craft.kind_words import kind_word
 from studio_planner.craft.pieces import Joint
+from studio_planner.craft.plans import Trust
 from studio_planner.desktop import words
 from studio_planner.desktop.tongue import translate
 
@@ -100,9 +101,8 @@ def _pour(studio: Studio, planned: PlannedCoat | None, *, poured: bool) -> str:
 
 def _joint_line(studio: Studio, joint: Joint, planned: PlannedCoat | None) -> str:
     window = None if planned is None else planned.window
-    trust = None if window is None else window.trust
     said = kind_word(joint)
-    if trust is not None and words.joint(joint, trust) != str(joint):
+    if window is not None and window.trust is Trust.TEST_FIRST:
         said = translate("pieces", "{joint}, test first").format(joint=said)
     return said if window is None else f"{said}, {_window(studio, window)}"
 

@@ -39,8 +39,8 @@ if TYPE_CHECKING:
     from studio_planner.services.editing.stack_faults import StackFault
     from studio_planner.services.editing.stacks import Stack, StackHolder
 
-_FORM_WIDTH = 336
-_WIDE = 760
+_FORM_WIDTH, _WIDEST_FORM, _SCROLL_BAR = 336, 400, 18
+_WIDE = 716
 """From this width on the coat stands beside the section, else below it."""
 
 _LOW, _HIGH = 240, 720
@@ -128,7 +128,8 @@ class StackPanel(QWidget):
         )
         self.setMinimumHeight(_LOW if wide else _HIGH)
         if wide:
-            self.form_scroll.setFixedWidth(_FORM_WIDTH)
+            needed = self.coat_form.minimumSizeHint().width() + _SCROLL_BAR
+            self.form_scroll.setFixedWidth(min(max(_FORM_WIDTH, needed), _WIDEST_FORM))
         else:
             self.form_scroll.setMinimumWidth(0)
             self.form_scroll.setMaximumWidth(10_000)
