@@ -26,7 +26,10 @@ if TYPE_CHECKING:
 
 _BLOCK = timedelta(minutes=30)
 _BEFORE = timedelta(hours=6)
-_AFTER = timedelta(days=35)
+_LONGEST = timedelta(days=35)
+_SHORTEST = timedelta(days=3)
+_SPARE = 1.6
+"""A cool week lengthens a cure against its first day's air by no more, as a rule (ours)."""
 _USUAL_FILM_MM = 0.5
 
 
@@ -53,9 +56,33 @@ class TrialPour:
 
     @cached_property
     def lane(self) -> Lane:
-        """The lane with its one ribbon."""
+        """The lane with its one ribbon, on a record that is long enough for its last stage.
+
+        A clock costs as much as its record is long, and a sheet is looked at after each figure.
+        """
+        lane = self._lane(self._expected)
+        last = lane.bars[0]
+        assert isinstance(last, Ribbon)  # noqa: S101 - the lane was made with one coat
+        late = (last.film.reached(stage, Edge.LATE) for stage in self._stages)
+        return lane if all(late) else self._lane(_LONGEST)
+
+    @property
+    def _stages(self) -> list[Stage]:
+        known = {point.stage for point in self.product.sheet} - {Stage.CUP_LIFE}
+        return [stage for stage in Stage if stage in known]
+
+    @property
+    def _expected(self) -> timedelta:
+        """How long its last stage takes in the first day's coldest air, with some to spare."""
+        coldest, _ = self.celsius()
+        laws = [self.product.law(stage) for stage in self._stages]
+        hours = [law.hours(coldest, Edge.LATE) for law in laws if law is not None]
+        wanted = _SHORTEST + timedelta(hours=_SPARE * min(max(hours, default=0.0), 1000.0))
+        return min(wanted, _LONGEST)
+
+    def _lane(self, after: timedelta) -> Lane:
         studio = self._studio
-        timing = Timing(studio, self.start - _BEFORE, self.start + _AFTER)
+        timing = Timing(studio, self.start - _BEFORE, self.start + after)
         hands = Hands(Backdrop(studio, timing).working)
         piece = studio.pieces[0]
         planned = PlannedCoat(
@@ -84,19 +111,23 @@ class TrialPour:
     def moments(self) -> tuple[StageMoment, ...]:
         """Every stage of the sheet but the cup's, in the order it is likely reached."""
         film = self.ribbon.film
-        known = {point.stage for point in self.product.sheet} - {Stage.CUP_LIFE}
         rows = [
             StageMoment(stage, *(film.reached(stage, edge) for edge in Edge))
-            for stage in Stage
-            if stage in known
+            for stage in self._stages
         ]
-        never = self.start + 10 * _AFTER
+        never = self.start + 10 * _LONGEST
         return tuple(sorted(rows, key=lambda row: row.likely or never))
+
+    def same_as(self, other: TrialPour) -> bool:
+        """Tell whether another pour goes just as this one."""
+        mine, theirs = self._studio, other._studio
+        return self.start == other.start and mine == theirs
 
     def celsius(self) -> tuple[float, float]:
         """The coldest and warmest likely temperature [°C] of the first day after the pour."""
-        history = self.lane.timing.history(self.place.key)
-        first = self.start.timestamp()
+        zone, first = self._studio.time_zone, self.start.timestamp()
+        day = timedelta(days=1)
+        history = self.place.history(zone, self.start - _BEFORE, self.start + day + _BEFORE)
         at = [history.celsius_at(first + 1800.0 * step) for step in range(49)]
         known = [celsius for celsius in at if celsius is not None]
         return min(known), max(known)

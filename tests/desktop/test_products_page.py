@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 import pytest
 from PySide6.QtCore import QPoint, Qt
+from PySide6.QtGui import QGuiApplication
 from PySide6.QtTest import QTest
 
 from studio_planner.craft.products import ProductKind, RatioBy
@@ -139,6 +140,20 @@ def test_a_pasted_sheet_is_looked_over_and_taken_as_one_step(
     assert steps(desk) == count + 1
     desk.verbs["undo"].trigger()
     assert studio_of(desk) == before
+
+
+def test_a_table_pasted_into_a_cell_is_looked_over_first(
+    desk: DeskWindow, page: ProductsPage
+) -> None:
+    before = studio_of(desk)
+    QGuiApplication.clipboard().setText("Stage\t15 °C\t25 °C\nTack free\t12 h\t6 h")
+    edit = cell(page, Stage.TACK_FREE, 15)
+    edit.setFocus()
+    QTest.keyClick(edit, Qt.Key.Key_V, Qt.KeyboardModifier.ControlModifier)
+    assert studio_of(desk) == before
+    assert "Tack-free: 12 h at 15 °C" in page.panel.paste.found.text()
+    QTest.mouseClick(page.panel.paste.take_button, Qt.MouseButton.LeftButton)
+    assert cell(page, Stage.TACK_FREE, 25).text() == "6 h"
 
 
 def test_a_pasted_sheet_that_makes_no_law_is_refused_and_stays(

@@ -89,7 +89,10 @@ class ProductsPage(Page):
     def show_view(self, view: DeskView | None) -> None:
         self._view = view
         products = () if view is None else view.studio.products
+        # Only what is chosen in the end is worth its clocks.
+        self.products.blockSignals(True)  # noqa: FBT003 - Qt's own
         self.products.show_things([(p.key, p.name, kind_name(p.kind)) for p in products])
+        self.products.blockSignals(False)  # noqa: FBT003 - Qt's own
         self.products.add_button.setEnabled(view is not None)
         self._show_chosen()
 

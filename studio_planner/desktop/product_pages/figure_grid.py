@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QGuiApplication, QKeySequence
 from PySide6.QtWidgets import QGridLayout, QLineEdit, QWidget
 from typing_extensions import override
 
@@ -46,11 +47,13 @@ class FigureEdit(QLineEdit):
         entered: the maker has left it, and it reads otherwise than before.
         looked_at: the maker is in it.
         step_asked: by how many rows to go.
+        sheet_pasted: more than one cell was pasted.
     """
 
     entered = Signal()
     looked_at = Signal()
     step_asked = Signal(int)
+    sheet_pasted = Signal(str)
 
     def __init__(self, parent: QWidget) -> None:
         """Start empty."""
@@ -83,6 +86,10 @@ class FigureEdit(QLineEdit):
 
     @override
     def keyPressEvent(self, event: QKeyEvent) -> None:
+        pasted = QGuiApplication.clipboard().text().strip()
+        if event.matches(QKeySequence.StandardKey.Paste) and set(pasted) & {"\n", "\t"}:
+            self.sheet_pasted.emit(pasted)
+            return
         down = {Qt.Key.Key_Down, Qt.Key.Key_Return, Qt.Key.Key_Enter}
         if event.key() in down or event.key() == Qt.Key.Key_Up:
             self._finished()
@@ -96,9 +103,11 @@ class FigureGrid(QWidget):
 
     Signals:
         row_chosen: the maker is in a cell of that row, 1 for the first.
+        sheet_pasted: lines or a table were pasted into a cell.
     """
 
     row_chosen = Signal(int)
+    sheet_pasted = Signal(str)
 
     def __init__(
         self,
@@ -190,6 +199,7 @@ class FigureGrid(QWidget):
             edit.setPlaceholderText(self._lines.hints.get((row, column), ""))
         edit.entered.connect(lambda: self._entered(row, column))
         edit.looked_at.connect(lambda: self.row_chosen.emit(row))
+        edit.sheet_pasted.connect(self.sheet_pasted)
         edit.step_asked.connect(lambda by: self._step(row, column, by))
         self.edits[row, column] = edit
         self._grid.addWidget(edit, line, column)
