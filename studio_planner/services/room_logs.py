@@ -84,7 +84,8 @@ class LogLook:
 
     `columns` are those that may hold temperature or humidity; `new` is what it adds, `merged`
     the place's whole record as it would be, `overlapping` how many of the new ones fall where
-    it was read already; `thinned` tells whether readings were left out.
+    it was read already (`present_stay`: they are not taken); `thinned` tells whether readings
+    were left out.
     """
 
     name: str
@@ -93,6 +94,7 @@ class LogLook:
     new: tuple[Reading, ...] = field(repr=False)
     merged: tuple[Reading, ...] = field(repr=False)
     overlapping: int
+    present_stay: bool
     thinned: bool
 
     @property
@@ -103,7 +105,12 @@ class LogLook:
     @property
     def ready(self) -> bool:
         """Whether it can be taken as it is."""
-        return not self.questions and bool(self.new)
+        return not self.questions and self.added > 0
+
+    @property
+    def added(self) -> int:
+        """How many of its readings would be taken."""
+        return len(self.new) - (self.overlapping if self.present_stay else 0)
 
     @property
     def longest_gaps(self) -> tuple[Gap, ...]:
@@ -148,6 +155,7 @@ def look_at(
         new=new,
         merged=merged_log(existing, new, asked.answers.overlap) if new else tuple(existing),
         overlapping=overlapping(existing, new),
+        present_stay=asked.answers.overlap is Overlap.EXISTING_WINS,
         thinned=len(new) < len(found.readings),
     )
 

@@ -187,6 +187,8 @@ def test_where_there_are_readings_already_the_maker_says_which_stay(
         if warmth == 20:
             QTest.mouseClick(preview.take, LEFT)
     assert "30 of them fall where there are readings already" in preview.said.text()
+    assert "Nothing would be added" in preview.said.text()
+    assert not preview.take.isEnabled()
     preview.overlap.editor.setFocus()
     QTest.keyClick(preview.overlap.editor, Qt.Key.Key_Down)
     qtbot.waitUntil(lambda: not section.readings.work.busy)

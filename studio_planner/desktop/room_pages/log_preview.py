@@ -134,7 +134,7 @@ class LogPreview(QWidget):
         self.lost.say("\n".join([*gap_words(look, wall), *skipped_words(look)]))
         self._offer(look, studio)
         self.take.setEnabled(look.ready)
-        several = translate("room", "Take {count} readings").format(count=f"{len(look.new):,}")
+        several = translate("room", "Take {count} readings").format(count=f"{look.added:,}")
         self.take.setText(several if look.ready else translate("room", "Take these readings"))
         self.show()
 

@@ -48,6 +48,10 @@ def found_words(look: LogLook, wall: Wall, units: Units) -> list[str]:
                 count=f"{look.overlapping:,}"
             )
         )
+    if look.new and not look.added:
+        said.append(
+            translate("room", "Nothing would be added: let the new ones replace the others.")
+        )
     return [*said, *found.notes]
 
 
