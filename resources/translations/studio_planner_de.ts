@@ -255,7 +255,7 @@
     </message>
     <message>
         <source>Between {span}.</source>
-        <translation>Zwischen {span}.</translation>
+        <translation>Im Zeitraum {span}.</translation>
     </message>
     <message>
         <source>For the coat: {coat}.</source>
@@ -590,6 +590,13 @@
     <message>
         <source>{count} pieces planned again</source>
         <translation>{count} Stücke wieder geplant</translation>
+    </message>
+</context>
+<context>
+    <name>figures</name>
+    <message>
+        <source>1,000.5</source>
+        <translation>1.000,5</translation>
     </message>
 </context>
 <context>
@@ -2264,11 +2271,11 @@
     </message>
     <message>
         <source>Working time</source>
-        <translation>Verarbeitungszeit</translation>
+        <translation>Verarbeitung</translation>
     </message>
     <message>
         <source>Last torch</source>
-        <translation>Letztes Abflammen</translation>
+        <translation>Abflammen</translation>
     </message>
     <message>
         <source>Cover</source>
@@ -2280,11 +2287,11 @@
     </message>
     <message>
         <source>Recoat opens</source>
-        <translation>Überarbeitbar ab</translation>
+        <translation>Fenster ab</translation>
     </message>
     <message>
         <source>Recoat closes</source>
-        <translation>Überarbeitbar bis</translation>
+        <translation>Fenster bis</translation>
     </message>
     <message>
         <source>Sandable</source>
@@ -2426,11 +2433,11 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>from {safe}, likely {likely}</source>
-        <translation>ab {safe}, wahrscheinlich {likely}</translation>
+        <translation>frühestens {safe}, wahrscheinlich {likely}</translation>
     </message>
     <message>
         <source>until {safe}, likely {likely}</source>
-        <translation>bis {safe}, wahrscheinlich {likely}</translation>
+        <translation>spätestens {safe}, wahrscheinlich {likely}</translation>
     </message>
     <message>
         <source>two-part mix</source>
@@ -2707,8 +2714,12 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Energie: nicht bekannt. Wärmeverlust eintragen: die Watt, die es ein °C wärmer halten.</translation>
     </message>
     <message>
-        <source>Energy: {kwh} kWh from {hours} °C hours above the usual</source>
-        <translation>Energie: {kwh} kWh aus {hours} °C-Stunden über dem Üblichen</translation>
+        <source>Energy: {kwh} kWh a day, from {hours} °C hours above the room</source>
+        <translation>Energie: {kwh} kWh am Tag, aus {hours} °C-Stunden über dem Raum</translation>
+    </message>
+    <message>
+        <source>Energy: {kwh} kWh, from {hours} °C hours above the usual</source>
+        <translation>Energie: {kwh} kWh, aus {hours} °C-Stunden über dem Üblichen</translation>
     </message>
     <message>
         <source>about {cost} {currency}</source>
@@ -2763,8 +2774,8 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Gemacht: {words}. Rückgängig nimmt es zurück.</translation>
     </message>
     <message>
-        <source>This much is sure; looking for better still…</source>
-        <translation>So viel ist sicher; noch Besseres wird gesucht…</translation>
+        <source>So far, from the quick plan; looking for a better one…</source>
+        <translation>Bisher, nach dem schnellen Plan; ein besserer wird gesucht…</translation>
     </message>
     <message>
         <source>Stopped; nothing has changed.</source>
@@ -3208,6 +3219,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>{count} of them fall where there are readings already.</source>
         <translation>{count} davon liegen, wo schon Messwerte sind.</translation>
+    </message>
+    <message>
+        <source>Nothing would be added: let the new ones replace the others.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>none</source>
@@ -4775,7 +4790,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>{coat}, to come</source>
-        <translation>{coat}, kommt noch</translation>
+        <translation>{coat}, folgt</translation>
     </message>
     <message>
         <source>{length} of film</source>
@@ -4973,7 +4988,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>Plan</source>
-        <translation>Plan</translation>
+        <translation>Planen</translation>
     </message>
     <message>
         <source>Open a studio, or make a new one.</source>
@@ -5359,6 +5374,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>No pieces yet.</source>
         <translation>Noch keine Stücke.</translation>
+    </message>
+    <message>
+        <source>Scroll through time</source>
+        <translation>Durch die Zeit rollen</translation>
     </message>
 </context>
 <context>

@@ -50,6 +50,15 @@ def counted(count: int, one: str, many: str) -> str:
     return (one if count == 1 else many).format(count=count)
 
 
+def figure(written: str) -> str:
+    """Write a figure such as 1,250.5 with the signs of the language that is spoken."""
+    signs = translate("figures", "1,000.5")
+    group, decimal = signs[1], signs[5]
+    if (group, decimal) == (",", "."):
+        return written
+    return written.translate({ord(","): group, ord("."): decimal})
+
+
 def capital(text: str) -> str:
     """Begin a text with a capital; what comes after stays as it is."""
     return text[:1].upper() + text[1:]

@@ -13,6 +13,7 @@ from studio_planner.craft.settings import (
     TemperatureUnit,
     VolumeUnit,
 )
+from studio_planner.craft.tongue import figure
 from studio_planner.desktop.tongue import translate
 
 if TYPE_CHECKING:
@@ -96,7 +97,7 @@ def scale_of(quantity: Quantity, units: Units) -> Scale:
 def number_words(shown: float, *, digits: int = 6) -> str:
     """A number as short as it can be written: 0.3, 21, 1250."""
     text = f"{shown:.{digits}g}"
-    return f"{shown:.0f}" if "e" in text else text
+    return figure(f"{shown:.0f}" if "e" in text else text)
 
 
 def number_of(text: str) -> float:

@@ -7,6 +7,8 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QScrollBar
 
+from studio_planner.desktop.tongue import translate
+
 if TYPE_CHECKING:
     from PySide6.QtWidgets import QWidget
 
@@ -23,7 +25,7 @@ class TimeScroll(QScrollBar):
         super().__init__(Qt.Orientation.Horizontal, parent)
         self._scale = scale
         self._following = False
-        self.setAccessibleName("Scroll through time")
+        self.setAccessibleName(translate("timeline", "Scroll through time"))
         self.setSingleStep(_STEP)
         scale.changed.connect(self._follow)
         self.valueChanged.connect(self._move)

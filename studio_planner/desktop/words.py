@@ -12,6 +12,7 @@ from studio_planner.craft.pieces import Material
 from studio_planner.craft.plans import Trust
 from studio_planner.craft.settings import ClockForm, MassUnit
 from studio_planner.craft.shapes import Round
+from studio_planner.craft.tongue import figure
 from studio_planner.desktop import tongue
 from studio_planner.desktop.quantities import Quantity, number_words, scale_of
 from studio_planner.desktop.tongue import marked, translate
@@ -162,13 +163,13 @@ def until_words(when: datetime, now: datetime) -> str:
 def degrees(celsius: float, units: Units, *, decimals: int = 0) -> str:
     """A temperature in the studio's unit."""
     scale = scale_of(Quantity.TEMPERATURE, units)
-    return f"{scale.shown(celsius):.{decimals}f} {scale.unit}"
+    return figure(f"{scale.shown(celsius):.{decimals}f} {scale.unit}")
 
 
 def degree_step(celsius: float, units: Units, *, decimals: int = 0) -> str:
     """A difference of temperatures in the studio's unit."""
     scale = scale_of(Quantity.DEGREES, units)
-    return f"{scale.shown(celsius):.{decimals}f} {scale.unit}"
+    return figure(f"{scale.shown(celsius):.{decimals}f} {scale.unit}")
 
 
 def length(mm: float, units: Units) -> str:
@@ -186,7 +187,7 @@ def mass(grams: float, units: Units) -> str:
     """A mass in the studio's unit: to a tenth of a gram, or a thousandth of an ounce."""
     scale = scale_of(Quantity.MASS, units)
     decimals = 3 if units.mass is MassUnit.OUNCE else 1
-    return f"{scale.shown(grams):.{decimals}f} {scale.unit}"
+    return figure(f"{scale.shown(grams):.{decimals}f} {scale.unit}")
 
 
 def volume(ml: float, units: Units) -> str:

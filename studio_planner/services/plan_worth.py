@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.kind_words import kind_word
 from studio_planner.craft.plans import Goal
-from studio_planner.craft.tongue import counted, marked, translate
+from studio_planner.craft.tongue import counted, figure, marked, translate
 
 if TYPE_CHECKING:
     from studio_planner.craft.plans import GoalValue, Outcome, Plan, PlannedCoat
@@ -116,8 +116,12 @@ def _figure(goal: Goal, value: float) -> str:
     texts = _COUNTED.get(goal)
     if texts is not None:
         text = translate("worth", texts[round(value) != 1])
-        return text.format(count=f"{round(value):,}")
-    return f"{value:,.1f} h" if value >= _LEAST_HOURS else translate("worth", "under 0.1 h")
+        return text.format(count=figure(f"{round(value):,}"))
+    return (
+        figure(f"{value:,.1f} h")
+        if value >= _LEAST_HOURS
+        else translate("worth", "under 0.1 h")
+    )
 
 
 def _verdict(one: GoalValue, grid_minutes: int) -> str:
@@ -140,7 +144,7 @@ def _least(one: GoalValue) -> str | None:
         whole = math.ceil(one.bound - _CRUMB)
         return _figure(one.goal, whole) if whole > 0 else None
     tenths = math.floor(one.bound * 10.0 + _CRUMB) / 10.0
-    return f"{tenths:,.1f} h" if tenths > 0.0 else None
+    return figure(f"{tenths:,.1f} h") if tenths > 0.0 else None
 
 
 def _effort(plan: Plan) -> str:
@@ -153,7 +157,7 @@ def _effort(plan: Plan) -> str:
 def seconds_words(seconds: float) -> str:
     """A time of looking, such as 0.4 s, 20 s or 2 min 5 s."""
     if seconds < 1.0:
-        return f"{seconds:.1f} s"
+        return figure(f"{seconds:.1f} s")
     minutes, rest = divmod(round(seconds), _SECONDS_IN_MINUTE)
     if not minutes:
         return f"{rest} s"
@@ -222,7 +226,7 @@ def weeks_words(rehearsals: int) -> str:
         if rehearsals == 1
         else translate("worth", "{count} rehearsed weeks")
     )
-    return text.format(count=f"{rehearsals:,}")
+    return text.format(count=figure(f"{rehearsals:,}"))
 
 
 def sure_words(outcome: Outcome | None, plan: Plan) -> str:

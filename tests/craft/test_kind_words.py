@@ -57,3 +57,12 @@ def test_one_thing_is_said_otherwise_than_none_or_several(count: int, said: str)
 def test_a_sentence_begins_with_a_capital_and_ends_once() -> None:
     assert tongue.sentence("the Moon tray waits") == "The Moon tray waits."
     assert tongue.sentence("Is it dry?") == "Is it dry?"
+
+
+def test_figures_are_written_with_the_signs_of_the_language() -> None:
+    assert tongue.figure("1,250.5 h") == "1,250.5 h"
+    tongue.speak_with(lambda _context, text: "1.000,5" if text == "1,000.5" else text)
+    try:
+        assert tongue.figure("1,250.5 h") == "1.250,5 h"
+    finally:
+        tongue.speak_with(None)

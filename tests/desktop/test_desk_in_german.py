@@ -41,8 +41,8 @@ if TYPE_CHECKING:
 
 _SAID = """
     the and of is are not no with what when how from until before after first next last each
-    every nothing nobody coat coats piece pieces pour pours order orders room spot spots open late
-    kept planned again left add remove to by it its
+    every nothing nobody coat coats piece pieces pour pours order orders room spot spots open
+    late kept planned again left add remove to by it its
 """
 ENGLISH = frozenset(_SAID.split())
 """Words that no German sentence holds."""

@@ -16,6 +16,7 @@ from PySide6.QtWidgets import (
 )
 from typing_extensions import override
 
+from studio_planner.craft.tongue import capital
 from studio_planner.desktop import words
 from studio_planner.desktop.order_pages import answer_words
 from studio_planner.desktop.row_signs import draw_square
@@ -121,7 +122,7 @@ class AnswerView(QWidget):
         self._shown = (studio, answer)
         self._sign.standing = standing_of(studio, answer.outcome)
         self._sign.update()
-        self._word.setText(words.promise_word(answer.outcome, studio.settings).capitalize())
+        self._word.setText(capital(words.promise_word(answer.outcome, studio.settings)))
         self._say.setText(answer_words.for_the_customer(studio, answer))
         _clear(self._rows)
         self._rows.addWidget(self._table(answer_words.dates(studio, answer)))

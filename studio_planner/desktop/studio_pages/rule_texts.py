@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from studio_planner.craft.kind_words import kind_word
 from studio_planner.craft.pieces import Material
+from studio_planner.craft.tongue import capital
 from studio_planner.desktop.quantities import Quantity
 from studio_planner.desktop.tongue import translate
 
@@ -41,7 +43,7 @@ def rule_groups() -> tuple[RuleGroup, ...]:
 
 def material_name(material: Material) -> str:
     """A material as a maker writes it."""
-    return "MDF" if material is Material.MDF else str(material).capitalize()
+    return "MDF" if material is Material.MDF else capital(kind_word(material))
 
 
 def _air() -> tuple[ThumbRule, ...]:
