@@ -9,8 +9,10 @@ from typing import TYPE_CHECKING
 from studio_planner.services.desk import DeskView
 from studio_planner.services.moving.comparing import compare
 from studio_planner.services.moving.difference_words import in_full
+from studio_planner.services.questions.air_ahead import air_between, lowest_margin
 from studio_planner.services.questions.asking import Sign
-from studio_planner.services.questions.sentences import Day, Lasting, Moment, listed, said
+from studio_planner.services.questions.damp_tonight import slowest
+from studio_planner.services.questions.sentences import Day, Lasting, Moment, Step, listed, said
 from studio_planner.services.trying.pours import PourBeside, pours_beside
 from studio_planner.services.trying.trial import begun_coats
 
@@ -66,7 +68,8 @@ def compared(today: DeskView, trial: Trial, planned: Studio) -> Comparison:
     sign, verdict = _verdict(difference, pours, planned)
     # The pours that moved stand in a table of their own.
     told = _without_moves(difference, planned)
-    lines = (*told, *_sooner_shut(pours), *_cautions(today, trial, tried))
+    damp = _dampness(today, trial, tried)
+    lines = (*told, *_sooner_shut(pours), *damp, *_cautions(today, trial, tried))
     return Comparison(
         sign=sign,
         verdict=verdict,
@@ -148,6 +151,25 @@ def _sooner_shut(pours: tuple[PourBeside, ...]) -> Iterator[Sentence]:
                 sooner=Lasting((worst.closes_sooner or timedelta()) / _HOUR),
                 closes=Moment(then),
             )
+
+
+def _dampness(today: DeskView, trial: Trial, tried: DeskView) -> Iterator[Sentence]:
+    """The least margin above the dew point while a place is warmed, then and now."""
+    warmth = trial.warmth
+    if warmth is None or warmth.place not in {one.key for one in today.studio.places}:
+        return
+    span = warmth.start, warmth.end
+    lows = [
+        lowest_margin(air_between(view.timing, warmth.place, slowest(view), *span))
+        for view in (today, tried)
+    ]
+    before, after = (None if low is None else low.margin for low in lows)
+    if before is not None and after is not None:
+        yield said(
+            "Meanwhile the dew-point margin is {after} at the least, instead of {before}.",
+            after=Step(after),
+            before=Step(before),
+        )
 
 
 def _cautions(today: DeskView, trial: Trial, tried: DeskView) -> Iterator[Sentence]:

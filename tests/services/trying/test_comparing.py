@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import datetime, timedelta
+from datetime import datetime, time, timedelta
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.places import PatternPoint
 from studio_planner.craft.plans import Plan, Unplanned
 from studio_planner.services.desk import DeskView
 from studio_planner.services.questions.asking import Sign
+from studio_planner.services.trying import heating
 from studio_planner.services.trying.comparing_trials import Comparison, compared
 from studio_planner.services.trying.trial import Trial, Warmth
 from tests.desktop import scenes
@@ -164,3 +166,22 @@ def test_what_was_taken_for_granted_is_said() -> None:
     # Three coats had begun by the scene's now and are not written down; it was never searched.
     assert "Taken as poured, as planned, though not written down: 3." in said
     assert any("plan again first" in sentence for sentence in said)
+
+
+def test_heat_tells_the_least_margin_of_the_night_then_and_now() -> None:
+    # At 20 °C and 60 % the dew point is 12.0 °C (Magnus), 8.0 °C below; warmed to 25 °C the
+    # moisture stays, and the margin grows to 13.0 °C once the blanks, which lag behind, have
+    # been warm for a night.
+    room = replace(
+        scenes.constant_room(20.0),
+        pattern=(PatternPoint(at=time(0), celsius=20.0, humidity_pct=60.0),),
+    )
+    today = DeskView(scenes.planned(room), NOW)
+    given = {"place": "room", "celsius": 25.0, "start": time(20), "end": time(12)}
+    trial = heating.WHAT_IF.tried(today, given)
+    assert trial.warmth is not None
+    late = replace(trial, warmth=replace(trial.warmth, start=at(1, "04:00")))
+    planned = replace(trial.studio, plan=today.plan)
+    said = [s.words(_VOICE) for s in compared(today, late, planned).lines]
+    expected = "Meanwhile the dew-point margin is 13.0 °C at the least, instead of 8.0 °C."
+    assert expected in said
