@@ -49,6 +49,9 @@ class History:
         """Let the last step end in another studio: a plan that followed belongs to it."""
         if self._done:
             self._done[-1] = replace(self._done[-1], after=after)
+        if self._undone:
+            # What is done again goes on from there, and going back ends there.
+            self._undone[-1] = replace(self._undone[-1], before=after)
 
     def undo(self) -> None:
         """Take the last step back."""
