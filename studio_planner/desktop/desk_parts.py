@@ -98,7 +98,9 @@ class DeskParts(QWidget):
 
         spots = SpotTable(self._canvas, self)
         self.views.addWidget(spots)
+        spots.wanted = self.timeline.wanted
         spots.piece_chosen.connect(self.timeline.choose_piece)
+        self.work_line.wanted.connect(spots.want)
         return spots
 
     def show_by_piece(self) -> None:

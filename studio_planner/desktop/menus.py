@@ -224,3 +224,8 @@ def _add_views(look: QMenu, window: Verbs, verbs: dict[str, QAction]) -> None:
         verbs[name] = look.addAction(words)
         verbs[name].setShortcut(QKeySequence(key))
         verbs[name].triggered.connect(lambda _checked=False, does=does: show(does))
+    views = QActionGroup(look)
+    for name in ("by piece", "by spot"):
+        verbs[name].setCheckable(True)
+        views.addAction(verbs[name])
+    verbs["by piece"].setChecked(True)

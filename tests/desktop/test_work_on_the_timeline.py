@@ -509,3 +509,14 @@ def test_the_chosen_piece_goes_along_to_the_pages_and_back(desk: DeskWindow) -> 
     chosen = desk.timeline.lanes.bar(desk.timeline.currentIndex())
     assert chosen is not None
     assert chosen.lane.piece.key in order.pieces
+
+
+def test_what_is_looked_for_is_alone_on_its_spots(desk: DeskWindow) -> None:
+    desk.verbs["by spot"].trigger()
+    desk.verbs["find"].trigger()
+    QTest.keyClicks(desk.work_line.search, "tide")
+    standing = {one.piece.name for spot in desk.parts.spots.spots.spots for one in spot.stands}
+    assert standing == {lane.piece.name for lane in desk.timeline.lanes.lanes}
+    assert desk.verbs["by spot"].isChecked()
+    desk.verbs["by piece"].trigger()
+    assert not desk.verbs["by spot"].isChecked()

@@ -16,6 +16,7 @@ from studio_planner.desktop.measures import LANE_HEAD_WIDTH
 from studio_planner.desktop.time_table import TimeTable
 from studio_planner.desktop.timeline_work.spot_model import SpotModel, coats_of
 from studio_planner.desktop.tongue import translate
+from studio_planner.services.moving.narrowing import Wanted, narrowed
 from studio_planner.services.moving.spot_lanes import spot_lanes
 
 if TYPE_CHECKING:
@@ -49,6 +50,7 @@ class SpotTable(TimeTable):
         """Draw what `canvas` shows."""
         super().__init__(canvas, parent)
         self.spots = SpotModel(self)
+        self.wanted = Wanted()
         self.setAccessibleName(translate("spots", "Timeline by spot"))
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setHorizontalHeader(Ruler(canvas, self))
@@ -71,10 +73,16 @@ class SpotTable(TimeTable):
         """Show the spots of the canvas's view; the chosen piece stays so."""
         kept = self.spots.standing(self.currentIndex())
         view = self.canvas.view
-        self.spots.set_spots(spot_lanes(view) if view else ())
+        lanes = narrowed(view, self.wanted) if view else ()
+        self.spots.set_spots(spot_lanes(view, lanes) if view else ())
         if kept is not None:
             self.choose_piece(kept.piece.key)
         self.viewport().update()
+
+    def want(self, wanted: Wanted) -> None:
+        """Show only the pieces that are wanted."""
+        self.wanted = wanted
+        self.show_spots()
 
     def choose_piece(self, key: str) -> None:
         """Make the piece's stand after now the current one, else its last."""

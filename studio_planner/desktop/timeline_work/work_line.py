@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QDateTime, Qt, QTimeZone, Signal
+from PySide6.QtCore import QDateTime, QSize, Qt, QTimeZone, Signal
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import (
     QCheckBox,
@@ -16,6 +16,7 @@ from PySide6.QtWidgets import (
     QStackedWidget,
     QWidget,
 )
+from typing_extensions import override
 
 from studio_planner.craft.settings import ClockForm
 from studio_planner.desktop.measures import LINE_HEIGHT
@@ -64,7 +65,7 @@ class WorkLine(QStackedWidget):
         self.words = ShortLabel(self)
         self.verbs: list[QPushButton] = []
         self.when = QDateTimeEdit(self)
-        self._question = QLabel(self)
+        self._question = ShortLabel(self)
         self.setFixedHeight(LINE_HEIGHT)
         self.addWidget(self._finding())
         self.addWidget(self._saying())
@@ -113,10 +114,15 @@ class WorkLine(QStackedWidget):
         enter = QShortcut(QKeySequence(Qt.Key.Key_Return), self.when)
         enter.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
         enter.activated.connect(self._answer)
-        for part in (self._question, self.when, pour, leave):
+        layout.addWidget(self._question, 1)
+        for part in (self.when, pour, leave):
             layout.addWidget(part)
-        layout.addStretch(1)
         return page
+
+    @override
+    def minimumSizeHint(self) -> QSize:
+        # A narrow window is not made wide for it: words are cut short instead.
+        return QSize(0, LINE_HEIGHT)
 
     # Finding
 

@@ -42,10 +42,10 @@ class SpotLane:
     stands: tuple[Standing, ...]
 
 
-def spot_lanes(view: DeskView) -> tuple[SpotLane, ...]:
-    """One lane for each spot, in the studio's order."""
+def spot_lanes(view: DeskView, lanes: Iterable[Lane] | None = None) -> tuple[SpotLane, ...]:
+    """One lane for each spot, in the studio's order; of all pieces, or of some lanes' only."""
     stays: dict[str, list[Stay]] = {}
-    for lane in view.lanes:
+    for lane in view.lanes if lanes is None else lanes:
         for stay in stays_of(lane):
             stays.setdefault(stay.coat.spot, []).append(stay)
     return tuple(
