@@ -10,13 +10,13 @@ from studio_planner.craft.tongue import translate
 
 _NUMBER = r"\d+(?:[.,]\d+)?"
 _UNITS = {
-    "min": (r"min(?:ute)?s?\.?|['′]", 1 / 60),  # noqa: RUF001 - a prime is how minutes are printed
-    "h": (r"h(?:ou)?rs?\.?|h\.?|std\.?", 1.0),
-    "d": (r"days?|d\.?", 24.0),
-    "wk": (r"weeks?|wks?\.?", 168.0),
+    "min": (r"min(?:ute[ns]?|s)?\.?|['′]", 1 / 60),  # noqa: RUF001 - a prime is how minutes are printed
+    "h": (r"h(?:ou)?rs?\.?|h\.?|std\.?|stunden?", 1.0),
+    "d": (r"days?|d\.?|tagen?|tage?", 24.0),
+    "wk": (r"weeks?|wks?\.?|wochen?", 168.0),
 }
 _UNIT = "|".join(f"(?:{pattern})" for pattern, _ in _UNITS.values())
-_TO = r"\s*(?:-|–|—|−|\bto\b|\.\.\.?|…)\s*"  # noqa: RUF001 - dashes as sheets print them
+_TO = r"\s*(?:-|–|—|−|\bto\b|\bbis\b|\.\.\.?|…)\s*"  # noqa: RUF001 - dashes as sheets print them
 _CLOCK = re.compile(r"(\d{1,3}):([0-5]\d)\s*(?:h(?:ou)?rs?\.?|h\.?)", re.IGNORECASE)
 _SPAN = re.compile(
     rf"({_NUMBER})\s*({_UNIT})?(?:\s*({_NUMBER})\s*(?:min(?:ute)?s?\.?))?"

@@ -1,4 +1,4 @@
-"""The words by which data sheets call the stages of a film.
+"""The words by which data sheets call the stages of a film, in English and in German.
 
 Common practice: collected from how sheets of this trade are worded, not from one of them.
 Bare *gel time* is read as the working time, as in ``resources/published``.
@@ -34,6 +34,19 @@ _PHRASES: tuple[tuple[str, Stage | str], ...] = (
     (rf"{_COAT}[\s,:(]*{_MOST}", Stage.RECOAT_CLOSES),
     (rf"{_COAT}\s*(?:window|interval)s?", _WINDOW),
     (rf"{_COAT}(?:\s*times?)?", _RECOAT),
+    (r"(?:über-?\s?arbeit|über-?\s?beschicht)(?:bar|ung)\s*(?:ab|nach)", Stage.RECOAT_OPENS),
+    (r"(?:über-?\s?arbeit|über-?\s?beschicht)(?:bar|ung)\s*(?:bis|vor)", Stage.RECOAT_CLOSES),
+    (r"überarbeitungs(?:fenster|intervall|zeitraum)", _WINDOW),
+    (r"(?:über-?\s?arbeit|über-?\s?beschicht)(?:bar|ung)", _RECOAT),
+    (r"topfzeit", Stage.CUP_LIFE),
+    (r"(?:verarbeitungs|offen|gelier)(?:e )?zeit", Stage.WORKING_TIME),
+    (r"staub(?:trocken|frei)", Stage.COVER),
+    (r"(?:kleb(?:e)?frei|berührungstrocken)", Stage.TACK_FREE),
+    (r"schleif(?:bar|fähig)", Stage.SANDABLE),
+    (r"griff?-?fest", Stage.HANDLE),
+    (r"(?:abdruckfrei|stapelbar)", Stage.PRINT_FREE),
+    (r"(?:(?:voll(?:ständig)?|end)?\s*(?:aus|durch)(?:ge)?härt(?:et|ung)|endhärte)",
+     Stage.FULL_CURE),
     (r"(?:pot|cup)[\s_-]*life", Stage.CUP_LIFE),
     (r"gel(?:ation)?\s*time\s*(?:in (?:the )?cup|in mass)", Stage.CUP_LIFE),
     (r"(?:work(?:ing|able)?|open|usable)[\s_-]*(?:time|life)", Stage.WORKING_TIME),

@@ -260,3 +260,23 @@ def test_an_entered_published_point_is_returned_exactly() -> None:
         law = stage_law(Stage(stage), [point.figure for point in sheet])
         for point in sheet:
             assert law.hours(point.celsius) == point.from_hours
+
+
+def test_a_german_sheet_is_read_too() -> None:
+    text = (
+        "Bei 20 °C\nTopfzeit (100 g): 45 Minuten\nVerarbeitungszeit 60 min\n"
+        "Staubtrocken 3 Std.\n"
+        "Klebfrei nach 8 Stunden\nÜberarbeitbar ab 4 bis 6 h, überarbeitbar bis 24 h\n"
+        "Grifffest 24 h\nDurchgehärtet 7 Tage"
+    )
+    assert not read_figures(text).unread
+    assert figures(text) == [
+        (Stage.CUP_LIFE, 20, 0.75, None, 100),
+        (Stage.WORKING_TIME, 20, 1, None, None),
+        (Stage.COVER, 20, 3, None, None),
+        (Stage.TACK_FREE, 20, 8, None, None),
+        (Stage.RECOAT_OPENS, 20, 4, 6, None),
+        (Stage.RECOAT_CLOSES, 20, 24, None, None),
+        (Stage.HANDLE, 20, 24, None, None),
+        (Stage.FULL_CURE, 20, 168, None, None),
+    ]

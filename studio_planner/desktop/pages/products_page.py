@@ -10,6 +10,7 @@ from typing_extensions import override
 
 from studio_planner.craft.errors import InvalidEntry, StudioError
 from studio_planner.craft.products import Product, ProductKind
+from studio_planner.craft.tongue import capital
 from studio_planner.desktop.forms.noun_list import NounList
 from studio_planner.desktop.page import Page
 from studio_planner.desktop.product_pages.product_form import kind_name
@@ -59,7 +60,7 @@ class ProductsPage(Page):
     def _kind_menu(self) -> QMenu:
         menu = QMenu(self)
         for kind in ProductKind:
-            action = menu.addAction(kind_name(kind).capitalize())
+            action = menu.addAction(capital(kind_name(kind)))
             action.triggered.connect(lambda _checked=False, kind=kind: self.add(kind))
         self.products.add_button.setMenu(menu)
         return menu

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from studio_planner.desktop import words
-from studio_planner.desktop.product_pages.law_words import stage_name
+from studio_planner.desktop.product_pages.law_words import in_a_sentence, stage_name
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.product_gaps import Gap
 
@@ -25,14 +25,14 @@ def gap_sentence(gap: SheetGap, units: Units) -> str:
 
 def _missing_stage(gap: SheetGap) -> str:
     assert gap.stage is not None  # noqa: S101 - a missing stage has its name
-    name = stage_name(gap.stage).lower()
+    name = in_a_sentence(stage_name(gap.stage))
     if gap.instead is None:
         return translate(
             "products",
             "No figure for {stage} or later: nothing that waits for it can be planned.",
         ).format(stage=name)
     return translate("products", "No figure for {stage}: {instead} is used instead.").format(
-        stage=name, instead=stage_name(gap.instead).lower()
+        stage=name, instead=in_a_sentence(stage_name(gap.instead))
     )
 
 

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+import re
 from typing import TYPE_CHECKING
 
 from studio_planner.desktop import words
-from studio_planner.desktop.tongue import translate
+from studio_planner.desktop.tongue import Language, spoken, translate
 from studio_planner.science.stages import Stage
 from studio_planner.services.law_curves import times_at
 
@@ -14,6 +15,8 @@ if TYPE_CHECKING:
     from studio_planner.craft.settings import Units
     from studio_planner.services.law_curves import LawPoint
     from studio_planner.services.stage_tables import StageTime
+
+_ZEROS = re.compile(r"(?:[.,]0+|(?<=[.,]\d\d)0|(?<=[.,]\d)00)$")
 
 SHEET_ORDER = (
     Stage.WORKING_TIME,
@@ -58,6 +61,11 @@ def stage_name(stage: Stage) -> str:
     return names[stage]
 
 
+def in_a_sentence(name: str) -> str:
+    """A name as it stands within a sentence; German keeps its capitals."""
+    return name[:1].lower() + name[1:] if spoken() is Language.ENGLISH else name
+
+
 def row_name(stage: Stage, grams: float | None, units: Units) -> str:
     """What a row of the sheet is called; cup life says the mass that it is printed for."""
     if stage is not Stage.CUP_LIFE:
@@ -70,7 +78,7 @@ def row_name(stage: Stage, grams: float | None, units: Units) -> str:
 def short_mass(grams: float, units: Units) -> str:
     """A mass as sheets print it, without zeros behind the point."""
     number, unit = words.mass(grams, units).rsplit(" ", 1)
-    return f"{number.rstrip('0').rstrip('.') if '.' in number else number} {unit}"
+    return f"{_ZEROS.sub('', number)} {unit}"
 
 
 def law_sentence(product: Product, stage: Stage, celsius: float, units: Units) -> str:
@@ -85,8 +93,7 @@ def law_sentence(product: Product, stage: Stage, celsius: float, units: Units) -
 
 
 def _said(time: StageTime, units: Units) -> str:
-    name = row_name(time.stage, time.grams, units)
-    name = name[:1].lower() + name[1:]
+    name = in_a_sentence(row_name(time.stage, time.grams, units))
     if time.early_hours is None or time.likely_hours is None or time.late_hours is None:
         return translate("products", "{stage} does not come, {reason}").format(
             stage=name, reason=time.reason

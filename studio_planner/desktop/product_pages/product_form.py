@@ -10,6 +10,7 @@ from typing_extensions import override
 from studio_planner.craft.products import ProductKind, RatioBy
 from studio_planner.desktop.forms.fields import ChoiceField, Field, NumberField, TextField
 from studio_planner.desktop.forms.form import Form
+from studio_planner.desktop.product_pages.law_words import in_a_sentence
 from studio_planner.desktop.quantities import Quantity
 from studio_planner.desktop.studio_pages.lines import Line
 from studio_planner.desktop.tongue import translate
@@ -210,7 +211,7 @@ class ProductForm(QWidget):
         product = self._product
         if product is None:
             return
-        label = self.form.fields[name].words.lower()
+        label = in_a_sentence(self.form.fields[name].words)
 
         def make(now: Product) -> Product:
             return product_with(now, values)

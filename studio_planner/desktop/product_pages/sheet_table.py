@@ -12,6 +12,7 @@ from studio_planner.craft.products import ProductKind
 from studio_planner.desktop.product_pages.figure_grid import FigureGrid, Lines
 from studio_planner.desktop.product_pages.law_words import (
     SHEET_ORDER,
+    in_a_sentence,
     row_name,
     stage_name,
 )
@@ -168,7 +169,7 @@ class SheetTable(QWidget):
         if grams is not None:
             known = self._masses.setdefault(product.key, [])
             known.extend([] if grams in known else [grams])
-        what = stage_name(stage).lower()
+        what = in_a_sentence(stage_name(stage))
         self._changes.make(
             changed_product(product, what, lambda now: with_figure(now, cell, time))
         )
