@@ -28,11 +28,16 @@ if TYPE_CHECKING:
     from collections.abc import Callable
     from datetime import datetime
 
+    from PySide6.QtGui import QResizeEvent
+
     from studio_planner.desktop.canvas import Canvas
 
 _FIND, _SAID, _ASK = range(3)
 _WIDEST, _STEPPER = "Wed 28 Mmm 2026 00:00 MM", 44
 _FIELD = 240
+_ROOMY = 460
+"""From this width on there is room for more than the field to find with."""
+
 _FORMATS = {
     ClockForm.HOURS_24: "ddd d MMM yyyy HH:mm",
     ClockForm.HOURS_12: "ddd d MMM yyyy h:mm AP",
@@ -117,7 +122,15 @@ class WorkLine(QStackedWidget):
         layout.addWidget(self._question, 1)
         for part in (self.when, pour, leave):
             layout.addWidget(part)
+        layout.addStretch(1)
         return page
+
+    @override
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        roomy = self.width() >= _ROOMY
+        for box in (self.only_late, self.only_week):
+            box.setVisible(roomy or box.isChecked())
 
     @override
     def minimumSizeHint(self) -> QSize:
@@ -236,6 +249,7 @@ class WorkLine(QStackedWidget):
     ) -> None:
         """Ask for a day and a time on the studio's clock, beginning with `wall` (naive)."""
         self._answered = answered
+        self._question.setMaximumWidth(self._question.fontMetrics().horizontalAdvance(question))
         self._question.setText(question)
         self.when.setDisplayFormat(_FORMATS[form])
         self.when.setMinimumWidth(self.when.fontMetrics().horizontalAdvance(_WIDEST) + _STEPPER)
