@@ -6,6 +6,7 @@ from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, Any
 
 from studio_planner.craft.errors import StudioError
+from studio_planner.craft.hands import Absence
 from studio_planner.craft.log import Poured
 from studio_planner.craft.tongue import translate
 
@@ -13,6 +14,7 @@ if TYPE_CHECKING:
     from collections.abc import Callable, Mapping
     from datetime import datetime
 
+    from studio_planner.craft.hands import Person
     from studio_planner.craft.plans import Plan, PlannedCoat
     from studio_planner.craft.studio import Studio
     from studio_planner.services.desk import DeskView
@@ -91,7 +93,16 @@ def as_followed(studio: Studio, now: datetime) -> Studio:
         )
         for one in begun_coats(studio, now)
     )
-    return replace(studio, poured=(*studio.poured, *poured))
+    people = tuple(_at_work(studio, person, now) for person in studio.people)
+    return replace(studio, people=people, poured=(*studio.poured, *poured))
+
+
+def _at_work(studio: Studio, person: Person, now: datetime) -> Person:
+    """Somebody who is pouring has no hands for anything else until that is done."""
+    coats = (one for one in begun_coats(studio, now) if one.person == person.key)
+    blocks = {(one.start, one.end) for one in coats if one.end > now}
+    busy = tuple(Absence(start=start, end=end) for start, end in sorted(blocks))
+    return replace(person, absences=(*person.absences, *busy)) if busy else person
 
 
 def done_with(trial: Trial, planned: Studio) -> Studio:

@@ -204,6 +204,17 @@ def test_without_people_rooms_or_pours_it_is_said_what_is_missing() -> None:
             what_if.tried(view, given)
 
 
+def test_whoever_is_pouring_has_no_hands_for_anything_else() -> None:
+    # At 18:30 Ada seals both boards, until 19:05.
+    followed = as_followed(scenes.planned(), at(0, "18:30"))
+    ada, bo = followed.people
+    zone = followed.time_zone
+    assert ada.working(zone, at(0, "18:30"), at(1, "00:00")) == (
+        (at(0, "19:05"), at(0, "22:00")),
+    )
+    assert bo.absences == ()
+
+
 def test_what_has_begun_counts_as_poured_in_the_trial_and_as_planned_again_afterwards() -> None:
     studio = scenes.planned()
     assert [(c.piece, c.coat) for c in begun_coats(studio, NOW)] == [
