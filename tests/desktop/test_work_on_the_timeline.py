@@ -325,6 +325,15 @@ def test_nobody_works_on_an_evening_that_is_forbidden(desk: DeskWindow) -> None:
     assert studio_of(desk) == before
 
 
+def test_an_evening_that_is_over_cannot_be_forbidden(
+    desk: DeskWindow, clock: scenes.StillClock
+) -> None:
+    bar = pours(desk)[0]
+    clock.when = bar.start + timedelta(days=1)
+    forbid = action(menu_of(desk, bar), "Nobody works in the evening")
+    assert not forbid.isEnabled()
+
+
 def test_verbs_lead_to_the_piece_and_the_product(desk: DeskWindow) -> None:
     bar = pours(desk)[3]
     action(menu_of(desk, bar), "Show the piece").trigger()

@@ -53,6 +53,10 @@ class Works(Protocol):
         """What the day of that evening is called."""
         ...
 
+    def evening_ahead(self, when: datetime) -> bool:
+        """Whether any of that evening is still to come."""
+        ...
+
     def pour_at(self, studio: Studio, drag: Drag, verdict: Verdict) -> None:
         """Pour at a time that was judged."""
         ...
@@ -102,8 +106,8 @@ class BarVerbs:
         _add(menu, translate("work", "Let a&ll go"), work.let_all_go if pins else None)
         day = work.evening_of(bar.start)
         text = translate("work", "Nobody works in the &evening of {day}").format(day=day)
-        people = bar.lane.studio.people
-        _add(menu, text, (lambda: work.forbid_evening(bar)) if people else None)
+        free = bool(bar.lane.studio.people) and work.evening_ahead(bar.start)
+        _add(menu, text, (lambda: work.forbid_evening(bar)) if free else None)
         menu.addSeparator()
 
     def _add_showing(self, menu: QMenu, bar: Bar) -> None:

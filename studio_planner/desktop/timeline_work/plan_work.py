@@ -228,6 +228,14 @@ class PlanWork(QObject):
         studio = self._studio
         return "" if studio is None else words.day_name(when, words.wall_of(studio))
 
+    def evening_ahead(self, when: datetime) -> bool:
+        """Whether any of the evening of a day is still to come."""
+        session = self._desk.session
+        if session is None:
+            return False
+        zone = session.studio.time_zone
+        return when.astimezone(zone).date() >= session.now().astimezone(zone).date()
+
     def show_menu(self, place: QPoint) -> None:
         """Show the verbs for the chosen bar at a place on the screen."""
         if not self.verbs.showing:

@@ -33,14 +33,14 @@ if TYPE_CHECKING:
     from studio_planner.desktop.canvas import Canvas
 
 _FIND, _SAID, _ASK = range(3)
-_WIDEST, _STEPPER = "Wed 28 Mmm 2026 00:00 MM", 44
+_WIDEST, _STEPPER = "Wed 28 Mmm 00:00 MM", 44
 _FIELD = 240
 _ROOMY = 460
 """From this width on there is room for more than the field to find with."""
 
 _FORMATS = {
-    ClockForm.HOURS_24: "ddd d MMM yyyy HH:mm",
-    ClockForm.HOURS_12: "ddd d MMM yyyy h:mm AP",
+    ClockForm.HOURS_24: "ddd d MMM HH:mm",
+    ClockForm.HOURS_12: "ddd d MMM h:mm AP",
 }
 
 Verb = tuple[str, "Callable[[], object]"]
@@ -71,6 +71,7 @@ class WorkLine(QStackedWidget):
         self.verbs: list[QPushButton] = []
         self.when = QDateTimeEdit(self)
         self._question = ShortLabel(self)
+        self._leave = QPushButton(translate("work", "Leave it"), self)
         self.setFixedHeight(LINE_HEIGHT)
         self.addWidget(self._finding())
         self.addWidget(self._saying())
@@ -111,7 +112,7 @@ class WorkLine(QStackedWidget):
         self.when.setMinimumHeight(24)
         self.when.setAccessibleName(translate("work", "Day and time to pour at"))
         pour = QPushButton(translate("work", "Pour then"), self)
-        leave = QPushButton(translate("work", "Leave it"), self)
+        leave = self._leave
         for button in (pour, leave):
             button.setMinimumHeight(24)
         pour.clicked.connect(self._answer)
@@ -131,6 +132,8 @@ class WorkLine(QStackedWidget):
         roomy = self.width() >= _ROOMY
         for box in (self.only_late, self.only_week):
             box.setVisible(roomy or box.isChecked())
+        # Esc leaves it as well.
+        self._leave.setVisible(roomy)
 
     @override
     def minimumSizeHint(self) -> QSize:
