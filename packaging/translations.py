@@ -35,6 +35,7 @@ _READ: Final = (
 _MADE_OF: Final = {
     "said": ("said", 0),
     "not_known": ("said", 0),
+    "_nobody": ("said", 0),
     "Question": ("questions", 1),
     "WhatIf": ("questions", 1),
     "Parameter": ("questions", 1),

@@ -222,6 +222,10 @@
         <translation>Verbund: {joint}.</translation>
     </message>
     <message>
+        <source>Pinned: planning leaves it at this time until you let it go.</source>
+        <translation>Festgesteckt: Planen lässt es an dieser Zeit, bis es losgelassen wird.</translation>
+    </message>
+    <message>
         <source>Touch the coat below first: it must be tacky and leave no mark.</source>
         <translation>Vorher die Schicht darunter berühren: Sie muss kleben, ohne am Finger zu bleiben.</translation>
     </message>
@@ -391,6 +395,10 @@
         <translation>&amp;Wiederholen</translation>
     </message>
     <message>
+        <source>Somebody</source>
+        <translation>Jemand</translation>
+    </message>
+    <message>
         <source>Add {name}</source>
         <translation>{name} hinzufügen</translation>
     </message>
@@ -405,6 +413,26 @@
     <message>
         <source>{person}, {what}</source>
         <translation>{person}, {what}</translation>
+    </message>
+    <message>
+        <source>working hours</source>
+        <translation>Arbeitszeiten</translation>
+    </message>
+    <message>
+        <source>away</source>
+        <translation>Abwesenheit</translation>
+    </message>
+    <message>
+        <source>away, what has gone by</source>
+        <translation>Abwesenheit, Vergangenes</translation>
+    </message>
+    <message>
+        <source>away this evening</source>
+        <translation>heute Abend weg</translation>
+    </message>
+    <message>
+        <source>away today</source>
+        <translation>heute weg</translation>
     </message>
     <message>
         <source>Studio, {what}</source>
@@ -433,6 +461,50 @@
     <message>
         <source>{film}, at another time</source>
         <translation>{film}, zu anderer Zeit</translation>
+    </message>
+    <message>
+        <source>Remove {place}</source>
+        <translation>{place} entfernen</translation>
+    </message>
+    <message>
+        <source>{place}, place in the list</source>
+        <translation>{place}, Stelle in der Liste</translation>
+    </message>
+    <message>
+        <source>{place}, {label}</source>
+        <translation>{place}, {label}</translation>
+    </message>
+    <message>
+        <source>Remove {spot}</source>
+        <translation>{spot} entfernen</translation>
+    </message>
+    <message>
+        <source>{spot}, place on the shelf</source>
+        <translation>{spot}, Stelle im Regal</translation>
+    </message>
+    <message>
+        <source>{spot}, {label}</source>
+        <translation>{spot}, {label}</translation>
+    </message>
+    <message>
+        <source>{place}, expected air from its readings</source>
+        <translation>{place}, erwartete Luft aus den Messwerten</translation>
+    </message>
+    <message>
+        <source>{place}, readings of {look}</source>
+        <translation>{place}, Messwerte aus {look}</translation>
+    </message>
+    <message>
+        <source>{place}, a reading</source>
+        <translation>{place}, ein Messwert</translation>
+    </message>
+    <message>
+        <source>{place}, all readings</source>
+        <translation>{place}, alle Messwerte</translation>
+    </message>
+    <message>
+        <source>{place}, the last reading</source>
+        <translation>{place}, der letzte Messwert</translation>
     </message>
 </context>
 <context>
@@ -600,6 +672,25 @@
     </message>
 </context>
 <context>
+    <name>files</name>
+    <message>
+        <source>{source} is not UTF-8 text; export it again.</source>
+        <translation>{source} ist kein UTF-8-Text; noch einmal exportieren.</translation>
+    </message>
+    <message>
+        <source>{source}: {error}</source>
+        <translation>{source}: {error}</translation>
+    </message>
+    <message>
+        <source>{path} cannot be read: {error}.</source>
+        <translation>{path} ist nicht lesbar: {error}.</translation>
+    </message>
+    <message>
+        <source>{path} is larger than {size} MiB, which is too large.</source>
+        <translation>{path} ist größer als {size} MiB, das ist zu groß.</translation>
+    </message>
+</context>
+<context>
     <name>flags</name>
     <message>
         <source>handle</source>
@@ -706,6 +797,37 @@
     <message>
         <source>waking hours</source>
         <translation>wache Stunden</translation>
+    </message>
+</context>
+<context>
+    <name>harm</name>
+    <message>
+        <source>tonight</source>
+        <translation>heute Nacht</translation>
+    </message>
+    <message>
+        <source>a day</source>
+        <translation>einen Tag</translation>
+    </message>
+    <message>
+        <source>two days</source>
+        <translation>zwei Tage</translation>
+    </message>
+    <message>
+        <source>cannot be saved</source>
+        <translation>nicht zu retten</translation>
+    </message>
+    <message>
+        <source>is saved only by washing and sanding</source>
+        <translation>nur durch Waschen und Anschleifen zu retten</translation>
+    </message>
+    <message>
+        <source>can be mended</source>
+        <translation>lässt sich ausbessern</translation>
+    </message>
+    <message>
+        <source>can wait</source>
+        <translation>kann warten</translation>
     </message>
 </context>
 <context>
@@ -1033,6 +1155,69 @@
     <message>
         <source>{count} more</source>
         <translation>{count} weitere</translation>
+    </message>
+</context>
+<context>
+    <name>logs</name>
+    <message>
+        <source>What is wanted here is the record of a temperature logger, saved as CSV text: rows with a time and a temperature, and the humidity where it was read.</source>
+        <translation>Gesucht ist die Aufzeichnung eines Temperaturloggers, gespeichert als CSV-Text: Zeilen mit Zeit und Temperatur, und Luftfeuchte, wo sie gemessen wurde.</translation>
+    </message>
+    <message>
+        <source>is a studio file or another data file, not a logger&apos;s record.</source>
+        <translation>ist eine Studio- oder andere Datendatei, keine Aufzeichnung eines Loggers.</translation>
+    </message>
+    <message>
+        <source>is a PDF document.</source>
+        <translation>ist ein PDF-Dokument.</translation>
+    </message>
+    <message>
+        <source>is a picture.</source>
+        <translation>ist ein Bild.</translation>
+    </message>
+    <message>
+        <source>is a spreadsheet or an archive; open it and save its table as CSV.</source>
+        <translation>ist eine Tabellenkalkulation oder ein Archiv; öffnen und die Tabelle als CSV speichern.</translation>
+    </message>
+    <message>
+        <source>is an old spreadsheet; open it and save its table as CSV.</source>
+        <translation>ist eine alte Tabellenkalkulation; öffnen und die Tabelle als CSV speichern.</translation>
+    </message>
+    <message>
+        <source>is a compressed file; unpack it first.</source>
+        <translation>ist eine gepackte Datei; erst entpacken.</translation>
+    </message>
+    <message>
+        <source>is a web page or XML; export the record as CSV.</source>
+        <translation>ist eine Webseite oder XML; die Aufzeichnung als CSV exportieren.</translation>
+    </message>
+    <message>
+        <source>is JSON, such as an exchange file of a studio.</source>
+        <translation>ist JSON, etwa die Austauschdatei eines Studios.</translation>
+    </message>
+    <message>
+        <source>is JSON.</source>
+        <translation>ist JSON.</translation>
+    </message>
+    <message>
+        <source>is a calendar.</source>
+        <translation>ist ein Kalender.</translation>
+    </message>
+    <message>
+        <source>is empty.</source>
+        <translation>ist leer.</translation>
+    </message>
+    <message>
+        <source>{path} is a folder. What is wanted here is one CSV file of a logger.</source>
+        <translation>{path} ist ein Ordner. Gesucht ist eine CSV-Datei eines Loggers.</translation>
+    </message>
+    <message>
+        <source>{path} {wrong}</source>
+        <translation>{path} {wrong}</translation>
+    </message>
+    <message>
+        <source>{file}: {error}</source>
+        <translation>{file}: {error}</translation>
     </message>
 </context>
 <context>
@@ -2093,6 +2278,45 @@
     </message>
 </context>
 <context>
+    <name>places</name>
+    <message>
+        <source>a place needs one expected temperature; change this one.</source>
+        <translation>ein Raum braucht eine erwartete Temperatur; diese ändern.</translation>
+    </message>
+    <message>
+        <source>it has to come on again at another time than it goes off.</source>
+        <translation>sie muss zu anderer Zeit wieder angehen, als sie ausgeht.</translation>
+    </message>
+    <message>
+        <source>Workshop</source>
+        <translation>Werkraum</translation>
+    </message>
+    <message>
+        <source>Warm box</source>
+        <translation>Wärmebox</translation>
+    </message>
+    <message>
+        <source>pours of {pieces} are written down on {spots}. Take those pieces out first, or let it stand.</source>
+        <translation>Güsse von {pieces} sind auf {spots} notiert. Diese Stücke erst herausnehmen, oder es stehen lassen.</translation>
+    </message>
+    <message>
+        <source>give what the heater used, more than nothing.</source>
+        <translation>angeben, was die Heizung verbraucht hat, mehr als nichts.</translation>
+    </message>
+    <message>
+        <source>it has to be colder outside than inside.</source>
+        <translation>draußen muss es kälter sein als drinnen.</translation>
+    </message>
+    <message>
+        <source>Box spot</source>
+        <translation>Boxplatz</translation>
+    </message>
+    <message>
+        <source>Shelf</source>
+        <translation>Regal</translation>
+    </message>
+</context>
+<context>
     <name>planning</name>
     <message>
         <source>Plan again</source>
@@ -2993,6 +3217,14 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <source>Kept at</source>
         <translation>Gehalten auf</translation>
     </message>
+    <message>
+        <source>Another pour</source>
+        <translation>Ein anderer Guss</translation>
+    </message>
+    <message>
+        <source>another pour</source>
+        <translation>ein anderer Guss</translation>
+    </message>
 </context>
 <context>
     <name>room</name>
@@ -3222,7 +3454,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>Nothing would be added: let the new ones replace the others.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts käme hinzu: die anderen durch die neuen ersetzen lassen.</translation>
     </message>
     <message>
         <source>none</source>
@@ -4162,6 +4394,18 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Dann kann niemand arbeiten: {who} ist bis {until} weg.</translation>
     </message>
     <message>
+        <source>Nobody can work then: it is night.</source>
+        <translation>Dann kann niemand arbeiten: Es ist Nacht.</translation>
+    </message>
+    <message>
+        <source>Nobody can work then.</source>
+        <translation>Dann kann niemand arbeiten.</translation>
+    </message>
+    <message>
+        <source>Nobody works in this studio yet.</source>
+        <translation>In diesem Studio arbeitet noch niemand.</translation>
+    </message>
+    <message>
         <source>Touch-test the {below} first: the time is likely right, but not for sure.</source>
         <translation>Erst eine Fingerprobe an {below}: Die Zeit stimmt wahrscheinlich, aber nicht sicher.</translation>
     </message>
@@ -4756,6 +5000,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>{names} would leave later.</source>
         <translation>{names} ginge später ab.</translation>
+    </message>
+    <message>
+        <source>Meanwhile the dew-point margin is {after} at the least, instead of {before}.</source>
+        <translation>Inzwischen ist der Abstand zum Taupunkt mindestens {after}, statt {before}.</translation>
     </message>
     <message>
         <source>Today&apos;s plan was hardly searched for better ones, so a part of this may come from looking again; plan again first to be sure.</source>

@@ -97,7 +97,9 @@ def _ribbon_lines(bar: Ribbon, wall: words.Wall) -> list[str]:
         translate("bars", "Joint: {joint}.").format(joint=words.joint(planned.joint, trust)),
     ]
     if bar.pinned:
-        text.append("Pinned: planning leaves it at this time until you let it go.")
+        text.append(
+            translate("bars", "Pinned: planning leaves it at this time until you let it go.")
+        )
     if trust is Trust.TEST_FIRST:
         text.append(
             translate("bars", "Touch the coat below first: it must be tacky and leave no mark.")

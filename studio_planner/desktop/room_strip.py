@@ -219,7 +219,8 @@ class RoomStrip(QWidget):
             band = words.degree_step(sample.band, units, decimals=1)
             text = f"{when}: {words.degrees(sample.celsius, units, decimals=1)} ± {band}"
             if sample.margin is None:
-                return f"{text}, {translate('room', 'dew-point margin unknown')}"
+                unknown = translate("room", "dew-point margin unknown")
+                return f"{text}, {unknown}"
             margin = words.degree_step(sample.margin, units, decimals=1)
             above = translate("room", "{margin} above the dew point").format(margin=margin)
             return f"{text}, {above}"

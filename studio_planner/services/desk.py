@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Protocol
 from studio_planner.craft.settings import Units
 from studio_planner.craft.studio import Studio
 from studio_planner.craft.timing import Timing
+from studio_planner.craft.tongue import translate
 from studio_planner.services.backdrop import Backdrop
 from studio_planner.services.editing.changes import made
 from studio_planner.services.editing.history import History, Step
@@ -220,7 +221,11 @@ class DeskSession:
         if self.revision == revision:
             return self.view
         if self._plan_words is not None or self.history.undoable is None:
-            self.history.add(Step(self._plan_words or "Plan again", before, self.studio))
+            self.history.add(
+                Step(
+                    self._plan_words or translate("planning", "Plan again"), before, self.studio
+                )
+            )
             self._plan_words = None
         else:
             self.history.amend(self.studio)

@@ -8,6 +8,7 @@ from statistics import median
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.places import PatternPoint
+from studio_planner.craft.tongue import translate
 from studio_planner.services.editing.air_weeks import WeekLine, in_order, time_at
 from studio_planner.services.editing.places import changed_place
 
@@ -85,7 +86,9 @@ def taken_pattern(place: Place, made: ReadPattern) -> Change:
     """Let a place be expected as it was read."""
     return changed_place(
         place.key,
-        f"{place.name}, expected air from its readings",
+        translate("changes", "{place}, expected air from its readings").format(
+            place=place.name
+        ),
         lambda now: replace(
             now, pattern=made.pattern, band_celsius=min(made.band_celsius, 15.0)
         ),

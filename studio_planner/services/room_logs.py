@@ -9,6 +9,7 @@ from zoneinfo import ZoneInfo
 
 from studio_planner.craft.errors import StudioFileError
 from studio_planner.craft.places import Reading
+from studio_planner.craft.tongue import translate
 from studio_planner.services.editing.places import changed_place
 from studio_planner.services.log_signs import not_a_log
 from studio_planner.services.studio_files import read_bytes
@@ -123,12 +124,16 @@ def log_file(path: Path) -> LogFile:
     """Read a file that is to be a log; StudioFileError says what it is when it is none."""
     if path.is_dir():
         raise StudioFileError(
-            f"{path.name} is a folder. What is wanted here is one CSV file of a logger."
+            translate(
+                "logs", "{path} is a folder. What is wanted here is one CSV file of a logger."
+            ).format(path=path.name)
         )
     data = read_bytes(path, LARGEST_BYTES)
     wrong = not_a_log(data)
     if wrong:
-        raise StudioFileError(f"{path.name} {wrong}")
+        raise StudioFileError(
+            translate("logs", "{path} {wrong}").format(path=path.name, wrong=wrong)
+        )
     return LogFile(path.name, data)
 
 
@@ -144,7 +149,9 @@ def look_at(
         found = preview_room_log(file.data, read_as, answers=asked.answers)
         table = find_table(_beginning(text_of(file.data, "The room log").text))
     except StudioFileError as error:
-        raise StudioFileError(f"{file.name}: {error}") from error
+        raise StudioFileError(
+            translate("logs", "{file}: {error}").format(file=file.name, error=error)
+        ) from error
     thin = len(found.readings) > MANY_READINGS if asked.thin is None else asked.thin
     new = thinned(found.readings) if thin else found.readings
     numeric = table.numeric_columns()
@@ -185,7 +192,9 @@ def taken(place: Place, look: LogLook, overlap: Overlap) -> Change:
     """Take a log as one change; it is laid over the record that the place has then."""
     return changed_place(
         place.key,
-        f"{place.name}, readings of {look.name}",
+        translate("changes", "{place}, readings of {look}").format(
+            place=place.name, look=look.name
+        ),
         lambda now: replace(now, readings=merged_log(now.readings, look.new, overlap)),
     )
 
@@ -206,13 +215,17 @@ def typed_reading(
         whole = sorted([*others, reading], key=lambda one: one.when.timestamp())
         return replace(now, readings=tuple(whole))
 
-    return changed_place(place.key, f"{place.name}, a reading", make)
+    return changed_place(
+        place.key, translate("changes", "{place}, a reading").format(place=place.name), make
+    )
 
 
 def without_readings(place: Place) -> Change:
     """Forget all that was read in a place."""
     return changed_place(
-        place.key, f"{place.name}, all readings", lambda now: replace(now, readings=())
+        place.key,
+        translate("changes", "{place}, all readings").format(place=place.name),
+        lambda now: replace(now, readings=()),
     )
 
 
@@ -220,6 +233,6 @@ def without_last_reading(place: Place) -> Change:
     """Take the last reading back."""
     return changed_place(
         place.key,
-        f"{place.name}, the last reading",
+        translate("changes", "{place}, the last reading").format(place=place.name),
         lambda now: replace(now, readings=now.readings[:-1]),
     )

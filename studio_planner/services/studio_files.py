@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import InvalidEntry, StudioError, StudioFileError
+from studio_planner.craft.tongue import translate
 from studio_planner.storage.exchange import studio_from_json, studio_to_json
 from studio_planner.storage.file_errors import told_about
 from studio_planner.storage.placing import placed
@@ -69,13 +70,19 @@ def import_studio(source: Path, path: Path) -> None:
     try:
         text = data.decode("utf-8-sig")
     except UnicodeDecodeError as error:
-        raise StudioFileError(f"{source} is not UTF-8 text; export it again.") from error
+        raise StudioFileError(
+            translate("files", "{source} is not UTF-8 text; export it again.").format(
+                source=source
+            )
+        ) from error
     try:
         studio = studio_from_json(text)
     except InvalidEntry as error:
         raise InvalidEntry(str(source), error.broken) from error
     except StudioFileError as error:
-        raise StudioFileError(f"{source}: {error}") from error
+        raise StudioFileError(
+            translate("files", "{source}: {error}").format(source=source, error=error)
+        ) from error
     create(path, studio)
 
 
@@ -85,10 +92,16 @@ def read_bytes(path: Path, largest: int) -> bytes:
         with path.open("rb") as source:
             data = source.read(largest + 1)
     except OSError as error:
-        raise StudioFileError(f"{path} cannot be read: {_cause(error)}.") from error
+        raise StudioFileError(
+            translate("files", "{path} cannot be read: {error}.").format(
+                path=path, error=_cause(error)
+            )
+        ) from error
     if len(data) > largest:
         raise StudioFileError(
-            f"{path} is larger than {largest // 2**20} MiB, which is too large."
+            translate("files", "{path} is larger than {size} MiB, which is too large.").format(
+                path=path, size=largest // 2**20
+            )
         )
     return data
 

@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import BrokenRule, InvalidEntry
 from studio_planner.craft.places import PatternPoint
+from studio_planner.craft.tongue import translate
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Sequence
@@ -147,7 +148,10 @@ def with_point(pattern: Pattern, day: int | None, minute: int) -> tuple[Pattern,
 def without_point(pattern: Pattern, index: int) -> Pattern:
     """Take a point out; InvalidEntry for the last one, since a place needs a temperature."""
     if len(pattern) == 1:
-        rule = BrokenRule("pattern", "a place needs one expected temperature; change this one.")
+        rule = BrokenRule(
+            "pattern",
+            translate("places", "a place needs one expected temperature; change this one."),
+        )
         raise InvalidEntry("expected air", [rule])
     return (*pattern[:index], *pattern[index + 1 :])
 
@@ -167,7 +171,10 @@ def set_back(pattern: Pattern, start: time, end: time, celsius: float) -> Patter
     """
     begins, ends = minute_of(start), minute_of(end)
     if begins == ends:
-        rule = BrokenRule("end", "it has to come on again at another time than it goes off.")
+        rule = BrokenRule(
+            "end",
+            translate("places", "it has to come on again at another time than it goes off."),
+        )
         raise InvalidEntry("heater off", [rule])
     if any(point.day is None for point in pattern) and differs(pattern):
         pattern = parted(pattern)

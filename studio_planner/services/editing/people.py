@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.hands import Absence, Person, WorkHours
 from studio_planner.craft.local_time import instant
-from studio_planner.craft.tongue import translate
+from studio_planner.craft.tongue import marked, translate
 from studio_planner.services.editing.changes import Change
 from studio_planner.services.editing.nouns import (
     copy_of,
@@ -27,7 +27,7 @@ if TYPE_CHECKING:
     from studio_planner.craft.studio import Studio
     from studio_planner.services.editing.weeks import Block
 
-NEW_NAME = "Somebody"
+NEW_NAME = marked("changes", "Somebody")
 EVENING = time(17, 0)
 """When an evening begins that somebody is away for, unless it has begun already."""
 
@@ -42,7 +42,7 @@ def person_of(studio: Studio, key: str) -> Person | None:
 
 def added_person(studio: Studio) -> tuple[Change, str]:
     """Add somebody without hours; the change, and the key that they get."""
-    name = free_name((person.name for person in studio.people), NEW_NAME)
+    name = free_name((person.name for person in studio.people), translate("changes", NEW_NAME))
     key = free_key((person.key for person in studio.people), name)
     person = Person(key=key, name=name, work=())
     return Change(
@@ -91,7 +91,9 @@ def changed_person(person: Person, what: str, make: Callable[[Person], Person]) 
 def painted(person: Person, blocks: Sequence[Block]) -> Change:
     """Give somebody another week; rules that say more than a week stay as they are."""
     return changed_person(
-        person, "working hours", lambda now: replace(now, work=with_week(now.work, blocks))
+        person,
+        translate("changes", "working hours"),
+        lambda now: replace(now, work=with_week(now.work, blocks)),
     )
 
 
@@ -104,7 +106,7 @@ def with_hours(person: Person, index: int | None, hours: WorkHours | None) -> Ch
         work[place] = [] if hours is None else [hours]
         return replace(now, work=tuple(work))
 
-    return changed_person(person, "working hours", make)
+    return changed_person(person, translate("changes", "working hours"), make)
 
 
 def with_absence(person: Person, index: int | None, absence: Absence | None) -> Change:
@@ -116,7 +118,7 @@ def with_absence(person: Person, index: int | None, absence: Absence | None) -> 
         absences[place] = [] if absence is None else [absence]
         return replace(now, absences=tuple(absences))
 
-    return changed_person(person, "away", make)
+    return changed_person(person, translate("changes", "away"), make)
 
 
 def without_past(person: Person, now: datetime) -> Change:
@@ -126,20 +128,24 @@ def without_past(person: Person, now: datetime) -> Change:
         left = tuple(one for one in somebody.absences if one.end > now)
         return replace(somebody, absences=left)
 
-    return changed_person(person, "away, what has gone by", make)
+    return changed_person(person, translate("changes", "away, what has gone by"), make)
 
 
 def away_this_evening(person: Person, zone: ZoneInfo, now: datetime) -> Change:
     """Let somebody be away from the evening on, or from now where it has begun, to bedtime."""
     evening = instant(zone, now.astimezone(zone).date(), EVENING)
     start = max(evening, _minute(now))
-    return _away(person, "away this evening", start, _bedtime(person, zone, start))
+    return _away(
+        person, translate("changes", "away this evening"), start, _bedtime(person, zone, start)
+    )
 
 
 def away_today(person: Person, zone: ZoneInfo, now: datetime) -> Change:
     """Let somebody be away from now until they go to bed."""
     start = _minute(now)
-    return _away(person, "away today", start, _bedtime(person, zone, start))
+    return _away(
+        person, translate("changes", "away today"), start, _bedtime(person, zone, start)
+    )
 
 
 def _away(person: Person, what: str, start: datetime, end: datetime) -> Change:

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Any
 
 from studio_planner.craft.errors import BrokenRule, InvalidEntry
 from studio_planner.craft.places import PatternPoint, Place, PlaceKind, Spot
+from studio_planner.craft.tongue import marked, translate
 from studio_planner.services.editing.changes import Change
 from studio_planner.services.editing.nouns import (
     copy_of,
@@ -26,7 +27,10 @@ if TYPE_CHECKING:
 NEW_SPOT_MM = (600.0, 400.0, 300.0)
 """Length, width and clear height of a spot until the maker says otherwise."""
 
-_NAMES = {PlaceKind.ROOM: "Workshop", PlaceKind.WARM_BOX: "Warm box"}
+_NAMES = {
+    PlaceKind.ROOM: marked("places", "Workshop"),
+    PlaceKind.WARM_BOX: marked("places", "Warm box"),
+}
 _HOURS_IN_DAY = 24.0
 _MOST_NAMED = 3
 
@@ -43,14 +47,14 @@ def values_of(noun: Place | Spot) -> dict[str, Any]:
 
 def added_place(studio: Studio, kind: PlaceKind, celsius: float) -> tuple[Change, str]:
     """Add a place that is always `celsius` warm; the change, and the key that it gets."""
-    name = free_name((place.name for place in studio.places), _NAMES[kind])
+    name = free_name((place.name for place in studio.places), translate("places", _NAMES[kind]))
     key = free_key((place.key for place in studio.places), name)
 
     def make(now: Studio) -> Studio:
         pattern = (PatternPoint(at=time(0), celsius=celsius),)
         return with_thing(now, Place(key=key, name=name, kind=kind, pattern=pattern))
 
-    return Change(f"Add {name}", make), key
+    return Change(translate("changes", "Add {name}").format(name=name), make), key
 
 
 def copied_place(studio: Studio, place: Place) -> tuple[Change, str]:
@@ -63,7 +67,10 @@ def copied_place(studio: Studio, place: Place) -> tuple[Change, str]:
         taken.append(key)
         spots.append(replace(spot, key=key))
     whole = replace(copy, spots=tuple(spots))
-    return Change(f"Add {copy.name}", lambda now: with_thing(now, whole)), copy.key
+    return Change(
+        translate("changes", "Add {name}").format(name=copy.name),
+        lambda now: with_thing(now, whole),
+    ), copy.key
 
 
 def why_kept(studio: Studio, spots: Iterable[Spot]) -> str:
@@ -76,10 +83,12 @@ def why_kept(studio: Studio, spots: Iterable[Spot]) -> str:
     if not names:
         return ""
     several = list(dict.fromkeys(names.values()))
-    return (
-        f"pours of {_listed(list(names))} are written down on {_listed(several)}. Take those "
-        "pieces out first, or let it stand."
+    said = translate(
+        "places",
+        "pours of {pieces} are written down on {spots}. Take those pieces out first, or let it "
+        "stand.",
     )
+    return said.format(pieces=_listed(list(names)), spots=_listed(several))
 
 
 def removed_place(place: Place) -> Change:
@@ -89,13 +98,14 @@ def removed_place(place: Place) -> Change:
         _refuse(place.name, why_kept(now, place.spots))
         return without_thing(now, Place, place.key)
 
-    return Change(f"Remove {place.name}", make)
+    return Change(translate("changes", "Remove {place}").format(place=place.name), make)
 
 
 def moved_place(place: Place, to: int) -> Change:
     """Put a place at another position; the first room is where pieces rest."""
     return Change(
-        f"{place.name}, place in the list", lambda now: moved_thing(now, Place, place.key, to)
+        translate("changes", "{place}, place in the list").format(place=place.name),
+        lambda now: moved_thing(now, Place, place.key, to),
     )
 
 
@@ -112,7 +122,11 @@ def changed_place(key: str, words: str, make: Callable[[Place], Place]) -> Chang
 def entered(place: Place, label: str, values: Mapping[str, Any]) -> Change:
     """Give a place the values of a form by field name; `label` is the field that was edited."""
     new = dict(values)
-    return changed_place(place.key, f"{place.name}, {label}", lambda now: replace(now, **new))
+    return changed_place(
+        place.key,
+        translate("changes", "{place}, {label}").format(place=place.name, label=label),
+        lambda now: replace(now, **new),
+    )
 
 
 def heat_loss(kwh: float, degrees: float) -> float:
@@ -129,9 +143,17 @@ def heat_loss(kwh: float, degrees: float) -> float:
     """
     broken = []
     if not 0 < kwh < float("inf"):
-        broken.append(BrokenRule("kwh", "give what the heater used, more than nothing."))
+        broken.append(
+            BrokenRule(
+                "kwh", translate("places", "give what the heater used, more than nothing.")
+            )
+        )
     if not 0 < degrees < float("inf"):
-        broken.append(BrokenRule("degrees", "it has to be colder outside than inside."))
+        broken.append(
+            BrokenRule(
+                "degrees", translate("places", "it has to be colder outside than inside.")
+            )
+        )
     if broken:
         raise InvalidEntry("heat loss", broken)
     return kwh * 1000.0 / (_HOURS_IN_DAY * degrees)
@@ -147,11 +169,16 @@ def added_spot(studio: Studio, place: Place) -> tuple[Change, str]:
         last = place.spots[-1]
         length, width, height = last.length_mm, last.width_mm, last.height_mm
     name = free_name(
-        (spot.name for spot in place.spots), "Box spot" if _boxed(place) else "Shelf"
+        (spot.name for spot in place.spots),
+        translate("places", "Box spot") if _boxed(place) else translate("places", "Shelf"),
     )
     key = free_key((spot.key for spot in studio.spots), name)
     spot = Spot(key=key, name=name, length_mm=length, width_mm=width, height_mm=height)
-    return _with_spots(place, f"Add {name}", lambda spots: (*spots, spot)), key
+    return _with_spots(
+        place,
+        translate("changes", "Add {name}").format(name=name),
+        lambda spots: (*spots, spot),
+    ), key
 
 
 def copied_spot(studio: Studio, place: Place, spot: Spot) -> tuple[Change, str]:
@@ -159,14 +186,18 @@ def copied_spot(studio: Studio, place: Place, spot: Spot) -> tuple[Change, str]:
     name = free_name((one.name for one in place.spots), spot.name)
     key = free_key((one.key for one in studio.spots), name)
     copy = replace(spot, key=key, name=name)
-    return _with_spots(place, f"Add {name}", lambda spots: (*spots, copy)), key
+    return _with_spots(
+        place,
+        translate("changes", "Add {name}").format(name=name),
+        lambda spots: (*spots, copy),
+    ), key
 
 
 def removed_spot(place: Place, spot: Spot) -> Change:
     """Take a spot out; InvalidEntry while pours stand there."""
     inner = _with_spots(
         place,
-        f"Remove {spot.name}",
+        translate("changes", "Remove {spot}").format(spot=spot.name),
         lambda spots: tuple(one for one in spots if one.key != spot.key),
     )
 
@@ -185,7 +216,9 @@ def moved_spot(place: Place, spot: Spot, to: int) -> Change:
         rest.insert(to, next(one for one in spots if one.key == spot.key))
         return tuple(rest)
 
-    return _with_spots(place, f"{spot.name}, place on the shelf", make)
+    return _with_spots(
+        place, translate("changes", "{spot}, place on the shelf").format(spot=spot.name), make
+    )
 
 
 def changed_spot(place: Place, spot: Spot, label: str, values: Mapping[str, Any]) -> Change:
@@ -195,7 +228,9 @@ def changed_spot(place: Place, spot: Spot, label: str, values: Mapping[str, Any]
     def make(spots: tuple[Spot, ...]) -> tuple[Spot, ...]:
         return tuple(replace(one, **new) if one.key == spot.key else one for one in spots)
 
-    return _with_spots(place, f"{spot.name}, {label}", make)
+    return _with_spots(
+        place, translate("changes", "{spot}, {label}").format(spot=spot.name, label=label), make
+    )
 
 
 def _with_spots(
@@ -215,5 +250,6 @@ def _refuse(name: str, why: str) -> None:
 
 def _listed(names: list[str]) -> str:
     if len(names) > _MOST_NAMED:
-        return f"{', '.join(names[:_MOST_NAMED])} and {len(names) - _MOST_NAMED} more"
+        said = translate("set up", "{names} and {count} more")
+        return said.format(names=", ".join(names[:_MOST_NAMED]), count=len(names) - _MOST_NAMED)
     return " and ".join(filter(None, (", ".join(names[:-1]), names[-1])))

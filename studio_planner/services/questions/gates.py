@@ -5,6 +5,7 @@ from __future__ import annotations
 from enum import StrEnum
 from typing import TYPE_CHECKING, NamedTuple
 
+from studio_planner.craft.tongue import translate
 from studio_planner.science.stages import Stage
 from studio_planner.services.questions.sentences import Moment, Sentence, said
 
@@ -60,7 +61,11 @@ def reached(flag: Flag | None, by: datetime) -> Reached:
 
 def safe_words(flag: Flag | None) -> Moment | str:
     """When a ready time is sure; "not known" where no sheet or no record says so."""
-    return "not known" if flag is None or flag.safe is None else Moment(flag.safe)
+    return (
+        translate("questions", "not known")
+        if flag is None or flag.safe is None
+        else Moment(flag.safe)
+    )
 
 
 def ready_lines(gates: Gates) -> tuple[Sentence, ...]:

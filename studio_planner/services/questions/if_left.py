@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Any
 
 from studio_planner.craft.kind_words import kind_word
 from studio_planner.craft.pieces import Joint
+from studio_planner.craft.tongue import marked, translate
 from studio_planner.services.hands_items import HandsItem, HandsKind
 from studio_planner.services.next_hands import next_hands
 from studio_planner.services.questions.asking import (
@@ -25,7 +26,11 @@ if TYPE_CHECKING:
 
     from studio_planner.services.desk import DeskView
 
-_HOURS = {"tonight": 12.0, "a day": 24.0, "two days": 48.0}
+_HOURS = {
+    marked("harm", "tonight"): 12.0,
+    marked("harm", "a day"): 24.0,
+    marked("harm", "two days"): 48.0,
+}
 _MOST_LINES = 8
 
 
@@ -45,15 +50,15 @@ _OF_KIND = {
     HandsKind.COVER: Harm.REPAIR,
 }
 _WORDS = {
-    Harm.LOST: "cannot be saved",
-    Harm.WORK: "is saved only by washing and sanding",
-    Harm.REPAIR: "can be mended",
-    Harm.WAIT: "can wait",
+    Harm.LOST: marked("harm", "cannot be saved"),
+    Harm.WORK: marked("harm", "is saved only by washing and sanding"),
+    Harm.REPAIR: marked("harm", "can be mended"),
+    Harm.WAIT: marked("harm", "can wait"),
 }
 
 
 def _parameters(view: DeskView) -> tuple[Parameter, ...]:  # noqa: ARG001 - the same always
-    options = tuple((key, key) for key in _HOURS)
+    options = tuple((key, translate("harm", key)) for key in _HOURS)
     return (Parameter("left", "Left for", Kind.CHOICE, "tonight", options),)
 
 
@@ -112,7 +117,7 @@ def _line(view: DeskView, item: HandsItem) -> Sentence:
         "{what}, by {by}: {word}; {why}.",
         what=_what(view, item),
         by=Moment(item.deadline),
-        word=_WORDS[_harm(view, item)],
+        word=translate("harm", _WORDS[_harm(view, item)]),
         why=item.if_left,
     )
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from datetime import datetime, timedelta
 from typing import TYPE_CHECKING, Any, NamedTuple
 
+from studio_planner.craft.tongue import translate
 from studio_planner.services.questions.asking import (
     Answer,
     Kind,
@@ -58,7 +59,7 @@ def _mixes(view: DeskView) -> dict[str, list[Ribbon]]:
 
 def _parameters(view: DeskView) -> tuple[Parameter, ...]:
     options = [(key, listed(map(coat_words, films))) for key, films in _mixes(view).items()]
-    options.append((ANOTHER, "Another pour"))
+    options.append((ANOTHER, translate("questions", "Another pour")))
     return (
         Parameter("pour", "Which pour", Kind.CHOICE, options[0][0], tuple(options)),
         Parameter(
@@ -88,7 +89,9 @@ def _answer(view: DeskView, given: Mapping[str, Any]) -> Answer:
 def _asked(view: DeskView, given: Mapping[str, Any]) -> _Pour:
     films = _mixes(view).get(given["pour"])
     if films is None:
-        return _Pour("another pour", given["minutes"] / 60.0, None, None, None)
+        return _Pour(
+            translate("questions", "another pour"), given["minutes"] / 60.0, None, None, None
+        )
     first = films[0].planned
     windows = (one.planned.window for one in films)
     ends = [w.closes for w in windows if w is not None and w.closes is not None]
