@@ -14,6 +14,7 @@ if TYPE_CHECKING:
     import sqlite3
     from collections.abc import Iterable, Mapping
 
+    from studio_planner.craft.plans import Plan
     from studio_planner.craft.studio import Studio
 
 _STUDIO = 1
@@ -38,6 +39,14 @@ def read_studio(connection: sqlite3.Connection) -> Studio:
     return cast("Studio", found[0][0])
 
 
+def read_plan(connection: sqlite3.Connection) -> tuple[Plan | None, bool]:
+    """Read the kept plan alone, and whether it is outdated; errors as `read_studio`."""
+    branch = branch_of("plan")
+    found = _read(connection, branch.table).get(_STUDIO, [])
+    (outdated,) = connection.execute("SELECT plan_outdated FROM studio").fetchone()
+    return cast("Plan | None", _gathered(branch.part.form, found)), bool(outdated)
+
+
 def write_studio(
     connection: sqlite3.Connection, studio: Studio, known: Studio | None = None
 ) -> None:
@@ -45,8 +54,13 @@ def write_studio(
     _write_own_row(connection, studio)
     for branch in studio_table().branches:
         name = branch.part.name
-        if known is None or getattr(known, name) != getattr(studio, name):
-            write_branch(connection, branch, getattr(studio, name))
+        new = getattr(studio, name)
+        if known is None:
+            write_branch(connection, branch, new)
+        elif (old := getattr(known, name)) != new and not _in_place(
+            connection, branch, old, new
+        ):
+            write_branch(connection, branch, new)
 
 
 def write_branch(connection: sqlite3.Connection, branch: Branch, value: object) -> None:
@@ -56,6 +70,58 @@ def write_branch(connection: sqlite3.Connection, branch: Branch, value: object) 
     _collect(branch, _STUDIO, value, waiting)
     for table in branch.table.all:
         connection.executemany(_insertion(table), waiting[table.name].rows)
+
+
+def _in_place(
+    connection: sqlite3.Connection, branch: Branch, known: object, value: object
+) -> bool:
+    """Write only what differs of things that are still the same ones in the same order.
+
+    A place with a year of readings is renamed without writing them again. False where things
+    have come, gone or moved, or hold more than plain rows: then nothing was written.
+    """
+    table = branch.table
+    if any(below.table.branches for below in table.branches) or not table.branches:
+        return False
+    old, new = (list(_spread(branch.part.form, one)) for one in (known, value))
+    if [getattr(one, "key", one) for one in old] != [getattr(one, "key", one) for one in new]:
+        return False
+    changed = [
+        (number, *pair)
+        for number, pair in enumerate(zip(old, new, strict=True), start=1)
+        if pair[0] != pair[1]
+    ]
+    _write_own_cells(connection, table, changed)
+    for below in table.branches:
+        _write_below(connection, below, changed)
+    return True
+
+
+def _write_own_cells(
+    connection: sqlite3.Connection, table: Table, changed: list[tuple[int, object, object]]
+) -> None:
+    write = writer_of(table.row)
+    names = ", ".join(f'"{column.name}" = ?' for column in table.columns)
+    for number, _, value in changed:
+        cells = _cells(write, table, number - 1, value)
+        connection.execute(f'UPDATE "{table.name}" SET {names} WHERE id = ?', (*cells, number))  # noqa: S608 - our own table names
+
+
+def _write_below(
+    connection: sqlite3.Connection, branch: Branch, changed: list[tuple[int, object, object]]
+) -> None:
+    name = branch.part.name
+    differing = [
+        (number, getattr(new, name))
+        for number, old, new in changed
+        if getattr(old, name) != getattr(new, name)
+    ]
+    for number, _ in differing:
+        connection.execute(f'DELETE FROM "{branch.table.name}" WHERE owner = ?', (number,))  # noqa: S608 - likewise
+    waiting = {branch.table.name: _Waiting(writer_of(branch.table.row))}
+    for number, value in differing:
+        _collect(branch, number, value, waiting)
+    connection.executemany(_insertion(branch.table), waiting[branch.table.name].rows)
 
 
 def branch_of(field: str) -> Branch:

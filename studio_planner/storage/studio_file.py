@@ -13,7 +13,7 @@ from __future__ import annotations
 from contextlib import contextmanager, suppress
 from dataclasses import replace
 from threading import RLock
-from typing import TYPE_CHECKING, Self
+from typing import TYPE_CHECKING, Self, TypeVar
 
 from studio_planner.craft.errors import StudioFileError
 from studio_planner.storage.backups import Backup, backup_name, backups_of, no_longer_kept
@@ -22,12 +22,18 @@ from studio_planner.storage.migrating import bring_up_to_date, copy_into, start_
 from studio_planner.storage.migrations import RELEASED, Migration
 from studio_planner.storage.opening import connect, require_whole, version_in_header
 from studio_planner.storage.placing import placed
-from studio_planner.storage.rows import branch_of, read_studio, write_branch, write_studio
+from studio_planner.storage.rows import (
+    branch_of,
+    read_plan,
+    read_studio,
+    write_branch,
+    write_studio,
+)
 from studio_planner.storage.transaction import changing, looking
 
 if TYPE_CHECKING:
     import sqlite3
-    from collections.abc import Iterator, Sequence
+    from collections.abc import Callable, Iterator, Sequence
     from datetime import datetime
     from pathlib import Path
 
@@ -41,7 +47,9 @@ BUSY_MILLISECONDS = 3000
 """How long to wait for another window before saying that the file is in use."""
 
 
-_State = tuple[int, int]
+_Read = TypeVar("_Read")
+_State = tuple[int, int, int]
+"""The file's revision, its changes beside plans, and what SQLite counts of other programs."""
 
 
 class StudioFile:
@@ -79,11 +87,10 @@ class StudioFile:
         """Read the whole studio as it is now; StudioFileError when a row breaks a rule."""
         with self._used(), looking(self._connection):
             revision = self._revision()
-            known = self._still_known(revision)
-            if known is None:
-                known = self._read()
-                self._know(revision, known)
-            return known
+            known = self._still_known(revision) or self._with_another_plan(revision)
+            studio = self._read() if known is None else known
+            self._know(revision, studio)
+            return studio
 
     def write(self, studio: Studio, *, expected_revision: int | None = None) -> int:
         """Replace everything in one change and give the new revision.
@@ -91,7 +98,9 @@ class StudioFile:
         With `expected_revision`, StudioFileError when the file has changed since that one.
         """
         with self._changing(expected_revision) as revision:
-            write_studio(self._connection, studio, self._still_known(revision - 1))
+            known = self._still_known(revision - 1)
+            write_studio(self._connection, studio, known)
+            self._connection.execute("UPDATE change_count SET beside_plans = beside_plans + 1")
         self._know(revision, studio)
         return revision
 
@@ -153,6 +162,20 @@ class StudioFile:
         with told_about(folder, reading=True):
             return backups_of(self.path, folder)
 
+    def _with_another_plan(self, revision: int) -> Studio | None:
+        """What is known, with the plan that others have kept; None where they did more."""
+        if self._known is None:
+            return None
+        (known_revision, known_beside, _), studio = self._known
+        if revision == known_revision or self._beside_plans() != known_beside:
+            return None
+        plan, outdated = self._told(lambda: read_plan(self._connection))
+        return replace(studio, plan=plan, plan_outdated=outdated)
+
+    def _beside_plans(self) -> int:
+        (count,) = self._connection.execute("SELECT beside_plans FROM change_count").fetchone()
+        return int(count)
+
     def _still_known(self, revision: int) -> Studio | None:
         if self._known is not None and self._known[0] == self._state(revision):
             return self._known[1]
@@ -164,11 +187,14 @@ class StudioFile:
     def _state(self, revision: int) -> _State:
         # data_version also tells of changes by other programs, which raise no revision.
         (others,) = self._connection.execute("PRAGMA data_version").fetchone()
-        return (revision, int(others))
+        return (revision, self._beside_plans(), int(others))
 
     def _read(self) -> Studio:
+        return self._told(lambda: read_studio(self._connection))
+
+    def _told(self, read: Callable[[], _Read]) -> _Read:
         try:
-            return read_studio(self._connection)
+            return read()
         except StudioFileError as error:
             raise StudioFileError(f"{self.path}: {error}") from error
 

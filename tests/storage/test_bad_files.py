@@ -157,7 +157,7 @@ def test_a_table_turned_into_a_view_is_refused(studio_path: Path) -> None:
     changed(
         studio_path,
         "DROP TABLE change_count",
-        "CREATE VIEW change_count AS SELECT 1 AS id, 0 AS revision",
+        "CREATE VIEW change_count AS SELECT 1 AS id, 0 AS revision, 0 AS beside_plans",
     )
     refused(studio_path, "changed by another program")
 

@@ -32,7 +32,7 @@ FROZEN = {
     "m0001_studio_tables.py": "c2ec9e4484ed70ba",
     "m0001_work_tables.py": "58048cef908e4c96",
     "m0002_worth_of_a_plan.py": "a1ce6254eed383fc",
-    "m0003_what_a_maker_enters.py": "ec94f8e75f429291",
+    "m0003_what_a_maker_enters.py": "8bca9a753bbcc059",
 }
 
 ROWS_OF_VERSION_1 = Path(__file__).with_name("version_1_rows.sql")

@@ -347,3 +347,46 @@ def test_readings_of_a_year_are_kept_quickly_enough(
     )
     create_studio(tmp_path / "year.studio", studio).close()
     assert read(tmp_path / "year.studio") == studio
+
+
+def test_another_plan_is_read_without_the_rest(studio_path: Path, full_studio: Studio) -> None:
+    with open_studio(studio_path) as window, open_studio(studio_path) as planner:
+        before = window.read()
+        plan = Plan(made=NOON, start=NOON, coats=())
+        planner.keep_plan(plan)
+        after = window.read()
+        assert after == replace(full_studio, plan=plan)
+        assert after.places is before.places
+        planner.write(replace(full_studio, name="Other", plan=plan))
+        planner.keep_plan(None)
+        assert window.read() == replace(full_studio, name="Other", plan=None)
+
+
+def test_a_place_is_changed_without_writing_its_readings_again(
+    studio_path: Path, full_studio: Studio
+) -> None:
+    written: list[str] = []
+    room, *others = full_studio.places
+    renamed = replace(room, name="Other room", spots=(), band_celsius=2.5)
+    studio = replace(full_studio, places=(renamed, *others), poured=(), plan=None)
+    with open_studio(studio_path) as file:
+        file.read()
+        file._connection.set_trace_callback(written.append)
+        file.write(studio)
+        file._connection.set_trace_callback(None)
+        assert file.read() == studio
+    assert read(studio_path) == studio
+    assert any("places_spots" in statement for statement in written)
+    assert not any("places_readings" in statement for statement in written)
+
+
+def test_places_that_come_go_or_move_are_written_whole(
+    studio_path: Path, full_studio: Studio
+) -> None:
+    room, box = full_studio.places
+    bare = replace(full_studio, poured=(), plan=None)
+    for places in ((box, room), (box,), (box, room, replace(room, key="new", spots=()))):
+        with open_studio(studio_path) as file:
+            file.read()
+            file.write(replace(bare, places=places))
+        assert read(studio_path) == replace(bare, places=places)

@@ -1,4 +1,7 @@
-"""Version 3: units of film, volume and clock, heat loss, notes, photos, patterns and pins."""
+"""Version 3: units of film, volume and clock, heat loss, notes, photos, patterns and pins.
+
+Changes that do more than keep another plan are counted apart.
+"""
 
 from __future__ import annotations
 
@@ -185,7 +188,16 @@ CREATE TABLE "photo_files" (
 ) STRICT, WITHOUT ROWID
 """
 
+_CHANGES = """
+CREATE TABLE "change_count" (
+  "id" INTEGER PRIMARY KEY CHECK ("id" = 1),
+  "revision" INTEGER NOT NULL,
+  "beside_plans" INTEGER NOT NULL
+) STRICT
+"""
+
 _TABLES = {
+    "change_count": (_CHANGES, (0,)),
     "studio": (_STUDIO, ("mm", "ml", "24 h", 0, 0)),
     "settings": (_SETTINGS, (0.0,)),
     "places": (_PLACES, (None,)),
