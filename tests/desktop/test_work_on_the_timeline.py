@@ -7,16 +7,27 @@ from datetime import timedelta
 from typing import TYPE_CHECKING
 
 import pytest
-from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
-from PySide6.QtGui import QContextMenuEvent, QMouseEvent
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtGui import QContextMenuEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QMenu
 
-from studio_planner.desktop.page import Page
 from studio_planner.services.moving.difference_words import NOTHING, in_short
 from studio_planner.services.ribbons import Ribbon, StepMark
-from studio_planner.storage.studio_file import create_studio
-from tests.services.small_studios import kept, planned_once
+from tests.desktop.hands_on import (
+    LEFT,
+    bar_again,
+    choose,
+    drag_by,
+    drag_of,
+    free_pour,
+    grip,
+    move,
+    open_sample,
+    pours,
+    studio_of,
+)
+from tests.services.small_studios import kept
 
 if TYPE_CHECKING:
     from pathlib import Path
@@ -24,15 +35,12 @@ if TYPE_CHECKING:
     from PySide6.QtGui import QAction
     from pytestqt.qtbot import QtBot
 
-    from studio_planner.craft.studio import Studio
-    from studio_planner.desktop.timeline_work.drag import Drag
     from studio_planner.desktop.window import DeskWindow
     from tests.desktop import scenes
 
 pytestmark = [pytest.mark.gui, pytest.mark.journey]
 _ALT = Qt.KeyboardModifier.AltModifier
 _SHIFT = Qt.KeyboardModifier.ShiftModifier
-_LEFT = Qt.MouseButton.LeftButton
 
 
 @pytest.fixture
@@ -40,97 +48,10 @@ def desk(
     qtbot: QtBot, window: DeskWindow, tmp_path: Path, clock: scenes.StillClock
 ) -> DeskWindow:
     """The window with the planned sample, which breaks no rule, at the start of its plan."""
-    studio = planned_once()
-    path = tmp_path / "tallow.studio"
-    create_studio(path, studio).close()
-    clock.when = kept(studio).start
-    window.changes.plans_by_itself = False
-    assert window.open_path(path)
+    open_sample(window, tmp_path, clock)
     qtbot.waitUntil(lambda: window.parts.side.hands.rows.rowCount() > 0)
     window.timeline.setFocus()
     return window
-
-
-def studio_of(desk: DeskWindow) -> Studio:
-    assert desk.session is not None
-    return desk.session.studio
-
-
-def drag_of(desk: DeskWindow) -> Drag:
-    drag = desk.timeline.work.drag
-    assert drag is not None
-    return drag
-
-
-def free_pour(desk: DeskWindow) -> tuple[Ribbon, int]:
-    """A pour to come and the minutes that it can be moved by, as near as there are."""
-    from studio_planner.services.moving.judging import Judge  # noqa: PLC0415
-
-    session = desk.session
-    assert session is not None
-    for bar in pours(desk):
-        judge = Judge(session.view, bar.planned)
-        for minutes in (5, -5, 10, -10, 15, -15, 30, -30):
-            drag = judge.at(bar.start + minutes * timedelta(minutes=1))
-            if drag.allowed:
-                return bar, minutes
-    raise AssertionError
-
-
-def pours(desk: DeskWindow) -> list[Ribbon]:
-    lanes = desk.timeline.lanes.lanes
-    bars = [bar for lane in lanes for bar in lane.bars if isinstance(bar, Ribbon)]
-    return [bar for bar in bars if not bar.planned.poured]
-
-
-def choose(desk: DeskWindow, bar: Ribbon | StepMark) -> None:
-    timeline = desk.timeline
-    row = next(i for i, ln in enumerate(timeline.lanes.lanes) if bar in ln.bars)
-    column = timeline.lanes.lanes[row].bars.index(bar)
-    timeline.setCurrentIndex(timeline.lanes.index(row, column))
-    timeline.setFocus()
-
-
-def bar_again(desk: DeskWindow, bar: Ribbon) -> Ribbon:
-    """The same pour in the studio as it is now."""
-    key = (bar.lane.piece.key, bar.coat.key)
-    return next(one for one in pours(desk) if (one.lane.piece.key, one.coat.key) == key)
-
-
-def grip(desk: DeskWindow, bar: Ribbon) -> QPoint:
-    """A pixel on the block of the chosen pour."""
-    rect = desk.timeline.visualRect(desk.timeline.currentIndex())
-    assert isinstance(desk.timeline.lanes.bar(desk.timeline.currentIndex()), Ribbon)
-    x = desk.canvas.scale.x(bar.begins)
-    return QPoint(round(x) + 2, rect.center().y() + 4)
-
-
-def move(desk: DeskWindow, at: QPoint, buttons: Qt.MouseButton = _LEFT) -> None:
-    viewport = desk.timeline.viewport()
-    where = QPointF(at)
-    QApplication.sendEvent(
-        viewport,
-        QMouseEvent(
-            QEvent.Type.MouseMove,
-            where,
-            viewport.mapToGlobal(where),
-            Qt.MouseButton.NoButton,
-            buttons,
-            Qt.KeyboardModifier.NoModifier,
-        ),
-    )
-
-
-def drag_by(desk: DeskWindow, bar: Ribbon, minutes: int) -> QPoint:
-    """Press on a pour and move the mouse as far as those minutes are wide; do not let go."""
-    choose(desk, bar)
-    desk.canvas.scale.show(bar.begins - 6 * 3600.0, 60.0)
-    start = grip(desk, bar)
-    QTest.mousePress(desk.timeline.viewport(), _LEFT, pos=start)
-    end = start + QPoint(round(minutes * 60.0 / desk.canvas.scale.seconds_per_pixel), 0)
-    for step in (1, 2, 3):
-        move(desk, start + (end - start) * step / 3 + QPoint(0, step % 2))
-    return end
 
 
 def test_a_dragged_pour_snaps_to_five_minutes_and_its_windows_move_live(
@@ -161,7 +82,7 @@ def test_a_drop_pins_the_pour_where_it_was_dropped_and_is_undone_as_one(
     bar, minutes = free_pour(desk)
     end = drag_by(desk, bar, minutes)
     assert drag_of(desk).wanted == bar.start + minutes * timedelta(minutes=1)
-    QTest.mouseRelease(desk.timeline.viewport(), _LEFT, pos=end)
+    QTest.mouseRelease(desk.timeline.viewport(), LEFT, pos=end)
     after = studio_of(desk)
     (pin,) = after.pins
     assert (pin.piece, pin.coat) == (bar.lane.piece.key, bar.coat.key)
@@ -205,7 +126,7 @@ def test_the_nearest_allowed_time_is_a_verb(desk: DeskWindow) -> None:
     QTest.keyClick(desk.timeline, Qt.Key.Key_Return)
     (verb,) = desk.work_line.verbs
     assert verb.text().startswith("Pour ")
-    QTest.mouseClick(verb, _LEFT)
+    QTest.mouseClick(verb, LEFT)
     assert nearest is not None
     assert bar_again(desk, bar).start == nearest.start
 
@@ -245,9 +166,9 @@ def test_the_middle_button_and_the_space_bar_pan_over_a_bar(desk: DeskWindow) ->
     assert scale.origin > origin
     origin = scale.origin
     QTest.keyPress(timeline, Qt.Key.Key_Space)
-    QTest.mousePress(timeline.viewport(), _LEFT, pos=start)
+    QTest.mousePress(timeline.viewport(), LEFT, pos=start)
     move(desk, start + QPoint(-60, 0))
-    QTest.mouseRelease(timeline.viewport(), _LEFT, pos=start)
+    QTest.mouseRelease(timeline.viewport(), LEFT, pos=start)
     QTest.keyRelease(timeline, Qt.Key.Key_Space)
     assert scale.origin > origin
     assert not timeline.held
@@ -364,16 +285,16 @@ def test_what_a_new_plan_moves_is_outlined_until_it_is_kept(desk: DeskWindow) ->
     bar, other = pours(desk)[3], pours(desk)[9]
     action(menu_of(desk, bar), "Pin here").trigger()
     move_by_planning(desk, other)
-    work = desk.timeline.work
+    work = desk.timeline.work.aftermath
     assert [(m.piece, m.coat) for m in work.difference.moved] == [
         (other.planned.piece, other.planned.coat)
     ]
     assert desk.work_line.said == "1 pour moved."
     assert [verb.text() for verb in desk.work_line.verbs] == ["Show", "Keep", "Take back"]
     desk.timeline.viewport().repaint()
-    QTest.mouseClick(desk.work_line.verbs[0], _LEFT)
+    QTest.mouseClick(desk.work_line.verbs[0], LEFT)
     assert desk.timeline.chosen_bar() == bar_again(desk, other)
-    QTest.mouseClick(desk.work_line.verbs[1], _LEFT)
+    QTest.mouseClick(desk.work_line.verbs[1], LEFT)
     assert work.difference.nothing
     assert desk.work_line.said == ""
 
@@ -382,19 +303,19 @@ def test_take_back_undoes_the_change_with_its_plan(desk: DeskWindow) -> None:
     before = studio_of(desk)
     action(menu_of(desk, pours(desk)[3]), "Pin here").trigger()
     move_by_planning(desk, pours(desk)[9])
-    QTest.mouseClick(desk.work_line.verbs[-1], _LEFT)
+    QTest.mouseClick(desk.work_line.verbs[-1], LEFT)
     assert studio_of(desk) == before
-    assert desk.timeline.work.difference.nothing
+    assert desk.timeline.work.aftermath.difference.nothing
 
 
 def test_what_somebody_else_has_changed_since_is_not_compared(desk: DeskWindow) -> None:
     action(menu_of(desk, pours(desk)[3]), "Pin here").trigger()
     move_by_planning(desk, pours(desk)[9])
-    assert in_short(desk.timeline.work.difference) == "1 pour moved"
+    assert in_short(desk.timeline.work.aftermath.difference) == "1 pour moved"
     assert desk.session is not None
     desk.session.history.forget()
     desk.show_session_view()
-    assert in_short(desk.timeline.work.difference) == NOTHING
+    assert in_short(desk.timeline.work.aftermath.difference) == NOTHING
     assert desk.work_line.said == ""
 
 
@@ -408,124 +329,3 @@ def test_a_plan_that_comes_while_a_pour_is_held_takes_it_out_of_the_hand(
     assert "take the pour again" in desk.work_line.said
     QTest.keyClick(desk.timeline, Qt.Key.Key_Escape)
     assert desk.work_line.said == ""
-
-
-# Spots and finding
-
-
-def test_the_plan_by_spot_shares_the_choice(desk: DeskWindow) -> None:
-    bar = pours(desk)[3]
-    choose(desk, bar)
-    desk.verbs["by spot"].trigger()
-    spots = desk.parts.spots
-    one = spots.spots.standing(spots.currentIndex())
-    assert one is not None
-    assert one.piece.key == bar.lane.piece.key
-    assert spots.spots.rowCount() == len(studio_of(desk).spots)
-    name = spots.spots.data(spots.currentIndex(), Qt.ItemDataRole.AccessibleTextRole)
-    assert one.piece.name in name
-    spots.viewport().repaint()
-    QTest.keyClick(spots, Qt.Key.Key_Down)
-    QTest.keyClick(spots, Qt.Key.Key_Right)
-    other = spots.spots.standing(spots.currentIndex())
-    assert other is not None
-    desk.verbs["by piece"].trigger()
-    chosen = desk.timeline.lanes.bar(desk.timeline.currentIndex())
-    assert chosen is not None
-    assert chosen.lane.piece.key == other.piece.key
-
-
-def test_a_click_on_a_box_chooses_its_piece(desk: DeskWindow) -> None:
-    desk.verbs["by spot"].trigger()
-    spots = desk.parts.spots
-    index = spots.spots.index(0, 0)
-    spots.scrollTo(index)
-    rect = spots.visualRect(index)
-    at = QPoint(max(rect.left(), 0) + 6, rect.center().y())
-    QTest.mouseClick(spots.viewport(), _LEFT, pos=at)
-    assert spots.currentIndex() == spots.indexAt(at)
-    assert spots.currentIndex().isValid()
-
-
-def test_a_box_stands_from_the_pour_until_the_handle(desk: DeskWindow) -> None:
-    desk.parts.show_by_spot()
-    stands = [one for spot in desk.parts.spots.spots.spots for one in spot.stands]
-    assert stands
-    assert all(one.end is None or one.end > one.start for one in stands)
-    assert sum(len(one.coats) for one in stands) == len(kept(studio_of(desk)).coats)
-
-
-def test_ctrl_f_finds_pieces_and_esc_shows_all(desk: DeskWindow) -> None:
-    every = desk.timeline.lanes.rowCount()
-    desk.verbs["find"].trigger()
-    line = desk.work_line
-    assert line.search.hasFocus() or line.search.isVisible()
-    QTest.keyClicks(line.search, "tide")
-    shown = [lane.piece.name for lane in desk.timeline.lanes.lanes]
-    assert shown
-    assert all("tide" in name.casefold() for name in shown) or len(shown) < every
-    assert line.shown.text() == f"{len(shown)} of {every} pieces"
-    QTest.keyClick(line.search, Qt.Key.Key_Escape)
-    assert desk.timeline.lanes.rowCount() == every
-    assert line.shown.text() == ""
-
-
-def test_only_late_and_only_this_week_leave_the_others_out(desk: DeskWindow) -> None:
-    every = desk.timeline.lanes.rowCount()
-    line = desk.work_line
-    desk.verbs["find"].trigger()
-    line.only_late.click()
-    late = desk.timeline.lanes.rowCount()
-    assert late < every
-    line.only_late.click()
-    line.only_week.click()
-    assert 0 < desk.timeline.lanes.rowCount() <= every
-    QTest.keyClicks(line.search, "no such thing")
-    assert desk.timeline.lanes.rowCount() == 0
-    desk.timeline.viewport().repaint()
-    assert not desk.timeline.set_up_button.isVisible()
-    line.find_all()
-    assert desk.timeline.lanes.rowCount() == every
-
-
-def test_the_side_shows_the_lane_that_is_chosen_among_those_found(desk: DeskWindow) -> None:
-    desk.verbs["find"].trigger()
-    last = desk.timeline.lanes.lanes[-1].piece
-    QTest.keyClicks(desk.work_line.search, last.name)
-    desk.timeline.setCurrentIndex(desk.timeline.lanes.index(0, 0))
-    desk.parts.show_side()
-    lane = desk.parts.side.section.lane
-    assert lane is not None
-    assert lane.piece.key == desk.timeline.lanes.lanes[0].piece.key
-
-
-def test_the_chosen_piece_goes_along_to_the_pages_and_back(desk: DeskWindow) -> None:
-    bar = pours(desk)[5]
-    choose(desk, bar)
-    desk.pages.go_to("pieces")
-    page = desk.pages.page("pieces")
-    assert isinstance(page, Page)
-    assert page.chosen == bar.lane.piece.key
-    other = pours(desk)[12].lane.piece.key
-    page.choose(other)
-    desk.pages.go_to("plan")
-    chosen = desk.timeline.lanes.bar(desk.timeline.currentIndex())
-    assert chosen is not None
-    assert chosen.lane.piece.key == other
-    order = studio_of(desk).orders[0]
-    desk.go_to("orders", order.key)
-    desk.pages.go_to("plan")
-    chosen = desk.timeline.lanes.bar(desk.timeline.currentIndex())
-    assert chosen is not None
-    assert chosen.lane.piece.key in order.pieces
-
-
-def test_what_is_looked_for_is_alone_on_its_spots(desk: DeskWindow) -> None:
-    desk.verbs["by spot"].trigger()
-    desk.verbs["find"].trigger()
-    QTest.keyClicks(desk.work_line.search, "tide")
-    standing = {one.piece.name for spot in desk.parts.spots.spots.spots for one in spot.stands}
-    assert standing == {lane.piece.name for lane in desk.timeline.lanes.lanes}
-    assert desk.verbs["by spot"].isChecked()
-    desk.verbs["by piece"].trigger()
-    assert not desk.verbs["by spot"].isChecked()

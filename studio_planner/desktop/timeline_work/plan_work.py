@@ -2,16 +2,15 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from functools import cached_property, partial
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, Signal
+from PySide6.QtCore import QObject
 
 from studio_planner.desktop import bar_words
+from studio_planner.desktop.timeline_work.aftermath import Aftermath
 from studio_planner.desktop.timeline_work.drag import Drag
 from studio_planner.desktop.timeline_work.drag_painter import DragPainter
-from studio_planner.desktop.timeline_work.ghosts import draw_ghosts
 from studio_planner.desktop.timeline_work.voice import DeskVoice
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.editing.pins import (
@@ -21,8 +20,6 @@ from studio_planner.services.editing.pins import (
     let_go,
     pinned_here,
 )
-from studio_planner.services.moving.comparing import Difference, compare
-from studio_planner.services.moving.difference_words import in_full, in_short
 from studio_planner.services.moving.moved_plan import moved_plan
 from studio_planner.services.ribbons import Ribbon
 
@@ -38,19 +35,12 @@ if TYPE_CHECKING:
     from studio_planner.desktop.timeline_work.bar_verbs import BarVerbs
     from studio_planner.desktop.timeline_work.work_desk import WorkDesk
     from studio_planner.services.editing.changes import Change
-    from studio_planner.services.moving.comparing import ChangedJoint, MovedPour
     from studio_planner.services.moving.judging import Verdict
     from studio_planner.services.ribbons import Bar
 
 
 class PlanWork(QObject):
-    """Works on the plan of a desk through its timeline.
-
-    Signals:
-        settled: what a change has moved is another, or was taken note of.
-    """
-
-    settled = Signal()
+    """Works on the plan of a desk through its timeline."""
 
     def __init__(self, desk: WorkDesk, timeline: Timeline) -> None:
         """Work for `desk`; nothing is in the hand yet."""
@@ -58,12 +48,7 @@ class PlanWork(QObject):
         self._desk = desk
         self._timeline = timeline
         self.drag: Drag | None = None
-        self._before: Studio | None = None
-        self._mine: frozenset[tuple[str, str]] = frozenset()
-        self._making = False
-        self._shown = 0
-        self.difference = Difference()
-        desk.changes.changed.connect(self._changed)
+        self.aftermath = Aftermath(desk, timeline, self)
 
     @property
     def by_keys(self) -> bool:
@@ -166,17 +151,9 @@ class PlanWork(QObject):
 
     def _make(self, change: Change, mine: tuple[PlannedCoat, ...], said: str) -> bool:
         """Make a change; what it moves besides `mine` is shown until it is taken note of."""
-        self._making = True
-        try:
-            made = self._desk.changes.attempt(change)
-        finally:
-            self._making = False
+        made = self.aftermath.make(change, mine)
         if made:
-            step = self._desk.session.history.undoable if self._desk.session else None
-            self._before = step.before if step is not None else None
-            self._mine = frozenset((coat.piece, coat.coat) for coat in mine)
             self._desk.work_line.say(said)
-            self.view_shown()
         return made
 
     # Verbs
@@ -249,74 +226,6 @@ class PlanWork(QObject):
 
         return BarVerbs(self, self._desk, self._timeline)
 
-    # What came of it
-
-    def view_shown(self) -> None:
-        """Compare the studio as it is now with what it was before the last change."""
-        studio, before = self._studio, self._before
-        if studio is None or before is None:
-            return
-        if not self._still_last(before):
-            self.keep()
-            return
-        if studio.plan_outdated:
-            # Planning has yet to put right what the change has left as it was.
-            return
-        found = compare(before, studio)
-        self.difference = replace(
-            found,
-            moved=tuple(row for row in found.moved if self._of_others(row)),
-            joints=tuple(row for row in found.joints if self._of_others(row)),
-        )
-        self._say_difference(studio)
-        self._timeline.viewport().update()
-        self.settled.emit()
-
-    def _of_others(self, row: MovedPour | ChangedJoint) -> bool:
-        return (row.piece, row.coat) not in self._mine
-
-    def _still_last(self, before: Studio) -> bool:
-        """Whether the change that was compared is still the one that would be undone."""
-        session = self._desk.session
-        step = None if session is None else session.history.undoable
-        return step is not None and step.before is before
-
-    def _say_difference(self, studio: Studio) -> None:
-        if self.difference.nothing:
-            return
-        full = DeskVoice(studio).all_of(in_full(self.difference, studio))
-        line = self._desk.work_line
-        line.say(f"{in_short(self.difference)}.", more="\n".join(full))
-        show = [(translate("work", "Show"), self.show_next)] if self.difference.moved else []
-        line.offer(
-            *show,
-            (translate("work", "Keep"), self.keep),
-            (translate("work", "Take back"), self._desk.changes.undo),
-        )
-
-    def show_next(self) -> None:
-        """Choose the moved pours one after another, and bring each into view."""
-        moved = self.difference.moved
-        pour = moved[self._shown % len(moved)]
-        self._shown += 1
-        for row, lane in enumerate(self._timeline.lanes.lanes):
-            for column, bar in enumerate(lane.bars):
-                if bar.planned is pour.after:
-                    self._timeline.setCurrentIndex(self._timeline.lanes.index(row, column))
-
-    def keep(self) -> None:
-        """Take note of what was moved: the outlines go."""
-        self._before = None
-        self.difference = Difference()
-        self._desk.work_line.clear()
-        self._timeline.viewport().update()
-        self.settled.emit()
-
-    def _changed(self) -> None:
-        # Whatever else is changed, or undone: the comparison was with another studio.
-        if not self._making and self._before is not None:
-            self.keep()
-
     # Drawing
 
     @cached_property
@@ -325,7 +234,6 @@ class PlanWork(QObject):
 
     def paint(self, painter: QPainter) -> None:
         """Draw what lies over the ribbons: ghosts, and the pour in the hand."""
-        if self.difference.moved:
-            draw_ghosts(painter, self._timeline, self.difference.moved)
+        self.aftermath.paint(painter)
         if self.drag is not None:
             self._painter.paint(painter, self.drag)

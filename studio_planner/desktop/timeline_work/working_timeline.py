@@ -128,7 +128,7 @@ class WorkingTimeline(Timeline):
         view = self.canvas.view
         self.narrowed.emit(len(self.lanes.lanes), len(view.lanes) if view else 0)
         if self.at_work is not None:
-            self.at_work.view_shown()
+            self.at_work.aftermath.view_shown()
 
     @override
     def currentChanged(self, current: _Index, previous: _Index) -> None:
