@@ -49,8 +49,8 @@ class HeatFigures(QWidget):
         self._words.setWordWrap(True)
         self._words.setTextFormat(Qt.TextFormat.PlainText)
         self.form = Form(canvas, self._enter, self)
-        loss = translate("questions", "Heat loss, watts for each °C")
-        price = translate("questions", "Price of a kWh, 0 where nobody asks")
+        loss = translate("questions", "Heat loss, W per °C")
+        price = translate("questions", "Price of a kWh")
         fields = QHBoxLayout()
         fields.setSpacing(18)
         for name, words, optional in ((_LOSS, loss, True), (_TARIFF, price, False)):

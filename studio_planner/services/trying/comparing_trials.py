@@ -30,6 +30,7 @@ LOOK_SECONDS = 4
 """How long a trial looks for better plans than the quick one."""
 
 _HOUR, _WEEK = timedelta(hours=1), timedelta(days=7)
+_SURE = timedelta(days=6)
 _MATTERS = timedelta(minutes=10)
 """Windows that open or close by less than this otherwise are not worth a sentence."""
 
@@ -65,11 +66,13 @@ def compared(today: DeskView, trial: Trial, planned: Studio) -> Comparison:
     tried = DeskView(planned, today.now)
     difference = compare(today.studio, planned)
     pours = pours_beside(today, tried, trial.coats)
-    sign, verdict = _verdict(difference, pours, planned)
+    # The same night a week later is no part of what was asked.
+    soon = tuple(row for row in pours if _within(row, today.now + _SURE))
+    sign, verdict = _verdict(difference, soon, planned)
     # The pours that moved stand in a table of their own.
     told = _without_moves(difference, planned)
     damp = _dampness(today, trial, tried)
-    lines = (*told, *_sooner_shut(pours), *damp, *_cautions(today, trial, tried))
+    lines = (*told, *_sooner_shut(soon), *damp, *_cautions(today, trial, tried))
     return Comparison(
         sign=sign,
         verdict=verdict,
@@ -78,6 +81,11 @@ def compared(today: DeskView, trial: Trial, planned: Studio) -> Comparison:
         pours=pours,
         moved=len(difference.moved),
     )
+
+
+def _within(row: PourBeside, last: datetime) -> bool:
+    then = row.tried or row.today
+    return then is not None and then.start < last
 
 
 def _without_moves(difference: Difference, planned: Studio) -> tuple[Sentence, ...]:
@@ -129,7 +137,7 @@ def _matters(hours: float | None) -> bool:
 def _by_windows(difference: Difference, pours: tuple[PourBeside, ...]) -> tuple[Sign, Sentence]:
     opening = [row for row in pours if (row.opens_sooner or timedelta()) >= _MATTERS]
     if opening:
-        best = max(opening, key=lambda row: row.opens_sooner or timedelta())
+        best = opening[0]  # the next one that is poured
         text = "No promise changes; the window of {what} opens {sooner} sooner."
         sooner = Lasting((best.opens_sooner or timedelta()) / _HOUR)
         return Sign.CARE, said(text, what=best.words, sooner=sooner)

@@ -138,6 +138,16 @@ def test_warmth_is_no_pure_gain_where_a_window_closes_sooner() -> None:
     assert (row.opens_sooner, row.closes_sooner) == (timedelta(hours=1), timedelta(hours=2))
 
 
+def test_what_changes_in_a_week_is_not_the_verdict() -> None:
+    # Patterns are weekly, so the same night a week later is warmer in a trial too.
+    def later(plan: Plan) -> Plan:
+        plan = _coat(plan, "h1", "clear", start=at(8, "10:20"), end=at(8, "11:40"))
+        return _coat(plan, "h2", "clear", start=at(8, "10:20"), end=at(8, "11:40"))
+
+    found = _compared(later, warm=True)
+    assert not any("sooner" in sentence for sentence in _words(found))
+
+
 def test_a_pour_that_the_trial_is_about_is_shown_even_where_it_stays() -> None:
     found = _compared(lambda plan: plan, about=("c", "seal"))
     (row,) = found.pours
