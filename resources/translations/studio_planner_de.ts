@@ -2391,7 +2391,7 @@
     </message>
     <message>
         <source>New {kind}</source>
-        <translation>{kind} anlegen</translation>
+        <translation>Neu: {kind}</translation>
     </message>
     <message>
         <source>Move a product</source>
@@ -2448,10 +2448,6 @@
     <message>
         <source>The cup life names no mass: 100 g is assumed; larger mixes go faster.</source>
         <translation>Die Topfzeit nennt keine Masse: 100 g sind angenommen; größere Mischungen gehen schneller.</translation>
-    </message>
-    <message>
-        <source>A ratio by volume can be weighed only with the densities of A and of B.</source>
-        <translation>Ein Verhältnis nach Volumen lässt sich nur mit den Dichten von A und B wiegen.</translation>
     </message>
     <message>
         <source>Your room gets colder than the sheet&apos;s {at}: times there are outside the sheet.</source>

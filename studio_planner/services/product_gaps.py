@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 from typing import TYPE_CHECKING
 
-from studio_planner.craft.products import MixRatio, ProductKind, RatioBy
+from studio_planner.craft.products import MixRatio, ProductKind
 from studio_planner.science.stages import Edge, Stage
 
 if TYPE_CHECKING:
@@ -29,7 +29,6 @@ class Gap(StrEnum):
     NO_STAGE = "stage missing"
     NO_CUP_LIFE = "no cup life"
     CUP_MASS = "cup life without its mass"
-    BY_VOLUME = "by volume without densities"
     ROOM_COLDER = "room colder than the sheet"
     ROOM_WARMER = "room warmer than the sheet"
     UNDER_MINIMUM = "room under the lowest temperature"
@@ -94,7 +93,7 @@ def _gate_gaps(product: Product) -> list[SheetGap]:
 
 
 def _mix_gaps(product: Product) -> list[SheetGap]:
-    if product.kind is not ProductKind.TWO_PART or product.ratio is None:
+    if product.kind is not ProductKind.TWO_PART:
         return []
     found = []
     figures = product.figures(Stage.CUP_LIFE)
@@ -102,8 +101,6 @@ def _mix_gaps(product: Product) -> list[SheetGap]:
         found.append(SheetGap(Gap.NO_CUP_LIFE))
     elif any(point.mass_g is None for point in figures):
         found.append(SheetGap(Gap.CUP_MASS))
-    if product.ratio.by is RatioBy.VOLUME and None in {product.density_a, product.density_b}:
-        found.append(SheetGap(Gap.BY_VOLUME))
     return found
 
 

@@ -62,10 +62,6 @@ def _sentences() -> dict[Gap, str]:
         Gap.CUP_MASS: translate(
             "products", "The cup life names no mass: 100 g is assumed; larger mixes go faster."
         ),
-        Gap.BY_VOLUME: translate(
-            "products",
-            "A ratio by volume can be weighed only with the densities of A and of B.",
-        ),
         Gap.ROOM_COLDER: translate(
             "products",
             "Your room gets colder than the sheet's {at}: times there are outside the sheet.",
