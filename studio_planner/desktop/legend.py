@@ -103,7 +103,7 @@ SIGNS: tuple[tuple[str, Draw], ...] = (
     ),
     (
         marked("legend", "Wedges: pinned, planning leaves this coat at its time"),
-        _drawn(Strokes(blocks=[_BLOCK], pins=[QPointF(25.5, 13.5)])),
+        _drawn(Strokes(blocks=[_BLOCK], pins=[_BLOCK])),
     ),
     (marked("legend", "Step: turn, tape, trim or pack"), _drawn(Strokes(steps=[_STEP]))),
     (marked("legend", "Stippled step: sand"), _drawn(Strokes(steps=[_STEP], sanded=[_STEP]))),

@@ -176,9 +176,9 @@ class _Collector:
                 x = block.left() - 3.0 - 3.0 * step
                 self._strokes.scuffs.append(QLineF(x - 3.0, bottom, x, bottom - 7.0))
         if bar.pinned:
-            middle = block.top() - self._shape.lintel + self._shape.film
-            middle += self._shape.film_height / 2.0
-            self._strokes.pins.append(QPointF(block.center().x(), middle))
+            film = QRectF(block)
+            film.setTop(block.bottom() - self._shape.film_height)
+            self._strokes.pins.append(film)
         window = bar.planned.window
         if window is not None and window.trust is Trust.TEST_FIRST:
             self._strokes.touches.append(QPointF(block.left() - 5.0, block.top() + 4.0))

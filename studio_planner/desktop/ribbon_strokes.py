@@ -34,7 +34,7 @@ class Strokes:
     sanded: list[QRectF] = field(default_factory=list)
     scuffs: list[QLineF] = field(default_factory=list)
     touches: list[QPointF] = field(default_factory=list)
-    pins: list[QPointF] = field(default_factory=list)
+    pins: list[QRectF] = field(default_factory=list)
     poles: list[QLineF] = field(default_factory=list)
     pennants: list[QPolygonF] = field(default_factory=list)
 
@@ -96,8 +96,8 @@ def _draw_hands(painter: QPainter, strokes: Strokes, theme: Theme) -> None:
     painter.setBrush(theme.colour("ink"))
     painter.setPen(QPen(theme.colour("paper"), 1.0) if strokes.films else Qt.PenStyle.NoPen)
     painter.drawRects(strokes.blocks)
-    for point in strokes.pins:
-        _draw_wedges(painter, theme, point)
+    for held in strokes.pins:
+        _draw_wedges(painter, theme, held)
     painter.setPen(Qt.PenStyle.NoPen)
     painter.setBrush(theme.colour("ink"))
     for pennant in strokes.pennants:
@@ -108,12 +108,12 @@ _WEDGE = 8.0
 _HALF = 5.5
 
 
-def _draw_wedges(painter: QPainter, theme: Theme, at: QPointF) -> None:
-    """Two wedges that hold a pinned pour from both sides, around the middle of its block."""
+def _draw_wedges(painter: QPainter, theme: Theme, held: QRectF) -> None:
+    """Two wedges that hold a pinned block from both sides, at half its height."""
     painter.setPen(QPen(theme.colour("paper"), 1.4))
     painter.setBrush(theme.colour("ink"))
-    for side in (-1.0, 1.0):
-        tip = QPointF(at.x() + side * 1.0, at.y())
-        back = at.x() + side * (_WEDGE + 1.0)
-        corners = [tip, QPointF(back, at.y() - _HALF), QPointF(back, at.y() + _HALF)]
+    y = held.center().y()
+    for edge, side in ((held.left(), -1.0), (held.right(), 1.0)):
+        back = edge + side * _WEDGE
+        corners = [QPointF(edge, y), QPointF(back, y - _HALF), QPointF(back, y + _HALF)]
         painter.drawPolygon(QPolygonF(corners))
