@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 from dataclasses import replace
-from datetime import time, timedelta
+from datetime import date, time, timedelta
 from typing import TYPE_CHECKING
 
 import pytest
@@ -13,10 +13,12 @@ from hypothesis import strategies as st
 
 from studio_planner.craft.errors import NoPlanPossible
 from studio_planner.craft.hands import WorkHours
+from studio_planner.craft.local_time import instant
 from studio_planner.craft.plans import Goal
 from studio_planner.planning.checker import check_plan
 from studio_planner.planning.quick import quick_plan
 from studio_planner.planning.worth import MOVED_SECONDS
+from studio_planner.services.sample import planned_sample
 from tests.planning.benchmark_studios import START, make_studio
 from tests.planning.happenings import HAPPENINGS, late_pour, nothing, with_pours
 from tests.planning.studios import Situation, studios
@@ -296,3 +298,15 @@ def test_a_shared_mix_falls_apart_when_one_of_its_pieces_is_late() -> None:
     after = quick_plan(then, delayed.end)
     assert not check_plan(then, after).broken
     assert len(after.coats) == len(plan.coats)
+
+
+@pytest.mark.parametrize("hour", [14, 17, 20])
+def test_leaf_goes_on_its_size_while_the_coat_below_still_cures(hour: int) -> None:
+    # The size is put on the slow coat, which holds the spot only until then.
+    studio = planned_sample(date(2026, 12, 7))
+    plan = _plan(studio)
+    now = instant(studio.time_zone, date(2026, 12, 8), time(hour, 50))
+    begun = with_pours(studio, [coat for coat in plan.coats if coat.end <= now])
+    again = quick_plan(begun, now)
+    assert not again.unplanned
+    assert not check_plan(begun, again).broken

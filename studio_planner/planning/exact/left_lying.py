@@ -33,7 +33,14 @@ def held_spots(frame: Frame, there: Collection[str]) -> Iterator[tuple[str, int,
         handle = frame.means.edges.handle(product, place)
         handled = None if stays else handle.at(int(pour.end.timestamp()))
         until = frame.means.end if handled is None else handled
-        yield pour.spot, int(pour.start.timestamp()), until
+        follows = _next_start(frame.studio.pours_of(pour.piece), pour)
+        yield pour.spot, int(pour.start.timestamp()), min(until, follows or until)
+
+
+def _next_start(pours: Sequence[Poured], pour: Poured) -> int | None:
+    """When the next pour is put on one [s], which then holds its own spot."""
+    later = (one.start for one in pours if one.start > pour.start)
+    return next((int(start.timestamp()) for start in later), None)
 
 
 def wet_lying(frame: Frame, there: Collection[str]) -> Spans:

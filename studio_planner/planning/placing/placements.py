@@ -213,14 +213,20 @@ def _moment(second: float) -> datetime:
 
 
 def hold_poured(studio: Studio, means: Means, piece: Piece) -> None:
-    """Put what is already poured of a piece on its spots, and note what is still wet."""
-    for pour in studio.pours_of(piece.key):
+    """Put what is already poured of a piece on its spots, and note what is still wet.
+
+    A pour holds its spot until the next one is put on, which then holds its own.
+    """
+    pours = studio.pours_of(piece.key)
+    for number, pour in enumerate(pours, start=1):
         product = studio.product(piece.coat(pour.coat).product)
         place = means.place_of_spot[pour.spot]
         start, end = int(pour.start.timestamp()), int(pour.end.timestamp())
         handled = means.edges.handle(product, place).at(end)
         stays = product.kind is ProductKind.SIZE and handle_stage(product) is None
         until = means.end if handled is None or stays else handled
+        if number < len(pours):
+            until = min(until, int(pours[number].start.timestamp()))
         means.shop.take_spot(pour.spot, start, until)
         clock = means.edges.cover(product, place)
         if clock is not None:
