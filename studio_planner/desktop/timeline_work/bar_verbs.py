@@ -102,6 +102,7 @@ class BarVerbs:
             else:
                 _add(menu, translate("work", "&Pin here"), lambda: work.pin_here(bar))
             _add(menu, translate("work", "Pour &at…"), lambda: self.ask_time(bar))
+            _add(menu, translate("work", "Or drag it, or use Alt with left and right"), None)
         pins = bar.lane.studio.pins
         _add(menu, translate("work", "Let a&ll go"), work.let_all_go if pins else None)
         day = work.evening_of(bar.start)

@@ -72,6 +72,13 @@ class WorkingTimeline(Timeline):
         super().__init__(canvas, parent)
         self.desk: WorkDesk | None = None
         self.wanted = Wanted()
+        self.setAccessibleDescription(
+            translate(
+                "work",
+                "One row for each piece, one cell for each coat or step. Alt with left and "
+                "right moves a pour by five minutes, with Shift by an hour.",
+            )
+        )
         self.drawing.nothing = translate("work", "No piece is like that. Esc shows all.")
         self._pressed: QPoint | None = None
         self._offset = 0.0
