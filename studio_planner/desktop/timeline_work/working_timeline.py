@@ -6,7 +6,6 @@ from functools import cached_property
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import (
-    QEvent,
     QModelIndex,
     QPersistentModelIndex,
     QPoint,
@@ -281,14 +280,6 @@ class WorkingTimeline(Timeline):
     def focusOutEvent(self, event: QFocusEvent) -> None:
         self._hold_space(down=False)
         super().focusOutEvent(event)
-
-    @override
-    def event(self, event: QEvent) -> bool:
-        # Alt with an arrow is ours before any menu asks for it.
-        if event.type() is QEvent.Type.ShortcutOverride and self.held:
-            event.accept()
-            return True
-        return super().event(event)
 
     # What is drawn over the ribbons
 
