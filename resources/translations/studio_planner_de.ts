@@ -768,7 +768,7 @@
     </message>
     <message>
         <source>Add hours on the day</source>
-        <translation>Stunden eintragen am</translation>
+        <translation>Stunden eintragen</translation>
     </message>
     <message>
         <source>Remove the chosen hours</source>
@@ -1084,6 +1084,217 @@
     </message>
 </context>
 <context>
+    <name>late</name>
+    <message>
+        <source>leave out {coats} (this changes the piece, so it is for you and the customer to decide)</source>
+        <translation>{coats} weglassen (das ändert das Stück, die Entscheidung liegt bei Werkstatt und Kundschaft)</translation>
+    </message>
+    <message>
+        <source>pour {coats} (this changes the piece, so it is for you and the customer to decide)</source>
+        <translation>{coats} gießen (das ändert das Stück, die Entscheidung liegt bei Werkstatt und Kundschaft)</translation>
+    </message>
+    <message>
+        <source>the {lower} and {upper} as one of {film:g} mm</source>
+        <translation>{lower} und {upper} als eine Schicht von {film:g} mm</translation>
+    </message>
+    <message>
+        <source>{count} change was tried.</source>
+        <translation>{count} Änderung wurde versucht.</translation>
+    </message>
+    <message>
+        <source>{count} changes were tried.</source>
+        <translation>{count} Änderungen wurden versucht.</translation>
+    </message>
+    <message>
+        <source>None of the {count} changes that were tried keeps the promise.</source>
+        <translation>Keine der {count} versuchten Änderungen hält die Zusage.</translation>
+    </message>
+    <message>
+        <source>makes {names} late</source>
+        <translation>macht {names} zu spät</translation>
+    </message>
+    <message>
+        <source>{names} would leave later still</source>
+        <translation>{names} ginge noch später ab</translation>
+    </message>
+    <message>
+        <source>nothing else to pour, hands day and night and a warm room</source>
+        <translation>nichts anderes zu gießen, Hände Tag und Nacht und ein warmer Raum</translation>
+    </message>
+    <message>
+        <source>pour it where there is room between the others; nothing else moves</source>
+        <translation>es gießen, wo zwischen den anderen Platz ist; sonst bewegt sich nichts</translation>
+    </message>
+    <message>
+        <source>pour it before all others</source>
+        <translation>es vor allen anderen gießen</translation>
+    </message>
+    <message>
+        <source>one window then closes while nobody can work</source>
+        <translation>ein Fenster schließt dann, während niemand arbeiten kann</translation>
+    </message>
+    <message>
+        <source>{count} windows then close while nobody can work</source>
+        <translation>{count} Fenster schließen dann, während niemand arbeiten kann</translation>
+    </message>
+    <message>
+        <source>after the pick-up {when}</source>
+        <translation>nach der Abholung {when}</translation>
+    </message>
+    <message>
+        <source>Packing {piece}</source>
+        <translation>Verpacken von {piece}</translation>
+    </message>
+    <message>
+        <source>{what} has to wait from {since} to {until}, because the room is outside the limits of {product} (temperature, humidity, dew point) or the air warms while it would be bare.</source>
+        <translation>{what} muss von {since} bis {until} warten, weil der Raum außerhalb der Grenzen von {product} liegt (Temperatur, Luftfeuchte, Taupunkt) oder die Luft wärmer wird, solange es roh wäre.</translation>
+    </message>
+    <message>
+        <source>{what} has to wait from {since} to {until}, because the room is outside the limits of {product} (temperature, humidity, dew point).</source>
+        <translation>{what} muss von {since} bis {until} warten, weil der Raum außerhalb der Grenzen von {product} liegt (Temperatur, Luftfeuchte, Taupunkt).</translation>
+    </message>
+    <message>
+        <source>The longest wait is {length} from {lower} until it is packed.</source>
+        <translation>Am längsten dauert es, {length}, von {lower} bis zum Verpacken.</translation>
+    </message>
+    <message>
+        <source>The longest wait is {length} from {lower} until {upper}.</source>
+        <translation>Am längsten dauert es, {length}, von {lower} bis {upper}.</translation>
+    </message>
+    <message>
+        <source>work every {day} evening too, from 18:00 to 22:00</source>
+        <translation>auch am {day} abends arbeiten, von 18:00 bis 22:00</translation>
+    </message>
+    <message>
+        <source>have one more spot in the warm box</source>
+        <translation>einen Platz mehr in der Wärmebox haben</translation>
+    </message>
+    <message>
+        <source>{first}, and {second}</source>
+        <translation>{first}, und {second}</translation>
+    </message>
+    <message>
+        <source>{first}, {second}, and {third}</source>
+        <translation>{first}, {second}, und {third}</translation>
+    </message>
+    <message>
+        <source>work every evening from 18:00 to 22:00</source>
+        <translation>jeden Abend von 18:00 bis 22:00 arbeiten</translation>
+    </message>
+    <message>
+        <source>have one more level spot</source>
+        <translation>einen ebenen Platz mehr haben</translation>
+    </message>
+    <message>
+        <source>have two more level spots</source>
+        <translation>zwei ebene Plätze mehr haben</translation>
+    </message>
+    <message>
+        <source>work every day from 8:00 to 22:00</source>
+        <translation>jeden Tag von 8:00 bis 22:00 arbeiten</translation>
+    </message>
+    <message>
+        <source>keep the room at {warmth:.0f} °C or warmer, also at night</source>
+        <translation>den Raum auf {warmth:.0f} °C oder wärmer halten, auch nachts</translation>
+    </message>
+    <message>
+        <source>Too late already: to keep the date it had to leave by {due}, and this plan starts {start}.</source>
+        <translation>Schon zu spät: Für den Termin hätte es bis {due} abgehen müssen, und dieser Plan beginnt {start}.</translation>
+    </message>
+    <message>
+        <source>Too cold: at the room&apos;s temperature its coats cure too slowly for the date; never below {warmth:.0f} °C they would be in time.</source>
+        <translation>Zu kalt: Bei der Temperatur des Raums härten die Schichten für den Termin zu langsam; nie unter {warmth:.0f} °C wären sie pünktlich.</translation>
+    </message>
+    <message>
+        <source>Air: {what}</source>
+        <translation>Luft: {what}</translation>
+    </message>
+    <message>
+        <source>Cure time: its coats cannot cure by then, even with hands day and night and every spot free.</source>
+        <translation>Härtezeit: Die Schichten können bis dahin nicht aushärten, auch nicht mit Händen Tag und Nacht und allen Plätzen frei.</translation>
+    </message>
+    <message>
+        <source>No hands: even with nothing else to do, the hours you work come too far apart for its coats.</source>
+        <translation>Keine Hände: Auch wenn sonst nichts zu tun ist, liegen die Arbeitszeiten für die Schichten zu weit auseinander.</translation>
+    </message>
+    <message>
+        <source>{what} could start {since}, but nobody can work on it before {until}</source>
+        <translation>{what} könnte {since} beginnen, aber vor {until} kann niemand daran arbeiten</translation>
+    </message>
+    <message>
+        <source>Night closes a window</source>
+        <translation>Die Nacht schließt ein Fenster</translation>
+    </message>
+    <message>
+        <source>Your working hours miss a window</source>
+        <translation>Die Arbeitszeiten verfehlen ein Fenster</translation>
+    </message>
+    <message>
+        <source>{head}: poured as soon as you can, the window of {lower} opens {opens} and closes {closes}, when nobody can work {length} on end; {after}.</source>
+        <translation>{head}: So früh wie möglich gegossen, öffnet das Fenster von {lower} {opens} und schließt {closes}, und niemand kann darin {length} am Stück arbeiten; {after}.</translation>
+    </message>
+    <message>
+        <source>{head}: poured as soon as you can, the window of {lower} opens {opens} and closes {closes}, when nobody can work; {after}.</source>
+        <translation>{head}: So früh wie möglich gegossen, öffnet das Fenster von {lower} {opens} und schließt {closes}, und niemand kann dann arbeiten; {after}.</translation>
+    </message>
+    <message>
+        <source>{upper} then waits until it can be washed and sanded</source>
+        <translation>{upper} wartet dann, bis gewaschen und angeschliffen werden kann</translation>
+    </message>
+    <message>
+        <source>so {lower} has to be poured at another time</source>
+        <translation>also muss {lower} zu anderer Zeit gegossen werden</translation>
+    </message>
+    <message>
+        <source>No spot: its own pieces have to wait for each other, for only {count} spot can hold them.</source>
+        <translation>Kein Platz: Die eigenen Stücke müssen aufeinander warten, denn nur {count} Platz kann sie aufnehmen.</translation>
+    </message>
+    <message>
+        <source>No spot: its own pieces have to wait for each other, for only {count} spots can hold them.</source>
+        <translation>Kein Platz: Die eigenen Stücke müssen aufeinander warten, denn nur {count} Plätze können sie aufnehmen.</translation>
+    </message>
+    <message>
+        <source>No spot: {names} stands on the shelf when its coats have to be poured{own}.</source>
+        <translation>Kein Platz: {names} steht im Regal, wenn die Schichten gegossen werden müssen{own}.</translation>
+    </message>
+    <message>
+        <source>No spot: {names} stand on the shelf when its coats have to be poured{own}.</source>
+        <translation>Kein Platz: {names} stehen im Regal, wenn die Schichten gegossen werden müssen{own}.</translation>
+    </message>
+    <message>
+        <source>it needs {count} spots</source>
+        <translation>es braucht {count} Plätze</translation>
+    </message>
+    <message>
+        <source>No hands: the free hours go to pours of other orders.</source>
+        <translation>Keine Hände: Die freien Stunden gehen an Güsse anderer Aufträge.</translation>
+    </message>
+    <message>
+        <source>No hands: between {low} and {high}, when it has to be made, the free hours go to {names}.</source>
+        <translation>Keine Hände: Zwischen {low} und {high}, wenn es gemacht werden muss, gehen die freien Stunden an {names}.</translation>
+    </message>
+    <message>
+        <source>Dust: its pours have to keep away from the sanding for {names}.</source>
+        <translation>Staub: Die Güsse müssen dem Schleifen für {names} fernbleiben.</translation>
+    </message>
+    <message>
+        <source>Dust: it has to be sanded, and wet coats of other orders are about all the while.</source>
+        <translation>Staub: Es muss geschliffen werden, und die ganze Zeit liegen nasse Schichten anderer Aufträge offen.</translation>
+    </message>
+    <message>
+        <source>Other orders got their places first. It does fit between their pours as they stand.</source>
+        <translation>Andere Aufträge bekamen ihre Zeiten zuerst. Zwischen ihre Güsse, wie sie stehen, passt es noch.</translation>
+    </message>
+    <message>
+        <source>Other orders got their places first. It does fit between their pours as they stand and leaves {when}.</source>
+        <translation>Andere Aufträge bekamen ihre Zeiten zuerst. Zwischen ihre Güsse, wie sie stehen, passt es noch und geht {when} ab.</translation>
+    </message>
+    <message>
+        <source>No hands: its own pours and packing take {asked}, and you work {there} until then.</source>
+        <translation>Keine Hände: Die eigenen Güsse und das Verpacken brauchen {asked}, und bis dahin wird {there} gearbeitet.</translation>
+    </message>
+</context>
+<context>
     <name>legend</name>
     <message>
         <source>Hands: somebody can work</source>
@@ -1337,6 +1548,13 @@
     <message>
         <source>&amp;Find</source>
         <translation>S&amp;uchen</translation>
+    </message>
+</context>
+<context>
+    <name>missing</name>
+    <message>
+        <source>{piece}, {coat}: the data sheet of {product} has no figure for {stage}; add one from the sheet.</source>
+        <translation>{piece}, {coat}: Das Datenblatt von {product} hat keine Angabe für {stage}; eine vom Blatt eintragen.</translation>
     </message>
 </context>
 <context>
@@ -2391,7 +2609,7 @@
     </message>
     <message>
         <source>New {kind}</source>
-        <translation>Neu: {kind}</translation>
+        <translation>{kind} anlegen</translation>
     </message>
     <message>
         <source>Move a product</source>
@@ -2922,14 +3140,6 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>gleich</translation>
     </message>
     <message>
-        <source>Heat loss, watts for each °C</source>
-        <translation>Wärmeverlust, Watt je °C</translation>
-    </message>
-    <message>
-        <source>Price of a kWh, 0 where nobody asks</source>
-        <translation>Preis je kWh, 0 wenn niemand fragt</translation>
-    </message>
-    <message>
         <source>Energy: not known. Enter its heat loss: the watts that keep it one °C warmer.</source>
         <translation>Energie: nicht bekannt. Wärmeverlust eintragen: die Watt, die es ein °C wärmer halten.</translation>
     </message>
@@ -2948,6 +3158,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>Price of a kWh</source>
         <translation>Preis je kWh</translation>
+    </message>
+    <message>
+        <source>Heat loss, W per °C</source>
+        <translation>Wärmeverlust, W je °C</translation>
     </message>
     <message>
         <source>{place}, heat loss</source>
@@ -5015,6 +5229,17 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
 </context>
 <context>
+    <name>saying</name>
+    <message>
+        <source>{weekday} {day} {month} {time}</source>
+        <translation>{weekday} {day}. {month} {time}</translation>
+    </message>
+    <message>
+        <source>the {coat} on {piece}</source>
+        <translation>{coat} auf {piece}</translation>
+    </message>
+</context>
+<context>
     <name>section</name>
     <message>
         <source>Piece in section</source>
@@ -5526,8 +5751,48 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>klebfrei</translation>
     </message>
     <message>
+        <source>cup life</source>
+        <translation>Topfzeit</translation>
+    </message>
+    <message>
+        <source>working time</source>
+        <translation>Verarbeitungszeit</translation>
+    </message>
+    <message>
+        <source>last torch</source>
+        <translation>letztes Abflammen</translation>
+    </message>
+    <message>
+        <source>cover</source>
+        <translation>abdecken</translation>
+    </message>
+    <message>
+        <source>tape opens</source>
+        <translation>Klebeband ab</translation>
+    </message>
+    <message>
+        <source>tape closes</source>
+        <translation>Klebeband bis</translation>
+    </message>
+    <message>
+        <source>trim opens</source>
+        <translation>Tropfen ab</translation>
+    </message>
+    <message>
+        <source>trim closes</source>
+        <translation>Tropfen bis</translation>
+    </message>
+    <message>
         <source>recoat opens</source>
         <translation>überarbeitbar</translation>
+    </message>
+    <message>
+        <source>tack free</source>
+        <translation>klebfrei</translation>
+    </message>
+    <message>
+        <source>recoat closes</source>
+        <translation>überarbeitbar bis</translation>
     </message>
     <message>
         <source>sandable</source>
@@ -5536,6 +5801,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>handle</source>
         <translation>griffest</translation>
+    </message>
+    <message>
+        <source>print free</source>
+        <translation>abdruckfrei</translation>
     </message>
     <message>
         <source>print-free</source>
@@ -5838,7 +6107,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>Everything on the desk is shown and typed in these units. What is kept stays exact: nothing is rounded by changing them.</source>
-        <translation>Alles auf dem Tisch wird in diesen Einheiten gezeigt und eingegeben. Gespeichert wird genau: Ein Wechsel rundet nichts.</translation>
+        <translation>Alles in diesem Fenster wird in diesen Einheiten gezeigt und eingegeben. Gespeichert wird genau: Ein Wechsel rundet nichts.</translation>
     </message>
     <message>
         <source>name</source>
@@ -6025,6 +6294,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Gießen &amp;um…</translation>
     </message>
     <message>
+        <source>Or drag it, or use Alt with left and right</source>
+        <translation>Oder ziehen, oder Alt mit Links und Rechts</translation>
+    </message>
+    <message>
         <source>Let a&amp;ll go</source>
         <translation>A&amp;lle loslassen</translation>
     </message>
@@ -6155,6 +6428,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>{shown} of {every} pieces</source>
         <translation>{shown} von {every} Stücken</translation>
+    </message>
+    <message>
+        <source>One row for each piece, one cell for each coat or step. Alt with left and right moves a pour by five minutes, with Shift by an hour.</source>
+        <translation>Eine Zeile je Stück, eine Zelle je Schicht oder Schritt. Alt mit Links und Rechts verschiebt einen Guss um fünf Minuten, mit Umschalt um eine Stunde.</translation>
     </message>
     <message>
         <source>No piece is like that. Esc shows all.</source>

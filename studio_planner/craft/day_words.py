@@ -18,6 +18,15 @@ _DAYS = (
     marked("days", "Saturday"),
     marked("days", "Sunday"),
 )
+_SHORT_DAYS = (
+    marked("days", "Mon"),
+    marked("days", "Tue"),
+    marked("days", "Wed"),
+    marked("days", "Thu"),
+    marked("days", "Fri"),
+    marked("days", "Sat"),
+    marked("days", "Sun"),
+)
 _MONTHS = (
     marked("months", "Jan"),
     marked("months", "Feb"),
@@ -37,6 +46,11 @@ _MONTHS = (
 def weekday_word(day: int) -> str:
     """A day of the week, 0 for Monday to 6 for Sunday, such as Tuesday."""
     return translate("days", _DAYS[day])
+
+
+def short_weekday_word(day: int) -> str:
+    """A day of the week, 0 for Monday to 6 for Sunday, such as Tue."""
+    return translate("days", _SHORT_DAYS[day])
 
 
 def month_word(month: int) -> str:

@@ -9,6 +9,8 @@ from studio_planner.craft.tongue import marked, translate
 if TYPE_CHECKING:
     from enum import StrEnum
 
+    from studio_planner.science.stages import Stage
+
 WORDS = (
     # coats
     marked("kinds", "prime"),
@@ -58,6 +60,30 @@ WORDS = (
     marked("kinds", "market"),
 )
 """The values of those kinds; a test says which are missing."""
+
+_STAGES = (
+    marked("stages", "cup life"),
+    marked("stages", "working time"),
+    marked("stages", "last torch"),
+    marked("stages", "cover"),
+    marked("stages", "tape opens"),
+    marked("stages", "tape closes"),
+    marked("stages", "trim opens"),
+    marked("stages", "trim closes"),
+    marked("stages", "recoat opens"),
+    marked("stages", "tack free"),
+    marked("stages", "recoat closes"),
+    marked("stages", "sandable"),
+    marked("stages", "handle"),
+    marked("stages", "print free"),
+    marked("stages", "full cure"),
+)
+"""What a film reaches, as it is called in sentences."""
+
+
+def stage_word(stage: Stage) -> str:
+    """Say what a film reaches."""
+    return translate("stages", stage.value.replace("_", " "))
 
 
 def kind_word(kind: StrEnum) -> str:

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject, QProcess, QProcessEnvironment, Signal, SignalInstance
 
 from studio_planner.desktop.planning_words import PlanningWords, reason_of, text_of
-from studio_planner.desktop.tongue import marked, translate
+from studio_planner.desktop.tongue import Language, marked, spoken, translate
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Sequence
@@ -46,7 +46,9 @@ def _program(path: Path) -> list[str]:
         if getattr(sys, "frozen", False)
         else [sys.executable, "-m", "studio_planner"]
     )
-    return [*start, "plan", str(path), "--keep", "--json", "--progress"]
+    words = ["plan", str(path), "--keep", "--json", "--progress"]
+    language = spoken()
+    return [*start, *words, *([] if language is Language.ENGLISH else ["--language", language])]
 
 
 class PlanningProcess(QObject):

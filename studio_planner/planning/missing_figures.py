@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.kind_words import stage_word
 from studio_planner.craft.pieces import Joint
 from studio_planner.craft.plans import Unplanned
 from studio_planner.craft.products import ProductKind
+from studio_planner.craft.tongue import translate
 from studio_planner.planning.sheet_stages import (
     gate_coats,
     gate_stage,
@@ -87,8 +89,14 @@ def _gate_fault(studio: Studio, piece: Piece) -> list[tuple[str, str]]:
 
 
 def _sentence(piece: Piece, coat: Coat, product: str, stage: Stage) -> str:
-    words = stage.value.replace("_", " ")
-    return (
-        f"{piece.name}, {piece.coat_name(coat.key)}: the data sheet of {product} has no figure "
-        f"for {words}; add one from the sheet."
+    said = translate(
+        "missing",
+        "{piece}, {coat}: the data sheet of {product} has no figure for {stage}; add one from "
+        "the sheet.",
+    )
+    return said.format(
+        piece=piece.name,
+        coat=piece.coat_name(coat.key),
+        product=product,
+        stage=stage_word(stage),
     )

@@ -5,7 +5,9 @@ from __future__ import annotations
 from datetime import UTC, datetime
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.day_words import month_word, short_weekday_word
 from studio_planner.craft.local_time import readings_of
+from studio_planner.craft.tongue import translate
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
@@ -14,11 +16,6 @@ if TYPE_CHECKING:
     from studio_planner.craft.pieces import Piece
     from studio_planner.craft.studio import Studio
 
-_DAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
-_MONTHS = (
-    *("Jan", "Feb", "Mar", "Apr", "May", "Jun"),
-    *("Jul", "Aug", "Sep", "Oct", "Nov", "Dec"),
-)
 _MOST_NAMED = 3
 _A_DAY = 24 * 60
 
@@ -26,9 +23,11 @@ _A_DAY = 24 * 60
 def moment_said(zone: ZoneInfo, second: float) -> str:
     """The local day and time of an instant in seconds, such as Tue 3 Mar 23:10."""
     local = datetime.fromtimestamp(second, UTC).astimezone(zone)
-    words = (
-        f"{_DAYS[local.weekday()]} {local.day} {_MONTHS[local.month - 1]} "
-        f"{local.hour:02}:{local.minute:02}"
+    words = translate("saying", "{weekday} {day} {month} {time}").format(
+        weekday=short_weekday_word(local.weekday()),
+        day=local.day,
+        month=month_word(local.month),
+        time=f"{local.hour:02}:{local.minute:02}",
     )
     twice = len(readings_of(zone, local.replace(tzinfo=None))) > 1
     return f"{words} ({local.tzname()})" if twice else words
@@ -42,7 +41,7 @@ def length_said(seconds: float) -> str:
     if minutes < 2 * _A_DAY:
         return f"{minutes // 60} h {minutes % 60:02} min"
     hours = round(seconds / 3600.0)
-    return f"{hours // 24} d {hours % 24} h"
+    return translate("words", "{days} d {hours} h").format(days=hours // 24, hours=hours % 24)
 
 
 def listed(names: Iterable[str]) -> str:
@@ -51,13 +50,17 @@ def listed(names: Iterable[str]) -> str:
     shown = all_names[:_MOST_NAMED]
     left = len(all_names) - len(shown)
     if left:
-        shown = [*shown, f"{left} more"]
-    return shown[0] if len(shown) == 1 else f"{', '.join(shown[:-1])} and {shown[-1]}"
+        shown = [*shown, translate("lists", "{count} more").format(count=left)]
+    if len(shown) == 1:
+        return shown[0]
+    both = translate("lists", "{first} and {last}")
+    return both.format(first=", ".join(shown[:-1]), last=shown[-1])
 
 
 def coat_said(piece: Piece, coat: str) -> str:
     """A coat with its piece, such as: the flood 2 on Board 3."""
-    return f"the {piece.coat_name(coat)} on {piece.name}"
+    said = translate("saying", "the {coat} on {piece}")
+    return said.format(coat=piece.coat_name(coat), piece=piece.name)
 
 
 def owner_said(studio: Studio, piece: str) -> str:

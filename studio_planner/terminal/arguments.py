@@ -163,6 +163,11 @@ def _plan(command: argparse.ArgumentParser) -> None:
         action="store_true",
         help="with --json: a line of JSON for each better plan, the whole plan on the last",
     )
+    command.add_argument(
+        "--language",
+        metavar="CODE",
+        help="with --json: the language of reasons and tried changes, such as de (en)",
+    )
 
 
 def _check(command: argparse.ArgumentParser) -> None:

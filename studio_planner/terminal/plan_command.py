@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Any
 from studio_planner.services.keeping import PAUSE_SECONDS, FileToPlan, Paced
 from studio_planner.services.plan_again import explained, plan_again
 from studio_planner.services.plan_worth import summary_words
+from studio_planner.services.speaking import ENGLISH, speak
 from studio_planner.services.studio_files import NoKeptPlan
 from studio_planner.terminal.bad_input import BadInput
 from studio_planner.terminal.plan_pages import print_plan
@@ -37,8 +38,17 @@ def plan(arguments: argparse.Namespace, around: Surroundings) -> int:
     plan, with the one key progress: words (the plan in one line), kept (whether the file holds
     that plan now) and what `worth_json` gives. Ended at any time, the file holds the plan of
     the last line.
+
+    With --language the plan keeps its reasons, and JSON says its sentences, in that language.
     """
-    _require_sense(arguments)
+    try:
+        _require_sense(arguments)
+        return _plan(arguments, around)
+    finally:
+        speak(ENGLISH)
+
+
+def _plan(arguments: argparse.Namespace, around: Surroundings) -> int:
     file = FileToPlan(Path(arguments.file))
     made = _explained(file) if arguments.reasons else _planned(file, arguments, around)
     if arguments.keep:
@@ -55,11 +65,23 @@ def plan(arguments: argparse.Namespace, around: Surroundings) -> int:
 def _require_sense(arguments: argparse.Namespace) -> None:
     if arguments.progress and not arguments.json:
         raise BadInput("--progress writes lines of JSON; write --json with it.")
+    _begin_to_speak(arguments)
     asked = (arguments.start, arguments.days, arguments.seconds)
     if arguments.reasons and any(value is not None for value in asked):
         raise BadInput(
             "--reasons plans nothing anew, so --from, --days and --seconds do not go with it; "
             "leave them out."
+        )
+
+
+def _begin_to_speak(arguments: argparse.Namespace) -> None:
+    if arguments.language is None:
+        return
+    if not arguments.json:
+        raise BadInput("--language is for what is kept and for JSON; write --json with it.")
+    if not speak(arguments.language):
+        raise BadInput(
+            f"--language: no {arguments.language!r} is spoken here; write for example de or en."
         )
 
 

@@ -26,6 +26,8 @@ from PySide6.QtWidgets import (
 from studio_planner.craft.resources import resource_path
 from studio_planner.desktop import words
 from studio_planner.desktop.page_keys import PLAN
+from studio_planner.desktop.planning_process import plan_command
+from studio_planner.desktop.quantities import number_of, number_words
 from studio_planner.desktop.remembered import remembered_language
 from studio_planner.desktop.tongue import Language, speak, spoken
 from tests.desktop import scenes
@@ -33,6 +35,7 @@ from tests.desktop.test_desk_is_readable import PAGES, show_page
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
+    from pathlib import Path
 
     from pytestqt.qtbot import QtBot
 
@@ -208,3 +211,15 @@ def test_the_language_of_a_page_is_that_of_its_start(qtbot: QtBot, desk: DeskWin
     assert desk.title_bar.plan_button.text() == "Neu planen"
     speak(Language.ENGLISH)
     assert desk.title_bar.plan_button.text() == "Neu planen"
+
+
+def test_planning_is_asked_to_write_its_reasons_in_german(tmp_path: Path) -> None:
+    words = plan_command(tmp_path)
+    assert words[words.index("--language") + 1] == "de"
+    speak(Language.ENGLISH)
+    assert "--language" not in plan_command(tmp_path)
+
+
+def test_a_figure_is_read_as_it_was_written() -> None:
+    assert number_words(1250.5) == "1250,5"
+    assert number_of(number_words(1250.5)) == 1250.5

@@ -296,6 +296,8 @@ def test_reasons_in_progress_are_on_one_line_too(terminal: Terminal, unplanned: 
         (["--progress"], "--progress writes lines of JSON; write --json with it."),
         (["--reasons", "--seconds", "5"], "--reasons plans nothing anew"),
         (["--reasons", "--days", "5"], "--reasons plans nothing anew"),
+        (["--language", "de"], "--language is for what is kept and for JSON"),
+        (["--json", "--language", "xx"], "--language: no 'xx' is spoken here"),
     ],
 )
 def test_arguments_that_make_no_sense_are_answered_in_a_sentence(
@@ -304,6 +306,18 @@ def test_arguments_that_make_no_sense_are_answered_in_a_sentence(
     answer = terminal("plan", unplanned, *words)
     assert answer.code == 2
     assert answer.one_sentence.startswith(sentence)
+
+
+def test_reasons_are_kept_in_the_language_that_is_asked_for(
+    terminal: Terminal, sample: Path
+) -> None:
+    answer = terminal("plan", sample, "--keep", "--json", "--language", "de")
+    late = [one for one in answer.json["orders"] if one["reason"]]
+    assert late
+    assert all("Änderung" in one["reason"] for one in late)
+    assert terminal("plan", sample, "--json").code == 0
+    later = terminal("plan", sample, "--reasons", "--json").json["orders"]
+    assert all("Änderung" not in one["reason"] for one in later)
 
 
 def test_reasons_are_found_anew_for_the_plan_that_is_kept(

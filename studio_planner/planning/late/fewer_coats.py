@@ -14,6 +14,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import InvalidEntry
 from studio_planner.craft.pieces import CoatKind, Joint
+from studio_planner.craft.tongue import translate
 from studio_planner.planning.late.what_if import Tried
 from studio_planner.planning.saying import coat_said, listed
 
@@ -25,7 +26,6 @@ if TYPE_CHECKING:
     from studio_planner.craft.studio import Studio
 
 _CLEAR = {CoatKind.FLOOD, CoatKind.LOCK, CoatKind.TOP_COAT}
-_CHANGES = "this changes the piece, so it is for you and the customer to decide"
 
 _Less = tuple[str, tuple["Coat", ...]]
 """What is done to a piece in words, and its stack then."""
@@ -53,12 +53,24 @@ def _tried(
             pieces[key] = replace(pieces[key], stack=less[1])
     if not said:
         return None
-    verb = "leave out" if way is _left_out else "pour"
     try:
         changed = replace(studio, pieces=tuple(pieces.values()))
     except InvalidEntry:
         return None
-    return Tried(f"{verb} {listed(said)} ({_CHANGES})", changed, more=False)
+    text = (
+        translate(
+            "late",
+            "leave out {coats} (this changes the piece, so it is for you and the customer to "
+            "decide)",
+        )
+        if way is _left_out
+        else translate(
+            "late",
+            "pour {coats} (this changes the piece, so it is for you and the customer to "
+            "decide)",
+        )
+    )
+    return Tried(text.format(coats=listed(said)), changed, more=False)
 
 
 def _left_out(studio: Studio, piece: Piece) -> _Less | None:
@@ -77,7 +89,9 @@ def _as_one(studio: Studio, piece: Piece) -> _Less | None:
         if alike and _may_go(piece, index) and _holds(studio, piece, upper.product, film):
             one = replace(upper, joint=lower.joint, film_mm=film)
             names = piece.coat_name(lower.key), coat_said(piece, upper.key)
-            words = f"the {names[0]} and {names[1]} as one of {film:g} mm"
+            words = translate("late", "the {lower} and {upper} as one of {film:g} mm").format(
+                lower=names[0], upper=names[1], film=film
+            )
             return words, (*piece.stack[: index - 1], one, *piece.stack[index + 1 :])
     return None
 

@@ -6,6 +6,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.plans import Change
+from studio_planner.craft.tongue import counted, translate
 from studio_planner.planning.clocks.clockwork import Clockworks
 from studio_planner.planning.late.ladder import Ladder, Rung
 from studio_planner.planning.late.trials import Trials, is_late
@@ -107,8 +108,15 @@ class _Tried:
         """How many changes were tried, and whether one keeps the promise."""
         count = len(self._of(outcome))
         if self._kept(outcome):
-            return "1 change was tried." if count == 1 else f"{count} changes were tried."
-        return f"None of the {count} changes that were tried keeps the promise."
+            return counted(
+                count,
+                translate("late", "{count} change was tried."),
+                translate("late", "{count} changes were tried."),
+            )
+        said = translate(
+            "late", "None of the {count} changes that were tried keeps the promise."
+        )
+        return said.format(count=count)
 
     def _of(self, outcome: Outcome) -> list[Trial]:
         return [one for one in self._made if one.order in {None, outcome.order}]

@@ -15,6 +15,7 @@ from typing import TYPE_CHECKING
 from studio_planner.craft.errors import NoPlanPossible
 from studio_planner.craft.pieces import Joint
 from studio_planner.craft.plans import StepKind, Trust
+from studio_planner.craft.tongue import counted, translate
 from studio_planner.planning.late import what_if
 from studio_planner.planning.late.fewer_coats import fewer_coats
 from studio_planner.planning.late.fitting import Fitter, Stacks
@@ -73,8 +74,9 @@ class Trial:
         """The change, and in brackets what it costs others than the order that is told."""
         newly, later = self._names(self.newly, order), self._names(self.later, order)
         costs = [self.cost] if self.cost else []
-        costs += [f"makes {newly} late"] if newly else []
-        costs += [f"{later} would leave later still"] if later else []
+        costs += [translate("late", "makes {names} late").format(names=newly)] if newly else []
+        still = translate("late", "{names} would leave later still")
+        costs += [still.format(names=later)] if later else []
         return f"{self.name} ({'; '.join(costs)})" if costs else self.name
 
     def _names(self, orders: tuple[str, ...], told: str) -> str:
@@ -125,7 +127,7 @@ class Trials:
         """An order alone with tireless hands in a warm room: no change brings it sooner."""
         alone = what_if.with_tireless_hands(what_if.alone(self.studio, order.key))
         studio = what_if.with_warm_room(alone)
-        words = "nothing else to pour, hands day and night and a warm room"
+        words = translate("late", "nothing else to pour, hands day and night and a warm room")
         return Trial(words, studio, self._quick(studio), order.key)
 
     def _moved_alone(self) -> Iterator[Trial]:
@@ -133,7 +135,9 @@ class Trials:
         for order in self._late[:_MOVED_FOR]:
             moved = fitter.with_order_moved(order)
             if moved is not None and plan_worth(self.studio, moved) < self._worth:
-                words = "pour it where there is room between the others; nothing else moves"
+                words = translate(
+                    "late", "pour it where there is room between the others; nothing else moves"
+                )
                 yield Trial(words, self.studio, moved, order.key)
 
     def _first(self) -> Iterator[Trial]:
@@ -142,7 +146,9 @@ class Trials:
         for order in self._late[:_FIRST_TRIED_FOR]:
             self._left -= 1
             plan = self._quick(self.studio, (order.key,))
-            trial = Trial("pour it before all others", self.studio, plan, order.key)
+            trial = Trial(
+                translate("late", "pour it before all others"), self.studio, plan, order.key
+            )
             yield self._with_costs(trial)
 
     def _best_evening(self) -> Tried | None:
@@ -188,8 +194,11 @@ class Trials:
         count = shut_at_night(tried.studio, self.plan, self.clockworks)
         if not count:
             return ""
-        windows = "one window then closes" if count == 1 else f"{count} windows then close"
-        return f"{windows} while nobody can work"
+        return counted(
+            count,
+            translate("late", "one window then closes while nobody can work"),
+            translate("late", "{count} windows then close while nobody can work"),
+        )
 
     def _with_costs(self, trial: Trial) -> Trial:
         """A trial with the orders that would be worse off with it than in the shown plan."""

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.orders import Promise
+from studio_planner.craft.tongue import translate
 from studio_planner.planning.saying import coat_said, length_said, moment_said
 
 if TYPE_CHECKING:
@@ -28,14 +29,15 @@ def after_pick_up(ladder: Ladder, order: Order, wait: Wait) -> str:
     missed = wait.index is None and wait.since <= due.timestamp() < wait.until
     if not missed or order.promise is Promise.MARKET:
         return ""
-    return f", after the pick-up {moment_said(ladder.studio.time_zone, due.timestamp())}"
+    when = moment_said(ladder.studio.time_zone, due.timestamp())
+    return ", " + translate("late", "after the pick-up {when}").format(when=when)
 
 
 def waiting(chain: Chain, wait: Wait) -> str:
     """What waits, as the beginning of a sentence."""
     piece = chain.pieces[0]
     if wait.index is None:
-        return f"Packing {piece.name}"
+        return translate("late", "Packing {piece}").format(piece=piece.name)
     words = coat_said(piece, chain.tasks[wait.index].coat.key)
     return words[0].upper() + words[1:]
 
@@ -46,11 +48,28 @@ def air_wait(fit: Fit, ladder: Ladder, wait: Wait) -> str:
     if chain is None or wait.index is None:
         return ""
     task, zone = chain.tasks[wait.index], ladder.studio.time_zone
-    porous = " or the air warms while it would be bare" if task.bare_porous else ""
-    return (
-        f"{waiting(chain, wait)} has to wait from {moment_said(zone, wait.since)} to "
-        f"{moment_said(zone, wait.until)}, because the room is outside the limits of "
-        f"{task.product.name} (temperature, humidity, dew point){porous}."
+    text = (
+        translate(
+            "late",
+            "{what} has to wait from {since} to {until}, because the room is outside the "
+            "limits "
+            "of {product} (temperature, humidity, dew point) or the air warms while it would "
+            "be "
+            "bare.",
+        )
+        if task.bare_porous
+        else translate(
+            "late",
+            "{what} has to wait from {since} to {until}, because the room is outside the "
+            "limits "
+            "of {product} (temperature, humidity, dew point).",
+        )
+    )
+    return text.format(
+        what=waiting(chain, wait),
+        since=moment_said(zone, wait.since),
+        until=moment_said(zone, wait.until),
+        product=task.product.name,
     )
 
 
@@ -64,10 +83,12 @@ def longest_cure(fit: Fit) -> str:
     nexts = [*last.starts[1:], last.packed[0].start]
     gaps = [after - end for end, after in zip(ends, nexts, strict=True)]
     index = max(range(chain.first, len(gaps)), key=lambda i: gaps[i], default=len(gaps) - 1)
-    until = (
-        f"until {coat_said(piece, chain.tasks[index + 1].coat.key)}"
-        if index + 1 < len(gaps)
-        else "until it is packed"
-    )
-    lower = coat_said(piece, chain.tasks[index].coat.key)
-    return f" The longest wait is {length_said(gaps[index])} from {lower} {until}."
+    lower, length = coat_said(piece, chain.tasks[index].coat.key), length_said(gaps[index])
+    if index + 1 == len(gaps):
+        said = translate(
+            "late", "The longest wait is {length} from {lower} until it is packed."
+        )
+        return " " + said.format(length=length, lower=lower)
+    upper = coat_said(piece, chain.tasks[index + 1].coat.key)
+    said = translate("late", "The longest wait is {length} from {lower} until {upper}.")
+    return " " + said.format(length=length, lower=lower, upper=upper)

@@ -7,9 +7,11 @@ from dataclasses import dataclass, replace
 from datetime import UTC, time, timedelta
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.day_words import weekday_word
 from studio_planner.craft.hands import Person, WorkHours
 from studio_planner.craft.local_time import daily_span
 from studio_planner.craft.places import PlaceKind
+from studio_planner.craft.tongue import marked, translate
 from studio_planner.science.air import dew_point, relative_humidity
 
 if TYPE_CHECKING:
@@ -36,15 +38,7 @@ EVENING = time(18), time(22)
 LONG_DAY = time(8), time(22)
 """The hours that "a longer day" means in tried changes."""
 
-_DAY_NAMES = {
-    "MO": "Monday",
-    "TU": "Tuesday",
-    "WE": "Wednesday",
-    "TH": "Thursday",
-    "FR": "Friday",
-    "SA": "Saturday",
-    "SU": "Sunday",
-}
+_DAY_CODES = ("MO", "TU", "WE", "TH", "FR", "SA", "SU")
 
 
 @dataclass(frozen=True, slots=True)
@@ -140,13 +134,14 @@ def evenings(studio: Studio, now: datetime) -> list[Tried]:
     zone, first = studio.time_zone, studio.people[0]
     today = now.astimezone(zone).date()
     found = []
-    for ahead in range(len(_DAY_NAMES)):
+    for ahead in range(len(_DAY_CODES)):
         day = today + timedelta(days=ahead)
         evening = daily_span(zone, day, *EVENING)
         if not first.working(zone, *(moment.astimezone(UTC) for moment in evening)):
-            code, name = list(_DAY_NAMES.items())[day.weekday()]
+            code = _DAY_CODES[day.weekday()]
             rule = f"FREQ=WEEKLY;BYDAY={code}"
-            words = f"work every {name} evening too, from 18:00 to 22:00"
+            said = translate("late", "work every {day} evening too, from 18:00 to 22:00")
+            words = said.format(day=weekday_word(day.weekday()))
             found.append(Tried(words, with_hours(studio, *EVENING, rule)))
     return found
 
@@ -155,49 +150,55 @@ def changes(studio: Studio) -> list[Tried]:
     """The single changes that are tried for late orders, the cheapest first."""
     spot = with_spot(studio, PlaceKind.ROOM)
     box = with_spot(studio, PlaceKind.WARM_BOX)
-    found = [Tried(_EVENINGS, with_hours(studio, *EVENING))]
+    found = [Tried(translate("late", _EVENINGS), with_hours(studio, *EVENING))]
     if spot is not None:
-        found.append(Tried(_SPOT, spot))
+        found.append(Tried(translate("late", _SPOT), spot))
     found.append(Tried(_warm(studio), with_warm_room(studio), more=False))
     if box is not None:
-        found.append(Tried("have one more spot in the warm box", box))
-    found.append(Tried(_LONG, with_hours(studio, *LONG_DAY), over=(_EVENINGS,)))
+        found.append(Tried(translate("late", "have one more spot in the warm box"), box))
+    long, evening = translate("late", _LONG), translate("late", _EVENINGS)
+    found.append(Tried(long, with_hours(studio, *LONG_DAY), over=(evening,)))
     return found
 
 
 def joint_changes(studio: Studio) -> list[Tried]:
     """Several changes at once, for when no single one is enough."""
     warm, words = with_warm_room(studio), _warm(studio)
-    found = [Tried(_SPOTS, with_spots(studio, 2), over=(_SPOT,))] if studio.spots else []
+    evening, long = translate("late", _EVENINGS), translate("late", _LONG)
+    one, two = translate("late", _SPOT), translate("late", _SPOTS)
+    found = [Tried(two, with_spots(studio, 2), over=(one,))] if studio.spots else []
     found += [
         Tried(
-            f"{words}, and {_EVENINGS}",
+            translate("late", "{first}, and {second}").format(first=words, second=evening),
             with_hours(warm, *EVENING),
             more=False,
-            over=(words, _EVENINGS),
+            over=(words, evening),
         )
     ]
     spot = with_spot(warm, PlaceKind.ROOM)
     if spot is not None:
         found.append(
             Tried(
-                f"{words}, {_SPOT}, and {_LONG}",
+                translate("late", "{first}, {second}, and {third}").format(
+                    first=words, second=one, third=long
+                ),
                 with_hours(spot, *LONG_DAY),
                 more=False,
-                over=(words, _EVENINGS, _LONG, _SPOT),
+                over=(words, evening, long, one),
             )
         )
     return found
 
 
-_EVENINGS = "work every evening from 18:00 to 22:00"
-_SPOT = "have one more level spot"
-_SPOTS = "have two more level spots"
-_LONG = "work every day from 8:00 to 22:00"
+_EVENINGS = marked("late", "work every evening from 18:00 to 22:00")
+_SPOT = marked("late", "have one more level spot")
+_SPOTS = marked("late", "have two more level spots")
+_LONG = marked("late", "work every day from 8:00 to 22:00")
 
 
 def _warm(studio: Studio) -> str:
-    return f"keep the room at {warmth(studio):.0f} °C or warmer, also at night"
+    said = translate("late", "keep the room at {warmth:.0f} °C or warmer, also at night")
+    return said.format(warmth=warmth(studio))
 
 
 def alone(studio: Studio, order: str) -> Studio:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.plans import StepKind
+from studio_planner.craft.tongue import counted, translate
 from studio_planner.planning.late import what_if
 from studio_planner.planning.late.fitting import leaves
 from studio_planner.planning.late.in_the_way import fitting_spots, span_of, standing, working
@@ -62,25 +63,31 @@ def why_late(ladder: Ladder, order: Order, climb: Climb) -> str:
 def _cure(ladder: Ladder, order: Order, climb: Climb) -> str:
     due = order.due(ladder.studio.time_zone)
     if due <= ladder.plan.start:
-        return (
-            f"Too late already: to keep the date it had to leave by {_said(ladder, due)}, and "
-            f"this plan starts {_said(ladder, ladder.plan.start)}."
-        )
+        return translate(
+            "late",
+            "Too late already: to keep the date it had to leave by {due}, and this plan starts "
+            "{start}.",
+        ).format(due=_said(ladder, due), start=_said(ladder, ladder.plan.start))
     warm = ladder.warm(order)
     walk = _walk(ladder, Rung.CURE, climb.fit)
     wait = None if walk is None else walk.longest(For.AIR)
     if warm.late == 0:
         named = f" {air_wait(climb.fit, ladder, wait)}" if wait and _long(wait) else ""
-        return (
-            "Too cold: at the room's temperature its coats cure too slowly for the date; "
-            f"never below {what_if.warmth(ladder.studio):.0f} °C they would be in time.{named}"
+        said = translate(
+            "late",
+            "Too cold: at the room's temperature its coats cure too slowly for the date; never "
+            "below {warmth:.0f} °C they would be in time.",
         )
+        return said.format(warmth=what_if.warmth(ladder.studio)) + named
     if wait is not None and _long(wait) and wait.seconds >= _late_seconds(order, climb.fit):
-        return f"Air: {air_wait(climb.fit, ladder, wait)}"
-    return (
+        return translate("late", "Air: {what}").format(what=air_wait(climb.fit, ladder, wait))
+    said = translate(
+        "late",
         "Cure time: its coats cannot cure by then, even with hands day and night and every "
-        f"spot free.{longest_cure(climb.fit)}"
+        "spot "
+        "free.",
     )
+    return said + longest_cure(climb.fit)
 
 
 def _hours(ladder: Ladder, order: Order, climb: Climb) -> str:
@@ -91,17 +98,23 @@ def _hours(ladder: Ladder, order: Order, climb: Climb) -> str:
     for missed in walk.missed if walk is not None else ():
         if chain is not None and missed.what is For.HANDS:
             return _missed(ladder, ladder.fitter(Rung.HOURS).empty(), chain, missed)
-    words = (
-        "No hands: even with nothing else to do, the hours you work come too far apart for "
-        "its coats."
+    words = translate(
+        "late",
+        "No hands: even with nothing else to do, the hours you work come too far apart for its "
+        "coats.",
     )
     wait = None if walk is None else walk.longest(For.HANDS)
     if chain is None or walk is None or wait is None or not _long(wait):
         return words
     zone = ladder.studio.time_zone
-    what = f"{waiting(chain, wait)} could start {moment_said(zone, wait.since)}"
-    then = f"nobody can work on it before {moment_said(zone, wait.until)}"
-    return f"{words} {what}, but {then}{after_pick_up(ladder, order, wait)}."
+    said = translate(
+        "late", "{what} could start {since}, but nobody can work on it before {until}"
+    ).format(
+        what=waiting(chain, wait),
+        since=moment_said(zone, wait.since),
+        until=moment_said(zone, wait.until),
+    )
+    return f"{words} {said}{after_pick_up(ladder, order, wait)}."
 
 
 def _missed(ladder: Ladder, means: Means, chain: Chain, missed: Missed) -> str:
@@ -109,19 +122,37 @@ def _missed(ladder: Ladder, means: Means, chain: Chain, missed: Missed) -> str:
     piece, task = chain.pieces[0], chain.tasks[missed.index]
     lower = chain.tasks[task.below or 0].coat.key
     night = _asleep(means, missed)
-    head = "Night closes a window" if night else "Your working hours miss a window"
-    nobody = "nobody can work"
-    if _somebody_works(means, missed):
-        nobody += f" {length_said(task.lead + task.block)} on end"
-    after = (
-        f"; {coat_said(piece, task.coat.key)} then waits until it can be washed and sanded"
-        if task.may_scuff
-        else f"; so {coat_said(piece, lower)} has to be poured at another time"
+    head = (
+        translate("late", "Night closes a window")
+        if night
+        else translate("late", "Your working hours miss a window")
     )
-    return (
-        f"{head}: poured as soon as you can, the window of {coat_said(piece, lower)} opens "
-        f"{moment_said(zone, missed.opens)} and closes {moment_said(zone, missed.closes)}, "
-        f"when {nobody}{after}."
+    text = (
+        translate(
+            "late",
+            "{head}: poured as soon as you can, the window of {lower} opens {opens} and closes "
+            "{closes}, when nobody can work {length} on end; {after}.",
+        )
+        if _somebody_works(means, missed)
+        else translate(
+            "late",
+            "{head}: poured as soon as you can, the window of {lower} opens {opens} and closes "
+            "{closes}, when nobody can work; {after}.",
+        )
+    )
+    after = (
+        translate("late", "{upper} then waits until it can be washed and sanded")
+        if task.may_scuff
+        else translate("late", "so {lower} has to be poured at another time")
+    )
+    below, upper = coat_said(piece, lower), coat_said(piece, task.coat.key)
+    return text.format(
+        head=head,
+        lower=below,
+        opens=moment_said(zone, missed.opens),
+        closes=moment_said(zone, missed.closes),
+        length=length_said(task.lead + task.block),
+        after=after.format(lower=below, upper=upper),
     )
 
 
@@ -129,34 +160,55 @@ def _spots(ladder: Ladder, order: Order, climb: Climb) -> str:
     taken = standing(ladder, order, climb.before)
     if not taken:
         count = len(fitting_spots(ladder, order))
-        return (
-            f"No spot: its own pieces have to wait for each other, for only {count} "
-            f"spot{'s' if count != 1 else ''} can hold them."
+        return counted(
+            count,
+            translate(
+                "late",
+                "No spot: its own pieces have to wait for each other, for only {count} spot "
+                "can "
+                "hold them.",
+            ),
+            translate(
+                "late",
+                "No spot: its own pieces have to wait for each other, for only {count} spots "
+                "can "
+                "hold them.",
+            ),
         )
     names = [name for name, _ in taken.most_common(_NAMED)]
-    stand = "stands" if len(names) == 1 else "stand"
-    return (
-        f"No spot: {listed(names)} {stand} on the shelf when its coats have to be poured"
-        f"{_own_too(order)}."
+    text = (
+        translate(
+            "late",
+            "No spot: {names} stands on the shelf when its coats have to be poured{own}.",
+        )
+        if len(names) == 1
+        else translate(
+            "late", "No spot: {names} stand on the shelf when its coats have to be poured{own}."
+        )
     )
+    return text.format(names=listed(names), own=_own_too(order))
 
 
 def _own_too(order: Order) -> str:
     count = len(order.pieces)
-    return f" (it needs {count} spots)" if count > 1 else ""
+    if count == 1:
+        return ""
+    needs = translate("late", "it needs {count} spots").format(count=count)
+    return f" ({needs})"
 
 
 def _hands(ladder: Ladder, order: Order, climb: Climb) -> str:
     taken = working(ladder, order, climb.before)
     if not taken:
-        return "No hands: the free hours go to pours of other orders."
+        return translate("late", "No hands: the free hours go to pours of other orders.")
     zone = ladder.studio.time_zone
     low, high = span_of(ladder, order, climb.before)
     most = [f"{name} ({length_said(s)})" for name, s in taken.most_common(_NAMED)]
-    return (
-        f"No hands: between {moment_said(zone, low)} and {moment_said(zone, high)}, when it "
-        f"has to be made, the free hours go to {listed(most)}."
-    )
+    return translate(
+        "late",
+        "No hands: between {low} and {high}, when it has to be made, the free hours go to "
+        "{names}.",
+    ).format(low=moment_said(zone, low), high=moment_said(zone, high), names=listed(most))
 
 
 def _dust(ladder: Ladder, order: Order, climb: Climb) -> str:
@@ -169,17 +221,30 @@ def _dust(ladder: Ladder, order: Order, climb: Climb) -> str:
         and low <= step.start.timestamp() <= high
     ]
     if sanded:
-        return f"Dust: its pours have to keep away from the sanding for {listed(sanded)}."
-    return "Dust: it has to be sanded, and wet coats of other orders are about all the while."
+        said = translate(
+            "late", "Dust: its pours have to keep away from the sanding for {names}."
+        )
+        return said.format(names=listed(sanded))
+    return translate(
+        "late",
+        "Dust: it has to be sanded, and wet coats of other orders are about all the while.",
+    )
 
 
 def _nothing(ladder: Ladder, order: Order, climb: Climb) -> str:
     out = leaves(ladder.studio, order, climb.fit)
-    when = "" if out is None else f" and leaves {_said(ladder, out)}"
-    return (
-        "Other orders got their places first. It does fit between their pours as they "
-        f"stand{when}."
-    )
+    if out is None:
+        return translate(
+            "late",
+            "Other orders got their places first. It does fit between their pours as they "
+            "stand.",
+        )
+    return translate(
+        "late",
+        "Other orders got their places first. It does fit between their pours as they stand "
+        "and "
+        "leaves {when}.",
+    ).format(when=_said(ladder, out))
 
 
 # What the sentences are made from
@@ -244,7 +309,7 @@ def _too_few_hours(ladder: Ladder, order: Order) -> str:
     asked = ladder.fitter(Rung.HOURS).hands(order)
     if asked <= there:
         return ""
-    return (
-        f"No hands: its own pours and packing take {length_said(asked)}, and you work "
-        f"{length_said(there)} until then."
-    )
+    return translate(
+        "late",
+        "No hands: its own pours and packing take {asked}, and you work {there} until then.",
+    ).format(asked=length_said(asked), there=length_said(there))
