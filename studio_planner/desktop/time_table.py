@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QPoint, Qt
-from PySide6.QtWidgets import QTableView
+from PySide6.QtWidgets import QAbstractButton, QTableView
 from typing_extensions import override
 
 if TYPE_CHECKING:
@@ -25,12 +25,27 @@ class TimeTable(QTableView):
     Dragging pans; + and - zoom, Home shows now, End the whole plan.
     """
 
+    _corner: QAbstractButton | None = None
+
     def __init__(self, canvas: Canvas, parent: QWidget | None = None) -> None:
         """Move the scale of `canvas`."""
         super().__init__(parent)
         self.canvas = canvas
         self._grabbed: QPoint | None = None
         self._dragging = False
+        self._corner = next(iter(self.findChildren(QAbstractButton)), None)
+
+    @override
+    def updateGeometries(self) -> None:
+        super().updateGeometries()
+        if self._corner is not None:
+            self._corner.hide()
+
+    @override
+    def scrollContentsBy(self, dx: int, dy: int) -> None:
+        # Time has a scale and a scroll bar of its own, apart from the table's.
+        super().scrollContentsBy(0, dy)
+        self.viewport().update()
 
     def zoom_in(self) -> None:
         """Zoom in at now where it is in view, else at the chosen bar, else in the middle."""

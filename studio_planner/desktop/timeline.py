@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QPoint, QRect, QRectF, Qt, Signal
 from PySide6.QtGui import QPainter, QRegion
-from PySide6.QtWidgets import QAbstractButton, QAbstractItemView, QFrame, QPushButton
+from PySide6.QtWidgets import QAbstractItemView, QFrame, QPushButton
 from typing_extensions import override
 
 from studio_planner.desktop.bar_walk import first_bar, neighbour, next_bar_of
@@ -61,7 +61,6 @@ class Timeline(TimeTable):
         self.set_up_button = QPushButton(translate("timeline", "Set up the studio"), self)
         self.drawing = TimelineDrawing(canvas, self)
         self._shape: LaneShape = shape_for(canvas.scale.pixels_per_day, canvas.fonts)
-        self._corner: QAbstractButton | None = None
         self._set_up()
         self.setModel(self.lanes)
         canvas.scale.changed.connect(self._scale_changed)
@@ -77,7 +76,6 @@ class Timeline(TimeTable):
         self.setHorizontalHeader(Ruler(self.canvas, self))
         self.setVerticalHeader(LaneHead(self.canvas, self.lanes, self))
         self.setCornerButtonEnabled(False)
-        self._corner = self._corner_button()
         self.set_up_button.setMinimumHeight(28)
         self.set_up_button.hide()
         self.set_up_button.clicked.connect(self.set_up_asked)
@@ -91,10 +89,6 @@ class Timeline(TimeTable):
         self.verticalHeader().setDefaultSectionSize(self._shape.height)
         self.horizontalHeader().setMinimumSectionSize(1)
         self.horizontalHeader().setDefaultSectionSize(1)
-
-    def _corner_button(self) -> QAbstractButton | None:
-        buttons = self.findChildren(QAbstractButton)
-        return next((button for button in buttons if button is not self.set_up_button), None)
 
     # What is shown
 
@@ -263,18 +257,6 @@ class Timeline(TimeTable):
         super().resizeEvent(event)
         self.canvas.set_width(self.viewport().width())
         self._place_button()
-
-    @override
-    def updateGeometries(self) -> None:
-        super().updateGeometries()
-        if self._corner is not None:
-            self._corner.hide()
-
-    @override
-    def scrollContentsBy(self, dx: int, dy: int) -> None:
-        # Time has a scale and a scroll bar of its own, apart from the table's.
-        super().scrollContentsBy(0, dy)
-        self.viewport().update()
 
     def _scale_changed(self) -> None:
         shape = shape_for(self.canvas.scale.pixels_per_day, self.canvas.fonts)

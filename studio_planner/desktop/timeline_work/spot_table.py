@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QPoint, QRect, QRectF, Qt, Signal
 from PySide6.QtGui import QFontMetrics, QPainter, QPen, QRegion
-from PySide6.QtWidgets import QAbstractButton, QAbstractItemView, QFrame
+from PySide6.QtWidgets import QAbstractItemView, QFrame
 from typing_extensions import override
 
 from studio_planner.desktop import words
@@ -56,7 +56,6 @@ class SpotTable(TimeTable):
         self.setHorizontalHeader(Ruler(canvas, self))
         self.setVerticalHeader(SpotHead(canvas, self.spots, self))
         self.setCornerButtonEnabled(False)
-        self._corner = next(iter(self.findChildren(QAbstractButton)), None)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
@@ -221,17 +220,6 @@ class SpotTable(TimeTable):
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
         self.canvas.set_width(self.viewport().width())
-
-    @override
-    def updateGeometries(self) -> None:
-        super().updateGeometries()
-        if self._corner is not None:
-            self._corner.hide()
-
-    @override
-    def scrollContentsBy(self, dx: int, dy: int) -> None:
-        super().scrollContentsBy(0, dy)
-        self.viewport().update()
 
     def _update_all(self) -> None:
         self.viewport().update()
