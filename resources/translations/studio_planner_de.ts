@@ -5816,6 +5816,225 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
 </context>
 <context>
+    <name>stuck</name>
+    <message>
+        <source>There is no piece yet: add a piece with its stack of coats.</source>
+        <translation>Noch kein Stück: eines mit seinem Schichtaufbau anlegen.</translation>
+    </message>
+    <message>
+        <source>There are no hands yet: say who can work when.</source>
+        <translation>Noch keine Hände: eintragen, wer wann arbeiten kann.</translation>
+    </message>
+    <message>
+        <source>There is no spot yet: add a level place on the shelf.</source>
+        <translation>Noch kein Platz: eine ebene Stelle im Regal anlegen.</translation>
+    </message>
+    <message>
+        <source>There is no room yet: add one with its temperature.</source>
+        <translation>Noch kein Raum: einen mit seiner Temperatur anlegen.</translation>
+    </message>
+    <message>
+        <source>{words} while somebody can work</source>
+        <translation>{words}, während jemand arbeiten kann</translation>
+    </message>
+    <message>
+        <source>finds no time: whenever somebody can work, {home} breaks a limit before the pour is safe, most often {worst}</source>
+        <translation>findet keine Zeit: Immer wenn jemand arbeiten kann, bricht {home} eine Grenze, bevor der Guss sicher ist, am häufigsten {worst}</translation>
+    </message>
+    <message>
+        <source>finds no time when {home} keeps every limit of {product} (temperature, humidity, dew point) for its whole block and somebody can work</source>
+        <translation>findet keine Zeit, in der {home} jede Grenze von {product} (Temperatur, Luftfeuchte, Taupunkt) für die ganze Arbeit hält und jemand arbeiten kann</translation>
+    </message>
+    <message>
+        <source>the {least:g} °C above the dew point, which have to hold for {dew_hours:g} h after it</source>
+        <translation>die {least:g} °C über dem Taupunkt, die noch {dew_hours:g} h danach halten müssen</translation>
+    </message>
+    <message>
+        <source>the minimum of {product}, {low:g} °C</source>
+        <translation>das Mindeste von {product}, {low:g} °C</translation>
+    </message>
+    <message>
+        <source>the maximum of {product}, {high:g} °C</source>
+        <translation>das Höchste von {product}, {high:g} °C</translation>
+    </message>
+    <message>
+        <source>the humidity limit of {product}, {damp:g} %</source>
+        <translation>die Feuchtegrenze von {product}, {damp:g} %</translation>
+    </message>
+    <message>
+        <source>needs {low:g} °C, the minimum of {product}, and {name} never gets warmer than {warmest:.1f} °C</source>
+        <translation>braucht {low:g} °C, das Mindeste von {product}, und {name} wird nie wärmer als {warmest:.1f} °C</translation>
+    </message>
+    <message>
+        <source>needs {high:g} °C at most, the maximum of {product}, and {name} never gets colder than {coldest:.1f} °C</source>
+        <translation>braucht höchstens {high:g} °C, das Höchste von {product}, und {name} wird nie kälter als {coldest:.1f} °C</translation>
+    </message>
+    <message>
+        <source>needs {most:g} % of humidity at most, the limit of {product}, and {name} never gets drier than {driest:.0f} %</source>
+        <translation>braucht höchstens {most:g} % Luftfeuchte, die Grenze von {product}, und {name} wird nie trockener als {driest:.0f} %</translation>
+    </message>
+    <message>
+        <source>needs a surface at least {least:g} °C above the dew point, and {name} never gets more than {known:.1f} °C above it</source>
+        <translation>braucht eine Oberfläche mindestens {least:g} °C über dem Taupunkt, und {name} kommt nie mehr als {known:.1f} °C darüber</translation>
+    </message>
+    <message>
+        <source>its tape pulled</source>
+        <translation>das Abziehen des Klebebands</translation>
+    </message>
+    <message>
+        <source>its drips trimmed</source>
+        <translation>das Abnehmen der Tropfen</translation>
+    </message>
+    <message>
+        <source>has to have {work} in {length}, and on the safe side the figures of {product} leave no time for that.</source>
+        <translation>braucht {work} in {length}, und auf der sicheren Seite lassen die Angaben von {product} dafür keine Zeit.</translation>
+    </message>
+    <message>
+        <source>has to have {work} while the film is right for it, for {length} at most, and whenever it is poured nobody is awake then.</source>
+        <translation>braucht {work}, solange der Film dafür richtig ist, höchstens {length} lang, und wann auch immer gegossen wird, ist dann niemand wach.</translation>
+    </message>
+    <message>
+        <source>does not fit into the days that were asked for.</source>
+        <translation>passt nicht in die verlangten Tage.</translation>
+    </message>
+    <message>
+        <source>the other pieces take the spots and the hands for all the time looked at; alone it could be made.</source>
+        <translation>die anderen Stücke belegen Plätze und Hände für die ganze betrachtete Zeit; allein ließe es sich machen.</translation>
+    </message>
+    <message>
+        <source>no order of its pours was found that keeps every rule.</source>
+        <translation>keine Reihenfolge der Güsse wurde gefunden, die alle Regeln hält.</translation>
+    </message>
+    <message>
+        <source>it {words}</source>
+        <translation>es {words}</translation>
+    </message>
+    <message>
+        <source>each coat alone could be poured, but no choice of pours brings the {name} into its window; more waking hours, a warmer night or a coat that can be sanded would help.</source>
+        <translation>jede Schicht für sich ließe sich gießen, aber keine Wahl der Güsse bringt {name} in das Fenster; mehr wache Stunden, eine wärmere Nacht oder eine schleifbare Schicht würden helfen.</translation>
+    </message>
+    <message>
+        <source>the {name} is pinned to {when}, and cannot be poured then; pin it to another time, or let it go.</source>
+        <translation>{name} ist auf {when} festgesteckt und lässt sich dann nicht gießen; auf eine andere Zeit feststecken oder loslassen.</translation>
+    </message>
+    <message>
+        <source>the {coat} {words}</source>
+        <translation>{coat} {words}</translation>
+    </message>
+    <message>
+        <source>its set needs {count} spots in one place, and there are fewer.</source>
+        <translation>der Satz braucht {count} Plätze an einem Ort, und es gibt weniger.</translation>
+    </message>
+    <message>
+        <source>no spot is large enough; it needs {length:.0f} by {width:.0f} mm and {height:.0f} mm of height with its cover, and the largest, {largest}, has {length_mm:.0f} by {width_mm:.0f} mm and {height_mm:.0f} mm.</source>
+        <translation>kein Platz ist groß genug; nötig sind {length:.0f} mal {width:.0f} mm und {height:.0f} mm Höhe mit Haube, und der größte, {largest}, hat {length_mm:.0f} mal {width_mm:.0f} mm und {height_mm:.0f} mm.</translation>
+    </message>
+    <message>
+        <source>it never cures far enough to be packed in the time looked at.</source>
+        <translation>es härtet in der betrachteten Zeit nie weit genug zum Verpacken.</translation>
+    </message>
+    <message>
+        <source>packing it takes {packing} of hands on end, and nobody works longer than {longest} in one go.</source>
+        <translation>das Verpacken braucht {packing} Handarbeit am Stück, und niemand arbeitet länger als {longest} in einem Zug.</translation>
+    </message>
+    <message>
+        <source>the {coat} never gets to {stage} in the time looked at, so the piece cannot be packed; a warmer room or another product would help.</source>
+        <translation>{coat} erreicht in der betrachteten Zeit nie {stage}, also lässt sich das Stück nicht verpacken; ein wärmerer Raum oder ein anderes Produkt würde helfen.</translation>
+    </message>
+    <message>
+        <source>needs hands, and nobody has working hours in the time looked at.</source>
+        <translation>braucht Hände, und in der betrachteten Zeit hat niemand Arbeitszeiten.</translation>
+    </message>
+    <message>
+        <source>takes {needed} of hands on end, turning it first, and nobody works longer than {longest} in one go.</source>
+        <translation>braucht {needed} Handarbeit am Stück, mit Wenden davor, und niemand arbeitet länger als {longest} in einem Zug.</translation>
+    </message>
+    <message>
+        <source>takes {needed} of hands on end, and nobody works longer than {longest} in one go.</source>
+        <translation>braucht {needed} Handarbeit am Stück, und niemand arbeitet länger als {longest} in einem Zug.</translation>
+    </message>
+    <message>
+        <source>lies on bare porous work, and whenever somebody can work the room warms by more than {steady_celsius:g} °C meanwhile: the air in the pores would blow bubbles; pour when the room cools.</source>
+        <translation>liegt auf rohem saugendem Material, und immer wenn jemand arbeiten kann, wird der Raum dabei um mehr als {steady_celsius:g} °C wärmer: Die Luft in den Poren gäbe Blasen; gießen, wenn der Raum abkühlt.</translation>
+    </message>
+    <message>
+        <source>never gets so hard in the time looked at that it can be handled; a warmer room or another product would help.</source>
+        <translation>wird in der betrachteten Zeit nie griffest; ein wärmerer Raum oder ein anderes Produkt würde helfen.</translation>
+    </message>
+    <message>
+        <source>waits until the {name} on the other face can be handled, and it never can.</source>
+        <translation>wartet, bis {name} auf der anderen Fläche griffest ist, und das wird es nie.</translation>
+    </message>
+    <message>
+        <source>finds no spot free from its pour until it can be handled.</source>
+        <translation>findet vom Guss bis griffest keinen freien Platz.</translation>
+    </message>
+    <message>
+        <source>can only go on {lower} after washing and sanding, for its data sheet does not say when the window closes; and no time for that was found.</source>
+        <translation>kann auf {lower} nur nach Waschen und Anschleifen folgen, denn das Datenblatt sagt nicht, wann das Fenster schließt; und dafür wurde keine Zeit gefunden.</translation>
+    </message>
+    <message>
+        <source>waits for {lower} to reach {stage}, and that never does{no_scuff}.</source>
+        <translation>wartet, bis {lower} so weit ist ({stage}), und das kommt nie{no_scuff}.</translation>
+    </message>
+    <message>
+        <source>takes {block}, and no pour of {lower} that keeps the other rules opens a window that somebody can meet{no_scuff}.</source>
+        <translation>braucht {block}, und kein Guss von {lower}, der die anderen Regeln hält, öffnet ein erreichbares Fenster{no_scuff}.</translation>
+    </message>
+    <message>
+        <source>the {coat} below</source>
+        <translation>{coat} darunter</translation>
+    </message>
+    <message>
+        <source>is meant wet in wet and takes {takes}, but {lower} can be worked for {left} at most once it is spread (working time, on the safe side)</source>
+        <translation>ist nass in nass gemeint und braucht {takes}, aber {lower} lässt sich nach dem Verteilen höchstens {left} bearbeiten (Verarbeitungszeit, auf der sicheren Seite)</translation>
+    </message>
+    <message>
+        <source>, and starts are on whole five minutes</source>
+        <translation>, und begonnen wird auf ganze fünf Minuten</translation>
+    </message>
+    <message>
+        <source>takes {takes}, but on the safe side the window of {lower} has closed before it opens</source>
+        <translation>braucht {takes}, aber auf der sicheren Seite ist das Fenster von {lower} zu, bevor es öffnet</translation>
+    </message>
+    <message>
+        <source>takes {takes}, but the safe window of {lower} is never open for more than {length}{tight}</source>
+        <translation>braucht {takes}, aber das sichere Fenster von {lower} ist nie länger als {length} offen{tight}</translation>
+    </message>
+    <message>
+        <source>comes too late: the window of {lower} closed {closed}</source>
+        <translation>kommt zu spät: Das Fenster von {lower} schloss {closed}</translation>
+    </message>
+    <message>
+        <source>misses the window of {lower}: it opens {opens} and {closing}, when nobody can work {length} on end</source>
+        <translation>verfehlt das Fenster von {lower}: Es öffnet {opens} und {closing}, und niemand kann dann {length} am Stück arbeiten</translation>
+    </message>
+    <message>
+        <source>needs {length} of hands in the window of {lower}, and each one falls at a time when nobody can work: poured {poured}, for example, it opens {opens} and {closing}</source>
+        <translation>braucht {length} Hände im Fenster von {lower}, und jedes fällt in eine Zeit, zu der niemand arbeiten kann: zum Beispiel {poured} gegossen, öffnet es {opens} und {closing}</translation>
+    </message>
+    <message>
+        <source>does not close in the time looked at</source>
+        <translation>schließt in der betrachteten Zeit nicht</translation>
+    </message>
+    <message>
+        <source>the {coat}</source>
+        <translation>{coat}</translation>
+    </message>
+    <message>
+        <source>; {name} cannot be sanded</source>
+        <translation>; {name} lässt sich nicht schleifen</translation>
+    </message>
+    <message>
+        <source>; nor is there a time to wash and sand it</source>
+        <translation>; und auch zum Waschen und Anschleifen ist keine Zeit</translation>
+    </message>
+    <message>
+        <source>; the data sheet of {product} does not say when to sand</source>
+        <translation>; das Datenblatt von {product} sagt nicht, ab wann schleifbar</translation>
+    </message>
+</context>
+<context>
     <name>studio</name>
     <message>
         <source>Sections</source>

@@ -7,6 +7,7 @@ from enum import Enum
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import NoPlanPossible
+from studio_planner.craft.tongue import translate
 from studio_planner.planning.clocks.clockwork import Clockworks
 from studio_planner.planning.keeping.kept_plan import KeptPlan, plan_that_counts
 from studio_planner.planning.problem import build_chains
@@ -223,10 +224,19 @@ def _apart(studio: Studio, chains: list[Chain]) -> list[Chain]:
 
 def _require_means(studio: Studio) -> None:
     missing = [
-        (studio.pieces, "There is no piece yet: add a piece with its stack of coats."),
-        (studio.people, "There are no hands yet: say who can work when."),
-        (studio.spots, "There is no spot yet: add a level place on the shelf."),
-        (studio.resting_place, "There is no room yet: add one with its temperature."),
+        (
+            studio.pieces,
+            translate("stuck", "There is no piece yet: add a piece with its stack of coats."),
+        ),
+        (studio.people, translate("stuck", "There are no hands yet: say who can work when.")),
+        (
+            studio.spots,
+            translate("stuck", "There is no spot yet: add a level place on the shelf."),
+        ),
+        (
+            studio.resting_place,
+            translate("stuck", "There is no room yet: add one with its temperature."),
+        ),
     ]
     reasons = [words for thing, words in missing if not thing]
     if reasons:

@@ -56,7 +56,7 @@ def _beyond_help(ladder: Ladder, outcome: Outcome) -> bool:
     """
     order = ladder.order(outcome.order)
     stuck = _stuck(ladder.plan, order)
-    if any(reason.endswith(DAYS_ASKED_FOR) for reason in stuck):
+    if any(reason.endswith(translate("stuck", DAYS_ASKED_FOR)) for reason in stuck):
         return True
     return bool(stuck) and ladder.warm(order).packed is None
 

@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.products import ProductKind
 from studio_planner.craft.timing import Timing
+from studio_planner.craft.tongue import translate
 from studio_planner.science.air import dew_point
 
 if TYPE_CHECKING:
@@ -77,17 +78,19 @@ def why_air(studio: Studio, means: Means, asked: Asked) -> str:
     for rule in _rules(studio, asked.task, home):
         words = rule(staffed)
         if words:
-            return f"{words} while somebody can work"
+            return translate("stuck", "{words} while somebody can work").format(words=words)
     worst = _most_broken(studio, asked, looks)
     if worst:
-        return (
-            f"finds no time: whenever somebody can work, {home.name} breaks a limit before the "
-            f"pour is safe, most often {worst}"
-        )
-    return (
-        f"finds no time when {home.name} keeps every limit of {asked.task.product.name} "
-        "(temperature, humidity, dew point) for its whole block and somebody can work"
-    )
+        return translate(
+            "stuck",
+            "finds no time: whenever somebody can work, {home} breaks a limit before the "
+            "pour is safe, most often {worst}",
+        ).format(home=home.name, worst=worst)
+    return translate(
+        "stuck",
+        "finds no time when {home} keeps every limit of {product} (temperature, humidity, "
+        "dew point) for its whole block and somebody can work",
+    ).format(home=home.name, product=asked.task.product.name)
 
 
 def _looks(studio: Studio, means: Means, asked: Asked) -> Iterator[_Look]:
@@ -121,8 +124,11 @@ def _most_broken(studio: Studio, asked: Asked, looks: Sequence[_Look]) -> str:
             margins = [look.margin for look in looks[first:dry]]
             if any(margin is not None and margin < least for margin in margins):
                 broken[
-                    f"the {least:g} °C above the dew point, which have to hold for "
-                    f"{settings.dew_hours:g} h after it"
+                    translate(
+                        "stuck",
+                        "the {least:g} °C above the dew point, which have to hold for "
+                        "{dew_hours:g} h after it",
+                    ).format(least=least, dew_hours=settings.dew_hours)
                 ] += 1
     return broken.most_common(1)[0][0] if broken else ""
 
@@ -131,13 +137,19 @@ def _limits_broken(product: Product, looks: Sequence[_Look]) -> Iterator[str]:
     low, high = product.minimum_celsius, product.maximum_celsius
     damp = product.humidity_limit_pct
     if low is not None and any(look.celsius < low for look in looks):
-        yield f"the minimum of {product.name}, {low:g} °C"
+        yield translate("stuck", "the minimum of {product}, {low:g} °C").format(
+            product=product.name, low=low
+        )
     if high is not None and any(look.celsius > high for look in looks):
-        yield f"the maximum of {product.name}, {high:g} °C"
+        yield translate("stuck", "the maximum of {product}, {high:g} °C").format(
+            product=product.name, high=high
+        )
     if damp is None or product.kind is ProductKind.LEAF:
         return
     if any(look.humidity is not None and look.humidity > damp for look in looks):
-        yield f"the humidity limit of {product.name}, {damp:g} %"
+        yield translate("stuck", "the humidity limit of {product}, {damp:g} %").format(
+            product=product.name, damp=damp
+        )
 
 
 def _humidity(history: History, second: float) -> float | None:
@@ -171,20 +183,22 @@ def _cold(product: Product, low: float, name: str, looks: Sequence[_Look]) -> st
     warmest = max((look.celsius for look in looks), default=low)
     if warmest >= low:
         return ""
-    return (
-        f"needs {low:g} °C, the minimum of {product.name}, and {name} never gets warmer than "
-        f"{warmest:.1f} °C"
-    )
+    return translate(
+        "stuck",
+        "needs {low:g} °C, the minimum of {product}, and {name} never gets warmer than "
+        "{warmest:.1f} °C",
+    ).format(low=low, product=product.name, name=name, warmest=warmest)
 
 
 def _hot(product: Product, high: float, name: str, looks: Sequence[_Look]) -> str:
     coldest = min((look.celsius for look in looks), default=high)
     if coldest <= high:
         return ""
-    return (
-        f"needs {high:g} °C at most, the maximum of {product.name}, and {name} never gets "
-        f"colder than {coldest:.1f} °C"
-    )
+    return translate(
+        "stuck",
+        "needs {high:g} °C at most, the maximum of {product}, and {name} never gets colder "
+        "than {coldest:.1f} °C",
+    ).format(high=high, product=product.name, name=name, coldest=coldest)
 
 
 def _damp(product: Product, most: float, name: str, looks: Sequence[_Look]) -> str:
@@ -192,10 +206,11 @@ def _damp(product: Product, most: float, name: str, looks: Sequence[_Look]) -> s
     driest = min((look.humidity or 0.0 for look in looks), default=most)
     if driest <= most:
         return ""
-    return (
-        f"needs {most:g} % of humidity at most, the limit of {product.name}, and {name} never "
-        f"gets drier than {driest:.0f} %"
-    )
+    return translate(
+        "stuck",
+        "needs {most:g} % of humidity at most, the limit of {product}, and {name} never gets "
+        "drier than {driest:.0f} %",
+    ).format(most=most, product=product.name, name=name, driest=driest)
 
 
 def _near_dew(least: float, name: str, looks: Sequence[_Look]) -> str:
@@ -203,7 +218,8 @@ def _near_dew(least: float, name: str, looks: Sequence[_Look]) -> str:
     known = [margin for margin in margins if margin is not None]
     if len(known) < len(margins) or max(known, default=least) >= least:
         return ""
-    return (
-        f"needs a surface at least {least:g} °C above the dew point, and {name} never gets "
-        f"more than {max(known):.1f} °C above it"
-    )
+    return translate(
+        "stuck",
+        "needs a surface at least {least:g} °C above the dew point, and {name} never gets "
+        "more than {known:.1f} °C above it",
+    ).format(least=least, name=name, known=max(known))

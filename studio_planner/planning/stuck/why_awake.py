@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.tongue import marked, translate
 from studio_planner.planning.clocks.stage_times import ALWAYS
 from studio_planner.planning.placing.chain_times import narrow_windows
 from studio_planner.planning.saying import length_said
@@ -17,8 +18,8 @@ if TYPE_CHECKING:
     from studio_planner.planning.spans import Stretches
 
 _WORK = {
-    Stage.TAPE_OPENS: "its tape pulled",
-    Stage.TRIM_OPENS: "its drips trimmed",
+    Stage.TAPE_OPENS: marked("stuck", "its tape pulled"),
+    Stage.TRIM_OPENS: marked("stuck", "its drips trimmed"),
 }
 _HOUR = 3600
 _LOOKS = 400
@@ -37,15 +38,20 @@ def why_nobody_is_awake(means: Means, task: Task, place: str, handy: Stretches) 
             continue
         low, high = max(windows, key=lambda window: window[1] - window[0], default=(0, 0))
         if high - low < length:
-            return (
-                f"has to have {_WORK[opens]} in {length_said(length)}, and on the safe side "
-                f"the figures of {task.product.name} leave no time for that."
+            return translate(
+                "stuck",
+                "has to have {work} in {length}, and on the safe side the figures of "
+                "{product} leave no time for that.",
+            ).format(
+                work=translate("stuck", _WORK[opens]),
+                length=length_said(length),
+                product=task.product.name,
             )
-        return (
-            f"has to have {_WORK[opens]} while the film is right for it, for "
-            f"{length_said(high - low)} at most, and whenever it is poured nobody is awake "
-            "then."
-        )
+        return translate(
+            "stuck",
+            "has to have {work} while the film is right for it, for {length} at most, and "
+            "whenever it is poured nobody is awake then.",
+        ).format(work=translate("stuck", _WORK[opens]), length=length_said(high - low))
     return ""
 
 

@@ -5,7 +5,9 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.kind_words import stage_word
 from studio_planner.craft.plans import Unplanned
+from studio_planner.craft.tongue import marked, translate
 from studio_planner.planning.placing.chain_search import ChainSearch, Dead, Look
 from studio_planner.planning.placing.chain_times import Allow
 from studio_planner.planning.placing.placements import Placement
@@ -28,11 +30,12 @@ if TYPE_CHECKING:
     from studio_planner.planning.spans import Stretches
 
 
-DAYS_ASKED_FOR = "does not fit into the days that were asked for."
+DAYS_ASKED_FOR = marked("stuck", "does not fit into the days that were asked for.")
 
-CROWDED = (
+CROWDED = marked(
+    "stuck",
     "the other pieces take the spots and the hands for all the time looked at; alone it could "
-    "be made."
+    "be made.",
 )
 
 _MANY = 400
@@ -60,13 +63,15 @@ def _reason(placer: Placer, stuck: Stuck) -> tuple[str | None, str]:
     alone = placer.place(chain)
     if isinstance(alone, Placement):
         coat = None if stuck.dead is None else chain.tasks[stuck.dead.index].coat.key
-        return coat, _days_words(chain, coat) if short else CROWDED
+        return coat, _days_words(chain, coat) if short else translate("stuck", CROWDED)
     if alone.ground is None:
         return None, _no_spot(placer.studio, chain)
     if not alone.cured:
         return _never_packed(placer, chain, alone.ground)
     if alone.dead is None:
-        return None, "no order of its pours was found that keeps every rule."
+        return None, translate(
+            "stuck", "no order of its pours was found that keeps every rule."
+        )
     dead = _last_word(means, chain, alone.ground) or alone.dead
     return _dead_end(placer, chain, alone.ground, dead)
 
@@ -80,8 +85,8 @@ def _last_word(means: Means, chain: Chain, ground: Ground) -> Dead | None:
 
 def _days_words(chain: Chain, coat: str | None) -> str:
     if coat is None:
-        return f"it {DAYS_ASKED_FOR}"
-    return f"the {chain.pieces[0].coat_name(coat)} {DAYS_ASKED_FOR}"
+        return translate("stuck", "it {words}").format(words=translate("stuck", DAYS_ASKED_FOR))
+    return _of_coat(chain, coat, translate("stuck", DAYS_ASKED_FOR))
 
 
 def _dead_end(
@@ -96,9 +101,12 @@ def _dead_end(
         index = _first_that_fails(placer.means, chain, ground)
         name = piece.coat_name(chain.tasks[index].coat.key)
         return chain.tasks[index].coat.key, (
-            f"each coat alone could be poured, but no choice of pours brings the {name} into "
-            "its window; more waking hours, a warmer night or a coat that can be sanded would "
-            "help."
+            translate(
+                "stuck",
+                "each coat alone could be poured, but no choice of pours brings the {name} "
+                "into its window; more waking hours, a warmer night or a coat that can be "
+                "sanded would help.",
+            ).format(name=name)
         )
     task = chain.tasks[index]
     pinned = task.pinned_from(placer.means.now)
@@ -106,11 +114,20 @@ def _dead_end(
         name = piece.coat_name(task.coat.key)
         when = moment_said(placer.studio.time_zone, pinned)
         return task.coat.key, (
-            f"the {name} is pinned to {when}, and cannot be poured then; pin it to another "
-            "time, or let it go."
+            translate(
+                "stuck",
+                "the {name} is pinned to {when}, and cannot be poured then; pin it to "
+                "another time, or let it go.",
+            ).format(name=name, when=when)
         )
     words = _rule(placer, chain, ground, dead)
-    return task.coat.key, f"the {piece.coat_name(task.coat.key)} {words}"
+    return task.coat.key, _of_coat(chain, task.coat.key, words)
+
+
+def _of_coat(chain: Chain, coat: str, words: str) -> str:
+    """A rule that follows the name of its coat."""
+    said = translate("stuck", "the {coat} {words}")
+    return said.format(coat=chain.pieces[0].coat_name(coat), words=words)
 
 
 def _asleep(means: Means, chain: Chain, ground: Ground) -> tuple[str, str] | None:
@@ -119,7 +136,7 @@ def _asleep(means: Means, chain: Chain, ground: Ground) -> tuple[str, str] | Non
         handy = _handy(means, task, ground.place)
         words = why_nobody_is_awake(means, task, ground.place, handy)
         if words:
-            return task.coat.key, f"the {chain.pieces[0].coat_name(task.coat.key)} {words}"
+            return task.coat.key, _of_coat(chain, task.coat.key, words)
     return None
 
 
@@ -136,15 +153,25 @@ def _no_spot(studio: Studio, chain: Chain) -> str:
     fitting = [spot for spot in studio.spots if all(_fits(spot, p) for p in chain.pieces)]
     if fitting:
         # Twins stand side by side in one place.
-        return f"its set needs {len(chain.pieces)} spots in one place, and there are fewer."
+        return translate(
+            "stuck", "its set needs {count} spots in one place, and there are fewer."
+        ).format(count=len(chain.pieces))
     largest = max(studio.spots, key=lambda spot: spot.length_mm * spot.width_mm)
     piece = next(p for p in chain.pieces if not any(_fits(spot, p) for spot in studio.spots))
     length, width = piece.footprint
-    return (
-        f"no spot is large enough; it needs {length:.0f} by {width:.0f} mm and "
-        f"{piece.body_mm + piece.cover_mm:.0f} mm of height with its cover, and the largest, "
-        f"{largest.name}, has {largest.length_mm:.0f} by {largest.width_mm:.0f} mm and "
-        f"{largest.height_mm:.0f} mm."
+    return translate(
+        "stuck",
+        "no spot is large enough; it needs {length:.0f} by {width:.0f} mm and {height:.0f} "
+        "mm of height with its cover, and the largest, {largest}, has {length_mm:.0f} by "
+        "{width_mm:.0f} mm and {height_mm:.0f} mm.",
+    ).format(
+        length=length,
+        width=width,
+        height=piece.body_mm + piece.cover_mm,
+        largest=largest.name,
+        length_mm=largest.length_mm,
+        width_mm=largest.width_mm,
+        height_mm=largest.height_mm,
     )
 
 
@@ -156,12 +183,17 @@ def _never_packed(placer: Placer, chain: Chain, ground: Ground) -> tuple[str | N
     """Nobody has the time to pack it, or a coat never cures so far."""
     order, means = chain.order, placer.means
     if order is None:
-        return None, "it never cures far enough to be packed in the time looked at."
+        return None, translate(
+            "stuck", "it never cures far enough to be packed in the time looked at."
+        )
     packing = order.packing_minutes * 60
     if packing > _longest_hands(means):
         return None, (
-            f"packing it takes {length_said(packing)} of hands on end, and nobody works longer "
-            f"than {length_said(_longest_hands(means))} in one go."
+            translate(
+                "stuck",
+                "packing it takes {packing} of hands on end, and nobody works longer than "
+                "{longest} in one go.",
+            ).format(packing=length_said(packing), longest=length_said(_longest_hands(means)))
         )
     piece, place = chain.pieces[0], ground.place
     for coat in gate_coats(placer.studio, piece, order.gate.stage):
@@ -169,12 +201,16 @@ def _never_packed(placer: Placer, chain: Chain, ground: Ground) -> tuple[str | N
         stage = gate_stage(task.product, order.gate.stage)
         clock = None if stage is None else means.edges.not_before(task.product, place, stage)
         if stage is None or clock is None or clock.at(means.now + task.block) is None:
-            words = order.gate.stage.value.replace("_", " ")
             return coat.key, (
-                f"the {piece.coat_name(coat.key)} never gets to {words} in the time looked at, "
-                "so the piece cannot be packed; a warmer room or another product would help."
+                translate(
+                    "stuck",
+                    "the {coat} never gets to {stage} in the time looked at, so the piece "
+                    "cannot be packed; a warmer room or another product would help.",
+                ).format(coat=piece.coat_name(coat.key), stage=stage_word(order.gate.stage))
             )
-    return None, "it never cures far enough to be packed in the time looked at."
+    return None, translate(
+        "stuck", "it never cures far enough to be packed in the time looked at."
+    )
 
 
 def _rule(placer: Placer, chain: Chain, ground: Ground, dead: Dead) -> str:
@@ -182,23 +218,36 @@ def _rule(placer: Placer, chain: Chain, ground: Ground, dead: Dead) -> str:
     means, task = placer.means, chain.tasks[dead.index]
     needed, longest = task.lead + task.block, _longest_hands(means)
     if not longest:
-        return "needs hands, and nobody has working hours in the time looked at."
-    if needed > longest:
-        turning = ", turning it first," if task.lead else ","
-        return (
-            f"takes {length_said(needed)} of hands on end{turning} and nobody works longer "
-            f"than {length_said(longest)} in one go."
+        return translate(
+            "stuck", "needs hands, and nobody has working hours in the time looked at."
         )
+    if needed > longest:
+        text = (
+            translate(
+                "stuck",
+                "takes {needed} of hands on end, turning it first, and nobody works longer "
+                "than "
+                "{longest} in one go.",
+            )
+            if task.lead
+            else translate(
+                "stuck",
+                "takes {needed} of hands on end, and nobody works longer than {longest} in "
+                "one go.",
+            )
+        )
+        return text.format(needed=length_said(needed), longest=length_said(longest))
     material = chain.pieces[0].material
     handy = _handy(means, task, ground.place)
     if not within_limits(means, task, material, ground.place, handy):
         return f"{why_air(placer.studio, means, Asked(task, material, ground.place, handy))}."
     if not in_good_air(means, task, material, ground.place, handy):
-        return (
+        return translate(
+            "stuck",
             "lies on bare porous work, and whenever somebody can work the room warms by more "
-            f"than {placer.studio.settings.steady_celsius:g} °C meanwhile: the air in the "
-            "pores would blow bubbles; pour when the room cools."
-        )
+            "than {steady_celsius:g} °C meanwhile: the air in the pores would blow bubbles; "
+            "pour when the room cools.",
+        ).format(steady_celsius=placer.studio.settings.steady_celsius)
     asleep = why_nobody_is_awake(means, task, ground.place, handy)
     return asleep or _on_the_way(placer, chain, ground, dead)
 
@@ -217,20 +266,24 @@ def _on_the_way(placer: Placer, chain: Chain, ground: Ground, dead: Dead) -> str
     task = chain.tasks[dead.index]
     handle = placer.means.edges.handle(task.product, ground.place)
     if handle.at(placer.means.now + task.block) is None:
-        return (
-            "never gets so hard in the time looked at that it can be handled; a warmer room or "
-            "another product would help."
+        return translate(
+            "stuck",
+            "never gets so hard in the time looked at that it can be handled; a warmer room "
+            "or another product would help.",
         )
     for other in task.rests_on:
         below = chain.tasks[other]
         clock = placer.means.edges.handle(below.product, ground.place)
         if clock.at(placer.means.now + below.block) is None:
             name = chain.pieces[0].coat_name(below.coat.key)
-            return f"waits until the {name} on the other face can be handled, and it never can."
+            return translate(
+                "stuck",
+                "waits until the {name} on the other face can be handled, and it never can.",
+            ).format(name=name)
     if task.below is not None:
         zone = placer.studio.time_zone
         return WindowJudge(zone, placer.means, chain, dead.index, ground.place).words()
-    return "finds no spot free from its pour until it can be handled."
+    return translate("stuck", "finds no spot free from its pour until it can be handled.")
 
 
 def _longest_hands(means: Means) -> int:

@@ -5,7 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.kind_words import stage_word
 from studio_planner.craft.pieces import Joint
+from studio_planner.craft.tongue import translate
 from studio_planner.planning.clocks.stage_times import ALWAYS
 from studio_planner.planning.saying import length_said, moment_said
 from studio_planner.planning.spans import grid_down, grid_up
@@ -56,17 +58,20 @@ class WindowJudge:
         """What stops it, to follow the name of the coat; and why nothing else is allowed."""
         task, lower = self._task, self._lower
         if not task.has_window:
-            return (
-                f"can only go on {lower} after washing and sanding, for its data sheet does "
-                "not say when the window closes; and no time for that was found."
-            )
+            return translate(
+                "stuck",
+                "can only go on {lower} after washing and sanding, for its data sheet does "
+                "not say when the window closes; and no time for that was found.",
+            ).format(lower=lower)
         opening = [one for one in self._windows() if one.opens is not None]
         if task.sheet_closes is not None:
             # One that does not close would do so after the end of the record.
             opening = [one for one in opening if one.closes < ALWAYS] or opening
         if not opening:
-            stage = (task.sheet_opens or Stage.RECOAT_OPENS).value.replace("_", " ")
-            return f"waits for {lower} to reach {stage}, and that never does{self._no_scuff()}."
+            stage = stage_word(task.sheet_opens or Stage.RECOAT_OPENS)
+            return translate(
+                "stuck", "waits for {lower} to reach {stage}, and that never does{no_scuff}."
+            ).format(lower=lower, stage=stage, no_scuff=self._no_scuff())
         longest = max(opening, key=lambda one: one.length)
         if not any(self._holds_a_start(one) for one in opening):
             return f"{self._too_short(longest)}{self._no_scuff()}."
@@ -74,69 +79,92 @@ class WindowJudge:
             return f"{self._of_poured(longest)}{self._no_scuff()}."
         if not any(self._met(one) for one in opening):
             return f"{self._by_night(longest)}{self._no_scuff()}."
-        return (
-            f"takes {length_said(task.block)}, and no pour of {lower} that keeps the other "
-            f"rules opens a window that somebody can meet{self._no_scuff()}."
-        )
+        return translate(
+            "stuck",
+            "takes {block}, and no pour of {lower} that keeps the other rules opens a window "
+            "that somebody can meet{no_scuff}.",
+        ).format(block=length_said(task.block), lower=lower, no_scuff=self._no_scuff())
 
     @property
     def _lower(self) -> str:
-        return f"the {self._piece.coat_name(self._below.coat.key)} below"
+        return translate("stuck", "the {coat} below").format(
+            coat=self._piece.coat_name(self._below.coat.key)
+        )
 
     def _too_short(self, window: _Window) -> str:
         takes = length_said(self._task.block)
         if self._task.coat.joint is Joint.WET_IN_WET:
             left = length_said(max(0, window.length))
-            return (
-                f"is meant wet in wet and takes {takes}, but {self._lower} can be worked for "
-                f"{left} at most once it is spread (working time, on the safe side)"
-            )
-        tight = ", and starts are on whole five minutes"
+            return translate(
+                "stuck",
+                "is meant wet in wet and takes {takes}, but {lower} can be worked for {left} "
+                "at most once it is spread (working time, on the safe side)",
+            ).format(takes=takes, lower=self._lower, left=left)
+        tight = translate("stuck", ", and starts are on whole five minutes")
         tight = tight if window.length >= self._task.block else ""
         if window.length <= 0:
-            return (
-                f"takes {takes}, but on the safe side the window of {self._lower} has closed "
-                "before it opens"
-            )
-        return (
-            f"takes {takes}, but the safe window of {self._lower} is never open for more than "
-            f"{length_said(window.length)}{tight}"
-        )
+            return translate(
+                "stuck",
+                "takes {takes}, but on the safe side the window of {lower} has closed before "
+                "it opens",
+            ).format(takes=takes, lower=self._lower)
+        return translate(
+            "stuck",
+            "takes {takes}, but the safe window of {lower} is never open for more than "
+            "{length}{tight}",
+        ).format(takes=takes, lower=self._lower, length=length_said(window.length), tight=tight)
 
     def _of_poured(self, window: _Window) -> str:
         opens = moment_said(self._zone, window.opens or 0)
         if window.closes - self._task.block < self._means.now:
             closed = moment_said(self._zone, window.closes)
-            return f"comes too late: the window of {self._lower} closed {closed}"
-        return (
-            f"misses the window of {self._lower}: it opens {opens} and "
-            f"{self._closing(window)}, when "
-            f"nobody can work {length_said(self._task.lead + self._task.block)} on end"
+            return translate(
+                "stuck", "comes too late: the window of {lower} closed {closed}"
+            ).format(lower=self._lower, closed=closed)
+        return translate(
+            "stuck",
+            "misses the window of {lower}: it opens {opens} and {closing}, when nobody can "
+            "work {length} on end",
+        ).format(
+            lower=self._lower,
+            opens=opens,
+            closing=self._closing(window),
+            length=length_said(self._task.lead + self._task.block),
         )
 
     def _by_night(self, window: _Window) -> str:
-        return (
-            f"needs {length_said(self._task.lead + self._task.block)} of hands in the window "
-            f"of {self._lower}, and each one falls at a time when nobody can work: poured "
-            f"{moment_said(self._zone, window.poured)}, for example, it opens "
-            f"{moment_said(self._zone, window.opens or 0)} and {self._closing(window)}"
+        return translate(
+            "stuck",
+            "needs {length} of hands in the window of {lower}, and each one falls at a time "
+            "when nobody can work: poured {poured}, for example, it opens {opens} and "
+            "{closing}",
+        ).format(
+            length=length_said(self._task.lead + self._task.block),
+            lower=self._lower,
+            poured=moment_said(self._zone, window.poured),
+            opens=moment_said(self._zone, window.opens or 0),
+            closing=self._closing(window),
         )
 
     def _closing(self, window: _Window) -> str:
         if window.closes >= ALWAYS:
-            return "does not close in the time looked at"
+            return translate("stuck", "does not close in the time looked at")
         return f"closes {moment_said(self._zone, window.closes)}"
 
     def _no_scuff(self) -> str:
         """Why washing and sanding is no way out."""
         if self._task.coat.joint is Joint.WET_IN_WET:
             return ""
-        name = f"the {self._piece.coat_name(self._below.coat.key)}"
+        name = translate("stuck", "the {coat}").format(
+            coat=self._piece.coat_name(self._below.coat.key)
+        )
         if not self._below.coat.sandable:
-            return f"; {name} cannot be sanded"
+            return translate("stuck", "; {name} cannot be sanded").format(name=name)
         if self._task.may_scuff:
-            return "; nor is there a time to wash and sand it"
-        return f"; the data sheet of {self._below.product.name} does not say when to sand"
+            return translate("stuck", "; nor is there a time to wash and sand it")
+        return translate(
+            "stuck", "; the data sheet of {product} does not say when to sand"
+        ).format(product=self._below.product.name)
 
     def _windows(self) -> Iterator[_Window]:
         task, below, edges = self._task, self._below, self._means.edges
