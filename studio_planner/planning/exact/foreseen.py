@@ -11,24 +11,32 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from studio_planner.planning.exact.lanes import lanes_of
+from studio_planner.planning.exact.queues import in_turn, less_late
 from studio_planner.planning.problem import build_chains
 
 if TYPE_CHECKING:
-    from collections.abc import Sequence
     from random import Random
 
     from studio_planner.planning.exact.part import Parts, Standing
+    from studio_planner.planning.exact.queues import Placed
     from studio_planner.planning.problem import Chain, Task
     from studio_planner.planning.rounds import Rounds
 
-_SHARES = (0.5, 0.75, 0.6, 0.85, 0.4)
-"""The parts of its set-up that a coat is thought to pay, in the order in which they are tried:
-three to five coats of a full evening come out of one mix."""
+_SHARES = (0.5, 0.6, 0.55, 0.5, 0.7)
+"""The parts of its set-up that a coat is thought to pay, in the order in which they are tried,
+and from which others are drawn later on: three to five coats of a full evening come out of one
+mix."""
+
+_FIRST = 3
+"""So many of them are tried before all else."""
 
 _PASSES = 4
 
-_DRAWN, _DRAWS = (0.45, 0.85), 2
-"""Where parts of set-ups are drawn from later on, and how often before it is given up."""
+_MOVES = 20
+"""Orders of the chains that are tried for one plan."""
+
+_DRAWS = 2
+"""How often a plan is looked for before it is given up."""
 
 
 class Foreseen:
@@ -38,8 +46,10 @@ class Foreseen:
         """Plan with the rounds of a quick plan."""
         self._rounds = rounds
         self._parts = parts
-        self._shares = list(_SHARES)
-        self._known: set[tuple[int, float]] = set()
+        self._shares = list(_SHARES[:_FIRST])
+        self._known: set[tuple[tuple[int, ...], ...]] = set()
+        self._begun: dict[float, Placed] = {}
+        self._ends: dict[float, Placed] = {}
         self._chains = build_chains(rounds.studio, twins=True)[0]
         self._kinds = Counter(
             _kind(task) for chain in self._parts.chains for task in chain.tasks[chain.first :]
@@ -53,30 +63,38 @@ class Foreseen:
     def less_late(self, standing: Standing, random: Random) -> Standing | None:
         """A plan that promises less lateness than one that stands, with the same lanes.
 
-        It is no plan yet: blocks are shorter than a mix of their own allows. After the first
-        ones some late orders, drawn at random, go before all others.
+        It is no plan yet: blocks are shorter than a mix of their own allows.
         """
-        while self._shares:
-            found = self._made(self._shares.pop(0), (), standing)
-            if found is not None:
-                return found
-        late = sorted(_late_orders(standing))
         for _ in range(_DRAWS):
-            first = random.sample(late, min(len(late), random.randrange(3)))
-            found = self._made(random.uniform(*_DRAWN), first, standing)
+            found = self._drawn(standing, random)
             if found is not None:
                 return found
         return None
 
-    def _made(self, share: float, first: Sequence[str], standing: Standing) -> Standing | None:
-        chains = [self._thrifty(chain, share) for chain in self._chains]
-        found = self._rounds.best(chains, first, _PASSES)
-        known = found.worth[:2] in self._known
-        if known or found.stuck or found.worth[:2] >= standing.worth[:2]:
+    def _drawn(self, standing: Standing, random: Random) -> Standing | None:
+        """The rounds' own plan, or one that was found, with its chains in other orders."""
+        share = self._shares.pop(0) if self._shares else random.choice(_SHARES)
+        ends = [self._start(share), self._ends.get(share)]
+        begun = random.choice([end for end in ends if end is not None])
+        found = less_late(self._rounds, begun, _MOVES, random)
+        if found.stuck or found.rank >= standing.worth[:2]:
             return None
-        self._known.add(found.worth[:2])
-        made = self._parts.standing(lanes_of(found.placed, [], self._parts.chains))
+        self._ends[share] = found
+        starts = tuple(one.starts for one in found.placements)
+        if starts in self._known:
+            return None
+        self._known.add(starts)
+        made = self._parts.standing(lanes_of(found.placements, [], self._parts.chains))
         return made if _names(made) == _names(standing) else None
+
+    def _start(self, share: float) -> Placed:
+        """The plan of the rounds themselves, when coats pay that part of their set-up."""
+        if share not in self._begun:
+            chains = [self._thrifty(chain, share) for chain in self._chains]
+            first = self._rounds.best(chains, (), _PASSES)
+            queue = [one.chain for one in first.placed] + [one.chain for one in first.stuck]
+            self._begun[share] = in_turn(self._rounds, queue)
+        return self._begun[share]
 
     def _thrifty(self, chain: Chain, share: float) -> Chain:
         tasks = tuple(self._shorter(task, share) for task in chain.tasks)
@@ -96,14 +114,6 @@ _FEWEST = 2
 
 def _kind(task: Task) -> tuple[str, tuple[str, ...]]:
     return task.product.key, task.coat.colour_names
-
-
-def _late_orders(standing: Standing) -> set[str]:
-    return {
-        one.chain.order.key
-        for one in standing.placed
-        if one.chain.order is not None and one.score[0] > 0
-    }
 
 
 def _names(standing: Standing) -> list[list[str]]:

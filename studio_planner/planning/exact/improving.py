@@ -42,7 +42,8 @@ _MORE, _LESS = 1.04, 0.9
 """New coats in a freed part: as many as are still solved to the end."""
 
 _FORESIGHT = 0.5
-"""How often another foreseen plan is tried after the first ones; each time less often."""
+"""How often another foreseen plan is tried after the first ones; less often after each that
+was tried in vain."""
 
 _ALL = 2.5
 """How much more a step may cost that frees all lanes near a foreseen plan."""
@@ -130,6 +131,8 @@ class Improver:
             self._hope[goal] = _HOPES[goal] if gained else max(_LEAST, hope)
             if tried is not None and not tried.everything:
                 self._learn(answer)
+            if tried is not None and tried.hoped is not None:
+                self._foresight = _FORESIGHT if gained else _TIRED * self._foresight
         return gained
 
     def _solved(self, tried: _Try | None, seconds: float, work: float) -> Answer | None:
@@ -153,7 +156,6 @@ class Improver:
             return None
         first = self._foreseen.opening or self._random.random() < self._foresight
         if first and self._best.standing.worth.late:
-            self._foresight *= _TIRED
             wish = self._foreseen.less_late(self._best.standing, self._random)
             return None if wish is None else self._near(wish)
         if self._shared:
@@ -168,9 +170,12 @@ class Improver:
         draft = self._parts.draft(standing, Freedom(lanes, beside=lanes, all_mixes=True), wish)
         if draft is None:
             return None
+        most = round(wish.worth.late * HOUR + _NEAR)
+        draft.model.at_least(most, draft.goals.late)
+        draft.model.as_it_is = True
         draft.model.aim(_aimed(draft, Goal.LATENESS))
         draft.model.hint(Hints(draft).values.values())
-        hoped = (wish.worth.late * HOUR + _NEAR) * (_MUCH // draft.grid.step)
+        hoped = (most + 1) * (_MUCH // draft.grid.step)
         return _Try(Goal.LATENESS, standing, lanes, draft, 0, hoped)
 
     def _sharing(self) -> _Try | None:

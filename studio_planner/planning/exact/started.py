@@ -4,12 +4,16 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from typing_extensions import override
+
 from studio_planner.planning.solver import Model
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable
+    from collections.abc import Callable, Iterable
 
-    from studio_planner.planning.solver import Unknown
+    from ortools.sat.python import cp_model
+
+    from studio_planner.planning.solver import Answer, Unknown
 
 _WORK, _SECONDS = 1.0, 5.0
 """What filling in may cost, by the solver's own count; seconds only for a machine gone slow."""
@@ -17,6 +21,9 @@ _WORK, _SECONDS = 1.0, 5.0
 
 class StartedModel(Model):
     """A model that can be started at values of some of its unknowns."""
+
+    as_it_is = False
+    """Whether nothing is thought about before a search that ends with any answer."""
 
     def start_at(self, values: Iterable[tuple[Unknown, int]]) -> bool:
         """Start at these values and at what follows from them; tell whether they can be.
@@ -44,3 +51,11 @@ class StartedModel(Model):
         for index, value in enumerate(solver.response_proto.solution):
             self._model.add_hint(self._model.get_int_var_from_proto_index(index), value)
         return True
+
+    @override
+    def _telling(
+        self, solver: cp_model.CpSolver, better: Callable[[Answer], bool]
+    ) -> cp_model.CpSolverSolutionCallback:
+        if self.as_it_is:
+            solver.parameters.cp_model_presolve = False
+        return super()._telling(solver, better)

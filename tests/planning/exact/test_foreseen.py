@@ -19,7 +19,7 @@ _LATE = 5
 """The seed of a small studio whose quick plan is late, with no mix shared."""
 
 _DRAWN = Random(0)  # noqa: S311 - to be repeated, not to be secret
-_LONG, _WORK = 60.0, 0.6
+_LONG, _WORK, _FIRST_STEPS = 60.0, 0.6, 8
 
 
 def _foreseen(seed: int) -> tuple[PlanSearch, Foreseen]:
@@ -68,7 +68,7 @@ def test_the_first_steps_share_mixes_by_every_rule() -> None:
         search, foreseen = _foreseen(seed)
         improver = Improver(search.best, 0, foreseen)
         before = search.best.standing.worth
-        for _ in range(3):
+        for _ in range(_FIRST_STEPS):
             improver.step(_LONG, _WORK)
         after = search.best.standing.worth
         coats = len(_blocks(search.best.standing))
