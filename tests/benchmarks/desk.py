@@ -26,7 +26,7 @@ from studio_planner.desktop.application import application
 from studio_planner.desktop.canvas import Canvas
 from studio_planner.desktop.fonts import fonts_from
 from studio_planner.desktop.theme import LIGHT
-from studio_planner.desktop.timeline import Timeline
+from studio_planner.desktop.timeline_work.working_timeline import WorkingTimeline
 from studio_planner.services.desk import DeskView
 from studio_planner.storage.studio_file import create_studio
 from tests.desktop import scenes
@@ -81,7 +81,7 @@ def _tell(line: str) -> None:
     sys.stdout.write(f"{line}\n")
 
 
-def frames(timeline: Timeline, move: Callable[[int], None]) -> list[float]:
+def frames(timeline: WorkingTimeline, move: Callable[[int], None]) -> list[float]:
     """Milliseconds of each frame: move, repaint at once, drain the events."""
     times = []
     for step in range(FRAMES):
@@ -93,7 +93,7 @@ def frames(timeline: Timeline, move: Callable[[int], None]) -> list[float]:
     return times
 
 
-def _come_to_rest(timeline: Timeline) -> None:
+def _come_to_rest(timeline: WorkingTimeline) -> None:
     """Draw all that is in view and around it: whoever zooms looks before scrolling on."""
     timeline.viewport().repaint()
     while not timeline.at_rest:
@@ -103,7 +103,7 @@ def _come_to_rest(timeline: Timeline) -> None:
 def measure_frames() -> bool:
     """Scroll and zoom over many bars; tell whether scrolling is fast enough."""
     canvas = Canvas(LIGHT, fonts_from(application().font()), scenes.NOW)
-    timeline = Timeline(canvas)
+    timeline = WorkingTimeline(canvas)
     timeline.resize(1280, 800)
     begun = perf_counter()
     canvas.show_view(DeskView(scenes.many(BARS), scenes.NOW))
