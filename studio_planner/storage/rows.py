@@ -55,12 +55,10 @@ def write_studio(
     for branch in studio_table().branches:
         name = branch.part.name
         new = getattr(studio, name)
-        if known is None:
-            write_branch(connection, branch, new)
-        elif (old := getattr(known, name)) != new and not _in_place(
-            connection, branch, old, new
-        ):
-            write_branch(connection, branch, new)
+        old = None if known is None else getattr(known, name)
+        if known is not None and (old == new or _in_place(connection, branch, old, new)):
+            continue
+        write_branch(connection, branch, new)
 
 
 def write_branch(connection: sqlite3.Connection, branch: Branch, value: object) -> None:

@@ -38,7 +38,7 @@ from studio_planner.desktop.page_keys import (
 )
 from studio_planner.desktop.planning_process import PlanningProcess
 from studio_planner.desktop.theme import LIGHT, Look
-from studio_planner.desktop.timeline import Timeline
+from studio_planner.desktop.timeline_work.working_timeline import WorkingTimeline
 from studio_planner.services.desk import DeskView
 from studio_planner.services.editing.changes import Change
 from studio_planner.services.editing.nouns import copy_of, with_thing
@@ -162,7 +162,7 @@ def measure_session() -> bool:
 def measure_frames_while_solving() -> bool:
     """Scroll 20,000 bars while a plan is looked for; tell whether that is fast enough."""
     canvas = Canvas(LIGHT, fonts_from(application().font()), scenes.NOW)
-    timeline = Timeline(canvas)
+    timeline = WorkingTimeline(canvas)
     timeline.resize(1280, 800)
     canvas.show_view(DeskView(scenes.many(BARS), scenes.NOW))
     timeline.show_lanes()
