@@ -8,26 +8,36 @@ from contextlib import contextmanager
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import StudioFileError
+from studio_planner.craft.tongue import marked, translate
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
     from pathlib import Path
 
 _PRIMARY = 0xFF  # the low byte of an extended result code names the family
-_DAMAGED = "is damaged; open a copy of it if you have one. It was left as it is."
-_FULL = (
-    "cannot be written: the disk is full. Nothing was changed; free some space and try again."
+_DAMAGED = marked(
+    "files", "is damaged; open a copy of it if you have one. It was left as it is."
 )
-_LOCKED = "is in use by another window; close it there or try again in a moment."
-_NO_PERMISSION = (
+_FULL = marked(
+    "files",
+    "cannot be written: the disk is full. Nothing was changed; free some space and try again.",
+)
+_LOCKED = marked(
+    "files", "is in use by another window; close it there or try again in a moment."
+)
+_NO_PERMISSION = marked(
+    "files",
     "cannot be written there; check that the folder and the file are yours to change, "
-    "or choose another folder."
+    "or choose another folder.",
 )
-_NOT_READABLE = (
-    "cannot be read; check that the file and its folder are yours to read, or choose another."
+_NOT_READABLE = marked(
+    "files",
+    "cannot be read; check that the file and its folder are yours to read, or choose another.",
 )
-_NOT_THERE = "is not there; check the name and the folder."
-_DISK_FAILED = "cannot be read or written: the disk reported an error. Nothing was changed."
+_NOT_THERE = marked("files", "is not there; check the name and the folder.")
+_DISK_FAILED = marked(
+    "files", "cannot be read or written: the disk reported an error. Nothing was changed."
+)
 
 _BY_CODE = {
     sqlite3.SQLITE_BUSY: _LOCKED,
@@ -42,7 +52,9 @@ _BY_CODE = {
     sqlite3.SQLITE_NOTADB: _DAMAGED,
     sqlite3.SQLITE_TOOBIG: _DAMAGED,
     sqlite3.SQLITE_MISMATCH: _DAMAGED,
-    sqlite3.SQLITE_CONSTRAINT: "was not changed: two entries contradict each other",
+    sqlite3.SQLITE_CONSTRAINT: marked(
+        "files", "was not changed: two entries contradict each other"
+    ),
 }
 _BY_ERRNO = {
     errno.ENOSPC: _FULL,
@@ -52,9 +64,9 @@ _BY_ERRNO = {
     errno.EROFS: _NO_PERMISSION,
     errno.ENOENT: _NOT_THERE,
     errno.ENOTDIR: _NOT_THERE,
-    errno.EISDIR: "is a folder, not a studio file.",
-    errno.EEXIST: "is there already; choose another name.",
-    errno.ENAMETOOLONG: "has too long a name; choose a shorter one.",
+    errno.EISDIR: marked("files", "is a folder, not a studio file."),
+    errno.EEXIST: marked("files", "is there already; choose another name."),
+    errno.ENAMETOOLONG: marked("files", "has too long a name; choose a shorter one."),
 }
 
 
@@ -70,11 +82,16 @@ def told_about(path: Path, *, reading: bool = False) -> Iterator[None]:
         words = _words_for(error, path)
         if words is None:
             raise
-        raise StudioFileError(f"{path} {words}") from error
+        raise StudioFileError(_told(path, words)) from error
     except UnicodeDecodeError as error:  # SQLite quotes text that is not UTF-8
-        raise StudioFileError(f"{path} {_DAMAGED}") from error
+        raise StudioFileError(_told(path, _DAMAGED)) from error
     except OSError as error:
-        raise StudioFileError(f"{path} {_words_of_system(path, error, reading)}") from error
+        raise StudioFileError(_told(path, _words_of_system(path, error, reading))) from error
+
+
+def _told(path: Path, words: str) -> str:
+    said = translate("files", words)
+    return f"{path} {said}"
 
 
 def _words_of_system(path: Path, error: OSError, reading: bool) -> str:  # noqa: FBT001 - a fact
@@ -87,7 +104,10 @@ def _words_of_system(path: Path, error: OSError, reading: bool) -> str:  # noqa:
 
 
 def _no_folder(path: Path) -> str:
-    return f"cannot be found or made: there is no folder {path.parent}; check its name."
+    said = translate(
+        "files", "cannot be found or made: there is no folder {folder}; check its name."
+    )
+    return said.format(folder=path.parent)
 
 
 def _is_folder(path: Path) -> bool:
@@ -105,5 +125,6 @@ def _words_for(error: sqlite3.Error, path: Path) -> str | None:
         return _no_folder(path)
     words = _BY_CODE.get(code & _PRIMARY)
     if code & _PRIMARY == sqlite3.SQLITE_CONSTRAINT:
-        return f"{words} ({error})."
+        said = translate("files", words or "")
+        return f"{said} ({error})."
     return words

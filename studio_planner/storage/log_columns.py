@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import StudioFileError
+from studio_planner.craft.tongue import translate
 from studio_planner.storage.log_stamps import Stamp, is_clock, is_date, stamp_in
 from studio_planner.storage.text_bytes import plain_number
 
@@ -91,8 +92,11 @@ def find_table(text: str) -> LogTable:
     scored = [(score, table) for score, table in tables if table is not None and score]
     if not scored:
         raise StudioFileError(
-            "The room log has no rows with a time and a temperature. Export it as CSV with a "
-            "heading such as time,temperature_c,humidity_pct and try again."
+            translate(
+                "log",
+                "The room log has no rows with a time and a temperature. Export it as CSV "
+                "with a heading such as time,temperature_c,humidity_pct and try again.",
+            )
         )
     table = max(scored, key=lambda pair: pair[0])[1]
     _refuse_split_decimals(table)
@@ -127,7 +131,9 @@ def _rows(text: str, delimiter: str) -> list[Row]:
         ]
     except csv.Error as error:
         raise StudioFileError(
-            f"The room log cannot be read at line {reader.line_num}: {error}."
+            translate("log", "The room log cannot be read at line {line_num}: {error}.").format(
+                line_num=reader.line_num, error=error
+            )
         ) from error
 
 
@@ -181,8 +187,12 @@ def _refuse_split_decimals(table: LogTable) -> None:
     longer = sum(len(cells) > names for _, cells in table.rows[:_SAMPLE])
     if table.delimiter == "," and names and longer * 2 > len(table.rows[:_SAMPLE]):
         raise StudioFileError(
-            "The room log has more columns in its rows than in its heading: commas seem to "
-            "stand for decimals too. Export it with semicolons or decimal points and try again."
+            translate(
+                "log",
+                "The room log has more columns in its rows than in its heading: commas seem "
+                "to stand for decimals too. Export it with semicolons or decimal points and "
+                "try again.",
+            )
         )
 
 
@@ -193,14 +203,22 @@ def find_temperature(table: LogTable, said: str | None) -> ColumnFound:
     named = _named(table, lambda name: _TEMPERATURE.search(name) and not _HUMIDITY.search(name))
     if len(named) > 1:
         names = ", ".join(repr(table.name(column)) for column in named)
-        return ColumnFound(None, f"Which column is the room's temperature: {names}?")
+        return ColumnFound(
+            None,
+            translate("log", "Which column is the room's temperature: {names}?").format(
+                names=names
+            ),
+        )
     if named:
         return ColumnFound(named[0])
     later = [column for column in table.numeric_columns() if column > table.time[-1]]
     if table.heading or not later:
         names = ", ".join(repr(table.name(c)) for c in table.numeric_columns()) or "none"
         return ColumnFound(
-            None, f"No heading says temperature; which column is it? There are: {names}."
+            None,
+            translate(
+                "log", "No heading says temperature; which column is it? There are: {names}."
+            ).format(names=names),
         )
     return ColumnFound(later[0])
 
@@ -251,4 +269,8 @@ def _column_said(table: LogTable, said: str) -> int:
     if said.strip().isdecimal() and 1 <= int(said) <= width:
         return int(said) - 1
     known = ", ".join(repr(table.name(column)) for column in range(width))
-    raise StudioFileError(f"The room log has no column {said!r}; it has {known}.")
+    raise StudioFileError(
+        translate("log", "The room log has no column {said!r}; it has {known}.").format(
+            said=said, known=known
+        )
+    )

@@ -9,6 +9,7 @@ from statistics import median
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.local_time import readings_of
+from studio_planner.craft.tongue import translate
 from studio_planner.storage.log_stamps import DateOrder, Stamp
 
 if TYPE_CHECKING:
@@ -51,8 +52,11 @@ def _order_by_jumps(stamps: Sequence[Stamp]) -> OrderFound:
     one = stamps[0]
     return OrderFound(
         least,
-        f"Is {one.first:02d}/{one.second:02d}/{one.year} the day first or the month first? "
-        "Nothing in the log decides it.",
+        translate(
+            "log",
+            "Is {first:02d}/{second:02d}/{year} the day first or the month first? Nothing in "
+            "the log decides it.",
+        ).format(first=one.first, second=one.second, year=one.year),
     )
 
 
@@ -130,8 +134,10 @@ class WallClock:
 
     def _why_none(self, stamp: Stamp) -> str:
         if stamp.wall(self._order) is None:
-            return "there is no such date"
-        return f"the clock in {self._zone.key} skips this time at the spring change"
+            return translate("log", "there is no such date")
+        return translate(
+            "log", "the clock in {key} skips this time at the spring change"
+        ).format(key=self._zone.key)
 
 
 def _distance(moment: datetime, due: datetime | None) -> tuple[timedelta, datetime]:

@@ -10,6 +10,7 @@ from tempfile import TemporaryDirectory
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import StudioFileError
+from studio_planner.craft.tongue import translate
 from studio_planner.storage.file_errors import told_about
 from studio_planner.storage.migrations import RELEASED
 from studio_planner.storage.notation import instant_at
@@ -50,7 +51,9 @@ def glance_at(path: Path) -> Glance:
             '(SELECT "made" FROM "plan") FROM "studio"'
         ).fetchone()
     if row is None:
-        raise StudioFileError(f"{path} is damaged; it holds no studio.")
+        raise StudioFileError(
+            translate("files", "{path} is damaged; it holds no studio.").format(path=path)
+        )
     name, pieces, orders, made = row
     planned = None if made is None else instant_at(made)
     return Glance(name=str(name), pieces=int(pieces), orders=int(orders), planned=planned)
@@ -69,7 +72,9 @@ def read_backup(path: Path) -> Studio:
         try:
             return read_studio(connection)
         except StudioFileError as error:
-            raise StudioFileError(f"{path}: {error}") from error
+            raise StudioFileError(
+                translate("files", "{path}: {error}").format(path=path, error=error)
+            ) from error
 
 
 def photo_in(path: Path, key: str) -> bytes | None:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import StudioFileError
+from studio_planner.craft.tongue import translate
 from studio_planner.storage.file_errors import told_about
 from studio_planner.storage.opening import APPLICATION_ID, connect, require_whole
 from studio_planner.storage.placing import placed
@@ -43,8 +44,11 @@ def bring_up_to_date(
             step(connection)
         if connection.execute("PRAGMA foreign_key_check").fetchone() is not None:
             raise StudioFileError(
-                f"{path} could not be brought up to date: an entry names another one that is "
-                "gone. It was left as it is."
+                translate(
+                    "files",
+                    "{path} could not be brought up to date: an entry names another one that "
+                    "is gone. It was left as it is.",
+                ).format(path=path)
             )
         connection.execute(f"PRAGMA user_version = {len(steps)}")
     connection.execute("PRAGMA foreign_keys = ON")

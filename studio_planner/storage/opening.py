@@ -14,6 +14,7 @@ from typing import TYPE_CHECKING
 from urllib.parse import quote_from_bytes
 
 from studio_planner.craft.errors import StudioFileError
+from studio_planner.craft.tongue import translate
 from studio_planner.storage.file_errors import told_about
 
 if TYPE_CHECKING:
@@ -42,8 +43,11 @@ def connect(path: Path, busy_milliseconds: int, mode: str = "rw") -> sqlite3.Con
     """Connect with every guard on; `mode` is SQLite's: ro, rw or rwc."""
     if sqlite3.sqlite_version_info < _STRICT_SINCE:
         raise StudioFileError(
-            f"{path} needs SQLite 3.37 or newer, but Python has {sqlite3.sqlite_version} here; "
-            "install a newer Python."
+            translate(
+                "files",
+                "{path} needs SQLite 3.37 or newer, but Python has {sqlite_version} here; "
+                "install a newer Python.",
+            ).format(path=path, sqlite_version=sqlite3.sqlite_version)
         )
     connection = sqlite3.connect(
         f"{_address(path)}?mode={mode}",
@@ -71,37 +75,70 @@ def version_in_header(path: Path, newest: int) -> int:
     """The file's version, from its first bytes; StudioFileError unless it is ours to open."""
     with told_about(path, reading=True):
         if path.is_dir():
-            raise StudioFileError(f"{path} is a folder, not a studio file.")
+            raise StudioFileError(
+                translate("files", "{path} is a folder, not a studio file.").format(path=path)
+            )
         if path.exists() and not path.is_file():
-            raise StudioFileError(f"{path} is not a file; choose a studio file.")
+            raise StudioFileError(
+                translate("files", "{path} is not a file; choose a studio file.").format(
+                    path=path
+                )
+            )
         with path.open("rb") as file:
             header = file.read(_HEADER)
     _require_ours(path, header)
     version = int.from_bytes(header[60:64], "big")
     if version > newest:
         raise StudioFileError(
-            f"{path} was made by a newer version of this program (file version {version}, this "
-            f"one knows up to {newest}); install the newer version. The file is left untouched."
+            translate(
+                "files",
+                "{path} was made by a newer version of this program (file version {version}, "
+                "this one knows up to {newest}); install the newer version. The file is left "
+                "untouched.",
+            ).format(path=path, version=version, newest=newest)
         )
     return version
 
 
 def _require_ours(path: Path, header: bytes) -> None:
     if not header:
-        raise StudioFileError(f"{path} is empty; open a copy of it if you have one.")
+        raise StudioFileError(
+            translate("files", "{path} is empty; open a copy of it if you have one.").format(
+                path=path
+            )
+        )
     if header[: len(_MAGIC)] != _MAGIC:
-        raise StudioFileError(f"{path} is not a studio file; choose another one.")
+        raise StudioFileError(
+            translate("files", "{path} is not a studio file; choose another one.").format(
+                path=path
+            )
+        )
     if len(header) < _HEADER:
-        raise StudioFileError(f"{path} is cut short; open a copy of it if you have one.")
+        raise StudioFileError(
+            translate(
+                "files", "{path} is cut short; open a copy of it if you have one."
+            ).format(path=path)
+        )
     ours = int.from_bytes(header[68:72], "big") == APPLICATION_ID
     if not ours or header[60:64] == bytes(4):
-        raise StudioFileError(f"{path} belongs to another program; choose a studio file.")
+        raise StudioFileError(
+            translate(
+                "files", "{path} belongs to another program; choose a studio file."
+            ).format(path=path)
+        )
     if not 1 <= int.from_bytes(header[44:48], "big") <= _NEWEST_SCHEMA_FORMAT:
-        raise StudioFileError(f"{path} is damaged; open a copy of it if you have one.")
+        raise StudioFileError(
+            translate("files", "{path} is damaged; open a copy of it if you have one.").format(
+                path=path
+            )
+        )
     if header[18:20] != _ROLLBACK_JOURNAL:
         raise StudioFileError(
-            f"{path} was changed by another program, which keeps its changes in a second file; "
-            "open a copy of it if you have one."
+            translate(
+                "files",
+                "{path} was changed by another program, which keeps its changes in a second "
+                "file; open a copy of it if you have one.",
+            ).format(path=path)
         )
 
 
@@ -113,14 +150,20 @@ def require_whole(
     found = _schema(connection)
     if found != expected_schema(tuple(steps)):
         raise StudioFileError(
-            f"{path} has been changed by another program (its tables are not the ones made "
-            "here), so it is not opened; open a copy of it if you have one."
+            translate(
+                "files",
+                "{path} has been changed by another program (its tables are not the ones "
+                "made here), so it is not opened; open a copy of it if you have one.",
+            ).format(path=path)
         )
     verdict = [row[0] for row in connection.execute("PRAGMA quick_check(1)")]
     torn = connection.execute("PRAGMA foreign_key_check").fetchone()
     if verdict != ["ok"] or torn is not None or _cut_short(connection, path):
         raise StudioFileError(
-            f"{path} is damaged; open a copy of it if you have one. It was left as it is."
+            translate(
+                "files",
+                "{path} is damaged; open a copy of it if you have one. It was left as it is.",
+            ).format(path=path)
         )
     connection.execute("PRAGMA query_only = OFF")
 

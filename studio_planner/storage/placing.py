@@ -7,6 +7,7 @@ from contextlib import contextmanager, suppress
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import StudioFileError
+from studio_planner.craft.tongue import translate
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -36,9 +37,17 @@ def placed(target: Path, *, overwrite: bool = False) -> Iterator[Path]:
 def refuse_existing(target: Path, *, overwrite: bool) -> None:
     """StudioFileError when `target` may not be written over."""
     if target.is_dir():
-        raise StudioFileError(f"{target} is a folder; give the name of a file.")
+        raise StudioFileError(
+            translate("files", "{target} is a folder; give the name of a file.").format(
+                target=target
+            )
+        )
     if not overwrite and os.path.lexists(target):
-        raise StudioFileError(f"{target} is there already; choose another name.")
+        raise StudioFileError(
+            translate("files", "{target} is there already; choose another name.").format(
+                target=target
+            )
+        )
 
 
 def _move(temporary: Path, target: Path, *, overwrite: bool) -> None:

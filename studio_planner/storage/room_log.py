@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import StudioFileError
 from studio_planner.craft.places import Reading
+from studio_planner.craft.tongue import marked, translate
 from studio_planner.science.units import celsius_from
 from studio_planner.storage.log_columns import (
     DELIMITERS,
@@ -40,7 +41,9 @@ LARGEST_BYTES = 64 * 2**20
 _POWER_ON_CELSIUS = 85.0
 _WARMEST_UNNAMED = 45.0
 _COLDEST_CELSIUS, _WARMEST_CELSIUS = -40.0, 90.0  # what a reading may be
-_NO_UNIT = "The heading names no unit; are the temperatures °C or °F?"
+_NO_UNIT = marked("log", "The heading names no unit; are the temperatures °C or °F?")
+
+_ORDERS = (marked("log", "day first"), marked("log", "month first"))
 
 
 class LogUnit(StrEnum):
@@ -191,7 +194,11 @@ class _Look:
         if found.question:
             self._questions.append(found.question)
         elif not self._table.heading:
-            self._notes.append("There is no heading: the columns were told by what is in them.")
+            self._notes.append(
+                translate(
+                    "log", "There is no heading: the columns were told by what is in them."
+                )
+            )
         return found.column
 
     def _find_unit(self) -> LogUnit:
@@ -203,9 +210,9 @@ class _Look:
         figures = [figure_in(_cell(c, self._temperature)) for _, c in self._table.rows]
         values = [figure.value for figure in figures if figure]
         if values and median(values) > _WARMEST_UNNAMED:
-            self._questions.append(_NO_UNIT)
+            self._questions.append(translate("log", _NO_UNIT))
         else:
-            self._notes.append("The heading names no unit; °C was taken.")
+            self._notes.append(translate("log", "The heading names no unit; °C was taken."))
         return LogUnit.CELSIUS
 
     def _find_offset(self) -> timezone | None:
@@ -221,25 +228,37 @@ class _Look:
             celsius = self._celsius(_cell(cells, self._temperature))
             humidity = self._humidity_in(cells)
             if stamp is None:
-                self._skip(line, text, "its time cannot be read")
+                self._skip(line, text, translate("log", "its time cannot be read"))
             elif isinstance(celsius, str):
                 self._skip(line, text, celsius)
             else:
                 unread += humidity is None and self._humidity is not None
                 found.append(_Read(line, text, stamp, celsius, humidity))
         if unread:
-            self._notes.append(f"{unread} readings have no usable humidity.")
+            self._notes.append(
+                translate("log", "{unread} readings have no usable humidity.").format(
+                    unread=unread
+                )
+            )
         return found
 
     def _celsius(self, cell: str) -> float | str:
         figure = figure_in(cell)
         if figure is None:
-            return f"it has no temperature ({cell!r})" if cell else "it has no temperature"
+            return (
+                translate("log", "it has no temperature ({cell!r})").format(cell=cell)
+                if cell
+                else translate("log", "it has no temperature")
+            )
         celsius = celsius_from(figure.value, figure.unit or self._unit)
         if abs(celsius - _POWER_ON_CELSIUS) < 1e-9:  # noqa: PLR2004 - rounding of °F only
-            return "85 °C is what a probe sends when it has just been switched on"
+            return translate(
+                "log", "85 °C is what a probe sends when it has just been switched on"
+            )
         if not _COLDEST_CELSIUS <= celsius <= _WARMEST_CELSIUS:
-            return f"{cell} is an error value or not a room's temperature"
+            return translate(
+                "log", "{cell} is an error value or not a room's temperature"
+            ).format(cell=cell)
         return celsius
 
     def _humidity_in(self, cells: Sequence[str]) -> float | None:
@@ -264,11 +283,19 @@ class _Look:
     def _sorted(self, found: list[tuple[datetime, _Read]]) -> tuple[Reading, ...]:
         ordered = sorted(found, key=lambda pair: pair[0])
         if ordered != found:
-            self._notes.append("The rows were not in the order of time; they were sorted.")
+            self._notes.append(
+                translate("log", "The rows were not in the order of time; they were sorted.")
+            )
         kept: dict[datetime, _Read] = {}
         for when, row in ordered:
             if when in kept:
-                self._skip(row.line, row.text, f"line {kept[when].line} has the same time")
+                self._skip(
+                    row.line,
+                    row.text,
+                    translate("log", "line {line} has the same time").format(
+                        line=kept[when].line
+                    ),
+                )
             else:
                 kept[when] = row
         return tuple(
@@ -278,11 +305,11 @@ class _Look:
 
     def _zone_words(self, rows: Sequence[_Read]) -> str:
         if self._local(rows):
-            return f"{self._zone.key}, local times"
+            return translate("log", "{key}, local times").format(key=self._zone.key)
         return (
-            "written in every row"
+            translate("log", "written in every row")
             if self._offset is None
-            else f"{self._offset}, from the heading"
+            else translate("log", "{offset}, from the heading").format(offset=self._offset)
         )
 
     def _local(self, rows: Sequence[_Read]) -> int:
@@ -296,8 +323,12 @@ class _Look:
 
 def _order_words(rows: Sequence[_Read], order: DateOrder) -> str:
     if any(row.stamp.order is None and row.stamp.year for row in rows):
-        return str(order)
-    return "seconds since 1970" if any(r.stamp.instant() for r in rows) else "unmistakable"
+        return translate("log", str(order))
+    return (
+        translate("log", "seconds since 1970")
+        if any(r.stamp.instant() for r in rows)
+        else translate("log", "unmistakable")
+    )
 
 
 def _cell(cells: Sequence[str], column: int | None) -> str:

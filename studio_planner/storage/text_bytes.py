@@ -8,6 +8,7 @@ import re
 from dataclasses import dataclass
 
 from studio_planner.craft.errors import StudioFileError
+from studio_planner.craft.tongue import translate
 
 _MARKS = (
     (codecs.BOM_UTF8, "utf-8", "UTF-8"),
@@ -33,10 +34,14 @@ def text_of(data: bytes, what: str) -> DecodedText:
     `what` begins the sentence, such as "The data sheet".
     """
     if not data.strip():
-        raise StudioFileError(f"{what} is empty.")
+        raise StudioFileError(translate("files", "{what} is empty.").format(what=what))
     decoded = _decoded(data, what)
     if "\x00" in decoded.text:
-        raise StudioFileError(f"{what} is not text; save it as CSV and try again.")
+        raise StudioFileError(
+            translate("files", "{what} is not text; save it as CSV and try again.").format(
+                what=what
+            )
+        )
     return decoded
 
 
@@ -46,7 +51,11 @@ def _decoded(data: bytes, what: str) -> DecodedText:
             try:
                 return DecodedText(data[len(mark) :].decode(codec), name)
             except UnicodeDecodeError as error:
-                raise StudioFileError(f"{what} is cut short or damaged: {error}.") from error
+                raise StudioFileError(
+                    translate("files", "{what} is cut short or damaged: {error}.").format(
+                        what=what, error=error
+                    )
+                ) from error
     try:
         return DecodedText(data.decode("utf-8"), "UTF-8")
     except UnicodeDecodeError:
