@@ -689,6 +689,134 @@
         <source>{path} is larger than {size} MiB, which is too large.</source>
         <translation>{path} ist größer als {size} MiB, das ist zu groß.</translation>
     </message>
+    <message>
+        <source>is damaged; open a copy of it if you have one. It was left as it is.</source>
+        <translation>ist beschädigt; wenn vorhanden, eine Kopie öffnen. Die Datei blieb, wie sie war.</translation>
+    </message>
+    <message>
+        <source>cannot be written: the disk is full. Nothing was changed; free some space and try again.</source>
+        <translation>kann nicht geschrieben werden: Der Datenträger ist voll. Nichts wurde geändert; Platz schaffen und noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>is in use by another window; close it there or try again in a moment.</source>
+        <translation>ist in einem anderen Fenster in Gebrauch; dort schließen oder gleich noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>cannot be written there; check that the folder and the file are yours to change, or choose another folder.</source>
+        <translation>kann dort nicht geschrieben werden; prüfen, ob Ordner und Datei geändert werden dürfen, oder einen anderen Ordner wählen.</translation>
+    </message>
+    <message>
+        <source>cannot be read; check that the file and its folder are yours to read, or choose another.</source>
+        <translation>kann nicht gelesen werden; prüfen, ob Datei und Ordner gelesen werden dürfen, oder eine andere wählen.</translation>
+    </message>
+    <message>
+        <source>is not there; check the name and the folder.</source>
+        <translation>ist nicht da; Namen und Ordner prüfen.</translation>
+    </message>
+    <message>
+        <source>cannot be read or written: the disk reported an error. Nothing was changed.</source>
+        <translation>kann nicht gelesen oder geschrieben werden: Der Datenträger meldete einen Fehler. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>was not changed: two entries contradict each other</source>
+        <translation>wurde nicht geändert: Zwei Einträge widersprechen sich</translation>
+    </message>
+    <message>
+        <source>is a folder, not a studio file.</source>
+        <translation>ist ein Ordner, keine Studiodatei.</translation>
+    </message>
+    <message>
+        <source>is there already; choose another name.</source>
+        <translation>ist schon da; einen anderen Namen wählen.</translation>
+    </message>
+    <message>
+        <source>has too long a name; choose a shorter one.</source>
+        <translation>hat einen zu langen Namen; einen kürzeren wählen.</translation>
+    </message>
+    <message>
+        <source>cannot be found or made: there is no folder {folder}; check its name.</source>
+        <translation>ist nicht zu finden oder anzulegen: Den Ordner {folder} gibt es nicht; seinen Namen prüfen.</translation>
+    </message>
+    <message>
+        <source>{path} is damaged; it holds no studio.</source>
+        <translation>{path} ist beschädigt; es ist kein Studio darin.</translation>
+    </message>
+    <message>
+        <source>{path}: {error}</source>
+        <translation>{path}: {error}</translation>
+    </message>
+    <message>
+        <source>{path} could not be brought up to date: an entry names another one that is gone. It was left as it is.</source>
+        <translation>{path} konnte nicht auf den neuen Stand gebracht werden: Ein Eintrag nennt einen anderen, den es nicht mehr gibt. Die Datei blieb, wie sie war.</translation>
+    </message>
+    <message>
+        <source>{path} needs SQLite 3.37 or newer, but Python has {sqlite_version} here; install a newer Python.</source>
+        <translation>{path} braucht SQLite 3.37 oder neuer, aber Python hat hier {sqlite_version}; ein neueres Python installieren.</translation>
+    </message>
+    <message>
+        <source>{path} is a folder, not a studio file.</source>
+        <translation>{path} ist ein Ordner, keine Studiodatei.</translation>
+    </message>
+    <message>
+        <source>{path} is not a file; choose a studio file.</source>
+        <translation>{path} ist keine Datei; eine Studiodatei wählen.</translation>
+    </message>
+    <message>
+        <source>{path} was made by a newer version of this program (file version {version}, this one knows up to {newest}); install the newer version. The file is left untouched.</source>
+        <translation>{path} stammt von einer neueren Version dieses Programms (Dateiversion {version}, diese kennt bis {newest}); die neuere Version installieren. Die Datei bleibt unberührt.</translation>
+    </message>
+    <message>
+        <source>{path} is empty; open a copy of it if you have one.</source>
+        <translation>{path} ist leer; wenn vorhanden, eine Kopie öffnen.</translation>
+    </message>
+    <message>
+        <source>{path} is not a studio file; choose another one.</source>
+        <translation>{path} ist keine Studiodatei; eine andere wählen.</translation>
+    </message>
+    <message>
+        <source>{path} is cut short; open a copy of it if you have one.</source>
+        <translation>{path} ist abgeschnitten; wenn vorhanden, eine Kopie öffnen.</translation>
+    </message>
+    <message>
+        <source>{path} belongs to another program; choose a studio file.</source>
+        <translation>{path} gehört zu einem anderen Programm; eine Studiodatei wählen.</translation>
+    </message>
+    <message>
+        <source>{path} is damaged; open a copy of it if you have one.</source>
+        <translation>{path} ist beschädigt; wenn vorhanden, eine Kopie öffnen.</translation>
+    </message>
+    <message>
+        <source>{path} was changed by another program, which keeps its changes in a second file; open a copy of it if you have one.</source>
+        <translation>{path} wurde von einem anderen Programm geändert, das seine Änderungen in einer zweiten Datei hält; wenn vorhanden, eine Kopie öffnen.</translation>
+    </message>
+    <message>
+        <source>{path} has been changed by another program (its tables are not the ones made here), so it is not opened; open a copy of it if you have one.</source>
+        <translation>{path} wurde von einem anderen Programm geändert (die Tabellen sind nicht die hier angelegten) und wird darum nicht geöffnet; wenn vorhanden, eine Kopie öffnen.</translation>
+    </message>
+    <message>
+        <source>{path} is damaged; open a copy of it if you have one. It was left as it is.</source>
+        <translation>{path} ist beschädigt; wenn vorhanden, eine Kopie öffnen. Die Datei blieb, wie sie war.</translation>
+    </message>
+    <message>
+        <source>{target} is a folder; give the name of a file.</source>
+        <translation>{target} ist ein Ordner; den Namen einer Datei angeben.</translation>
+    </message>
+    <message>
+        <source>{target} is there already; choose another name.</source>
+        <translation>{target} ist schon da; einen anderen Namen wählen.</translation>
+    </message>
+    <message>
+        <source>{what} is empty.</source>
+        <translation>{what} ist leer.</translation>
+    </message>
+    <message>
+        <source>{what} is not text; save it as CSV and try again.</source>
+        <translation>{what} ist kein Text; als CSV speichern und noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>{what} is cut short or damaged: {error}.</source>
+        <translation>{what} ist abgeschnitten oder beschädigt: {error}.</translation>
+    </message>
 </context>
 <context>
     <name>flags</name>
@@ -1366,6 +1494,121 @@
     <message>
         <source>{count} more</source>
         <translation>{count} weitere</translation>
+    </message>
+</context>
+<context>
+    <name>log</name>
+    <message>
+        <source>The room log has no rows with a time and a temperature. Export it as CSV with a heading such as time,temperature_c,humidity_pct and try again.</source>
+        <translation>Die Aufzeichnung hat keine Zeilen mit Zeit und Temperatur. Als CSV mit einer Kopfzeile wie time,temperature_c,humidity_pct exportieren und noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>The room log cannot be read at line {line_num}: {error}.</source>
+        <translation>Die Aufzeichnung ist in Zeile {line_num} nicht lesbar: {error}.</translation>
+    </message>
+    <message>
+        <source>The room log has more columns in its rows than in its heading: commas seem to stand for decimals too. Export it with semicolons or decimal points and try again.</source>
+        <translation>Die Aufzeichnung hat in den Zeilen mehr Spalten als im Kopf: Kommas stehen wohl auch für Dezimalen. Mit Semikolons oder Dezimalpunkten exportieren und noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>Which column is the room&apos;s temperature: {names}?</source>
+        <translation>Welche Spalte ist die Temperatur des Raums: {names}?</translation>
+    </message>
+    <message>
+        <source>No heading says temperature; which column is it? There are: {names}.</source>
+        <translation>Keine Überschrift nennt die Temperatur; welche Spalte ist es? Es gibt: {names}.</translation>
+    </message>
+    <message>
+        <source>The room log has no column {said!r}; it has {known}.</source>
+        <translation>Die Aufzeichnung hat keine Spalte {said!r}; es gibt {known}.</translation>
+    </message>
+    <message>
+        <source>Is {first:02d}/{second:02d}/{year} the day first or the month first? Nothing in the log decides it.</source>
+        <translation>Steht in {first:02d}/{second:02d}/{year} der Tag zuerst oder der Monat? Nichts in der Aufzeichnung entscheidet es.</translation>
+    </message>
+    <message>
+        <source>there is no such date</source>
+        <translation>diesen Tag gibt es nicht</translation>
+    </message>
+    <message>
+        <source>the clock in {key} skips this time at the spring change</source>
+        <translation>die Uhr in {key} überspringt diese Zeit bei der Umstellung im Frühjahr</translation>
+    </message>
+    <message>
+        <source>The heading names no unit; are the temperatures °C or °F?</source>
+        <translation>Der Kopf nennt keine Einheit; sind die Temperaturen in °C oder °F?</translation>
+    </message>
+    <message>
+        <source>day first</source>
+        <translation>Tag zuerst</translation>
+    </message>
+    <message>
+        <source>month first</source>
+        <translation>Monat zuerst</translation>
+    </message>
+    <message>
+        <source>There is no heading: the columns were told by what is in them.</source>
+        <translation>Es gibt keinen Kopf: Die Spalten wurden an ihrem Inhalt erkannt.</translation>
+    </message>
+    <message>
+        <source>The heading names no unit; °C was taken.</source>
+        <translation>Der Kopf nennt keine Einheit; °C wurde angenommen.</translation>
+    </message>
+    <message>
+        <source>its time cannot be read</source>
+        <translation>die Zeit ist nicht lesbar</translation>
+    </message>
+    <message>
+        <source>{unread} readings have no usable humidity.</source>
+        <translation>{unread} Messwerte haben keine brauchbare Luftfeuchte.</translation>
+    </message>
+    <message>
+        <source>it has no temperature ({cell!r})</source>
+        <translation>hat keine Temperatur ({cell!r})</translation>
+    </message>
+    <message>
+        <source>it has no temperature</source>
+        <translation>hat keine Temperatur</translation>
+    </message>
+    <message>
+        <source>85 °C is what a probe sends when it has just been switched on</source>
+        <translation>85 °C sendet ein Fühler, der gerade eingeschaltet wurde</translation>
+    </message>
+    <message>
+        <source>{cell} is an error value or not a room&apos;s temperature</source>
+        <translation>{cell} ist ein Fehlerwert oder keine Raumtemperatur</translation>
+    </message>
+    <message>
+        <source>The rows were not in the order of time; they were sorted.</source>
+        <translation>Die Zeilen waren nicht nach der Zeit geordnet; sie wurden sortiert.</translation>
+    </message>
+    <message>
+        <source>line {line} has the same time</source>
+        <translation>Zeile {line} hat dieselbe Zeit</translation>
+    </message>
+    <message>
+        <source>{key}, local times</source>
+        <translation>{key}, Ortszeit</translation>
+    </message>
+    <message>
+        <source>written in every row</source>
+        <translation>in jeder Zeile angegeben</translation>
+    </message>
+    <message>
+        <source>{offset}, from the heading</source>
+        <translation>{offset}, aus dem Kopf</translation>
+    </message>
+    <message>
+        <source>seconds since 1970</source>
+        <translation>Sekunden seit 1970</translation>
+    </message>
+    <message>
+        <source>unmistakable</source>
+        <translation>eindeutig</translation>
+    </message>
+    <message>
+        <source>The room log</source>
+        <translation>Die Aufzeichnung</translation>
     </message>
 </context>
 <context>

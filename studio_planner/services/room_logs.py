@@ -147,7 +147,9 @@ def look_at(
     read_as = ZoneInfo("UTC") if asked.in_utc else zone
     try:
         found = preview_room_log(file.data, read_as, answers=asked.answers)
-        table = find_table(_beginning(text_of(file.data, "The room log").text))
+        table = find_table(
+            _beginning(text_of(file.data, translate("log", "The room log")).text)
+        )
     except StudioFileError as error:
         raise StudioFileError(
             translate("logs", "{file}: {error}").format(file=file.name, error=error)

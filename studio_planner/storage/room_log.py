@@ -129,7 +129,7 @@ def preview_room_log(
     """
     if len(data) > LARGEST_BYTES:
         raise StudioFileError("The room log is larger than 64 MiB; split it and try again.")
-    decoded = text_of(data, "The room log")
+    decoded = text_of(data, translate("log", "The room log"))
     table = find_table(decoded.text)
     return _Look(decoded, table, zone, answers or LogAnswers()).preview(tuple(existing))
 
