@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from typing_extensions import override
 
@@ -10,8 +10,6 @@ from studio_planner.planning.solver import Model
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterable
-
-    from ortools.sat.python import cp_model
 
     from studio_planner.planning.solver import Answer, Unknown
 
@@ -53,9 +51,7 @@ class StartedModel(Model):
         return True
 
     @override
-    def _telling(
-        self, solver: cp_model.CpSolver, better: Callable[[Answer], bool]
-    ) -> cp_model.CpSolverSolutionCallback:
+    def _telling(self, solver: Any, better: Callable[[Answer], bool]) -> Any:
         if self.as_it_is:
             solver.parameters.cp_model_presolve = False
         return super()._telling(solver, better)
