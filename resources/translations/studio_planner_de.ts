@@ -817,6 +817,30 @@
         <source>{what} is cut short or damaged: {error}.</source>
         <translation>{what} ist abgeschnitten oder beschädigt: {error}.</translation>
     </message>
+    <message>
+        <source>{name} was changed while it was planned, so the plan that was found is not kept; plan again.</source>
+        <translation>{name} wurde während des Planens geändert, darum wird der gefundene Plan nicht behalten; neu planen.</translation>
+    </message>
+    <message>
+        <source>The file has no studio in it; open a copy of it if you have one.</source>
+        <translation>In der Datei ist kein Studio; wenn vorhanden, eine Kopie öffnen.</translation>
+    </message>
+    <message>
+        <source>The file breaks a rule of the craft: {error}</source>
+        <translation>Die Datei bricht eine Regel des Handwerks: {error}</translation>
+    </message>
+    <message>
+        <source>The file cannot be understood at {where}: {error}.</source>
+        <translation>Die Datei ist an dieser Stelle nicht zu verstehen: {where}: {error}.</translation>
+    </message>
+    <message>
+        <source>{path} is the open studio itself; choose another name.</source>
+        <translation>{path} ist das offene Studio selbst; einen anderen Namen wählen.</translation>
+    </message>
+    <message>
+        <source>{path} was changed in another window; load it again and repeat the change.</source>
+        <translation>{path} wurde in einem anderen Fenster geändert; neu laden und die Änderung wiederholen.</translation>
+    </message>
 </context>
 <context>
     <name>flags</name>
@@ -2830,6 +2854,10 @@
     <message>
         <source>A plan needs hands, a room, a level spot and a piece. Here is what lacks.</source>
         <translation>Ein Plan braucht Hände, einen Raum, einen ebenen Platz und ein Stück. Hier steht, was fehlt.</translation>
+    </message>
+    <message>
+        <source>The plan that was found breaks a rule and is not used: {finding}</source>
+        <translation>Der gefundene Plan bricht eine Regel und wird nicht verwendet: {finding}</translation>
     </message>
 </context>
 <context>
@@ -6467,6 +6495,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>A warm box for curing is kept at 15 to 50 °C; the data sheet may allow less.</source>
         <translation>Eine Wärmebox zum Aushärten hält 15 bis 50 °C; das Datenblatt erlaubt vielleicht weniger.</translation>
+    </message>
+    <message>
+        <source>There is no room for a trial in {where}; make some and try again.</source>
+        <translation>In {where} ist kein Platz für einen Versuch; welchen schaffen und noch einmal versuchen.</translation>
     </message>
 </context>
 <context>

@@ -11,6 +11,7 @@ from time import monotonic
 from typing import TYPE_CHECKING, Protocol
 
 from studio_planner.craft.errors import StudioError
+from studio_planner.craft.tongue import translate
 from studio_planner.storage.studio_file import open_studio
 
 if TYPE_CHECKING:
@@ -46,8 +47,11 @@ class FileToPlan:
         with open_studio(self.path) as file:
             if file.revision() != self.revision:
                 raise ChangedMeanwhile(
-                    f"{self.path.name} was changed while it was planned, so the plan that was "
-                    "found is not kept; plan again."
+                    translate(
+                        "files",
+                        "{name} was changed while it was planned, so the plan that was found "
+                        "is not kept; plan again.",
+                    ).format(name=self.path.name)
                 )
             self.revision = file.keep_plan(plan, expected_revision=self.revision)
 

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import NoPlanPossible
+from studio_planner.craft.tongue import translate
 from studio_planner.planning.late.promises import explain
 from studio_planner.planning.quick import quick_plan
 from studio_planner.services.checking import CheckReport, checked
@@ -95,8 +96,8 @@ def _best(
 def _passed(studio: Studio, plan: Plan) -> CheckedPlan:
     report = checked(studio, plan)
     if not report.clean:
-        raise NoPlanPossible(
-            f"The plan that was found breaks a rule and is not used: {finding.words}"
-            for finding in report.broken
+        broken = translate(
+            "planning", "The plan that was found breaks a rule and is not used: {finding}"
         )
+        raise NoPlanPossible(broken.format(finding=finding.words) for finding in report.broken)
     return CheckedPlan(plan=plan, report=report)

@@ -6,6 +6,7 @@ from dataclasses import dataclass, field
 from typing import TYPE_CHECKING, cast
 
 from studio_planner.craft.errors import BrokenRule, InvalidEntry, StudioFileError
+from studio_planner.craft.tongue import translate
 from studio_planner.storage.cells import Cell, Writer, reader_of, writer_of
 from studio_planner.storage.forms import Form, Lookup, Many, Maybe, Noun
 from studio_planner.storage.tables import Branch, Table, studio_table
@@ -34,7 +35,9 @@ def read_studio(connection: sqlite3.Connection) -> Studio:
     found = _read(connection, studio_table())
     if not found:
         raise StudioFileError(
-            "The file has no studio in it; open a copy of it if you have one."
+            translate(
+                "files", "The file has no studio in it; open a copy of it if you have one."
+            )
         )
     return cast("Studio", found[0][0])
 
@@ -207,11 +210,17 @@ def _read(connection: sqlite3.Connection, table: Table) -> dict[int, list[object
             below = {p.name: _gathered(p.form, rows.get(row[0], [])) for p, rows in inside}
             value = make(iter(row[lead:]), below)
         except InvalidEntry as error:
-            raise StudioFileError(f"The file breaks a rule of the craft: {error}") from error
+            raise StudioFileError(
+                translate("files", "The file breaks a rule of the craft: {error}").format(
+                    error=error
+                )
+            ) from error
         except (ValueError, KeyError, TypeError, OverflowError) as error:
             where = f"table {table.name}, row {', '.join(map(str, row[:lead]))}"
             raise StudioFileError(
-                f"The file cannot be understood at {where}: {error}."
+                translate("files", "The file cannot be understood at {where}: {error}.").format(
+                    where=where, error=error
+                )
             ) from error
         found.setdefault(owner, []).append(value)
     return found

@@ -16,6 +16,7 @@ from threading import RLock
 from typing import TYPE_CHECKING, Self, TypeVar
 
 from studio_planner.craft.errors import StudioFileError
+from studio_planner.craft.tongue import translate
 from studio_planner.storage.backups import Backup, backup_name, backups_of, no_longer_kept
 from studio_planner.storage.file_errors import told_about
 from studio_planner.storage.migrating import bring_up_to_date, copy_into, start_file, verify
@@ -135,7 +136,11 @@ class StudioFile:
     def save_copy(self, path: Path, *, overwrite: bool = False) -> None:
         """Write a compact copy to `path`; never over another file unless `overwrite`."""
         if path.exists() and path.samefile(self.path):
-            raise StudioFileError(f"{path} is the open studio itself; choose another name.")
+            raise StudioFileError(
+                translate(
+                    "files", "{path} is the open studio itself; choose another name."
+                ).format(path=path)
+            )
         with self._used(), told_about(path), placed(path, overwrite=overwrite) as temporary:
             self._connection.execute("VACUUM INTO ?", (str(temporary),))
 
@@ -196,12 +201,18 @@ class StudioFile:
         try:
             return read()
         except StudioFileError as error:
-            raise StudioFileError(f"{self.path}: {error}") from error
+            raise StudioFileError(
+                translate("files", "{path}: {error}").format(path=self.path, error=error)
+            ) from error
 
     def _revision(self) -> int:
         row = self._connection.execute("SELECT revision FROM change_count").fetchone()
         if row is None:
-            raise StudioFileError(f"{self.path} is damaged; open a copy of it if you have one.")
+            raise StudioFileError(
+                translate(
+                    "files", "{path} is damaged; open a copy of it if you have one."
+                ).format(path=self.path)
+            )
         return int(row[0])
 
     @contextmanager
@@ -210,8 +221,11 @@ class StudioFile:
             revision = self._revision()
             if expected is not None and revision != expected:
                 raise StudioFileError(
-                    f"{self.path} was changed in another window; load it again and repeat "
-                    "the change."
+                    translate(
+                        "files",
+                        "{path} was changed in another window; load it again and repeat the "
+                        "change.",
+                    ).format(path=self.path)
                 )
             yield revision + 1
             self._connection.execute("UPDATE change_count SET revision = revision + 1")

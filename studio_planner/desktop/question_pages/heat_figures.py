@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Any
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
+from studio_planner.craft.tongue import figure
 from studio_planner.desktop.forms.fields import NumberField
 from studio_planner.desktop.forms.form import Form
 from studio_planner.desktop.quantities import Quantity
@@ -128,11 +129,13 @@ class HeatFigures(QWidget):
             )
         )
         said = text.format(
-            kwh=f"{energy.kilowatt_hours:.1f}", hours=f"{warmth.degree_hours:.0f}"
+            kwh=figure(f"{energy.kilowatt_hours:.1f}"), hours=f"{warmth.degree_hours:.0f}"
         )
         if energy.cost is not None:
             cost = translate("questions", "about {cost} {currency}")
-            said += ", " + cost.format(cost=f"{energy.cost:.2f}", currency=energy.currency)
+            said += ", " + cost.format(
+                cost=figure(f"{energy.cost:.2f}"), currency=energy.currency
+            )
         self._words.setText(f"{said}.")
 
     def _enter(self, name: str, values: Mapping[str, Any]) -> None:

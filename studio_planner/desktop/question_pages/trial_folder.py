@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QLockFile
 
 from studio_planner.craft.errors import StudioFileError
+from studio_planner.craft.tongue import translate
 from studio_planner.services.trying.trial_files import remove_trial
 
 if TYPE_CHECKING:
@@ -36,7 +37,10 @@ class TrialFolder:
             self.path = Path(tempfile.mkdtemp(prefix=_PREFIX, dir=where))
         except OSError as error:
             raise StudioFileError(
-                f"There is no room for a trial in {where}; make some and try again."
+                translate(
+                    "trying",
+                    "There is no room for a trial in {where}; make some and try again.",
+                ).format(where=where)
             ) from error
         self._lock = _lock_in(self.path)
         self._lock.tryLock(0)
