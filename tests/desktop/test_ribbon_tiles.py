@@ -77,8 +77,9 @@ def test_tiles_show_what_is_drawn_straight(
         for x in range(0, straight.width(), 3)
         for y in range(0, straight.height(), 3)
     )
-    # Films may begin half a pixel to one side; the picture is the same.
-    assert differing < 0.03 * (straight.width() // 3) * (straight.height() // 3)
+    # Films and ripples may begin half a pixel to one side; a film that is missing or moved
+    # by a pixel more is several times as much.
+    assert differing < 0.06 * (straight.width() // 3) * (straight.height() // 3)
 
 
 def test_lanes_that_scroll_in_are_sketched_and_shaded_a_little_later(
