@@ -306,7 +306,7 @@
     </message>
     <message>
         <source>Windows closing</source>
-        <translation>Fenster schließen</translation>
+        <translation>Schließt bald</translation>
     </message>
     <message>
         <source>Ready</source>
@@ -5124,7 +5124,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>Better: pour at {start}; it opens {opens}.</source>
-        <translation>Besser: um {start} gießen; dann öffnet es {opens}.</translation>
+        <translation>Besser {start} gießen; dann öffnet es {opens}.</translation>
     </message>
     <message>
         <source>Yes, too damp: do not pour now.</source>
@@ -5212,11 +5212,11 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>Begin {what} by {start} at the latest.</source>
-        <translation>Spätestens um {start} anfangen: {what}.</translation>
+        <translation>Spätestens {start} anfangen: {what}.</translation>
     </message>
     <message>
         <source>It is too late for {what}: it would have had to begin at {start}.</source>
-        <translation>Zu spät für {what}: Der Anfang hätte um {start} sein müssen.</translation>
+        <translation>Zu spät für {what}: Der Anfang hätte {start} sein müssen.</translation>
     </message>
     <message>
         <source>Its window closes at {closes}, before bedtime at {bed}.</source>
@@ -5296,7 +5296,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>End by {end}: the dust has to settle before {what} at {start}.</source>
-        <translation>Bis {end} aufhören: Der Staub muss sich setzen, bevor {what} um {start} beginnt.</translation>
+        <translation>Bis {end} aufhören: Der Staub muss sich setzen, bevor {what} beginnt ({start}).</translation>
     </message>
     <message>
         <source>The first working hours free for it begin {at}.</source>
