@@ -41,12 +41,13 @@ _FIRST_COATS, _FEWEST_COATS, _MOST_COATS = 22.0, 8.0, 60.0
 _MORE, _LESS = 1.04, 0.9
 """New coats in a freed part: as many as are still solved to the end."""
 
-_FORESIGHT = 0.5
+_FORESIGHT, _LEAST_FORESIGHT = 0.7, 0.1
 """How often another foreseen plan is tried after the first ones; less often after each that
 was tried in vain."""
 
-_ALL = 2.5
-"""How much more a step may cost that frees all lanes near a foreseen plan."""
+_ALL, _AT_FIRST = 2.5, 0.3
+"""How much more a step may cost that frees all lanes near a foreseen plan, and how much less
+work is put into sharing mixes for the first time: nearly all are found at once."""
 
 _DAYS_AROUND = (2.0, 4.0, 8.0, None)
 """How far from where they are freed coats may go; a part with less room is solved sooner."""
@@ -132,16 +133,21 @@ class Improver:
             if tried is not None and not tried.everything:
                 self._learn(answer)
             if tried is not None and tried.hoped is not None:
-                self._foresight = _FORESIGHT if gained else _TIRED * self._foresight
+                less = max(_LEAST_FORESIGHT, _TIRED * self._foresight)
+                self._foresight = _FORESIGHT if gained else less
         return gained
 
     def _solved(self, tried: _Try | None, seconds: float, work: float) -> Answer | None:
         if tried is None:
             return None
         more = 1.0 if tried.hoped is None else _ALL
+        work *= _AT_FIRST if self._shares_first(tried) else more
         near = None if tried.goal is Goal.ENDS else _MUCH / 2
-        search = Search(more * seconds, more * work, 1, tried.seed, light=True, near=near)
+        search = Search(more * seconds, work, 1, tried.seed, light=True, near=near)
         return tried.draft.model.solve(search, tried.enough)
+
+    def _shares_first(self, tried: _Try) -> bool:
+        return self._foreseen is not None and tried.everything and tried.hoped is None
 
     def _learn(self, answer: Answer | None) -> None:
         """Free more next time when this part was solved to its end, less when it was not."""
