@@ -9,7 +9,9 @@ from PySide6.QtCore import QSettings
 
 from studio_planner.desktop.application import application
 from studio_planner.desktop.dialogs import Dialogs
+from studio_planner.desktop.remembered import remember_language
 from studio_planner.desktop.theme import LIGHT, Look
+from studio_planner.desktop.tongue import Language, speak
 from studio_planner.desktop.window import DeskWindow
 from studio_planner.storage.studio_file import create_studio
 from tests.desktop import scenes
@@ -22,9 +24,11 @@ if TYPE_CHECKING:
 
 @pytest.fixture(autouse=True)
 def _settings_of_this_test(tmp_path: Path) -> None:
-    """Keep what the desk remembers away from the settings of whoever runs the tests."""
+    """Keep settings and language away from those of whoever runs the tests."""
     form, scope = QSettings.Format.IniFormat, QSettings.Scope.UserScope
     QSettings.setPath(form, scope, str(tmp_path / "settings"))
+    remember_language(Language.ENGLISH)
+    speak(Language.ENGLISH)
 
 
 @pytest.fixture
