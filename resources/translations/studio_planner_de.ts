@@ -1891,6 +1891,129 @@
     </message>
 </context>
 <context>
+    <name>nouns</name>
+    <message>
+        <source>working hours</source>
+        <translation>Arbeitszeiten</translation>
+    </message>
+    <message>
+        <source>absence</source>
+        <translation>Abwesenheit</translation>
+    </message>
+    <message>
+        <source>person {name}</source>
+        <translation>{name}</translation>
+    </message>
+    <message>
+        <source>pour of {piece}, {coat}</source>
+        <translation>Guss von {piece}, {coat}</translation>
+    </message>
+    <message>
+        <source>courier</source>
+        <translation>Paketdienst</translation>
+    </message>
+    <message>
+        <source>order {name}</source>
+        <translation>Auftrag {name}</translation>
+    </message>
+    <message>
+        <source>colour {name}</source>
+        <translation>Farbe {name}</translation>
+    </message>
+    <message>
+        <source>coat {key}</source>
+        <translation>Schicht {key}</translation>
+    </message>
+    <message>
+        <source>photo</source>
+        <translation>Foto</translation>
+    </message>
+    <message>
+        <source>piece {name}</source>
+        <translation>Stück {name}</translation>
+    </message>
+    <message>
+        <source>pin of {piece}, {coat}</source>
+        <translation>Feststecken von {piece}, {coat}</translation>
+    </message>
+    <message>
+        <source>temperature pattern</source>
+        <translation>erwartete Luft</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <translation>Messwert</translation>
+    </message>
+    <message>
+        <source>spot {name}</source>
+        <translation>Platz {name}</translation>
+    </message>
+    <message>
+        <source>place {name}</source>
+        <translation>Raum {name}</translation>
+    </message>
+    <message>
+        <source>mix ratio</source>
+        <translation>Mischungsverhältnis</translation>
+    </message>
+    <message>
+        <source>sheet figure for {stage} at {celsius:g} °C</source>
+        <translation>Angabe für {stage} bei {celsius:g} °C</translation>
+    </message>
+    <message>
+        <source>product {name}</source>
+        <translation>Produkt {name}</translation>
+    </message>
+    <message>
+        <source>units</source>
+        <translation>Einheiten</translation>
+    </message>
+    <message>
+        <source>settings</source>
+        <translation>Faustregeln</translation>
+    </message>
+    <message>
+        <source>free area</source>
+        <translation>gemessene Fläche</translation>
+    </message>
+    <message>
+        <source>studio {name}</source>
+        <translation>Studio {name}</translation>
+    </message>
+    <message>
+        <source>expected air</source>
+        <translation>erwartete Luft</translation>
+    </message>
+    <message>
+        <source>heater off</source>
+        <translation>Heizung aus</translation>
+    </message>
+    <message>
+        <source>new {kind}</source>
+        <translation>{kind} hinzufügen</translation>
+    </message>
+    <message>
+        <source>new order</source>
+        <translation>neuer Auftrag</translation>
+    </message>
+    <message>
+        <source>stack pattern {name}</source>
+        <translation>Vorlage {name}</translation>
+    </message>
+    <message>
+        <source>new piece</source>
+        <translation>neues Stück</translation>
+    </message>
+    <message>
+        <source>footprint</source>
+        <translation>Platzbedarf</translation>
+    </message>
+    <message>
+        <source>heat loss</source>
+        <translation>Wärmeverlust</translation>
+    </message>
+</context>
+<context>
     <name>orders</name>
     <message>
         <source>Copy the sentence</source>

@@ -40,7 +40,7 @@ class WorkHours:
 
     def __post_init__(self) -> None:
         """Check that the rule can be read and that the hours are not empty."""
-        rules = Rulebook("working hours")
+        rules = Rulebook(translate("nouns", "working hours"))
         rules.wall_clock(self.start, "start")
         rules.wall_clock(self.end, "end")
         rules.require(
@@ -92,7 +92,7 @@ class Absence:
 
     def __post_init__(self) -> None:
         """Check that the span runs forward and carries a zone."""
-        rules = Rulebook("absence")
+        rules = Rulebook(translate("nouns", "absence"))
         rules.forward(self.start, self.end)
         rules.close()
 
@@ -110,7 +110,7 @@ class Person:
 
     def __post_init__(self) -> None:
         """Check names and that waking hours are not empty."""
-        rules = Rulebook(f"person {self.name or self.key}")
+        rules = Rulebook(translate("nouns", "person {name}").format(name=self.name or self.key))
         rules.named(self.key, "key")
         rules.named(self.name)
         rules.wall_clock(self.wakes, "wakes")

@@ -7,6 +7,7 @@ from datetime import datetime  # noqa: TC003 - read by the exchange format at ru
 
 from studio_planner.craft.errors import Rulebook
 from studio_planner.craft.pieces import Joint
+from studio_planner.craft.tongue import translate
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -22,6 +23,10 @@ class Poured:
 
     def __post_init__(self) -> None:
         """Check that the times carry a zone and run forward."""
-        rules = Rulebook(f"pour of {self.piece}, {self.coat}")
+        rules = Rulebook(
+            translate("nouns", "pour of {piece}, {coat}").format(
+                piece=self.piece, coat=self.coat
+            )
+        )
         rules.forward(self.start, self.end)
         rules.close()

@@ -54,7 +54,7 @@ class Courier:
 
     def __post_init__(self) -> None:
         """Check the weekdays and the days under way."""
-        rules = Rulebook("courier")
+        rules = Rulebook(translate("nouns", "courier"))
         rules.require(
             bool(self.days) and self.days <= set(range(7)),
             "days",
@@ -112,7 +112,7 @@ class Order:
 
     def __post_init__(self) -> None:
         """Check names, pieces and figures."""
-        rules = Rulebook(f"order {self.name or self.key}")
+        rules = Rulebook(translate("nouns", "order {name}").format(name=self.name or self.key))
         rules.named(self.key, "key")
         rules.named(self.name)
         rules.require(

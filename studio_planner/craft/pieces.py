@@ -80,7 +80,7 @@ class Colour:
 
     def __post_init__(self) -> None:
         """Check the name and both percentages."""
-        rules = Rulebook(f"colour {self.name}")
+        rules = Rulebook(translate("nouns", "colour {name}").format(name=self.name))
         rules.named(self.name)
         rules.between(self.share_pct, 0.1, 100.0, "share_pct")
         rules.between(self.colourant_pct, 0.0, 50.0, "colourant_pct")
@@ -115,7 +115,7 @@ class Coat:
 
     def __post_init__(self) -> None:
         """Check the coat on its own; the stack it lies in is checked by the piece."""
-        rules = Rulebook(f"coat {self.key}")
+        rules = Rulebook(translate("nouns", "coat {key}").format(key=self.key))
         rules.named(self.key, "key")
         rules.named(self.product, "product")
         rules.between(self.film_mm, 0.0 if self.kind is CoatKind.LEAF else 0.01, 100, "film_mm")
@@ -182,7 +182,7 @@ class Photo:
 
     def __post_init__(self) -> None:
         """Check that it names its picture, and that the time carries a zone."""
-        rules = Rulebook("photo")
+        rules = Rulebook(translate("nouns", "photo"))
         rules.named(self.key, "key")
         rules.require(
             self.taken.utcoffset() is not None,
@@ -218,7 +218,7 @@ class Piece:
 
     def __post_init__(self) -> None:
         """Check the blank, then the stack as a whole."""
-        rules = Rulebook(f"piece {self.name or self.key}")
+        rules = Rulebook(translate("nouns", "piece {name}").format(name=self.name or self.key))
         rules.named(self.key, "key")
         rules.named(self.name)
         rules.between(self.body_mm, 0.1, 500, "body_mm")
@@ -323,7 +323,9 @@ class StackPattern:
 
     def __post_init__(self) -> None:
         """Check the name, and the stack as for a piece."""
-        rules = Rulebook(f"stack pattern {self.name or self.key}")
+        rules = Rulebook(
+            translate("nouns", "stack pattern {name}").format(name=self.name or self.key)
+        )
         rules.named(self.key, "key")
         rules.named(self.name)
         check_stack(self.stack, rules)

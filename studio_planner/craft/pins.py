@@ -22,7 +22,11 @@ class Pin:
 
     def __post_init__(self) -> None:
         """Check that the time carries a zone."""
-        rules = Rulebook(f"pin of {self.piece}, {self.coat}")
+        rules = Rulebook(
+            translate("nouns", "pin of {piece}, {coat}").format(
+                piece=self.piece, coat=self.coat
+            )
+        )
         rules.require(
             self.start.utcoffset() is not None,
             "start",

@@ -48,7 +48,7 @@ class PatternPoint:
 
     def __post_init__(self) -> None:
         """Check ranges."""
-        rules = Rulebook("temperature pattern")
+        rules = Rulebook(translate("nouns", "temperature pattern"))
         rules.wall_clock(self.at, "at")
         rules.between(self.celsius, -30, 80, "celsius")
         if self.humidity_pct is not None:
@@ -68,7 +68,7 @@ class Reading:
 
     def __post_init__(self) -> None:
         """Check ranges and that the time carries a zone."""
-        rules = Rulebook("reading")
+        rules = Rulebook(translate("nouns", "reading"))
         rules.require(
             self.when.utcoffset() is not None,
             "when",
@@ -92,7 +92,7 @@ class Spot:
 
     def __post_init__(self) -> None:
         """Check names and sizes."""
-        rules = Rulebook(f"spot {self.name or self.key}")
+        rules = Rulebook(translate("nouns", "spot {name}").format(name=self.name or self.key))
         rules.named(self.key, "key")
         rules.named(self.name)
         for side in ("length_mm", "width_mm", "height_mm"):
@@ -128,7 +128,7 @@ class Place:
 
     def __post_init__(self) -> None:
         """Check the bands, and that a pattern is there."""
-        rules = Rulebook(f"place {self.name or self.key}")
+        rules = Rulebook(translate("nouns", "place {name}").format(name=self.name or self.key))
         rules.named(self.key, "key")
         rules.named(self.name)
         rules.require(

@@ -45,7 +45,7 @@ class MixRatio:
 
     def __post_init__(self) -> None:
         """Check that both parts are positive."""
-        rules = Rulebook("mix ratio")
+        rules = Rulebook(translate("nouns", "mix ratio"))
         rules.between(self.a, 0.01, 10_000, "a")
         rules.between(self.b, 0.01, 10_000, "b")
         rules.close()
@@ -66,7 +66,11 @@ class SheetPoint:
 
     def __post_init__(self) -> None:
         """Check ranges; what the points say together is checked by the product."""
-        rules = Rulebook(f"sheet figure for {self.stage} at {self.celsius:g} °C")
+        rules = Rulebook(
+            translate("nouns", "sheet figure for {stage} at {celsius:g} °C").format(
+                stage=self.stage, celsius=self.celsius
+            )
+        )
         rules.between(self.celsius, -40, 150, "celsius")
         rules.between(self.from_hours, 1e-4, 20_000, "from_hours")
         if self.to_hours is not None:
@@ -107,7 +111,9 @@ class Product:
 
     def __post_init__(self) -> None:
         """Check figures, limits, and that every stage's points make a law."""
-        rules = Rulebook(f"product {self.name or self.key}")
+        rules = Rulebook(
+            translate("nouns", "product {name}").format(name=self.name or self.key)
+        )
         rules.named(self.key, "key")
         rules.named(self.name)
         self._check_mixing(rules)

@@ -10,6 +10,7 @@ from enum import StrEnum
 
 from studio_planner.craft.errors import Rulebook
 from studio_planner.craft.pieces import Material
+from studio_planner.craft.tongue import translate
 
 _SURFACE_LAG_HOURS = {
     Material.MDF: 0.8,
@@ -85,7 +86,7 @@ class Units:
 
     def __post_init__(self) -> None:
         """Check the day that the week starts on."""
-        rules = Rulebook("units")
+        rules = Rulebook(translate("nouns", "units"))
         rules.between(self.week_starts, 0, 6, "week_starts")
         rules.close()
 
@@ -126,7 +127,7 @@ class Settings:
 
     def __post_init__(self) -> None:
         """Check every figure's range."""
-        rules = Rulebook("settings")
+        rules = Rulebook(translate("nouns", "settings"))
         ranges = {
             "settle_minutes": (0, 24 * 60),
             "dew_margin_celsius": (0, 20),

@@ -110,7 +110,7 @@ class FreeArea:
 
     def __post_init__(self) -> None:
         """Check that the area fits into the rectangle and inside the edge."""
-        rules = Rulebook("free area")
+        rules = Rulebook(translate("nouns", "free area"))
         for field in ("length_mm", "width_mm"):
             rules.between(getattr(self, field), 1.0, _LONGEST_MM, field)
         rules.between(self.perimeter_mm, 1.0, 4 * _LONGEST_MM, "perimeter_mm")

@@ -55,7 +55,7 @@ class Studio:
 
     def __post_init__(self) -> None:
         """Check every reference between the parts; report all that is broken."""
-        rules = Rulebook(f"studio {self.name}")
+        rules = Rulebook(translate("nouns", "studio {name}").format(name=self.name))
         rules.named(self.name)
         self._check_zone(rules)
         letters = self.currency.isascii() and self.currency.isalpha()

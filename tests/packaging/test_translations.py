@@ -95,3 +95,34 @@ def _calls_at_load(node: ast.AST) -> list[ast.Call]:
             found.append(child)
         found += _calls_at_load(child)
     return found
+
+
+def test_every_place_of_a_text_is_filled_where_it_is_said() -> None:
+    wrong = [
+        f"{path.name}:{call.lineno}"
+        for path in sorted(translations.SOURCE.rglob("*.py"))
+        for call in ast.walk(ast.parse(path.read_text(encoding="utf-8")))
+        if isinstance(call, ast.Call) and _filled(call) != _places(call)
+    ]
+    assert not wrong
+
+
+def _filled(call: ast.Call) -> set[str]:
+    """The places that translate(...).format(...) fills."""
+    return {one.arg for one in call.keywords if one.arg} if _text_of(call) else set()
+
+
+def _places(call: ast.Call) -> set[str]:
+    return {re.split(r"[!:]", place[1:-1])[0] for place in PLACE.findall(_text_of(call))}
+
+
+def _text_of(call: ast.Call) -> str:
+    """The text of translate(...).format(...); empty where a call is another one."""
+    made = call.func
+    if not isinstance(made, ast.Attribute) or made.attr != "format":
+        return ""
+    inner = made.value
+    if not isinstance(inner, ast.Call) or getattr(inner.func, "id", "") != "translate":
+        return ""
+    text = inner.args[1]
+    return text.value if isinstance(text, ast.Constant) and isinstance(text.value, str) else ""

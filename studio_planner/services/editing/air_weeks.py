@@ -152,7 +152,7 @@ def without_point(pattern: Pattern, index: int) -> Pattern:
             "pattern",
             translate("places", "a place needs one expected temperature; change this one."),
         )
-        raise InvalidEntry("expected air", [rule])
+        raise InvalidEntry(translate("nouns", "expected air"), [rule])
     return (*pattern[:index], *pattern[index + 1 :])
 
 
@@ -175,7 +175,7 @@ def set_back(pattern: Pattern, start: time, end: time, celsius: float) -> Patter
             "end",
             translate("places", "it has to come on again at another time than it goes off."),
         )
-        raise InvalidEntry("heater off", [rule])
+        raise InvalidEntry(translate("nouns", "heater off"), [rule])
     if any(point.day is None for point in pattern) and differs(pattern):
         pattern = parted(pattern)
     line = WeekLine(pattern)

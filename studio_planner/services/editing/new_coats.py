@@ -10,6 +10,7 @@ from types import MappingProxyType
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import BrokenRule, InvalidEntry
+from studio_planner.craft.kind_words import kind_word
 from studio_planner.craft.pieces import EDGE, TOP, UNDERSIDE, Coat, CoatKind, Joint
 from studio_planner.craft.products import Product, ProductKind
 from studio_planner.craft.tongue import translate
@@ -85,7 +86,10 @@ def new_coat(studio: Studio, kind: CoatKind, stack: Sequence[Coat], at: int) -> 
                 "stacks", "there is nothing to make it of; add a product under Products first."
             )
         )
-        raise InvalidEntry(f"new {kind}", [BrokenRule("product", sentence)])
+        raise InvalidEntry(
+            translate("nouns", "new {kind}").format(kind=kind_word(kind)),
+            [BrokenRule("product", sentence)],
+        )
     faces = _faces(usual, stack[at - 1] if at else None)
     coat = Coat(
         key=free_key((one.key for one in stack), str(kind)),

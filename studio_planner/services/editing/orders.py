@@ -40,7 +40,7 @@ def new_order(studio: Studio, today: date, name: str) -> Order:
         rule = BrokenRule(
             "pieces", translate("orders", "every piece is promised already; add a piece first.")
         )
-        raise InvalidEntry("new order", [rule])
+        raise InvalidEntry(translate("nouns", "new order"), [rule])
     own = free_name((one.name for one in studio.orders), name)
     return Order(
         key=free_key((one.key for one in studio.orders), own),

@@ -30,7 +30,7 @@ def renamed(studio: Studio, pattern: StackPattern, name: str) -> Studio:
     if any(one.name == name and one.key != pattern.key for one in studio.patterns):
         said = translate("stacks", "there is a pattern {name} already; choose another name.")
         rule = BrokenRule("name", said.format(name=name))
-        raise InvalidEntry(f"stack pattern {name}", [rule])
+        raise InvalidEntry(translate("nouns", "stack pattern {name}").format(name=name), [rule])
     return with_thing(studio, replace(pattern, name=name))
 
 
@@ -48,7 +48,9 @@ def put_on(studio: Studio, pattern: StackPattern, pieces: Sequence[str]) -> Stud
         except InvalidEntry as error:
             broken += [BrokenRule(piece.name, rule.sentence) for rule in error.broken]
     if broken:
-        raise InvalidEntry(f"stack pattern {pattern.name}", broken)
+        raise InvalidEntry(
+            translate("nouns", "stack pattern {name}").format(name=pattern.name), broken
+        )
     return after
 
 
@@ -64,7 +66,10 @@ def stack_on(studio: Studio, pattern: StackPattern, piece: Piece) -> tuple[Coat,
     if len(alike) < len(poured) or not all(alike):
         begins = translate("stacks", "{pattern} begins otherwise.").format(pattern=pattern.name)
         sentence = f"{poured_words(piece, poured)} {begins}"
-        raise InvalidEntry(f"piece {piece.name}", [BrokenRule("stack", sentence)])
+        raise InvalidEntry(
+            translate("nouns", "piece {name}").format(name=piece.name),
+            [BrokenRule("stack", sentence)],
+        )
     taken = {coat.key for coat in piece.stack}
     stack: list[Coat] = []
     for at, coat in enumerate(pattern.stack):

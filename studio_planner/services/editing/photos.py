@@ -25,7 +25,7 @@ def with_photo(studio: Studio, piece: str, key: str, taken: datetime, words: str
     if any(photo.key == key for photo in own.photos):
         said = translate("stacks", "this photo is kept with it already.")
         rule = BrokenRule("photos", said)
-        raise InvalidEntry(f"piece {own.name}", [rule])
+        raise InvalidEntry(translate("nouns", "piece {name}").format(name=own.name), [rule])
     photo = Photo(key=key, taken=taken, words=words)
     return with_thing(studio, replace(own, photos=(*own.photos, photo)))
 

@@ -69,7 +69,7 @@ def new_piece(studio: Studio, name: str) -> Piece:
     product = next((one for one in studio.products if one.kind in _FIRST_COAT), None)
     if product is None:
         said = translate("stacks", "a piece needs a coat; add a product under Products first.")
-        raise InvalidEntry("new piece", [BrokenRule("product", said)])
+        raise InvalidEntry(translate("nouns", "new piece"), [BrokenRule("product", said)])
     own = free_name((piece.name for piece in studio.pieces), name)
     first = replace(new_coat(studio, _FIRST_COAT[product.kind], (), 0), product=product.key)
     return Piece(
@@ -166,7 +166,9 @@ def _footprint(values: Mapping[str, Any]) -> tuple[float, float] | None:
         sentence = translate(
             "stacks", "give both sides, or neither: then it follows from the shape."
         )
-        raise InvalidEntry("footprint", [BrokenRule("footprint_mm", sentence)])
+        raise InvalidEntry(
+            translate("nouns", "footprint"), [BrokenRule("footprint_mm", sentence)]
+        )
     return sides
 
 
@@ -180,7 +182,10 @@ def _promised(studio: Studio, piece: Piece, order: str | None) -> Studio:
             "stacks",
             "{order} would have no piece left; give it another one, or remove it first.",
         ).format(order=before.name)
-        raise InvalidEntry(f"piece {piece.name}", [BrokenRule("order", sentence)])
+        raise InvalidEntry(
+            translate("nouns", "piece {name}").format(name=piece.name),
+            [BrokenRule("order", sentence)],
+        )
     orders = tuple(
         replace(one, pieces=_pieces_with(one.pieces, piece.key, here=one.key == order))
         for one in studio.orders

@@ -155,7 +155,7 @@ def heat_loss(kwh: float, degrees: float) -> float:
             )
         )
     if broken:
-        raise InvalidEntry("heat loss", broken)
+        raise InvalidEntry(translate("nouns", "heat loss"), broken)
     return kwh * 1000.0 / (_HOURS_IN_DAY * degrees)
 
 

@@ -87,7 +87,8 @@ def _keep_poured(studio: Studio, piece: Piece, stack: Stack) -> None:
     poured = piece.stack[: len(studio.pours_of(piece.key))]
     if stack[: len(poured)] != poured:
         raise InvalidEntry(
-            f"piece {piece.name}", [BrokenRule("stack", poured_words(piece, poured))]
+            translate("nouns", "piece {name}").format(name=piece.name),
+            [BrokenRule("stack", poured_words(piece, poured))],
         )
 
 

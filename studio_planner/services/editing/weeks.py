@@ -79,7 +79,7 @@ def week_rule(hours: WorkHours) -> WeekRule | None:
 
 def hours_of(rule: WeekRule) -> WorkHours:
     """Working hours by days and weeks; InvalidEntry when there is no day or no stretch."""
-    rules = Rulebook("working hours")
+    rules = Rulebook(translate("nouns", "working hours"))
     rules.require(bool(rule.days), "days", translate("rules", "tick at least one day."))
     rules.between(rule.every, 1, _MOST_WEEKS, "every")
     rules.require(
