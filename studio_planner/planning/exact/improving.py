@@ -176,7 +176,8 @@ class Improver:
         draft = self._parts.draft(standing, Freedom(lanes, beside=lanes, all_mixes=True), wish)
         if draft is None:
             return None
-        most = round(wish.worth.late * HOUR + _NEAR)
+        now = round(standing.worth.late * HOUR)
+        most = min(round(wish.worth.late * HOUR) + _NEAR, now - 1)
         draft.model.at_least(most, draft.goals.late)
         draft.model.as_it_is = True
         draft.model.aim(_aimed(draft, Goal.LATENESS))
