@@ -119,6 +119,8 @@ class DeskChanges(QObject):
         self._go_on(session.studio.plan_outdated)
 
     def _show(self) -> None:
+        # What was said before was said of the studio as it was.
+        self._desk.notice.hide()
         self._desk.show_session_view()
         self.offer()
         self.changed.emit()

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
+from typing_extensions import override
 
 from studio_planner.desktop.measures import LINE_HEIGHT, ROOM_HEIGHT, SIDE_WIDTH
 from studio_planner.desktop.time_scroll import TimeScroll
@@ -15,12 +16,18 @@ from studio_planner.desktop.timeline_work.working_timeline import WorkingTimelin
 if TYPE_CHECKING:
     from collections.abc import Callable
 
+    from PySide6.QtGui import QResizeEvent
+
     from studio_planner.desktop.canvas import Canvas
     from studio_planner.desktop.room_strip import RoomStrip
     from studio_planner.desktop.side_panel import SidePanel
     from studio_planner.desktop.timeline_work.spot_table import SpotTable
     from studio_planner.desktop.timeline_work.work_line import WorkLine
     from studio_planner.services.ribbons import Bar
+
+
+_ROOM_FOR_SIDE, _ROOM_FOR_AIR = 780, 420
+"""From which width there is room for the side, and from which height for the air."""
 
 
 class DeskParts(QWidget):
@@ -129,6 +136,13 @@ class DeskParts(QWidget):
         layout.setSpacing(0)
         layout.addLayout(left, 1)
         layout.addWidget(self._side_place)
+
+    @override
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        # In a small window the lanes come first.
+        self._side_place.setVisible(self.width() >= _ROOM_FOR_SIDE)
+        self._room_place.setVisible(self.height() >= _ROOM_FOR_AIR)
 
     def show_view(self) -> None:
         """Show the canvas's view: on the timeline at once, in the other parts after it."""

@@ -176,7 +176,10 @@ class DeskPlanning(QObject):
             desk.parts.side.show_worth()
         if view.plan is not None and view.plan.unplanned:
             desk.notice.say(planned_words(view))
-        elif not self._by_itself:
+        elif self._by_itself:
+            # What could not be planned before is planned now.
+            desk.notice.hide()
+        else:
             desk.tell(planned_words(view))
 
     def _failed(self, why: str) -> None:
@@ -185,7 +188,8 @@ class DeskPlanning(QObject):
         # The file may hold a better plan that came before.
         if self._take():
             desk.show_session_view()
-        if why and self._by_itself:
+        planned = desk.session is not None and desk.session.studio.plan is not None
+        if why and self._by_itself and not planned:
             # Nobody has asked for it: it is said where planning is spoken of, and in no way.
             said = translate("planning", "Not planned: {why}")
             desk.title_bar.say_quietly(said.format(why=why))

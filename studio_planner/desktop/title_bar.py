@@ -20,6 +20,10 @@ _ENOUGH = marked("title", "Good enough")
 _ENOUGH_MEANS = marked("title", "Look no further and keep the best plan so far")
 
 
+_BUTTON_WIDTH = 116
+"""Wide enough for every verb that stands there."""
+
+
 class TitleBar(QWidget):
     """Name, one quiet line, and the verb that matters.
 
@@ -65,6 +69,7 @@ class TitleBar(QWidget):
         for button in (self.stop_button, self.plan_button):
             button.setMinimumHeight(28)
             button.setAccessibleName(button.text())
+            button.setMinimumWidth(_BUTTON_WIDTH)
             layout.addWidget(button, 0, Qt.AlignmentFlag.AlignVCenter)
 
     def _recolour(self) -> None:
@@ -91,11 +96,10 @@ class TitleBar(QWidget):
 
     def show_running(self, *, running: bool, possible: bool) -> None:
         """Offer to stop while planning goes on, and to plan where there is a studio."""
+        # One stands where the other stood, so that nothing beside them moves.
         self.stop_button.setVisible(running)
-        self.plan_button.setEnabled(possible and not running)
-        self.plan_button.setText(
-            translate("title", "Planning…") if running else translate("title", "Plan again")
-        )
+        self.plan_button.setVisible(not running)
+        self.plan_button.setEnabled(possible)
         if not running:
             self._say_line(self._quiet_line)
 

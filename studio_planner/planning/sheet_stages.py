@@ -36,17 +36,22 @@ def gate_stage(product: Product, wished: Stage) -> Stage | None:
 def gate_coats(studio: Studio, piece: Piece, stage: Stage) -> list[Coat]:
     """The coats that hold a gate closed.
 
-    All but size and leaf under other coats whose sheets know neither the gate nor a later one.
+    All but size and leaf, and one-part primer that can be handled, under other coats whose
+    sheets know neither the gate nor a later one.
     """
     return [coat for coat in piece.stack if not _skipped(studio, piece, coat, stage)]
+
+
+def _is_thin(product: Product) -> bool:
+    handled = bool(product.figures(Stage.HANDLE))
+    thin = {ProductKind.LEAF, ProductKind.SIZE}
+    return product.kind in thin or (product.kind is ProductKind.PRIMER and handled)
 
 
 def _skipped(studio: Studio, piece: Piece, coat: Coat, stage: Stage) -> bool:
     product = studio.product(coat.product)
     return (
-        product.kind in {ProductKind.LEAF, ProductKind.SIZE}
-        and gate_stage(product, stage) is None
-        and under_another(piece, coat)
+        _is_thin(product) and gate_stage(product, stage) is None and under_another(piece, coat)
     )
 
 

@@ -16,8 +16,8 @@ if TYPE_CHECKING:
     from studio_planner.craft.plans import Plan
     from studio_planner.craft.studio import Studio
 
-HOURS_AHEAD = 2.0
-"""How far the bench looks ahead for things to do."""
+HOURS_AHEAD = 48.0
+"""How far the bench looks ahead for things to do; what is near comes first."""
 
 CLOSING_HOURS = 12.0
 """How far it looks ahead for windows that close."""
@@ -28,13 +28,14 @@ class BenchTask:
     """One thing to do, for one piece or for all pieces of one mix.
 
     `counts_to` is the instant that the one large number counts down to: when it begins, and
-    once it has begun until when it has to be done.
+    once it has begun until when it has to be done. `mixed` tells of a pour whether A meets B.
     """
 
     item: HandsItem
     pieces: tuple[str, ...]
     counts_to: datetime
     begun: bool
+    mixed: bool = True
 
     @property
     def pours(self) -> bool:
@@ -79,13 +80,15 @@ def bench_of(studio: Studio, plan: Plan | None, now: datetime) -> Bench:
         later = first_after(studio, plan, now)
         items = () if later is None else (later,)
     return Bench(
-        tasks=tuple(_tasks(plan, items, now)),
+        tasks=tuple(_tasks(studio, plan, items, now)),
         closing=tuple(_closing(studio, plan, now)),
         ready=tuple(_ready(studio, plan, now)),
     )
 
 
-def _tasks(plan: Plan, items: Iterable[HandsItem], now: datetime) -> Iterable[BenchTask]:
+def _tasks(
+    studio: Studio, plan: Plan, items: Iterable[HandsItem], now: datetime
+) -> Iterable[BenchTask]:
     mixes = {(coat.piece, coat.coat): coat.mix for coat in plan.coats}
     groups: dict[object, list[HandsItem]] = {}
     for item in sorted(items, key=_comes):
@@ -100,7 +103,15 @@ def _tasks(plan: Plan, items: Iterable[HandsItem], now: datetime) -> Iterable[Be
             pieces=tuple(item.piece for item in group),
             counts_to=max(first.deadline, first.end) if begun else first.start,
             begun=begun,
+            mixed=_is_mixed(studio, first),
         )
+
+
+def _is_mixed(studio: Studio, item: HandsItem) -> bool:
+    if item.coat is None:
+        return False
+    product = studio.product(studio.piece(item.piece).coat(item.coat).product)
+    return product.ratio is not None
 
 
 def _comes(item: HandsItem) -> tuple[datetime, datetime]:

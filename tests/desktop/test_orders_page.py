@@ -120,7 +120,7 @@ def test_the_answer_names_dates_gates_and_the_reason(
         if outcome.late_hours
     )
     page.choose(late.order)
-    for words in ("Leaves for sure", "Why it is late", "Pack", "Full cure", "late"):
+    for words in ("Leaves, safe date", "Why it is late", "Pack", "Full cure", "late"):
         qtbot.waitUntil(partial(_says, page, words))
 
 

@@ -13,6 +13,7 @@ from hypothesis import HealthCheck, given, settings
 from studio_planner.craft.errors import NoPlanPossible
 from studio_planner.craft.pieces import Joint
 from studio_planner.craft.plans import Goal, StepKind, Trust
+from studio_planner.craft.products import Product, ProductKind, SheetPoint
 from studio_planner.planning.checker import check_plan
 from studio_planner.planning.quick import quick_plan
 from studio_planner.science.stages import Stage
@@ -157,3 +158,36 @@ def _small() -> Studio:
     twin = replace(first, key="twin", name="Twin")
     order = replace(studio.orders[0], pieces=(first.key, twin.key))
     return replace(studio, pieces=(first, twin), orders=(order,))
+
+
+def test_a_primer_under_other_coats_needs_no_print_free() -> None:
+    # Its sheet ends with handle, as those of most one-part primers do (common practice).
+    studio = make_studio(3, 6, 4, 1)
+    thin = Product(
+        key="thin",
+        name="Thin primer (invented)",
+        kind=ProductKind.PRIMER,
+        sheet=tuple(
+            SheetPoint(stage=stage, celsius=20, from_hours=hours)
+            for stage, hours in (
+                (Stage.TACK_FREE, 1),
+                (Stage.RECOAT_OPENS, 2),
+                (Stage.HANDLE, 2),
+            )
+        ),
+    )
+    piece = studio.pieces[0]
+    first, second, *rest = piece.stack
+    stack = (
+        replace(first, product="thin", film_mm=0.1),
+        replace(second, joint=Joint.ON_DRY),
+        *rest,
+    )
+    primed = replace(
+        studio,
+        products=(*studio.products, thin),
+        pieces=(replace(piece, stack=stack), *studio.pieces[1:]),
+    )
+    plan = quick_plan(primed, START)
+    assert not plan.unplanned
+    assert not check_plan(primed, plan).broken

@@ -79,6 +79,7 @@ class BenchWindow(QWidget):
         self._desk = desk
         self._position = 0
         self._bench: Bench | None = None
+        self._written = ""
         self._met: tuple[tuple[PlannedCoat, ...], datetime] | None = None
         self.setWindowTitle(translate("bench", "Bench - Studio planner"))
         self.clock = self._label("line")
@@ -169,7 +170,8 @@ class BenchWindow(QWidget):
         now, studio = session.now(), session.studio
         self._bench = bench_of(studio, studio.plan, now)
         self._position = min(self._position, max(len(self._bench.tasks) - 1, 0))
-        self.clock.setText(words.moment(now, words.wall_of(studio)))
+        written = f"   {self._written}" if self._written else ""
+        self.clock.setText(words.moment(now, words.wall_of(studio)) + written)
         self._show_task(now)
         self._show_lists(now)
 
@@ -186,7 +188,7 @@ class BenchWindow(QWidget):
             shown = (
                 bench_words.number(task, now)
                 if self._met is None
-                else bench_words.counted_up(self._met[1], now)
+                else bench_words.counted_up(self._met[1], now, mixed=task.mixed)
             )
             self.verb.setText(bench_words.verb(studio, task))
             self.about.setText(bench_words.about(studio, task))
@@ -203,7 +205,11 @@ class BenchWindow(QWidget):
             said = translate("bench", "All poured: write it down")
             other = translate("bench", "Not yet: forget the start")
         elif task is not None and task.pours:
-            said = translate("bench", "A met B: start")
+            said = (
+                translate("bench", "A met B: start")
+                if task.mixed
+                else translate("bench", "I begin now")
+            )
             other = translate("bench", "Next thing")
         else:
             said, other = translate("bench", "Next thing"), translate("bench", "Back")
@@ -245,6 +251,7 @@ class BenchWindow(QWidget):
         session, task = self._desk.session, self.task
         if session is None or task is None:
             return
+        self._written = ""
         if self._met is not None:
             self._write_down(*self._met)
         elif task.pours and session.studio.plan is not None:
@@ -267,6 +274,7 @@ class BenchWindow(QWidget):
         ):
             self._met = None
             self._position = 0
+            self._written = said
 
     def go_on(self) -> None:
         """Show the next thing, from the last one the first; forget a start that was tapped."""

@@ -67,10 +67,13 @@ def number(task: BenchTask, now: datetime) -> Number:
     return Number(hours, "", meaning)
 
 
-def counted_up(since: datetime, now: datetime) -> Number:
-    """How long ago A met B."""
+def counted_up(since: datetime, now: datetime, *, mixed: bool) -> Number:
+    """How long ago A met B, or a coat that is not mixed was begun."""
     minutes = max(0, int((now - since).total_seconds() // _MINUTES))
-    return Number(str(minutes), translate("bench", "min"), translate("bench", "since A met B"))
+    meaning = (
+        translate("bench", "since A met B") if mixed else translate("bench", "since you began")
+    )
+    return Number(str(minutes), translate("bench", "min"), meaning)
 
 
 def if_left(task: BenchTask) -> str:

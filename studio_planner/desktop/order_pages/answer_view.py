@@ -114,6 +114,10 @@ class AnswerView(QWidget):
         )
 
     def _again(self) -> None:
+        for label in (self._word, self._say):
+            palette = label.palette()
+            palette.setColor(palette.ColorRole.WindowText, self._canvas.theme.colour("ink"))
+            label.setPalette(palette)
         if self._shown is not None:
             self.show_answer(*self._shown)
 

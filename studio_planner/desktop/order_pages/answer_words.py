@@ -76,12 +76,14 @@ def dates(studio: Studio, answer: OrderAnswer) -> tuple[Line, ...]:
         kind=promise_kind_word(order.promise), day=day
     )
     leaves = (
-        translate("orders", "Ready for sure")
+        translate("orders", "Ready, safe date")
         if market
-        else translate("orders", "Leaves for sure")
+        else translate("orders", "Leaves, safe date")
     )
     likely = (
-        translate("orders", "Ready likely") if market else translate("orders", "Leaves likely")
+        translate("orders", "Ready, likely")
+        if market
+        else translate("orders", "Leaves, likely")
     )
     last = (
         translate("orders", "Has to be there")

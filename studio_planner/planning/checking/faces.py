@@ -50,9 +50,13 @@ def _resting(lane: Lane, index: int) -> Iterator[tuple[Laid, float | None]]:
 def skipped(lane: Lane, laid: Laid, stage: Stage) -> bool:
     """Tell whether a stage is not asked of a coat.
 
-    Size or leaf under another coat, on whose sheet there is neither the stage nor a later one.
+    Size, leaf, or one-part primer that can be handled, under another coat, where its sheet has
+    neither the stage nor a later one.
     """
-    thin = laid.product.kind in {ProductKind.SIZE, ProductKind.LEAF}
+    thin = laid.product.kind in {ProductKind.SIZE, ProductKind.LEAF} or (
+        laid.product.kind is ProductKind.PRIMER
+        and lane.stage_on_sheet(laid.product, Stage.HANDLE) is not None
+    )
     silent = lane.stage_on_sheet(laid.product, stage) is None
     return thin and silent and _under_another(laid.piece, laid.index)
 
