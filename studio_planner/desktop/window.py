@@ -114,7 +114,7 @@ class DeskWindow(QMainWindow):
 
         parts = DeskParts(self.canvas, self._attempt, self)
         self.pages.hold(PLAN, parts)
-        parts.timeline.desk = self
+        parts.timeline.work_in(self)
         self.pages.choice = SharedChoice(parts.timeline)
         parts.timeline.set_up_asked.connect(lambda: self.go_to(STUDIO, SET_UP))
         parts.timeline.setFocus()

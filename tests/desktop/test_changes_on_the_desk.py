@@ -3,16 +3,21 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from datetime import timedelta
 from typing import TYPE_CHECKING
 
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QLabel
 
 from studio_planner.desktop.page_keys import ORDERS, PLAN, PRODUCTS
 from studio_planner.services.editing.changes import Change
+from studio_planner.storage.studio_file import open_studio
 
 if TYPE_CHECKING:
+    from pathlib import Path
+
     from pytestqt.qtbot import QtBot
 
     from studio_planner.craft.studio import Studio
@@ -82,3 +87,35 @@ def test_the_menu_says_what_would_be_undone(desk: DeskWindow) -> None:
     desk.verbs["undo"].trigger()
     assert "Spare before promises" in desk.verbs["redo"].text()
     assert "Undone: Spare before promises" in desk.notice.words
+
+
+def test_what_a_change_on_another_page_moves_is_said_over_the_timeline(
+    qtbot: QtBot, desk: DeskWindow
+) -> None:
+    before = studio_of(desk)
+    desk.changes.plans_by_itself = False
+    desk.changes.attempt(spare(30))
+    assert before.plan is not None
+    moved = replace(
+        before.plan.coats[-1], start=before.plan.coats[-1].start + timedelta(hours=3)
+    )
+    with open_studio(desk_path(desk)) as planner:
+        planner.keep_plan(replace(before.plan, coats=(*before.plan.coats[:-1], moved)))
+    assert desk.session is not None
+    desk.session.take_plan()
+    desk.show_session_view()
+    qtbot.waitUntil(lambda: "1 pour moved" in said_over_the_timeline(desk))
+    desk.changes.undo()
+    assert "1 pour moved" not in said_over_the_timeline(desk)
+    assert studio_of(desk) == before
+
+
+def said_over_the_timeline(desk: DeskWindow) -> str:
+    line = desk.parts.work_line
+    labels = (one for one in line.findChildren(QLabel) if one.isVisibleTo(line))
+    return " ".join(one.text() for one in labels)
+
+
+def desk_path(desk: DeskWindow) -> Path:
+    assert desk.session is not None
+    return desk.session.path

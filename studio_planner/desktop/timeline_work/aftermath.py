@@ -42,7 +42,7 @@ class Aftermath(QObject):
         self._making = False
         self._shown = 0
         self.difference = Difference()
-        desk.changes.changed.connect(self._changed)
+        desk.changes.changed.connect(self.changed)
 
     @property
     def _studio(self) -> Studio | None:
@@ -58,12 +58,16 @@ class Aftermath(QObject):
             self._making = False
         if not made or self._studio is was or self._desk.session is None:
             return made
-        step = self._desk.session.history.undoable
-        self._before = None if step is None else step.before
+        self._watch(mine)
+        return True
+
+    def _watch(self, mine: Iterable[PlannedCoat]) -> None:
+        """Compare from now on with the studio before the last step."""
+        step = None if self._desk.session is None else self._desk.session.history.undoable
+        self._before = None if step is None or step.before.plan is None else step.before
         self._mine = frozenset((coat.piece, coat.coat) for coat in mine)
         self._shown = 0
         self.difference = Difference()
-        return True
 
     def view_shown(self) -> None:
         """Compare the studio as it is now with what it was before the last change."""
@@ -124,10 +128,18 @@ class Aftermath(QObject):
         self._desk.work_line.clear()
         self._timeline.viewport().update()
 
-    def _changed(self) -> None:
+    def changed(self) -> None:
+        """Watch what comes of a change that was made elsewhere, and forget the one before."""
+        if self._making:
+            return
         # Whatever else is changed, or undone: the comparison was with another studio.
-        if not self._making and self._before is not None:
+        if self._before is not None:
             self.keep()
+        session = self._desk.session
+        if session is not None and session.studio.plan_outdated:
+            undone = session.history.redoable is not None
+            if not undone:
+                self._watch(())
 
     def paint(self, painter: QPainter) -> None:
         """Outline the old places of moved pours."""

@@ -99,6 +99,15 @@ class WorkingTimeline(Timeline):
         assert self.desk is not None  # noqa: S101 - set where the timeline is put into a desk
         return PlanWork(self.desk, self)
 
+    def work_in(self, desk: WorkDesk) -> None:
+        """Be worked on in a desk; what any change of its studio moves is told, too."""
+        self.desk = desk
+        desk.changes.changed.connect(self._changed)
+
+    def _changed(self) -> None:
+        if self.at_work is None:
+            self.work.aftermath.changed()
+
     @property
     def at_work(self) -> PlanWork | None:
         """What is done with the plan; None while nothing was."""
