@@ -176,7 +176,7 @@
     </message>
     <message>
         <source>would go: {names}</source>
-        <translation>fiele weg: {names}</translation>
+        <translation>es fiele weg: {names}</translation>
     </message>
     <message>
         <source>would be as before: {names}</source>
@@ -293,6 +293,10 @@
         <translation>A trifft B: Start</translation>
     </message>
     <message>
+        <source>I begin now</source>
+        <translation>Ich fange jetzt an</translation>
+    </message>
+    <message>
         <source>Next thing</source>
         <translation>Nächste Aufgabe</translation>
     </message>
@@ -339,6 +343,10 @@
     <message>
         <source>since A met B</source>
         <translation>seit A auf B traf</translation>
+    </message>
+    <message>
+        <source>since you began</source>
+        <translation>seit Beginn</translation>
     </message>
     <message>
         <source>Else: {what}</source>
@@ -2080,20 +2088,20 @@
         <translation>{kind} {day}</translation>
     </message>
     <message>
-        <source>Ready for sure</source>
-        <translation>Sicher fertig</translation>
+        <source>Ready, safe date</source>
+        <translation>Fertig, sicherer Termin</translation>
     </message>
     <message>
-        <source>Leaves for sure</source>
-        <translation>Geht sicher ab</translation>
+        <source>Leaves, safe date</source>
+        <translation>Geht weg, sicherer Termin</translation>
     </message>
     <message>
-        <source>Ready likely</source>
-        <translation>Wahrscheinlich fertig</translation>
+        <source>Ready, likely</source>
+        <translation>Fertig, wahrscheinlich</translation>
     </message>
     <message>
-        <source>Leaves likely</source>
-        <translation>Geht wahrscheinlich ab</translation>
+        <source>Leaves, likely</source>
+        <translation>Geht weg, wahrscheinlich</translation>
     </message>
     <message>
         <source>Has to be there</source>
@@ -6531,10 +6539,6 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>Open a studio, or make a new one.</source>
         <translation>Ein Studio öffnen oder ein neues anlegen.</translation>
-    </message>
-    <message>
-        <source>Planning…</source>
-        <translation>Wird geplant…</translation>
     </message>
     <message>
         <source>Planning: {how}</source>
