@@ -49,10 +49,12 @@ class Timeline(TimeTable):
     Signals:
         piece_chosen: the key of the piece whose bar or name was chosen.
         set_up_asked: there is no piece yet, and the maker wants to see what is lacking.
+        new_asked: no studio is open, and the maker wants to make one.
     """
 
     piece_chosen = Signal(str)
     set_up_asked = Signal()
+    new_asked = Signal()
 
     def __init__(self, canvas: Canvas, parent: QWidget | None = None) -> None:
         """Draw what `canvas` shows."""
@@ -78,7 +80,7 @@ class Timeline(TimeTable):
         self.setCornerButtonEnabled(False)
         self.set_up_button.setMinimumHeight(28)
         self.set_up_button.hide()
-        self.set_up_button.clicked.connect(self.set_up_asked)
+        self.set_up_button.clicked.connect(self._verb_asked)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
@@ -101,13 +103,21 @@ class Timeline(TimeTable):
         self.drawing.show_lanes(self.lanes.lanes)
         if bar is not None:
             self._choose_again(bar.lane.piece.key, kept.column())
-        self.set_up_button.setVisible(view is not None and not view.lanes)
+        self.set_up_button.setText(
+            translate("timeline", "New studio…")
+            if view is None
+            else translate("timeline", "Set up the studio")
+        )
+        self.set_up_button.setVisible(view is None or not view.lanes)
         self._place_button()
         self.viewport().update()
 
     def lanes_of(self, view: DeskView) -> tuple[Lane, ...]:
         """The lanes that are shown of a view: all of them."""
         return view.lanes
+
+    def _verb_asked(self) -> None:
+        (self.new_asked if self.canvas.view is None else self.set_up_asked).emit()
 
     def _choose_again(self, key: str, column: int) -> None:
         rows = (row for row, lane in enumerate(self.lanes.lanes) if lane.piece.key == key)

@@ -116,6 +116,7 @@ class DeskWindow(QMainWindow):
         self.pages.hold(PLAN, parts)
         parts.timeline.work_in(self)
         self.pages.choice = SharedChoice(parts.timeline)
+        parts.timeline.new_asked.connect(self.ask_new)
         parts.timeline.set_up_asked.connect(lambda: self.go_to(STUDIO, SET_UP))
         parts.timeline.setFocus()
         return parts

@@ -119,3 +119,17 @@ def said_over_the_timeline(desk: DeskWindow) -> str:
 def desk_path(desk: DeskWindow) -> Path:
     assert desk.session is not None
     return desk.session.path
+
+
+def test_without_a_studio_there_is_a_verb_to_make_one(
+    qtbot: QtBot, window: DeskWindow, answers: dict[str, Path | None], tmp_path: Path
+) -> None:
+    answers["new"] = tmp_path / "fresh.studio"
+    window.open_soon(tmp_path / "missing.studio")
+    window.repaint()
+    qtbot.waitUntil(lambda: bool(window.notice.words))
+    button = window.timeline.set_up_button
+    qtbot.waitUntil(button.isVisible)
+    QTest.mouseClick(button, Qt.MouseButton.LeftButton)
+    assert window.session is not None
+    assert window.session.path.name == "fresh.studio"
