@@ -69,6 +69,10 @@ class QuestionList(QListWidget):
         self.addItem(item)
 
     def _recolour(self) -> None:
+        # A list to choose from lies on the paper; only what is typed into is lighter.
+        palette = self._canvas.theme.palette
+        palette.setColor(palette.ColorRole.Base, self._canvas.theme.colour("paper"))
+        self.setPalette(palette)
         for row in range(self.count()):
             item = self.item(row)
             if not item.data(_KEY):
