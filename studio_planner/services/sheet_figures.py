@@ -13,6 +13,7 @@ from studio_planner.craft.errors import InvalidEntry, StudioFileError
 from studio_planner.craft.tongue import translate
 from studio_planner.services.sheet_findings import Finding, Unread
 from studio_planner.services.sheet_lines import read_lines
+from studio_planner.services.sheet_sentences import without_ratio
 from studio_planner.services.sheet_tables import read_table
 from studio_planner.services.sheet_times import PrintedTime, time_words
 from studio_planner.storage.data_sheet import COLUMNS, read_data_sheet
@@ -20,7 +21,7 @@ from studio_planner.storage.data_sheet import COLUMNS, read_data_sheet
 if TYPE_CHECKING:
     from collections.abc import Iterable, Sequence
 
-    from studio_planner.craft.products import SheetPoint
+    from studio_planner.craft.products import MixRatio, SheetPoint
     from studio_planner.science.stages import Stage
 
 MOST_LETTERS = 200_000
@@ -33,6 +34,7 @@ class ReadSheet:
 
     points: tuple[SheetPoint, ...]
     unread: tuple[Unread, ...]
+    ratio: MixRatio | None = None
 
 
 def read_figures(text: str, celsius: float | None = None) -> ReadSheet:
@@ -45,6 +47,7 @@ def read_figures(text: str, celsius: float | None = None) -> ReadSheet:
     [('recoat_opens', 4.0, 6.0), ('recoat_closes', 24.0, None)]
     """
     lines = text[:MOST_LETTERS].replace("\r\n", "\n").replace("\r", "\n").split("\n")
+    lines, ratio = _ratio_apart(lines)
     findings, unread = _read(lines, celsius)
     points: dict[tuple[Stage, float, float | None], SheetPoint] = {}
     left = list(unread)
@@ -60,7 +63,18 @@ def read_figures(text: str, celsius: float | None = None) -> ReadSheet:
             left.append(
                 finding.refused(translate("sheets", "it says otherwise than a line before it."))
             )
-    return ReadSheet(tuple(points.values()), tuple(sorted(left, key=lambda one: one.number)))
+    return ReadSheet(
+        tuple(points.values()), tuple(sorted(left, key=lambda one: one.number)), ratio
+    )
+
+
+def _ratio_apart(lines: list[str]) -> tuple[list[str], MixRatio | None]:
+    """The lines without the first mix ratio in them; a second one is left to be listed."""
+    for index, line in enumerate(lines):
+        rest, ratio = without_ratio(line)
+        if ratio is not None:
+            return [*lines[:index], rest, *lines[index + 1 :]], ratio
+    return lines, None
 
 
 def _read(lines: Sequence[str], celsius: float | None) -> tuple[list[Finding], list[Unread]]:

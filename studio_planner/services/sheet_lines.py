@@ -13,6 +13,7 @@ from studio_planner.services.sheet_findings import (
     window_findings,
 )
 from studio_planner.services.sheet_marks import masses_in, stretches_in, warmths_in
+from studio_planner.services.sheet_sentences import sentences_of
 from studio_planner.services.sheet_words import stages_named
 
 if TYPE_CHECKING:
@@ -49,12 +50,11 @@ class _Part:
 def read_lines(
     lines: Sequence[str], celsius: float | None
 ) -> tuple[list[Finding], list[Unread]]:
-    """Read line after line; a line with nothing but a temperature holds for those below it."""
+    """Read sentence after sentence; a bare temperature holds for those below it."""
     findings: list[Finding] = []
     unread: list[Unread] = []
-    for number, line in enumerate(lines, start=1):
-        if not line.strip():
-            continue
+    numbered = ((n, one) for n, line in enumerate(lines, 1) for one in sentences_of(line))
+    for number, line in numbered:
         warmths = warmths_in(line)
         if len(warmths) == 1 and not warmths[0].span and not _says_more(line, warmths):
             celsius = warmths[0].celsius

@@ -13,7 +13,7 @@ from studio_planner.services.sheet_findings import (
     window_findings,
 )
 from studio_planner.services.sheet_marks import masses_in, warmths_in
-from studio_planner.services.sheet_times import printed_time, unit_in
+from studio_planner.services.sheet_times import HAS_UNIT, printed_time, unit_in
 from studio_planner.services.sheet_words import stages_named
 
 if TYPE_CHECKING:
@@ -38,7 +38,7 @@ def read_table(
     """
     rows = [(n, line.strip(), _cells(line)) for n, line in enumerate(lines, 1) if line.strip()]
     head = next((i for i, row in enumerate(rows) if len(row[2]) >= _FEWEST), None)
-    if head is None:
+    if head is None or any(HAS_UNIT.search(cell) for cell in rows[head][2]):
         return None
     cells = rows[head][2][1:]
     warm = [warmths_in(_with_unit(cell, rows[head][2][0])) for cell in cells]

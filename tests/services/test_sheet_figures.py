@@ -280,3 +280,21 @@ def test_a_german_sheet_is_read_too() -> None:
         (Stage.HANDLE, 20, 24, None, None),
         (Stage.FULL_CURE, 20, 168, None, None),
     ]
+
+
+def test_a_whole_sheet_on_one_line_gives_all_its_figures_and_its_ratio() -> None:
+    sheet = read_figures(
+        "Slow clear epoxy. Mix ratio 100:45 by weight. Pot life 100 g at 20 C: 40 min. "
+        "Working time 20 C 55 min. Recoat window 6-8 h to 24 h at 20 C, 4-5 h to 16 h at 25 C. "
+        "Sandable 24 h at 20C. Handling strength 24 h at 20 C. Full cure 7 days at 20 C."
+    )
+    assert len(sheet.points) == 9
+    assert sheet.ratio is not None
+    assert (sheet.ratio.a, sheet.ratio.b, sheet.ratio.by.value) == (100, 45, "weight")
+    assert [one.line for one in sheet.unread] == ["Slow clear epoxy"]
+
+
+def test_what_follows_a_semicolon_belongs_to_the_same_stage() -> None:
+    sheet = read_figures("Recoat window 6-8 h to 24 h at 20 C; 4-5 h to 16 h at 25 C")
+    assert len(sheet.points) == 4
+    assert not sheet.unread
