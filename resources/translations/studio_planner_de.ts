@@ -3260,6 +3260,14 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>und {count} weitere</translation>
     </message>
     <message>
+        <source>Mix ratio {a} to {b} by weight</source>
+        <translation>Mischungsverhältnis {a} zu {b} nach Gewicht</translation>
+    </message>
+    <message>
+        <source>Mix ratio {a} to {b} by volume</source>
+        <translation>Mischungsverhältnis {a} zu {b} nach Volumen</translation>
+    </message>
+    <message>
         <source>{stage}: {time} at {degrees}</source>
         <translation>{stage}: {time} bei {degrees}</translation>
     </message>
@@ -3402,6 +3410,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>As much as can be spread in its working time.</source>
         <translation>So viel, wie in der Verarbeitungszeit verteilt werden kann.</translation>
+    </message>
+    <message>
+        <source>Density, g/cm³</source>
+        <translation>Dichte, g/cm³</translation>
     </message>
     <message>
         <source>Left and right read it, up and down choose the stage.</source>
@@ -6480,6 +6492,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>One row for each piece, one cell for each coat or step.</source>
         <translation>Eine Zeile je Stück, eine Zelle je Schicht oder Schritt.</translation>
+    </message>
+    <message>
+        <source>New studio…</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Days and hours</source>

@@ -54,11 +54,11 @@ def gaps_of(product: Product, coldest: float, warmest: float) -> tuple[SheetGap,
     """What a sheet leaves open for a room that is likely between two temperatures [°C]."""
     if product.kind is ProductKind.LEAF:
         return ()
+    even = (SheetGap(Gap.EVEN_RATIO),) if product.ratio == MixRatio(a=1, b=1) else ()
     if not product.sheet:
-        found = [SheetGap(Gap.NO_FIGURES)]
-        even = product.ratio == MixRatio(a=1, b=1)
-        return tuple([SheetGap(Gap.EVEN_RATIO), *found] if even else found)
+        return (*even, SheetGap(Gap.NO_FIGURES))
     return (
+        *even,
         *_window_gaps(product, (coldest + warmest) / 2),
         *_gate_gaps(product),
         *_mix_gaps(product),

@@ -366,3 +366,15 @@ def test_the_page_ends_with_who_decides(page: ProductsPage) -> None:
     from PySide6.QtWidgets import QLabel  # noqa: PLC0415
 
     assert DEFERRAL in [label.text() for label in page.panel.findChildren(QLabel)]
+
+
+def test_a_pasted_ratio_is_shown_and_taken(desk: DeskWindow, page: ProductsPage) -> None:
+    add(page)
+    QTest.mouseClick(page.panel.paste_button, Qt.MouseButton.LeftButton)
+    paste = page.panel.paste
+    paste.text.setPlainText("Mix ratio 100:45 by weight. Sandable 24 h at 20 C.")
+    assert "Mix ratio 100 to 45 by weight" in paste.found.text()
+    QTest.mouseClick(paste.take_button, Qt.MouseButton.LeftButton)
+    ratio = studio_of(desk).products[-1].ratio
+    assert ratio is not None
+    assert (ratio.a, ratio.b) == (100, 45)

@@ -73,6 +73,14 @@ class Field(QWidget):
         canvas.redrawn.connect(self._recolour)
         self._recolour()
 
+    def rename(self, label: str) -> None:
+        """Say another label; the editor takes its name with the next unit or value shown."""
+        self.words = label
+        self._label.setText(label)
+        buddy = self._label.buddy()
+        if buddy is not None:
+            buddy.setAccessibleName(label)
+
     def hold(self, editor: QWidget, unit: QLabel | None = None) -> None:
         """Take the editor in; a screen reader hears the label with it."""
         editor.setAccessibleName(self.words)

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QPlainTextEdit, QVBoxLayo
 from typing_extensions import override
 
 from studio_planner.craft.errors import InvalidEntry, StudioError
+from studio_planner.craft.products import RatioBy
 from studio_planner.desktop import words
 from studio_planner.desktop.forms.fields import NumberField
 from studio_planner.desktop.product_pages.law_words import row_name
@@ -17,14 +18,14 @@ from studio_planner.desktop.quantities import Quantity
 from studio_planner.desktop.studio_pages.lines import Line, verb
 from studio_planner.desktop.tongue import translate
 from studio_planner.science.stages import Stage
-from studio_planner.services.editing.products import changed_product, with_figures
+from studio_planner.services.editing.products import changed_product, with_sheet
 from studio_planner.services.sheet_figures import read_figures
 from studio_planner.services.sheet_times import PrintedTime, time_words
 
 if TYPE_CHECKING:
     from PySide6.QtGui import QResizeEvent
 
-    from studio_planner.craft.products import Product, SheetPoint
+    from studio_planner.craft.products import MixRatio, Product, SheetPoint
     from studio_planner.craft.settings import Units
     from studio_planner.desktop.canvas import Canvas
     from studio_planner.desktop.desk_changes import DeskChanges
@@ -130,7 +131,7 @@ class PastePanel(QWidget):
         self.unread.say(self._unread_words())
         self.wrong.say("")
         count = len(self.read.points)
-        self.take_button.setEnabled(count > 0)
+        self.take_button.setEnabled(count > 0 or self._ratio() is not None)
         self.take_button.setText(
             translate("products", "Take {count} figures").format(count=count)
             if count != 1
@@ -138,12 +139,19 @@ class PastePanel(QWidget):
         )
 
     def _found_words(self, points: tuple[SheetPoint, ...], units: Units) -> str:
-        if not points:
+        ratio = self._ratio()
+        if not points and ratio is None:
             return translate(
                 "products", "What is understood will stand here, to be looked over."
             )
-        lines = [_figure_words(point, units) for point in points[:_MOST_LINES]]
+        lines = [] if ratio is None else [_ratio_words(ratio)]
+        lines += [_figure_words(point, units) for point in points[:_MOST_LINES]]
         return "\n".join([*lines, *_more(len(points))])
+
+    def _ratio(self) -> MixRatio | None:
+        """The ratio that was read, where the product is one that has a ratio."""
+        mixed = self._product is not None and self._product.ratio is not None
+        return self.read.ratio if mixed else None
 
     def _unread_words(self) -> str:
         if not self.read.unread:
@@ -160,10 +168,11 @@ class PastePanel(QWidget):
     def take(self) -> None:
         """Put what was read on the product's sheet, in one change."""
         product, points = self._product, self.read.points
-        if product is None or not points:
+        ratio = self._ratio()
+        if product is None or not (points or ratio):
             return
         what = translate("products", "{count} figures pasted").format(count=len(points))
-        change = changed_product(product, what, lambda now: with_figures(now, points))
+        change = changed_product(product, what, lambda now: with_sheet(now, points, ratio))
         try:
             self._changes.make(change)
         except StudioError as error:
@@ -186,6 +195,15 @@ def _more(count: int) -> list[str]:
     if count <= _MOST_LINES:
         return []
     return [translate("products", "and {count} more").format(count=count - _MOST_LINES)]
+
+
+def _ratio_words(ratio: MixRatio) -> str:
+    text = (
+        translate("products", "Mix ratio {a} to {b} by weight")
+        if ratio.by is RatioBy.WEIGHT
+        else translate("products", "Mix ratio {a} to {b} by volume")
+    )
+    return text.format(a=f"{ratio.a:g}", b=f"{ratio.b:g}")
 
 
 def _figure_words(point: SheetPoint, units: Units) -> str:

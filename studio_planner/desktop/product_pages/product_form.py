@@ -203,6 +203,11 @@ class ProductForm(QWidget):
         mixed = product.kind is ProductKind.TWO_PART
         for name in _MIX_ONLY:
             self._cells[name].setVisible(mixed)
+        self.form.fields["density"].rename(
+            translate("products", "Density of the mix, g/cm³")
+            if mixed
+            else translate("products", "Density, g/cm³")
+        )
         self.bottles.arrange()
         self.limits.arrange()
         self.form.show_values(values_of(product), units, fresh=fresh)

@@ -157,6 +157,16 @@ def with_figures(product: Product, points: Iterable[SheetPoint]) -> Product:
     return replace(product, sheet=tuple(sheet))
 
 
+def with_sheet(
+    product: Product, points: Iterable[SheetPoint], ratio: MixRatio | None
+) -> Product:
+    """Put figures on the sheet, and the ratio that it prints on a product that is mixed."""
+    with_points = with_figures(product, points)
+    if ratio is None or product.ratio is None:
+        return with_points
+    return replace(with_points, ratio=ratio)
+
+
 def with_temperature(product: Product, celsius: float, wanted: float | None) -> Product:
     """Let all figures of a temperature hold at another one; None takes them out."""
     sheet = []
