@@ -378,3 +378,14 @@ def test_a_pasted_ratio_is_shown_and_taken(desk: DeskWindow, page: ProductsPage)
     ratio = studio_of(desk).products[-1].ratio
     assert ratio is not None
     assert (ratio.a, ratio.b) == (100, 45)
+
+
+def test_the_even_ratio_is_warned_of_while_figures_alone_are_taken(
+    desk: DeskWindow, page: ProductsPage
+) -> None:
+    add(page)
+    QTest.mouseClick(page.panel.paste_button, Qt.MouseButton.LeftButton)
+    page.panel.paste.text.setPlainText("Sandable 24 h at 20 C.")
+    QTest.mouseClick(page.panel.paste.take_button, Qt.MouseButton.LeftButton)
+    assert studio_of(desk).products[-1].sheet
+    assert "1 to 1" in page.panel.gaps.text()
