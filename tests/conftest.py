@@ -14,7 +14,7 @@ if TYPE_CHECKING:
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
-for name, examples in (("quick", 50), ("ci", 100), ("wild", 2000)):
+for name, examples in (("quick", 30), ("ci", 40), ("wild", 2000)):
     settings.register_profile(
         name,
         max_examples=examples,
