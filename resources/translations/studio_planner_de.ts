@@ -6495,7 +6495,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>New studio…</source>
-        <translation>Neue Werkstatt…</translation>
+        <translation>Neues Studio…</translation>
     </message>
     <message>
         <source>Days and hours</source>
