@@ -66,7 +66,8 @@ def _of_system() -> Language:
 
 def _install(language: Language) -> None:
     """Put our texts and Qt's in; without the file of ours the installation is not whole."""
-    qts = QLibraryInfo.path(QLibraryInfo.LibraryPath.TranslationsPath)
+    # PySide gives the members of its enumerations on the class, which its stubs do not say.
+    qts = QLibraryInfo.path(QLibraryInfo.TranslationsPath)  # type: ignore[attr-defined]
     own = str(resource_path(_FOLDER))
     for name, folder in ((_QTS, qts), (_OWN, own)):
         translator = QTranslator()

@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QCheckBox, QGridLayout, QListWidget, QListWidgetIt
 from typing_extensions import override
 
 from studio_planner.desktop.forms.fields import Field
-from studio_planner.desktop.tongue import translate
+from studio_planner.desktop.tongue import weekday
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -19,6 +19,7 @@ if TYPE_CHECKING:
 _KEY = Qt.ItemDataRole.UserRole
 _MOST_ROWS = 6
 _IN_A_ROW = 4
+_WEEK = 7
 
 
 class PiecesField(Field):
@@ -72,7 +73,7 @@ class DaysField(Field):
         layout = QGridLayout(holder)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setHorizontalSpacing(14)
-        self.boxes = [QCheckBox(name, holder) for name in _day_names()]
+        self.boxes = [QCheckBox(weekday(day), holder) for day in range(_WEEK)]
         for day, box in enumerate(self.boxes):
             box.setAccessibleName(f"{label}: {box.text()}")
             box.clicked.connect(lambda _checked: self.edited.emit())
@@ -90,15 +91,3 @@ class DaysField(Field):
         self.say_right()
         for day, box in enumerate(self.boxes):
             box.setChecked(day in value)
-
-
-def _day_names() -> tuple[str, ...]:
-    return (
-        translate("days", "Mon"),
-        translate("days", "Tue"),
-        translate("days", "Wed"),
-        translate("days", "Thu"),
-        translate("days", "Fri"),
-        translate("days", "Sat"),
-        translate("days", "Sun"),
-    )
