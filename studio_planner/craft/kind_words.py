@@ -58,6 +58,13 @@ WORDS = (
     marked("kinds", "arrive by"),
     marked("kinds", "ship by"),
     marked("kinds", "market"),
+    # touch tests
+    marked("kinds", "string"),
+    marked("kinds", "tape-tack"),
+    marked("kinds", "no mark"),
+    marked("kinds", "thumbnail no mark"),
+    marked("kinds", "already"),
+    marked("kinds", "not yet"),
 )
 """The values of those kinds; a test says which are missing."""
 

@@ -13,6 +13,7 @@ from studio_planner.craft.pieces import CoatKind, Joint, Material
 from studio_planner.craft.places import PlaceKind
 from studio_planner.craft.plans import StepKind
 from studio_planner.craft.products import ProductKind
+from studio_planner.craft.touches import Touch, Verdict
 from studio_planner.services.hands_items import HandsKind
 
 if TYPE_CHECKING:
@@ -28,6 +29,8 @@ KINDS: tuple[type[StrEnum], ...] = (
     HandsKind,
     Gate,
     Promise,
+    Touch,
+    Verdict,
 )
 
 
