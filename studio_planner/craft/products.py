@@ -7,6 +7,7 @@ from enum import StrEnum
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import Rulebook
+from studio_planner.craft.taught import TaughtStage  # noqa: TC001 - the exchange format's
 from studio_planner.craft.tongue import translate
 from studio_planner.science.cups import CupFigure, CupLife, cup_life
 from studio_planner.science.laws import LawError, SheetFigure, StageLaw, stage_law
@@ -90,7 +91,8 @@ class Product:
     """A product with its data sheet; densities in g/cm³, masses in grams, air in °C and %.
 
     `mix_limit_g` is the largest mix that can be spread in time, `cup_limit_g` the largest cup.
-    A one-part product has no ratio.
+    A one-part product has no ratio. `taught` is what the studio's own touch tests say of its
+    stages, once the maker has said yes to it.
     """
 
     key: str
@@ -108,6 +110,7 @@ class Product:
     cup_limit_g: float = 200.0
     mix_limit_g: float = 600.0
     invented: bool = False
+    taught: tuple[TaughtStage, ...] = ()
 
     def __post_init__(self) -> None:
         """Check figures, limits, and that every stage's points make a law."""
@@ -121,6 +124,7 @@ class Product:
         for stage in sorted({point.stage for point in self.sheet}):
             self._check_law(stage, rules)
         self._check_windows(rules)
+        self._check_taught(rules)
         rules.close()
 
     def _check_mixing(self, rules: Rulebook) -> None:
@@ -192,6 +196,14 @@ class Product:
                     ),
                 )
 
+    def _check_taught(self, rules: Rulebook) -> None:
+        stages = [taught.stage for taught in self.taught]
+        rules.require(
+            len(set(stages)) == len(stages),
+            "taught",
+            translate("rules", "each stage can be taught only once."),
+        )
+
     def figures(self, stage: Stage) -> tuple[SheetPoint, ...]:
         """The published points of one stage, as entered."""
         return tuple(point for point in self.sheet if point.stage is stage)
@@ -199,13 +211,24 @@ class Product:
     def law(self, stage: Stage) -> StageLaw | None:
         """The law of a stage, or None when the sheet says nothing about it.
 
+        Where touch tests have taught the stage, it is the law that they made of the sheet's.
         That of cup life holds at the sheet's mass nearest 100 g; `cup_life` knows them all.
         """
         if stage is Stage.CUP_LIFE:
             life = self.cup_life()
             return None if life is None else life.law
+        sheet = self.sheet_law(stage)
+        taught = self.taught_stage(stage)
+        return sheet if sheet is None or taught is None else taught.law(sheet)
+
+    def sheet_law(self, stage: Stage) -> StageLaw | None:
+        """The law of a stage of the film as the data sheet has it; None when it has none."""
         points = self.figures(stage)
         return stage_law(stage, [point.figure for point in points]) if points else None
+
+    def taught_stage(self, stage: Stage) -> TaughtStage | None:
+        """What touch tests taught of a stage; None when they taught nothing that is used."""
+        return next((taught for taught in self.taught if taught.stage is stage), None)
 
     def cup_life(self) -> CupLife | None:
         """Cup life by mass and temperature; None when the sheet says nothing about it."""

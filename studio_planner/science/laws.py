@@ -51,7 +51,8 @@ class StageLaw:
     Always: early <= likely <= late; none of the three lengthens with warmth at a room band
     of zero; a published figure is returned exactly. Range: -90 to 200 °C.
     `rises_with_warmth` marks a sheet whose printed ranges overlap so that one end rises with
-    warmth: it is read so that the safe edge stays as printed.
+    warmth: it is read so that the safe edge stays as printed. `tests` is how many touch tests
+    the law rests on; 0 is the data sheet alone.
 
     Examples
     --------
@@ -69,7 +70,8 @@ class StageLaw:
     likely: Curve
     early: Curve
     late: Curve
-    _exact: dict[float, float] = field(repr=False, compare=False)
+    tests: int = 0
+    _exact: dict[float, float] = field(default_factory=dict, repr=False, compare=False)
 
     def hours(self, celsius: float, edge: Edge = Edge.LIKELY, room_band: float = 0.0) -> float:
         """Return the hours the stage takes at a steady temperature.
@@ -108,13 +110,14 @@ class StageLaw:
         return likely - math.hypot(law - likely, room - likely)
 
     def basis(self, celsius: float) -> Basis:
-        """Return how well the sheet supports the hours at a temperature [°C]."""
+        """Return how well the figures support the hours at a temperature [°C]."""
         if any(abs(f.celsius - celsius) <= _SAME_CELSIUS for f in self.figures):
-            return Basis.PUBLISHED
+            return Basis.TAUGHT if self.tests else Basis.PUBLISHED
         if len(self.figures) == 1:
             return Basis.ASSUMED
-        inside = self.figures[0].celsius < celsius < self.figures[-1].celsius
-        return Basis.BETWEEN if inside else Basis.OUTSIDE
+        if not self.figures[0].celsius < celsius < self.figures[-1].celsius:
+            return Basis.OUTSIDE
+        return Basis.TAUGHT if self.tests else Basis.BETWEEN
 
     def kinks(self, edge: Edge | None = None) -> tuple[float, ...]:
         """Return the temperatures [°C] where the slope changes, rising.

@@ -50,9 +50,18 @@ class Stage(StrEnum):
         """Whether the stage ends a window, for which no cold slope may be assumed."""
         return self in _CLOSES
 
+    @property
+    def teachable(self) -> bool:
+        """Whether the studio's own touch tests may teach it: only what a finger can feel.
+
+        The end of a window and the cup are never moved by touch tests.
+        """
+        return self in _TEACHABLE
+
 
 _CLOSES = frozenset({Stage.RECOAT_CLOSES, Stage.TAPE_CLOSES, Stage.TRIM_CLOSES})
 _NOT_AFTER = _CLOSES | {Stage.CUP_LIFE, Stage.WORKING_TIME, Stage.LAST_TORCH}
+_TEACHABLE = frozenset({Stage.RECOAT_OPENS, Stage.TACK_FREE, Stage.HANDLE, Stage.PRINT_FREE})
 _LATE_CURE = frozenset({Stage.SANDABLE, Stage.HANDLE, Stage.PRINT_FREE, Stage.FULL_CURE})
 
 
@@ -65,9 +74,10 @@ class Edge(StrEnum):
 
 
 class Basis(StrEnum):
-    """How well the sheet supports the hours at a temperature."""
+    """How well the sheet, or what touch tests taught, supports the hours at a temperature."""
 
     PUBLISHED = "published"
+    TAUGHT = "taught"
     BETWEEN = "between"
     ASSUMED = "assumed"
     OUTSIDE = "outside"

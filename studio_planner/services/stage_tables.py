@@ -24,7 +24,13 @@ if TYPE_CHECKING:
     from studio_planner.science.history import History
     from studio_planner.science.laws import StageLaw
 
-_FROM_BEST_TO_WORST = (Basis.PUBLISHED, Basis.BETWEEN, Basis.OUTSIDE, Basis.ASSUMED)
+_FROM_BEST_TO_WORST = (
+    Basis.TAUGHT,
+    Basis.PUBLISHED,
+    Basis.BETWEEN,
+    Basis.OUTSIDE,
+    Basis.ASSUMED,
+)
 _USUAL_GRAMS = 100.0
 _GUESSED_MASS = (
     f"the sheet does not say for which mass it holds; {CUP_SHEET_GRAMS:g} g is assumed"

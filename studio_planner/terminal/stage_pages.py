@@ -29,6 +29,7 @@ _ROWS_SHOWN = 3
 
 _BASIS_WORDS = {
     Basis.PUBLISHED: "a figure of the sheet",
+    Basis.TAUGHT: "learned from your own touch tests",
     Basis.BETWEEN: "between two of its figures",
     Basis.ASSUMED: "a usual slope or mass taken where the sheet has too few figures",
     Basis.OUTSIDE: "beyond its figures, read on the safe side",
