@@ -22,6 +22,7 @@ if TYPE_CHECKING:
     from studio_planner.services.desk import DeskView
 
 _HANDS = {StepKind.SAND, StepKind.TURN, StepKind.PACK}
+_ALONG = {StepKind.SAND, StepKind.TURN}
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,7 +66,8 @@ class Around:
                 work = Work(coat.start, coat.end, coat_words(self.studio, coat))
                 found.setdefault(coat.person, []).append(work)
         for step in self.steps:
-            along = step.kind is StepKind.TURN and (step.piece, step.coat) in self.coats
+            # Its own turning goes along, and its sanding is where it serves, or elsewhere.
+            along = step.kind in _ALONG and (step.piece, step.coat) in self.coats
             if step.kind in _HANDS and not along:
                 name = f"{self.studio.piece(step.piece).name}, {step_words(self.studio, step)}"
                 found.setdefault(step.person, []).append(Work(step.start, step.end, name))

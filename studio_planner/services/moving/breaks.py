@@ -24,6 +24,7 @@ class Rule(StrEnum):
     DUST = "dust"
     AWAKE = "awake"
     TEST_FIRST = "test first"
+    SCUFF = "scuff"
     OTHER_SPOT = "other spot"
     LATER = "later coats"
     PROMISE = "promise"

@@ -6,6 +6,7 @@ from dataclasses import dataclass, replace
 from functools import cached_property
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.pieces import Joint
 from studio_planner.craft.plans import StepKind
 from studio_planner.planning.sheet_stages import handle_stage
 from studio_planner.services.ribbons import Lane, PlannedStudio, Ribbon
@@ -18,6 +19,8 @@ if TYPE_CHECKING:
 
 _ALONG = {StepKind.TURN}
 """Steps that belong right before a pour and move along with it."""
+
+_WITH_A_POUR = {StepKind.SAND, StepKind.TURN, StepKind.TAPE, StepKind.TRIM}
 
 GRID_SECONDS = 300
 """Pours start on whole five minutes."""
@@ -91,6 +94,22 @@ class Held:
             ribbon_of(lane, coat.coat)
             for lane, coat in zip(self.lanes, self.coats, strict=True)
         )
+
+
+def kept_steps(
+    steps: Iterable[PlannedStep], coats: Iterable[PlannedCoat], new: Iterable[PlannedStep]
+) -> list[PlannedStep]:
+    """The steps that stay as they were when `coats` are moved and `new` steps go with them."""
+    moved = {(coat.piece, coat.coat): coat for coat in coats}
+    sanded = {(step.piece, step.coat) for step in new if step.kind is StepKind.SAND}
+    again = {key for key, coat in moved.items() if coat.joint is not Joint.SCUFFED} | sanded
+    return [
+        step
+        for step in steps
+        if (key := (step.piece, step.coat)) not in moved
+        or (step.kind is StepKind.SAND and key not in again)
+        or step.kind not in _WITH_A_POUR
+    ]
 
 
 def ribbon_of(lane: Lane, coat: str) -> Ribbon:

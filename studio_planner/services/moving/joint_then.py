@@ -16,7 +16,7 @@ from studio_planner.planning.sheet_stages import (
 from studio_planner.science.stages import Edge, Stage, safe_edge
 from studio_planner.services.moving.breaks import Break, Rule
 from studio_planner.services.moving.held import ribbons_of
-from studio_planner.services.questions.sentences import Lasting, Moment, said
+from studio_planner.services.questions.sentences import Lasting, Moment, Sentence, said
 from studio_planner.services.ribbons import StepMark
 
 if TYPE_CHECKING:
@@ -32,11 +32,15 @@ _THIN = {ProductKind.SIZE, ProductKind.LEAF}
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Met:
-    """A joint: what it is, the window it stands in, and the rules that it breaks."""
+    """A joint: what it is, the window it stands in, and the rules that it breaks.
+
+    `too_late` is set where washing and sanding first might serve instead of a window.
+    """
 
     joint: Joint
     window: Window | None = None
     breaks: tuple[Break, ...] = ()
+    too_late: bool = False
 
 
 def joint_then(lane: Lane, bar: Ribbon) -> Met:
@@ -53,7 +57,9 @@ def joint_then(lane: Lane, bar: Ribbon) -> Met:
     safe, found = _windowed(lane, bar, below)
     if found is not None:
         return found
-    return Met(joint=bar.coat.joint, breaks=(_missed(lane, bar, below, safe),))
+    early = safe is not None and bar.planned.start < safe.opens
+    missed = _missed(lane, bar, below, safe)
+    return Met(joint=bar.coat.joint, breaks=(missed,), too_late=not early)
 
 
 def _windowed(lane: Lane, bar: Ribbon, below: Ribbon) -> tuple[Window | None, Met | None]:
@@ -130,7 +136,7 @@ def _scuffed(lane: Lane, bar: Ribbon, below: Ribbon) -> Met:
     """A scuffed joint stays so where its sanding serves, else it is tried in the window."""
     step = sanding_of(lane, bar)
     ready = below.film.safe(Stage.SANDABLE)
-    served = step is not None and step.end <= bar.planned.start
+    served = step is not None and step.end <= bar.planned.start and not _meets_turn(lane, step)
     if step is not None and served and ready is not None and step.start >= ready:
         return Met(joint=Joint.SCUFFED)
     _, found = _windowed(lane, bar, below)
@@ -139,14 +145,28 @@ def _scuffed(lane: Lane, bar: Ribbon, below: Ribbon) -> Met:
     if step is not None and not served:
         text = "It has to be sanded first, and that is planned until {end}."
         words = said(text, end=Moment(step.end))
-        return Met(joint=Joint.SCUFFED, breaks=(Break(rule=Rule.WINDOW, words=words),))
+        return _unserved(words)
     if ready is None:
         text = "The {below} cannot be sanded in the time looked at."
         words = said(text, below=_name(below))
     else:
         text = "The {below} can be sanded only from {ready}."
         words = said(text, below=_name(below), ready=Moment(ready))
-    return Met(joint=Joint.SCUFFED, breaks=(Break(rule=Rule.WINDOW, words=words),))
+    return _unserved(words)
+
+
+def _unserved(words: Sentence) -> Met:
+    broken = Break(rule=Rule.WINDOW, words=words)
+    return Met(joint=Joint.SCUFFED, breaks=(broken,), too_late=True)
+
+
+def _meets_turn(lane: Lane, step: PlannedStep) -> bool:
+    """Whether the piece would be turned while it is sanded."""
+    turns = (mark.planned for mark in lane.bars if isinstance(mark, StepMark))
+    return any(
+        turn.kind is StepKind.TURN and turn.start < step.end and step.start < turn.end
+        for turn in turns
+    )
 
 
 def sanding_of(lane: Lane, bar: Ribbon) -> PlannedStep | None:
@@ -165,14 +185,23 @@ def faces_then(lane: Lane, bar: Ribbon) -> Iterator[Break]:
             words = said(text, before=_name(before), end=Moment(before.planned.end))
             yield Break(rule=Rule.ORDER, words=words)
             return
-    for index in lane.piece.rests_on(bar.position):
-        below = bars.get(lane.piece.stack[index].key)
-        if below is None or _never_asked(lane, below):
-            continue
-        stage = gate_stage(below.product, Stage.HANDLE)
-        ready = None if stage is None else below.film.safe(stage)
+    for below, ready in _lain_on(lane, bar):
         if ready is None or _turned(lane, bar) < ready:
             yield _soft(below, ready)
+
+
+def handled_below(lane: Lane, bar: Ribbon) -> list[datetime | None]:
+    """When each coat can be handled that the piece lies on meanwhile; None: not in sight."""
+    return [ready for _, ready in _lain_on(lane, bar)]
+
+
+def _lain_on(lane: Lane, bar: Ribbon) -> Iterator[tuple[Ribbon, datetime | None]]:
+    bars = ribbons_of(lane)
+    for index in lane.piece.rests_on(bar.position):
+        below = bars.get(lane.piece.stack[index].key)
+        if below is not None and not _never_asked(lane, below):
+            stage = gate_stage(below.product, Stage.HANDLE)
+            yield below, None if stage is None else below.film.safe(stage)
 
 
 def _soft(below: Ribbon, ready: datetime | None) -> Break:

@@ -17,8 +17,9 @@ from studio_planner.services.moving.air_then import AirThen
 from studio_planner.services.moving.around import Around
 from studio_planner.services.moving.breaks import Break, Rule
 from studio_planner.services.moving.hands_then import hands_then
-from studio_planner.services.moving.held import GRID_SECONDS, Held, ribbons_of
+from studio_planner.services.moving.held import GRID_SECONDS, Held, kept_steps, ribbons_of
 from studio_planner.services.moving.joint_then import Met, faces_then, joint_then
+from studio_planner.services.moving.scuffed_then import Scuffing, replaced_sandings
 from studio_planner.services.moving.spot_then import dust_then, spot_then, steps_then, tape_then
 from studio_planner.services.questions.sentences import Moment, said
 from studio_planner.services.ribbons import Lane, PlannedStudio, StepMark
@@ -26,6 +27,7 @@ from studio_planner.services.ribbons import Lane, PlannedStudio, StepMark
 if TYPE_CHECKING:
     from collections.abc import Iterator, Mapping
 
+    from studio_planner.craft.pieces import Joint
     from studio_planner.craft.plans import PlannedCoat, PlannedStep, Window
     from studio_planner.science.stages import Stage
     from studio_planner.services.desk import DeskView
@@ -79,6 +81,7 @@ class Judge:
         hands = view.lanes[0].hands if view.lanes else Hands(())
         self._whole = PlannedStudio(view.studio, plan, view.timing, hands)
         self._air = AirThen(view.timing)
+        self._scuffing = Scuffing(self._around)
 
     def at(self, start: datetime) -> Verdict:
         """Judge a start (aware, on whole five minutes)."""
@@ -88,8 +91,11 @@ class Judge:
         coats: list[PlannedCoat] = []
         steps: list[PlannedStep] = list(held.turns)
         spots: set[str] = {coat.spot for coat in held.coats}
-        for bar in held.bars:
-            met, spot = self._one(bar, spots, found, steps)
+        mets = [self._joint(held, bar, steps) for bar in held.bars]
+        unsanded = replaced_sandings(mets, held.coats, steps)
+        for bar, met in zip(held.bars, mets, strict=True):
+            found += met.breaks
+            spot = self._one(bar, spots, found, steps, unsanded)
             coats.append(self._planned(bar, met, spot, person))
         after: list[PlannedCoat] = []
         for lane in held.lanes:
@@ -105,19 +111,28 @@ class Judge:
             lanes=held.lanes,
         )
 
-    def _one(
-        self, bar: Ribbon, spots: set[str], found: list[Break], steps: list[PlannedStep]
-    ) -> tuple[Met, str]:
-        """Judge one coat of the mix; adds to `found` and `steps` what it finds."""
+    def _joint(self, held: Held, bar: Ribbon, steps: list[PlannedStep]) -> Met:
+        """How one coat of the mix meets the one below; adds its sanding to `steps`."""
         met = joint_then(bar.lane, bar)
-        found += [*faces_then(bar.lane, bar), *met.breaks]
+        return self._scuffing.instead(held, bar, met, steps) if met.too_late else met
+
+    def _one(
+        self,
+        bar: Ribbon,
+        spots: set[str],
+        found: list[Break],
+        steps: list[PlannedStep],
+        unsanded: frozenset[tuple[str, str]],
+    ) -> str:
+        """Judge one coat of the mix; adds to `found` and `steps`, and gives its spot."""
+        found += faces_then(bar.lane, bar)
         spot, breaks = spot_then(self._around, bar, spots)
         spots.add(spot)
-        found += [*breaks, *self._air.breaks(bar), *dust_then(self._around, bar)]
+        found += [*breaks, *self._air.breaks(bar), *dust_then(self._around, bar, unsanded)]
         taped, breaks = tape_then(self._around, bar)
         steps += taped
         found += [*breaks, *steps_then(self._around, bar)]
-        return met, spot
+        return spot
 
     def _planned(self, bar: Ribbon, met: Met, spot: str, person: str | None) -> PlannedCoat:
         air = Air.UNKNOWN if self._air.unknown(bar) else Air.KEPT
@@ -174,12 +189,29 @@ class Judge:
     def shown(self, verdict: Verdict) -> tuple[Lane, ...]:
         """The lanes of a verdict with the windows that hold in it, to be drawn."""
         windows = {_key(c): c.window for c in (*verdict.coats, *verdict.after)}
-        return tuple(self._shown(lane, windows) for lane in verdict.lanes)
+        joints = {_key(c): c.joint for c in verdict.coats}
+        return tuple(self._shown(lane, windows, joints, verdict) for lane in verdict.lanes)
 
-    def _shown(self, lane: Lane, windows: Mapping[tuple[str, str], Window | None]) -> Lane:
-        coats = [replace(c, window=windows.get(_key(c), c.window)) for c in lane.coats]
-        steps = [bar.planned for bar in lane.bars if isinstance(bar, StepMark)]
-        return Lane(self._whole, lane.piece, coats, steps)
+    def _shown(
+        self,
+        lane: Lane,
+        windows: Mapping[tuple[str, str], Window | None],
+        joints: Mapping[tuple[str, str], Joint],
+        verdict: Verdict,
+    ) -> Lane:
+        coats = [
+            replace(
+                c,
+                window=windows.get(_key(c), c.window),
+                joint=joints.get(_key(c), c.joint),
+            )
+            for c in lane.coats
+        ]
+        planned = [bar.planned for bar in lane.bars if isinstance(bar, StepMark)]
+        mine = [step for step in verdict.steps if step.piece == lane.piece.key]
+        return Lane(
+            self._whole, lane.piece, coats, [*kept_steps(planned, verdict.coats, mine), *mine]
+        )
 
     def nearest(self, start: datetime) -> Verdict | None:
         """The allowed start nearest to a forbidden one; None where there is none near it."""

@@ -6,9 +6,7 @@ from dataclasses import replace
 from datetime import UTC, datetime
 from typing import TYPE_CHECKING
 
-from studio_planner.craft.pieces import Joint
-from studio_planner.craft.plans import StepKind
-from studio_planner.services.moving.held import GRID_SECONDS
+from studio_planner.services.moving.held import GRID_SECONDS, kept_steps
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
@@ -31,14 +29,7 @@ def moved_plan(plan: Plan, verdict: Verdict) -> Plan:
     for key in pieces:
         rows = _behind(rows, key, verdict)
     rows.sort(key=lambda row: (row.start, row.number))
-    again = {StepKind.TURN, StepKind.TAPE, StepKind.TRIM}
-    unsanded = {key for key, coat in moved.items() if coat.joint is not Joint.SCUFFED}
-    steps = [
-        step
-        for step in plan.steps
-        if not ((step.piece, step.coat) in moved and step.kind in again)
-        and not (step.kind is StepKind.SAND and (step.piece, step.coat) in unsanded)
-    ]
+    steps = kept_steps(plan.steps, verdict.coats, verdict.steps)
     return replace(
         plan,
         coats=tuple(replace(row, number=number) for number, row in enumerate(rows, start=1)),

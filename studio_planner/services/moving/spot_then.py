@@ -135,13 +135,20 @@ def _moved_too_early(lane: Lane, coat: PlannedCoat) -> Break | None:
 # Dust
 
 
-def dust_then(around: Around, bar: Ribbon) -> Iterator[Break]:
-    """Sanding whose dust would fall into a pour, or that would be beside it while it is wet."""
+def dust_then(
+    around: Around, bar: Ribbon, unsanded: frozenset[tuple[str, str]]
+) -> Iterator[Break]:
+    """Sanding whose dust would fall into a pour, or that would be beside it while it is wet.
+
+    The sandings before `unsanded` coats (piece, coat) are no longer where the plan has them.
+    """
     if bar.product.kind is ProductKind.LEAF:
         return
     settle = timedelta(minutes=around.studio.settings.settle_minutes)
     covered: datetime | None = None
     for step in around.sandings:
+        if (step.piece, step.coat) in unsanded:
+            continue
         name = around.studio.piece(step.piece).name
         settled = step.end + settle
         if bar.planned.start < settled and step.start < bar.planned.end:
