@@ -24,7 +24,7 @@ SCREEN_PROBE = (
     "from studio_planner.assembly import this_screen;"
     f" raise SystemExit(0 if this_screen().answers else {NO_SCREEN})"
 )
-WHOLE = ("--cov", "--cov-fail-under=100")
+WHOLE = ("--numprocesses=auto", "--dist=worksteal", "--cov", "--cov-fail-under=100")
 
 
 def main(arguments: Sequence[str]) -> int:

@@ -103,7 +103,7 @@ def test_other_systems_always_have_a_screen(system: str) -> None:
 def test_the_whole_run_demands_coverage(root: Path) -> None:
     machine = BareMachine(libraries=OF_WINDOWS)
     session.run_tests(Environment(root, machine), [])
-    assert machine.became[-5:] == ["-m", "pytest", "--cov", "--cov-fail-under=100", str(root)]
+    assert machine.became[-3:] == ["--cov", "--cov-fail-under=100", str(root)]
 
 
 def test_a_chosen_part_of_the_tests_demands_none(root: Path) -> None:

@@ -7,6 +7,8 @@ import os
 import random
 import sqlite3
 from contextlib import contextmanager, suppress
+from pathlib import Path
+from tempfile import gettempdir
 from typing import TYPE_CHECKING
 
 import pytest
@@ -19,7 +21,6 @@ from studio_planner.storage.studio_file import create_studio, open_studio
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
-    from pathlib import Path
 
 
 def refused(path: Path, match: str) -> None:
@@ -250,8 +251,9 @@ def test_a_folder_that_may_not_be_written_to_is_named(
     studio_path: Path, full_studio: Studio
 ) -> None:
     folder = studio_path.parent
-    for parent in folder.parents[:2]:
-        parent.chmod(0o755)
+    for parent in folder.parents:
+        if parent.is_relative_to(gettempdir()) and parent != Path(gettempdir()):
+            parent.chmod(0o755)
     folder.chmod(0o555)
     try:
         with nobody_in_particular(), open_studio(studio_path) as file:
