@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from dataclasses import replace
 from datetime import time, timedelta
 
 import pytest
@@ -197,3 +198,33 @@ def test_a_place_is_found_by_its_key(timing: Timing) -> None:
     assert timing.place("box") is STUDIO.places[1]
     with pytest.raises(KeyError):
         timing.place("attic")
+
+
+def test_clocks_of_what_did_not_change_are_taken_over_and_others_are_not(
+    timing: Timing,
+) -> None:
+    timing.clock(RESIN, "room", Stage.HANDLE, Edge.LIKELY)
+    timing.clock(RESIN, "cellar", Stage.HANDLE, Edge.LIKELY)
+    colder = replace(STUDIO.places[0], pattern=(steady(15),))
+    changed = Timing(replace(STUDIO, places=(colder, *STUDIO.places[1:])), START, END)
+    changed.take_over(timing)
+    cellar = changed.clock(RESIN, "cellar", Stage.HANDLE, Edge.LIKELY)
+    room = changed.clock(RESIN, "room", Stage.HANDLE, Edge.LIKELY)
+    assert cellar is timing.clock(RESIN, "cellar", Stage.HANDLE, Edge.LIKELY)
+    assert room is not timing.clock(RESIN, "room", Stage.HANDLE, Edge.LIKELY)
+
+
+@pytest.mark.parametrize(
+    "other",
+    [
+        Timing(STUDIO, START, END + HOUR),
+        Timing(STUDIO, START - HOUR, END),
+        Timing(replace(STUDIO, zone="Asia/Tokyo"), START, END),
+    ],
+)
+def test_no_clock_is_taken_over_from_another_record_or_zone(
+    timing: Timing, other: Timing
+) -> None:
+    known = other.clock(RESIN, "room", Stage.HANDLE, Edge.LIKELY)
+    timing.take_over(other)
+    assert timing.clock(RESIN, "room", Stage.HANDLE, Edge.LIKELY) is not known
