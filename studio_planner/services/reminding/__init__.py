@@ -1,0 +1,1 @@
+"""Reminders: made of the plan, kept until they are acknowledged, told by every means."""

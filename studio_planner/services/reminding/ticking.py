@@ -1,0 +1,305 @@
+"""The tick: compares the wall clock, writes down what is due, and has it told once.
+
+What is due is written down before any means is tried. A call of a means is written down before
+it is made and again when it has ended: whoever is killed in between leaves a call whose end
+nobody knows, and the next one that may ring makes it once more and says so. Who may ring is
+written in the file, for half a minute of a clock that nobody can set.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from datetime import UTC
+from secrets import token_hex
+from time import monotonic
+from typing import TYPE_CHECKING, Protocol
+
+from studio_planner.craft.due_rows import DueRow, Ring, acknowledged, all_tried, snoozed
+from studio_planner.craft.tongue import translate
+from studio_planner.services.ports import CannotRing
+from studio_planner.services.reminding.bundles import Bundle, bundles_of, pressing
+from studio_planner.services.reminding.settling import Made, settle, stands
+
+if TYPE_CHECKING:
+    from collections.abc import Callable, Iterable, Sequence
+    from contextlib import AbstractContextManager
+    from datetime import datetime
+
+    from studio_planner.services.ports import Notice, Notifier, WallClock
+    from studio_planner.services.reminding.settling import Rows
+
+LEASE_SECONDS = 30.0
+"""How long one instance may ring before another one may; a call takes far less."""
+
+MOST_CALLS = 5
+"""How often a round is tried that no means could tell."""
+
+_ATTEMPTS = 3
+
+
+class Source(Protocol):
+    """A studio file: where reminders are kept, what they are made of, what they are called."""
+
+    def rows(self) -> AbstractContextManager[Rows]:
+        """Open one change of the kept reminders."""
+        ...
+
+    def revision(self) -> int:
+        """A number that every change of the studio raises."""
+        ...
+
+    def made(self, now: datetime) -> Made:
+        """Make all reminders of the studio as it is."""
+        ...
+
+    def notice(self, bundle: Bundle, now: datetime, *, perhaps_shown: bool) -> Notice:
+        """Put what is told together into words."""
+        ...
+
+    def wanted(self, notifiers: Sequence[Notifier]) -> Sequence[Notifier]:
+        """The means that the maker has not switched off."""
+        ...
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Told:
+    """A means that was called, and why it failed where it did."""
+
+    means: str
+    notice: Notice
+    failure: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Tick:
+    """What a tick found: the list of what is due, the most pressing first, and what was told.
+
+    `nobody_reached` says that something is due that no means could tell of.
+    """
+
+    now: datetime
+    due: tuple[DueRow, ...]
+    told: tuple[Told, ...] = ()
+    nobody_reached: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class _Call:
+    notifier: Notifier
+    notice: Notice
+    rings: tuple[Ring, ...]
+
+
+class Reminders:
+    """The kept reminders of one studio file, for one instance of the program."""
+
+    def __init__(
+        self,
+        source: Source,
+        notifiers: Sequence[Notifier],
+        clock: WallClock,
+        *,
+        steady: Callable[[], float] = monotonic,
+        caller: str | None = None,
+    ) -> None:
+        """Tell by `notifiers` what `source` makes."""
+        self._source = source
+        self._notifiers = notifiers
+        self._clock = clock
+        self._steady = steady
+        self._caller = caller or token_hex(8)
+
+    def tick(self) -> Tick:
+        """Write down what is due and tell it; StudioFileError when the file is out of reach."""
+        now = self._now()
+        rows = self._settled(now)
+        told: list[Told] = []
+        if self._notifiers and any(row.to_ring for row in rows):
+            told = self._tell_all(now)
+            with self._source.rows() as kept:
+                rows = kept.rows()
+        return Tick(
+            now=now,
+            due=listed(rows, now),
+            told=tuple(told),
+            nobody_reached=bool(told) and all(one.failure is not None for one in told),
+        )
+
+    def due(self) -> tuple[DueRow, ...]:
+        """What is due and not acknowledged, the most pressing first."""
+        return listed(self.every(), self._now())
+
+    def every(self) -> tuple[DueRow, ...]:
+        """Every reminder that is kept, those to come and those acknowledged among them."""
+        with self._source.rows() as rows:
+            return rows.rows()
+
+    def acknowledge(self, uids: Iterable[str]) -> tuple[DueRow, ...]:
+        """Take reminders off the list of what is due, and give them as they are now."""
+        now = self._now()
+        return self._change(uids, lambda row: acknowledged(row, now))
+
+    def snooze(
+        self, uids: Iterable[str], until: Callable[[DueRow], datetime | None]
+    ) -> tuple[DueRow, ...]:
+        """Have reminders told again at an instant; they stay on the list.
+
+        Where `until` gives None there is no later moment that would help: nothing is put off.
+        """
+
+        def put_off(row: DueRow) -> DueRow:
+            moment = until(row)
+            return row if moment is None else snoozed(row, moment)
+
+        return self._change(uids, put_off)
+
+    def told_as(self, notice: str) -> tuple[str, ...]:
+        """The names of the reminders that a notice was about."""
+        with self._source.rows() as rows:
+            return tuple(sorted({one.uid for one in rows.rings() if one.notice == notice}))
+
+    def _change(
+        self, uids: Iterable[str], change: Callable[[DueRow], DueRow]
+    ) -> tuple[DueRow, ...]:
+        wanted = set(uids)
+        with self._source.rows() as rows:
+            after = [change(row) for row in rows.rows() if row.uid in wanted]
+            rows.put(after)
+        return tuple(after)
+
+    def _now(self) -> datetime:
+        return self._clock.now().astimezone(UTC)
+
+    def _settled(self, now: datetime) -> tuple[DueRow, ...]:
+        with self._source.rows() as rows:
+            ringing = rows.ringing()
+        made: Made | None = None
+        for attempt in range(_ATTEMPTS):
+            # The clocks of a studio take a while; nobody should have to wait for them.
+            if not stands(ringing, self._source.revision(), now):
+                made = self._source.made(now)
+            with self._source.rows() as rows:
+                current = made is None or made.revision == self._source.revision()
+                if current or attempt == _ATTEMPTS - 1:
+                    return settle(rows, made, now)
+        raise AssertionError  # the last attempt always returns
+
+    def _tell_all(self, now: datetime) -> list[Told]:
+        told: list[Told] = []
+        tried: set[tuple[str, int, str]] = set()
+        while (call := self._next_call(now, tried)) is not None:
+            failure = _called(call)
+            tried |= {(ring.uid, ring.round, ring.means) for ring in call.rings}
+            with self._source.rows() as rows:
+                ended = self._now()
+                rows.put_rings(
+                    replace(ring, finished=ended, failure=failure) for ring in call.rings
+                )
+            means = call.notifier.means
+            told.append(Told(means=means, notice=call.notice, failure=failure))
+        return told
+
+    def _next_call(self, now: datetime, tried: set[tuple[str, int, str]]) -> _Call | None:
+        """Write down the next call that is to be made; None when there is none for us.
+
+        With the last one the rounds are closed, and others may ring.
+        """
+        notifiers = self._source.wanted(self._notifiers)
+        with self._source.rows() as rows:
+            ringing, steady = rows.ringing(), self._steady()
+            if not ringing.free_for(self._caller, steady):
+                return None
+            due = [row for row in rows.rows() if row.to_ring]
+            known = {(ring.uid, ring.round, ring.means): ring for ring in rows.rings()}
+            for bundle, notifier in _open_calls(due, known, tried, notifiers, now):
+                rings, again = self._rings(bundle, notifier.means, known, now)
+                rows.put_ringing(
+                    replace(
+                        ringing,
+                        holder=self._caller,
+                        taken=steady,
+                        until=steady + LEASE_SECONDS,
+                    )
+                )
+                rows.put_rings(rings)
+                notice = self._source.notice(bundle, now, perhaps_shown=again)
+                return _Call(notifier, notice, rings)
+            rows.put(all_tried(row, row.round) for row in due if _is_over(row, known.values()))
+            if ringing.holder == self._caller:
+                rows.put_ringing(replace(ringing, holder=""))
+        return None
+
+    def _rings(
+        self,
+        bundle: Bundle,
+        means: str,
+        known: dict[tuple[str, int, str], Ring],
+        now: datetime,
+    ) -> tuple[tuple[Ring, ...], bool]:
+        before = [known.get((row.uid, row.round, means)) for row in bundle.rows]
+        rings = tuple(
+            Ring(
+                uid=row.uid,
+                round=row.round,
+                means=means,
+                notice=bundle.key,
+                caller=self._caller,
+                calls=1 if ring is None else ring.calls + 1,
+                started=now,
+            )
+            for row, ring in zip(bundle.rows, before, strict=True)
+        )
+        return rings, any(ring is not None and ring.finished is None for ring in before)
+
+
+def listed(rows: Iterable[DueRow], now: datetime) -> tuple[DueRow, ...]:
+    """The list of what is due, the most pressing first."""
+    due = (row for row in rows if row.listed)
+    return tuple(sorted(due, key=lambda row: pressing(row, now)))
+
+
+def _called(call: _Call) -> str | None:
+    """Call a means; give the sentence that says why it failed, or None."""
+    try:
+        call.notifier.ring(call.notice)
+    except CannotRing as error:
+        return str(error)
+    except Exception as error:  # noqa: BLE001 - the other means have to be tried all the same
+        return translate("ringing", "{means} failed: {error}").format(
+            means=call.notifier.means, error=error
+        )
+    return None
+
+
+def _open_calls(
+    due: Sequence[DueRow],
+    known: dict[tuple[str, int, str], Ring],
+    tried: set[tuple[str, int, str]],
+    notifiers: Sequence[Notifier],
+    now: datetime,
+) -> Iterable[tuple[Bundle, Notifier]]:
+    """Every call that is yet to be made, the most pressing reminders first."""
+    told_as = {(uid, round_): ring.notice for (uid, round_, _), ring in known.items()}
+    reached = {(r.uid, r.round) for r in known.values() if r.finished and not r.failed}
+
+    def is_open(row: DueRow, means: str) -> bool:
+        key = (row.uid, row.round, means)
+        ring = known.get(key)
+        if key in tried:
+            return False
+        if ring is None or ring.finished is None:
+            return True
+        return ring.failed and (row.uid, row.round) not in reached
+
+    for bundle in bundles_of(due, told_as, now):
+        for notifier in notifiers:
+            rows = tuple(row for row in bundle.rows if is_open(row, notifier.means))
+            if rows:
+                yield Bundle(bundle.key, rows, bundle.away), notifier
+
+
+def _is_over(row: DueRow, rings: Iterable[Ring]) -> bool:
+    """Whether a round was told, or was tried in vain often enough."""
+    ours = [ring for ring in rings if (ring.uid, ring.round) == (row.uid, row.round)]
+    told = any(ring.finished and not ring.failed for ring in ours)
+    return told or (bool(ours) and all(ring.calls >= MOST_CALLS for ring in ours))
