@@ -56,6 +56,10 @@ class Source(Protocol):
         """Put what is told together into words."""
         ...
 
+    def may_ring(self, row: DueRow, now: datetime) -> bool:
+        """Whether a reminder that is due may ring at this hour."""
+        ...
+
     def wanted(self, notifiers: Sequence[Notifier]) -> Sequence[Notifier]:
         """The means that the maker has not switched off."""
         ...
@@ -114,7 +118,7 @@ class Reminders:
         now = self._now()
         rows = self._settled(now)
         told: list[Told] = []
-        if self._notifiers and any(row.to_ring for row in rows):
+        if self._notifiers and any(self._rings_now(row, now) for row in rows):
             told = self._tell_all(now)
             with self._source.rows() as kept:
                 rows = kept.rows()
@@ -209,7 +213,7 @@ class Reminders:
             ringing, steady = rows.ringing(), self._steady()
             if not ringing.free_for(self._caller, steady):
                 return None
-            due = [row for row in rows.rows() if row.to_ring]
+            due = [row for row in rows.rows() if self._rings_now(row, now)]
             known = {(ring.uid, ring.round, ring.means): ring for ring in rows.rings()}
             for bundle, notifier in _open_calls(due, known, tried, notifiers, now):
                 rings, again = self._rings(bundle, notifier.means, known, now)
@@ -228,6 +232,9 @@ class Reminders:
             if ringing.holder == self._caller:
                 rows.put_ringing(replace(ringing, holder=""))
         return None
+
+    def _rings_now(self, row: DueRow, now: datetime) -> bool:
+        return row.to_ring and self._source.may_ring(row, now)
 
     def _rings(
         self,
