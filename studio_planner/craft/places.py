@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import Rulebook
 from studio_planner.craft.local_time import days_between, instant
+from studio_planner.craft.spells import Spell, in_order, with_spells
 from studio_planner.craft.tongue import translate
 from studio_planner.science.samples import history_of
 
@@ -112,6 +113,7 @@ class Place:
 
     `band_celsius` is how far the expected temperature may be off (90 % of the time, either way)
     right after the last reading; it doubles over a week. Without readings it stays as it is.
+    `spells` are hours of a date for which the pattern does not hold; readings win over both.
     `read_band_celsius` is the same for what was read. `heat_loss_w_per_k` is the heat that the
     place loses for each degree that it is warmer than outside; None where it is not known.
     """
@@ -124,6 +126,7 @@ class Place:
     read_band_celsius: float = 0.3
     heat_loss_w_per_k: float | None = None
     spots: tuple[Spot, ...] = ()
+    spells: tuple[Spell, ...] = ()
     readings: tuple[Reading, ...] = field(default=(), repr=False)
 
     def __post_init__(self) -> None:
@@ -141,6 +144,11 @@ class Place:
         if self.heat_loss_w_per_k is not None:
             rules.between(self.heat_loss_w_per_k, 0, 100_000, "heat_loss_w_per_k")
         self._check_steps(rules)
+        rules.require(
+            in_order(self.spells),
+            "spells",
+            translate("rules", "temperatures for a time must be in order, none over another."),
+        )
         # Times of one zone compare by the wall clock, which doubles an hour in autumn.
         whens = [reading.when.timestamp() for reading in self.readings]
         rules.require(
@@ -186,16 +194,14 @@ class Place:
         ]
 
     def _expected(self, zone: ZoneInfo, low: float, high: float, known: float) -> list[_Sample]:
-        """The pattern from `low` to `high`; its band grows from `known` on."""
+        """The pattern and its spells from `low` to `high`; the band grows from `known` on."""
         line = self._pattern_line(zone, low, high).part(low, high)
         kink = known + _BAND_GROWS_SECONDS
         if low < kink < high and kink not in line.seconds:
             line = _broken_at(line, kink)
         return [
             (second, celsius, self._band(second - known), humidity)
-            for second, celsius, humidity in zip(
-                line.seconds, line.celsius, line.humidity, strict=True
-            )
+            for second, celsius, humidity in with_spells(line, self.spells, low, high)
         ]
 
     def _pattern_line(self, zone: ZoneInfo, low: float, high: float) -> History:
