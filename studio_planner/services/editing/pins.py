@@ -39,6 +39,19 @@ def dropped(coats: Iterable[PlannedCoat], moved: Callable[[Plan], Plan], words: 
     return Change(words, make)
 
 
+def put_elsewhere(moved: Callable[[Plan], Plan], words: str) -> Change:
+    """Put a piece on another spot of the same place in the kept plan, which is as good there.
+
+    No clock runs otherwise on it, so no time is pinned and nothing has to be planned again.
+    """
+
+    def make(studio: Studio) -> Studio:
+        plan = studio.plan
+        return studio if plan is None else replace(studio, plan=moved(plan))
+
+    return Change(words, make)
+
+
 def pinned_here(coats: Iterable[PlannedCoat], words: str) -> Change:
     """Pin coats where the plan has them."""
     rows = tuple(coats)

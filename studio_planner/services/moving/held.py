@@ -26,6 +26,14 @@ GRID_SECONDS = 300
 """Pours start on whole five minutes."""
 
 
+@dataclass(frozen=True, slots=True)
+class Goes:
+    """A piece goes to `spot` (a key) for the `coats` (keys) that it gets on one stay there."""
+
+    spot: str
+    coats: frozenset[str]
+
+
 class Held:
     """The coats of one mix at another `start`; nothing is computed before it is asked for.
 
@@ -34,17 +42,28 @@ class Held:
     """
 
     def __init__(
-        self, whole: PlannedStudio, mix: Sequence[PlannedCoat], start: datetime
+        self,
+        whole: PlannedStudio,
+        mix: Sequence[PlannedCoat],
+        start: datetime,
+        goes: Goes | None = None,
     ) -> None:
-        """Hold the coats of `mix` over `start` (aware)."""
+        """Hold the coats of `mix` over `start` (aware), its first piece on another spot."""
         self.whole = whole
         self.mix = tuple(mix)
         self.start = start
         self.delta = start - mix[0].start
         self.end = mix[0].end + self.delta
+        self._goes = goes
         self.coats = tuple(
-            replace(coat, start=start, end=self.end, window=None) for coat in mix
+            self._put(replace(coat, start=start, end=self.end, window=None)) for coat in mix
         )
+
+    def _put(self, coat: PlannedCoat) -> PlannedCoat:
+        goes = self._goes
+        if goes is None or coat.piece != self.mix[0].piece or coat.coat not in goes.coats:
+            return coat
+        return replace(coat, spot=goes.spot)
 
     @cached_property
     def lanes(self) -> tuple[Lane, ...]:
@@ -54,7 +73,8 @@ class Held:
     def _lane(self, coat: PlannedCoat) -> Lane:
         key, plan = coat.piece, self.whole.plan
         assert plan is not None  # noqa: S101 - a coat of it is held
-        coats = (self._other(row, coat) for row in plan.coats if row.piece == key)
+        rows = (self._put(row) for row in plan.coats if row.piece == key)
+        coats = (self._other(row, coat) for row in rows)
         steps = tuple(row for row in plan.steps if row.piece == key)
         return Lane(
             self.whole, self.whole.studio.piece(key), tuple(coats), self._moved(steps, coat)

@@ -16,8 +16,9 @@ from studio_planner.services.doorways import Hands
 from studio_planner.services.moving.air_then import AirThen
 from studio_planner.services.moving.around import Around
 from studio_planner.services.moving.breaks import Break, Rule
+from studio_planner.services.moving.going import going_then, others_then, others_there
 from studio_planner.services.moving.hands_then import hands_then
-from studio_planner.services.moving.held import GRID_SECONDS, Held, kept_steps, ribbons_of
+from studio_planner.services.moving.held import GRID_SECONDS, Goes, Held, kept_steps, ribbons_of
 from studio_planner.services.moving.joint_then import Met, faces_then, joint_then
 from studio_planner.services.moving.scuffed_then import Scuffing, replaced_sandings
 from studio_planner.services.moving.spot_then import dust_then, spot_then, steps_then, tape_then
@@ -43,7 +44,8 @@ class Verdict:
 
     `coats` are those of its mix as they would be planned, with window, person and spot;
     `after` are the later coats of its pieces with the windows that they would stand in (None:
-    in none). `steps` are the steps that go with it, `lanes` are drawn while it is held there.
+    in none), `along` the earlier ones that go to another spot with it. `steps` are the steps
+    that go with it, `lanes` are drawn while it is held there.
     """
 
     start: datetime
@@ -53,6 +55,7 @@ class Verdict:
     after: tuple[PlannedCoat, ...]
     steps: tuple[PlannedStep, ...]
     lanes: tuple[Lane, ...]
+    along: tuple[PlannedCoat, ...] = ()
 
     @property
     def allowed(self) -> bool:
@@ -83,9 +86,9 @@ class Judge:
         self._air = AirThen(view.timing)
         self._scuffing = Scuffing(self._around)
 
-    def at(self, start: datetime) -> Verdict:
-        """Judge a start (aware, on whole five minutes)."""
-        held = Held(self._whole, self.mix, start)
+    def at(self, start: datetime, goes: Goes | None = None) -> Verdict:
+        """Judge a start (aware, on whole five minutes), and another spot for the piece."""
+        held = Held(self._whole, self.mix, start, goes)
         person, breaks = hands_then(self._around, held)
         found = [*self._past(held), *breaks]
         coats: list[PlannedCoat] = []
@@ -95,9 +98,16 @@ class Judge:
         unsanded = replaced_sandings(mets, held.coats, steps)
         for bar, met in zip(held.bars, mets, strict=True):
             found += met.breaks
-            spot = self._one(bar, spots, found, steps, unsanded)
+            settled = goes is not None and bar is held.bars[0]
+            spot = bar.planned.spot if settled else self._spot(bar, spots, found)
+            spots.add(spot)
+            self._one(bar, found, steps, unsanded)
             coats.append(self._planned(bar, met, spot, person))
         after: list[PlannedCoat] = []
+        others = [] if goes is None else others_there(held.lanes[0], goes, self.mix[0].coat)
+        if goes is not None:
+            found += going_then(self._around, held.lanes[0], goes, held.lanes[1:])
+            found += others_then(held.bars[0], self._air, others)
         for lane in held.lanes:
             found += self._later(lane, after)
             found += self._promise(lane)
@@ -109,6 +119,7 @@ class Judge:
             after=tuple(after),
             steps=tuple(steps),
             lanes=held.lanes,
+            along=tuple(bar.planned for bar in others if bar.position < held.bars[0].position),
         )
 
     def _joint(self, held: Held, bar: Ribbon, steps: list[PlannedStep]) -> Met:
@@ -119,19 +130,21 @@ class Judge:
     def _one(
         self,
         bar: Ribbon,
-        spots: set[str],
         found: list[Break],
         steps: list[PlannedStep],
         unsanded: frozenset[tuple[str, str]],
-    ) -> str:
-        """Judge one coat of the mix; adds to `found` and `steps`, and gives its spot."""
+    ) -> None:
+        """Judge one coat of the mix; adds to `found` and `steps`."""
         found += faces_then(bar.lane, bar)
-        spot, breaks = spot_then(self._around, bar, spots)
-        spots.add(spot)
-        found += [*breaks, *self._air.breaks(bar), *dust_then(self._around, bar, unsanded)]
+        found += [*self._air.breaks(bar), *dust_then(self._around, bar, unsanded)]
         taped, breaks = tape_then(self._around, bar)
         steps += taped
         found += [*breaks, *steps_then(self._around, bar)]
+
+    def _spot(self, bar: Ribbon, spots: set[str], found: list[Break]) -> str:
+        """The spot that a coat of the mix takes; adds to `found` what is wrong with it."""
+        spot, breaks = spot_then(self._around, bar, spots)
+        found += breaks
         return spot
 
     def _planned(self, bar: Ribbon, met: Met, spot: str, person: str | None) -> PlannedCoat:
@@ -213,13 +226,13 @@ class Judge:
             self._whole, lane.piece, coats, [*kept_steps(planned, verdict.coats, mine), *mine]
         )
 
-    def nearest(self, start: datetime) -> Verdict | None:
+    def nearest(self, start: datetime, goes: Goes | None = None) -> Verdict | None:
         """The allowed start nearest to a forbidden one; None where there is none near it."""
         step = timedelta(seconds=GRID_SECONDS)
         for count in range(1, _NEAR // step):
             for near in (start - count * step, start + count * step):
                 if self._may_serve(near):
-                    verdict = self.at(near)
+                    verdict = self.at(near, goes)
                     if verdict.allowed:
                         return verdict
         return None

@@ -12,6 +12,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterable
 
     from studio_planner.craft.plans import Plan, PlannedCoat
+    from studio_planner.services.moving.held import Goes
     from studio_planner.services.moving.judging import Verdict
 
 
@@ -23,7 +24,8 @@ def moved_plan(plan: Plan, verdict: Verdict) -> Plan:
     out, and coats are numbered anew in the order of their starts.
     """
     moved = {(coat.piece, coat.coat): coat for coat in verdict.coats}
-    renewed = moved | {(coat.piece, coat.coat): coat for coat in verdict.after}
+    others = (*verdict.after, *verdict.along)
+    renewed = moved | {(coat.piece, coat.coat): coat for coat in others}
     rows = [renewed.get((row.piece, row.coat), row) for row in plan.coats]
     pieces = {coat.piece for coat in verdict.coats}
     for key in pieces:
@@ -35,6 +37,22 @@ def moved_plan(plan: Plan, verdict: Verdict) -> Plan:
         coats=tuple(replace(row, number=number) for number, row in enumerate(rows, start=1)),
         steps=tuple(sorted([*steps, *verdict.steps], key=lambda step: step.start)),
         ready=tuple(row for row in plan.ready if row.piece not in pieces),
+    )
+
+
+def put_on_spot(plan: Plan, piece: str, goes: Goes) -> Plan:
+    """Give the plan with a piece on another spot of the same place, at the same times.
+
+    The clocks of a place are the same on all its spots, so nothing else is different.
+    """
+    return replace(
+        plan,
+        coats=tuple(
+            replace(row, spot=goes.spot)
+            if row.piece == piece and row.coat in goes.coats
+            else row
+            for row in plan.coats
+        ),
     )
 
 

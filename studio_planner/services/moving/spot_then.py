@@ -52,7 +52,7 @@ def spot_then(around: Around, bar: Ribbon, others: set[str]) -> tuple[str, tuple
     """
     lane, coat = bar.lane, bar.planned
     stays = stays_of(lane, _concerned(lane, coat))
-    taken = next((b for stay in stays if (b := _taken(around, stay)) is not None), None)
+    taken = next((b for stay in stays if (b := taken_on(around, stay)) is not None), None)
     early = _moved_too_early(lane, coat)
     if early is not None:
         return coat.spot, (early,)
@@ -62,11 +62,11 @@ def spot_then(around: Around, bar: Ribbon, others: set[str]) -> tuple[str, tuple
     place = around.studio.place_of_spot(coat.spot)
     for spot in place.spots if _free_to_go(lane, coat) else ():
         stay = Stay(lane, coat, mine.start, mine.end)
-        if spot.key not in others and _fits(lane, spot) and _clear(around, spot.key, stay):
+        if spot.key not in others and fits(lane, spot) and _clear(around, spot.key, stay):
             text = "It goes to {spot}, since {taken}"
             words = said(text, spot=spot.name, taken=_because(taken))
             return spot.key, (Break(rule=Rule.OTHER_SPOT, words=words, hard=False),)
-    return coat.spot, (Break(rule=Rule.SPOT, words=_named(around, coat, taken)),)
+    return coat.spot, (Break(rule=Rule.SPOT, words=named(around, coat, taken)),)
 
 
 def _concerned(lane: Lane, coat: PlannedCoat) -> list[PlannedCoat]:
@@ -74,7 +74,8 @@ def _concerned(lane: Lane, coat: PlannedCoat) -> list[PlannedCoat]:
     return [c for c in lane.coats[max(index - 1, 0) : index + 1] if not c.poured or c is coat]
 
 
-def _taken(around: Around, stay: Stay) -> Stay | None:
+def taken_on(around: Around, stay: Stay) -> Stay | None:
+    """The stay of another piece that one meets on its spot; None where that is free."""
     there = around.stays_on(stay.coat.spot)
     return next((other for other in there if stay.meets(other)), None)
 
@@ -83,12 +84,14 @@ def _clear(around: Around, spot: str, stay: Stay) -> bool:
     return not any(stay.meets(other) for other in around.stays_on(spot))
 
 
-def _fits(lane: Lane, spot: Spot) -> bool:
+def fits(lane: Lane, spot: Spot) -> bool:
+    """Whether a piece has room on a spot, with its cover on."""
     piece = lane.piece
     return spot.holds(piece.footprint, piece.body_mm + piece.cover_mm)
 
 
-def _named(around: Around, coat: PlannedCoat, taken: Stay) -> Sentence:
+def named(around: Around, coat: PlannedCoat, taken: Stay) -> Sentence:
+    """Who takes the spot of a coat, and until when."""
     spot = around.studio.spot(coat.spot).name
     if taken.end is None:
         text = "{spot} is taken by {piece} for good."
