@@ -31,16 +31,16 @@ def view_of(studio: Studio) -> DeskView:
     return DeskView(studio, kept(studio).start)
 
 
-def to_come(studio: Studio) -> list[Standing]:
-    lanes = spot_lanes(view_of(studio))
+def to_come(view: DeskView) -> list[Standing]:
+    lanes = spot_lanes(view)
     stands = [one for spot in lanes for one in spot.stands]
     return [one for one in stands if not any(coat.poured for coat in one.coats)]
 
 
-def put(studio: Studio, one: Standing, spot: str) -> Verdict:
+def put(view: DeskView, one: Standing, spot: str) -> Verdict:
     goes = Goes(spot, frozenset(coat.coat for coat in one.coats))
     coat = one.coats[0]
-    return Judge(view_of(studio), coat).at(coat.start, goes)
+    return Judge(view, coat).at(coat.start, goes)
 
 
 def hard(verdict: Verdict) -> str:
@@ -49,17 +49,18 @@ def hard(verdict: Verdict) -> str:
 
 def free_moves(studio: Studio) -> Iterator[tuple[Standing, str, Verdict]]:
     """Pieces that may be put on another spot of their place, with the verdict."""
-    for one in to_come(studio):
+    view = view_of(studio)
+    for one in to_come(view):
         own = one.coats[0].spot
         for spot in studio.place_of_spot(own).spots:
-            verdict = put(studio, one, spot.key)
+            verdict = put(view, one, spot.key)
             if spot.key != own and verdict.allowed:
                 yield one, spot.key, verdict
 
 
 def test_a_free_spot_that_is_large_enough_is_allowed_and_breaks_no_rule() -> None:
     studio = planned_once()
-    moves = list(free_moves(studio))
+    moves = list(islice(free_moves(studio), 6))
     assert moves
     for one, spot, verdict in moves:
         goes = Goes(spot, frozenset(coat.coat for coat in one.coats))
@@ -75,7 +76,7 @@ def test_a_free_spot_that_is_large_enough_is_allowed_and_breaks_no_rule() -> Non
 
 def test_planning_again_leaves_a_piece_where_it_was_put() -> None:
     studio = planned_once()
-    for one, spot, verdict in islice(free_moves(studio), 4):
+    for one, spot, verdict in islice(free_moves(studio), 3):
         after = replace(studio, plan=moved_plan(kept(studio), verdict), plan_outdated=True)
         again = quick_plan(after, kept(studio).start)
         keys = {(coat.piece, coat.coat) for coat in one.coats}
@@ -84,13 +85,14 @@ def test_planning_again_leaves_a_piece_where_it_was_put() -> None:
 
 def test_what_stands_there_is_named() -> None:
     studio = planned_once()
-    for one in to_come(studio):
-        for other in to_come(studio):
+    view = view_of(studio)
+    for one in to_come(view):
+        for other in to_come(view):
             meet = one.start < (other.end or one.start) and other.start < (one.end or one.start)
             spot = studio.spot(other.coats[0].spot)
             large = spot.holds(one.piece.footprint, one.piece.body_mm + one.piece.cover_mm)
             if one.piece is not other.piece and meet and large:
-                verdict = put(studio, one, spot.key)
+                verdict = put(view, one, spot.key)
                 assert Rule.SPOT in {b.rule for b in verdict.hard}
                 assert spot.name in hard(verdict)
                 return
@@ -99,7 +101,7 @@ def test_what_stands_there_is_named() -> None:
 
 def test_a_spot_that_is_too_small_or_too_low_is_said_to_be_so() -> None:
     studio = planned_once()
-    one = to_come(studio)[0]
+    one = to_come(view_of(studio))[0]
     small_ones: tuple[tuple[dict[str, Any], str], ...] = (
         ({"length_mm": 20.0, "width_mm": 20.0}, "longer or wider"),
         ({"height_mm": 10.0}, "too high"),
@@ -117,7 +119,7 @@ def test_a_spot_that_is_too_small_or_too_low_is_said_to_be_so() -> None:
         )
         small = replace(studio, places=places)
         other = next(s.key for s in small.spots if s.key != one.coats[0].spot)
-        assert words in hard(put(small, one, other))
+        assert words in hard(put(view_of(small), one, other))
 
 
 def test_a_piece_that_was_poured_on_stays_until_it_can_be_handled() -> None:
@@ -132,7 +134,7 @@ def test_a_piece_that_was_poured_on_stays_until_it_can_be_handled() -> None:
                 verdict = Judge(view_of(studio), coming[0]).at(coming[0].start, goes)
                 assert "stays where it is" in hard(verdict)
                 return
-    poured = replace(to_come(studio)[0], coats=())
+    poured = replace(to_come(view_of(studio))[0], coats=())
     assert not poured.coats
 
 
@@ -140,10 +142,10 @@ def test_in_another_place_the_clocks_are_those_of_that_place() -> None:
     studio = planned_once()
     boxes = [place for place in studio.places if len(studio.places) > 1][1:]
     assert boxes
-    spot = boxes[0].spots[0]
-    for one in to_come(studio):
+    spot, view = boxes[0].spots[0], view_of(studio)
+    for one in to_come(view):
         if one.coats[0].spot != spot.key:
-            verdict = put(studio, one, spot.key)
+            verdict = put(view, one, spot.key)
             (lane,) = (ln for ln in verdict.lanes if ln.piece.key == one.piece.key)
             mine = {coat.coat for coat in one.coats}
             assert {coat.spot for coat in lane.coats if coat.coat in mine} == {spot.key}
