@@ -65,6 +65,20 @@ WORDS = (
     marked("kinds", "thumbnail no mark"),
     marked("kinds", "already"),
     marked("kinds", "not yet"),
+    # what the log tells of
+    marked("kinds", "poured"),
+    marked("kinds", "weighed"),
+    marked("kinds", "touched"),
+    marked("kinds", "tape pulled"),
+    marked("kinds", "drips trimmed"),
+    marked("kinds", "turned over"),
+    marked("kinds", "moved"),
+    marked("kinds", "washed and sanded"),
+    marked("kinds", "packed"),
+    marked("kinds", "shipped"),
+    marked("kinds", "spoiled"),
+    marked("kinds", "stripped"),
+    marked("kinds", "withdrawn"),
 )
 """The values of those kinds; a test says which are missing."""
 

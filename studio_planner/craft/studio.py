@@ -9,13 +9,16 @@ from typing import TYPE_CHECKING, TypeVar
 from studio_planner.craft.errors import InvalidEntry, Rulebook
 from studio_planner.craft.hands import Person
 from studio_planner.craft.local_time import zone_named
-from studio_planner.craft.log import Poured  # noqa: TC001 - the exchange format reads it
+from studio_planner.craft.log import Gone, LogEntry, Poured, standing_of
+from studio_planner.craft.log_rules import check_log
+from studio_planner.craft.mixes import WeighedMix  # noqa: TC001 - the exchange format reads it
 from studio_planner.craft.orders import Order
 from studio_planner.craft.pieces import EDGE, UNDERSIDE, CoatKind, Piece, StackPattern
 from studio_planner.craft.pins import Pin  # noqa: TC001 - likewise
 from studio_planner.craft.places import Place, PlaceKind, Spot
 from studio_planner.craft.plans import Plan  # noqa: TC001 - likewise
 from studio_planner.craft.products import Product, ProductKind
+from studio_planner.craft.reminders import Reminding
 from studio_planner.craft.settings import Settings, Units
 from studio_planner.craft.tongue import translate
 
@@ -28,8 +31,10 @@ _Keyed = TypeVar("_Keyed", Person, Order, Piece, Place, Spot, Product, StackPatt
 
 @dataclass(frozen=True, kw_only=True)
 class Studio:
-    """A studio: places, products, hands, pieces, orders, what was poured, and the kept plan.
+    """A studio: places, products, hands, pieces, orders, what happened, and the kept plan.
 
+    `poured` is what is on the pieces now; `log` all that was written down, `mixes` what was
+    weighed, corrected or not, and `gone` what was taken out but is spoken of there.
     `pins` are pours that the maker has put at a time; `plan_outdated` says that something was
     changed since the plan was made.
 
@@ -42,6 +47,7 @@ class Studio:
     currency: str = "EUR"
     units: Units = field(default_factory=Units)
     settings: Settings = field(default_factory=Settings)
+    reminding: Reminding = field(default_factory=Reminding)
     places: tuple[Place, ...] = ()
     products: tuple[Product, ...] = ()
     people: tuple[Person, ...] = ()
@@ -49,6 +55,9 @@ class Studio:
     pieces: tuple[Piece, ...] = ()
     orders: tuple[Order, ...] = ()
     poured: tuple[Poured, ...] = ()
+    log: tuple[LogEntry, ...] = ()
+    mixes: tuple[WeighedMix, ...] = ()
+    gone: tuple[Gone, ...] = ()
     pins: tuple[Pin, ...] = ()
     plan_outdated: bool = False
     plan: Plan | None = None
@@ -70,6 +79,7 @@ class Studio:
         self._check_orders(rules)
         self._check_poured(rules)
         self._check_pins(rules)
+        check_log(self, rules)
         rules.close()
 
     def _check_zone(self, rules: Rulebook) -> None:
@@ -193,6 +203,17 @@ class Studio:
     def spots(self) -> tuple[Spot, ...]:
         """All spots of all places, in order."""
         return tuple(spot for place in self.places for spot in place.spots)
+
+    @cached_property
+    def standing(self) -> tuple[LogEntry, ...]:
+        """What the log says as it stands, in the order in which it happened."""
+        return standing_of(self.log)
+
+    @cached_property
+    def standing_mixes(self) -> tuple[WeighedMix, ...]:
+        """The mixes as they stand, none that was corrected or withdrawn."""
+        entries = {entry.number for entry in self.standing}
+        return tuple(mix for mix in self.mixes if mix.entry in entries)
 
     @cached_property
     def _piece_by_key(self) -> dict[str, Piece]:

@@ -8,6 +8,7 @@ import pytest
 
 from studio_planner.craft import tongue
 from studio_planner.craft.kind_words import WORDS, kind_word
+from studio_planner.craft.log import EntryKind
 from studio_planner.craft.orders import Gate, Promise
 from studio_planner.craft.pieces import CoatKind, Joint, Material
 from studio_planner.craft.places import PlaceKind
@@ -31,6 +32,7 @@ KINDS: tuple[type[StrEnum], ...] = (
     Promise,
     Touch,
     Verdict,
+    EntryKind,
 )
 
 

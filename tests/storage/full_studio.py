@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import UTC, date, datetime, time, timedelta
 
 from studio_planner.craft.hands import Absence, Person, WorkHours
-from studio_planner.craft.log import Poured
+from studio_planner.craft.log import EntryKind, Gone, GoneKind, LogEntry, Poured
+from studio_planner.craft.mixes import MixedFor, WeighedColour, WeighedMix
 from studio_planner.craft.orders import Courier, Gate, Order, Promise
 from studio_planner.craft.pieces import (
     Coat,
@@ -35,6 +37,7 @@ from studio_planner.craft.plans import (
     Window,
 )
 from studio_planner.craft.products import MixRatio, Product, ProductKind, RatioBy, SheetPoint
+from studio_planner.craft.reminders import Means, ReminderKind, Reminding
 from studio_planner.craft.settings import (
     ClockForm,
     FilmUnit,
@@ -46,7 +49,10 @@ from studio_planner.craft.settings import (
     VolumeUnit,
 )
 from studio_planner.craft.shapes import FreeArea, Oval, Rectangle, Round, Shape
+from studio_planner.craft.spells import Spell
 from studio_planner.craft.studio import Studio
+from studio_planner.craft.taught import TaughtStage
+from studio_planner.craft.touches import Touch, Verdict
 from studio_planner.science.stages import Stage
 
 NOON = datetime(2031, 3, 4, 12, tzinfo=UTC)
@@ -135,6 +141,55 @@ def _full_plan() -> Plan:
     )
 
 
+def _full_log() -> tuple[LogEntry, ...]:
+    poured = LogEntry(
+        number=2,
+        kind=EntryKind.POURED,
+        at=NOON - timedelta(hours=2),
+        written=NOON,
+        piece="p1",
+        coat="a",
+        end=NOON,
+        spot="s1",
+        joint=Joint.BARE,
+        batch=17,
+    )
+    return (
+        LogEntry(number=1, kind=EntryKind.WEIGHED, at=NOON, written=NOON, batch=17),
+        poured,
+        replace(poured, number=3, at=NOON - timedelta(hours=1), corrects=2),
+        LogEntry(number=5, kind=EntryKind.WEIGHED, at=NOON, written=NOON, batch=17, corrects=1),
+        LogEntry(
+            number=6,
+            kind=EntryKind.TOUCHED,
+            at=NOON + timedelta(microseconds=3),
+            written=NOON + timedelta(hours=1),
+            piece="p1",
+            coat="a",
+            touch=Touch.TACK,
+            verdict=Verdict.NOT_YET,
+            words="near the handle, still soft",
+        ),
+        LogEntry(
+            number=7, kind=EntryKind.SHIPPED, at=NOON, written=NOON, piece="p0", order="m1"
+        ),
+    )
+
+
+def _full_mixes() -> tuple[WeighedMix, ...]:
+    wrong = WeighedMix(entry=1, batch=17, product="clear", at=NOON, a_grams=150.0)
+    right = replace(
+        wrong,
+        entry=5,
+        b_grams=75.25,
+        lot_a="L-0815",
+        lot_b="of May",
+        colourants=(WeighedColour(name="sea", grams=1.5),),
+        coats=(MixedFor(piece="p1", coat="a"), MixedFor(piece="p0", coat="gone")),
+    )
+    return (wrong, right)
+
+
 def full_studio() -> Studio:
     return Studio(
         name="Zwei Möwen \u2013 \u201cSüd\u201d",
@@ -152,6 +207,17 @@ def full_studio() -> Studio:
         settings=Settings(
             settle_minutes=90, tariff_per_kwh=0.31, surface_lag_hours={Material.SLATE: 1.25}
         ),
+        reminding=Reminding(
+            quiet_from=time(21, 30),
+            quiet_to=time(6, 45),
+            evening=time(17),
+            readings_hours=8.5,
+            moved_minutes=20,
+            stays_in_tray=True,
+            leads={ReminderKind.TAPE: 12},
+            off=frozenset({ReminderKind.READINGS, ReminderKind.SHIP}),
+            means_off=frozenset({Means.SOUND}),
+        ),
         places=(
             Place(
                 key="room",
@@ -165,6 +231,14 @@ def full_studio() -> Studio:
                 readings=(
                     Reading(when=NOON, celsius=20.1, humidity_pct=51.0),
                     Reading(when=NOON + timedelta(microseconds=1), celsius=20.2),
+                ),
+                spells=(
+                    Spell(
+                        start=NOON,
+                        end=NOON + timedelta(hours=9),
+                        celsius=23.5,
+                        humidity_pct=40.0,
+                    ),
                 ),
             ),
             Place(
@@ -192,6 +266,21 @@ def full_studio() -> Studio:
                 humidity_limit_pct=75,
                 depth_limit_mm=6,
                 invented=True,
+                taught=(
+                    TaughtStage(
+                        stage=Stage.RECOAT_OPENS,
+                        celsius=18.5,
+                        sheet_hours=5.5,
+                        early_hours=4.5,
+                        likely_hours=5.25,
+                        late_hours=6.125,
+                        sheet_factor=0.95,
+                        band_left=0.5,
+                        tests=7,
+                        pours=3,
+                        at=NOON,
+                    ),
+                ),
             ),
             Product(key="leaf", name="Leaf", kind=ProductKind.LEAF, sheet=()),
         ),
@@ -302,7 +391,14 @@ def full_studio() -> Studio:
                 start=NOON - timedelta(hours=1),
                 end=NOON,
                 spot="s1",
+                batch=17,
             ),
+        ),
+        log=_full_log(),
+        mixes=_full_mixes(),
+        gone=(
+            Gone(kind=GoneKind.PIECE, key="p0", name="First try", order="m1"),
+            Gone(kind=GoneKind.PRODUCT, key="old", name="Old clear"),
         ),
         pins=(Pin(piece="p1", coat="b", start=NOON + timedelta(days=1)),),
         plan=_full_plan(),

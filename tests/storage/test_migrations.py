@@ -15,6 +15,7 @@ from typing import TYPE_CHECKING
 import pytest
 
 from studio_planner.craft.errors import StudioFileError
+from studio_planner.craft.reminders import Reminding
 from studio_planner.craft.settings import Units
 from studio_planner.storage import migrations
 from studio_planner.storage.migrating import start_file
@@ -33,7 +34,11 @@ FROZEN = {
     "m0001_work_tables.py": "58048cef908e4c96",
     "m0002_worth_of_a_plan.py": "a1ce6254eed383fc",
     "m0003_what_a_maker_enters.py": "8bca9a753bbcc059",
+    "m0004_reminder_tables.py": "b2fb46552bafbda2",
+    "m0004_what_happens.py": "dc2f930556aeb4b6",
 }
+
+NEXT = len(RELEASED) + 1
 
 ROWS_OF_VERSION_1 = Path(__file__).with_name("version_1_rows.sql")
 
@@ -47,16 +52,24 @@ def file_of_version_1(path: Path) -> Path:
 
 
 def as_of_version_1(studio: Studio) -> Studio:
-    """The studio as version 1 knew it: nothing of goals, rehearsals, notes, photos or pins."""
+    """The studio as version 1 knew it: a plan and what was poured, nothing of what happened."""
     units = studio.units
     bare = replace(
         studio,
         units=Units(temperature=units.temperature, mass=units.mass, length=units.length),
         settings=replace(studio.settings, tariff_per_kwh=0.0),
-        places=tuple(replace(place, heat_loss_w_per_k=None) for place in studio.places),
+        places=tuple(
+            replace(place, heat_loss_w_per_k=None, spells=()) for place in studio.places
+        ),
         pieces=tuple(replace(piece, note="", photos=()) for piece in studio.pieces),
         orders=tuple(replace(order, note="") for order in studio.orders),
+        products=tuple(replace(product, taught=()) for product in studio.products),
+        poured=tuple(replace(pour, batch=None) for pour in studio.poured),
+        reminding=Reminding(moved_minutes=30),
         patterns=(),
+        log=(),
+        mixes=(),
+        gone=(),
         pins=(),
     )
     return without_worth(bare)
@@ -132,7 +145,7 @@ def test_an_older_file_is_brought_up_to_date_after_a_backup(studio_path: Path) -
     steps = (*RELEASED, add_glaze, rename_pieces)
     with open_studio(studio_path, steps=steps) as file:
         assert [piece.name for piece in file.read().pieces] == [f"{n} (glazed)" for n in before]
-    backup = studio_path.with_name("full (before version 4).studio")
+    backup = studio_path.with_name(f"full (before version {NEXT}).studio")
     assert names(backup) == before
     assert names(studio_path) == [f"{name} (glazed)" for name in before]
     with open_studio(studio_path, steps=steps):
@@ -170,7 +183,7 @@ def test_the_backup_opens_with_the_older_program(
     studio_path: Path, full_studio: Studio
 ) -> None:
     open_studio(studio_path, steps=(*RELEASED, add_glaze)).close()
-    with open_studio(studio_path.with_name("full (before version 4).studio")) as file:
+    with open_studio(studio_path.with_name(f"full (before version {NEXT}).studio")) as file:
         assert file.read() == full_studio
 
 
@@ -190,11 +203,11 @@ def test_a_migrated_file_and_a_new_one_have_the_same_tables(
 
 
 def test_an_earlier_backup_is_not_written_over(studio_path: Path) -> None:
-    taken = studio_path.with_name("full (before version 4).studio")
+    taken = studio_path.with_name(f"full (before version {NEXT}).studio")
     taken.write_text("precious")
     open_studio(studio_path, steps=(*RELEASED, add_glaze)).close()
     assert taken.read_text() == "precious"
-    assert names(studio_path.with_name("full (before version 4 2).studio"))
+    assert names(studio_path.with_name(f"full (before version {NEXT} 2).studio"))
 
 
 @pytest.mark.parametrize(
