@@ -124,7 +124,7 @@ class Reminding:
     quiet_to: time = time(7, 0)
     evening: time = time(18, 0)
     readings_hours: float = 12.0
-    moved_minutes: int = 60
+    moved_minutes: int = 30
     stays_in_tray: bool = False
     leads: dict[ReminderKind, int] = field(default_factory=dict)
     off: frozenset[ReminderKind] = frozenset()
