@@ -95,7 +95,8 @@ class Order:
     """An order or a market: its pieces, and the promise that was given.
 
     `weight` says how much its lateness counts against others. `packing_minutes` are attended,
-    for each piece or set. A market needs `opens`, the time it opens on `promised`.
+    for each piece or set. A market needs `opens`, the time it opens on `promised`. `price` is
+    what was agreed, in the studio's currency; None where nothing was.
     """
 
     key: str
@@ -109,6 +110,7 @@ class Order:
     opens: time = time(9, 0)
     weight: float = 1.0
     note: str = ""
+    price: float | None = None
 
     def __post_init__(self) -> None:
         """Check names, pieces and figures."""
@@ -128,6 +130,8 @@ class Order:
         rules.between(self.packing_minutes, 1, 24 * 60, "packing_minutes")
         rules.wall_clock(self.opens, "opens")
         rules.between(self.weight, 0.01, 1000, "weight")
+        if self.price is not None:
+            rules.between(self.price, 0, 1_000_000, "price")
         rules.close()
 
     def due(self, zone: ZoneInfo) -> datetime:

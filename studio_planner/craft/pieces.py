@@ -70,13 +70,15 @@ class Colour:
     """One colour of a coat: its share of the mix and its colourant, both in per cent.
 
     `share_pct` is the part of the mix that gets this colour; `colourant_pct` is the colourant's
-    mass in per cent of that part.
+    mass in per cent of that part. `pour_at_minute` is when it is poured, counted from the first
+    one, where the maker waits for it to thicken.
     """
 
     name: str
     share_pct: float = 100.0
     colourant: str = ""
     colourant_pct: float = 0.0
+    pour_at_minute: float | None = None
 
     def __post_init__(self) -> None:
         """Check the name and both percentages."""
@@ -84,6 +86,8 @@ class Colour:
         rules.named(self.name)
         rules.between(self.share_pct, 0.1, 100.0, "share_pct")
         rules.between(self.colourant_pct, 0.0, 50.0, "colourant_pct")
+        if self.pour_at_minute is not None:
+            rules.between(self.pour_at_minute, 0.0, 24 * 60, "pour_at_minute")
         rules.close()
 
 
@@ -199,7 +203,8 @@ class Piece:
     `body_mm` is the blank's thickness, the height of its edge. `rim_mm` is the height of a rim
     that holds a flood (0: none). `footprint_mm` (length, width) is the room that the piece or
     the whole set takes on its spot with clearance for drips; None: it follows from the shape.
-    `cover_mm` is the height that it needs with its dust cover on.
+    `cover_mm` is the height that it needs with its dust cover on. `blank_price` is what the
+    blank cost, or all blanks of the set, in the studio's currency.
     """
 
     key: str
@@ -215,6 +220,7 @@ class Piece:
     cover_mm: float = 80.0
     note: str = ""
     photos: tuple[Photo, ...] = ()
+    blank_price: float = 0.0
 
     def __post_init__(self) -> None:
         """Check the blank, then the stack as a whole."""
@@ -226,6 +232,7 @@ class Piece:
         rules.between(self.rim_mm, 0.0, 200, "rim_mm")
         rules.between(self.clearance_mm, 0.0, 500, "clearance_mm")
         rules.between(self.cover_mm, 1.0, 2000, "cover_mm")
+        rules.between(self.blank_price, 0.0, 1_000_000, "blank_price")
         keys = [photo.key for photo in self.photos]
         rules.require(
             len(set(keys)) == len(keys), "photos", translate("rules", "a photo is in it twice.")

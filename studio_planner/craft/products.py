@@ -91,8 +91,9 @@ class Product:
     """A product with its data sheet; densities in g/cm³, masses in grams, air in °C and %.
 
     `mix_limit_g` is the largest mix that can be spread in time, `cup_limit_g` the largest cup.
-    A one-part product has no ratio. `taught` is what the studio's own touch tests say of its
-    stages, once the maker has said yes to it.
+    A one-part product has no ratio. `viscosity_mpas` is that of the mix as the sheet has it.
+    `taught` is what the studio's own touch tests say of its stages, once the maker has said yes
+    to it.
     """
 
     key: str
@@ -110,6 +111,7 @@ class Product:
     cup_limit_g: float = 200.0
     mix_limit_g: float = 600.0
     invented: bool = False
+    viscosity_mpas: float | None = None
     taught: tuple[TaughtStage, ...] = ()
 
     def __post_init__(self) -> None:
@@ -151,6 +153,8 @@ class Product:
                 rules.between(value, 0.5, 5.0, field)
         rules.between(self.cup_limit_g, 1, 100_000, "cup_limit_g")
         rules.between(self.mix_limit_g, 1, 100_000, "mix_limit_g")
+        if self.viscosity_mpas is not None:
+            rules.between(self.viscosity_mpas, 1, 1_000_000, "viscosity_mpas")
 
     def _check_air(self, rules: Rulebook) -> None:
         low, high = self.minimum_celsius, self.maximum_celsius

@@ -14,19 +14,29 @@ from studio_planner.craft.log_rules import check_log
 from studio_planner.craft.mixes import WeighedMix  # noqa: TC001 - the exchange format reads it
 from studio_planner.craft.orders import Order
 from studio_planner.craft.pieces import EDGE, UNDERSIDE, CoatKind, Piece, StackPattern
+from studio_planner.craft.pigments import Pigment
 from studio_planner.craft.pins import Pin  # noqa: TC001 - likewise
 from studio_planner.craft.places import Place, PlaceKind, Spot
 from studio_planner.craft.plans import Plan  # noqa: TC001 - likewise
+from studio_planner.craft.prices import Prices
 from studio_planner.craft.products import Product, ProductKind
 from studio_planner.craft.reminders import Reminding
 from studio_planner.craft.settings import Settings, Units
+from studio_planner.craft.stock import Lot, StockRules
+from studio_planner.craft.stock_rules import check_stock
 from studio_planner.craft.tongue import translate
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
     from zoneinfo import ZoneInfo
 
-_Keyed = TypeVar("_Keyed", Person, Order, Piece, Place, Spot, Product, StackPattern)
+_Keyed = TypeVar(
+    "_Keyed", Person, Order, Piece, Place, Spot, Product, StackPattern, Lot, Pigment
+)
+
+_KEYED_FIELDS = (
+    "places", "products", "lots", "pigments", "people", "patterns", "pieces", "orders",
+)  # fmt: skip
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -48,8 +58,12 @@ class Studio:
     units: Units = field(default_factory=Units)
     settings: Settings = field(default_factory=Settings)
     reminding: Reminding = field(default_factory=Reminding)
+    stock: StockRules = field(default_factory=StockRules)
+    prices: Prices = field(default_factory=Prices)
     places: tuple[Place, ...] = ()
     products: tuple[Product, ...] = ()
+    lots: tuple[Lot, ...] = ()
+    pigments: tuple[Pigment, ...] = ()
     people: tuple[Person, ...] = ()
     patterns: tuple[StackPattern, ...] = ()
     pieces: tuple[Piece, ...] = ()
@@ -70,7 +84,7 @@ class Studio:
         letters = self.currency.isascii() and self.currency.isalpha()
         money = letters and len(self.currency) == 3  # noqa: PLR2004 - ISO 4217
         rules.require(money, "currency", translate("rules", "use three letters, such as EUR."))
-        for noun in ("places", "products", "people", "patterns", "pieces", "orders"):
+        for noun in _KEYED_FIELDS:
             _check_unique(noun, getattr(self, noun), rules)
         _check_unique("spots", self.spots, rules)
         for piece in self.pieces:
@@ -80,6 +94,7 @@ class Studio:
         self._check_poured(rules)
         self._check_pins(rules)
         check_log(self, rules)
+        check_stock(self, rules)
         rules.close()
 
     def _check_zone(self, rules: Rulebook) -> None:

@@ -19,6 +19,7 @@ from studio_planner.craft.pieces import (
     Piece,
     StackPattern,
 )
+from studio_planner.craft.pigments import Pigment
 from studio_planner.craft.pins import Pin
 from studio_planner.craft.places import PatternPoint, Place, PlaceKind, Reading, Spot
 from studio_planner.craft.plans import (
@@ -36,6 +37,7 @@ from studio_planner.craft.plans import (
     Unplanned,
     Window,
 )
+from studio_planner.craft.prices import PriceRule, Prices
 from studio_planner.craft.products import MixRatio, Product, ProductKind, RatioBy, SheetPoint
 from studio_planner.craft.reminders import Means, ReminderKind, Reminding
 from studio_planner.craft.settings import (
@@ -50,9 +52,11 @@ from studio_planner.craft.settings import (
 )
 from studio_planner.craft.shapes import FreeArea, Oval, Rectangle, Round, Shape
 from studio_planner.craft.spells import Spell
+from studio_planner.craft.stock import Lot, LotCount, LotPart, StockRules
 from studio_planner.craft.studio import Studio
 from studio_planner.craft.taught import TaughtStage
 from studio_planner.craft.touches import Touch, Verdict
+from studio_planner.science.film_limits import Colourant
 from studio_planner.science.stages import Stage
 
 NOON = datetime(2031, 3, 4, 12, tzinfo=UTC)
@@ -266,6 +270,7 @@ def full_studio() -> Studio:
                 humidity_limit_pct=75,
                 depth_limit_mm=6,
                 invented=True,
+                viscosity_mpas=650.5,
                 taught=(
                     TaughtStage(
                         stage=Stage.RECOAT_OPENS,
@@ -283,6 +288,47 @@ def full_studio() -> Studio:
                 ),
             ),
             Product(key="leaf", name="Leaf", kind=ProductKind.LEAF, sheet=()),
+        ),
+        stock=StockRules(lead_days=5, opened_days=200, reserve_g=120.5),
+        prices=Prices(
+            hourly_wage=24.5,
+            consumables_per_mix=1.25,
+            consumables_per_piece=0.75,
+            overhead_pct=12.5,
+            scrap_pct=8.0,
+            fees_pct=6.5,
+            rule=PriceRule.OF_PRICE,
+            margin_pct=35.0,
+            rush_wage_pct=25.0,
+            rush_freight=9.5,
+            round_to=1.0,
+        ),
+        lots=(
+            Lot(
+                key="b1",
+                product="clear",
+                part=LotPart.A,
+                label="L-0815",
+                received=date(2031, 2, 1),
+                new_g=1000.0,
+                price=39.9,
+                opened=date(2031, 2, 3),
+                best_before=date(2032, 2, 1),
+                kept_for="o1",
+                note="the dented one",
+                counts=(LotCount(at=NOON, left_g=640.5, words="on the scale"),),
+            ),
+        ),
+        pigments=(
+            Pigment(
+                key="sea",
+                name="Sea",
+                kind=Colourant.MICA,
+                density=3.1,
+                diameter_um=45.0,
+                price_per_100g=18.5,
+                note="settles",
+            ),
         ),
         people=(
             Person(
@@ -310,7 +356,7 @@ def full_studio() -> Studio:
                         kind=CoatKind.COLOUR,
                         product="clear",
                         film_mm=1.5,
-                        colours=(Colour(name="sea"),),
+                        colours=(Colour(name="sea", pour_at_minute=6.5),),
                     ),
                 ),
             ),
@@ -320,6 +366,7 @@ def full_studio() -> Studio:
                 key="p1",
                 name="Moon tray",
                 note="Ask about the handles.",
+                blank_price=14.75,
                 photos=(Photo(key="5f2c", taken=NOON, words="before the lock coat"),),
                 shape=Round(diameter_mm=300),
                 material=Material.TIMBER,
@@ -336,7 +383,7 @@ def full_studio() -> Studio:
                         faces=frozenset({"top", "edge"}),
                         colours=(
                             Colour(name="sea", share_pct=60, colourant="blue", colourant_pct=3),
-                            Colour(name="sand", share_pct=40),
+                            Colour(name="sand", share_pct=40, pour_at_minute=12.0),
                         ),
                         sandable=False,
                         test_first=True,
@@ -374,6 +421,7 @@ def full_studio() -> Studio:
                 courier=Courier(days=frozenset({1, 4}), cut_off=time(15, 30), transit_days=3),
                 weight=2.5,
                 note="Rings before she comes.",
+                price=129.5,
             ),
             Order(
                 key="m1",

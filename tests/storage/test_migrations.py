@@ -15,8 +15,10 @@ from typing import TYPE_CHECKING
 import pytest
 
 from studio_planner.craft.errors import StudioFileError
+from studio_planner.craft.prices import Prices
 from studio_planner.craft.reminders import Reminding
 from studio_planner.craft.settings import Units
+from studio_planner.craft.stock import StockRules
 from studio_planner.storage import migrations
 from studio_planner.storage.migrating import start_file
 from studio_planner.storage.migrations import RELEASED
@@ -24,6 +26,7 @@ from studio_planner.storage.opening import expected_schema
 from studio_planner.storage.studio_file import create_studio, open_studio
 
 if TYPE_CHECKING:
+    from studio_planner.craft.pieces import Coat, Piece
     from studio_planner.craft.studio import Studio
     from studio_planner.storage.migrations import Migration
 
@@ -34,8 +37,9 @@ FROZEN = {
     "m0001_work_tables.py": "58048cef908e4c96",
     "m0002_worth_of_a_plan.py": "a1ce6254eed383fc",
     "m0003_what_a_maker_enters.py": "8bca9a753bbcc059",
+    "m0004_gained_columns.py": "16746b45f63bab36",
     "m0004_reminder_tables.py": "b2fb46552bafbda2",
-    "m0004_what_happens.py": "dc2f930556aeb4b6",
+    "m0004_what_happens.py": "5e13babb34987947",
 }
 
 NEXT = len(RELEASED) + 1
@@ -61,11 +65,20 @@ def as_of_version_1(studio: Studio) -> Studio:
         places=tuple(
             replace(place, heat_loss_w_per_k=None, spells=()) for place in studio.places
         ),
-        pieces=tuple(replace(piece, note="", photos=()) for piece in studio.pieces),
-        orders=tuple(replace(order, note="") for order in studio.orders),
-        products=tuple(replace(product, taught=()) for product in studio.products),
+        pieces=tuple(
+            replace(piece, note="", photos=(), blank_price=0.0, stack=_as_poured_at_once(piece))
+            for piece in studio.pieces
+        ),
+        orders=tuple(replace(order, note="", price=None) for order in studio.orders),
+        products=tuple(
+            replace(product, taught=(), viscosity_mpas=None) for product in studio.products
+        ),
         poured=tuple(replace(pour, batch=None) for pour in studio.poured),
         reminding=Reminding(moved_minutes=30),
+        stock=StockRules(),
+        prices=Prices(),
+        lots=(),
+        pigments=(),
         patterns=(),
         log=(),
         mixes=(),
@@ -73,6 +86,13 @@ def as_of_version_1(studio: Studio) -> Studio:
         pins=(),
     )
     return without_worth(bare)
+
+
+def _as_poured_at_once(piece: Piece) -> tuple[Coat, ...]:
+    return tuple(
+        replace(coat, colours=tuple(replace(one, pour_at_minute=None) for one in coat.colours))
+        for coat in piece.stack
+    )
 
 
 def without_worth(studio: Studio) -> Studio:

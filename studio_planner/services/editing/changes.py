@@ -5,18 +5,37 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.log import EntryKind
+from studio_planner.craft.prices import Prices
+from studio_planner.craft.reminders import Reminding
 from studio_planner.craft.settings import Units
+from studio_planner.craft.stock import StockRules
 
 if TYPE_CHECKING:
     from collections.abc import Callable
 
     from studio_planner.craft.hands import Person
+    from studio_planner.craft.log import Poured
     from studio_planner.craft.orders import Order
     from studio_planner.craft.pieces import Piece
     from studio_planner.craft.plans import Plan
+    from studio_planner.craft.products import Product
     from studio_planner.craft.studio import Studio
 
 _ANY_UNITS = Units()
+_ANY_REMINDING = Reminding()
+_ANY_STOCK = StockRules()
+_ANY_PRICES = Prices()
+
+_BEARING = frozenset(EntryKind) - {
+    EntryKind.POURED,
+    EntryKind.WEIGHED,
+    EntryKind.TOUCHED,
+    EntryKind.TAPED,
+    EntryKind.TRIMMED,
+    EntryKind.WITHDRAWN,
+}
+"""What the log tells that a plan must know, beside what was poured, which it has anyway."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,17 +65,37 @@ def made(change: Change, studio: Studio) -> Studio:
 
 def bears_on_plan(before: Studio, after: Studio) -> bool:
     """Tell whether a plan of `before` may be another one for `after`."""
+    if _bearing_facts(before) != _bearing_facts(after):
+        return True
     return _as_planned(before) != _as_planned(after)
 
 
+def _bearing_facts(studio: Studio) -> list[tuple[EntryKind, str, str, str, str]]:
+    return [
+        (entry.kind, entry.piece, entry.coat, entry.order, entry.spot)
+        for entry in studio.standing
+        if entry.kind in _BEARING
+    ]
+
+
 def _as_planned(studio: Studio) -> Studio:
-    # Built without checks: what is blanked here was checked with the whole studio.
+    # What is blanked here was checked with the whole studio.
     return replace(
         studio,
         name="any",
         currency="EUR",
         units=_ANY_UNITS,
         patterns=(),
+        reminding=_ANY_REMINDING,
+        stock=_ANY_STOCK,
+        prices=_ANY_PRICES,
+        lots=(),
+        pigments=(),
+        log=(),
+        mixes=(),
+        gone=(),
+        poured=tuple(_plain_pour(pour) for pour in studio.poured),
+        products=tuple(_plain_product(product) for product in studio.products),
         settings=replace(studio.settings, tariff_per_kwh=0.0),
         places=tuple(replace(place, heat_loss_w_per_k=None) for place in studio.places),
         people=tuple(_plain_person(person) for person in studio.people),
@@ -72,14 +111,25 @@ def _plain_person(person: Person) -> Person:
     return replace(person, name=person.key, absences=away)
 
 
+def _plain_pour(pour: Poured) -> Poured:
+    return pour if pour.batch is None else replace(pour, batch=None)
+
+
+def _plain_product(product: Product) -> Product:
+    plain = product.viscosity_mpas is None
+    return product if plain else replace(product, viscosity_mpas=None)
+
+
 def _plain_piece(piece: Piece) -> Piece:
-    plain = not piece.note and not piece.photos and piece.name == piece.key
-    return piece if plain else replace(piece, name=piece.key, note="", photos=())
+    plain = not piece.note and not piece.photos and not piece.blank_price
+    if plain and piece.name == piece.key:
+        return piece
+    return replace(piece, name=piece.key, note="", photos=(), blank_price=0.0)
 
 
 def _plain_order(order: Order) -> Order:
-    plain = not order.note and order.name == order.key
-    return order if plain else replace(order, name=order.key, note="")
+    plain = not order.note and order.price is None and order.name == order.key
+    return order if plain else replace(order, name=order.key, note="", price=None)
 
 
 def fitting(plan: Plan, studio: Studio) -> Plan:

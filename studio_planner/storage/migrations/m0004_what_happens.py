@@ -1,9 +1,10 @@
-"""Version 4: the log, what was weighed, what tests taught, spells of weather, reminders."""
+"""Version 4: the log, mixes, what tests taught, spells, bottles, prices and reminders."""
 
 from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from studio_planner.storage.migrations.m0004_gained_columns import GAINED, STOCK_TABLES
 from studio_planner.storage.migrations.m0004_reminder_tables import REMINDER_TABLES
 
 if TYPE_CHECKING:
@@ -25,6 +26,8 @@ CREATE TABLE "poured" (
   PRIMARY KEY ("owner", "position")
 ) STRICT, WITHOUT ROWID
 """
+
+_OLDER_POURED: dict[str, str | float | None] = {"batch": None}
 
 _NEW = """
 CREATE TABLE "log" (
@@ -120,17 +123,30 @@ CREATE TABLE "places_spells" (
 
 
 def what_happens(connection: sqlite3.Connection) -> None:
-    """Make room for the log, weighed mixes, taught stages, spells of weather and reminders."""
-    rows = connection.execute('SELECT * FROM "poured"').fetchall()
-    connection.execute('DROP TABLE "poured"')
-    connection.execute(_POURED.strip())
-    for row in rows:
-        marks = ", ".join("?" * (len(row) + 1))
-        connection.execute(f'INSERT INTO "poured" VALUES ({marks})', (*row, None))  # noqa: S608 - our own
-    for table in (*_NEW.split(";"), *REMINDER_TABLES.split(";")):
-        connection.execute(table.strip())
+    """Make room for the log, mixes, taught stages, spells, bottles, prices and reminders."""
+    for name, (table, gained) in {**GAINED, "poured": (_POURED, _OLDER_POURED)}.items():
+        _make_anew(connection, name, table, gained)
+    for tables in (_NEW, STOCK_TABLES, REMINDER_TABLES):
+        for table in tables.split(";"):
+            connection.execute(table.strip())
     for (studio,) in connection.execute('SELECT "id" FROM "studio"').fetchall():
         connection.execute(
             'INSERT INTO "reminding" VALUES (1, ?, 0, ?, ?, ?, 12.0, 30, 0)',
             (studio, "22:00", "07:00", "18:00"),
         )
+
+
+def _make_anew(
+    connection: sqlite3.Connection,
+    name: str,
+    table: str,
+    gained: dict[str, str | float | None],
+) -> None:
+    found = connection.execute(f'SELECT * FROM "{name}"')  # noqa: S608 - our own
+    columns = (*(column[0] for column in found.description), *gained)
+    rows = [(*row, *gained.values()) for row in found]
+    connection.execute(f'DROP TABLE "{name}"')
+    connection.execute(table.strip())
+    names = ", ".join(f'"{column}"' for column in columns)
+    marks = ", ".join("?" * len(columns))
+    connection.executemany(f'INSERT INTO "{name}" ({names}) VALUES ({marks})', rows)  # noqa: S608 - likewise
