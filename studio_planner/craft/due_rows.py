@@ -64,8 +64,11 @@ class DueRow:
 
     @property
     def to_ring(self) -> bool:
-        """Whether a round has begun that not every means was tried for."""
-        return self.listed and self.round > self.rung
+        """Whether a round has begun that not every means was tried for.
+
+        It rests while the reminder waits for another time.
+        """
+        return self.listed and self.round > self.rung and self.rings_at is None
 
     @property
     def state(self) -> RowState:
@@ -129,23 +132,22 @@ def new_row(reminder: Reminder) -> DueRow:
 def planned_again(row: DueRow, reminder: Reminder) -> DueRow:
     """The row after its reminder was made anew, maybe at another time.
 
-    What was acknowledged stays so, unless it is about a time that has come since: a pour that
-    was seen on Monday and is planned for Tuesday rings on Tuesday.
+    What was acknowledged stays so until another time of it has come: a pour that was seen on
+    Monday and is planned for Tuesday rings on Tuesday.
     """
     row = replace(row, withdrawn=None)
     rang_for = row.rang_for
-    if row.acknowledged is not None and rang_for is not None:
-        if _another(reminder.due, rang_for) and reminder.due > row.acknowledged:
-            begun = replace(new_row(reminder), round=row.round, rung=row.rung)
-            return replace(begun, rang_for=rang_for)
-        return row
-    if row.came_due is None or rang_for is None or _another(reminder.due, rang_for):
+    if rang_for is None:
         return replace(row, reminder=reminder, rings_at=reminder.due)
+    moved = _another(reminder.due, rang_for)
+    if row.acknowledged is not None:
+        again = moved and reminder.due > row.acknowledged
+        return replace(row, reminder=reminder, rings_at=reminder.due if again else None)
     rings_at = row.rings_at
-    if _another(row.reminder.due, rang_for):  # it was moved, and is back where it was
-        rings_at = None
-    elif rings_at == row.reminder.due:  # the clock was set back to before its time
+    if moved:
         rings_at = reminder.due
+    elif _another(row.reminder.due, rang_for):  # it was moved, and is back where it was
+        rings_at = None
     return replace(row, reminder=reminder, rings_at=rings_at)
 
 
@@ -160,16 +162,20 @@ def no_longer_needed(row: DueRow, now: datetime) -> DueRow:
 
 def come_due(row: DueRow, now: datetime) -> DueRow:
     """The row when its time has come; the same row while it has not."""
-    waits = row.rings_at is None or row.rings_at > now
-    if row.rings_at is None or waits or row.acknowledged or row.withdrawn:
+    if row.rings_at is None or row.rings_at > now or row.withdrawn is not None:
         return row
+    due, rang_for = row.reminder.due, row.rang_for
+    first = rang_for is None or row.acknowledged is not None
+    if rang_for is None or (due <= now and _another(due, rang_for)):
+        rang_for = due
     return replace(
         row,
         rings_at=None,
         round=row.round + 1,
-        rang_for=min(row.reminder.due, now),
-        came_due=row.came_due or now,
+        rang_for=rang_for,
+        came_due=now if first else row.came_due,
         late=now - row.rings_at > LATE,
+        acknowledged=None,
     )
 
 
@@ -182,26 +188,25 @@ def clock_set_back(row: DueRow, now: datetime) -> DueRow:
         return row if row.acknowledged <= now else replace(row, acknowledged=now)
     if row.came_due is None or row.rang_for is None:
         return row
-    early = row.rang_for - now > _CLOCK_SET_BACK
-    if not early and row.came_due <= now:
-        return row
-    row = replace(row, came_due=min(row.came_due, now))
-    if early and row.rings_at is None and row.withdrawn is None:
-        return replace(row, rings_at=row.reminder.due)
-    return row
+    if row.rang_for - now > _CLOCK_SET_BACK:
+        # Told too early: whatever is ahead by this clock is another time.
+        waits = row.reminder.due if row.reminder.due > now else None
+        row = replace(row, rang_for=now - ANOTHER_TIME, rings_at=waits)
+    return replace(row, came_due=now) if row.came_due > now else row
 
 
 def acknowledged(row: DueRow, now: datetime) -> DueRow:
     """The row once the maker has seen it: it is done, or will not be."""
-    if row.acknowledged is not None:
+    if row.acknowledged is not None and row.rings_at is None:
         return row
-    rang_for = row.rang_for or row.reminder.due
-    return replace(row, acknowledged=now, rings_at=None, rang_for=rang_for, rung=row.round)
+    due, rang_for = row.reminder.due, row.rang_for
+    ahead = rang_for is None or row.acknowledged is not None
+    return replace(row, acknowledged=now, rings_at=None, rang_for=due if ahead else rang_for)
 
 
 def snoozed(row: DueRow, until: datetime) -> DueRow:
     """The row when the maker wants to be told again; only what is listed can be put off."""
-    return replace(row, rings_at=until, rung=row.round) if row.listed else row
+    return replace(row, rings_at=until) if row.listed else row
 
 
 def all_tried(row: DueRow, round_: int) -> DueRow:

@@ -54,15 +54,19 @@ class QuietHours:
     def put_off(self, reminder: Reminder) -> Reminder:
         """The reminder as it may ring: at its time, or at the end of the quiet hours."""
         end = self.ends(reminder.due)
-        return reminder if end is None or _cannot_wait(reminder, end) else reminder.put_off(end)
+        if end is None or _cannot_wait(reminder, reminder.due, end):
+            return reminder
+        return reminder.put_off(end)
 
     def may_ring(self, reminder: Reminder, now: datetime) -> bool:
         """Whether it may ring at `now`; what was missed before has to wait for the end, too."""
         end = self.ends(now)
-        return end is None or _cannot_wait(reminder, end)
+        return end is None or _cannot_wait(reminder, now, end)
 
 
-def _cannot_wait(reminder: Reminder, end: datetime) -> bool:
+def _cannot_wait(reminder: Reminder, at: datetime, end: datetime) -> bool:
+    """Whether it can be saved at an instant of the quiet hours, and not after breakfast."""
     until = reminder.saved_until
-    lost_later = reminder.urgency is Urgency.LOST_LATER
-    return lost_later and until is not None and until < end + BREAKFAST
+    if reminder.urgency is not Urgency.LOST_LATER or until is None:
+        return False
+    return at < until < end + BREAKFAST

@@ -39,7 +39,7 @@ class Wish:
 class Fate:
     """What has become of one reminder; the two acknowledgements bound what is known of it.
 
-    `owed_after` counts what was told when it was put off, or the clock set back before it.
+    `owed_after` counts what was told when it came due or was put off.
     """
 
     listed: bool = False
@@ -81,14 +81,20 @@ class Expected:
             if fate.acknowledged_at_least is not None:
                 fate.acknowledged_at_least = min(fate.acknowledged_at_least, now)
 
-    def ticked(self, due: list[str], now: datetime) -> None:
+    def settled(self, now: datetime) -> None:
+        """What is due at that time is written down, whatever comes after."""
         for uid, wish in self.wishes.items():
             fate = self.fates[uid]
             if fate.acknowledged is not None:
                 fate.acknowledged = min(fate.acknowledged, now)
-            self._evaluate(fate, self._due(wish), now, fate.acknowledged)
             if fate.listed and fate.rung_for and fate.rung_for - now > A_LITTLE:
-                fate.owed_after = fate.told
+                # Told too early, by a clock that was wrong: what is ahead is told in its time.
+                fate.rung_for = now - HALF_AN_HOUR
+            self._evaluate(fate, self._due(wish), now, fate.acknowledged)
+
+    def ticked(self, due: list[str], now: datetime) -> None:
+        """A tick has come to its end, and that is the list."""
+        self.settled(now)
         lost = [u for u in self.wishes if self.fates[u].listed and u not in due]
         require(not lost, f"{lost} are due and not on the list")
         ghosts = [u for u in due if u not in self.wishes]
@@ -98,7 +104,6 @@ class Expected:
 
     def acknowledged(self, uid: str, now: datetime) -> None:
         fate, due = self.fates[uid], self._due(self.wishes.get(uid) or self.forgotten[uid])
-        self._evaluate(fate, due, now, fate.acknowledged_at_least)
         fate.listed, fate.owed_after = False, None
         fate.acknowledged = fate.acknowledged_at_least = now
         if fate.rung_for is None:
@@ -109,11 +114,6 @@ class Expected:
         fate = self.fates[uid]
         fate.allowed += 1
         fate.owed_after = fate.told
-
-    def clock_set(self, before: datetime, now: datetime) -> None:
-        for fate in self.fates.values():
-            if now < before and fate.rung_for is not None and fate.rung_for > now:
-                fate.allowed += 1
 
     def call_begins(self, uids: list[str], now: datetime, exempt: set[str]) -> None:
         """A means is called: nothing may ring early, in quiet hours, or once acknowledged."""
@@ -137,7 +137,9 @@ class Expected:
             fate.told += 1
             fate.shown[means].add(key)
             times = len(fate.shown[means])
-            require(times <= fate.allowed, f"{uid} was told {times} times, {fate.allowed} allowed")
+            require(
+                times <= fate.allowed, f"{uid} was told {times} times, {fate.allowed} allowed"
+            )
 
     def failed(self, means: str, uids: list[str]) -> None:
         for uid in uids:
@@ -172,6 +174,7 @@ class Expected:
             fate.listed = True
             fate.allowed += 1
             fate.rung_for = due
+            fate.owed_after = fate.told
             fate.acknowledged = fate.acknowledged_at_least = None
 
     def _may_be_back(self, uid: str) -> bool:

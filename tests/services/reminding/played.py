@@ -42,6 +42,8 @@ STARTS = (
 )
 MINUTE = timedelta(minutes=1)
 KINDS = tuple(ReminderKind)
+_SETTLED = 4
+"""The points that a tick has passed when what is due is written down."""
 
 
 class Killed(BaseException):
@@ -58,6 +60,7 @@ class World:
     steady: float = 0.0
     zone: str = field(init=False)
     revision: int = 1
+    points: int = 0
     kills: int = 0
     kill_in: int | None = None
     inside: bool = False
@@ -77,6 +80,7 @@ class World:
 
     def point(self) -> None:
         """A moment at which the process may be killed, or others may do something."""
+        self.points += 1
         if self.kill_in is not None:
             self.kill_in -= 1
             if self.kill_in <= 0:
@@ -251,9 +255,7 @@ class History:
         self.world.now += MINUTE * self._chance.choice((30, 500, 2000))
 
     def _set_clock(self) -> None:
-        before = self.world.now
         self.world.now += MINUTE * self._chance.choice((-2000, -600, -60, -5, 60, 3000, 9000))
-        self.world.expected.clock_set(before, self.world.now)
 
     def _travel(self) -> None:
         self.world.zone = self._chance.choice(ZONES)
@@ -307,9 +309,12 @@ class History:
     def _tick(self) -> None:
         which, reminders = self._alive()
         self.world.expected.tick_begins(self.world.now)
+        self.world.points = 0
         try:
             reminders.tick()
         except Killed:
+            if self.world.points >= _SETTLED:
+                self.world.expected.settled(self.world.now)
             # Whoever starts it again does so after its right to ring is over.
             self._pass(timedelta(seconds=self._chance.choice((1, LEASE_SECONDS))))
             self._running[which] = self._start(which)
@@ -327,7 +332,11 @@ class History:
         """Something that happens in the middle of another instance's tick."""
         other = self._start(1)
         doing = self._chance.choice(
-            (other.tick, lambda: self._acknowledge(other), lambda: self._snooze(other))
+            (
+                lambda: self._other_tick(other),
+                lambda: self._acknowledge(other),
+                lambda: self._snooze(other),
+            )
         )
         left = self._chance.randint(0, 8)
 
@@ -337,10 +346,16 @@ class History:
             if left > 0:
                 self.world.meanwhile = later
                 return
+            if self.world.points >= _SETTLED:
+                self.world.expected.settled(self.world.now)
             doing()
 
         self.world.meanwhile = later
         self._tick()
+
+    def _other_tick(self, other: Reminders) -> None:
+        other.tick()
+        self.world.expected.settled(self.world.now)
 
     def _one_due(self, reminders: Reminders) -> str | None:
         due = [row.uid for row in reminders.due()]
