@@ -186,13 +186,14 @@ def clock_set_back(row: DueRow, now: datetime) -> DueRow:
     """
     if row.acknowledged is not None:
         return row if row.acknowledged <= now else replace(row, acknowledged=now)
-    if row.came_due is None or row.rang_for is None:
+    came_due, rang_for = row.came_due, row.rang_for
+    if came_due is None or rang_for is None:
         return row
-    if row.rang_for - now > _CLOCK_SET_BACK:
+    if rang_for - now > _CLOCK_SET_BACK:
         # Told too early: whatever is ahead by this clock is another time.
         waits = row.reminder.due if row.reminder.due > now else None
         row = replace(row, rang_for=now - ANOTHER_TIME, rings_at=waits)
-    return replace(row, came_due=now) if row.came_due > now else row
+    return replace(row, came_due=now) if came_due > now else row
 
 
 def acknowledged(row: DueRow, now: datetime) -> DueRow:

@@ -69,7 +69,7 @@ class World:
     known_acknowledged: int = 0
 
     def __post_init__(self) -> None:
-        self.chance = Random(self.seed)
+        self.chance = Random(self.seed)  # noqa: S311 - histories, not secrets
         self.now = self.chance.choice(STARTS)
         self.zone = self.chance.choice(ZONES)
         self.file = FileInMemory()
@@ -331,13 +331,12 @@ class History:
     def _at_once(self) -> None:
         """Something that happens in the middle of another instance's tick."""
         other = self._start(1)
-        doing = self._chance.choice(
-            (
-                lambda: self._other_tick(other),
-                lambda: self._acknowledge(other),
-                lambda: self._snooze(other),
-            )
+        things: tuple[Callable[[Reminders], None], ...] = (
+            self._other_tick,
+            self._acknowledge,
+            self._snooze,
         )
+        doing = self._chance.choice(things)
         left = self._chance.randint(0, 8)
 
         def later() -> None:
@@ -348,7 +347,7 @@ class History:
                 return
             if self.world.points >= _SETTLED:
                 self.world.expected.settled(self.world.now)
-            doing()
+            doing(other)
 
         self.world.meanwhile = later
         self._tick()
