@@ -37,7 +37,7 @@ FROZEN = {
     "m0001_work_tables.py": "58048cef908e4c96",
     "m0002_worth_of_a_plan.py": "a1ce6254eed383fc",
     "m0003_what_a_maker_enters.py": "8bca9a753bbcc059",
-    "m0004_gained_columns.py": "16746b45f63bab36",
+    "m0004_gained_columns.py": "e6f1e73b84a9d588",
     "m0004_reminder_tables.py": "b2fb46552bafbda2",
     "m0004_what_happens.py": "5e13babb34987947",
 }

@@ -11,10 +11,12 @@ from studio_planner.craft.orders import Order
 from studio_planner.craft.pieces import Piece, StackPattern
 from studio_planner.craft.places import Place
 from studio_planner.craft.products import Product
+from studio_planner.services.editing.remembering import keys_once_given, with_memory
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
 
+    from studio_planner.craft.stock import Lot
     from studio_planner.craft.studio import Studio
 
 Field = Literal["places", "products", "people", "patterns", "pieces", "orders"]
@@ -53,17 +55,22 @@ def with_thing(studio: Studio, thing: Thing) -> Studio:
 def without_thing(studio: Studio, kind: type[Thing], key: str) -> Studio:
     """Take a thing out; a piece leaves its order and its pins, an empty order goes too.
 
-    InvalidEntry when something else still needs it, such as a coat its product.
+    What the log tells of it stays to be read under its name. InvalidEntry when something else
+    still needs it, such as a coat its product.
     """
     field = field_of(kind)
     things: tuple[Thing, ...] = getattr(studio, field)
     new = tuple(one for one in things if one.key != key)
+    leaving = [one for one in things if one.key == key]
     if kind is not Piece:
-        return _with(studio, field, new)
+        spoken_of = [one for one in leaving if isinstance(one, Order | Product)]
+        gone, lots = with_memory(studio, spoken_of), _free(studio, leaving)
+        return _with(studio, field, new, gone=gone, lots=lots)
+    emptied = [order for order in studio.orders if order.pieces == (key,)]
     orders = tuple(
         replace(order, pieces=tuple(piece for piece in order.pieces if piece != key))
         for order in studio.orders
-        if order.pieces != (key,)
+        if order not in emptied
     )
     pins = tuple(pin for pin in studio.pins if pin.piece != key)
     poured = tuple(pour for pour in studio.poured if pour.piece != key)
@@ -73,6 +80,10 @@ def without_thing(studio: Studio, kind: type[Thing], key: str) -> Studio:
         orders=orders,
         pins=pins,
         poured=poured,
+        lots=_free(studio, emptied),
+        gone=with_memory(
+            studio, [*(one for one in leaving if isinstance(one, Piece)), *emptied]
+        ),
     )
 
 
@@ -90,7 +101,13 @@ def copy_of(studio: Studio, thing: _ThingT) -> _ThingT:
     """Give a copy of a thing under a key and a name that are not taken yet."""
     things: tuple[Thing, ...] = getattr(studio, field_of(type(thing)))
     name = free_name((one.name for one in things), thing.name)
-    return replace(thing, key=free_key((one.key for one in things), name), name=name)
+    return replace(thing, key=key_for(studio, type(thing), name), name=name)
+
+
+def key_for(studio: Studio, kind: type[Thing], name: str) -> str:
+    """Make a key that no thing of that kind has, or had when something was written of it."""
+    things: tuple[Thing, ...] = getattr(studio, field_of(kind))
+    return free_key((*(one.key for one in things), *keys_once_given(studio, kind)), name)
 
 
 def free_key(taken: Iterable[str], name: str) -> str:
@@ -117,6 +134,14 @@ def free_name(taken: Iterable[str], name: str) -> str:
     return f"{stem} {number}"
 
 
-def _with(studio: Studio, field: Field, things: tuple[Thing, ...]) -> Studio:
-    # The field and its things belong together; the type checker cannot see that.
-    return replace(studio, **{field: things})  # type: ignore[arg-type]
+def _free(studio: Studio, leaving: Iterable[Thing]) -> tuple[Lot, ...]:
+    """The bottles, none of them kept for an order that leaves."""
+    orders = {one.key for one in leaving if isinstance(one, Order)}
+    return tuple(
+        replace(lot, kept_for="") if lot.kept_for in orders else lot for lot in studio.lots
+    )
+
+
+def _with(studio: Studio, field: Field, things: tuple[Thing, ...], **rest: object) -> Studio:
+    # The fields and their things belong together; the type checker cannot see that.
+    return replace(studio, **{field: things}, **rest)  # type: ignore[arg-type]

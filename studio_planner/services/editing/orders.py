@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Any
 from studio_planner.craft.errors import BrokenRule, InvalidEntry
 from studio_planner.craft.orders import Courier, Order
 from studio_planner.craft.tongue import translate
-from studio_planner.services.editing.nouns import free_key, free_name
+from studio_planner.services.editing.nouns import free_name, key_for
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
@@ -43,7 +43,7 @@ def new_order(studio: Studio, today: date, name: str) -> Order:
         raise InvalidEntry(translate("nouns", "new order"), [rule])
     own = free_name((one.name for one in studio.orders), name)
     return Order(
-        key=free_key((one.key for one in studio.orders), own),
+        key=key_for(studio, Order, own),
         name=own,
         pieces=(free[0].key,),
         promised=today + _AHEAD,

@@ -14,8 +14,8 @@ from studio_planner.craft.tongue import translate
 from studio_planner.services.editing.new_coats import new_coat
 from studio_planner.services.editing.nouns import (
     copy_of,
-    free_key,
     free_name,
+    key_for,
     with_thing,
     without_thing,
 )
@@ -73,7 +73,7 @@ def new_piece(studio: Studio, name: str) -> Piece:
     own = free_name((piece.name for piece in studio.pieces), name)
     first = replace(new_coat(studio, _FIRST_COAT[product.kind], (), 0), product=product.key)
     return Piece(
-        key=free_key((piece.key for piece in studio.pieces), own),
+        key=key_for(studio, Piece, own),
         name=own,
         shape=Rectangle(length_mm=300, width_mm=200),
         material=Material.MDF,

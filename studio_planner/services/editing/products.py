@@ -11,8 +11,8 @@ from studio_planner.craft.tongue import translate
 from studio_planner.services.editing.changes import Change
 from studio_planner.services.editing.nouns import (
     copy_of,
-    free_key,
     free_name,
+    key_for,
     with_thing,
     without_thing,
 )
@@ -38,7 +38,7 @@ Cell = tuple["Stage", float, float | None]
 def new_product(studio: Studio, kind: ProductKind, name: str) -> Product:
     """A product of that kind without figures, under a name that is free."""
     name = free_name((one.name for one in studio.products), name)
-    key = free_key((one.key for one in studio.products), name)
+    key = key_for(studio, Product, name)
     ratio = EVEN_RATIO if kind is ProductKind.TWO_PART else None
     return Product(key=key, name=name, kind=kind, sheet=(), ratio=ratio)
 

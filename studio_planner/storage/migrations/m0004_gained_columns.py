@@ -174,7 +174,7 @@ CREATE TABLE "pigments" (
 ) STRICT, WITHOUT ROWID
 """
 
-_OLDER_STUDIO = {
+_OLDER_STUDIO: dict[str, str | float | None] = {
     "stock_lead_days": 7,
     "stock_opened_days": 180,
     "stock_reserve_g": 0.0,
@@ -192,7 +192,7 @@ _OLDER_STUDIO = {
 }
 
 GAINED: dict[str, tuple[str, dict[str, str | float | None]]] = {
-    "studio": (_STUDIO, dict(_OLDER_STUDIO)),
+    "studio": (_STUDIO, _OLDER_STUDIO),
     "products": (_PRODUCTS, {"viscosity_mpas": None}),
     "pieces": (_PIECES, {"blank_price": 0.0}),
     "pieces_stack_colours": (_COLOURS, {"pour_at_minute": None}),
