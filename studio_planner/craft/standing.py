@@ -1,0 +1,100 @@
+"""How things stand with a piece: what has happened to it since it was a bare blank."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.log import EntryKind, LogEntry
+from studio_planner.craft.plans import StepKind
+
+if TYPE_CHECKING:
+    from collections.abc import Mapping
+    from datetime import datetime
+
+    from studio_planner.craft.studio import Studio
+
+Life = tuple[LogEntry, ...]
+"""What stands in the log of a piece since it was last a bare blank, in the order of time."""
+
+Step = tuple[StepKind, str, str | None]
+"""A step of a plan: its kind, the piece, and the coat it is about (None where it has none)."""
+
+_STEPS = {
+    EntryKind.TAPED: StepKind.TAPE,
+    EntryKind.TRIMMED: StepKind.TRIM,
+    EntryKind.TURNED: StepKind.TURN,
+    EntryKind.SANDED: StepKind.SAND,
+    EntryKind.PACKED: StepKind.PACK,
+    EntryKind.SHIPPED: StepKind.PACK,
+}
+
+
+def lives_of(studio: Studio) -> Mapping[str, Life]:
+    """The life of every piece that the log speaks of, those that are gone among them."""
+    lives: dict[str, list[LogEntry]] = {}
+    for entry in studio.standing:
+        if entry.kind is EntryKind.STRIPPED:
+            lives[entry.piece] = []
+        elif entry.piece:
+            lives.setdefault(entry.piece, []).append(entry)
+    return {piece: tuple(entries) for piece, entries in lives.items()}
+
+
+def life_of(studio: Studio, piece: str) -> Life:
+    """The life of one piece; empty where nothing was written down."""
+    return lives_of(studio).get(piece, ())
+
+
+def last_of(life: Life, kind: EntryKind, coat: str | None = None) -> LogEntry | None:
+    """The last entry of a kind, of that coat if one is given; None where there is none."""
+    found = (e for e in reversed(life) if e.kind is kind and coat in {None, e.coat})
+    return next(found, None)
+
+
+def is_spoiled(life: Life) -> bool:
+    """Whether a piece was spoiled, and nothing was done about it yet."""
+    return last_of(life, EntryKind.SPOILED) is not None
+
+
+def packed_at(life: Life) -> datetime | None:
+    """When a piece was packed; what was shipped was packed then at the latest."""
+    packed = last_of(life, EntryKind.PACKED) or last_of(life, EntryKind.SHIPPED)
+    return None if packed is None else packed.at
+
+
+def shipped_at(life: Life) -> datetime | None:
+    """When a piece left the studio; None while it is there."""
+    shipped = last_of(life, EntryKind.SHIPPED)
+    return None if shipped is None else shipped.at
+
+
+def done_steps(studio: Studio) -> frozenset[Step]:
+    """The steps that were done, by kind, piece and coat; packing has no coat.
+
+    Where nobody wrote down which coat a piece was turned or sanded for, it is the first one
+    that was not poured when that was done.
+    """
+    return frozenset(
+        step
+        for piece, life in lives_of(studio).items()
+        for entry in life
+        for step in _steps_of(studio, piece, entry)
+    )
+
+
+def _steps_of(studio: Studio, piece: str, entry: LogEntry) -> tuple[Step, ...]:
+    kind = _STEPS.get(entry.kind)
+    if kind is None:
+        return ()
+    if kind is StepKind.PACK:
+        return ((kind, piece, None),)
+    coat = entry.coat or _next_coat(studio, piece, entry.at)
+    return () if coat is None else ((kind, piece, coat),)
+
+
+def _next_coat(studio: Studio, piece: str, at: datetime) -> str | None:
+    poured = {pour.coat for pour in studio.pours_of(piece) if pour.start < at}
+    stacks = (one.stack for one in studio.pieces if one.key == piece)
+    return next(
+        (coat.key for stack in stacks for coat in stack if coat.key not in poured), None
+    )
