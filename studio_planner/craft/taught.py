@@ -26,7 +26,7 @@ class TaughtStage:
     `sheet_hours` are the likely hours of the sheet at `celsius` when this was learned: a sheet
     that has been changed since says others, and then this holds no longer. `early_hours` to
     `late_hours` hold the next pour's time at 90 %. `sheet_factor` is what the sheet's own
-    figures are multiplied by, `sheet_band` their half-width at 90 % on ln(hours). It rests on
+    figures are multiplied by, `band_left` the share of their bands that is left. It rests on
     `tests` touch tests of `pours` pours, and was learned `at` an instant.
     """
 
@@ -37,7 +37,7 @@ class TaughtStage:
     likely_hours: float
     late_hours: float
     sheet_factor: float
-    sheet_band: float
+    band_left: float
     tests: int
     pours: int
     at: datetime
@@ -65,7 +65,7 @@ class TaughtStage:
             translate("rules", "the likely time must lie between the early and the late one."),
         )
         rules.between(self.sheet_factor, 0.01, 100, "sheet_factor")
-        rules.between(self.sheet_band, 0, 5, "sheet_band")
+        rules.between(self.band_left, 0, 1, "band_left")
         rules.between(self.tests, 1, 100_000, "tests")
         rules.between(self.pours, 1, self.tests, "pours")
         rules.require(
@@ -88,6 +88,6 @@ class TaughtStage:
             sheet,
             own,
             sheet_factor=self.sheet_factor,
-            sheet_band=self.sheet_band,
+            band_left=self.band_left,
             tests=self.tests,
         )

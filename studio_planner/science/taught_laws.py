@@ -59,7 +59,7 @@ def taught_law(
     own: TaughtFigure,
     *,
     sheet_factor: float,
-    sheet_band: float,
+    band_left: float,
     tests: int,
 ) -> StageLaw:
     """Return the law through the corrected figures of a sheet and the studio's own figure.
@@ -76,8 +76,8 @@ def taught_law(
         The hours that the tests found at their own temperature.
     sheet_factor
         What the sheet's figures are multiplied by [-].
-    sheet_band
-        Half-width of that factor at 90 % on its logarithm [-].
+    band_left
+        Share of the bands of the sheet's figures that is left, 0 to 1 [-].
     tests
         How many touch tests all of it rests on.
 
@@ -87,13 +87,13 @@ def taught_law(
     >>> from studio_planner.science.stages import Edge, Stage
     >>> sheet = stage_law(Stage.RECOAT_OPENS, [SheetFigure(23, 4.0)])
     >>> own = TaughtFigure(17.0, 6.0, 7.5, 6.7)
-    >>> law = taught_law(sheet, own, sheet_factor=1.05, sheet_band=0.08, tests=7)
+    >>> law = taught_law(sheet, own, sheet_factor=1.05, band_left=0.8, tests=7)
     >>> law.hours(17.0), round(law.hours(17.0, Edge.LATE), 2), round(law.hours(23.0), 2)
     (6.7, 7.5, 4.2)
     """
     nearest = min(abs(figure.celsius - own.celsius) for figure in sheet.figures)
     if nearest >= NEAR_CELSIUS:
-        moved = [_moved(figure, sheet_factor, sheet_band) for figure in sheet.figures]
+        moved = [_moved(f, sheet_factor, band_left, sheet.settings) for f in sheet.figures]
         try:
             return _law(sheet, [*moved, own], tests)
         except LawError:
@@ -105,10 +105,13 @@ def _law(sheet: StageLaw, figures: list[TaughtFigure], tests: int) -> StageLaw:
     return replace(stage_law(sheet.stage, figures, settings=sheet.settings), tests=tests)
 
 
-def _moved(figure: SheetFigure, factor: float, band: float) -> TaughtFigure:
+def _moved(
+    figure: SheetFigure, factor: float, left: float, settings: LawSettings
+) -> TaughtFigure:
     likely = figure.middle_hours * factor
-    wide = math.exp(band)
-    return TaughtFigure(figure.celsius, likely / wide, likely * wide, likely)
+    early = likely * math.exp(-left * figure.width_down(settings))
+    late = likely * math.exp(left * figure.width_up(settings))
+    return TaughtFigure(figure.celsius, early, late, likely)
 
 
 def _all_alike(sheet: StageLaw, own: TaughtFigure) -> list[TaughtFigure]:

@@ -34,7 +34,7 @@ TAUGHT = TaughtStage(
     likely_hours=6.7,
     late_hours=7.5,
     sheet_factor=1.05,
-    sheet_band=0.08,
+    band_left=0.8,
     tests=7,
     pours=4,
     at=datetime(2026, 3, 2, 9, tzinfo=UTC),
