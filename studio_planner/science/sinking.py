@@ -123,6 +123,16 @@ def thickening(clock: StageClock, met: float) -> Thickening | None:
     -------
     Thickening or None
         None: it does not set within the clock's record.
+
+    Examples
+    --------
+    >>> from studio_planner.science.clocks import StageClock
+    >>> from studio_planner.science.history import constant_history
+    >>> from studio_planner.science.laws import SheetFigure, stage_law
+    >>> from studio_planner.science.stages import Stage
+    >>> law = stage_law(Stage.WORKING_TIME, [SheetFigure(22, 0.5)])
+    >>> round(thickening(StageClock(law, constant_history(22.0)), 0.0).sets_minute, 6)
+    90.0
     """
     shares = [step / _STEPS_PER_DECADE for step in range(1, _steps() + 1)]
     seconds = [0.0]
