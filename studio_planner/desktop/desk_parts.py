@@ -103,10 +103,13 @@ class DeskParts(QWidget):
         """The same plan by the shelf."""
         from studio_planner.desktop.timeline_work.spot_table import SpotTable  # noqa: PLC0415
 
-        spots = SpotTable(self._canvas, self)
+        spots = SpotTable(self.timeline, self)
+        if self.timeline.desk is not None:
+            spots.work_here()
         self.views.addWidget(spots)
         spots.wanted = self.timeline.wanted
         spots.piece_chosen.connect(self.timeline.choose_piece)
+        spots.went_on.connect(self.work_line.pass_by)
         self.work_line.wanted.connect(spots.want)
         return spots
 

@@ -97,7 +97,7 @@ def _draw_hands(painter: QPainter, strokes: Strokes, theme: Theme) -> None:
     painter.setPen(QPen(theme.colour("paper"), 1.0) if strokes.films else Qt.PenStyle.NoPen)
     painter.drawRects(strokes.blocks)
     for held in strokes.pins:
-        _draw_wedges(painter, theme, held)
+        draw_wedges(painter, theme, held)
     painter.setPen(Qt.PenStyle.NoPen)
     painter.setBrush(theme.colour("ink"))
     for pennant in strokes.pennants:
@@ -108,7 +108,7 @@ _WEDGE = 8.0
 _HALF = 5.5
 
 
-def _draw_wedges(painter: QPainter, theme: Theme, held: QRectF) -> None:
+def draw_wedges(painter: QPainter, theme: Theme, held: QRectF) -> None:
     """Two wedges that hold a pinned block from both sides, at half its height."""
     painter.setPen(QPen(theme.colour("paper"), 1.4))
     painter.setBrush(theme.colour("ink"))

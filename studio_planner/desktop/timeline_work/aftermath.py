@@ -5,9 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject
+from PySide6.QtCore import QObject, Signal
 
-from studio_planner.desktop.timeline_work.ghosts import draw_ghosts
 from studio_planner.desktop.timeline_work.voice import DeskVoice
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.moving.comparing import Difference, compare
@@ -16,11 +15,8 @@ from studio_planner.services.moving.difference_words import in_full, in_short
 if TYPE_CHECKING:
     from collections.abc import Iterable
 
-    from PySide6.QtGui import QPainter
-
     from studio_planner.craft.plans import PlannedCoat
     from studio_planner.craft.studio import Studio
-    from studio_planner.desktop.timeline import Timeline
     from studio_planner.desktop.timeline_work.work_desk import WorkDesk
     from studio_planner.services.editing.changes import Change
     from studio_planner.services.moving.comparing import ChangedJoint, MovedPour
@@ -30,13 +26,19 @@ class Aftermath(QObject):
     """Compares the plan before a change with the one that planning makes after it.
 
     What is different is said in the line over the timeline, old places are outlined on it.
+
+    Signals:
+        renewed: other places are to be outlined.
+        shown: the piece and the coat of a moved pour that the maker wants to see.
     """
 
-    def __init__(self, desk: WorkDesk, timeline: Timeline, parent: QObject) -> None:
+    renewed = Signal()
+    shown = Signal(str, str)
+
+    def __init__(self, desk: WorkDesk, parent: QObject) -> None:
         """Nothing was changed yet."""
         super().__init__(parent)
         self._desk = desk
-        self._timeline = timeline
         self._before: Studio | None = None
         self._mine: frozenset[tuple[str, str]] = frozenset()
         self._making = False
@@ -87,7 +89,7 @@ class Aftermath(QObject):
             joints=tuple(row for row in found.joints if self._of_others(row)),
         )
         self._say_difference(studio)
-        self._timeline.viewport().update()
+        self.renewed.emit()
 
     def _of_others(self, row: MovedPour | ChangedJoint) -> bool:
         return (row.piece, row.coat) not in self._mine
@@ -116,17 +118,14 @@ class Aftermath(QObject):
         moved = self.difference.moved
         pour = moved[self._shown % len(moved)]
         self._shown += 1
-        for row, lane in enumerate(self._timeline.lanes.lanes):
-            for column, bar in enumerate(lane.bars):
-                if bar.planned is pour.after:
-                    self._timeline.setCurrentIndex(self._timeline.lanes.index(row, column))
+        self.shown.emit(pour.piece, pour.coat)
 
     def keep(self) -> None:
         """Take note of what was moved: the outlines go."""
         self._before = None
         self.difference = Difference()
         self._desk.work_line.clear()
-        self._timeline.viewport().update()
+        self.renewed.emit()
 
     def changed(self) -> None:
         """Watch what comes of a change that was made elsewhere, and forget the one before."""
@@ -140,8 +139,3 @@ class Aftermath(QObject):
             undone = session.history.redoable is not None
             if not undone:
                 self._watch(())
-
-    def paint(self, painter: QPainter) -> None:
-        """Outline the old places of moved pours."""
-        if self.difference.moved:
-            draw_ghosts(painter, self._timeline, self.difference.moved)

@@ -4,14 +4,15 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QFontMetricsF, QPainter, QPen
+from PySide6.QtCore import QRectF, Qt
+from PySide6.QtGui import QPainter, QPen
 
 from studio_planner.desktop.ground_painter import draw_ground, draw_now
 from studio_planner.desktop.labels import TextStore, draw_labels
 from studio_planner.desktop.lane_labels import LaneLabels
 from studio_planner.desktop.lane_shape import block_rect
 from studio_planner.desktop.ribbon_painter import RibbonPainter, bars_in_view
+from studio_planner.desktop.timeline_work.slip import beside, draw_slip, laid_out
 from studio_planner.services.moving.held import ribbon_of
 from studio_planner.services.ribbons import Ribbon
 
@@ -20,10 +21,8 @@ if TYPE_CHECKING:
     from studio_planner.desktop.theme import Theme
     from studio_planner.desktop.timeline import Timeline
     from studio_planner.desktop.timeline_work.drag import Drag
+    from studio_planner.desktop.timeline_work.slip import Slip
     from studio_planner.services.ribbons import Lane
-
-_PAD = 5.0
-_CLEAR = 4.0
 
 
 class DragPainter:
@@ -47,9 +46,8 @@ class DragPainter:
             row = rows.get(lane.piece.key)
             if row is not None:
                 self._draw_lane(painter, lane, row, drag)
-        row = rows.get(drag.bar.lane.piece.key)
-        if row is not None:
-            self._draw_words(painter, drag, row)
+        key = drag.bar.lane.piece.key
+        self.draw_words(painter, drag.slip, key, drag.wanted.timestamp())
 
     def _draw_lane(self, painter: QPainter, lane: Lane, row: int, drag: Drag) -> None:
         canvas, shape, scale = self._canvas, self._timeline.shape, self._canvas.scale
@@ -96,36 +94,17 @@ class DragPainter:
             # Struck out as well, so that nobody needs the colour to see it.
             painter.drawLine(frame.bottomLeft(), frame.topRight())
 
-    def _draw_words(self, painter: QPainter, drag: Drag, row: int) -> None:
-        """The time at the bar, with the first thing to say and a count of the others."""
-        fonts, theme = self._canvas.fonts, self._theme
-        said = drag.sentences
-        line = said[0] if said else ""
-        if len(said) > 1:
-            line += f" (+{len(said) - 1})"
-        clock, more = QFontMetricsF(fonts.bold), QFontMetricsF(fonts.small)
-        room = self._canvas.scale.width - 4.0 * _PAD - clock.horizontalAdvance(drag.clock)
-        line = more.elidedText(line, Qt.TextElideMode.ElideRight, max(room, 0.0))
-        gap = 2.0 * _PAD if line else 0.0
-        width = clock.horizontalAdvance(drag.clock) + gap + more.horizontalAdvance(line)
-        area = self._words_area(drag, row, width + 2.0 * _PAD, clock.height() + _PAD)
-        painter.setPen(QPen(theme.colour("ink" if drag.verdict.allowed else "now"), 1.0))
-        painter.setBrush(theme.colour("panel"))
-        painter.drawRect(area)
-        base = area.top() + _PAD / 2.0 + clock.ascent()
-        painter.setPen(theme.colour("ink"))
-        painter.setFont(fonts.bold)
-        painter.drawText(QPointF(area.left() + _PAD, base), drag.clock)
-        painter.setFont(fonts.small)
-        left = area.left() + _PAD + clock.horizontalAdvance(drag.clock) + gap
-        painter.drawText(QPointF(left, base), line)
-
-    def _words_area(self, drag: Drag, row: int, width: float, height: float) -> QRectF:
-        """Above the lane where there is room, else below it; inside the view sideways."""
-        scale, shape = self._canvas.scale, self._timeline.shape
-        top = float(self._timeline.top_of(row))
-        above = top - height - _CLEAR
-        y = above if above >= 0.0 else top + shape.height + _CLEAR
-        x = scale.x(drag.wanted.timestamp()) - _PAD
-        last = max(float(scale.width) - width - 2.0, 2.0)
-        return QRectF(round(min(max(x, 2.0), last)) + 0.5, round(y) + 0.5, width, height)
+    def draw_words(self, painter: QPainter, slip: Slip, piece: str, second: float) -> None:
+        """A slip of paper beside the lane of a piece (a key), at an instant [s]."""
+        rows = (
+            row for row, ln in enumerate(self._timeline.lanes.lanes) if ln.piece.key == piece
+        )
+        row = next(rows, None)
+        if row is None:
+            return
+        fonts, scale, shape = self._canvas.fonts, self._canvas.scale, self._timeline.shape
+        laid = laid_out(slip, fonts, float(scale.width) - 4.0)
+        lane = QRectF(0.0, float(self._timeline.top_of(row)), 1.0, float(shape.height))
+        size = self._timeline.viewport().size().toSizeF()
+        at = beside(laid, lane, scale.x(second) - 5.0, size)
+        draw_slip(painter, laid, at, self._canvas.theme, fonts)

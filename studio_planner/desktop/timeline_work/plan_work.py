@@ -2,25 +2,26 @@
 
 from __future__ import annotations
 
-from functools import cached_property, partial
-from typing import TYPE_CHECKING
+from functools import cached_property
+from typing import TYPE_CHECKING, NamedTuple
 
-from PySide6.QtCore import QObject
+from PySide6.QtCore import QObject, Signal
 
 from studio_planner.desktop import bar_words
 from studio_planner.desktop.timeline_work.aftermath import Aftermath
 from studio_planner.desktop.timeline_work.drag import Drag
 from studio_planner.desktop.timeline_work.drag_painter import DragPainter
+from studio_planner.desktop.timeline_work.dropping import drop_at
+from studio_planner.desktop.timeline_work.ghosts import draw_ghosts
+from studio_planner.desktop.timeline_work.slip import Slip, SlipLine
 from studio_planner.desktop.timeline_work.voice import DeskVoice
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.editing.pins import (
-    dropped,
     evening_forbidden,
     let_all_go,
     let_go,
     pinned_here,
 )
-from studio_planner.services.moving.moved_plan import moved_plan
 from studio_planner.services.ribbons import Ribbon
 
 if TYPE_CHECKING:
@@ -39,8 +40,29 @@ if TYPE_CHECKING:
     from studio_planner.services.ribbons import Bar
 
 
+class Refusal(NamedTuple):
+    """A drop that was refused: why, beside which piece and at which instant [s].
+
+    It is shown as long as the line over the timeline still says so.
+    """
+
+    slip: Slip
+    drag: Drag
+    said: str
+
+
 class PlanWork(QObject):
-    """Works on the plan of a desk through its timeline."""
+    """Works on the plan of a desk through its timeline and its spots.
+
+    Signals:
+        renewed: what lies over the bars is to be drawn again.
+        shown: the piece and the coat of a pour that the maker wants to see.
+        left: nothing is in the hand any more.
+    """
+
+    renewed = Signal()
+    shown = Signal(str, str)
+    left = Signal()
 
     def __init__(self, desk: WorkDesk, timeline: Timeline) -> None:
         """Work for `desk`; nothing is in the hand yet."""
@@ -48,7 +70,16 @@ class PlanWork(QObject):
         self._desk = desk
         self._timeline = timeline
         self.drag: Drag | None = None
-        self.aftermath = Aftermath(desk, timeline, self)
+        self.refusal: Refusal | None = None
+        self.aftermath = Aftermath(desk, self)
+        self.aftermath.renewed.connect(self.renewed)
+        self.aftermath.shown.connect(self.shown)
+        desk.work_line.spoke.connect(self._forget_refusal)
+
+    def _forget_refusal(self) -> None:
+        if self.refusal is not None and self._desk.work_line.said != self.refusal.said:
+            self.refusal = None
+            self.renewed.emit()
 
     @property
     def by_keys(self) -> bool:
@@ -110,8 +141,8 @@ class PlanWork(QObject):
         """Let go of what is in the hand without a word."""
         if self.drag is not None:
             self.drag = None
-            self._timeline.viewport().unsetCursor()
-            self._timeline.viewport().update()
+            self.left.emit()
+            self.renewed.emit()
 
     def drop(self) -> None:
         """Drop the pour where it is held; where it may not be it goes back, with the reason."""
@@ -126,28 +157,26 @@ class PlanWork(QObject):
 
     def pour_at(self, studio: Studio, drag: Drag, verdict: Verdict) -> None:
         """Pour at a time that was judged: pinned there, or said why not with the nearest."""
-        name = bar_words.short_name(drag.bar)
         if not verdict.allowed:
             self._spring_back(studio, drag, verdict)
             return
-        when = DeskVoice(studio).moment(verdict.start)
-        words = translate("work", "Pour {bar} {when}").format(bar=name, when=when)
-        said = translate("work", "{bar} is pinned to {when}.").format(bar=name, when=when)
-        moved = partial(moved_plan, verdict=verdict)
-        self._make(dropped(verdict.coats, moved, words), verdict.coats, said)
+        self._make(*drop_at(studio, drag, verdict))
 
     def _spring_back(self, studio: Studio, drag: Drag, verdict: Verdict) -> None:
         voice, name = DeskVoice(studio), bar_words.short_name(drag.bar)
-        why = " ".join(voice.all_of(one.words for one in verdict.hard))
-        said = translate("work", "{bar} stays where it was. {why}").format(bar=name, why=why)
-        nearest = drag.judge.nearest(verdict.start)
+        reasons = voice.all_of(one.words for one in verdict.hard)
+        stays = translate("work", "{bar} stays where it was. {why}")
+        said = stays.format(bar=name, why=" ".join(reasons))
+        heading = stays.format(bar=name, why="").strip()
+        slip = Slip(heading, tuple(SlipLine(why, forbids=True) for why in reasons))
+        self.refusal = Refusal(slip, drag, said)
+        nearest = drag.nearest
         line = self._desk.work_line
-        if nearest is None or nearest.start == drag.bar.start:
-            line.say(said, wrong=True)
-            return
-        verb = translate("work", "Pour {when}").format(when=voice.moment(nearest.start))
         line.say(said, wrong=True)
-        line.offer((verb, lambda: self.pour_at(studio, drag, nearest)))
+        if nearest is not None and (nearest.start != drag.bar.start or drag.goes is not None):
+            verb = translate("work", "Pour {when}").format(when=voice.moment(nearest.start))
+            line.offer((verb, lambda: self.pour_at(studio, drag, nearest)))
+        self.renewed.emit()
 
     def _make(self, change: Change, mine: tuple[PlannedCoat, ...], said: str) -> bool:
         """Make a change; what it moves besides `mine` is shown until it is taken note of."""
@@ -213,10 +242,9 @@ class PlanWork(QObject):
         zone = session.studio.time_zone
         return when.astimezone(zone).date() >= session.now().astimezone(zone).date()
 
-    def show_menu(self, place: QPoint) -> None:
-        """Show the verbs for the chosen bar at a place on the screen."""
+    def show_menu(self, bar: Bar | None, place: QPoint) -> None:
+        """Show the verbs for a bar at a place on the screen."""
         if not self.verbs.showing:
-            bar = self._timeline.lanes.bar(self._timeline.currentIndex())
             self.verbs.menu(bar).popup(place)
 
     @cached_property
@@ -233,7 +261,13 @@ class PlanWork(QObject):
         return DragPainter(self._timeline)
 
     def paint(self, painter: QPainter) -> None:
-        """Draw what lies over the ribbons: ghosts, and the pour in the hand."""
-        self.aftermath.paint(painter)
+        """Draw what lies over the ribbons: ghosts, the pour in the hand, why it was refused."""
+        moved = self.aftermath.difference.moved
+        if moved:
+            draw_ghosts(painter, self._timeline, moved)
         if self.drag is not None:
             self._painter.paint(painter, self.drag)
+        elif self.refusal is not None:
+            drag = self.refusal.drag
+            key, second = drag.bar.lane.piece.key, drag.wanted.timestamp()
+            self._painter.draw_words(painter, self.refusal.slip, key, second)

@@ -3,92 +3,110 @@
 from __future__ import annotations
 
 from html import escape
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
+from PySide6.QtCore import QModelIndex
 from typing_extensions import override
 
 from studio_planner.desktop import words
+from studio_planner.desktop.cell_model import CellModel, Index, Role
 from studio_planner.desktop.tongue import translate
+from studio_planner.services.ribbons import Ribbon
 
 if TYPE_CHECKING:
+    from PySide6.QtCore import QObject
+
     from studio_planner.services.moving.spot_lanes import SpotLane, Standing
 
-_Index = QModelIndex | QPersistentModelIndex
-_Role = Qt.ItemDataRole
 
-
-class SpotModel(QAbstractTableModel):
+class SpotModel(CellModel):
     """Spots and what stands on them; each has a name and a description in words."""
 
     def __init__(self, parent: QObject | None = None) -> None:
         """Start without spots."""
         super().__init__(parent)
         self.spots: tuple[SpotLane, ...] = ()
-        self._columns = 0
 
     def set_spots(self, spots: tuple[SpotLane, ...]) -> None:
         """Show other spots."""
         self.beginResetModel()
         self.spots = spots
-        self._columns = max((len(spot.stands) for spot in spots), default=0)
+        self.set_lengths(tuple(len(spot.stands) for spot in spots))
         self.endResetModel()
 
-    def standing(self, index: _Index) -> Standing | None:
+    def standing(self, index: Index) -> Standing | None:
         """What a cell stands for; None past the last of its spot."""
-        if not index.isValid() or index.column() >= len(self.spots[index.row()].stands):
-            return None
-        return self.spots[index.row()].stands[index.column()]
+        there = self.has_cell(index)
+        return self.spots[index.row()].stands[index.column()] if there else None
+
+    def place_of(self, piece: str, coat: str) -> QModelIndex:
+        """The cell of the stay on which a piece gets a coat; invalid where there is none."""
+        for row, spot in enumerate(self.spots):
+            for column, one in enumerate(spot.stands):
+                if one.piece.key == piece and any(c.coat == coat for c in one.coats):
+                    return self.index(row, column)
+        return QModelIndex()
+
+    def row_of(self, spot: str) -> int:
+        """The row of a spot (a key)."""
+        return next(row for row, lane in enumerate(self.spots) if lane.spot.key == spot)
 
     @override
-    def rowCount(self, parent: _Index = QModelIndex()) -> int:
-        return 0 if parent.isValid() else len(self.spots)
-
-    @override
-    def columnCount(self, parent: _Index = QModelIndex()) -> int:
-        return 0 if parent.isValid() else self._columns
-
-    @override
-    def flags(self, index: _Index) -> Qt.ItemFlag:
-        if self.standing(index) is None:
-            return Qt.ItemFlag.NoItemFlags
-        return Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable
-
-    @override
-    def data(self, index: _Index, role: int = _Role.DisplayRole) -> Any:
-        one = self.standing(index)
-        if one is None:
-            return None
-        spot = self.spots[index.row()].spot.name
-        if role in {_Role.AccessibleTextRole, _Role.DisplayRole}:
+    def cell_says(self, index: Index, role: int) -> str | None:
+        spot = self.spots[index.row()]
+        one = spot.stands[index.column()]
+        if role in {Role.AccessibleTextRole, Role.DisplayRole}:
             text = translate("spots", "{piece} on {spot}, {coats}")
             return text.format(
-                piece=words.piece_name(one.piece), spot=spot, coats=coats_of(one)
+                piece=words.piece_name(one.piece), spot=spot.spot.name, coats=coats_of(one)
             )
-        if role == _Role.AccessibleDescriptionRole:
+        if role == Role.AccessibleDescriptionRole:
             return span_of(one)
-        if role == _Role.ToolTipRole:
+        if role == Role.ToolTipRole:
             name = f"<b>{escape(words.piece_name(one.piece))}</b>"
             return "<br>".join([name, escape(coats_of(one)), escape(span_of(one))])
         return None
 
     @override
-    def headerData(
-        self, section: int, orientation: Qt.Orientation, role: int = _Role.DisplayRole
-    ) -> Any:
-        if orientation is Qt.Orientation.Horizontal:
-            return f"{section + 1}" if role == _Role.AccessibleTextRole else None
-        spot = self.spots[section]
-        if role in {_Role.DisplayRole, _Role.AccessibleTextRole}:
+    def row_says(self, row: int, role: int) -> str | None:
+        spot = self.spots[row]
+        if role in {Role.DisplayRole, Role.AccessibleTextRole}:
             return spot.spot.name
-        if role in {_Role.AccessibleDescriptionRole, _Role.ToolTipRole}:
+        if role in {Role.AccessibleDescriptionRole, Role.ToolTipRole}:
             return f"{spot.spot.name}, {spot.place.name}"
         return None
 
+    @override
+    def column_says(self, column: int) -> str:
+        return f"{column + 1}"
+
 
 def coats_of(one: Standing) -> str:
-    """The coats that a piece gets while it stands there."""
-    return ", ".join(one.piece.coat_name(coat.coat) for coat in one.coats)
+    """The coats that a piece gets while it stands there; which are pinned is said."""
+    pinned = translate("spots", "{coat}, pinned")
+    return ", ".join(
+        pinned.format(coat=name) if coat.coat in one.lane.pinned and not coat.poured else name
+        for coat, name in ((c, one.piece.coat_name(c.coat)) for c in one.coats)
+    )
+
+
+def pours_of(one: Standing) -> list[Ribbon]:
+    """The pours of a stay as bars of its lane, in order of time."""
+    keys = {coat.coat for coat in one.coats}
+    return [bar for bar in one.lane.bars if isinstance(bar, Ribbon) and bar.coat.key in keys]
+
+
+def pour_at(one: Standing, second: float) -> Ribbon:
+    """The pour of a stay that was begun last at an instant [s], else its first."""
+    pours = pours_of(one)
+    begun = [bar for bar in pours if bar.begins <= second]
+    return begun[-1] if begun else pours[0]
+
+
+def pour_to_come(one: Standing) -> Ribbon:
+    """The first pour of a stay that is not poured yet, else its last."""
+    pours = pours_of(one)
+    return next((bar for bar in pours if not bar.planned.poured), pours[-1])
 
 
 def span_of(one: Standing) -> str:

@@ -53,10 +53,12 @@ class WorkLine(QStackedWidget):
     Signals:
         wanted: the maker wants to see other lanes; a Wanted.
         left: the maker is done with it; the timeline may have the keys.
+        spoke: something else is said now, or nothing.
     """
 
     wanted = Signal(object)
     left = Signal()
+    spoke = Signal()
 
     def __init__(self, canvas: Canvas, parent: QWidget | None = None) -> None:
         """Find nothing and say nothing yet."""
@@ -191,6 +193,7 @@ class WorkLine(QStackedWidget):
         self._recolour()
         self.setCurrentIndex(_SAID)
         self._announce(f"{words} {more}".strip())
+        self.spoke.emit()
 
     def offer(self, *verbs: Verb) -> None:
         """Put buttons beside what is said, in place of those before."""
@@ -212,6 +215,7 @@ class WorkLine(QStackedWidget):
         self.offer()
         self._answered = None
         self.setCurrentIndex(_FIND)
+        self.spoke.emit()
 
     def pass_by(self) -> None:
         """Say no more what was said in passing; what waits for an answer stays."""
