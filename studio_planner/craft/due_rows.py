@@ -11,7 +11,7 @@ from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 from enum import StrEnum
 
-from studio_planner.craft.reminders import Reminder  # noqa: TC001 - a field of a value
+from studio_planner.craft.reminders import Reminder, ReminderKind
 
 ANOTHER_TIME = timedelta(minutes=30)
 """What the plan moves by less is told of once; it is what counts as a moved pour, too."""
@@ -20,6 +20,7 @@ LATE = timedelta(minutes=10)
 """What comes due by more than this after its time was missed while nobody looked."""
 
 _CLOCK_SET_BACK = timedelta(minutes=2)
+_NEWS = frozenset({ReminderKind.COLD, ReminderKind.DAMP, ReminderKind.MOVED})
 
 
 class RowState(StrEnum):
@@ -124,12 +125,21 @@ class Ringing:
         return self.holder in {"", caller} or not self.taken <= steady < self.until
 
 
-def new_row(reminder: Reminder) -> DueRow:
-    """A reminder that waits for its time."""
-    return DueRow(reminder=reminder, rings_at=reminder.due)
+def new_row(reminder: Reminder, since: datetime | None = None) -> DueRow:
+    """A reminder that waits for its time.
+
+    What was planned `since` its time, but before what it is about, rings at once.
+    """
+    return DueRow(reminder=reminder, rings_at=_first_ring(reminder, since))
 
 
-def planned_again(row: DueRow, reminder: Reminder) -> DueRow:
+def _first_ring(reminder: Reminder, since: datetime | None) -> datetime:
+    if since is None or since > reminder.moment:
+        return reminder.due
+    return max(reminder.due, since)
+
+
+def planned_again(row: DueRow, reminder: Reminder, since: datetime | None = None) -> DueRow:
     """The row after its reminder was made anew, maybe at another time.
 
     What was acknowledged stays so until another time of it has come: a pour that was seen on
@@ -138,7 +148,7 @@ def planned_again(row: DueRow, reminder: Reminder) -> DueRow:
     row = replace(row, withdrawn=None)
     rang_for = row.rang_for
     if rang_for is None:
-        return replace(row, reminder=reminder, rings_at=reminder.due)
+        return replace(row, reminder=reminder, rings_at=_first_ring(reminder, since))
     moved = _another(reminder.due, rang_for)
     if row.acknowledged is not None:
         again = moved and reminder.due > row.acknowledged
@@ -156,8 +166,12 @@ def _another(due: datetime, rang_for: datetime) -> bool:
 
 
 def no_longer_needed(row: DueRow, now: datetime) -> DueRow:
-    """The row when nothing of the plan asks for it any more."""
-    return row if row.withdrawn is not None else replace(row, withdrawn=now)
+    """The row when nothing of the studio asks for it any more.
+
+    What was news of a night or of a window stays on the list until it is acknowledged.
+    """
+    news = row.listed and row.reminder.kind in _NEWS
+    return row if news or row.withdrawn is not None else replace(row, withdrawn=now)
 
 
 def come_due(row: DueRow, now: datetime) -> DueRow:

@@ -26,6 +26,7 @@ class ReminderKind(StrEnum):
     TRIM = "trim drips"
     OPENS = "window opens"
     CLOSING = "window about to close"
+    SAND = "wash and sand"
     TURN = "turn over"
     WARM_BOX = "move to the warm box"
     PACK = "ready to pack"
@@ -61,6 +62,7 @@ WORDS = (
     marked("reminders", "trim drips"),
     marked("reminders", "window opens"),
     marked("reminders", "window about to close"),
+    marked("reminders", "wash and sand"),
     marked("reminders", "turn over"),
     marked("reminders", "move to the warm box"),
     marked("reminders", "ready to pack"),
@@ -93,6 +95,7 @@ LEAD_MINUTES = {
     ReminderKind.TRIM: 5,
     ReminderKind.OPENS: 0,
     ReminderKind.CLOSING: 90,
+    ReminderKind.SAND: 5,
     ReminderKind.TURN: 5,
     ReminderKind.WARM_BOX: 15,
     ReminderKind.PACK: 0,

@@ -25,6 +25,9 @@ if TYPE_CHECKING:
 MADE_FOR = timedelta(minutes=15)
 """How long reminders stand before they are made anew though the studio is the same."""
 
+NEWS_FOR = timedelta(days=7)
+"""What nobody has heard of for longer is told no more."""
+
 KEPT_FOR = timedelta(days=40)
 """How long what nobody needs any more is remembered."""
 
@@ -63,10 +66,14 @@ class Rows(Protocol):
 
 @dataclass(frozen=True, slots=True)
 class Made:
-    """All reminders of a studio, and the revision of the studio that they were made of."""
+    """All reminders of a studio, and the revision of the studio that they were made of.
+
+    What was over before `since`, when the plan was made, is no news unless it is known already.
+    """
 
     revision: int
     reminders: tuple[Reminder, ...]
+    since: datetime | None = None
 
 
 def stands(ringing: Ringing, revision: int, now: datetime) -> bool:
@@ -84,7 +91,7 @@ def settle(rows: Rows, made: Made | None, now: datetime) -> tuple[DueRow, ...]:
     before = {row.uid: row for row in rows.rows()}
     after = {uid: clock_set_back(row, now) for uid, row in before.items()}
     if made is not None:
-        after = _made_anew(after, made.reminders, now)
+        after = _made_anew(after, made, now)
         _let_go(rows, after, made, now)
         rows.put_ringing(replace(rows.ringing(), made_of=made.revision, made=now))
     after = {uid: come_due(row, now) for uid, row in after.items()}
@@ -94,15 +101,23 @@ def settle(rows: Rows, made: Made | None, now: datetime) -> tuple[DueRow, ...]:
     return tuple(after.values())
 
 
-def _made_anew(
-    rows: dict[str, DueRow], reminders: Iterable[Reminder], now: datetime
-) -> dict[str, DueRow]:
-    wanted = {reminder.uid: reminder for reminder in reminders}
+def _made_anew(rows: dict[str, DueRow], made: Made, now: datetime) -> dict[str, DueRow]:
+    wanted = {reminder.uid: reminder for reminder in made.reminders}
     after = {
-        uid: planned_again(row, wanted[uid]) if uid in wanted else no_longer_needed(row, now)
+        uid: planned_again(row, wanted[uid], made.since)
+        if uid in wanted
+        else no_longer_needed(row, now)
         for uid, row in rows.items()
     }
-    return after | {uid: new_row(one) for uid, one in wanted.items() if uid not in rows}
+    for uid, reminder in wanted.items():
+        if uid not in rows and _is_news(reminder, made, now):
+            after[uid] = new_row(reminder, made.since)
+    return after
+
+
+def _is_news(reminder: Reminder, made: Made, now: datetime) -> bool:
+    before = made.since is not None and reminder.moment < made.since
+    return not before and now - reminder.moment < NEWS_FOR
 
 
 def _let_go(rows: Rows, after: dict[str, DueRow], made: Made, now: datetime) -> None:
