@@ -45,6 +45,25 @@ def life_of(studio: Studio, piece: str) -> Life:
     return lives_of(studio).get(piece, ())
 
 
+def bare_since(studio: Studio, piece: str) -> datetime | None:
+    """When a piece was last made a bare blank again; None where it never was."""
+    stripped = (
+        entry.at
+        for entry in reversed(studio.standing)
+        if entry.kind is EntryKind.STRIPPED and entry.piece == piece
+    )
+    return next(stripped, None)
+
+
+def lies_on(studio: Studio, piece: str) -> str | None:
+    """The spot that a piece was poured on or moved to last; None where nothing says."""
+    pours = studio.pours_of(piece)
+    moved = last_of(life_of(studio, piece), EntryKind.MOVED)
+    if not pours:
+        return None if moved is None else moved.spot
+    return moved.spot if moved is not None and moved.at >= pours[-1].start else pours[-1].spot
+
+
 def last_of(life: Life, kind: EntryKind, coat: str | None = None) -> LogEntry | None:
     """The last entry of a kind, of that coat if one is given; None where there is none."""
     found = (e for e in reversed(life) if e.kind is kind and coat in {None, e.coat})

@@ -10,9 +10,11 @@ from studio_planner.craft.mixes import WeighedMix
 from studio_planner.craft.places import PatternPoint
 from studio_planner.craft.plans import StepKind
 from studio_planner.craft.standing import (
+    bare_since,
     done_steps,
     is_spoiled,
     last_of,
+    lies_on,
     life_of,
     packed_at,
     shipped_at,
@@ -57,6 +59,20 @@ def test_a_life_begins_anew_when_the_piece_is_a_bare_blank_again() -> None:
     assert life == (again,)
     assert not is_spoiled(life)
     assert life_of(studio(), "nobody") == ()
+    assert bare_since(studio(turned, spoiled, bare, again), "coaster") == bare.at
+    assert bare_since(studio(turned), "coaster") is None
+
+
+def test_a_piece_lies_where_it_was_poured_or_moved_last() -> None:
+    pour = Poured(piece="coaster", coat="seal", start=after(2), end=after(3), spot="shelf 1")
+    early, late = (
+        entry(n, EntryKind.MOVED, spot="box", at=after(at)) for n, at in ((1, 1), (2, 4))
+    )
+    assert lies_on(studio(), "coaster") is None
+    assert lies_on(studio(early), "coaster") == "box"
+    assert lies_on(studio(early, poured=(pour,)), "coaster") == "shelf 1"
+    assert lies_on(studio(late, poured=(pour,)), "coaster") == "box"
+    assert lies_on(studio(poured=(pour,)), "coaster") == "shelf 1"
 
 
 def test_what_is_weighed_belongs_to_no_life() -> None:

@@ -1,0 +1,1 @@
+"""The log: writing down what happened, correcting it, and finding it again."""
