@@ -21,6 +21,8 @@ if TYPE_CHECKING:
 NEW = 1_000_000_000
 """The number of an entry that is not in the log yet; it gets its own there."""
 
+_OF_POURS = {EntryKind.POURED, EntryKind.STRIPPED}
+
 
 def entry_of(studio: Studio, number: int) -> LogEntry | None:
     """The entry of that number, whether it stands or not; None where there is none."""
@@ -44,11 +46,11 @@ def logged(
 ) -> Studio:
     """Put entries written at `now` into the log, and let pieces carry what it then says.
 
-    The pieces are those of the entries and those `of` which an entry is corrected.
+    The pieces are those of which pours are told, and those `of` which one is corrected.
     InvalidEntry where what was poured would be no stack any more.
     """
     new = tuple(entries)
-    pieces = {*(entry.piece for entry in new), *of}
+    pieces = {*(entry.piece for entry in new if entry.kind in _OF_POURS), *of}
     present = [piece.key for piece in studio.pieces if piece.key in pieces]
     for piece in present:
         studio = told_of_all_pours(studio, piece, now)

@@ -1,0 +1,226 @@
+"""Correcting what was written down: a new entry takes the place of the old one, which stays."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.errors import BrokenRule, InvalidEntry, Rulebook
+from studio_planner.craft.kind_words import kind_word
+from studio_planner.craft.log import EntryKind, LogEntry
+from studio_planner.craft.standing import bare_since, life_of
+from studio_planner.craft.tongue import translate
+from studio_planner.services.editing.changes import Change
+from studio_planner.services.log_book.entries import (
+    NEW,
+    entry_of,
+    logged,
+    told_of_all_pours,
+    with_entries,
+)
+from studio_planner.services.log_book.known import coat_name, piece_name
+from studio_planner.services.log_book.pours import PourTold, check_pour
+from studio_planner.services.log_book.steps import check_step
+from studio_planner.services.log_book.times import require_past
+from studio_planner.services.log_book.weighings import with_mixes_again, with_weighing
+
+if TYPE_CHECKING:
+    from datetime import datetime
+
+    from studio_planner.craft.log import Poured
+    from studio_planner.craft.mixes import WeighedMix
+    from studio_planner.craft.studio import Studio
+    from studio_planner.services.log_book.weighings import WeighingTold
+
+
+def corrected(studio: Studio, entry: LogEntry, now: datetime) -> Change:
+    """Let an entry take the place of the one that it `corrects`, written at `now` (aware).
+
+    The kind stays; a weighing is corrected by `weighing_corrected`. What is poured follows a
+    corrected pour. Making it raises InvalidEntry in sentences, as for what is written anew.
+    """
+    said = _words(translate("log", "Correct: {what}"), studio, entry.corrects)
+    return Change(said, lambda then: _with_corrected(then, entry, now))
+
+
+def pour_corrected(studio: Studio, pour: Poured, now: datetime, words: str = "") -> Change:
+    """Let a pour be as told; the entry of that coat that stands now is corrected.
+
+    It serves for pours that are older than the log too: what was known of them is written down
+    as it was before it is corrected.
+    """
+    said = translate("log", "Correct the pour of {coat}").format(
+        coat=f"{piece_name(studio, pour.piece)}, {coat_name(studio, pour.piece, pour.coat)}"
+    )
+
+    def make(then: Studio) -> Studio:
+        then = told_of_all_pours(then, pour.piece, now)
+        old = _pour_of(then, pour.piece, pour.coat)
+        entry = replace(
+            old,
+            number=NEW,
+            at=pour.start,
+            end=pour.end,
+            spot=pour.spot,
+            joint=pour.joint,
+            batch=pour.batch,
+            written=now,
+            words=words or old.words,
+            corrects=old.number,
+        )
+        return _with_corrected(then, entry, now)
+
+    return Change(said, make)
+
+
+def weighing_corrected(
+    studio: Studio, mix: WeighedMix, told: WeighingTold, now: datetime
+) -> Change:
+    """Let a mix have been weighed as told; it keeps its batch number."""
+    said = _words(translate("log", "Correct: {what}"), studio, mix.entry)
+
+    def make(then: Studio) -> Studio:
+        _the_standing(then, mix.entry)
+        return with_weighing(then, told, now, mix)
+
+    return Change(said, make)
+
+
+def withdrawn(studio: Studio, number: int, now: datetime, words: str = "") -> Change:
+    """Say that what an entry tells never happened; it stays to be read.
+
+    Making it raises InvalidEntry for a pour on which another coat was poured.
+    """
+    said = _words(translate("log", "Withdraw: {what}"), studio, number)
+
+    def make(then: Studio) -> Studio:
+        old = _the_standing(then, number)
+        entry = LogEntry(
+            number=NEW,
+            kind=EntryKind.WITHDRAWN,
+            at=now,
+            written=now,
+            words=words,
+            corrects=number,
+        )
+        if old.kind is EntryKind.WEIGHED:
+            return _without_mix(then, entry, old)
+        return logged(then, now, [entry], of=_whose_pours(old))
+
+    return Change(said, make)
+
+
+def _with_corrected(studio: Studio, entry: LogEntry, now: datetime) -> Studio:
+    old = _the_standing(studio, entry.corrects)
+    new = replace(entry, number=NEW, written=now)
+    if old.kind is not entry.kind:
+        raise _refused(
+            translate("rules", "entry {number} tells of something else."), old.number
+        )
+    if old.piece and old not in life_of(studio, old.piece):
+        _check_former(studio, old, new, now)
+    else:
+        # As if the old one had never been written: it does not stand in its own way.
+        without = _without(studio, old, now)
+        check = _check_pour if new.kind is EntryKind.POURED else check_step
+        check(without, new, now)
+    return logged(studio, now, [new], of={*_whose_pours(old), *_whose_pours(new)})
+
+
+def _check_former(studio: Studio, old: LogEntry, new: LogEntry, now: datetime) -> None:
+    """What happened before the piece was a bare blank again stays before that."""
+    rules = Rulebook(piece_name(studio, old.piece))
+    require_past(rules, new.at, now)
+    since = bare_since(studio, old.piece)
+    rules.require(
+        old.kind is EntryKind.STRIPPED
+        or since is None
+        or max(new.at, new.end or new.at) <= since,
+        "at",
+        translate("log", "it was stripped before that; keep it before, or correct that first."),
+    )
+    rules.require(
+        new.piece == old.piece,
+        "piece",
+        translate("log", "it was stripped since, so this stays with it."),
+    )
+    rules.close()
+
+
+def _without(studio: Studio, old: LogEntry, now: datetime) -> Studio:
+    taken = LogEntry(
+        number=NEW, kind=EntryKind.WITHDRAWN, at=now, written=now, corrects=old.number
+    )
+    after = with_entries(studio, [taken])
+    if old.kind is not EntryKind.POURED:
+        return after
+    poured = tuple(
+        pour for pour in after.poured if (pour.piece, pour.coat) != (old.piece, old.coat)
+    )
+    # Coats above it would lie on nothing for a moment; they are checked with the whole.
+    above = tuple(pour for pour in poured if pour.piece != old.piece or pour.start < old.at)
+    return replace(after, poured=above)
+
+
+def _check_pour(studio: Studio, entry: LogEntry, now: datetime) -> None:
+    told = PourTold(
+        piece=entry.piece,
+        coat=entry.coat,
+        start=entry.at,
+        end=entry.end or entry.at,
+        spot=entry.spot,
+        joint=entry.joint,
+        batch=entry.batch,
+    )
+    check_pour(studio, told, now)
+
+
+def _without_mix(studio: Studio, entry: LogEntry, old: LogEntry) -> Studio:
+    batch = old.batch
+    named = [one for one in studio.standing if one.batch == batch and one is not old]
+    if named:
+        numbers = ", ".join(str(one.number) for one in named)
+        text = translate("log", "pours name its mix; correct entry {number} first.")
+        raise InvalidEntry(
+            translate("nouns", "log"), [BrokenRule("batch", text.format(number=numbers))]
+        )
+    poured = tuple(
+        replace(pour, batch=None) if pour.batch == batch else pour for pour in studio.poured
+    )
+    return with_mixes_again(with_entries(replace(studio, poured=poured), [entry]))
+
+
+def _whose_pours(entry: LogEntry) -> set[str]:
+    return {entry.piece} if entry.kind in {EntryKind.POURED, EntryKind.STRIPPED} else set()
+
+
+def _pour_of(studio: Studio, piece: str, coat: str) -> LogEntry:
+    for entry in reversed(life_of(studio, piece)):
+        if entry.kind is EntryKind.POURED and entry.coat == coat:
+            return entry
+    text = translate("log", "write down the pour of {coat} first.").format(coat=coat)
+    raise InvalidEntry(translate("nouns", "log"), [BrokenRule("coat", text)])
+
+
+def _the_standing(studio: Studio, number: int | None) -> LogEntry:
+    """The entry of that number; InvalidEntry when there is none or it stands no more."""
+    entry = None if number is None else entry_of(studio, number)
+    if entry is None:
+        raise _refused(translate("log", "there is no entry {number} in the log."), number)
+    if entry not in studio.standing:
+        text = translate("log", "entry {number} was corrected already; correct the last one.")
+        raise _refused(text, number)
+    return entry
+
+
+def _refused(text: str, number: int | None) -> InvalidEntry:
+    said = text.format(number=number)
+    return InvalidEntry(translate("nouns", "log"), [BrokenRule("corrects", said)])
+
+
+def _words(text: str, studio: Studio, number: int | None) -> str:
+    entry = None if number is None else entry_of(studio, number)
+    if entry is None:
+        return text.format(what=number)
+    about = piece_name(studio, entry.piece) if entry.piece else f"{entry.batch}"
+    return text.format(what=f"{about}, {kind_word(entry.kind)}")
