@@ -5,60 +5,70 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.products import ProductKind
-from studio_planner.science.film_limits import (
-    ALL_COLOURANTS_CEILING,
-    COLOURANT_LIMITS,
-    Colourant,
-)
+from studio_planner.craft.tongue import figure, translate
+from studio_planner.science.film_limits import ALL_COLOURANTS_CEILING, Colourant
+from studio_planner.services.amount_words import grams_said
+from studio_planner.services.mixing.colours import stuff_of
 
 if TYPE_CHECKING:
-    from studio_planner.craft.pieces import Coat, Colour
-    from studio_planner.craft.products import Product
+    from collections.abc import Sequence
+
+    from studio_planner.craft.pieces import Coat
+    from studio_planner.craft.studio import Studio
+    from studio_planner.services.mixing.colours import ColourStuff
 
 _ADDED = 1.005
 """From half a per cent on it is worth saying that a mix is larger than it has to be."""
 
 
-def notes_on(product: Product, coat: Coat, needed: float, total: float) -> tuple[str, ...]:
+def notes_on(studio: Studio, coat: Coat, needed: float, total: float) -> tuple[str, ...]:
     """Give the sentences on one mix: what is not weighed, the smallest mix, much colourant.
 
     `needed` is what the coats and the cups take, `total` what is weighed, both in grams.
     """
-    if product.kind is ProductKind.LEAF:
-        return ("Leaf is laid, not weighed.",)
-    notes = [note for colour in coat.colours if (note := _ceiling_note(colour))]
-    # Glitter is meant to stand out of the film and has a ceiling of its own.
-    share = (
-        sum(
-            c.share_pct * c.colourant_pct
-            for c in coat.colours
-            if _kind_of(c) is not Colourant.GLITTER
-        )
-        / 10_000.0
-    )
+    if studio.product(coat.product).kind is ProductKind.LEAF:
+        return (translate("mixing", "Leaf is laid, not weighed."),)
+    colours = [stuff_of(colour, studio.pigments) for colour in coat.colours]
+    notes = [_ceiling_note(stuff) for stuff in colours if stuff.over_ceiling]
+    share = _share(colours)
     if share > ALL_COLOURANTS_CEILING and not notes:
         notes.append(
-            f"All colourants together are {100 * share:.1f} % of the mix; that is much."
+            translate(
+                "mixing", "All colourants together are {share} % of the mix; that is much."
+            ).format(share=figure(f"{100 * share:.1f}"))
         )
     if total > needed * _ADDED and total - needed > 1.0:
         notes.append(
-            f"{needed:.1f} g would do, but less than {total:g} g cannot be weighed exactly "
-            "enough on this scale."
+            translate(
+                "mixing",
+                "{needed} would do, but less than {total} cannot be weighed exactly enough "
+                "on this scale.",
+            ).format(
+                needed=grams_said(needed, studio.units), total=grams_said(total, studio.units)
+            )
         )
     return tuple(notes)
 
 
-def _kind_of(colour: Colour) -> Colourant | None:
-    kind = colour.colourant.strip().casefold().replace(" ", "_")
-    return Colourant(kind) if kind in set(Colourant) else None
+def _share(colours: Sequence[ColourStuff]) -> float:
+    # Glitter is meant to stand out of the film and has a ceiling of its own.
+    return sum(
+        stuff.colour.share_pct * stuff.colour.colourant_pct / 10_000.0
+        for stuff in colours
+        if stuff.kind is not Colourant.GLITTER
+    )
 
 
-def _ceiling_note(colour: Colour) -> str:
-    kind = _kind_of(colour)
-    limit = None if kind is None else COLOURANT_LIMITS[kind]
-    if limit is None or colour.colourant_pct <= 100.0 * limit.ceiling:
-        return ""
-    return (
-        f"{colour.name}: {colour.colourant_pct:g} % of {colour.colourant} is over the usual "
-        f"ceiling of {100.0 * limit.ceiling:g} % ({limit.reason}); ask the product's sheet."
+def _ceiling_note(stuff: ColourStuff) -> str:
+    colour = stuff.colour
+    return translate(
+        "mixing",
+        "{colour}: {share} % of {colourant} is over the usual ceiling of {ceiling} % "
+        "({reason}); ask the product's sheet.",
+    ).format(
+        colour=colour.name,
+        share=figure(f"{colour.colourant_pct:g}"),
+        colourant=colour.colourant,
+        ceiling=figure(f"{stuff.ceiling_pct:g}"),
+        reason=stuff.reason,
     )

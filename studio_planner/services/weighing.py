@@ -3,6 +3,7 @@
 A heats itself and B in one vessel, so a mix larger than its product's largest cup is weighed
 and mixed in equal portions, each by itself. Everything on the scale is a whole number of its
 steps. A portion is never so small that the step would spoil its ratio; its cups add up to it.
+Its cups come in the order to pour them: what does not sink first, the heaviest last.
 """
 
 from __future__ import annotations
@@ -16,12 +17,13 @@ from studio_planner.craft.pieces import Colour
 from studio_planner.craft.products import ProductKind
 from studio_planner.services.cup_times import out_of_cup_minutes
 from studio_planner.services.mix_notes import notes_on
+from studio_planner.services.mixing.colours import light_first
 from studio_planner.services.naming import UnknownName
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable
+    from collections.abc import Iterable, Sequence
 
-    from studio_planner.craft.pieces import Coat
+    from studio_planner.craft.pieces import Coat, Piece
     from studio_planner.craft.plans import Plan, PlannedCoat
     from studio_planner.craft.products import Product
     from studio_planner.craft.settings import Settings
@@ -77,8 +79,24 @@ class _Amounts(TypedDict):
     total_grams: float
     a_grams: float | None
     b_grams: float | None
-    out_of_cup_minutes: float | None
     notes: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class MixAmounts:
+    """What coats take that are poured from one mix: all of its portions together, in grams.
+
+    `spread_grams` have the same order as the coats; `total_grams` is all that is weighed, with
+    what stays in the cups and what the smallest mix asks for. `a_grams` and `b_grams` are None
+    for a product that is not mixed.
+    """
+
+    parts: int
+    spread_grams: tuple[float, ...]
+    total_grams: float
+    a_grams: float | None
+    b_grams: float | None
+    cups: int
 
 
 def weigh(studio: Studio, plan: Plan, numbers: Iterable[int]) -> tuple[WeighedMix, ...]:
@@ -94,59 +112,99 @@ def weigh(studio: Studio, plan: Plan, numbers: Iterable[int]) -> tuple[WeighedMi
             message = f"There is no coat {number} in the kept plan; it has {known}."
             raise UnknownName(message)
         mixes[coat.mix] = tuple(c for c in plan.coats if c.mix == coat.mix)
-    return tuple(
-        weighed for mix in sorted(mixes) for weighed in _weighed(studio, mix, mixes[mix])
-    )
+    return tuple(weighed for mix in sorted(mixes) for weighed in weigh_mix(studio, mixes[mix]))
 
 
-def _weighed(
-    studio: Studio, mix: int, coats: tuple[PlannedCoat, ...]
+def weigh_mix(
+    studio: Studio, coats: tuple[PlannedCoat, ...], least_parts: int = 1
 ) -> tuple[WeighedMix, ...]:
-    entered = [studio.piece(c.piece).coat(c.coat) for c in coats]
-    product = studio.product(entered[0].product)
-    grams = [
-        coat_grams(studio.piece(planned.piece), coat, product, studio.settings)
-        for planned, coat in zip(coats, entered, strict=True)
-    ]
-    colours = entered[0].colours or (_WITHOUT_COLOUR,)
-    lost = len(colours) * studio.settings.cup_loss_g
-    parts = _portions(product, sum(grams), lost)
-    portion = _portion(studio, product, entered[0], sum(grams) / parts, coats)
+    """Give the portions of the mix that these coats of a plan are poured from.
+
+    It is divided into `least_parts` portions at least, into more where the mass needs them.
+    """
+    whole = _Whole.of(studio, [_entered(studio, coat) for coat in coats], least_parts)
+    portion = whole.portion()
+    total = portion["total_grams"]
+    minutes = out_of_cup_minutes(studio, whole.product, total, coats[0])
     return tuple(
         WeighedMix(
-            mix=mix,
+            mix=coats[0].mix,
             part=part + 1,
-            parts=parts,
-            product=product,
+            parts=whole.parts,
+            product=whole.product,
             coats=coats,
-            cups=_cups(colours, portion["total_grams"], studio.settings, part),
+            cups=_cups(whole.colours, total, studio.settings, part),
+            out_of_cup_minutes=minutes,
             **portion,
         )
-        for part in range(parts)
+        for part in range(whole.parts)
     )
+
+
+def amounts_of(studio: Studio, coats: Sequence[tuple[Piece, Coat]]) -> MixAmounts:
+    """Give what coats take that are poured from one mix, planned or not.
+
+    They share product and colours; the first one's are looked at.
+    """
+    whole = _Whole.of(studio, coats)
+    portion = whole.portion()
+    a_grams, b_grams = portion["a_grams"], portion["b_grams"]
+    return MixAmounts(
+        parts=whole.parts,
+        spread_grams=whole.grams,
+        total_grams=whole.parts * portion["total_grams"],
+        a_grams=None if a_grams is None else whole.parts * a_grams,
+        b_grams=None if b_grams is None else whole.parts * b_grams,
+        cups=whole.parts * len(whole.colours) if portion["total_grams"] else 0,
+    )
+
+
+def _entered(studio: Studio, planned: PlannedCoat) -> tuple[Piece, Coat]:
+    piece = studio.piece(planned.piece)
+    return piece, piece.coat(planned.coat)
+
+
+@dataclass(frozen=True, slots=True)
+class _Whole:
+    """One mix before it is divided: what goes into it and how many portions it needs."""
+
+    studio: Studio
+    product: Product
+    coat: Coat
+    colours: tuple[Colour, ...]
+    grams: tuple[float, ...]
+    parts: int
+
+    @staticmethod
+    def of(studio: Studio, coats: Sequence[tuple[Piece, Coat]], least_parts: int = 1) -> _Whole:
+        first = coats[0][1]
+        product = studio.product(first.product)
+        grams = tuple(
+            coat_grams(piece, coat, product, studio.settings) for piece, coat in coats
+        )
+        colours = light_first(first.colours, studio.pigments) or (_WITHOUT_COLOUR,)
+        lost = len(colours) * studio.settings.cup_loss_g
+        parts = max(least_parts, _portions(product, sum(grams), lost))
+        return _Whole(studio, product, first, colours, grams, parts)
+
+    def portion(self) -> _Amounts:
+        settings = self.studio.settings
+        spread = sum(self.grams) / self.parts
+        needed = spread + len(self.colours) * settings.cup_loss_g if spread > 0.0 else 0.0
+        a_grams, b_grams, total = _on_the_scale(self.product, needed, settings)
+        return {
+            "spread_grams": spread,
+            "total_grams": total,
+            "a_grams": a_grams,
+            "b_grams": b_grams,
+            "notes": notes_on(self.studio, self.coat, needed, total),
+        }
 
 
 def _portions(product: Product, spread: float, lost: float) -> int:
     # What stays in the cups takes room too.
     room = max(min(product.mix_limit_g, product.cup_limit_g - lost), 1.0)
     return max(1, math.ceil(spread / room - 1e-9))
-
-
-def _portion(
-    studio: Studio, product: Product, coat: Coat, spread: float, coats: tuple[PlannedCoat, ...]
-) -> _Amounts:
-    settings = studio.settings
-    cups = max(1, len(coat.colours))
-    needed = spread + cups * settings.cup_loss_g if spread > 0.0 else 0.0
-    a_grams, b_grams, total = _on_the_scale(product, needed, settings)
-    return {
-        "spread_grams": spread,
-        "total_grams": total,
-        "a_grams": a_grams,
-        "b_grams": b_grams,
-        "out_of_cup_minutes": out_of_cup_minutes(studio, product, total, coats[0]),
-        "notes": notes_on(product, coat, needed, total),
-    }
 
 
 def _on_the_scale(

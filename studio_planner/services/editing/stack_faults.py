@@ -138,7 +138,7 @@ def _delicate(coat: Coat) -> str:
 def _much_colour(studio: Studio, piece: Piece, index: int) -> Iterator[StackFault]:
     coat = piece.stack[index]
     if coat.colours:
-        for note in notes_on(studio.product(coat.product), coat, 1.0, 1.0):
+        for note in notes_on(studio, coat, 1.0, 1.0):
             yield StackFault(coat.key, "colours", note)
 
 
