@@ -17,7 +17,7 @@ from studio_planner.desktop.remembered import (
     remembered_language,
     remembered_look,
 )
-from studio_planner.desktop.theme import Look, theme_for
+from studio_planner.desktop.theme import Look, theme_for, wear
 from studio_planner.desktop.tongue import Language, speak
 from studio_planner.desktop.window import DeskWindow
 
@@ -91,7 +91,7 @@ def desk_window(
     app = application()
     speak(language or remembered_language())
     chosen = look or remembered_look() or system_look(app)
-    app.setPalette(theme_for(chosen).palette)
+    wear(app, theme_for(chosen))
     window = DeskWindow(clock, look=chosen, dialogs=dialogs, data_folder=data_folder)
     window.look_chosen.connect(remember_look)
     if look is None:

@@ -72,7 +72,7 @@ class Ruler(QHeaderView):
             following = (
                 scale.x(marks[index + 1].second) if index + 1 < len(marks) else scale.width
             )
-            painter.setPen(QPen(canvas.theme.colour("rule"), 1.0))
+            painter.setPen(QPen(canvas.theme.colour("outline"), 1.0))
             painter.drawLine(QPointF(round(x) + 0.5, 4.0), QPointF(round(x) + 0.5, height))
             left = max(x + 6.0, 6.0)
             text = _fitting(mark.second, canvas, metrics, following - left - 8.0)

@@ -1,7 +1,8 @@
 """The two looks of the desk, warm paper by day and the same workshop at night.
 
 Every colour that is painted comes from a Theme. Text keeps a contrast of 4.5 to 1 and signs
-one of 3 to 1 with all that they may lie on (WCAG 2.2, 1.4.3 and 1.4.11); a test holds both.
+one of 3 to 1 with all that they may lie on (WCAG 2.2, 1.4.3 and 1.4.11), as do the outlines of
+fields; a test holds both.
 """
 
 from __future__ import annotations
@@ -10,11 +11,31 @@ from bisect import bisect_right
 from dataclasses import dataclass
 from enum import Enum
 from functools import lru_cache
+from typing import TYPE_CHECKING
 
 from PySide6.QtGui import QColor, QPalette
 
+if TYPE_CHECKING:
+    from PySide6.QtWidgets import QApplication
+
 _TONES = 1024
 """As many tones of film are told apart; no screen shows more."""
+
+
+_OUTLINED = (
+    "QLineEdit",
+    "QAbstractSpinBox",
+    "QComboBox",
+    "QCheckBox",
+    "QRadioButton",
+    "QPlainTextEdit",
+    "QTextEdit",
+    "QPushButton",
+)
+"""What is drawn with an outline, and nothing else, in the colour of its window."""
+
+_DARKER = 140
+"""By how many per cent the style darkens that colour for an outline."""
 
 
 class Look(Enum):
@@ -33,6 +54,7 @@ class Theme:
     field: str
     panel: str
     night: str
+    outline: str
     rule: str
     faint_rule: str
     ink: str
@@ -91,6 +113,14 @@ class Theme:
             palette.setColor(QPalette.ColorGroup.Disabled, which, self.colour("quiet"))
         return palette
 
+    @property
+    def outlined(self) -> QPalette:
+        """The palette for fields, ticks and buttons, so that their outlines stand out."""
+        palette = self.palette
+        window = self.colour("outline").lighter(_DARKER)
+        palette.setColor(QPalette.ColorRole.Window, window)
+        return palette
+
 
 LIGHT = Theme(
     look=Look.LIGHT,
@@ -98,6 +128,7 @@ LIGHT = Theme(
     field="#fffdf9",
     panel="#f4efe5",
     night="#e9e5dc",
+    outline="#82796b",
     rule="#cfc8ba",
     faint_rule="#e0dacd",
     ink="#26221d",
@@ -123,6 +154,7 @@ DARK = Theme(
     field="#3a3733",
     panel="#272523",
     night="#121110",
+    outline="#968e81",
     rule="#4a4641",
     faint_rule="#33302c",
     ink="#f3eee4",
@@ -141,6 +173,14 @@ DARK = Theme(
     selected="#f3eee4",
     selected_text="#1c1b1a",
 )
+
+
+def wear(application: QApplication, theme: Theme) -> None:
+    """Let all ordinary widgets of an application have the colours of a theme."""
+    application.setPalette(theme.palette)
+    for kind in _OUTLINED:
+        # The stub asks for bytes, which PySide6 itself does not take.
+        application.setPalette(theme.outlined, kind)  # type: ignore[arg-type]
 
 
 def theme_for(look: Look) -> Theme:

@@ -21,7 +21,7 @@ from studio_planner.desktop.notice_line import NoticeLine
 from studio_planner.desktop.other_windows import OtherWindows
 from studio_planner.desktop.page_keys import PLAN, SET_UP, STUDIO
 from studio_planner.desktop.page_stack import PageStack
-from studio_planner.desktop.theme import Look, theme_for
+from studio_planner.desktop.theme import Look, theme_for, wear
 from studio_planner.desktop.timeline_work.shared_choice import SharedChoice
 from studio_planner.desktop.title_bar import TitleBar
 from studio_planner.desktop.tongue import translate
@@ -290,7 +290,7 @@ class DeskWindow(QMainWindow):
         application = QApplication.instance()
         theme = theme_for(look)
         if isinstance(application, QApplication):
-            application.setPalette(theme.palette)
+            wear(application, theme)
         self.canvas.set_theme(theme)
         self.verbs["dark" if look is Look.DARK else "light"].setChecked(True)
 

@@ -2,15 +2,45 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 import pytest
 from PySide6.QtGui import QColor, QPalette
+from PySide6.QtWidgets import (
+    QApplication,
+    QCheckBox,
+    QComboBox,
+    QDateTimeEdit,
+    QLineEdit,
+    QPlainTextEdit,
+    QPushButton,
+    QRadioButton,
+    QSpinBox,
+    QWidget,
+)
 
-from studio_planner.desktop.theme import DARK, LIGHT, Look, Theme, theme_for
+from studio_planner.desktop.application import application
+from studio_planner.desktop.theme import DARK, LIGHT, Look, Theme, theme_for, wear
+
+if TYPE_CHECKING:
+    from collections.abc import Callable, Iterator
+
+    from pytestqt.qtbot import QtBot
 
 THEMES = pytest.mark.parametrize("theme", [LIGHT, DARK], ids=["light", "dark"])
 GROUNDS = ("paper", "panel", "night")
 TEXTS = ("ink", "quiet", "window", "now", "warmth", "dew")
-SIGNS = ("window", "now", "hands", "dew", "warmth", "film_edge", "ink")
+SIGNS = ("window", "now", "hands", "dew", "warmth", "film_edge", "ink", "outline")
+FIELDS: tuple[Callable[[], QWidget], ...] = (
+    QLineEdit,
+    QSpinBox,
+    QDateTimeEdit,
+    QComboBox,
+    QCheckBox,
+    QRadioButton,
+    QPlainTextEdit,
+    QPushButton,
+)
 
 
 def luminance(colour: QColor) -> float:
@@ -42,6 +72,66 @@ def test_text_stands_out_from_all_it_may_lie_on(theme: Theme, text: str, ground:
 @pytest.mark.parametrize("sign", SIGNS)
 def test_signs_stand_out_from_the_ground(theme: Theme, sign: str, ground: str) -> None:
     assert contrast(theme.colour(sign), theme.colour(ground)) >= 3.0
+
+
+@THEMES
+def test_outlines_stand_out_from_what_is_inside_them_and_from_their_ground(
+    theme: Theme,
+) -> None:
+    for ground in (*GROUNDS, "field"):
+        assert contrast(theme.colour("outline"), theme.colour(ground)) >= 3.0
+    drawn = theme.outlined.color(QPalette.ColorRole.Window).darker(140)
+    assert contrast(drawn, theme.colour("outline")) == pytest.approx(1.0, abs=0.05)
+
+
+@pytest.fixture
+def worn(qapp: QApplication) -> Iterator[Callable[[Theme], None]]:
+    """Put a theme on the application, in its own style; the light one comes back after it."""
+    application()
+    yield lambda theme: wear(qapp, theme)
+    wear(qapp, LIGHT)
+
+
+@THEMES
+@pytest.mark.parametrize("make", FIELDS)
+@pytest.mark.parametrize("focused", [False, True], ids=["plain", "focused"])
+def test_every_kind_of_field_is_drawn_with_an_outline_that_stands_out(
+    theme: Theme,
+    make: Callable[[], QWidget],
+    qtbot: QtBot,
+    worn: Callable[[Theme], None],
+    *,
+    focused: bool,
+) -> None:
+    worn(theme)
+    ground = QWidget()
+    ground.resize(240, 120)
+    field, other = make(), QLineEdit(ground)
+    field.setParent(ground)
+    field.setGeometry(20, 20, 160, 28)
+    other.setGeometry(20, 70, 160, 28)
+    qtbot.addWidget(ground)
+    ground.show()
+    qtbot.waitExposed(ground)
+    (field if focused else other).setFocus()
+    image, place = ground.grab().toImage(), field.geometry()
+    row = [
+        image.pixelColor(x, place.center().y()) for x in range(place.left(), place.left() + 3)
+    ]
+    assert max(contrast(colour, theme.colour("paper")) for colour in row) >= 3.0
+
+
+@THEMES
+def test_the_ring_of_a_field_that_has_the_keys_and_its_tick_stand_out(theme: Theme) -> None:
+    palette = theme.palette
+    ring = palette.color(QPalette.ColorRole.Highlight)
+    for ground in (*GROUNDS, "field"):
+        assert contrast(ring, theme.colour(ground)) >= 3.0
+    tick, inside = (
+        palette.color(QPalette.ColorRole.Text),
+        palette.color(QPalette.ColorRole.Base),
+    )
+    assert contrast(tick, inside) >= 3.0
 
 
 @THEMES
