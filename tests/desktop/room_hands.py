@@ -16,7 +16,7 @@ if TYPE_CHECKING:
 
     from studio_planner.craft.places import Place
     from studio_planner.craft.studio import Studio
-    from studio_planner.desktop.forms.fields import Field
+    from studio_planner.desktop.forms.field import Field
     from studio_planner.desktop.room_pages.air_curve import AirCurve
     from studio_planner.desktop.window import DeskWindow
 

@@ -16,7 +16,7 @@ from studio_planner.desktop.pages.studio_page import (
 if TYPE_CHECKING:
     from studio_planner.craft.hands import Person
     from studio_planner.craft.studio import Studio
-    from studio_planner.desktop.forms.fields import Field
+    from studio_planner.desktop.forms.field import Field
     from studio_planner.desktop.studio_pages.week_drawing import WeekDrawing
     from studio_planner.desktop.window import DeskWindow
 

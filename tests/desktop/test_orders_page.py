@@ -19,7 +19,8 @@ if TYPE_CHECKING:
 
     from studio_planner.craft.orders import Order
     from studio_planner.craft.studio import Studio
-    from studio_planner.desktop.forms.fields import DateField, TextField
+    from studio_planner.desktop.forms.fields import TextField
+    from studio_planner.desktop.forms.time_fields import DateField
     from studio_planner.desktop.window import DeskWindow
 
 

@@ -13,7 +13,8 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QWidget
 
 from studio_planner.craft.settings import TemperatureUnit, Units
-from studio_planner.desktop.forms.fields import ChoiceField, NumberField, TimeField
+from studio_planner.desktop.forms.fields import ChoiceField, NumberField
+from studio_planner.desktop.forms.time_fields import TimeField
 from studio_planner.desktop.pages.questions_page import QuestionsPage
 from studio_planner.desktop.planning_process import trial_command
 from studio_planner.desktop.question_pages.trial_folder import TrialFolder, sweep

@@ -1,25 +1,23 @@
-"""One field: a label, an editor, its unit, and a line that says what is wrong with it."""
+"""What a noun is mostly entered with: text, notes, numbers, choices, yes or no."""
 
 from __future__ import annotations
 
-from datetime import date, time
-from typing import TYPE_CHECKING, Any, Protocol, runtime_checkable
+from typing import TYPE_CHECKING, Any
 
-from PySide6.QtCore import QDate, Qt, QTime, Signal
+from PySide6.QtCore import Signal
 from PySide6.QtWidgets import (
     QCheckBox,
     QComboBox,
-    QHBoxLayout,
     QLabel,
     QLineEdit,
     QPlainTextEdit,
-    QVBoxLayout,
     QWidget,
 )
 from typing_extensions import override
 
-from studio_planner.craft.settings import ClockForm, Units
-from studio_planner.desktop.forms.still_editors import StillChoice, StillDate, StillTime
+from studio_planner.craft.settings import Units
+from studio_planner.desktop.forms.field import Field, TypedField
+from studio_planner.desktop.forms.still_editors import StillChoice
 from studio_planner.desktop.quantities import (
     Quantity,
     number_of,
@@ -36,123 +34,7 @@ if TYPE_CHECKING:
     from studio_planner.desktop.canvas import Canvas
 
 
-class Field(QWidget):
-    """A labelled editor. What is typed stays, right or wrong, until it is shown anew.
-
-    Signals:
-        edited: the maker has finished with the field, and it reads otherwise than before.
-    """
-
-    edited = Signal()
-
-    def __init__(self, canvas: Canvas, label: str, parent: QWidget | None = None) -> None:
-        """Put `label` over an editor that a subclass adds with `hold`."""
-        super().__init__(parent)
-        self.canvas = canvas
-        self.words = label
-        self._label = QLabel(label, self)
-        self._wrong = QLabel(self)
-        self._wrong.setWordWrap(True)
-        self._wrong.setTextFormat(Qt.TextFormat.PlainText)
-        self._wrong.hide()
-        self._advice = QLabel(self)
-        self._advice.setWordWrap(True)
-        self._advice.setTextFormat(Qt.TextFormat.PlainText)
-        self._advice.hide()
-        self._row = QHBoxLayout()
-        self._row.setSpacing(6)
-        layout = QVBoxLayout(self)
-        layout.setContentsMargins(0, 0, 0, 4)
-        layout.setSpacing(2)
-        # Beside a higher field the label stays over its editor.
-        layout.setAlignment(Qt.AlignmentFlag.AlignTop)
-        layout.addWidget(self._label)
-        layout.addLayout(self._row)
-        layout.addWidget(self._wrong)
-        layout.addWidget(self._advice)
-        canvas.redrawn.connect(self._recolour)
-        self._recolour()
-
-    def rename(self, label: str) -> None:
-        """Say another label; the editor takes its name with the next unit or value shown."""
-        self.words = label
-        self._label.setText(label)
-        buddy = self._label.buddy()
-        if buddy is not None:
-            buddy.setAccessibleName(label)
-
-    def hold(self, editor: QWidget, unit: QLabel | None = None) -> None:
-        """Take the editor in; a screen reader hears the label with it."""
-        editor.setAccessibleName(self.words)
-        self._label.setBuddy(editor)
-        self._row.addWidget(editor, 1)
-        if unit is not None:
-            self._row.addWidget(unit)
-        self.setFocusProxy(editor)
-
-    def value(self) -> Any:  # noqa: ANN401 - each field has its own kind of value
-        """What the field says; ValueError in a sentence when that makes no sense."""
-        raise NotImplementedError
-
-    def show_value(self, value: Any) -> None:  # noqa: ANN401 - likewise
-        """Show a value; what was wrong before is forgotten."""
-        raise NotImplementedError
-
-    def say_wrong(self, sentence: str) -> None:
-        """Say under the field what is wrong with it."""
-        self._wrong.setText(f"\N{BLACK RIGHT-POINTING TRIANGLE} {sentence}")
-        self._wrong.show()
-        editor = self.focusProxy()
-        if editor is not None:
-            editor.setAccessibleDescription(sentence)
-
-    def say_right(self) -> None:
-        """Take back what was said to be wrong."""
-        self._wrong.hide()
-        editor = self.focusProxy()
-        if editor is not None:
-            editor.setAccessibleDescription("")
-
-    def advise(self, sentence: str) -> None:
-        """Say under the field what wants a second look though it is kept; empty: nothing."""
-        self._advice.setText(sentence)
-        self._advice.setVisible(bool(sentence))
-
-    @property
-    def advice(self) -> str:
-        """What wants a second look; empty when nothing does."""
-        return self._advice.text()
-
-    @property
-    def in_hand(self) -> bool:
-        """Whether the maker is in the middle of typing into it."""
-        editor = self.focusProxy()
-        if editor is None or not editor.hasFocus():
-            return False
-        return editor.isModified() if isinstance(editor, QLineEdit) else self._unfinished()
-
-    def _unfinished(self) -> bool:
-        """Whether an editor that has the focus holds something that was not told yet."""
-        return False
-
-    @property
-    def wrong(self) -> str:
-        """What is said to be wrong with it; empty when nothing is."""
-        return "" if self._wrong.isHidden() else self._wrong.text()[2:]
-
-    def _recolour(self) -> None:
-        theme = self.canvas.theme
-        self._label.setFont(self.canvas.fonts.small)
-        self._wrong.setFont(self.canvas.fonts.small)
-        self._advice.setFont(self.canvas.fonts.small)
-        coloured = ((self._label, "quiet"), (self._wrong, "now"), (self._advice, "warmth"))
-        for label, colour in coloured:
-            palette = label.palette()
-            palette.setColor(palette.ColorRole.WindowText, theme.colour(colour))
-            label.setPalette(palette)
-
-
-class TextField(Field):
+class TextField(TypedField):
     """A line of text."""
 
     def __init__(self, canvas: Canvas, label: str, parent: QWidget | None = None) -> None:
@@ -163,10 +45,9 @@ class TextField(Field):
         self.editor.editingFinished.connect(self._finished)
         self.hold(self.editor)
 
-    def _finished(self) -> None:
-        if self.editor.text() != self._shown:
-            self._shown = self.editor.text()
-            self.edited.emit()
+    @override
+    def _typed(self) -> str:
+        return self.editor.text()
 
     @override
     def value(self) -> str:
@@ -188,7 +69,7 @@ class _Note(QPlainTextEdit):
         self.left.emit()
 
 
-class NoteField(Field):
+class NoteField(TypedField):
     """Several lines of text, for what only the maker needs to know."""
 
     def __init__(self, canvas: Canvas, label: str, parent: QWidget | None = None) -> None:
@@ -202,13 +83,8 @@ class NoteField(Field):
         self.hold(self.editor)
 
     @override
-    def _unfinished(self) -> bool:
-        return self.editor.toPlainText() != self._shown
-
-    def _finished(self) -> None:
-        if self.editor.toPlainText() != self._shown:
-            self._shown = self.editor.toPlainText()
-            self.edited.emit()
+    def _typed(self) -> str:
+        return self.editor.toPlainText()
 
     @override
     def value(self) -> str:
@@ -221,7 +97,7 @@ class NoteField(Field):
         self.editor.setPlainText(value)
 
 
-class NumberField(Field):
+class NumberField(TypedField):
     """A number with the maker's unit behind it; comma and point are both understood."""
 
     def __init__(
@@ -264,10 +140,9 @@ class NumberField(Field):
         self._unit.setText(unit)
         self.editor.setAccessibleName(f"{self.words}, {unit}" if unit else self.words)
 
-    def _finished(self) -> None:
-        if self.editor.text() != self._shown:
-            self._shown = self.editor.text()
-            self.edited.emit()
+    @override
+    def _typed(self) -> str:
+        return self.editor.text()
 
     @override
     def value(self) -> float | int | None:
@@ -288,8 +163,9 @@ class NumberField(Field):
     def show_value(self, value: float | None) -> None:
         self.say_right()
         self._inside = value
-        self._shown = "" if value is None else self._text_of(value)
-        self.editor.setText(self._shown)
+        text = "" if value is None else self._text_of(value)
+        self._shown = text
+        self.editor.setText(text)
 
     def _text_of(self, value: float) -> str:
         scale = scale_of(self.quantity, self._units)
@@ -359,90 +235,3 @@ class FlagField(Field):
     def show_value(self, value: bool) -> None:
         self.say_right()
         self.editor.setChecked(value)
-
-
-class TimeField(Field):
-    """A time of day."""
-
-    def __init__(self, canvas: Canvas, label: str, parent: QWidget | None = None) -> None:
-        """Start at midnight."""
-        super().__init__(canvas, label, parent)
-        self._shown = time()
-        self.editor = StillTime(self)
-        self.editor.setDisplayFormat("HH:mm")
-        self.editor.editingFinished.connect(self._finished)
-        self.hold(self.editor)
-        self._row.addStretch(1)
-
-    def set_units(self, units: Units) -> None:
-        """Write the time as the studio does."""
-        twelve = units.clock is ClockForm.HOURS_12
-        self.editor.setDisplayFormat("h:mm ap" if twelve else "HH:mm")
-
-    @override
-    def _unfinished(self) -> bool:
-        return self.value() != self._shown
-
-    def _finished(self) -> None:
-        if self.value() != self._shown:
-            self._shown = self.value()
-            self.edited.emit()
-
-    @override
-    def value(self) -> time:
-        shown = self.editor.time()
-        return time(shown.hour(), shown.minute())
-
-    @override
-    def show_value(self, value: time) -> None:
-        self.say_right()
-        self._shown = value.replace(second=0, microsecond=0)
-        self.editor.setTime(QTime(value.hour, value.minute))
-
-
-class DateField(Field):
-    """A date, with a calendar to choose from."""
-
-    def __init__(self, canvas: Canvas, label: str, parent: QWidget | None = None) -> None:
-        """Start with the calendar's own first date."""
-        super().__init__(canvas, label, parent)
-        self._shown = date(2000, 1, 1)
-        self.editor = StillDate(self)
-        self.editor.setCalendarPopup(True)
-        self.editor.setDisplayFormat("ddd d MMM yyyy")
-        self.editor.editingFinished.connect(self._finished)
-        self.hold(self.editor)
-        self._row.addStretch(1)
-
-    def set_units(self, units: Units) -> None:
-        """Begin the calendar's weeks on the day that the studio's begin on."""
-        self.editor.calendarWidget().setFirstDayOfWeek(Qt.DayOfWeek(units.week_starts + 1))
-
-    @override
-    def _unfinished(self) -> bool:
-        return self.value() != self._shown
-
-    def _finished(self) -> None:
-        if self.value() != self._shown:
-            self._shown = self.value()
-            self.edited.emit()
-
-    @override
-    def value(self) -> date:
-        shown = self.editor.date()
-        return date(shown.year(), shown.month(), shown.day())
-
-    @override
-    def show_value(self, value: date) -> None:
-        self.say_right()
-        self._shown = value
-        self.editor.setDate(QDate(value.year, value.month, value.day))
-
-
-@runtime_checkable
-class InUnits(Protocol):
-    """A field that follows the studio's units."""
-
-    def set_units(self, units: Units) -> None:
-        """Show the value in those units from now on."""
-        ...

@@ -8,14 +8,14 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QLabel, QVBoxLayout, QWidget
 
 from studio_planner.craft.errors import InvalidEntry, StudioError
-from studio_planner.desktop.forms.fields import InUnits
+from studio_planner.desktop.forms.field import InUnits
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Mapping
 
     from studio_planner.craft.settings import Units
     from studio_planner.desktop.canvas import Canvas
-    from studio_planner.desktop.forms.fields import Field
+    from studio_planner.desktop.forms.field import Field
 
 
 class Form(QWidget):

@@ -11,7 +11,7 @@ from typing_extensions import override
 
 from studio_planner.craft.local_time import instant
 from studio_planner.craft.settings import ClockForm
-from studio_planner.desktop.forms.fields import Field
+from studio_planner.desktop.forms.field import Field
 from studio_planner.desktop.forms.still_editors import StillDate, StillTime
 from studio_planner.desktop.tongue import translate
 

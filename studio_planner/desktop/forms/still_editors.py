@@ -11,50 +11,34 @@ from typing_extensions import override
 if TYPE_CHECKING:
     from PySide6.QtGui import QWheelEvent
 
+    _Editor = QWidget
+else:
+    _Editor = object
 
-class StillChoice(QComboBox):
+
+class _Still(_Editor):
+    """Comes before the editor that it keeps still."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        """Take the focus by keys and by a click."""
+        super().__init__(parent)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+
+    @override
+    def wheelEvent(self, event: QWheelEvent) -> None:
+        if self.hasFocus():
+            super().wheelEvent(event)
+        else:
+            event.ignore()
+
+
+class StillChoice(_Still, QComboBox):
     """A box to choose from."""
 
-    def __init__(self, parent: QWidget | None = None) -> None:
-        """Take the focus by keys and by a click."""
-        super().__init__(parent)
-        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
 
-    @override
-    def wheelEvent(self, e: QWheelEvent) -> None:
-        if self.hasFocus():
-            super().wheelEvent(e)
-        else:
-            e.ignore()
-
-
-class StillTime(QTimeEdit):
+class StillTime(_Still, QTimeEdit):
     """A time of day."""
 
-    def __init__(self, parent: QWidget | None = None) -> None:
-        """Take the focus by keys and by a click."""
-        super().__init__(parent)
-        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
 
-    @override
-    def wheelEvent(self, event: QWheelEvent) -> None:
-        if self.hasFocus():
-            super().wheelEvent(event)
-        else:
-            event.ignore()
-
-
-class StillDate(QDateEdit):
+class StillDate(_Still, QDateEdit):
     """A date."""
-
-    def __init__(self, parent: QWidget | None = None) -> None:
-        """Take the focus by keys and by a click."""
-        super().__init__(parent)
-        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-
-    @override
-    def wheelEvent(self, event: QWheelEvent) -> None:
-        if self.hasFocus():
-            super().wheelEvent(event)
-        else:
-            event.ignore()

@@ -8,7 +8,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QCheckBox, QGridLayout, QListWidget, QListWidgetItem, QWidget
 from typing_extensions import override
 
-from studio_planner.desktop.forms.fields import Field
+from studio_planner.desktop.forms.field import Field
 from studio_planner.desktop.tongue import weekday
 
 if TYPE_CHECKING:

@@ -8,12 +8,7 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from studio_planner.craft.pieces import Material
 from studio_planner.desktop import words
-from studio_planner.desktop.forms.fields import (
-    ChoiceField,
-    NoteField,
-    NumberField,
-    TextField,
-)
+from studio_planner.desktop.forms.fields import ChoiceField, NoteField, NumberField, TextField
 from studio_planner.desktop.forms.form import Form
 from studio_planner.desktop.piece_pages.footprint_view import FootprintView
 from studio_planner.desktop.piece_pages.kind_words import material_word, outline_word

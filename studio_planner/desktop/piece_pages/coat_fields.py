@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QCheckBox, QGridLayout, QLineEdit, QWidget
 from typing_extensions import override
 
 from studio_planner.craft.pieces import EDGE, TOP, UNDERSIDE
-from studio_planner.desktop.forms.fields import Field
+from studio_planner.desktop.forms.field import Field
 from studio_planner.desktop.piece_pages.kind_words import face_word
 from studio_planner.desktop.tongue import translate
 

@@ -14,7 +14,7 @@ from PySide6.QtWidgets import (
 from typing_extensions import override
 
 from studio_planner.craft.pieces import Colour
-from studio_planner.desktop.forms.fields import Field
+from studio_planner.desktop.forms.field import Field
 from studio_planner.desktop.piece_pages.colour_row import TARGET, ColourRow
 from studio_planner.desktop.quantities import number_words
 from studio_planner.desktop.tongue import translate

@@ -9,7 +9,7 @@ from studio_planner.desktop.forms.fields import NumberField
 from studio_planner.desktop.piece_pages.colours_field import ColoursField
 
 if TYPE_CHECKING:
-    from studio_planner.desktop.forms.fields import Field
+    from studio_planner.desktop.forms.field import Field
     from studio_planner.desktop.forms.form import Form
 
 

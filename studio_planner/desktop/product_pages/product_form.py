@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QGridLayout, QVBoxLayout, QWidget
 from typing_extensions import override
 
 from studio_planner.craft.products import ProductKind, RatioBy
-from studio_planner.desktop.forms.fields import ChoiceField, Field, NumberField, TextField
+from studio_planner.desktop.forms.fields import ChoiceField, NumberField, TextField
 from studio_planner.desktop.forms.form import Form
 from studio_planner.desktop.product_pages.law_words import in_a_sentence
 from studio_planner.desktop.quantities import Quantity
@@ -25,6 +25,7 @@ if TYPE_CHECKING:
     from studio_planner.craft.settings import Units
     from studio_planner.desktop.canvas import Canvas
     from studio_planner.desktop.desk_changes import DeskChanges
+    from studio_planner.desktop.forms.field import Field
 
 _CELL_WIDTH = 176
 _MOST_COLUMNS = 5

@@ -7,14 +7,9 @@ from typing import TYPE_CHECKING, Any
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
-from studio_planner.desktop.forms.fields import (
-    ChoiceField,
-    DateField,
-    FlagField,
-    NumberField,
-    TimeField,
-)
+from studio_planner.desktop.forms.fields import ChoiceField, FlagField, NumberField
 from studio_planner.desktop.forms.form import Form
+from studio_planner.desktop.forms.time_fields import DateField, TimeField
 from studio_planner.desktop.quantities import Quantity
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.questions.asking import Kind
@@ -24,7 +19,7 @@ if TYPE_CHECKING:
 
     from studio_planner.craft.settings import Units
     from studio_planner.desktop.canvas import Canvas
-    from studio_planner.desktop.forms.fields import Field
+    from studio_planner.desktop.forms.field import Field
     from studio_planner.services.questions.asking import Parameter
 
 _QUANTITIES = {

@@ -8,7 +8,8 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
-from studio_planner.desktop.forms.fields import ChoiceField, NumberField, TimeField
+from studio_planner.desktop.forms.fields import ChoiceField, NumberField
+from studio_planner.desktop.forms.time_fields import TimeField
 from studio_planner.desktop.quantities import Quantity
 from studio_planner.desktop.room_pages.day_words import day_names
 from studio_planner.desktop.studio_pages.lines import verb

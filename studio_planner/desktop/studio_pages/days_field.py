@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QWidget
 from typing_extensions import override
 
-from studio_planner.desktop.forms.fields import Field
+from studio_planner.desktop.forms.field import Field
 from studio_planner.desktop.studio_pages.week_painting import day_names
 from studio_planner.desktop.tongue import translate
 

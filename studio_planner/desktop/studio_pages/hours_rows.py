@@ -7,8 +7,9 @@ from typing import TYPE_CHECKING, Any
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from studio_planner.desktop import words
-from studio_planner.desktop.forms.fields import DateField, NumberField, TimeField
+from studio_planner.desktop.forms.fields import NumberField
 from studio_planner.desktop.forms.form import Form
+from studio_planner.desktop.forms.time_fields import DateField, TimeField
 from studio_planner.desktop.quantities import Quantity
 from studio_planner.desktop.studio_pages.days_field import DaysField
 from studio_planner.desktop.studio_pages.lines import Line, Rule, verb

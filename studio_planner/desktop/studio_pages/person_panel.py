@@ -8,8 +8,9 @@ from typing import TYPE_CHECKING, Any
 from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
-from studio_planner.desktop.forms.fields import TextField, TimeField
+from studio_planner.desktop.forms.fields import TextField
 from studio_planner.desktop.forms.form import Form
+from studio_planner.desktop.forms.time_fields import TimeField
 from studio_planner.desktop.studio_pages.absence_rows import AbsenceRows
 from studio_planner.desktop.studio_pages.hours_rows import HoursRows
 from studio_planner.desktop.studio_pages.lines import Line, verb

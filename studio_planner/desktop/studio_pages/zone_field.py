@@ -10,7 +10,7 @@ from typing_extensions import override
 
 from studio_planner.craft.errors import InvalidEntry
 from studio_planner.craft.local_time import zone_named
-from studio_planner.desktop.forms.fields import Field
+from studio_planner.desktop.forms.field import Field
 from studio_planner.desktop.forms.still_editors import StillChoice
 from studio_planner.desktop.tongue import translate
 
