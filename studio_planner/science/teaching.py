@@ -34,10 +34,6 @@ if TYPE_CHECKING:
 
     from studio_planner.science.laws import StageLaw
 
-MANY_TESTS = 8
-"""From so many tests on, none of them alone moves the likely time by more than a tenth."""
-
-_ONE_TEST = math.log(1.1)
 _LEAST_SHARE = 1e-3
 _BISECTIONS = 50
 
@@ -134,19 +130,15 @@ def taught_by(
     centre = _mean_celsius(tests)
     prior = Prior(law, centre, settings)
     evidence = [_evidence(own, law, prior) for own in _by_pour(tests)]
-    grid = TouchGrid(prior, evidence)
-    found = grid.posterior()
-    likely = found.median
-    if len(tests) >= MANY_TESTS:
-        likely = _held(likely, grid.medians_without_each(found))
+    found = TouchGrid(prior, evidence).posterior()
     early, late = found.next_pour(settings.pour_sd)
     return Lesson(
         celsius=centre,
-        factor=math.exp(likely),
-        law_early=math.exp(min(found.quantile(0.05), likely)),
-        law_late=math.exp(max(found.quantile(0.95), likely)),
-        early=math.exp(min(early, likely)),
-        late=math.exp(max(late, likely)),
+        factor=math.exp(found.median),
+        law_early=math.exp(found.quantile(0.05)),
+        law_late=math.exp(found.quantile(0.95)),
+        early=math.exp(early),
+        late=math.exp(late),
         sheet_factor=math.exp(found.offset_mean),
         band_left=prior.band_left(math.hypot(found.offset_sd, settings.pour_sd) * NORMAL_90),
         tests=len(tests),
@@ -173,17 +165,6 @@ def steady_celsius(law: StageLaw, hours: float) -> float:
         else:
             warm = middle
     return (cold + warm) / 2
-
-
-def _held(likely: float, without: Sequence[float]) -> float:
-    """Keep the likely s within a tenth of what it is without any single test.
-
-    Where two tests pull it apart by more than both may, it stays in the middle.
-    """
-    if not without:
-        return likely
-    low, high = max(without) - _ONE_TEST, min(without) + _ONE_TEST
-    return min(max(likely, low), high) if low <= high else (low + high) / 2
 
 
 def _mean_celsius(tests: Sequence[FilmTest]) -> float:

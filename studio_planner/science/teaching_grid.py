@@ -8,7 +8,9 @@ s at that pour's temperature, so that each pour is one table over s.
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass, replace
+from bisect import bisect_left
+from dataclasses import dataclass
+from itertools import accumulate
 from statistics import NormalDist
 from typing import TYPE_CHECKING
 
@@ -30,7 +32,6 @@ _FINEST_TURN = 0.02
 _NEGLIGIBLE = 1e-9
 _BISECTIONS = 40
 _SAME_SLOPE = 2
-_NOTABLE = 0.03
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,24 +58,14 @@ class Posterior:
 
     def quantile(self, share: float) -> float:
         """Return the s below which a share of the belief lies."""
-        below = 0.0
-        value, reached = self.values[0], 0.0
-        for here, weight in zip(self.values, self.weights, strict=True):
-            middle = below + weight / 2
-            if middle >= share:
-                part = (share - reached) / (middle - reached)
-                return value + part * (here - value)
-            value, reached = here, middle
-            below += weight
-        return value
-
-    def weighed_by(self, logs: Sequence[float]) -> Posterior:
-        """Return the belief with every weight multiplied by exp of its own number."""
-        top = max(logs)
-        pairs = zip(self.weights, logs, strict=True)
-        raw = [weight * math.exp(log - top) for weight, log in pairs]
-        total = math.fsum(raw)
-        return replace(self, weights=tuple(weight / total for weight in raw))
+        middles = [
+            reached - weight / 2
+            for reached, weight in zip(accumulate(self.weights), self.weights, strict=True)
+        ]
+        after = min(max(bisect_left(middles, share), 1), len(middles) - 1)
+        before, here = middles[after - 1], middles[after]
+        part = (share - before) / (here - before)
+        return self.values[after - 1] * (1 - part) + self.values[after] * part
 
     def next_pour(self, pour_sd: float) -> tuple[float, float]:
         """Return the 5 % and the 95 % quantile of s and a new pour's deviation together."""
@@ -82,14 +73,11 @@ class Posterior:
 
     def _mixed(self, share: float, pour_sd: float) -> float:
         cdf = NormalDist(0.0, pour_sd).cdf
-        heavy = [
-            (v, w) for v, w in zip(self.values, self.weights, strict=True) if w > _NEGLIGIBLE
-        ]
-        low = self.values[0] - 5 * pour_sd
-        high = self.values[-1] + 5 * pour_sd
+        pairs = list(zip(self.values, self.weights, strict=True))
+        low, high = self.values[0] - _REACH, self.values[-1] + _REACH
         for _ in range(_BISECTIONS):
             middle = (low + high) / 2
-            if sum(w * cdf(middle - v) for v, w in heavy) < share:
+            if sum(w * cdf(middle - v) for v, w in pairs) < share:
                 low = middle
             else:
                 high = middle
@@ -148,41 +136,11 @@ class TouchGrid:
         """Return what is believed after the tests; without any the prior comes back."""
         return self._believed(self._sums)
 
-    def medians_without_each(self, found: Posterior) -> list[float]:
-        """Return the likely s without each of the tests, where leaving it out matters.
-
-        Parameters
-        ----------
-        found
-            The posterior of all of them. A first look at its own values alone tells which
-            tests can matter.
-        """
-        medians = []
-        for pour in self._pours:
-            whole = self._table(pour)
-            for left in pour.without_each():
-                change = [b - a for a, b in zip(whole, self._table(left), strict=True)]
-                roughly = found.weighed_by([change[self._place(v)] for v in found.values])
-                if abs(roughly.median - found.median) > _NOTABLE:
-                    medians.append(self._believed(self._changed(pour, change)).median)
-        return medians
-
-    def _place(self, s: float) -> int:
-        return round(s / STEP) + self.reach
-
-    def _table(self, pour: PourEvidence) -> list[float]:
-        return likeliness(pour, self.reach, self._prior.settings)
-
-    def _changed(self, pour: PourEvidence, change: list[float]) -> dict[float, list[float]]:
-        slope = round(pour.slope, _SAME_SLOPE)
-        added = [a + b for a, b in zip(self._sums[slope], change, strict=True)]
-        return {**self._sums, slope: added}
-
     def _summed(self) -> dict[float, list[float]]:
         sums: dict[float, list[float]] = {}
         for pour in self._pours:
             slope = round(pour.slope, _SAME_SLOPE)
-            own = self._table(pour)
+            own = likeliness(pour, self.reach, self._prior.settings)
             known = sums.get(slope, [0.0] * len(own))
             sums[slope] = [a + b for a, b in zip(known, own, strict=True)]
         return sums

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator, Sequence
+    from collections.abc import Sequence
 
 NORMAL_90 = 1.6448536270
 """The 95 % quantile of the normal distribution (90 % lie within)."""
@@ -52,11 +52,6 @@ class PourEvidence:
     slope: float
     sd: float
     tests: tuple[tuple[float, bool], ...]
-
-    def without_each(self) -> Iterator[PourEvidence]:
-        """Yield this pour without each of its tests."""
-        for n in range(len(self.tests)):
-            yield replace(self, tests=self.tests[:n] + self.tests[n + 1 :])
 
 
 def likeliness(pour: PourEvidence, reach: int, settings: TeachingSettings) -> list[float]:

@@ -64,7 +64,7 @@ class Prior:
         return (self.scale_down + self.scale_up) / 2
 
     def slope_at(self, celsius: float) -> tuple[float, float]:
-        """Return how much of the slope is felt at a temperature, and what deviates beside it."""
+        """Return how much of the slope a temperature feels, and what deviates beside it."""
         grown = self._grown(celsius)
         if self._stretch_of(celsius) == self._stretch:
             return grown, 0.0
