@@ -33,14 +33,15 @@ if TYPE_CHECKING:
     from studio_planner.services.log_book.weighings import WeighingTold
 
 
-def corrected(studio: Studio, entry: LogEntry, now: datetime) -> Change:
-    """Let an entry take the place of the one that it `corrects`, written at `now` (aware).
+def corrected(studio: Studio, number: int, right: LogEntry, now: datetime) -> Change:
+    """Let an entry take the place of the one of that `number`, written at `now` (aware).
 
-    The kind stays; a weighing is corrected by `weighing_corrected`. What is poured follows a
-    corrected pour. Making it raises InvalidEntry in sentences, as for what is written anew.
+    `right` is what it should have been, whatever its own number. The kind stays; a weighing is
+    corrected by `weighing_corrected`. What is poured follows a corrected pour. Making it raises
+    InvalidEntry in sentences, as for what is written anew.
     """
-    said = _words(translate("log", "Correct: {what}"), studio, entry.corrects)
-    return Change(said, lambda then: _with_corrected(then, entry, now))
+    said = _words(translate("log", "Correct: {what}"), studio, number)
+    return Change(said, lambda then: _with_corrected(then, number, right, now))
 
 
 def pour_corrected(studio: Studio, pour: Poured, now: datetime, words: str = "") -> Change:
@@ -56,19 +57,16 @@ def pour_corrected(studio: Studio, pour: Poured, now: datetime, words: str = "")
     def make(then: Studio) -> Studio:
         then = told_of_all_pours(then, pour.piece, now)
         old = _pour_of(then, pour.piece, pour.coat)
-        entry = replace(
+        right = replace(
             old,
-            number=NEW,
             at=pour.start,
             end=pour.end,
             spot=pour.spot,
             joint=pour.joint,
             batch=pour.batch,
-            written=now,
             words=words or old.words,
-            corrects=old.number,
         )
-        return _with_corrected(then, entry, now)
+        return _with_corrected(then, old.number, right, now)
 
     return Change(said, make)
 
@@ -110,10 +108,10 @@ def withdrawn(studio: Studio, number: int, now: datetime, words: str = "") -> Ch
     return Change(said, make)
 
 
-def _with_corrected(studio: Studio, entry: LogEntry, now: datetime) -> Studio:
-    old = _the_standing(studio, entry.corrects)
-    new = replace(entry, number=NEW, written=now)
-    if old.kind is not entry.kind:
+def _with_corrected(studio: Studio, number: int, right: LogEntry, now: datetime) -> Studio:
+    old = _the_standing(studio, number)
+    new = replace(right, number=NEW, written=now, corrects=number)
+    if old.kind is not new.kind:
         raise _refused(
             translate("rules", "entry {number} tells of something else."), old.number
         )
@@ -202,9 +200,9 @@ def _pour_of(studio: Studio, piece: str, coat: str) -> LogEntry:
     raise InvalidEntry(translate("nouns", "log"), [BrokenRule("coat", text)])
 
 
-def _the_standing(studio: Studio, number: int | None) -> LogEntry:
+def _the_standing(studio: Studio, number: int) -> LogEntry:
     """The entry of that number; InvalidEntry when there is none or it stands no more."""
-    entry = None if number is None else entry_of(studio, number)
+    entry = entry_of(studio, number)
     if entry is None:
         raise _refused(translate("log", "there is no entry {number} in the log."), number)
     if entry not in studio.standing:
@@ -213,13 +211,13 @@ def _the_standing(studio: Studio, number: int | None) -> LogEntry:
     return entry
 
 
-def _refused(text: str, number: int | None) -> InvalidEntry:
+def _refused(text: str, number: int) -> InvalidEntry:
     said = text.format(number=number)
     return InvalidEntry(translate("nouns", "log"), [BrokenRule("corrects", said)])
 
 
-def _words(text: str, studio: Studio, number: int | None) -> str:
-    entry = None if number is None else entry_of(studio, number)
+def _words(text: str, studio: Studio, number: int) -> str:
+    entry = entry_of(studio, number)
     if entry is None:
         return text.format(what=number)
     about = piece_name(studio, entry.piece) if entry.piece else f"{entry.batch}"

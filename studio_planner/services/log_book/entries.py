@@ -86,7 +86,8 @@ def as_logged(studio: Studio, pieces: Iterable[str]) -> Studio:
 
     InvalidEntry where that is no stack: a coat was poured before the one below it.
     """
-    wanted = {one.key for one in studio.pieces} & set(pieces)
+    some = set(pieces)
+    wanted = [piece.key for piece in studio.pieces if piece.key in some]
     rows = {
         (pour.piece, pour.coat): pour for piece in wanted for pour in _poured_on(studio, piece)
     }
@@ -132,9 +133,9 @@ def _batch_for(studio: Studio, pour: LogEntry) -> int | None:
     return None if last is None else last.batch
 
 
-def _check_order(studio: Studio, poured: Iterable[Poured], pieces: set[str]) -> None:
+def _check_order(studio: Studio, poured: Iterable[Poured], pieces: Iterable[str]) -> None:
     """Say in words which coat would lie on one that is not there; the craft checks again."""
-    for key in sorted(pieces):
+    for key in pieces:
         piece = studio.piece(key)
         rules = Rulebook(piece.name)
         mine = sorted((p for p in poured if p.piece == key), key=lambda p: p.start.timestamp())

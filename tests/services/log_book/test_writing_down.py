@@ -85,7 +85,7 @@ def test_several_coats_are_one_change_whatever_their_order() -> None:
     whole = studio()
     after = poured(whole, [flood, pour(), pour("one", "flood")], NOW).make(whole)
     assert [(p.piece, p.coat) for p in after.poured] == [
-        ("one", "flood"), ("tray", "seal"), ("tray", "flood"),
+        ("tray", "seal"), ("tray", "flood"), ("one", "flood"),
     ]  # fmt: skip
     assert after.pours_of("tray")[1].joint is Joint.IN_WINDOW
 
