@@ -35,6 +35,7 @@ if TYPE_CHECKING:
     from studio_planner.services.ribbons import Bar, Lane, StepMark
 
 _LEAST_NAME = 24.0
+_SHORT_GAP = 6.0
 _SIDE = 2.0
 _GAP = 6.0
 _LONGEST = 240.0
@@ -101,18 +102,21 @@ class LaneLabels:
         view = FixedView(lane.timing.start.timestamp(), seconds_per_pixel, 0)
         height = self._fonts.small_height
         upper = LabelRow(self._store, shape.upper_label or 0.0, height)
-        lower = LabelRow(self._store, shape.lower_label, height)
+        lower = LabelRow(self._store, shape.lower_label or 0.0, height)
         bars = tuple(
             bar
             for bar in lane.bars
             if bar.begins < found.last and bar.shows_until > found.first
         )
-        for bar in bars:
-            if isinstance(bar, Ribbon) and bar.doorway is not None:
-                self._write_doorway(bar, bar.doorway, view, upper)
-        for flag in lane.flags:
-            self._write_flag(flag, view, upper)
-        self._write_names(bars, view, lower)
+        if shape.labelled:
+            for bar in bars:
+                if isinstance(bar, Ribbon) and bar.doorway is not None:
+                    self._write_doorway(bar, bar.doorway, view, upper)
+            for flag in lane.flags:
+                self._write_flag(flag, view, upper)
+            self._write_names(bars, view, lower)
+        else:
+            self._write_short_names(bars, view, lower)
         found.upper, found.lower = upper.labels, lower.labels
 
     def _write_doorway(
@@ -181,6 +185,24 @@ class LaneLabels:
             full = self._store.elided(kind, font, room)
         if row.place(left, full, font, self._ink):
             row.labels[-1].stays_until = view.x(bar.hidden_after.timestamp())
+
+    def _write_short_names(self, bars: tuple[Bar, ...], view: FixedView, row: LabelRow) -> None:
+        """Names of coats alone, as much of each as there is room for before the next."""
+        ribbons = [bar for bar in bars if isinstance(bar, Ribbon)]
+        lefts = [view.x(bar.begins) for bar in ribbons]
+        for bar, left, right in zip(ribbons, lefts, [*lefts[1:], float("inf")], strict=True):
+            room = right - left - _SHORT_GAP
+            text = self._short_name(kind_word(bar.coat.kind), room)
+            if text and row.place(left, text, self._fonts.small, self._ink):
+                row.labels[-1].stays_until = view.x(bar.hidden_after.timestamp())
+
+    def _short_name(self, kind: str, room: float) -> str:
+        """The whole name, its first word, or that cut short; empty where none would tell."""
+        font = self._fonts.small
+        first = kind.partition(" ")[0]
+        fitting = (text for text in (kind, first) if self._store.width(text, font) <= room)
+        cut = self._store.elided(first, font, room) if room >= _LEAST_NAME else ""
+        return next(fitting, cut)
 
     def _name_step(self, step: StepMark, left: float, limit: float, row: LabelRow) -> None:
         text, font = step_words(step.lane.studio, step.planned), self._fonts.small

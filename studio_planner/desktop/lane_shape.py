@@ -17,6 +17,9 @@ if TYPE_CHECKING:
 
 CLOSE_HEIGHT = 24
 HAIRLINE_HEIGHT = 4
+_MOST_NAMED = 200
+"""Close lanes that are named at most; of more a maker sees the colours only."""
+
 _ROOMY_HEIGHT = 60
 _ROOMY_FROM = 84.0
 _CLOSE_FROM = 26.0
@@ -26,19 +29,27 @@ _LEAST_HIT = 8.0
 
 @dataclass(frozen=True, slots=True)
 class LaneShape:
-    """The parts of a lane, in pixels below its top edge."""
+    """The parts of a lane, in pixels below its top edge.
+
+    `upper_label` is for times and flags, `lower_label` for the names of coats; None: no room.
+    """
 
     height: int
     lintel: float
     film: float
     film_height: float
     upper_label: float | None = None
-    lower_label: float = 0.0
+    lower_label: float | None = None
 
     @property
     def labelled(self) -> bool:
-        """Whether there is room for words."""
+        """Whether there is room for words of every kind."""
         return self.upper_label is not None
+
+    @property
+    def named(self) -> bool:
+        """Whether there is room for the names of coats."""
+        return self.lower_label is not None
 
     @property
     def film_bottom(self) -> float:
@@ -51,13 +62,24 @@ class LaneShape:
         return self.height <= HAIRLINE_HEIGHT
 
 
-def shape_for(pixels_per_day: float, fonts: Fonts) -> LaneShape:
-    """The shape of a lane at a zoom: roomy, close or a hairline."""
+def shape_for(
+    pixels_per_day: float, fonts: Fonts, lanes: int = 0, room: float = 0.0
+) -> LaneShape:
+    """The shape of a lane at a zoom: roomy, close or a hairline.
+
+    Close ones have names, unless all `lanes` fit into `room` pixels only without them.
+    """
     if pixels_per_day >= _ROOMY_FROM:
         return _roomy(fonts.small_height)
     if pixels_per_day >= _CLOSE_FROM:
-        return LaneShape(CLOSE_HEIGHT, 4.0, 7.0, 13.0)
+        named = _close_with_names(fonts.small_height)
+        fit = lanes * CLOSE_HEIGHT <= room < lanes * named.height
+        return LaneShape(CLOSE_HEIGHT, 4.0, 7.0, 13.0) if fit or lanes > _MOST_NAMED else named
     return LaneShape(HAIRLINE_HEIGHT, 0.0, 0.5, 3.0)
+
+
+def _close_with_names(line: float) -> LaneShape:
+    return LaneShape(ceil(line + 17), 3.0, 6.0, 9.0, None, 15.5)
 
 
 def _roomy(line: float) -> LaneShape:

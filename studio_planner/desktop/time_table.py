@@ -5,12 +5,12 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QPoint, Qt
-from PySide6.QtWidgets import QAbstractButton, QTableView
+from PySide6.QtWidgets import QAbstractButton, QAbstractItemView, QFrame, QTableView
 from typing_extensions import override
 
 if TYPE_CHECKING:
     from PySide6.QtGui import QKeyEvent, QMouseEvent, QWheelEvent
-    from PySide6.QtWidgets import QWidget
+    from PySide6.QtWidgets import QHeaderView, QWidget
 
     from studio_planner.desktop.canvas import Canvas
 
@@ -34,6 +34,26 @@ class TimeTable(QTableView):
         self._grabbed: QPoint | None = None
         self._dragging = False
         self._corner = next(iter(self.findChildren(QAbstractButton)), None)
+
+    def set_heads(self, ruler: QHeaderView, names: QHeaderView, row_height: int) -> None:
+        """Take the heads of time and of the rows, and be a table that is only looked at.
+
+        Time has a scroll bar of its own, one bar is chosen at a time, and Tab leaves it.
+        """
+        self.setFrameShape(QFrame.Shape.NoFrame)
+        self.setHorizontalHeader(ruler)
+        self.setVerticalHeader(names)
+        self.setCornerButtonEnabled(False)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+        self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
+        self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
+        self.setHorizontalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
+        self.setTabKeyNavigation(False)
+        self.setMouseTracking(True)
+        names.setDefaultSectionSize(row_height)
+        ruler.setMinimumSectionSize(1)
+        ruler.setDefaultSectionSize(1)
 
     @override
     def updateGeometries(self) -> None:

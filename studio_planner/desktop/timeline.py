@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QPoint, QRect, QRectF, Qt, Signal
 from PySide6.QtGui import QPainter, QRegion
-from PySide6.QtWidgets import QAbstractItemView, QFrame, QPushButton
+from PySide6.QtWidgets import QAbstractItemView, QPushButton
 from typing_extensions import override
 
 from studio_planner.desktop.bar_walk import first_bar, neighbour, next_bar_of
@@ -74,23 +74,14 @@ class Timeline(TimeTable):
         self.setAccessibleDescription(
             translate("timeline", "One row for each piece, one cell for each coat or step.")
         )
-        self.setFrameShape(QFrame.Shape.NoFrame)
-        self.setHorizontalHeader(Ruler(self.canvas, self))
-        self.setVerticalHeader(LaneHead(self.canvas, self.lanes, self))
-        self.setCornerButtonEnabled(False)
+        self.set_heads(
+            Ruler(self.canvas, self),
+            LaneHead(self.canvas, self.lanes, self),
+            self._shape.height,
+        )
         self.set_up_button.setMinimumHeight(28)
         self.set_up_button.hide()
         self.set_up_button.clicked.connect(self._verb_asked)
-        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
-        self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
-        self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
-        self.setHorizontalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
-        self.setTabKeyNavigation(False)
-        self.setMouseTracking(True)
-        self.verticalHeader().setDefaultSectionSize(self._shape.height)
-        self.horizontalHeader().setMinimumSectionSize(1)
-        self.horizontalHeader().setDefaultSectionSize(1)
 
     # What is shown
 
@@ -101,6 +92,7 @@ class Timeline(TimeTable):
         view = self.canvas.view
         self.lanes.set_lanes(self.lanes_of(view) if view else ())
         self.drawing.show_lanes(self.lanes.lanes)
+        self._fit_shape()
         if bar is not None:
             self._choose_again(bar.lane.piece.key, kept.column())
         self.set_up_button.setText(
@@ -266,15 +258,22 @@ class Timeline(TimeTable):
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
         self.canvas.set_width(self.viewport().width())
+        self._fit_shape()
         self._place_button()
 
     def _scale_changed(self) -> None:
-        shape = shape_for(self.canvas.scale.pixels_per_day, self.canvas.fonts)
+        self._fit_shape()
+        self._update_all()
+
+    def _fit_shape(self) -> None:
+        """Make the lanes as high as the zoom, and the room there is for all of them, allow."""
+        canvas, lanes = self.canvas, len(self.lanes.lanes)
+        room = self.viewport().height()
+        shape = shape_for(canvas.scale.pixels_per_day, canvas.fonts, lanes, room)
         if shape != self._shape:
             self._shape = shape
             self.verticalHeader().setDefaultSectionSize(shape.height)
             self.updateGeometries()
-        self._update_all()
 
     def _update_all(self) -> None:
         self.viewport().update()

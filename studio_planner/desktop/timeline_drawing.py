@@ -111,7 +111,7 @@ class TimelineDrawing(QObject):
     def labels(self, stand: Stand) -> list[SeenLabel]:
         """Every label in view, with its left and top edge; none of a lane that is sketched."""
         canvas, shape, tiles = self._canvas, stand.shape, self._ribbons()
-        if not shape.labelled:
+        if not shape.named:
             return []
         if self._labels is None:
             self._labels = LaneLabels(canvas.theme, canvas.fonts, canvas.wall, self._store)

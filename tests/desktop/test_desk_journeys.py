@@ -171,7 +171,7 @@ def test_lanes_grow_thinner_as_the_view_takes_in_more(desk: DeskWindow) -> None:
         scale.show(scale.first, 86_400.0 / pixels_per_day)
         heights.append(desk.timeline.verticalHeader().sectionSize(0))
     assert heights[0] >= 60
-    assert heights[1] == 24
+    assert 24 <= heights[1] < 36
     assert heights[2] == 4 or scale.pixels_per_day > 26.0
 
 

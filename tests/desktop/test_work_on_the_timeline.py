@@ -7,11 +7,16 @@ from datetime import timedelta
 from typing import TYPE_CHECKING
 
 import pytest
-from PySide6.QtCore import QPoint, Qt
-from PySide6.QtGui import QContextMenuEvent
+from PySide6.QtCore import QPoint, QPointF, QRectF, QSizeF, Qt
+from PySide6.QtGui import QContextMenuEvent, QFontMetricsF
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QMenu
 
+from studio_planner.craft.pieces import Joint
+from studio_planner.desktop.timeline_work.drag import Drag
+from studio_planner.desktop.timeline_work.slip import Slip, SlipLine, beside, laid_out
+from studio_planner.desktop.words import piece_name
+from studio_planner.services.desk import DeskView
 from studio_planner.services.moving.difference_words import NOTHING, in_short
 from studio_planner.services.ribbons import Ribbon, StepMark
 from tests.desktop.hands_on import (
@@ -27,6 +32,7 @@ from tests.desktop.hands_on import (
     pours,
     studio_of,
 )
+from tests.services.moving.test_scuffed_instead import sanded_first
 from tests.services.small_studios import kept
 
 if TYPE_CHECKING:
@@ -107,6 +113,100 @@ def test_a_drop_on_a_forbidden_time_springs_back_and_says_why(desk: DeskWindow) 
     assert studio_of(desk) == before
     assert "stays where it was" in desk.work_line.said
     assert not desk.timeline.held
+
+
+def test_every_broken_rule_is_on_the_slip_beside_the_bar_and_none_is_cut_short(
+    desk: DeskWindow,
+) -> None:
+    for bar in pours(desk):
+        choose(desk, bar)
+        for _ in range(9):
+            QTest.keyClick(desk.timeline, Qt.Key.Key_Right, _ALT | _SHIFT)
+        if len(drag_of(desk).verdict.hard) > 1:
+            break
+        QTest.keyClick(desk.timeline, Qt.Key.Key_Escape)
+    slip, verdict = drag_of(desk).slip, drag_of(desk).verdict
+    assert len(slip.lines) >= len(verdict.breaks) > 1
+    assert [line.forbids for line in slip.lines][-len(verdict.breaks) :] == [
+        one.hard for one in verdict.breaks
+    ]
+    for width in (900.0, 320.0):
+        laid = laid_out(slip, desk.canvas.fonts, width)
+        assert laid.size.width() <= width
+        metrics = QFontMetricsF(desk.canvas.fonts.small)
+        for line, place in zip(slip.lines, laid.lines, strict=True):
+            wrapped = metrics.boundingRect(
+                QRectF(0.0, 0.0, place.width(), 1e4), Qt.TextFlag.TextWordWrap, line.words
+            )
+            assert wrapped.height() <= place.height() + 1.0
+            assert laid.size.contains(place)
+    desk.timeline.viewport().repaint()
+
+
+def test_a_slip_lies_inside_the_view_wherever_its_lane_is(desk: DeskWindow) -> None:
+    slip = Slip("Thu 5 Feb", tuple(SlipLine("It is night. " * 4) for _ in range(3)))
+    view = QSizeF(500.0, 300.0)
+    laid = laid_out(slip, desk.canvas.fonts, view.width())
+    for top in (0.0, 120.0, 290.0):
+        for x in (-50.0, 200.0, 900.0):
+            at = beside(laid, QRectF(0.0, top, 1.0, 60.0), x, view)
+            assert QRectF(QPointF(), view).contains(laid.size.translated(at))
+
+
+def test_a_refused_drop_leaves_its_reasons_beside_the_bar_until_the_maker_goes_on(
+    desk: DeskWindow,
+) -> None:
+    bar = pours(desk)[2]
+    choose(desk, bar)
+    for _ in range(7):
+        QTest.keyClick(desk.timeline, Qt.Key.Key_Right, _ALT | _SHIFT)
+    hard = drag_of(desk).verdict.hard
+    QTest.keyClick(desk.timeline, Qt.Key.Key_Return)
+    refusal = desk.timeline.work.refusal
+    assert refusal is not None
+    assert len(refusal.slip.lines) == len(hard)
+    desk.timeline.viewport().repaint()
+    QTest.keyClick(desk.timeline, Qt.Key.Key_Escape)
+    desk.work_line.clear()
+    assert desk.timeline.work.refusal is None
+
+
+def test_the_other_pieces_of_a_mix_are_named(desk: DeskWindow) -> None:
+    session = desk.session
+    assert session is not None
+    plan = kept(session.studio)
+    bar = pours(desk)[2]
+    other = next(one for one in pours(desk) if one.lane.piece is not bar.lane.piece).planned
+    mixed = replace(other, mix=bar.planned.mix, start=bar.start, end=bar.planned.end)
+    coats = tuple(mixed if coat is other else coat for coat in plan.coats)
+    view = DeskView(replace(session.studio, plan=replace(plan, coats=coats)), session.now())
+    drag = Drag(view, bar, by_keys=True)
+    name = session.studio.piece(other.piece).name
+    assert drag.companions == (piece_name(session.studio.piece(other.piece)),)
+    assert f"moves with {name}" in drag.said
+    assert any(name in line.words and not line.forbids for line in drag.slip.lines)
+
+
+def test_past_its_window_a_drop_is_offered_washed_and_sanded_first(desk: DeskWindow) -> None:
+    before = studio_of(desk)
+    coat, verdict = sanded_first(before)
+    bar = next(
+        one
+        for one in pours(desk)
+        if (one.lane.piece.key, one.coat.key) == (coat.piece, coat.coat)
+    )
+    choose(desk, bar)
+    QTest.keyClick(desk.timeline, Qt.Key.Key_Right, _ALT)
+    drag = drag_of(desk)
+    drag.want(verdict.start)
+    desk.timeline.viewport().repaint()
+    assert "washed and sanded first" in drag.said
+    QTest.keyClick(desk.timeline, Qt.Key.Key_Return)
+    moved = bar_again(desk, bar)
+    assert moved.planned.joint is Joint.SCUFFED
+    assert any(isinstance(one, StepMark) for one in moved.lane.bars)
+    desk.verbs["undo"].trigger()
+    assert studio_of(desk) == before
 
 
 def test_the_nearest_allowed_time_is_a_verb(desk: DeskWindow) -> None:

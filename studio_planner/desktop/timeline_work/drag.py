@@ -87,13 +87,8 @@ class Drag:
         return self._lanes
 
     @property
-    def clock(self) -> str:
-        """The time that it is held over."""
-        return self._voice.clock(self.wanted)
-
-    @property
     def moment(self) -> str:
-        """The same with its day."""
+        """The day and the time that it is held over."""
         return self._voice.moment(self.wanted)
 
     @property
@@ -126,9 +121,9 @@ class Drag:
     def heading(self) -> str:
         """The time that it is held over, with the spot where that is another."""
         if self.goes is None:
-            return self.clock
+            return self.moment
         spot = self.judge.view.studio.spot(self.goes.spot).name
-        return translate("work", "{time}, {spot}").format(time=self.clock, spot=spot)
+        return translate("work", "{time}, {spot}").format(time=self.moment, spot=spot)
 
     @property
     def said(self) -> str:

@@ -62,7 +62,7 @@ class DragPainter:
                 bar.ask_clocks(fine=not shape.hairline)
         self._draw_left_behind(painter, drag, lane, top)
         self._ribbons.paint(painter, [(lane, top)], shape, scale)
-        if shape.labelled:
+        if shape.named:
             labels = LaneLabels(self._theme, canvas.fonts, canvas.wall, self._store)
             draw_labels(painter, list(labels.in_view(lane, top, shape, scale)))
         draw_now(painter, top + shape.height, self._theme, canvas.now_x)

@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QPoint, QRect, QRectF, Qt, Signal
 from PySide6.QtGui import QPainter, QRegion
-from PySide6.QtWidgets import QAbstractItemView, QFrame
+from PySide6.QtWidgets import QAbstractItemView
 from typing_extensions import override
 
 from studio_planner.desktop.ground_painter import draw_ground, draw_now
@@ -75,19 +75,7 @@ class SpotTable(WorkedTable, TimeTable):
                 "Alt with up and down puts the piece on another spot.",
             )
         )
-        self.setFrameShape(QFrame.Shape.NoFrame)
-        self.setHorizontalHeader(Ruler(canvas, self))
-        self.setVerticalHeader(SpotHead(canvas, self.spots, self))
-        self.setCornerButtonEnabled(False)
-        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
-        self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
-        self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
-        self.setTabKeyNavigation(False)
-        self.setMouseTracking(True)
-        self.verticalHeader().setDefaultSectionSize(HEIGHT)
-        self.horizontalHeader().setMinimumSectionSize(1)
-        self.horizontalHeader().setDefaultSectionSize(1)
+        self.set_heads(Ruler(canvas, self), SpotHead(canvas, self.spots, self), HEIGHT)
         self.setModel(self.spots)
         canvas.scale.changed.connect(self._update_all)
         canvas.redrawn.connect(self._update_all)
