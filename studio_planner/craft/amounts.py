@@ -1,10 +1,11 @@
 """How much of a product a coat takes: the studio's nouns turned into grams.
 
-What stays in cups is not in here: it belongs to the mix, which knows its cups.
+What stays in cups is no part of a coat's grams: it belongs to the mix, which knows its cups.
 """
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.pieces import EDGE, TOP, UNDERSIDE, CoatKind
@@ -19,6 +20,34 @@ if TYPE_CHECKING:
 
 _EDGE_DRINKS = 2.0
 """What the bare edge of a porous blank drinks, in parts of its thin coat (common practice)."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CoatParts:
+    """What a coat takes on a whole piece or set, by where it goes, in grams.
+
+    `film` lies on the faces, `edges` on the outer edge and the walls of a rim, `drips` run off,
+    `absorbed` is drunk by a bare porous blank, and `reserve` is put by on all of these.
+    `cups` is what would stay in the cups of its colours if it were mixed by itself; in a shared
+    mix it stays there once, so it is not counted in `grams`.
+    """
+
+    film: float = 0.0
+    edges: float = 0.0
+    drips: float = 0.0
+    absorbed: float = 0.0
+    reserve: float = 0.0
+    cups: float = 0.0
+
+    @property
+    def grams(self) -> float:
+        """All that the coat takes, without what stays in cups."""
+        return self.film + self.edges + self.drips + self.absorbed + self.reserve
+
+    @property
+    def mixed(self) -> float:
+        """All that is mixed for the coat by itself, with what stays in its cups."""
+        return self.grams + self.cups
 
 
 def coat_grams(piece: Piece, coat: Coat, product: Product, settings: Settings) -> float:
@@ -41,15 +70,28 @@ def coat_grams(piece: Piece, coat: Coat, product: Product, settings: Settings) -
     >>> round(coat_grams(tile, film, paint, Settings(reserve_pct=0)), 3)
     1.1
     """
+    return coat_parts(piece, coat, product, settings).grams
+
+
+def coat_parts(piece: Piece, coat: Coat, product: Product, settings: Settings) -> CoatParts:
+    """Give what a coat takes on a whole piece or set by where it goes; leaf takes nothing."""
     if coat.kind is CoatKind.LEAF:
-        return 0.0
-    density = product.density
-    spread = _flat_grams(piece, coat, density) + _edge_grams(piece, coat, settings, density)
-    dripped = spread * _drip_pct(piece, coat, settings) / 100.0
-    walls = _wall_grams(piece, coat, settings, density)
-    drunk = _drunk_grams(piece, coat, settings, density)
-    reserve = 1.0 + settings.reserve_pct / 100.0
-    return (spread + dripped + walls + drunk) * piece.count * reserve
+        return CoatParts()
+    density, count = product.density, piece.count
+    film = _flat_grams(piece, coat, density) * count
+    edge = _edge_grams(piece, coat, settings, density) * count
+    walls = _wall_grams(piece, coat, settings, density) * count
+    drips = (film + edge) * _drip_pct(piece, coat, settings) / 100.0
+    absorbed = _drunk_grams(piece, coat, settings, density) * count
+    taken = film + edge + walls + drips + absorbed
+    return CoatParts(
+        film=film,
+        edges=edge + walls,
+        drips=drips,
+        absorbed=absorbed,
+        reserve=taken * settings.reserve_pct / 100.0,
+        cups=max(len(coat.colours), 1) * settings.cup_loss_g if taken > 0.0 else 0.0,
+    )
 
 
 def ratio_by_weight(product: Product) -> MixRatio:

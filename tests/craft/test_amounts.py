@@ -9,15 +9,28 @@ from __future__ import annotations
 import doctest
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
 from studio_planner.craft import amounts
 from studio_planner.craft.amounts import (
+    CoatParts,
     coat_area_cm2,
     coat_grams,
+    coat_parts,
     edge_area_cm2,
     ratio_by_weight,
 )
-from studio_planner.craft.pieces import EDGE, TOP, UNDERSIDE, Coat, CoatKind, Material, Piece
+from studio_planner.craft.pieces import (
+    EDGE,
+    TOP,
+    UNDERSIDE,
+    Coat,
+    CoatKind,
+    Colour,
+    Material,
+    Piece,
+)
 from studio_planner.craft.products import MixRatio, Product, ProductKind, RatioBy
 from studio_planner.craft.settings import Settings
 from studio_planner.craft.shapes import Rectangle, Round, Shape
@@ -106,6 +119,61 @@ def test_the_reserve_is_added_to_everything() -> None:
     board = piece(Rectangle(length_mm=100, width_mm=100), film)
     rules = Settings(reserve_pct=5, drip_loss_pct=0)
     assert coat_grams(board, film, PAINT, rules) == pytest.approx(11.0 * 1.05)
+
+
+@given(
+    film_mm=st.floats(0.05, 3.0),
+    faces=st.sampled_from([{TOP}, {EDGE}, {UNDERSIDE}, {TOP, EDGE}, {UNDERSIDE, EDGE}]),
+    material=st.sampled_from(Material),
+    count=st.integers(1, 20),
+    reserve_pct=st.floats(0.0, 30.0),
+)
+def test_the_parts_add_up_to_the_grams_of_the_coat(
+    film_mm: float,
+    faces: set[str],
+    material: Material,
+    count: int,
+    reserve_pct: float,
+) -> None:
+    film = coat(film_mm, faces=frozenset(faces))
+    size = Rectangle(length_mm=300, width_mm=200)
+    one = piece(size, film, material=material, rim_mm=10.0)
+    several = piece(size, film, material=material, rim_mm=10.0, count=count)
+    rules = Settings(reserve_pct=reserve_pct)
+    parts = coat_parts(several, film, PAINT, rules)
+    put_on = parts.film + parts.edges + parts.drips + parts.absorbed
+    assert put_on + parts.reserve == coat_grams(several, film, PAINT, rules)
+    assert min(parts.film, parts.edges, parts.drips, parts.absorbed, parts.reserve) >= 0.0
+    assert parts.reserve == pytest.approx(put_on * reserve_pct / 100.0)
+    assert parts.grams == pytest.approx(count * coat_grams(one, film, PAINT, rules))
+    assert (parts.absorbed > 0.0) == (material.porous)
+
+
+def test_a_rimmed_tray_says_where_its_grams_go() -> None:
+    # Worked example B by its parts: 1200 cm² of 2 mm at 1.10, walls of 140 cm x 1 cm x 0.3 mm.
+    film = coat(2.0)
+    tray = piece(Rectangle(length_mm=400, width_mm=300), film, rim_mm=10.0)
+    rules = Settings(reserve_pct=10, rim_drip_loss_pct=0, wall_film_mm=0.3, cup_loss_g=4.0)
+    parts = coat_parts(tray, film, PAINT, rules)
+    assert parts.film == pytest.approx(264.0)
+    assert parts.edges == pytest.approx(4.62)
+    assert (parts.drips, parts.absorbed) == (0.0, 0.0)
+    assert parts.reserve == pytest.approx(26.862)
+    assert parts.mixed == pytest.approx(parts.grams + 4.0)
+
+
+def test_every_colour_leaves_something_in_its_cup() -> None:
+    colours = tuple(Colour(name=name, share_pct=50) for name in ("sea", "sand"))
+    film = coat(1.0, colours=colours)
+    board = piece(Rectangle(length_mm=100, width_mm=100), film)
+    assert coat_parts(board, film, PAINT, Settings(cup_loss_g=3.0)).cups == 6.0
+
+
+def test_leaf_has_no_parts() -> None:
+    size = coat(0.1, key="size", kind=CoatKind.SIZE)
+    leaf = coat(0.0, key="leaf", kind=CoatKind.LEAF)
+    board = piece(Rectangle(length_mm=300, width_mm=200), size, leaf)
+    assert coat_parts(board, leaf, PAINT, Settings()) == CoatParts()
 
 
 def test_a_measured_area_wins_over_the_blank() -> None:
