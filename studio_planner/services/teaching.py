@@ -19,7 +19,7 @@ from studio_planner.science.stages import Edge, Stage
 from studio_planner.science.teaching import FilmTest, Lesson, taught_by
 from studio_planner.services.editing.changes import Change
 from studio_planner.services.editing.nouns import with_thing
-from studio_planner.services.teaching_films import tests_of, touched_films
+from studio_planner.services.teaching_films import film_tests, touched_films
 
 if TYPE_CHECKING:
     from datetime import datetime
@@ -104,7 +104,7 @@ def _lesson(
         return None
     used = product.taught_stage(stage)
     holds = used is not None and used.holds_for(law)
-    learned = _learned(stage, law.figures, tests_of(studio, films, product, stage))
+    learned = _learned(stage, law.figures, film_tests(studio, films, product, stage))
     offered = None if learned is None else _taught(law, learned, now)
     if used is not None and offered is not None and _says_the_same(offered, used):
         offered = None

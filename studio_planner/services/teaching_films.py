@@ -59,7 +59,7 @@ def touched_films(studio: Studio) -> tuple[TouchedFilm, ...]:
     return tuple(film for film in found if film.product)
 
 
-def tests_of(
+def film_tests(
     studio: Studio, films: Iterable[TouchedFilm], product: Product, stage: Stage
 ) -> tuple[FilmTest, ...]:
     """The latest touches of a product's films that tell of a stage; none without a figure."""
