@@ -216,8 +216,8 @@ def _on_the_scale(
     ratio = ratio_by_weight(product)
     smallest = ratio.smallest_mix(step, settings.ratio_tolerance_pct / 100.0)
     a_grams = _steps_up(ratio.parts(max(needed, smallest)).a_grams, step)
-    b_grams = _steps(ratio.b_for(a_grams), step)
-    return a_grams, b_grams, _steps(a_grams + b_grams, step)
+    b_grams = on_steps(ratio.b_for(a_grams), step)
+    return a_grams, b_grams, on_steps(a_grams + b_grams, step)
 
 
 def _cups(
@@ -232,25 +232,26 @@ def _cups(
     for number, colour in enumerate(colours, start=1 + part * len(colours)):
         filled += colour.share_pct
         # The rest goes on: rounding never lets the cups differ from the portion.
-        mix_grams = _steps(left - total * (1.0 - filled / whole), step)
-        left = _steps(left - mix_grams, step)
+        mix_grams = on_steps(left - total * (1.0 - filled / whole), step)
+        left = on_steps(left - mix_grams, step)
         cups.append(_cup(number, colour, mix_grams, step))
     return tuple(cups)
 
 
 def _cup(number: int, colour: Colour, mix_grams: float, step: float) -> Cup:
-    colourant = _steps(mix_grams * colour.colourant_pct / 100.0, step)
+    colourant = on_steps(mix_grams * colour.colourant_pct / 100.0, step)
     return Cup(
         number=number,
         colour=colour.name,
         mix_grams=mix_grams,
         colourant=colour.colourant,
         colourant_grams=colourant,
-        reads_grams=_steps(mix_grams + colourant, step),
+        reads_grams=on_steps(mix_grams + colourant, step),
     )
 
 
-def _steps(grams: float, step: float) -> float:
+def on_steps(grams: float, step: float) -> float:
+    """Give a mass as the scale shows it: the nearest whole number of its steps, in grams."""
     return round(round(grams / step) * step, 6)
 
 
