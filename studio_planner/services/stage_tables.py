@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import BrokenRule, InvalidEntry
@@ -12,6 +12,7 @@ from studio_planner.craft.products import (
     ProductKind,
     cup_life_of,
 )
+from studio_planner.craft.tongue import counted
 from studio_planner.science.clocks import StageClock
 from studio_planner.science.laws import LawError
 from studio_planner.science.stages import Basis, Edge, Stage
@@ -21,6 +22,7 @@ if TYPE_CHECKING:
     from datetime import datetime
 
     from studio_planner.craft.products import SheetPoint
+    from studio_planner.craft.taught import TaughtStage
     from studio_planner.science.history import History
     from studio_planner.science.laws import StageLaw
 
@@ -132,7 +134,22 @@ def _table(
 def _film(product: Product, stage: Stage, one: Callable[[StageLaw], StageTime]) -> StageTime:
     law = product.law(stage)
     assert law is not None  # noqa: S101 - asked only for stages that have figures
-    return one(law)
+    row, taught = one(law), product.taught_stage(stage)
+    if taught is None:
+        return row
+    notes = (row.note, _taught_note(taught, used=law.tests > 0))
+    return replace(row, note="; ".join(note for note in notes if note))
+
+
+def _taught_note(taught: TaughtStage, *, used: bool) -> str:
+    if not used:
+        return "the sheet has changed since touch tests taught it, so they are left out"
+    return (
+        f"learned from {counted(taught.tests, '{count} touch test', '{count} touch tests')} of "
+        f"{counted(taught.pours, '{count} pour', '{count} pours')}, which found "
+        f"{taught.likely_hours:.1f} h at {taught.celsius:.1f} °C, where the sheet says "
+        f"{taught.sheet_hours:.1f} h"
+    )
 
 
 def _steady(law: StageLaw, celsius: float, minimum: float | None) -> StageTime:

@@ -30,9 +30,9 @@ def stages(arguments: argparse.Namespace, around: Surroundings) -> int:
     """Say when a film reaches each stage of its sheet.
 
     JSON: stages, each with stage, early_h, likely_h, late_h (hours from the pour; null when
-    never reached), basis (published, between, assumed, outside) and, where there is one, reason
-    (for null) or note (what else the hours rest on); and, where a room's file did not serve as
-    it stands, notes, sentences.
+    never reached), basis (published, taught, between, assumed, outside) and, where there is
+    one, reason (for null) or note (what else the hours rest on, touch tests among it); and,
+    where a room's file did not serve as it stands, notes, sentences.
     """
     del around
     _require_sense(arguments)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 from typing import TYPE_CHECKING
 
@@ -11,6 +12,7 @@ import pytest
 from studio_planner.craft.errors import InvalidEntry, StudioFileError
 from studio_planner.craft.local_time import zone_named
 from studio_planner.craft.products import Product, SheetPoint
+from studio_planner.craft.taught import TaughtStage
 from studio_planner.science.history import History, constant_history
 from studio_planner.science.stages import Basis, Stage
 from studio_planner.services.room_records import room_record
@@ -240,3 +242,37 @@ def test_a_log_that_cannot_be_used_says_why(tmp_path: Path, text: str, words: st
     with pytest.raises(StudioFileError, match=words) as found:
         room_record(log, None, UTC_ZONE)
     assert str(log) in str(found.value)
+
+
+def taught(product: Product, sheet_hours: float) -> Product:
+    opens = TaughtStage(
+        stage=Stage.RECOAT_OPENS,
+        celsius=20.0,
+        sheet_hours=sheet_hours,
+        early_hours=6.0,
+        likely_hours=6.5,
+        late_hours=7.0,
+        sheet_factor=1.1,
+        band_left=0.8,
+        tests=7,
+        pours=1,
+        at=POURED,
+    )
+    return replace(product, taught=(opens,))
+
+
+def test_a_stage_that_touch_tests_taught_says_so_beside_the_sheet() -> None:
+    law = sheet().sheet_law(Stage.RECOAT_OPENS)
+    assert law is not None
+    opens = row(steady_times(taught(sheet(), law.hours(20.0)), 20.0, None), Stage.RECOAT_OPENS)
+    assert (opens.likely_hours, opens.basis) == (6.5, Basis.TAUGHT)
+    assert opens.note == (
+        "learned from 7 touch tests of 1 pour, which found 6.5 h at 20.0 °C, where the sheet "
+        "says 5.6 h"
+    )
+
+
+def test_what_was_taught_of_another_sheet_is_left_out_and_said_to_be() -> None:
+    opens = row(steady_times(taught(sheet(), 3.0), 20.0), Stage.RECOAT_OPENS)
+    assert opens.basis is Basis.BETWEEN
+    assert opens.note.startswith("the sheet has changed since touch tests taught it")

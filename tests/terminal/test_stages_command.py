@@ -6,12 +6,16 @@ from typing import TYPE_CHECKING
 import pytest
 
 from studio_planner.services.caution import DEFERRAL
+from studio_planner.services.teaching import lessons_of, use_tests
+from studio_planner.storage.studio_file import create_studio
+from tests.services.touched_studio import taught_studio
 
 if TYPE_CHECKING:
     from pathlib import Path
 
     from tests.terminal.conftest import Terminal
 
+POURED = datetime(2031, 3, 4, tzinfo=UTC)
 HEAD = "stage,temperature,unit,from,to,time_unit,mass_g\n"
 SHEET = HEAD + (
     "cup_life,20,C,45,,min,100\n"
@@ -234,3 +238,16 @@ def test_a_product_that_is_not_there_is_answered_with_those_that_are(
     answer = terminal("stages", sample, "honey", "--at", "20C")
     assert answer.code == 2
     assert "There is no product called 'honey'" in answer.one_sentence
+
+
+def test_a_stage_that_touch_tests_taught_says_so(terminal: Terminal, tmp_path: Path) -> None:
+    path = tmp_path / "touched.studio"
+    studio = taught_studio()
+    (lesson,) = lessons_of(studio, studio.products[0], POURED)
+    create_studio(path, use_tests(studio.products[0], lesson.shown).make(studio)).close()
+    answer = terminal("stages", path, "resin", "--at", "20C")
+    assert answer.code == 0
+    assert "taught - learned from your own touch tests" in answer.out
+    assert "recoat opens: learned from 10 touch tests of 10 pours" in answer.out
+    shown = terminal("stages", path, "resin", "--at", "20C", "--json").json["stages"]
+    assert _stage(shown, "recoat_opens")["basis"] == "taught"
