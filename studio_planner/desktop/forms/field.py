@@ -5,8 +5,10 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Any, Protocol, runtime_checkable
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QScrollArea, QVBoxLayout, QWidget
 from typing_extensions import override
+
+from studio_planner.desktop.forms.undo_keys import UndoKeys
 
 if TYPE_CHECKING:
     from studio_planner.craft.settings import Units
@@ -100,17 +102,27 @@ class Field(QWidget):
         """What wants a second look; empty when nothing does."""
         return self._advice.text()
 
+    def take_up(self) -> None:
+        """Bring it into view, ready to be typed into: what stands there gives way."""
+        editor = self.focusProxy()
+        if editor is None:
+            return
+        if isinstance(editor, QLineEdit):
+            editor.selectAll()
+        editor.setFocus(Qt.FocusReason.OtherFocusReason)
+        above = self.parentWidget()
+        while above is not None:
+            if isinstance(above, QScrollArea):
+                above.ensureWidgetVisible(self)
+            above = above.parentWidget()
+
     @property
     def in_hand(self) -> bool:
         """Whether the maker is in the middle of typing into it."""
         editor = self.focusProxy()
         if editor is None or not editor.hasFocus():
             return False
-        return editor.isModified() if isinstance(editor, QLineEdit) else self._unfinished()
-
-    def _unfinished(self) -> bool:
-        """Whether an editor that has the focus holds something that was not told yet."""
-        return False
+        return isinstance(editor, QLineEdit) and editor.isModified()
 
     @property
     def wrong(self) -> str:
@@ -141,12 +153,23 @@ class TypedField(Field):
         super().__init__(canvas, label, parent)
         self._shown: object = None
 
+    @override
+    def hold(self, editor: QWidget, unit: QLabel | None = None) -> None:
+        super().hold(editor, unit)
+        UndoKeys(editor, self._unfinished)
+
+    @property
+    @override
+    def in_hand(self) -> bool:
+        editor = self.focusProxy()
+        return editor is not None and editor.hasFocus() and self._unfinished()
+
     def _typed(self) -> object:
         """What the editor reads now, whether it makes sense or not."""
         raise NotImplementedError
 
-    @override
     def _unfinished(self) -> bool:
+        """Whether it holds something that was not told yet."""
         return self._typed() != self._shown
 
     def _finished(self) -> None:

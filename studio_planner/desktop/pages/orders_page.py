@@ -163,8 +163,7 @@ class OrdersPage(Page):
 
         if self.desk.changes.attempt(Change(translate("orders", "Add an order"), make)):
             self.orders.choose(self._studio_now.orders[-1].key)
-            field = self.form.form.fields["name"]
-            field.setFocus()
+            self.form.form.fields["name"].take_up()
 
     def _copy(self) -> None:
         order = self._chosen

@@ -143,7 +143,7 @@ class PiecesPage(Page):
     @override
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
-        self.patterns.fit(self.width() - self.pieces.width())
+        self.patterns.fit(self.width() - self.pieces.width() - _BESIDE_PANEL)
 
     # What is shown
 
@@ -256,8 +256,7 @@ class PiecesPage(Page):
             self.search.clear()
             self._choose_only(self._newest)
             self.show_part(BLANK)
-            field = self.blank.form.fields["name"]
-            field.setFocus()
+            self.blank.form.fields["name"].take_up()
 
     def _copy(self) -> None:
         keys = self.chosen_keys

@@ -136,9 +136,7 @@ class ProductsPage(Page):
         name = translate("products", "New {kind}").format(kind=kind_name(kind))
         if self._attempt(added_product(kind, name)):
             self._choose_last()
-            field = self.panel.form.form.fields["name"]
-            field.setFocus()
-            self.scroller.ensureWidgetVisible(field)
+            self.panel.form.form.fields["name"].take_up()
 
     def _copy(self) -> None:
         product = self._product

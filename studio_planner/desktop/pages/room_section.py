@@ -197,7 +197,7 @@ class RoomSection(Page):
         change, key = added_place(self._view.studio, kind, float(celsius or 0.0))
         if self.desk.changes.attempt(change):
             self.places.choose(key)
-            self.form.form.fields["name"].setFocus()
+            self.form.form.fields["name"].take_up()
 
     def _copy(self) -> None:
         view, place = self._view, self._place

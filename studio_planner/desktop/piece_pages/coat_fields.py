@@ -9,6 +9,7 @@ from typing_extensions import override
 
 from studio_planner.craft.pieces import EDGE, TOP, UNDERSIDE
 from studio_planner.desktop.forms.field import Field
+from studio_planner.desktop.forms.undo_keys import UndoKeys
 from studio_planner.desktop.piece_pages.kind_words import face_word
 from studio_planner.desktop.tongue import translate
 
@@ -39,19 +40,23 @@ class FacesField(Field):
         self.areas.setPlaceholderText(translate("pieces", "or areas by name: moon, river"))
         self.areas.setAccessibleName(translate("pieces", "Areas of the top, by name"))
         self.areas.editingFinished.connect(self._finished)
+        UndoKeys(self.areas, self._unfinished)
         layout.addWidget(self.areas, 1, 0, 1, len(_FACES))
         self.hold(holder)
         self.setFocusProxy(self.boxes[TOP])
 
+    def _unfinished(self) -> bool:
+        return self.areas.text() != self._shown
+
     def _finished(self) -> None:
-        if self.areas.text() != self._shown:
+        if self._unfinished():
             self._shown = self.areas.text()
             self.edited.emit()
 
     @property
     @override
     def in_hand(self) -> bool:
-        return self.areas.hasFocus() and self.areas.isModified()
+        return self.areas.hasFocus() and self._unfinished()
 
     @override
     def value(self) -> frozenset[str]:

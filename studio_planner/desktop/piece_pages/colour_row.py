@@ -14,6 +14,7 @@ from PySide6.QtWidgets import (
 from studio_planner.craft.errors import InvalidEntry
 from studio_planner.craft.pieces import Colour
 from studio_planner.desktop.forms.still_editors import StillChoice
+from studio_planner.desktop.forms.undo_keys import UndoKeys
 from studio_planner.desktop.quantities import number_of, number_words
 from studio_planner.desktop.tongue import translate
 from studio_planner.science.film_limits import Colourant
@@ -75,6 +76,7 @@ class ColourRow(QWidget):
     def _listen(self) -> None:
         for editor in (self.name, self.share, self.amount):
             editor.editingFinished.connect(self._finished)
+            UndoKeys(editor, lambda: self.texts != self._shown)
         line = self.colourant.lineEdit()
         if line is not None:
             line.editingFinished.connect(self._finished)

@@ -10,6 +10,7 @@ from PySide6.QtGui import QGuiApplication, QKeySequence
 from PySide6.QtWidgets import QGridLayout, QLineEdit, QWidget
 from typing_extensions import override
 
+from studio_planner.desktop.forms.undo_keys import UndoKeys
 from studio_planner.desktop.studio_pages.lines import Line
 
 if TYPE_CHECKING:
@@ -63,6 +64,7 @@ class FigureEdit(QLineEdit):
         self.setMinimumWidth(56)
         self.setMaximumWidth(_CELL_WIDTH)
         self.editingFinished.connect(self._finished)
+        UndoKeys(self, lambda: self.text() != self._shown)
 
     def show_words(self, text: str) -> None:
         """Show what the sheet says."""

@@ -164,7 +164,7 @@ class ShelfPanel(QWidget):
         change, key = added_spot(self._view.studio, self._place)
         if self._desk.changes.attempt(change):
             self.spots.choose(key)
-            self.form.fields["name"].setFocus()
+            self.form.fields["name"].take_up()
 
     def _copy(self) -> None:
         spot = self._spot

@@ -98,8 +98,7 @@ class HandsSection(Page):
             change, key = added_person(self._view.studio)
             if self.desk.changes.attempt(change):
                 self.people.choose(key)
-                self.panel.name.editor.setFocus()
-                self.panel.name.editor.selectAll()
+                self.panel.name.take_up()
 
     def _copy(self) -> None:
         if self._view is not None and self._person is not None:

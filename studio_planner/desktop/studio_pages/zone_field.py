@@ -10,7 +10,7 @@ from typing_extensions import override
 
 from studio_planner.craft.errors import InvalidEntry
 from studio_planner.craft.local_time import zone_named
-from studio_planner.desktop.forms.field import Field
+from studio_planner.desktop.forms.field import TypedField
 from studio_planner.desktop.forms.still_editors import StillChoice
 from studio_planner.desktop.tongue import translate
 
@@ -22,7 +22,7 @@ if TYPE_CHECKING:
 _MOST_SHOWN = 12
 
 
-class ZoneField(Field):
+class ZoneField(TypedField):
     """An IANA time zone; typing "york" offers America/New_York."""
 
     def __init__(self, canvas: Canvas, label: str, parent: QWidget | None = None) -> None:
@@ -52,13 +52,8 @@ class ZoneField(Field):
         self._row.addStretch(1)
 
     @override
-    def _unfinished(self) -> bool:
-        return self.editor.currentText() != self._shown
-
-    def _finished(self) -> None:
-        if self.editor.currentText() != self._shown:
-            self._shown = self.editor.currentText()
-            self.edited.emit()
+    def _typed(self) -> str:
+        return self.editor.currentText()
 
     @override
     def value(self) -> str:
