@@ -224,12 +224,26 @@ def test_do_it_takes_studio_and_plan_as_one_change_and_undo_brings_all_back(
     assert _studio(desk) == after
 
 
-def test_heat_is_something_to_do_and_its_energy_is_asked_for_where_it_is_not_known(
+def test_a_heated_night_is_expected_of_the_room_once_it_is_done(
+    qtbot: QtBot, page: QuestionsPage, desk: DeskWindow, trials: Path
+) -> None:
+    before = _studio(desk)
+    _with(page, DONE, trials)
+    _try(qtbot, page, "heating")
+    _click(page.trial.do_button)
+    (spell,) = _studio(desk).places[0].spells
+    assert spell.celsius == 22.0
+    assert _studio(desk).places[0].pattern == before.places[0].pattern
+    desk.verbs["undo"].trigger()
+    assert _studio(desk) == before
+
+
+def test_heat_says_what_to_do_besides_and_its_energy_is_asked_for_where_it_is_not_known(
     qtbot: QtBot, page: QuestionsPage, desk: DeskWindow, trials: Path
 ) -> None:
     _with(page, DONE, trials)
     _try(qtbot, page, "heating")
-    assert not page.trial.do_button.isVisible()
+    assert page.trial.do_button.isVisible()
     assert "Set the heater of Workshop to 22 °C" in page.trial.to_do
     assert "data sheet" in "".join(_texts(page.trial.answer))
     assert page.trial.heat.words.startswith("Energy: not known.")

@@ -160,7 +160,7 @@ class TrialPanel(QWidget):
     def do_it(self) -> None:
         """Take the tried studio with its plan, as one change that can be undone."""
         asked, planned = self._asked, self._planned
-        if asked is None or planned is None or asked.trial.to_do is not None:
+        if asked is None or planned is None:
             return
 
         def make(studio: Studio) -> Studio:
@@ -219,7 +219,7 @@ class TrialPanel(QWidget):
         self._to_do.setVisible(to_do is not None)
         if to_do is not None and asked is not None:
             self._to_do.setText(to_do.words(QuestionVoice(asked.view.studio)))
-        self.do_button.setVisible(self._planned is not None and to_do is None)
+        self.do_button.setVisible(self._planned is not None)
         self.do_button.setText(
             translate("questions", "Do it all the same")
             if self.answer.sign is Sign.NO

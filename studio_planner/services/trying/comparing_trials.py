@@ -12,7 +12,7 @@ from studio_planner.services.moving.difference_words import in_full
 from studio_planner.services.questions.air_ahead import air_between, lowest_margin
 from studio_planner.services.questions.asking import Sign
 from studio_planner.services.questions.damp_tonight import slowest
-from studio_planner.services.questions.sentences import Day, Lasting, Moment, Step, listed, said
+from studio_planner.services.questions.sentences import Lasting, Moment, Step, listed, said
 from studio_planner.services.trying.pours import PourBeside, pours_beside
 from studio_planner.services.trying.trial import begun_coats
 
@@ -20,7 +20,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
     from datetime import datetime
 
-    from studio_planner.craft.plans import Outcome, Plan
+    from studio_planner.craft.plans import Outcome
     from studio_planner.craft.studio import Studio
     from studio_planner.services.moving.comparing import Difference
     from studio_planner.services.questions.sentences import Sentence
@@ -29,8 +29,7 @@ if TYPE_CHECKING:
 LOOK_SECONDS = 4
 """How long a trial looks for better plans than the quick one."""
 
-_HOUR, _WEEK = timedelta(hours=1), timedelta(days=7)
-_SURE = timedelta(days=6)
+_HOUR = timedelta(hours=1)
 _MATTERS = timedelta(minutes=10)
 """Windows that open or close by less than this otherwise are not worth a sentence."""
 
@@ -66,13 +65,11 @@ def compared(today: DeskView, trial: Trial, planned: Studio) -> Comparison:
     tried = DeskView(planned, today.now)
     difference = compare(today.studio, planned)
     pours = pours_beside(today, tried, trial.coats)
-    # The same night a week later is no part of what was asked.
-    soon = tuple(row for row in pours if _within(row, today.now + _SURE))
-    sign, verdict = _verdict(difference, soon, planned)
+    sign, verdict = _verdict(difference, pours, planned)
     # The pours that moved stand in a table of their own.
     told = _without_moves(difference, planned)
     damp = _dampness(today, trial, tried)
-    lines = (*told, *_sooner_shut(soon), *damp, *_cautions(today, trial, tried))
+    lines = (*told, *_sooner_shut(pours), *damp, *_cautions(today, trial))
     return Comparison(
         sign=sign,
         verdict=verdict,
@@ -81,11 +78,6 @@ def compared(today: DeskView, trial: Trial, planned: Studio) -> Comparison:
         pours=pours,
         moved=len(difference.moved),
     )
-
-
-def _within(row: PourBeside, last: datetime) -> bool:
-    then = row.tried or row.today
-    return then is not None and then.start < last
 
 
 def _without_moves(difference: Difference, planned: Studio) -> tuple[Sentence, ...]:
@@ -180,13 +172,7 @@ def _dampness(today: DeskView, trial: Trial, tried: DeskView) -> Iterator[Senten
         )
 
 
-def _cautions(today: DeskView, trial: Trial, tried: DeskView) -> Iterator[Sentence]:
-    plan: Plan | None = tried.plan
-    again = None if trial.to_do is None or trial.warmth is None else trial.warmth.start + _WEEK
-    if again is not None and plan is not None and any(c.end > again for c in plan.coats):
-        day = again.astimezone(today.studio.time_zone).date()
-        text = "From {day} on, in a week, it is not sure: the trial heats that night too."
-        yield said(text, day=Day(day))
+def _cautions(today: DeskView, trial: Trial) -> Iterator[Sentence]:
     unwritten = len(begun_coats(trial.studio, today.now))
     if unwritten:
         text = "Taken as poured, as planned, though not written down: {count}."

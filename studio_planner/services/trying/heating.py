@@ -1,9 +1,4 @@
-"""What if a heater is on tonight: the place's expected pattern, changed for one night.
-
-A pattern comes back every week. The trial's studio holds every weekday by itself, and only the
-night that is asked about is warmer; so the same night a week later is warmer too, which is said
-where a plan reaches so far.
-"""
+"""What if a heater is on tonight: hours of a date in which a place is warmer than expected."""
 
 from __future__ import annotations
 
@@ -13,10 +8,11 @@ from itertools import pairwise
 from typing import TYPE_CHECKING, Any
 
 from studio_planner.craft.local_time import instant
-from studio_planner.craft.places import PatternPoint, Place, PlaceKind
+from studio_planner.craft.places import Place, PlaceKind
+from studio_planner.craft.spells import Spell
 from studio_planner.craft.tongue import translate
-from studio_planner.science.air import AirError, dew_point, relative_humidity
 from studio_planner.services.editing.nouns import with_thing
+from studio_planner.services.editing.spells import with_spells
 from studio_planner.services.questions.asking import Kind, Parameter
 from studio_planner.services.questions.sentences import Clock, Degrees, said
 from studio_planner.services.trying.trial import CannotTry, Trial, Warmth, WhatIf
@@ -75,10 +71,10 @@ def _tried(view: DeskView, given: Mapping[str, Any]) -> Trial:
                 "trying", "{place} is expected to be as warm as that anyway; warm it to more."
             ).format(place=place.name)
         )
-    warm = _warmed(place, expected, zone, marks, celsius)
+    warm = with_spells(place, _warmer(expected, marks, celsius))
     to_do = said(
         "Set the heater of {place} to {celsius} from {start} until {end}; electric or indirect "
-        "heat only. When it was done, the room's readings say so, and the plan follows them.",
+        "heat only. The plan expects it then; once there are readings, it follows them.",
         place=place.name,
         celsius=Degrees(celsius),
         start=Clock(start),
@@ -126,76 +122,48 @@ def _marks(
     kinks = {instant(zone, day, point.at) for day in days for point in place.pattern}
     marks |= {kink for kink in kinks if start < kink < end}
     for one, other in pairwise(sorted(marks)):
-        low, high = _at(expected, one) - celsius, _at(expected, other) - celsius
+        low = _at(expected, one) - celsius
+        high = _at(expected, other, before=True) - celsius
         if low * high < 0.0:
             marks.add(_minute(one + (other - one) * (low / (low - high))))
     return sorted(marks)
 
 
-def _at(expected: History, when: datetime) -> float:
-    found = expected.celsius_at(when.timestamp())
+def _at(expected: History, when: datetime, *, before: bool = False) -> float:
+    """What is expected at an instant; where it makes a step, after it or `before` it."""
+    second = when.timestamp()
+    found = expected.part(second - 1.0, second).celsius[-1] if before else None
+    found = expected.celsius_at(second) if found is None else found
     return 0.0 if found is None else found
 
 
 def _degree_hours(expected: History, marks: list[datetime], celsius: float) -> float:
-    above = [(m.timestamp(), max(0.0, celsius - _at(expected, m))) for m in marks]
-    sums = ((b - a) * (high + low) / 2.0 for (a, low), (b, high) in pairwise(above))
-    return sum(sums) / _SECONDS_IN_HOUR
-
-
-def _warmed(
-    place: Place, expected: History, zone: ZoneInfo, marks: list[datetime], celsius: float
-) -> Place:
-    start, end = marks[0], marks[-1]
-    points = [_point(expected, zone, when, celsius) for when in marks]
-    # A step at either end: the heater goes on, and off again.
-    points.insert(0, _point(expected, zone, start, None))
-    points.append(_point(expected, zone, end, None))
-    kept = [p for p in _by_weekday(place) if not _inside(p, zone, start, end)]
-    return replace(place, pattern=(*kept, *points))
-
-
-def _point(
-    expected: History, zone: ZoneInfo, when: datetime, celsius: float | None
-) -> PatternPoint:
-    air, humidity = _at(expected, when), expected.humidity_at(when.timestamp())
-    local = when.astimezone(zone)
-    warm = air if celsius is None else max(air, celsius)
-    return PatternPoint(
-        at=time(local.hour, local.minute),
-        celsius=warm,
-        humidity_pct=_drier(air, warm, humidity),
-        day=local.weekday(),
+    return (
+        sum(
+            (other - one).total_seconds()
+            * (
+                max(0.0, celsius - _at(expected, one))
+                + max(0.0, celsius - _at(expected, other, before=True))
+            )
+            / 2.0
+            for one, other in pairwise(marks)
+        )
+        / _SECONDS_IN_HOUR
     )
 
 
-def _drier(air: float, warm: float, humidity: float | None) -> float | None:
-    """The humidity of air that is warmed: the moisture in it, its dew point, stays."""
-    if humidity is None:
-        return None
-    try:
-        return max(1.0, relative_humidity(warm, dew_point(air, humidity)))
-    except AirError:
-        return humidity
-
-
-def _by_weekday(place: Place) -> list[PatternPoint]:
-    """The same pattern with every weekday's points by themselves."""
-    return [
-        replace(point, day=day)
-        for day in range(7)
-        for point in place.pattern
-        if point.day in {None, day}
-    ]
-
-
-def _inside(point: PatternPoint, zone: ZoneInfo, start: datetime, end: datetime) -> bool:
-    day = start.astimezone(zone).date()
-    while day <= end.astimezone(zone).date():
-        if day.weekday() == point.day and start <= instant(zone, day, point.at) <= end:
-            return True
-        day += _DAY
-    return False
+def _warmer(expected: History, marks: list[datetime], celsius: float) -> list[Spell]:
+    """The hours in which it would be colder; the heater never cools."""
+    spells: list[Spell] = []
+    for one, other in pairwise(marks):
+        middle = _at(expected, one) + _at(expected, other, before=True)
+        if middle / 2.0 >= celsius:
+            continue
+        if spells and spells[-1].end == one:
+            spells[-1] = replace(spells[-1], end=other)
+        else:
+            spells.append(Spell(start=one, end=other, celsius=celsius))
+    return spells
 
 
 WHAT_IF = WhatIf("heating", "What if the heater is on tonight?", _parameters, _tried)

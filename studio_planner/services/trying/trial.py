@@ -43,8 +43,8 @@ class Warmth:
 class Trial:
     """A studio with one thing changed, before it is planned.
 
-    `words` finish the sentence "Undo: ...". `to_do` says what the maker does, and nothing else
-    changes, where the trial is none of the studio itself; None where it can be done in it.
+    `words` finish the sentence "Undo: ...". `to_do` says what the maker has to do besides; None
+    where that is nothing.
     `coats` are those it is about (piece and coat), if it is about any.
     """
 

@@ -56,9 +56,8 @@ def test_a_heater_warms_one_night_and_nothing_before_or_after_it() -> None:
     assert [_air(trial, day, "23:00")[0] for day in (-1, 1, 2, 3, 6)] == [20] * 5
 
 
-def test_the_same_night_comes_back_in_a_week() -> None:
-    # Patterns are weekly; comparing says so where a plan reaches that far.
-    assert _air(_heated(), 7, "23:00")[0] == 22
+def test_the_same_night_a_week_later_is_as_it_was() -> None:
+    assert _air(_heated(), 7, "23:00")[0] == 20
 
 
 def test_warm_air_is_drier_but_its_dew_point_stays() -> None:
@@ -104,8 +103,24 @@ def test_a_heater_that_adds_nothing_is_not_tried() -> None:
         _heated(celsius=36.0)
 
 
-def test_heat_is_no_change_of_the_studio_but_something_to_do() -> None:
-    assert _heated().to_do is not None
+def test_heat_is_expected_of_the_place_and_the_maker_is_told_to_set_the_heater() -> None:
+    trial = _heated()
+    assert trial.to_do is not None
+    (spell,) = trial.studio.places[0].spells
+    assert (spell.start, spell.end, spell.celsius) == (at(0, "21:00"), at(1, "07:00"), 22.0)
+    assert trial.studio.places[0].pattern == steady_room(20.0).pattern
+
+
+def test_a_second_heating_takes_the_place_of_the_first_where_they_meet() -> None:
+    first = _heated()
+    given = {"place": "room", "celsius": 24.0, "start": time(23), "end": time(2)}
+    second = heating.WHAT_IF.tried(steady(first.studio.places[0]), given)
+    spells = second.studio.places[0].spells
+    assert [(s.start, s.end, s.celsius) for s in spells] == [
+        (at(0, "21:00"), at(0, "23:00"), 22.0),
+        (at(0, "23:00"), at(1, "02:00"), 24.0),
+        (at(1, "02:00"), at(1, "07:00"), 22.0),
+    ]
 
 
 def test_a_pour_at_another_time_is_pinned_with_all_of_its_mix() -> None:
