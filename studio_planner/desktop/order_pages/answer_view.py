@@ -18,6 +18,7 @@ from typing_extensions import override
 
 from studio_planner.craft.tongue import capital
 from studio_planner.desktop import words
+from studio_planner.desktop.layouts import empty
 from studio_planner.desktop.order_pages import answer_words
 from studio_planner.desktop.row_signs import draw_square
 from studio_planner.desktop.side_rows import Standing, standing_of
@@ -128,7 +129,7 @@ class AnswerView(QWidget):
         self._sign.update()
         self._word.setText(capital(words.promise_word(answer.outcome, studio.settings)))
         self._say.setText(answer_words.for_the_customer(studio, answer))
-        _clear(self._rows)
+        empty(self._rows)
         self._rows.addWidget(self._table(answer_words.dates(studio, answer)))
         if answer.reason:
             self._add_reason(studio, answer)
@@ -192,11 +193,3 @@ class AnswerView(QWidget):
 
     def _copy(self) -> None:
         QGuiApplication.clipboard().setText(self._say.text())
-
-
-def _clear(layout: QVBoxLayout) -> None:
-    while (item := layout.takeAt(0)) is not None:
-        widget = item.widget()
-        if widget is not None:
-            widget.hide()
-            widget.deleteLater()

@@ -1,15 +1,14 @@
-"""The fields of an order that only an order has: its pieces, and the courier's days."""
+"""The field of an order that only an order has: its pieces."""
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QCheckBox, QGridLayout, QListWidget, QListWidgetItem, QWidget
+from PySide6.QtWidgets import QListWidget, QListWidgetItem, QWidget
 from typing_extensions import override
 
 from studio_planner.desktop.forms.field import Field
-from studio_planner.desktop.tongue import weekday
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -61,33 +60,3 @@ class PiecesField(Field):
             ticked = item.data(_KEY) in value
             item.setCheckState(Qt.CheckState.Checked if ticked else Qt.CheckState.Unchecked)
         self.editor.blockSignals(False)  # noqa: FBT003 - Qt's own
-
-
-class DaysField(Field):
-    """Days of the week to tick, 0 for Monday."""
-
-    def __init__(self, canvas: Canvas, label: str, parent: QWidget | None = None) -> None:
-        """Start without a day."""
-        super().__init__(canvas, label, parent)
-        holder = QWidget(self)
-        layout = QGridLayout(holder)
-        layout.setContentsMargins(0, 0, 0, 0)
-        layout.setHorizontalSpacing(14)
-        self.boxes = [QCheckBox(weekday(day), holder) for day in range(_WEEK)]
-        for day, box in enumerate(self.boxes):
-            box.setAccessibleName(f"{label}: {box.text()}")
-            box.clicked.connect(lambda _checked: self.edited.emit())
-            layout.addWidget(box, day // _IN_A_ROW, day % _IN_A_ROW)
-        layout.setColumnStretch(_IN_A_ROW, 1)
-        self.hold(holder)
-        self.setFocusProxy(self.boxes[0])
-
-    @override
-    def value(self) -> frozenset[int]:
-        return frozenset(day for day, box in enumerate(self.boxes) if box.isChecked())
-
-    @override
-    def show_value(self, value: Any) -> None:
-        self.say_right()
-        for day, box in enumerate(self.boxes):
-            box.setChecked(day in value)

@@ -8,11 +8,12 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from studio_planner.craft.orders import Gate, Promise
 from studio_planner.desktop import words
+from studio_planner.desktop.forms.days_field import DaysField
 from studio_planner.desktop.forms.fields import ChoiceField, NoteField, NumberField, TextField
 from studio_planner.desktop.forms.form import Form
 from studio_planner.desktop.forms.time_fields import DateField, TimeField
 from studio_planner.desktop.order_pages.answer_words import gate_word, promise_kind_word
-from studio_planner.desktop.order_pages.order_fields import DaysField, PiecesField
+from studio_planner.desktop.order_pages.order_fields import PiecesField
 from studio_planner.desktop.quantities import Quantity
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.editing.changes import Change

@@ -15,6 +15,7 @@ from typing_extensions import override
 
 from studio_planner.craft.pieces import Colour
 from studio_planner.desktop.forms.field import Field
+from studio_planner.desktop.layouts import take_out
 from studio_planner.desktop.piece_pages.colour_row import TARGET, ColourRow
 from studio_planner.desktop.quantities import number_words
 from studio_planner.desktop.tongue import translate
@@ -98,9 +99,7 @@ class ColoursField(Field):
 
     def _drop(self, row: ColourRow) -> None:
         self.rows.remove(row)
-        self._rows.removeWidget(row)
-        row.hide()
-        row.deleteLater()
+        take_out(self._rows, row)
         self._number()
 
     def _number(self) -> None:

@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 
 from studio_planner.craft.errors import StudioError
 from studio_planner.desktop import words
+from studio_planner.desktop.layouts import take_out
 from studio_planner.desktop.piece_pages.picture_files import (
     BrokenPicture,
     image_of,
@@ -177,10 +178,7 @@ class PhotoPanel(QWidget):
         self._deal(studio, piece)
 
     def _deal(self, studio: Studio, piece: Piece) -> None:
-        for card in self.cards:
-            self._grid.removeWidget(card)
-            card.hide()
-            card.deleteLater()
+        take_out(self._grid, *self.cards)
         self.cards = [self._card(studio, photo) for photo in piece.photos]
         for number, card in enumerate(self.cards):
             self._grid.addWidget(card, number // _IN_A_ROW, number % _IN_A_ROW)

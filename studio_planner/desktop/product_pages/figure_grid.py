@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QGridLayout, QLineEdit, QWidget
 from typing_extensions import override
 
 from studio_planner.desktop.forms.undo_keys import UndoKeys
+from studio_planner.desktop.layouts import take_out
 from studio_planner.desktop.studio_pages.lines import Line
 
 if TYPE_CHECKING:
@@ -147,10 +148,8 @@ class FigureGrid(QWidget):
         """Make all editors; typing goes on where it was, and wrong cells keep their words."""
         held = self._held(before) if not fresh else {}
         focused = next((p for p, edit in self.edits.items() if edit.hasFocus()), None)
-        for widget in (*self.edits.values(), *self._names.values(), *self._wrong.values()):
-            self._grid.removeWidget(widget)
-            widget.hide()
-            widget.deleteLater()
+        shown = (*self.edits.values(), *self._names.values(), *self._wrong.values())
+        take_out(self._grid, *shown)
         self.edits, self._names, self._wrong, self._bad = {}, {}, {}, set()
         for row in range(len(self._lines.rows) + 1):
             self._make_row(row)

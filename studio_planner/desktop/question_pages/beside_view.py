@@ -8,6 +8,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QGridLayout, QLabel, QVBoxLayout, QWidget
 
 from studio_planner.desktop import words
+from studio_planner.desktop.layouts import take_out
 from studio_planner.desktop.question_pages.window_strip import WindowStrip
 from studio_planner.desktop.tongue import translate
 
@@ -77,9 +78,7 @@ class BesideView(QWidget):
     def _drop_body(self) -> None:
         body, self._body = self._body, None
         if body is not None:
-            self._layout.removeWidget(body)
-            body.hide()
-            body.deleteLater()
+            take_out(self._layout, body)
 
     # Promises
 

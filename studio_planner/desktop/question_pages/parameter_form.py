@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 from studio_planner.desktop.forms.fields import ChoiceField, FlagField, NumberField
 from studio_planner.desktop.forms.form import Form
 from studio_planner.desktop.forms.time_fields import DateField, TimeField
+from studio_planner.desktop.layouts import take_out
 from studio_planner.desktop.quantities import Quantity
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.questions.asking import Kind
@@ -79,9 +80,7 @@ class ParameterForm(QWidget):
 
     def _build(self, parameters: Sequence[Parameter], keys: tuple[str, ...]) -> None:
         if self._form is not None:
-            self._layout.removeWidget(self._form)
-            self._form.hide()
-            self._form.deleteLater()
+            take_out(self._layout, self._form)
         self._keys = keys
         form = self._form = Form(self._canvas, self._entered, self)
         rows = QVBoxLayout()

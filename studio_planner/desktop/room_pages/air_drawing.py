@@ -10,8 +10,7 @@ from PySide6.QtGui import QFontMetricsF, QPainter, QPen, QPolygonF
 from studio_planner.desktop import words
 from studio_planner.desktop.quantities import Quantity, scale_of
 from studio_planner.desktop.room_pages.air_axes import LEFT, TOP
-from studio_planner.desktop.room_pages.day_words import day_names
-from studio_planner.desktop.tongue import translate
+from studio_planner.desktop.tongue import translate, weekday
 from studio_planner.services.editing.air_weeks import DAY_MINUTES, WeekLine, minute_of
 
 if TYPE_CHECKING:
@@ -86,7 +85,8 @@ class AirDrawing:
             self._draw_days(painter, metrics)
 
     def _draw_days(self, painter: QPainter, metrics: QFontMetricsF) -> None:
-        for day, name in enumerate(day_names()):
+        for day in range(self._axes.days):
+            name = weekday(day)
             x = self._axes.x((day + 0.5) * DAY_MINUTES) - metrics.horizontalAdvance(name) / 2.0
             painter.drawText(QPointF(x, self._axes.bottom + metrics.height() + 4.0), name)
 
@@ -191,7 +191,7 @@ class AirDrawing:
 def point_words(pattern: Pattern, index: int, axes: AirAxes, form: ClockForm) -> str:
     """What a point says: Mon 07:00, 19.5 °C, 55 %."""
     point = pattern[index]
-    day = "" if point.day is None else f"{day_names()[point.day]} "
+    day = "" if point.day is None else f"{weekday(point.day)} "
     warmth = words.degrees(point.celsius, axes.units, decimals=1)
     text = f"{day}{words.time_of_day(point.at, form)}, {warmth}"
     damp = point.humidity_pct

@@ -5,30 +5,18 @@ from __future__ import annotations
 import re
 from datetime import time
 
-from studio_planner.desktop.tongue import translate
+from studio_planner.desktop.tongue import translate, weekday
 
 _TIME = re.compile(r"(\d{1,2})(?:[:.h ](\d{2}))?\s*(am|pm)?", re.IGNORECASE)
 _NOON = 12
+_WEEK = 7
 _MOST_MINUTES = 59
 _MOST_HOURS = 23
 
 
-def day_names() -> tuple[str, ...]:
-    """The weekdays, Monday first."""
-    return (
-        translate("days", "Mon"),
-        translate("days", "Tue"),
-        translate("days", "Wed"),
-        translate("days", "Thu"),
-        translate("days", "Fri"),
-        translate("days", "Sat"),
-        translate("days", "Sun"),
-    )
-
-
 def day_word(day: int | None) -> str:
     """A weekday, or that it is every day."""
-    return translate("room", "every day") if day is None else day_names()[day]
+    return translate("room", "every day") if day is None else weekday(day)
 
 
 def day_of(text: str) -> int | None:
@@ -36,9 +24,9 @@ def day_of(text: str) -> int | None:
     wanted = text.strip().lower()
     if wanted in {"", day_word(None).lower()}:
         return None
-    for day, name in enumerate(day_names()):
-        if wanted.startswith(name.lower()):
-            return day
+    for one in range(_WEEK):
+        if wanted.startswith(weekday(one).lower()):
+            return one
     message = translate("room", "{text} is no day; write Mon to Sun, or every day.")
     raise ValueError(message.format(text=f"“{text.strip()}”"))
 

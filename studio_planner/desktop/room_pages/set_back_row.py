@@ -11,9 +11,8 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 from studio_planner.desktop.forms.fields import ChoiceField, NumberField
 from studio_planner.desktop.forms.time_fields import TimeField
 from studio_planner.desktop.quantities import Quantity
-from studio_planner.desktop.room_pages.day_words import day_names
 from studio_planner.desktop.studio_pages.lines import verb
-from studio_planner.desktop.tongue import translate
+from studio_planner.desktop.tongue import translate, weekday
 from studio_planner.services.editing.air_weeks import (
     WEEK_DAYS,
     alike,
@@ -63,7 +62,7 @@ class WeekVerbs(QWidget):
         self.damp = verb(translate("room", "Expect this humidity"), self._damp, self)
         self.dry = verb(translate("room", "Leave humidity out"), self._dry, self)
         self.part = verb(translate("room", "Let the days differ"), self._part, self)
-        days = list(enumerate(day_names()))
+        days = [(day, weekday(day)) for day in range(7)]
         self.source = ChoiceField(canvas, translate("room", "Day"), days)
         self.to_work = verb(translate("room", "Use it Mon to Fri"), self._to_work, self)
         self.to_free = verb(translate("room", "Use it Sat and Sun"), self._to_free, self)
@@ -125,7 +124,7 @@ class WeekVerbs(QWidget):
     def _copy(self, days: tuple[int, ...]) -> None:
         day = self._day
         self._ask(
-            translate("room", "days like {day}").format(day=day_names()[day]),
+            translate("room", "days like {day}").format(day=weekday(day)),
             lambda pattern: day_copied(pattern, day, days),
         )
 

@@ -11,6 +11,7 @@ from studio_planner.desktop import words
 from studio_planner.desktop.forms.fields import TextField
 from studio_planner.desktop.forms.form import Form
 from studio_planner.desktop.forms.moment_field import MomentField
+from studio_planner.desktop.layouts import take_out
 from studio_planner.desktop.studio_pages.lines import Line, Rule, verb
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.editing.people import (
@@ -127,10 +128,7 @@ class AbsenceRows(QWidget):
         order = sorted(range(len(absences)), key=lambda index: absences[index].start)
         to_come = [index for index in order if absences[index].end > view.now]
         while len(self.rows) > len(to_come):
-            row = self.rows.pop()
-            row.hide()
-            self._layout.removeWidget(row)
-            row.deleteLater()
+            take_out(self._layout, self.rows.pop())
         for _ in range(len(self.rows), len(to_come)):
             row = AbsenceRow(self._desk, self)
             self.rows.append(row)

@@ -7,11 +7,12 @@ from typing import TYPE_CHECKING, Any
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from studio_planner.desktop import words
+from studio_planner.desktop.forms.days_field import DaysField
 from studio_planner.desktop.forms.fields import NumberField
 from studio_planner.desktop.forms.form import Form
 from studio_planner.desktop.forms.time_fields import DateField, TimeField
+from studio_planner.desktop.layouts import take_out
 from studio_planner.desktop.quantities import Quantity
-from studio_planner.desktop.studio_pages.days_field import DaysField
 from studio_planner.desktop.studio_pages.lines import Line, Rule, verb
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.editing.people import NEW_HOURS, with_hours
@@ -177,10 +178,7 @@ class HoursRows(QWidget):
             row.show_hours(person, units, today, fresh=fresh)
 
     def _drop_last(self) -> None:
-        row = self.rows.pop()
-        row.hide()
-        self._layout.removeWidget(row)
-        row.deleteLater()
+        take_out(self._layout, self.rows.pop())
 
     def _add(self) -> None:
         if self._person is not None:

@@ -20,9 +20,8 @@ from studio_planner.desktop.forms.fields import ChoiceField, TextField
 from studio_planner.desktop.forms.form import Form
 from studio_planner.desktop.page import Page
 from studio_planner.desktop.studio_pages.lines import Line
-from studio_planner.desktop.studio_pages.week_painting import day_names
 from studio_planner.desktop.studio_pages.zone_field import ZoneField
-from studio_planner.desktop.tongue import translate
+from studio_planner.desktop.tongue import translate, whole_weekday
 from studio_planner.services.editing.studio_words import changed_studio
 
 if TYPE_CHECKING:
@@ -66,7 +65,10 @@ def unit_options() -> dict[str, tuple[str, list[tuple[object, str]]]]:
                 (ClockForm.HOURS_12, translate("units", "12 hours, as 6:30 pm")),
             ],
         ),
-        "week_starts": (translate("units", "A week begins on"), [*enumerate(day_names())]),
+        "week_starts": (
+            translate("units", "A week begins on"),
+            [(day, whole_weekday(day)) for day in range(7)],
+        ),
     }
 
 

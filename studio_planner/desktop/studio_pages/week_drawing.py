@@ -13,9 +13,9 @@ from typing_extensions import override
 from studio_planner.craft.settings import Units
 from studio_planner.desktop import words
 from studio_planner.desktop.studio_pages.week_keys import moved_by, new_block
-from studio_planner.desktop.studio_pages.week_painting import WeekLook, day_names, draw_week
+from studio_planner.desktop.studio_pages.week_painting import WeekLook, draw_week
 from studio_planner.desktop.studio_pages.week_shape import STEP, Part, WeekShape
-from studio_planner.desktop.tongue import translate
+from studio_planner.desktop.tongue import translate, whole_weekday
 from studio_planner.services.editing.weeks import DAY_MINUTES, Block, joined, wall_time
 
 if TYPE_CHECKING:
@@ -111,7 +111,7 @@ class WeekDrawing(QWidget):
         """A block in words: Monday 18:00 to 22:00."""
         form = self._units.clock
         return translate("week", "{day} {start} to {end}").format(
-            day=day_names()[block.day],
+            day=whole_weekday(block.day),
             start=words.time_of_day(wall_time(block.start), form),
             end=words.time_of_day(wall_time(block.end), form),
         )

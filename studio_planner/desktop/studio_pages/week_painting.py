@@ -9,7 +9,7 @@ from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QFontMetricsF, QPainter, QPen
 
 from studio_planner.desktop import words
-from studio_planner.desktop.tongue import translate
+from studio_planner.desktop.tongue import whole_weekday
 from studio_planner.services.editing.weeks import wall_time
 
 if TYPE_CHECKING:
@@ -22,19 +22,6 @@ if TYPE_CHECKING:
 
 _HOUR_STEP, _POST, _NAME_LEFT = 3, 3.0, 12.0
 _HOUR = 60
-
-
-def day_names() -> tuple[str, ...]:
-    """The weekdays from Monday on."""
-    return (
-        translate("week", "Monday"),
-        translate("week", "Tuesday"),
-        translate("week", "Wednesday"),
-        translate("week", "Thursday"),
-        translate("week", "Friday"),
-        translate("week", "Saturday"),
-        translate("week", "Sunday"),
-    )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -55,8 +42,8 @@ def draw_week(
     painter: QPainter, canvas: Canvas, look: WeekLook, blocks: Sequence[Block]
 ) -> None:
     """Draw all rows, the hours over them, and the blocks."""
-    for day, name in enumerate(day_names()):
-        _draw_row(painter, canvas, look, day, name)
+    for day in range(7):
+        _draw_row(painter, canvas, look, day, whole_weekday(day))
     _draw_hours(painter, canvas, look)
     for block in blocks:
         _draw_block(painter, canvas, look, block)

@@ -8,8 +8,7 @@ from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QWidget
 from typing_extensions import override
 
 from studio_planner.desktop.forms.field import Field
-from studio_planner.desktop.studio_pages.week_painting import day_names
-from studio_planner.desktop.tongue import translate
+from studio_planner.desktop.tongue import weekday, whole_weekday
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
@@ -18,9 +17,7 @@ if TYPE_CHECKING:
     from studio_planner.desktop.canvas import Canvas
 
 
-def short_day_names() -> tuple[str, ...]:
-    """The weekdays in two letters, from Monday on."""
-    return tuple(translate("week", "Mo Tu We Th Fr Sa Su").split())
+_WEEK = 7
 
 
 class DaysField(Field):
@@ -34,13 +31,13 @@ class DaysField(Field):
         self._boxes = QHBoxLayout(row)
         self._boxes.setContentsMargins(0, 0, 0, 0)
         self._boxes.setSpacing(10)
-        self.boxes = tuple(self._box(day, name) for day, name in enumerate(day_names()))
+        self.boxes = tuple(self._box(day) for day in range(_WEEK))
         self._boxes.addStretch(1)
         self.hold(row)
         self.setFocusProxy(self.boxes[0])
 
-    def _box(self, day: int, name: str) -> QCheckBox:
-        box = QCheckBox(short_day_names()[day], self)
+    def _box(self, day: int) -> QCheckBox:
+        box, name = QCheckBox(weekday(day), self), whole_weekday(day)
         box.setMinimumHeight(24)
         box.setAccessibleName(f"{self.words}: {name}")
         box.setToolTip(name)
