@@ -1242,6 +1242,82 @@
         <source>market</source>
         <translation>Markt</translation>
     </message>
+    <message>
+        <source>string</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tape-tack</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>thumbnail no mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>already</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>poured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>weighed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>touched</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tape pulled</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drips trimmed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>turned over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>moved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>washed and sanded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>packed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>shipped</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>spoiled</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stripped</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>withdrawn</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>late</name>
@@ -1642,6 +1718,126 @@
         <source>The room log</source>
         <translation>Die Aufzeichnung</translation>
     </message>
+    <message>
+        <source>Correct: {what}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Correct the pour of {coat}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Withdraw: {what}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it was stripped before that; keep it before, or correct that first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it was stripped since, so this stays with it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pours name its mix; correct entry {number} first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>write down the pour of {coat} first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no entry {number} in the log.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>entry {number} was corrected already; correct the last one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{coat} can&apos;t be poured before {below}; correct the times.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no coat {key!r}; the stack is {what}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Poured: {what}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it is spoiled; strip it first, or take that back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>say on which spot it lies.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it is written down already; correct that entry instead.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>write down {missing} first; it lies below.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the pour of {coat}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>taken as planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{piece}: {what}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>choose a piece.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it has left already; correct that entry instead.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shipped: {order}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing has happened to it; it is a bare blank already.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it is packed already; correct that entry instead.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it had left by then; correct when it was shipped, or the time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weighed: {product}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>weighed: {product}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a two-part mix needs both A and B.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it is not mixed; there is no B.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{piece}, {coat} is of {product}.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>logs</name>
@@ -1809,6 +2005,10 @@
         <translation>&amp;Dunkel</translation>
     </message>
     <message>
+        <source>Little &amp;motion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The &amp;chosen bar</source>
         <translation>&amp;Gewählter Balken</translation>
     </message>
@@ -1830,6 +2030,81 @@
     <message>
         <source>{piece}, {coat}: the data sheet of {product} has no figure for {stage}; add one from the sheet.</source>
         <translation>{piece}, {coat}: Das Datenblatt von {product} hat keine Angabe für {stage}; eine vom Blatt eintragen.</translation>
+    </message>
+</context>
+<context>
+    <name>mixing</name>
+    <message>
+        <source>Leaf is laid, not weighed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All colourants together are {share} % of the mix; that is much.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{needed} would do, but less than {total} cannot be weighed exactly enough on this scale.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{colour}: {share} % of {colourant} is over the usual ceiling of {ceiling} % ({reason}); ask the product&apos;s sheet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its carrier does not react</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it thickens, settles and dulls the gloss</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it sinks; mind its dust</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it wets poorly and lumps</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>trapped solvent leaves a soft film</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its water leaves a soft, cloudy film</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it stands out of a thin film</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left in its cup it passes {warm} after about {minutes} minutes: spread it before.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left in its cup it passes {warm} after about {minutes} minutes and may get hot enough to smoke: spread it before, or put it outdoors on stone.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sheet of {product} has no cup life: nobody knows by when its cups have to be empty.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The last cup is empty {late} minutes too late, and more mixes of the same kind do not help: take fewer pieces, fewer colours or a slower mix.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The last cup is empty {late} minutes too late: weigh it in {parts} mixes, one after the other.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{colour} poured at minute {minute} sinks about {depth} of {film}; it would stay from minute {stays} on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{colour} poured at minute {minute} sinks about {depth} of {film}; it would stay from minute {stays} on, but its cup has to be empty before.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -1915,6 +2190,14 @@
     <message>
         <source>pour of {piece}, {coat}</source>
         <translation>Guss von {piece}, {coat}</translation>
+    </message>
+    <message>
+        <source>entry {number} of the log</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}, which was taken out</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>courier</source>
@@ -2019,6 +2302,54 @@
     <message>
         <source>heat loss</source>
         <translation>Wärmeverlust</translation>
+    </message>
+    <message>
+        <source>colourant {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mix {batch}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pigment {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>prices</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reminders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reminder {uid}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>temperature for a time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>count of a bottle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lot {label}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rules for the stock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what touch tests taught of {stage}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>log</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2891,6 +3222,38 @@
     <message>
         <source>Whole</source>
         <translation>Ganz</translation>
+    </message>
+    <message>
+        <source>How these grams come about</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>for this coat in all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>more stays in its cups, if it is mixed by itself; a shared mix loses it once</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on its faces: area times film times density</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on the edge and the walls of a rim</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drips off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>is drunk by the bare blank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>is put by in reserve</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -3851,6 +4214,240 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
 </context>
 <context>
+    <name>reminders</name>
+    <message>
+        <source>weigh now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pour by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>last torch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cover</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pull tape</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>trim drips</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>window opens</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>window about to close</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wash and sand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>turn over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>move to the warm box</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ready to pack</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>order can ship</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>too cold tonight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>too near the dew point tonight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>readings missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>window moved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>can&apos;t be saved later</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>can wait</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>notification</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tray</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sound</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>terminal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Perhaps shown already.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is how the studio reminds you</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A test: nothing is due because of it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It was due while you were away.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>and {count} more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remind me at {until}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Planned for {moment}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It has to begin by {moment}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Until {moment} at the latest.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From {moment} on the cover leaves no mark.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It can be poured from {moment} on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To be done before it closes, it has to begin by {moment}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is poured there at {moment}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It leaves at {moment}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From {moment} on the air there is colder than the sheet of a film allows: it stands still until it is warmer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At {moment} the surface comes too near the dew point: keep it warm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Since then there is no reading; what is said of the films is guessed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Known since {moment}; plan again to follow it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{what}: {whom}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{piece}, {coat}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put off from {meant}: it could wait until the quiet hours end.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is too late for that now.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It has to begin by {until}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>After that it does not bond, and no sanding helps.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>After that: wash and sand the one below first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>If it is left: {what}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Missed while you were away: {count} reminder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Missed while you were away: {count} reminders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{missed}, {saved} of them can still be done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>After the quiet hours: {count} reminder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>After the quiet hours: {count} reminders</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ringing</name>
+    <message>
+        <source>{means} failed: {error}</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>room</name>
     <message>
         <source>Rooms and boxes</source>
@@ -3923,6 +4520,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>expected air</source>
         <translation>erwartete Luft</translation>
+    </message>
+    <message>
+        <source>{place}, as the week says: {spell}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>a point more</source>
@@ -4416,6 +5017,22 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <source>The log could not be read.</source>
         <translation>Die Aufzeichnung war nicht lesbar.</translation>
     </message>
+    <message>
+        <source>Besides the week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove: {spell}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{span}: {degrees}</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>rule</name>
@@ -4827,6 +5444,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>mindestens eine erwartete Temperatur angeben.</translation>
     </message>
     <message>
+        <source>temperatures for a time must be in order, none over another.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>readings must be in the order of time, one for each time.</source>
         <translation>Messwerte müssen nach der Zeit geordnet sein, einer je Zeit.</translation>
     </message>
@@ -4851,6 +5472,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>bei {celsius:g} °C öffnet es, nachdem es schließt.</translation>
     </message>
     <message>
+        <source>each stage can be taught only once.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{perimeter_mm:g} mm of edge cannot enclose {area_cm2:g} cm².</source>
         <translation>{perimeter_mm:g} mm Kante können keine {area_cm2:g} cm² umschließen.</translation>
     </message>
@@ -4859,8 +5484,44 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>drei Buchstaben verwenden, etwa EUR.</translation>
     </message>
     <message>
+        <source>no mix {batch} was weighed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the log speaks of another {key!r}, which is gone; use another key.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>entries must be in the order of their numbers.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no {kind} {key!r}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>entry {number} does not stand, so it can&apos;t be corrected.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>entry {number} tells of something else.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>there is no product {product!r}.</source>
         <translation>es gibt kein Produkt {product!r}.</translation>
+    </message>
+    <message>
+        <source>each mix needs a batch number of its own.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the log has no entry {number} that wrote it down.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>piece {key!r} was spoiled; strip it or correct that before it is packed.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{film_mm:g} mm is deeper than {product} allows.</source>
@@ -4909,6 +5570,86 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>give the first date.</source>
         <translation>den ersten Tag angeben.</translation>
+    </message>
+    <message>
+        <source>this entry needs it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this entry has no such thing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>say which piece or order was shipped.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>only an earlier entry can be corrected.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a mix weighs more than nothing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>each coat can be named only once.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>margin and fees together leave nothing of the price.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it ends before it begins.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it cannot be opened before it was received.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>more cannot be left than {new_g:g} g, which were in it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>enter the counts in order of time, each at its own.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no order {order!r}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>say whether it is part A or part B.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a product that is not mixed has no part A or B.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>touch tests teach opens, tack-free, handle and print-free only.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the likely time must lie between the early and the late one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it lies ahead; write it down once it has happened.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it lies before the year 2000; is that clock right?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it lies too far ahead; a pour ends within {hours} hours.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it lies before {what}.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -5116,6 +5857,94 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>It cannot be moved to {spot}: the {before} can never be handled.</source>
         <translation>Umziehen auf {spot} geht nicht: {before} wird nie griffest.</translation>
+    </message>
+    <message>
+        <source>poured until {until} on {spot}, {joint}, from mix {batch}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{kind}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>poured until {until} on {spot}, {joint}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>weighed as mix {batch}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>touched: {touch}, {verdict}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>moved to {spot}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>entry {number} withdrawn: it never happened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its window does not open in the time looked at; it is too cold there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It opens {now} instead of {was}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It closes {now} instead of {was}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The pour of {start} still fits.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The pour of {start} is {early} too early; plan again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The pour of {start} ends {late} too late; plan again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It stays where it is until the {coat} can be handled, {until}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{piece} does not fit on {spot}: with its cover it is too high.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{piece} does not fit on {spot}: it is longer or wider than that.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It has been poured on: it stays where it is, with the {coat} on it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Washed and sanded first it can be poured from {soonest} on: the {below} can be sanded from {ready}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is washed and sanded first: {who}, {start} to {end}; the dust settles until {settled}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sheet of the {below} does not say from when on it can be sanded.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The {below} can&apos;t be sanded to make up for it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody has {lasting} to wash and sand it before that: from {ready} on hands are busy, or something wet would get the dust.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Everybody sleeps when the tape is to be pulled.</source>
@@ -5598,8 +6427,8 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Keine Zusage ändert sich; {count} Güsse verschieben sich.</translation>
     </message>
     <message>
-        <source>From {day} on, in a week, it is not sure: the trial heats that night too.</source>
-        <translation>Ab {day}, in einer Woche, ist es nicht sicher: Der Versuch heizt auch in dieser Nacht.</translation>
+        <source>Set the heater of {place} to {celsius} from {start} until {end}; electric or indirect heat only. The plan expects it then; once there are readings, it follows them.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Taken as poured, as planned, though not written down: {count}.</source>
@@ -5636,10 +6465,6 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>Windows close sooner too: that of {what} {sooner} sooner, {closes}.</source>
         <translation>Fenster schließen auch früher: das von {what} {sooner} früher, {closes}.</translation>
-    </message>
-    <message>
-        <source>Set the heater of {place} to {celsius} from {start} until {end}; electric or indirect heat only. When it was done, the room&apos;s readings say so, and the plan follows them.</source>
-        <translation>Die Heizung von {place} von {start} bis {end} auf {celsius} stellen; nur elektrisch oder indirekt. Ist es geschehen, sagen es die Messwerte des Raums, und der Plan folgt ihnen.</translation>
     </message>
 </context>
 <context>
@@ -6051,6 +6876,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>{piece} auf {spot}, {coats}</translation>
     </message>
     <message>
+        <source>{coat}, pinned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>On the spot from {start}, not free in the time looked at.</source>
         <translation>Auf dem Platz ab {start}, in der betrachteten Zeit nicht frei.</translation>
     </message>
@@ -6061,6 +6890,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>Timeline by spot</source>
         <translation>Zeitleiste nach Platz</translation>
+    </message>
+    <message>
+        <source>One row for each spot, one cell for each piece that stands on it. Alt with left and right moves its next pour by five minutes, with Shift by an hour; Alt with up and down puts the piece on another spot.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>No spots yet: add them under Studio.</source>
@@ -6480,6 +7313,101 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
 </context>
 <context>
+    <name>teaching</name>
+    <message>
+        <source>; as your own touch tests found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}: {early} to {late}, likely {likely}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What your own touch tests say</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No touch test of this product yet. Write down in the log what a finger finds, and this studio&apos;s own times are learned from it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tests teach only what a finger can feel. Recoat closes and cup life stay as the sheet prints them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Use them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go back to the data sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Use the newer tests too</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>data sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>your tests</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>with newer ones</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{stage} at {degrees}: safe after {late}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Likely {likely}, about what the sheet says ({sheet}).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Likely {likely}, {percent} % later than the sheet ({sheet}).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Likely {likely}, {percent} % sooner than the sheet ({sheet}); where they differ, the sheet is the safer guide.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It rests on a single test.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It rests on {tests} tests of a single pour.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It rests on {tests} tests of {pours} pours.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plans go by the data sheet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sheet has changed since you took your tests, so plans go by the sheet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plans go by your tests, as they were on {day}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}, touch tests used for {stage}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}, back to the data sheet for {stage}</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>timeline</name>
     <message>
         <source>Set up the studio</source>
@@ -6778,10 +7706,6 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
 <context>
     <name>week</name>
     <message>
-        <source>Mo Tu We Th Fr Sa Su</source>
-        <translation>Mo Di Mi Do Fr Sa So</translation>
-    </message>
-    <message>
         <source>Working hours of the week</source>
         <translation>Arbeitszeiten der Woche</translation>
     </message>
@@ -6792,34 +7716,6 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>{day} {start} to {end}</source>
         <translation>{day} {start} bis {end}</translation>
-    </message>
-    <message>
-        <source>Monday</source>
-        <translation>Montag</translation>
-    </message>
-    <message>
-        <source>Tuesday</source>
-        <translation>Dienstag</translation>
-    </message>
-    <message>
-        <source>Wednesday</source>
-        <translation>Mittwoch</translation>
-    </message>
-    <message>
-        <source>Thursday</source>
-        <translation>Donnerstag</translation>
-    </message>
-    <message>
-        <source>Friday</source>
-        <translation>Freitag</translation>
-    </message>
-    <message>
-        <source>Saturday</source>
-        <translation>Samstag</translation>
-    </message>
-    <message>
-        <source>Sunday</source>
-        <translation>Sonntag</translation>
     </message>
 </context>
 <context>
@@ -6987,6 +7883,22 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>{bar} ist auf {when} festgesteckt.</translation>
     </message>
     <message>
+        <source>Pour {bar} {when} on {spot}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{bar} is pinned to {when}, on {spot}; planning leaves it there where it can.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put {piece} on {spot}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{piece} goes on {spot}; planning leaves it there where it can.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{bar} stays where it was. {why}</source>
         <translation>{bar} bleibt, wo es war. {why}</translation>
     </message>
@@ -7073,6 +7985,14 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>No piece is like that. Esc shows all.</source>
         <translation>Kein Stück passt. Esc zeigt alle.</translation>
+    </message>
+    <message>
+        <source>From one mix: moves with {pieces}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{time}, {spot}</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
