@@ -12,10 +12,12 @@ from PySide6.QtGui import QIcon
 from PySide6.QtWidgets import QApplication
 
 from studio_planner.craft.resources import resource_path
+from studio_planner.desktop.motion import STYLE, StillStyle, move, wanted_motion
 from studio_planner.desktop.remembered import (
     remember_look,
     remembered_language,
     remembered_look,
+    remembered_motion,
 )
 from studio_planner.desktop.theme import Look, theme_for, wear
 from studio_planner.desktop.tongue import Language, speak
@@ -31,7 +33,6 @@ if TYPE_CHECKING:
     from studio_planner.services.ports import WallClock
 
 DESKTOP_FILE = "studio-planner"
-STYLE = "fusion"
 _OBJECTS_BETWEEN_COLLECTIONS = 50_000
 """A desk makes many objects when it opens and keeps them; looking through them takes time."""
 
@@ -49,7 +50,7 @@ def application(arguments: Sequence[str] = ()) -> QApplication:
     app.setApplicationName("studio-planner")
     app.setApplicationDisplayName("Studio planner")
     app.setDesktopFileName(DESKTOP_FILE)
-    if app.style().name() != STYLE:
+    if app.style().name() != STYLE and not isinstance(app.style(), StillStyle):
         app.setStyle(STYLE)
     app.setWindowIcon(QIcon(str(resource_path(ICON))))
     return app
@@ -92,6 +93,7 @@ def desk_window(
     speak(language or remembered_language())
     chosen = look or remembered_look() or system_look(app)
     wear(app, theme_for(chosen))
+    move(little=wanted_motion(remembered_motion()))
     window = DeskWindow(clock, look=chosen, dialogs=dialogs, data_folder=data_folder)
     window.look_chosen.connect(remember_look)
     if look is None:

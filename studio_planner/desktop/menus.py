@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Protocol
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 
 from studio_planner.desktop.language_menu import add_languages
+from studio_planner.desktop.motion import choose_motion, moves_little
 from studio_planner.desktop.page_keys import PLAN
 from studio_planner.desktop.theme import Look
 from studio_planner.desktop.tongue import translate
@@ -176,6 +177,7 @@ def _look_menu(menus: _Menus, window: Verbs) -> None:
     add(menu, "legend", legend, _Key.HelpContents, window.others.show_legend)
     menu.addSeparator()
     _add_looks(menus, menu, window)
+    _add_motion(menus, menu)
     menu.addSeparator()
     add_languages(menu, window)
 
@@ -191,6 +193,19 @@ def _add_looks(menus: _Menus, menu: QMenu, window: Verbs) -> None:
         action.setCheckable(True)
         action.setChecked(look is window.canvas.theme.look)
         looks.addAction(action)
+
+
+def _add_motion(menus: _Menus, menu: QMenu) -> None:
+    little = menus.add(
+        menu, "little motion", translate("menus", "Little &motion"), None, _nothing
+    )
+    little.setCheckable(True)
+    little.setChecked(moves_little())
+    little.toggled.connect(lambda on: choose_motion(little=on))
+
+
+def _nothing() -> None:
+    """What a verb does that is only switched on and off."""
 
 
 def _add_chosen(plan: QMenu, window: Verbs) -> None:

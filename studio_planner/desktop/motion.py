@@ -15,8 +15,13 @@ from PySide6.QtCore import QSettings, QStandardPaths
 from PySide6.QtWidgets import QApplication, QProxyStyle, QStyle
 from typing_extensions import override
 
+from studio_planner.desktop.remembered import remember_motion
+
 if TYPE_CHECKING:
     from PySide6.QtWidgets import QStyleHintReturn, QStyleOption, QWidget
+
+STYLE = "fusion"
+"""The style that all widgets are drawn in; our colours and outlines are made for it."""
 
 _Hint = QStyle.StyleHint
 _STILL = {_Hint.SH_Widget_Animation_Duration, _Hint.SH_Widget_Animate}
@@ -50,10 +55,21 @@ def moves_little() -> bool:
     return not QApplication.style().styleHint(_Hint.SH_Widget_Animation_Duration)
 
 
-def move(app: QApplication, style: str, *, little: bool) -> None:
-    """Let the application look like `style`, with little motion or as usual."""
+def move(*, little: bool) -> None:
+    """Let the application move little, or as usual; it looks the same."""
     if moves_little() != little:
-        app.setStyle(StillStyle(style) if little else style)
+        QApplication.setStyle(StillStyle(STYLE) if little else STYLE)
+
+
+def wanted_motion(chosen: bool | None) -> bool:  # noqa: FBT001 - a setting that may be unset
+    """Whether little is to move: as was chosen, else as the system says."""
+    return system_moves_little() if chosen is None else chosen
+
+
+def choose_motion(*, little: bool) -> None:
+    """Move little, or as usual, from now on and after the next start."""
+    move(little=little)
+    remember_motion(little=little)
 
 
 def system_moves_little() -> bool:

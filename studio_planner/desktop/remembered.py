@@ -10,6 +10,7 @@ from studio_planner.desktop.tongue import Language
 _NAME = "studio-planner"
 _LOOK = "window/look"
 _LANGUAGE = "window/language"
+_LITTLE_MOTION = "window/little_motion"
 
 
 def remembered_look() -> Look | None:
@@ -35,6 +36,19 @@ def remember_language(language: Language) -> None:
     """Keep the language that was chosen; where settings cannot be written, it is forgotten."""
     settings = _settings()
     settings.setValue(_LANGUAGE, language.value)
+    settings.sync()
+
+
+def remembered_motion() -> bool | None:
+    """Whether little is to move, as was chosen; None where the system's word holds."""
+    said = _settings().value(_LITTLE_MOTION)
+    return None if said is None else str(said).lower() == "true"
+
+
+def remember_motion(*, little: bool) -> None:
+    """Keep how much is to move; where settings cannot be written, it is forgotten."""
+    settings = _settings()
+    settings.setValue(_LITTLE_MOTION, "true" if little else "false")
     settings.sync()
 
 
