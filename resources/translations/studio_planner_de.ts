@@ -2006,7 +2006,7 @@
     </message>
     <message>
         <source>Little &amp;motion</source>
-        <translation type="unfinished"></translation>
+        <translation>Wenig Be&amp;wegung</translation>
     </message>
     <message>
         <source>The &amp;chosen bar</source>
@@ -2329,7 +2329,7 @@
     </message>
     <message>
         <source>temperature for a time</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperatur auf Zeit</translation>
     </message>
     <message>
         <source>count of a bottle</source>
@@ -4523,7 +4523,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>{place}, as the week says: {spell}</source>
-        <translation type="unfinished"></translation>
+        <translation>{place}, wieder wie in der Woche: {spell}</translation>
     </message>
     <message>
         <source>a point more</source>
@@ -5019,19 +5019,19 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>Besides the week</source>
-        <translation type="unfinished"></translation>
+        <translation>Abweichend von der Woche</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernen</translation>
     </message>
     <message>
         <source>Remove: {spell}</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernen: {spell}</translation>
     </message>
     <message>
         <source>{span}: {degrees}</source>
-        <translation type="unfinished"></translation>
+        <translation>{span}: {degrees}</translation>
     </message>
 </context>
 <context>
@@ -5445,7 +5445,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>temperatures for a time must be in order, none over another.</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperaturen auf Zeit müssen nacheinander stehen, keine über einer anderen.</translation>
     </message>
     <message>
         <source>readings must be in the order of time, one for each time.</source>
@@ -5601,7 +5601,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>it ends before it begins.</source>
-        <translation type="unfinished"></translation>
+        <translation>sie endet, bevor sie beginnt.</translation>
     </message>
     <message>
         <source>it cannot be opened before it was received.</source>
@@ -5912,39 +5912,39 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>It stays where it is until the {coat} can be handled, {until}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es bleibt, wo es ist, bis {coat} griffest ist, {until}.</translation>
     </message>
     <message>
         <source>{piece} does not fit on {spot}: with its cover it is too high.</source>
-        <translation type="unfinished"></translation>
+        <translation>{piece} passt nicht auf {spot}: mit Haube ist es zu hoch.</translation>
     </message>
     <message>
         <source>{piece} does not fit on {spot}: it is longer or wider than that.</source>
-        <translation type="unfinished"></translation>
+        <translation>{piece} passt nicht auf {spot}: es ist länger oder breiter.</translation>
     </message>
     <message>
         <source>It has been poured on: it stays where it is, with the {coat} on it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist schon gegossen ({coat}): Es bleibt, wo es ist.</translation>
     </message>
     <message>
         <source>Washed and sanded first it can be poured from {soonest} on: the {below} can be sanded from {ready}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erst gewaschen und angeschliffen, lässt es sich ab {soonest} gießen; schleifbar ({below}) ab {ready}.</translation>
     </message>
     <message>
         <source>It is washed and sanded first: {who}, {start} to {end}; the dust settles until {settled}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erst wird gewaschen und angeschliffen: {who}, {start} bis {end}; der Staub setzt sich bis {settled}.</translation>
     </message>
     <message>
         <source>The sheet of the {below} does not say from when on it can be sanded.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Datenblatt sagt nicht, ab wann es sich schleifen lässt: {below}.</translation>
     </message>
     <message>
         <source>The {below} can&apos;t be sanded to make up for it.</source>
-        <translation type="unfinished"></translation>
+        <translation>{below} lässt sich nicht schleifen; Anschleifen hilft hier also nicht.</translation>
     </message>
     <message>
         <source>Nobody has {lasting} to wash and sand it before that: from {ready} on hands are busy, or something wet would get the dust.</source>
-        <translation type="unfinished"></translation>
+        <translation>Niemand hat davor {lasting} zum Waschen und Anschleifen: Ab {ready} sind die Hände belegt, oder Nasses bekäme den Staub ab.</translation>
     </message>
     <message>
         <source>Everybody sleeps when the tape is to be pulled.</source>
@@ -6428,7 +6428,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>Set the heater of {place} to {celsius} from {start} until {end}; electric or indirect heat only. The plan expects it then; once there are readings, it follows them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Stell die Heizung von {place} von {start} bis {end} auf {celsius}; nur elektrisch oder indirekt. Der Plan rechnet dann damit; sobald es Messwerte gibt, folgt er ihnen.</translation>
     </message>
     <message>
         <source>Taken as poured, as planned, though not written down: {count}.</source>
@@ -6877,7 +6877,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>{coat}, pinned</source>
-        <translation type="unfinished"></translation>
+        <translation>{coat}, festgesteckt</translation>
     </message>
     <message>
         <source>On the spot from {start}, not free in the time looked at.</source>
@@ -6893,7 +6893,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>One row for each spot, one cell for each piece that stands on it. Alt with left and right moves its next pour by five minutes, with Shift by an hour; Alt with up and down puts the piece on another spot.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Zeile je Platz, eine Zelle je Stück, das darauf steht. Alt mit Links und Rechts verschiebt den nächsten Guss um fünf Minuten, mit Umschalt um eine Stunde; Alt mit Auf und Ab stellt das Stück auf einen anderen Platz.</translation>
     </message>
     <message>
         <source>No spots yet: add them under Studio.</source>
@@ -7060,6 +7060,49 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>full cure</source>
         <translation>ausgehärtet</translation>
+    </message>
+</context>
+<context>
+    <name>stock</name>
+    <message>
+        <source>{product}, part {part}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No bottle of {stuff} is entered; the plan takes {planned}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{stuff} runs out at pour {number} ({pieces}): {short} are short in all.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>After pour {number} less than the reserve of {stuff} is left.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An order for {stuff} that goes out today may come too late for it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{lacking} more were weighed from lot {label} of {stuff} than it held: count what is left in it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{guessed} of {stuff} were weighed without their lot; they count as from lot {label}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{grams} of {stuff} were weighed, but no bottle of it is entered.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lot {label} of {stuff} is past its day at pour {number}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{piece} would come from lots {lots} of {stuff}: a set from one lot matches in colour.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -7884,19 +7927,19 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>Pour {bar} {when} on {spot}</source>
-        <translation type="unfinished"></translation>
+        <translation>{bar}: {when} auf {spot} gießen</translation>
     </message>
     <message>
         <source>{bar} is pinned to {when}, on {spot}; planning leaves it there where it can.</source>
-        <translation type="unfinished"></translation>
+        <translation>{bar} ist auf {when} festgesteckt, auf {spot}; die Planung lässt es dort, wo sie kann.</translation>
     </message>
     <message>
         <source>Put {piece} on {spot}</source>
-        <translation type="unfinished"></translation>
+        <translation>{piece} auf {spot} stellen</translation>
     </message>
     <message>
         <source>{piece} goes on {spot}; planning leaves it there where it can.</source>
-        <translation type="unfinished"></translation>
+        <translation>{piece} kommt auf {spot}; die Planung lässt es dort, wo sie kann.</translation>
     </message>
     <message>
         <source>{bar} stays where it was. {why}</source>
@@ -7988,11 +8031,11 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>From one mix: moves with {pieces}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus einer Mischung: geht zusammen mit {pieces}.</translation>
     </message>
     <message>
         <source>{time}, {spot}</source>
-        <translation type="unfinished"></translation>
+        <translation>{time}, {spot}</translation>
     </message>
 </context>
 <context>
