@@ -117,7 +117,10 @@ def _form(stage: Stage) -> str:
 
 
 def _unsure(product: Product, stage: Stage, units: Units) -> str:
-    """Where the law is no more than assumed, as the end of a sentence."""
+    """Where the law is no more than assumed, or not the sheet's, as the end of a sentence."""
+    law = product.law(stage)
+    if law is not None and law.tests:
+        return translate("teaching", "; as your own touch tests found")
     at = sorted({point.celsius for point in product.figures(stage)})
     if not at:
         return ""

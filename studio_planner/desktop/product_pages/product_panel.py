@@ -15,6 +15,7 @@ from studio_planner.desktop.product_pages.paste_panel import PastePanel
 from studio_planner.desktop.product_pages.pour_view import PourView
 from studio_planner.desktop.product_pages.product_form import ProductForm
 from studio_planner.desktop.product_pages.sheet_table import SheetTable
+from studio_planner.desktop.product_pages.taught_section import TaughtSection
 from studio_planner.desktop.studio_pages.lines import Line, verb
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.caution import deferral
@@ -54,6 +55,7 @@ class ProductPanel(QWidget):
         self.plot = LawPlot(canvas, self)
         self.cup = CupPlot(canvas, self)
         self.pour = PourView(canvas, self)
+        self.taught = TaughtSection(canvas, changes, self)
         self.gaps = Line(canvas, "", self)
         self.sentence = Line(canvas, "", self, font="bold")
         self.hint = Line(
@@ -106,6 +108,7 @@ class ProductPanel(QWidget):
         layout.addLayout(head)
         layout.addWidget(self.paste)
         layout.addLayout(self._both)
+        layout.addWidget(self.taught)
         parts: list[QWidget] = [self._heads["pour"], self.pour, self._heads["limits"]]
         parts += [self.form.limits, self._heads["cup"], self._cup_words, self.cup, caution]
         for part in parts:
@@ -147,6 +150,7 @@ class ProductPanel(QWidget):
         pour = self._pour_of(view, product)
         room = None if pour is None else pour.celsius()
         self.plot.show_product(product, units, room)
+        self.taught.show_product(view, product)
         gaps = gaps_of(product, *(room or _USUAL_ROOM))
         self.gaps.say("\n".join(f"{_SIGN} {gap_sentence(gap, units)}" for gap in gaps))
         moments = () if pour is None else pour.moments
