@@ -7,6 +7,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from studio_planner.services.caution import DEFERRAL
+from studio_planner.services.editing.grams import adding_up, parts_of, together
 from studio_planner.services.studio_files import read_planned
 from studio_planner.services.weighing import weigh as weighed
 from studio_planner.terminal.reading import whole_number
@@ -22,6 +23,15 @@ if TYPE_CHECKING:
 _LARGEST_NUMBER = 999_999
 _TARE = "Put the empty cup on the scale and set it to zero, each cup anew."
 
+_SHOWN_GRAMS = 0.1
+_WHERE = {
+    "film": "on the faces",
+    "edges": "on edges and walls",
+    "drips": "drip off",
+    "absorbed": "are drunk by the blank",
+    "reserve": "are the reserve",
+}
+
 _Row = tuple[str, str, str]
 
 
@@ -29,17 +39,18 @@ def weigh(arguments: argparse.Namespace, around: Surroundings) -> int:
     """List what to weigh for the whole mixes that coats of the kept plan are poured from.
 
     JSON: mixes, each portion of a mix by itself, with mix, part, parts, product, coats
-    (numbers), spread_grams, total_grams, a_grams and b_grams (null for a product that is not
-    mixed), scale (readings after A and after B), cups (number, colour, mix_grams, colourant,
-    colourant_grams, reads_grams), out_of_cup_minutes (null when the sheet has no cup life),
-    notes; and caution, a sentence.
+    (numbers), spread_grams, spread_parts (film, edges, drips, absorbed and reserve, in grams;
+    they add up to spread_grams), total_grams, a_grams and b_grams (null for a product that is
+    not mixed), scale (readings after A and after B), cups (number, colour, mix_grams,
+    colourant, colourant_grams, reads_grams), out_of_cup_minutes (null when the sheet has no cup
+    life), notes; and caution, a sentence.
     """
     del around
     numbers = [whole_number(text, "COAT", _LARGEST_NUMBER) for text in arguments.coats]
     studio, plan = read_planned(Path(arguments.file))
     mixes = weighed(studio, plan, numbers)
     if arguments.json:
-        say_json({"mixes": [_mix_json(mix) for mix in mixes], "caution": DEFERRAL})
+        say_json({"mixes": [_mix_json(studio, mix) for mix in mixes], "caution": DEFERRAL})
         return 0
     if any(mix.total_grams > 0.0 for mix in mixes):
         say(_TARE)
@@ -51,7 +62,7 @@ def weigh(arguments: argparse.Namespace, around: Surroundings) -> int:
     return 0
 
 
-def _mix_json(mix: WeighedMix) -> dict[str, Any]:
+def _mix_json(studio: Studio, mix: WeighedMix) -> dict[str, Any]:
     readings = [] if mix.a_grams is None else [mix.a_grams, mix.total_grams]
     return {
         "mix": mix.mix,
@@ -60,6 +71,7 @@ def _mix_json(mix: WeighedMix) -> dict[str, Any]:
         "product": mix.product.key,
         "coats": [coat.number for coat in mix.coats],
         "spread_grams": mix.spread_grams,
+        "spread_parts": _spread_parts(studio, mix),
         "total_grams": mix.total_grams,
         "a_grams": mix.a_grams,
         "b_grams": mix.b_grams,
@@ -89,11 +101,27 @@ def _print_mix(studio: Studio, mix: WeighedMix) -> None:
     say_wrapped(f"Mix {mix.mix}{portion}: {mix.product.name}, for {pieces}")
     if mix.total_grams > 0.0:
         say_table(("", "Add", "Scale shows"), _scale_rows(mix), "  ")
+        say_wrapped(_spread_words(studio, mix), "  ")
     if mix.out_of_cup_minutes is not None:
         minutes = f"{math.floor(mix.out_of_cup_minutes)} min"
         say_wrapped(f"Be out of the cup {minutes} after A meets B.", "  ")
     for note in mix.notes:
         say_wrapped(note, "  ")
+
+
+def _spread_parts(studio: Studio, mix: WeighedMix) -> dict[str, float]:
+    """Where the grams go that the coats take of one portion."""
+    entered = [(studio.piece(one.piece), one.coat) for one in mix.coats]
+    parts = [parts_of(studio, piece, piece.coat(key)) for piece, key in entered]
+    return together([one for one in parts if one is not None], mix.parts)
+
+
+def _spread_words(studio: Studio, mix: WeighedMix) -> str:
+    parts = adding_up(_spread_parts(studio, mix), _SHOWN_GRAMS)
+    said = ", ".join(f"{grams:.1f} g {_WHERE[name]}" for name, grams in parts.items() if grams)
+    whole = sum(parts.values())
+    rest = "The rest stays in cups, or rounds up to what the scale can show."
+    return f"Of it the coats take {whole:.1f} g: {said}. {rest}"
 
 
 def _scale_rows(mix: WeighedMix) -> list[_Row]:

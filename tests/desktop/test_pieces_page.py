@@ -138,7 +138,49 @@ def test_without_a_product_the_page_points_to_products(
     assert window.pages.current_key == PRODUCTS
 
 
+# Grams
+
+
+def test_the_grams_of_a_coat_say_how_they_come_about(
+    desk: DeskWindow, page: PiecesPage
+) -> None:
+    page.choose("m/lock")
+    fold = page.stack.coat_form.fold
+    QTest.mouseClick(fold.button, LEFT)
+    *parts, whole, cups = fold.rows
+    assert parts[0] == ("35.2 g", "on its faces: area times film times density")
+    assert whole[0] in page.stack.coat_form.grams.text()
+    shown = [float(grams.removesuffix(" g")) for grams, _ in parts]
+    assert sum(shown) == pytest.approx(float(whole[0].removesuffix(" g")))
+    assert cups[0] == f"{studio_of(desk).settings.cup_loss_g:.1f} g"
+
+
 # Patterns
+
+
+def test_a_pattern_is_drawn_on_the_blank_of_the_chosen_piece(
+    desk: DeskWindow, page: PiecesPage
+) -> None:
+    page.choose("m")
+    page.show_part(PATTERNS)
+    QTest.mouseClick(page.patterns.save_button, LEFT)
+    picture = page.patterns.stack.section.picture
+    assert picture is not None
+    assert picture.piece.rim_mm == piece_of(desk, "m").rim_mm > 0.0
+    assert page.patterns.stack.coat_form.grams.text().endswith("were it on Moon tray")
+
+
+@pytest.mark.parametrize("width", [1024, 1280, 1600])
+def test_the_form_of_a_pattern_lies_in_the_window(
+    desk: DeskWindow, page: PiecesPage, width: int
+) -> None:
+    page.show_part(PATTERNS)
+    QTest.mouseClick(page.patterns.save_button, LEFT)
+    desk.resize(width, 800)
+    QApplication.processEvents()
+    form = page.patterns.stack.form_scroll
+    right = form.mapTo(desk, QPoint(form.width(), 0)).x()
+    assert right <= desk.width()
 
 
 def test_a_pattern_is_named_worked_on_and_removed(desk: DeskWindow, page: PiecesPage) -> None:

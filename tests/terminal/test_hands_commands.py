@@ -3,6 +3,8 @@ from __future__ import annotations
 from datetime import datetime
 from typing import TYPE_CHECKING
 
+import pytest
+
 from studio_planner.services.caution import DEFERRAL
 from studio_planner.services.studio_files import read_planned
 
@@ -56,13 +58,24 @@ def test_weigh_gives_parts_cups_and_what_the_scale_shows(
     assert [(one["part"], one["parts"]) for one in (mix, other)] == [(1, 2), (2, 2)]
     assert other | {"part": 1, "cups": mix["cups"]} == mix
     assert set(mix) == {
-        "mix", "part", "parts", "product", "coats", "spread_grams", "total_grams", "a_grams",
-        "b_grams", "scale", "cups", "out_of_cup_minutes", "notes",
+        "mix", "part", "parts", "product", "coats", "spread_grams", "spread_parts",
+        "total_grams", "a_grams", "b_grams", "scale", "cups", "out_of_cup_minutes", "notes",
     }  # fmt: skip
     assert mix["scale"] == [mix["a_grams"], mix["total_grams"]]
     assert abs(mix["a_grams"] + mix["b_grams"] - mix["total_grams"]) < 1e-6
     assert abs(mix["b_grams"] / mix["a_grams"] - 0.38) < 0.001
     assert abs(sum(cup["mix_grams"] for cup in mix["cups"]) - mix["total_grams"]) < 1e-6
+
+
+def test_weigh_says_where_the_grams_go(terminal: Terminal, sample: Path) -> None:
+    coats = read_planned(sample)[1].coats
+    number = next(c.number for c in coats if (c.piece, c.coat) == ("tide-tray", "flood"))
+    mix, _ = terminal("weigh", sample, str(number), "--json").json["mixes"]
+    assert list(mix["spread_parts"]) == ["film", "edges", "drips", "absorbed", "reserve"]
+    assert sum(mix["spread_parts"].values()) == pytest.approx(mix["spread_grams"])
+    said = _joined(terminal("weigh", sample, str(number)).out)
+    assert f"Of it the coats take {mix['spread_grams']:.1f} g: 132.0 g on the faces, " in said
+    assert "drunk" not in said
 
 
 def test_what_is_said_about_amounts_ends_with_who_decides(

@@ -55,7 +55,7 @@ if TYPE_CHECKING:
 STACK, BLANK, PHOTOS, PATTERNS = "stack", "blank", "photos", "patterns"
 """The keys of what is shown of a piece."""
 
-_LIST_WIDTH = 232
+_LIST_WIDTH, _BESIDE_PANEL = 232, 40
 _KEY = Qt.ItemDataRole.UserRole
 
 

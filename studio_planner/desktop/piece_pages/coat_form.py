@@ -15,13 +15,14 @@ from studio_planner.desktop.forms.fields import ChoiceField, FlagField, NumberFi
 from studio_planner.desktop.forms.form import Form
 from studio_planner.desktop.piece_pages.coat_fields import FacesField
 from studio_planner.desktop.piece_pages.colours_field import ColoursField
+from studio_planner.desktop.piece_pages.grams_fold import GramsFold
 from studio_planner.desktop.piece_pages.joint_words import fault_words
 from studio_planner.desktop.piece_pages.typed import type_again, typed_in
 from studio_planner.desktop.quantities import Quantity
 from studio_planner.desktop.studio_pages.lines import Line
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.caution import deferral
-from studio_planner.services.editing.grams import grams_of
+from studio_planner.services.editing.grams import parts_of
 from studio_planner.services.editing.new_coats import of_kind
 from studio_planner.services.editing.recipes import recipes_before
 
@@ -56,7 +57,8 @@ class CoatForm(QWidget):
     """The chosen coat; each field that is edited becomes one change.
 
     `enter` gets what the change is called, and makes the new coat when it is called; it lets
-    InvalidEntry pass.
+    InvalidEntry pass. `were_it_on` names the blank that a pattern's grams are reckoned for;
+    empty for a piece's own coats.
     """
 
     def __init__(
@@ -70,18 +72,20 @@ class CoatForm(QWidget):
         self._enter_coat = enter
         self._shown = ("", "")
         self._typed: dict[tuple[str, str], Typed] = {}
-        self.on_bare_board = False
+        self.were_it_on = ""
         self._studio: Studio | None = None
         self._piece: Piece | None = None
         self._coat: Coat | None = None
         self.name = Line(canvas, "", self, font="clock")
         self.grams = Line(canvas, "", self, colour="warmth", font="bold")
+        self.fold = GramsFold(canvas, self)
         self.caution = Line(canvas, deferral(), self, font="small", colour="quiet")
         self.poured = Line(canvas, "", self, font="small", colour="now")
         self.form = Form(canvas, self._enter, self)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
-        for widget in (self.name, self.poured, self.grams, self.form, self.caution):
+        parts = (self.name, self.poured, self.grams, self.fold, self.form, self.caution)
+        for widget in parts:
             layout.addWidget(widget)
         layout.addStretch(1)
         self._add_fields(canvas)
@@ -182,15 +186,17 @@ class CoatForm(QWidget):
             return
         try:
             typed = replace(coat, film_mm=self.film.value() or 0.0)
-            grams = grams_of(studio, piece, typed)
+            parts = parts_of(studio, piece, typed)
         except (ValueError, InvalidEntry):
+            self.fold.hide()
             self.grams.say(translate("pieces", "Grams follow when the film is a number."))
             return
-        if grams is None:
+        self.fold.show_parts(parts, studio.units)
+        if parts is None:
             self.grams.say(translate("pieces", "Leaf is laid, not weighed."))
             return
         said = translate("pieces", "{grams} mixed for this coat, without what stays in cups")
-        if self.on_bare_board:
+        if self.were_it_on:
             said = translate("pieces", "{grams} mixed, were it on {blank}")
-        mixed, blank = words.mass(grams, studio.units), words.blank(piece, studio.units)
-        self.grams.say(said.format(grams=mixed, blank=blank))
+        mixed = words.mass(parts.grams, studio.units)
+        self.grams.say(said.format(grams=mixed, blank=self.were_it_on))

@@ -33,14 +33,15 @@ if TYPE_CHECKING:
     from studio_planner.desktop.page import PageDesk
     from studio_planner.services.desk import DeskView
 
-_LIST_WIDTH, _LIST_HEIGHT = 220, 160
+_LIST_WIDTH, _LIST_HEIGHT, _GAP, _WIDEST = 220, 160, 18, 300
+_LEAST_BESIDE = 240
 _ROOM_FOR_NAMES = 4
-_WIDE = 660
-"""From this width on the stack stands beside the list, else below it."""
+_ANY_HEIGHT = 10_000
+_BESIDE, _BELOW = QBoxLayout.Direction.LeftToRight, QBoxLayout.Direction.TopToBottom
 
 
 class PatternPanel(QWidget):
-    """Patterns at the left, the stack of the chosen one beside them."""
+    """Patterns, and the stack of the chosen one beside them, or below in a narrow room."""
 
     def __init__(self, desk: PageDesk, parent: QWidget | None = None) -> None:
         """Show no pattern yet."""
@@ -68,7 +69,7 @@ class PatternPanel(QWidget):
         self.put_button = verb("", self.put_on, self)
         self.of_whom = Line(desk.canvas, "", self, font="small", colour="quiet")
         self.stack = StackPanel(desk, self)
-        self._columns = QBoxLayout(QBoxLayout.Direction.LeftToRight)
+        self._columns, self._head = QBoxLayout(_BESIDE), QBoxLayout(_BELOW)
         self._lay_out()
         self.list.chosen.connect(lambda _key: self._show_chosen())
         self.list.add_asked.connect(self.add)
@@ -79,26 +80,29 @@ class PatternPanel(QWidget):
     def _lay_out(self) -> None:
         self.list.setFixedWidth(_LIST_WIDTH)
         self.list.setMinimumHeight(_LIST_HEIGHT)
-        left = QVBoxLayout()
-        left.setSpacing(6)
-        left.addWidget(self.save_button)
-        left.addWidget(self.list, 1)
-        left.addWidget(self.form)
-        left.addWidget(self.put_button)
-        left.addWidget(self.of_whom)
+        what = QVBoxLayout()
+        what.setSpacing(6)
+        for part in (self.save_button, self.form, self.put_button, self.of_whom):
+            part.setMaximumWidth(_WIDEST)
+            what.addWidget(part)
+        what.addStretch()
+        self._head.setSpacing(_GAP)
+        self._head.addWidget(self.list)
+        self._head.addLayout(what)
+        self._head.addStretch()
         self._columns.setContentsMargins(0, 0, 0, 0)
-        self._columns.setSpacing(18)
-        self._columns.addLayout(left)
+        self._columns.setSpacing(_GAP)
+        self._columns.addLayout(self._head)
         self._columns.addWidget(self.stack, 1)
-        self._columns.addStretch()
         self.setLayout(self._columns)
 
     def fit(self, width: int) -> None:
         """Lie in a room of so many pixels across."""
-        wide = width >= _WIDE
-        self._columns.setDirection(
-            QBoxLayout.Direction.LeftToRight if wide else QBoxLayout.Direction.TopToBottom
-        )
+        wide = width >= _LIST_WIDTH + _GAP + self.stack.beside_width
+        self._columns.setDirection(_BESIDE if wide else _BELOW)
+        narrow = width < _LIST_WIDTH + _GAP + _LEAST_BESIDE
+        self._head.setDirection(_BELOW if wide or narrow else _BESIDE)
+        self.list.setMaximumHeight(_ANY_HEIGHT if wide else _LIST_HEIGHT)
 
     def show_patterns(self, view: DeskView, pieces: Sequence[Piece]) -> None:
         """Show the patterns of a studio; `pieces` are the chosen ones."""
@@ -130,7 +134,8 @@ class PatternPanel(QWidget):
         self.put_button.setAccessibleName(self._put_words())
         self.put_button.setEnabled(bool(self._pieces))
         self.of_whom.say(self._names())
-        self.stack.show_stack(view, StackHolder(pattern.key, pattern=True))
+        blank = self._pieces[0].key if self._pieces else ""
+        self.stack.show_stack(view, StackHolder(pattern.key, pattern=True, blank=blank))
 
     def _put_words(self) -> str:
         if len(self._pieces) == 1:

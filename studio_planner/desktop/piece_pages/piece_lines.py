@@ -12,6 +12,7 @@ from studio_planner.services.editing.pieces import can_be_coated
 if TYPE_CHECKING:
     from studio_planner.craft.pieces import Piece
     from studio_planner.craft.studio import Studio
+    from studio_planner.services.editing.stacks import StackHolder
 
 
 def short_line(studio: Studio | None, piece: Piece) -> str:
@@ -34,6 +35,14 @@ def full_line(studio: Studio | None, piece: Piece) -> str:
     coats = ", ".join(kind_word(coat.kind) for coat in piece.stack)
     blank = words.blank(piece, studio.units)
     return " · ".join(filter(None, (blank, order.name if order else "", coats)))
+
+
+def blank_words(studio: Studio, piece: Piece, holder: StackHolder) -> str:
+    """On what a pattern is looked at: a piece by name, or a bare board; empty for a piece."""
+    if not holder.pattern:
+        return ""
+    pieces = {one.key: words.piece_name(one) for one in studio.pieces}
+    return pieces.get(holder.blank, words.blank(piece, studio.units))
 
 
 def head_line(studio: Studio | None, piece: Piece | None, count: int, *, searched: bool) -> str:

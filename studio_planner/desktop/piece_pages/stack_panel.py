@@ -5,21 +5,18 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Signal
-from PySide6.QtWidgets import (
-    QBoxLayout,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtCore import QSize, Signal
+from PySide6.QtWidgets import QBoxLayout, QLayout, QVBoxLayout, QWidget
 from typing_extensions import override
 
 from studio_planner.craft.errors import InvalidEntry, StudioError
 from studio_planner.craft.kind_words import kind_word
 from studio_planner.desktop.piece_pages.coat_form import CoatForm
 from studio_planner.desktop.piece_pages.joint_words import fault_words, for_form, planned_rows
+from studio_planner.desktop.piece_pages.piece_lines import blank_words
 from studio_planner.desktop.piece_pages.scrolling import scrolled
 from studio_planner.desktop.piece_pages.stack_section import StackSection
-from studio_planner.desktop.piece_pages.stack_verbs import StackVerbs
+from studio_planner.desktop.piece_pages.stack_verbs import StackVerbs, section_hint
 from studio_planner.desktop.studio_pages.lines import Line
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.editing import stacks
@@ -39,10 +36,7 @@ if TYPE_CHECKING:
     from studio_planner.services.editing.stack_faults import StackFault
     from studio_planner.services.editing.stacks import Stack, StackHolder
 
-_FORM_WIDTH, _WIDEST_FORM, _SCROLL_BAR = 336, 400, 18
-_WIDE = 716
-"""From this width on the coat stands beside the section, else below it."""
-
+_FORM_WIDTH, _WIDEST_FORM, _SCROLL_BAR, _GAP = 336, 400, 18, 18
 _LOW, _HIGH = 240, 720
 """How high it is at least, side by side and below each other; what is less is scrolled."""
 
@@ -67,21 +61,11 @@ class StackPanel(QWidget):
         self._found: tuple[StackFault, ...] = ()
         self.section = StackSection(desk.canvas, self)
         self.coat_form = CoatForm(desk.canvas, self._enter_coat, self)
-        self.hint = Line(
-            desk.canvas,
-            translate(
-                "pieces",
-                "Drag a face to make its film thicker, a coat to move it. Keys: up and down "
-                "choose, Alt moves, left and right change the film.",
-            ),
-            self,
-            font="small",
-            colour="quiet",
-        )
-        self._outdated_words = translate(
+        self.hint = section_hint(desk.canvas, self)
+        outdated = translate(
             "pieces", "The times are those of the plan before the last changes; plan again."
         )
-        self.outdated = Line(desk.canvas, "", self, font="small", colour="now")
+        self.outdated = Line(desk.canvas, outdated, self, font="small", colour="now")
         self.outdated.hide()
         self.verbs = StackVerbs(self)
         self._columns = QBoxLayout(QBoxLayout.Direction.LeftToRight)
@@ -97,7 +81,9 @@ class StackPanel(QWidget):
         left.addWidget(self.outdated)
         left.addWidget(self.hint)
         self.form_scroll = scrolled(self.coat_form, self)
-        self._columns.setSpacing(18)
+        self._columns.setSpacing(_GAP)
+        # Its least width is that of one above the other, so that it can be told to be so.
+        self._columns.setSizeConstraint(QLayout.SizeConstraint.SetNoConstraint)
         self._columns.addLayout(left, 1)
         self._columns.addWidget(self.form_scroll)
         self._columns.setContentsMargins(0, 0, 0, 0)
@@ -119,20 +105,31 @@ class StackPanel(QWidget):
         section.remove_asked.connect(self.remove_coat)
         section.cannot.connect(self._desk.tell)
 
+    @property
+    def _form_width(self) -> int:
+        needed = self.coat_form.minimumSizeHint().width() + _SCROLL_BAR
+        return min(max(_FORM_WIDTH, needed), _WIDEST_FORM)
+
+    @property
+    def beside_width(self) -> int:
+        """From this width on the coat stands beside the section, else below it."""
+        return self.verbs.minimumSizeHint().width() + _GAP + self._form_width
+
+    @override
+    def minimumSizeHint(self) -> QSize:
+        widest = max(self.verbs.minimumSizeHint().width(), self._form_width)
+        return QSize(widest, super().minimumSizeHint().height())
+
     @override
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
-        wide = self.width() >= _WIDE
+        wide = self.width() >= self.beside_width
         self._columns.setDirection(
             QBoxLayout.Direction.LeftToRight if wide else QBoxLayout.Direction.TopToBottom
         )
         self.setMinimumHeight(_LOW if wide else _HIGH)
-        if wide:
-            needed = self.coat_form.minimumSizeHint().width() + _SCROLL_BAR
-            self.form_scroll.setFixedWidth(min(max(_FORM_WIDTH, needed), _WIDEST_FORM))
-        else:
-            self.form_scroll.setMinimumWidth(0)
-            self.form_scroll.setMaximumWidth(10_000)
+        self.form_scroll.setMinimumWidth(self._form_width if wide else 0)
+        self.form_scroll.setMaximumWidth(self._form_width if wide else 10_000)
         beside = _BESIDE_FILMS if wide else _BESIDE_FILMS + self.form_scroll.height()
         self.section.set_room(self.height() - beside)
 
@@ -140,7 +137,7 @@ class StackPanel(QWidget):
 
     def show_stack(self, view: DeskView, holder: StackHolder) -> None:
         """Show a stack of the studio as it is now."""
-        if holder != self._holder:
+        if self._holder is None or holder.bearer != self._holder.bearer:
             self._refused = self._told = ()
             self.section.chosen = ""
         self._view, self._holder = view, holder
@@ -179,11 +176,11 @@ class StackPanel(QWidget):
         poured = stacks.poured_coats(view.studio, holder)
         laid = any(coat.key == key for coat in poured)
         why = stacks.poured_words(piece, poured) if laid else ""
-        self.coat_form.on_bare_board = holder.pattern
+        self.coat_form.were_it_on = blank_words(view.studio, piece, holder)
         self.coat_form.show_coat(view.studio, piece, key, why[:1].upper() + why[1:])
         self.coat_form.advise([fault for fault in self._found if fault.coat == key])
         outdated = view.studio.plan_outdated and bool(planned_rows(view.plan, piece))
-        self.outdated.say(self._outdated_words if outdated else "")
+        self.outdated.setVisible(outdated)
 
     # What is changed
 

@@ -2,16 +2,31 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QHBoxLayout, QMenu, QPushButton, QWidget
 
 from studio_planner.craft.kind_words import kind_word
 from studio_planner.craft.pieces import CoatKind
 from studio_planner.desktop.piece_pages.section_fill import LETTERS
-from studio_planner.desktop.studio_pages.lines import LEAST_TARGET, verb
+from studio_planner.desktop.studio_pages.lines import LEAST_TARGET, Line, verb
 from studio_planner.desktop.tongue import translate
 
+if TYPE_CHECKING:
+    from studio_planner.desktop.canvas import Canvas
+
 _ROOM_FOR_ARROW = 14
+
+
+def section_hint(canvas: Canvas, parent: QWidget) -> Line:
+    """A line on what mouse and keys do in a section."""
+    said = translate(
+        "pieces",
+        "Drag a face to make its film thicker, a coat to move it. Keys: up and down "
+        "choose, Alt moves, left and right change the film.",
+    )
+    return Line(canvas, said, parent, font="small", colour="quiet")
 
 
 class StackVerbs(QWidget):

@@ -23,28 +23,44 @@ if TYPE_CHECKING:
 Stack = tuple[Coat, ...]
 
 _BARE = Rectangle(length_mm=300, width_mm=200)
-"""What a pattern is drawn on, and its grams reckoned for, while it lies on no piece."""
+"""What a pattern is drawn on, and its grams reckoned for, where no piece is chosen for it."""
 
 _BARE_BODY_MM = 18.0
 
 
 @dataclass(frozen=True, slots=True)
 class StackHolder:
-    """Whose stack it is: the piece of a key, or the pattern of a key."""
+    """Whose stack it is: the piece of a key, or the pattern of a key.
+
+    `blank` is the key of the piece whose blank a pattern is looked at on; empty for none.
+    """
 
     key: str
     pattern: bool = False
+    blank: str = ""
+
+    @property
+    def bearer(self) -> tuple[str, bool]:
+        """What tells one stack from another, whatever it is looked at on."""
+        return self.key, self.pattern
 
 
 def as_piece(studio: Studio, holder: StackHolder) -> Piece | None:
-    """The piece that bears the stack; a pattern lies on a board of 300 by 200 mm.
+    """The piece that bears the stack; a pattern lies on the blank that its holder names.
 
-    None where there is no such piece or pattern.
+    Without one it lies on a board of 300 by 200 mm. None where there is no such piece or
+    pattern.
     """
     if not holder.pattern:
         return next((piece for piece in studio.pieces if piece.key == holder.key), None)
     pattern = next((one for one in studio.patterns if one.key == holder.key), None)
-    return None if pattern is None else bare_board(pattern)
+    if pattern is None:
+        return None
+    board = bare_board(pattern)
+    under = next((piece for piece in studio.pieces if piece.key == holder.blank), None)
+    if under is None:
+        return board
+    return replace(under, key=board.key, name=board.name, stack=board.stack)
 
 
 def bare_board(pattern: StackPattern) -> Piece:
