@@ -1,0 +1,135 @@
+"""What there is to say about the stock, in sentences."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.stock import LotPart
+from studio_planner.craft.tongue import translate
+from studio_planner.services.amount_words import grams_said
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+    from datetime import date
+
+    from studio_planner.craft.studio import Studio
+    from studio_planner.services.stocks.drawing import Drawing
+    from studio_planner.services.stocks.levels import Level, Unplaced
+    from studio_planner.services.stocks.matched import OddSet
+    from studio_planner.services.stocks.running_out import StockRow
+    from studio_planner.services.stocks.using import Use
+
+
+def stuff_said(studio: Studio, product: str, part: LotPart) -> str:
+    """A product's part by name: "Tarn, part A", or only the product's name."""
+    name = studio.product(product).name
+    if part is LotPart.WHOLE:
+        return name
+    return translate("stock", "{product}, part {part}").format(product=name, part=part)
+
+
+def running_out_said(studio: Studio, row: StockRow, today: date) -> Iterator[str]:
+    """What to say of one row: it runs out at a pour, or its reserve is touched; by when."""
+    if not row.known:
+        if row.planned_g > 0.0:
+            yield translate(
+                "stock", "No bottle of {stuff} is entered; the plan takes {planned}."
+            ).format(
+                stuff=stuff_said(studio, row.product, row.part),
+                planned=grams_said(row.planned_g, studio.units),
+            )
+        return
+    if row.runs_out is not None:
+        yield translate(
+            "stock", "{stuff} runs out at pour {number} ({pieces}): {short} are short in all."
+        ).format(
+            stuff=stuff_said(studio, row.product, row.part),
+            number=row.runs_out.number,
+            pieces=_pieces_said(studio, row.runs_out),
+            short=grams_said(row.short_g, studio.units),
+        )
+    elif row.under_reserve is not None:
+        yield translate(
+            "stock", "After pour {number} less than the reserve of {stuff} is left."
+        ).format(
+            stuff=stuff_said(studio, row.product, row.part), number=row.under_reserve.number
+        )
+    if row.order_by is not None and row.order_by <= today:
+        yield translate(
+            "stock", "An order for {stuff} that goes out today may come too late for it."
+        ).format(stuff=stuff_said(studio, row.product, row.part))
+
+
+def levels_said(studio: Studio, levels: tuple[Level, ...]) -> Iterator[str]:
+    """What to say of bottles whose book cannot be right or is only a guess."""
+    for level in levels:
+        stuff = stuff_said(studio, level.lot.product, level.lot.part)
+        if level.lacking_g > 0.0:
+            yield translate(
+                "stock",
+                "{lacking} more were weighed from lot {label} of {stuff} than it held: count "
+                "what is left in it.",
+            ).format(
+                lacking=grams_said(level.lacking_g, studio.units),
+                label=level.lot.label,
+                stuff=stuff,
+            )
+        elif level.guessed_g > 0.0:
+            yield translate(
+                "stock",
+                "{guessed} of {stuff} were weighed without their lot; they count as from lot "
+                "{label}.",
+            ).format(
+                guessed=grams_said(level.guessed_g, studio.units),
+                label=level.lot.label,
+                stuff=stuff,
+            )
+
+
+def unplaced_said(studio: Studio, unplaced: tuple[Unplaced, ...]) -> Iterator[str]:
+    """What to say of weighings of which no bottle was entered, while others are."""
+    keys = {product.key for product in studio.products}
+    for one in unplaced:
+        if studio.lots and one.product in keys:
+            yield translate(
+                "stock", "{grams} of {stuff} were weighed, but no bottle of it is entered."
+            ).format(
+                grams=grams_said(one.grams, studio.units),
+                stuff=stuff_said(studio, one.product, one.part),
+            )
+
+
+def stale_said(studio: Studio, drawing: Drawing) -> Iterator[str]:
+    """What to say of pours from bottles that are past their day then, once for each bottle."""
+    labels = {lot.key: lot.label for lot in studio.lots}
+    seen: set[str] = set()
+    for draw in drawing.draws:
+        if draw.stale and draw.lot not in seen:
+            seen.add(draw.lot)
+            yield translate(
+                "stock", "Lot {label} of {stuff} is past its day at pour {number}."
+            ).format(
+                label=labels[draw.lot],
+                stuff=stuff_said(studio, draw.use.product, draw.use.part),
+                number=draw.use.number,
+            )
+
+
+def odd_said(studio: Studio, odd: tuple[OddSet, ...]) -> Iterator[str]:
+    """What to say of sets that would not match."""
+    labels = {lot.key: lot.label for lot in studio.lots}
+    for one in odd:
+        yield translate(
+            "stock",
+            "{piece} would come from lots {lots} of {stuff}: a set from one lot matches in "
+            "colour.",
+        ).format(
+            piece=", ".join(studio.piece(key).name for key in one.pieces),
+            lots=", ".join(labels[key] for key in one.lots),
+            stuff=stuff_said(studio, one.product, one.part),
+        )
+
+
+def _pieces_said(studio: Studio, use: Use) -> str:
+    keys = dict.fromkeys(share.piece for share in use.shares)
+    return ", ".join(studio.piece(key).name for key in keys)

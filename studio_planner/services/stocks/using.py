@@ -1,0 +1,88 @@
+"""What the plan takes of each product and part, mix by mix, and for which orders."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.stock import LotPart
+from studio_planner.services.mixing.mix_sheet import mixes_to_pour
+from studio_planner.services.weighing import MixAmounts, amounts_of
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+    from datetime import datetime
+
+    from studio_planner.craft.plans import Plan, PlannedCoat
+    from studio_planner.craft.studio import Studio
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Share:
+    """What of a mix is for one piece: its order ("" for none) and the grams of the part."""
+
+    piece: str
+    order: str
+    grams: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Use:
+    """What one mix of the plan takes of one part of a product, cups and losses with it.
+
+    `shares` add up to `grams`. `number` is that of its first coat, what the maker reads.
+    """
+
+    mix: int
+    number: int
+    at: datetime
+    product: str
+    part: LotPart
+    grams: float
+    shares: tuple[Share, ...]
+
+
+def planned_uses(studio: Studio, plan: Plan | None) -> tuple[Use, ...]:
+    """Everything that the plan still takes, in order of time; A before B."""
+    if plan is None:
+        return ()
+    found: list[Use] = []
+    for mix in mixes_to_pour(studio, plan):
+        coats = tuple(coat for coat in plan.coats if coat.mix == mix)
+        found += _uses(studio, coats)
+    return tuple(found)
+
+
+def _uses(studio: Studio, coats: tuple[PlannedCoat, ...]) -> Iterator[Use]:
+    entered = [(studio.piece(c.piece), studio.piece(c.piece).coat(c.coat)) for c in coats]
+    amounts = amounts_of(studio, entered)
+    for part, grams in _parts(amounts):
+        if grams > 0.0:
+            yield Use(
+                mix=coats[0].mix,
+                number=min(coat.number for coat in coats),
+                at=coats[0].start,
+                product=entered[0][1].product,
+                part=part,
+                grams=grams,
+                shares=tuple(_shares(studio, coats, amounts, grams)),
+            )
+
+
+def _parts(amounts: MixAmounts) -> tuple[tuple[LotPart, float], ...]:
+    if amounts.a_grams is None or amounts.b_grams is None:
+        return ((LotPart.WHOLE, amounts.total_grams),)
+    return ((LotPart.A, amounts.a_grams), (LotPart.B, amounts.b_grams))
+
+
+def _shares(
+    studio: Studio, coats: tuple[PlannedCoat, ...], amounts: MixAmounts, grams: float
+) -> Iterator[Share]:
+    whole = sum(amounts.spread_grams)
+    for coat, spread in zip(coats, amounts.spread_grams, strict=True):
+        order = studio.order_of(coat.piece)
+        yield Share(
+            piece=coat.piece,
+            order="" if order is None else order.key,
+            grams=grams * spread / whole,
+        )

@@ -1,0 +1,294 @@
+"""What is left, what the plan takes from which bottle, what runs out and when to order."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import date, timedelta
+from typing import TYPE_CHECKING
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from studio_planner.craft.products import ProductKind
+from studio_planner.craft.stock import LotCount, LotPart, StockRules
+from studio_planner.services.stocks.drawing import drawn
+from studio_planner.services.stocks.levels import lot_levels
+from studio_planner.services.stocks.matched import one_lot
+from studio_planner.services.stocks.stock_view import Stock, stock_of
+from studio_planner.services.stocks.using import planned_uses
+from studio_planner.services.weighing import weigh
+from tests.services.mixing.bench_mixes import FLOOD, START, bench
+from tests.services.stocks.bottles import NOW, TODAY, lot, nightly, sets, stocked, weighed
+
+if TYPE_CHECKING:
+    from studio_planner.services.stocks.running_out import StockRow
+
+A, B = LotPart.A, LotPart.B
+
+
+def stock(*lots: object, **entries: object) -> Stock:
+    studio = stocked(*lots, **entries)  # type: ignore[arg-type]
+    return stock_of(studio, studio.plan, NOW)
+
+
+def row(view: Stock, part: LotPart = A) -> StockRow:
+    return next(one for one in view.rows if one.part is part)
+
+
+def test_what_the_plan_takes_is_what_will_be_weighed() -> None:
+    studio = stocked()
+    assert studio.plan is not None
+    weighed_ = weigh(studio, studio.plan, [1, 2])
+    uses = planned_uses(studio, studio.plan)
+    for part, grams in ((A, [m.a_grams for m in weighed_]), (B, [m.b_grams for m in weighed_])):
+        assert sum(u.grams for u in uses if u.part is part) == pytest.approx(
+            sum(g for g in grams if g is not None)
+        )
+
+
+def test_a_and_b_are_used_in_their_ratio() -> None:
+    view = stock()
+    assert row(view, B).planned_g == pytest.approx(0.44 * row(view, A).planned_g, abs=0.2)
+
+
+def test_the_shares_of_a_mix_add_up_to_it() -> None:
+    one, two = nightly("one", "two")
+    together = replace(two, mix=one.mix, start=one.start, end=one.end)
+    studio = stocked()
+    assert studio.plan is not None
+    plan = replace(studio.plan, coats=(one, together))
+    for use in planned_uses(studio, plan):
+        assert sum(share.grams for share in use.shares) == pytest.approx(use.grams)
+        assert {share.order for share in use.shares} == {"for-one", "for-two"}
+
+
+def test_a_product_that_is_not_mixed_is_used_whole_and_for_nobody_without_an_order() -> None:
+    paint = replace(FLOOD, kind=ProductKind.PRIMER, ratio=None)
+    studio = bench(*sets("one"), product=paint)
+    plan = stocked().plan
+    assert plan is not None
+    (use,) = planned_uses(studio, replace(plan, coats=nightly("one")))
+    assert use.part is LotPart.WHOLE
+    assert use.shares[0].order == ""
+
+
+def test_without_a_plan_nothing_is_used() -> None:
+    assert planned_uses(stocked(), None) == ()
+
+
+def test_what_was_weighed_is_taken_from_its_lot() -> None:
+    studio = weighed(stocked(lot("a1"), lot("a2"), lot("b1", B)), 100.0, 44.0, "a2", "L-b1")
+    levels, unplaced = lot_levels(studio)
+    assert [level.left_g for level in levels] == [1000.0, 900.0, 956.0]
+    assert unplaced == ()
+    assert not any(level.guessed_g for level in levels)
+
+
+def test_what_was_weighed_without_a_lot_counts_as_from_the_bottle_in_use() -> None:
+    studio = weighed(stocked(lot("a1"), lot("a2", opened=date(2026, 1, 20))), 100.0)
+    levels, _ = lot_levels(studio)
+    assert [level.left_g for level in levels] == [1000.0, 900.0]
+    assert [level.guessed_g for level in levels] == [0.0, 100.0]
+    view = stock_of(studio, studio.plan, NOW)
+    assert any(
+        "100.0 g of Invented flood, part A were weighed without" in w for w in view.warnings
+    )
+
+
+def test_a_weighing_before_its_bottle_came_still_counts_somewhere() -> None:
+    studio = weighed(stocked(lot("a1", received=START.date())), 100.0)
+    assert lot_levels(studio)[0][0].left_g == 900.0
+
+
+def test_an_empty_bottle_is_not_the_one_in_use() -> None:
+    emptied = lot("a1", counts=(LotCount(at=START - timedelta(days=3), left_g=0.0),))
+    levels, _ = lot_levels(weighed(stocked(emptied, lot("a2")), 100.0))
+    assert [level.left_g for level in levels] == [0.0, 900.0]
+
+
+def test_stock_never_goes_negative_silently() -> None:
+    studio = weighed(stocked(lot("a1", grams=80.0)), 100.0, lot_a="a1")
+    (level,) = lot_levels(studio)[0]
+    assert (level.left_g, level.lacking_g) == (0.0, 20.0)
+    warnings = stock_of(studio, studio.plan, NOW).warnings
+    assert any("20.0 g more were weighed from lot L-a1" in one for one in warnings)
+
+
+def test_what_was_weighed_of_no_bottle_is_told_of_once_bottles_are_entered() -> None:
+    none = weighed(stocked(), 100.0, 44.0)
+    assert not any("were weighed" in one for one in stock_of(none, none.plan, NOW).warnings)
+    some = weighed(stocked(lot("a1")), 100.0, 44.0)
+    said = stock_of(some, some.plan, NOW).warnings
+    assert any(
+        "44.0 g of Invented flood, part B were weighed, but no bottle" in w for w in said
+    )
+
+
+def test_nothing_is_said_to_run_out_of_which_no_bottle_was_ever_entered() -> None:
+    view = stock()
+    assert not row(view).known
+    assert any(one.startswith("No bottle of Invented flood, part A") for one in view.warnings)
+
+
+def test_a_part_runs_out_at_the_pour_that_it_does_not_do_for() -> None:
+    view = stock(lot("a1", grams=150.0), lot("b1", B))
+    a, b = row(view), row(view, B)
+    assert a.runs_out is not None
+    assert a.runs_out.number == 2
+    assert a.order_by == TODAY + timedelta(days=1 - 7)
+    assert a.short_g == pytest.approx(a.planned_g - 150.0)
+    assert a.after_g == pytest.approx(0.0)
+    assert not a.enough
+    assert b.enough
+    assert b.order_by is None
+    assert any("runs out at pour 2 (Two)" in one for one in view.warnings)
+    assert any("goes out today may come too late" in one for one in view.warnings)
+
+
+def test_a_pour_far_ahead_leaves_time_to_order() -> None:
+    studio = stocked(lot("a1", grams=150.0), lot("b1", B))
+    view = stock_of(studio, studio.plan, NOW - timedelta(days=30))
+    assert not any("too late" in one for one in view.warnings)
+
+
+def test_what_comes_in_time_serves_the_pours_after_it() -> None:
+    coming = lot("a2", received=TODAY + timedelta(days=1))
+    view = stock(lot("a1", grams=150.0), coming, lot("b1", B))
+    assert row(view).enough
+    assert row(view).coming_g == 1000.0
+    late = replace(coming, received=TODAY + timedelta(days=2))
+    assert not row(stock(lot("a1", grams=150.0), late, lot("b1", B))).enough
+
+
+def test_the_reserve_is_told_of_before_it_is_touched() -> None:
+    studio = stocked(lot("a1", grams=280.0), lot("b1", B))
+    kept = replace(studio, stock=StockRules(reserve_g=100.0))
+    view = stock_of(kept, kept.plan, NOW)
+    under = row(view).under_reserve
+    assert under is not None
+    assert under.number == 2
+    assert row(view).order_by == TODAY + timedelta(days=1 - 7)
+    assert any("After pour 2 less than the reserve" in one for one in view.warnings)
+
+
+def test_two_orders_do_not_count_the_same_bottle() -> None:
+    view = stock(lot("a1", grams=250.0), lot("b1", B))
+    a1 = view.lots[0]
+    assert [one.order for one in a1.reserved] == ["for-one", "for-two"]
+    assert sum(one.grams for one in a1.reserved) + a1.free_g == pytest.approx(250.0)
+    short = view.drawing.shorts
+    assert not short or {one.share.order for one in short} == {"for-two"}
+
+
+def test_a_bottle_that_is_kept_for_an_order_serves_no_other() -> None:
+    view = stock(lot("a1", kept_for="for-two"), lot("a2", grams=100.0), lot("b1", B))
+    assert {d.share.order for d in view.drawing.draws if d.lot == "a1"} == {"for-two"}
+    assert {d.share.order for d in view.drawing.draws if d.lot == "a2"} == {"for-one"}
+
+
+def test_what_is_open_is_used_before_what_is_not_and_what_ends_first_before_the_rest() -> None:
+    fresh, opened = lot("a1"), lot("a2", opened=date(2026, 1, 20))
+    assert {d.lot for d in stock(fresh, opened).drawing.draws} == {"a2"}
+    soon = lot("a3", best_before=date(2026, 12, 1))
+    assert {d.lot for d in stock(fresh, soon).drawing.draws} == {"a3"}
+
+
+def test_a_mix_comes_from_one_bottle_where_one_has_enough() -> None:
+    rest = lot("a1", grams=20.0, opened=date(2026, 1, 20))
+    assert {d.lot for d in stock(rest, lot("a2")).drawing.draws} == {"a2"}
+    assert {d.lot for d in stock(rest, lot("a2", grams=90.0)).drawing.draws} == {"a1", "a2"}
+
+
+def test_what_is_past_its_day_is_used_last_and_told_of() -> None:
+    old = lot("a1", best_before=date(2026, 1, 15), opened=date(2026, 1, 10))
+    view = stock(old, lot("a2", grams=90.0))
+    assert [d.lot for d in view.drawing.draws if d.stale] == ["a1", "a1"]
+    assert (
+        sum("L-a1 of Invented flood, part A is past its day" in w for w in view.warnings) == 1
+    )
+    assert {d.lot for d in stock(old, lot("a2")).drawing.draws} == {"a2"}
+
+
+def test_a_bottle_that_the_plan_opens_goes_stale_from_then_on() -> None:
+    studio = stocked(lot("a1"), names=("one", "two"))
+    short_lived = replace(studio, stock=StockRules(opened_days=1))
+    one, two = nightly("one", "two")
+    later = replace(two, start=two.start + timedelta(days=5), end=two.end + timedelta(days=5))
+    assert studio.plan is not None
+    plan = replace(studio.plan, coats=(one, later))
+    view = stock_of(short_lived, plan, NOW)
+    assert [draw.stale for draw in view.drawing.draws] == [False, True]
+
+
+def test_a_set_from_two_lots_is_told_of() -> None:
+    view = stock(lot("a1", grams=90.0), lot("a2", grams=90.0), lot("b1", B), names=("one",))
+    assert [odd.lots for odd in view.odd] == [("a1", "a2")]
+    assert any("would come from lots L-a1, L-a2" in one for one in view.warnings)
+
+
+def test_a_single_piece_from_two_lots_is_no_set() -> None:
+    view = stock(lot("a1", grams=10.0), lot("a2", grams=10.0), names=("one",), count=1)
+    assert view.odd == ()
+
+
+def test_six_can_be_from_one_lot_when_one_has_enough_beside_what_others_take() -> None:
+    studio = stocked(lot("a1", grams=150.0), lot("b1", B))
+    uses, (levels, _) = planned_uses(studio, studio.plan), lot_levels(studio)
+    a, b = one_lot(studio, uses, levels, ["two"])
+    assert (a.part, a.lot, a.odd) == (A, None, "two")
+    assert (b.lot, b.odd) == ("b1", "")
+    both = one_lot(studio, uses, levels, ["one", "two"])
+    assert (both[0].lot, both[0].odd) == (None, "two")
+    alone = stocked(lot("a1", grams=150.0), lot("b1", B), names=("one",))
+    first = one_lot(alone, planned_uses(alone, alone.plan), lot_levels(alone)[0], ["one"])
+    assert [one.lot for one in first] == ["a1", "b1"]
+
+
+def test_a_bottle_kept_for_another_order_is_not_the_one_lot() -> None:
+    studio = stocked(lot("a1", kept_for="for-one"), lot("b1", B))
+    (a, _) = one_lot(studio, planned_uses(studio, studio.plan), lot_levels(studio)[0], ["two"])
+    assert a.lot is None
+    assert a.odd == "two"
+
+
+bottles = st.lists(
+    st.tuples(
+        st.sampled_from([A, B]),
+        st.floats(1.0, 400.0),
+        st.sampled_from(["", "", "for-one", "for-two"]),
+        st.integers(-20, 4),
+        st.sampled_from([None, -5, 2, 400]),
+    ),
+    max_size=6,
+)
+
+
+@given(bottles, st.integers(1, 12))
+def test_draws_and_shorts_add_up_and_no_bottle_gives_more_than_it_has(
+    given_: list[tuple[LotPart, float, str, int, int | None]], count: int
+) -> None:
+    lots = [
+        lot(
+            f"l{n}", part, grams, kept_for=kept, received=TODAY + timedelta(days=came),
+            best_before=None if ends is None else TODAY + timedelta(days=ends),
+        )
+        for n, (part, grams, kept, came, ends) in enumerate(given_)
+    ]  # fmt: skip
+    studio = stocked(*lots, names=("one", "two", "three"), count=count)
+    uses, (levels, _) = planned_uses(studio, studio.plan), lot_levels(studio)
+    drawing = drawn(studio, uses, levels)
+    for use in uses:
+        served = sum(draw.grams for draw in drawing.draws if draw.use == use)
+        lacking = sum(short.grams for short in drawing.shorts if short.use == use)
+        assert served + lacking == pytest.approx(use.grams)
+    for level in levels:
+        assert drawing.reserved_g(level.lot.key) <= level.left_g + 1e-6
+    view = stock_of(studio, studio.plan, NOW)
+    for one in view.rows:
+        assert one.planned_g - one.short_g <= one.left_g + one.coming_g + 1e-6
+        assert one.after_g >= -1e-6
+        assert (one.runs_out is None) == (one.short_g == 0.0)
+    for draw in drawing.draws:
+        kept = next(one for one in lots if one.key == draw.lot).kept_for
+        assert kept in {"", draw.share.order}
