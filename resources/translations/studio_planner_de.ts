@@ -1244,27 +1244,27 @@
     </message>
     <message>
         <source>string</source>
-        <translation type="unfinished"></translation>
+        <translation>zieht Fäden</translation>
     </message>
     <message>
         <source>tape-tack</source>
-        <translation type="unfinished"></translation>
+        <translation>klebt wie Klebeband</translation>
     </message>
     <message>
         <source>no mark</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Abdruck</translation>
     </message>
     <message>
         <source>thumbnail no mark</source>
-        <translation type="unfinished"></translation>
+        <translation>Daumennagel ohne Abdruck</translation>
     </message>
     <message>
         <source>already</source>
-        <translation type="unfinished"></translation>
+        <translation>schon</translation>
     </message>
     <message>
         <source>not yet</source>
-        <translation type="unfinished"></translation>
+        <translation>noch nicht</translation>
     </message>
     <message>
         <source>poured</source>
@@ -2345,7 +2345,7 @@
     </message>
     <message>
         <source>what touch tests taught of {stage}</source>
-        <translation type="unfinished"></translation>
+        <translation>was Fingerproben über {stage} gelehrt haben</translation>
     </message>
     <message>
         <source>log</source>
@@ -5473,7 +5473,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>each stage can be taught only once.</source>
-        <translation type="unfinished"></translation>
+        <translation>jede Stufe kann nur einmal gelehrt werden.</translation>
     </message>
     <message>
         <source>{perimeter_mm:g} mm of edge cannot enclose {area_cm2:g} cm².</source>
@@ -5629,11 +5629,11 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>touch tests teach opens, tack-free, handle and print-free only.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fingerproben lehren nur überarbeitbar, klebfrei, griffest und abdruckfrei.</translation>
     </message>
     <message>
         <source>the likely time must lie between the early and the late one.</source>
-        <translation type="unfinished"></translation>
+        <translation>die wahrscheinliche Zeit muss zwischen der frühen und der späten liegen.</translation>
     </message>
     <message>
         <source>it lies ahead; write it down once it has happened.</source>
@@ -5857,6 +5857,42 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>It cannot be moved to {spot}: the {before} can never be handled.</source>
         <translation>Umziehen auf {spot} geht nicht: {before} wird nie griffest.</translation>
+    </message>
+    <message>
+        <source>It likely stays open until {likely}; a touch test says whether it still is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wash it, sand it once it sands to dry powder, and pour when the dust has settled.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A thin clear coat until {closes} keeps the bond; it can be sanded later.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Everything comes off, or a new blank is taken: {count} coats are poured again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is no longer wet; pour it in the window that comes instead.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sheet of the {below} does not say when it can be sanded; add that figure.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is too late for a lock coat: its window closes {closes}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The {below} can&apos;t be sanded: no sanding helps here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{why}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>poured until {until} on {spot}, {joint}, from mix {batch}</source>
@@ -7359,95 +7395,95 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <name>teaching</name>
     <message>
         <source>; as your own touch tests found</source>
-        <translation type="unfinished"></translation>
+        <translation>; so haben es deine Fingerproben ergeben</translation>
     </message>
     <message>
         <source>{name}: {early} to {late}, likely {likely}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: {early} bis {late}, wahrscheinlich {likely}</translation>
     </message>
     <message>
         <source>What your own touch tests say</source>
-        <translation type="unfinished"></translation>
+        <translation>Was deine Fingerproben sagen</translation>
     </message>
     <message>
         <source>No touch test of this product yet. Write down in the log what a finger finds, and this studio&apos;s own times are learned from it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Fingerprobe von diesem Produkt. Schreib auf, was der Finger findet; daraus werden die Zeiten deiner Werkstatt gelernt.</translation>
     </message>
     <message>
         <source>Tests teach only what a finger can feel. Recoat closes and cup life stay as the sheet prints them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Proben lehren nur, was ein Finger fühlen kann. Das Ende des Fensters und die Topfzeit bleiben, wie das Datenblatt sie druckt.</translation>
     </message>
     <message>
         <source>Use them</source>
-        <translation type="unfinished"></translation>
+        <translation>Danach planen</translation>
     </message>
     <message>
         <source>Go back to the data sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück zum Datenblatt</translation>
     </message>
     <message>
         <source>Use the newer tests too</source>
-        <translation type="unfinished"></translation>
+        <translation>Auch die neueren nehmen</translation>
     </message>
     <message>
         <source>data sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Datenblatt</translation>
     </message>
     <message>
         <source>your tests</source>
-        <translation type="unfinished"></translation>
+        <translation>deine Proben</translation>
     </message>
     <message>
         <source>with newer ones</source>
-        <translation type="unfinished"></translation>
+        <translation>mit den neueren</translation>
     </message>
     <message>
         <source>{stage} at {degrees}: safe after {late}</source>
-        <translation type="unfinished"></translation>
+        <translation>{stage} bei {degrees}: sicher nach {late}</translation>
     </message>
     <message>
         <source>Likely {likely}, about what the sheet says ({sheet}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Wahrscheinlich {likely}, etwa wie im Datenblatt ({sheet}).</translation>
     </message>
     <message>
         <source>Likely {likely}, {percent} % later than the sheet ({sheet}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Wahrscheinlich {likely}, {percent} % später als im Datenblatt ({sheet}).</translation>
     </message>
     <message>
         <source>Likely {likely}, {percent} % sooner than the sheet ({sheet}); where they differ, the sheet is the safer guide.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wahrscheinlich {likely}, {percent} % früher als im Datenblatt ({sheet}); wo beide auseinandergehen, ist das Datenblatt die sichere Richtschnur.</translation>
     </message>
     <message>
         <source>It rests on a single test.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das stützt sich auf eine einzige Probe.</translation>
     </message>
     <message>
         <source>It rests on {tests} tests of a single pour.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das stützt sich auf {tests} Proben eines einzigen Gusses.</translation>
     </message>
     <message>
         <source>It rests on {tests} tests of {pours} pours.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das stützt sich auf {tests} Proben aus {pours} Güssen.</translation>
     </message>
     <message>
         <source>Plans go by the data sheet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geplant wird nach dem Datenblatt.</translation>
     </message>
     <message>
         <source>The sheet has changed since you took your tests, so plans go by the sheet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Datenblatt hat sich geändert, seit du deine Proben genommen hast; geplant wird nach dem Datenblatt.</translation>
     </message>
     <message>
         <source>Plans go by your tests, as they were on {day}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geplant wird nach deinen Proben, Stand {day}.</translation>
     </message>
     <message>
         <source>{name}, touch tests used for {stage}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}, {stage} nach Fingerproben</translation>
     </message>
     <message>
         <source>{name}, back to the data sheet for {stage}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}, {stage} wieder nach dem Datenblatt</translation>
     </message>
 </context>
 <context>
