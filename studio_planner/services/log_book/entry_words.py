@@ -13,12 +13,11 @@ from studio_planner.services.log_book.known import (
     product_name,
     spot_name,
 )
-from studio_planner.services.questions.sentences import Moment, said
+from studio_planner.services.questions.sentences import Moment, Sentence, said
 
 if TYPE_CHECKING:
     from studio_planner.craft.log import LogEntry
     from studio_planner.craft.studio import Studio
-    from studio_planner.services.questions.sentences import Sentence
 
 
 def about(studio: Studio, entry: LogEntry) -> str:
@@ -36,7 +35,6 @@ def about(studio: Studio, entry: LogEntry) -> str:
 
 def what_happened(studio: Studio, entry: LogEntry) -> Sentence:
     """What happened, without whom it is about and when it was."""
-    kind = kind_word(entry.kind)
     if entry.kind is EntryKind.POURED:
         return _pour(studio, entry)
     if entry.kind is EntryKind.WEIGHED and entry.batch is not None:
@@ -48,7 +46,7 @@ def what_happened(studio: Studio, entry: LogEntry) -> Sentence:
         return said("moved to {spot}", spot=spot_name(studio, entry.spot))
     if entry.kind is EntryKind.WITHDRAWN and entry.corrects is not None:
         return said("entry {number} withdrawn: it never happened", number=entry.corrects)
-    return said("{kind}", kind=kind)
+    return Sentence("{kind}", {"kind": kind_word(entry.kind)})
 
 
 def _pour(studio: Studio, entry: LogEntry) -> Sentence:

@@ -1,0 +1,68 @@
+"""A way out of a missed window once it is planned: its dates, and whether the promise holds."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
+
+from studio_planner.services.plan_again import plan_again
+from studio_planner.services.trying.trial import as_followed, done_with
+
+if TYPE_CHECKING:
+    from datetime import datetime
+
+    from studio_planner.craft.studio import Studio
+    from studio_planner.services.desk import DeskView
+    from studio_planner.services.log_book.after_missing import Choice, Missed
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Dates:
+    """What a choice means once it is planned.
+
+    `next_pour` and `last_pour` (its end) are those of the piece, `leaves` and `due` those of
+    its order; None where there is none. `reason` says why the piece is not planned then.
+    """
+
+    next_pour: datetime | None
+    last_pour: datetime | None
+    leaves: datetime | None
+    due: datetime | None
+    reason: str
+
+    @property
+    def keeps_promise(self) -> bool | None:
+        """Whether its order leaves in time; None without an order."""
+        if self.due is None:
+            return None
+        return self.leaves is not None and self.leaves <= self.due
+
+
+def planned_choice(view: DeskView, choice: Choice) -> Studio:
+    """Plan a choice quickly, here and now; NoPlanPossible or CannotTry when that fails.
+
+    It takes as long as planning the studio; the desk plans trials in a process of their own.
+    """
+    assert choice.trial is not None  # noqa: S101 - only ways that are one are planned
+    studio = as_followed(choice.trial.studio, view.now)
+    return replace(studio, plan=plan_again(studio, view.now).plan)
+
+
+def dates_of(choice: Choice, missed: Missed, planned: Studio) -> Dates:
+    """What a choice means for its piece, in the studio that was planned for it."""
+    assert choice.trial is not None  # noqa: S101 - likewise
+    studio = done_with(choice.trial, planned)
+    plan = studio.plan
+    coats = [one for one in (plan.coats if plan else ()) if one.piece == missed.piece]
+    coming = [one for one in coats if not one.poured]
+    order = studio.order_of(missed.piece)
+    outcomes = plan.outcomes if plan is not None else ()
+    unplanned = plan.unplanned if plan is not None else ()
+    leaves = (one.leaves for one in outcomes if order is not None and one.order == order.key)
+    return Dates(
+        next_pour=min((one.start for one in coming), default=None),
+        last_pour=max((one.end for one in coming), default=None),
+        leaves=next(leaves, None),
+        due=None if order is None else order.due(studio.time_zone),
+        reason=next((one.reason for one in unplanned if one.piece == missed.piece), ""),
+    )
