@@ -15,8 +15,10 @@ from studio_planner.planning.exact.queues import in_turn, less_late
 from studio_planner.planning.problem import build_chains
 
 if TYPE_CHECKING:
+    from collections.abc import Iterable
     from random import Random
 
+    from studio_planner.planning.exact.lanes import Lane
     from studio_planner.planning.exact.part import Parts, Standing
     from studio_planner.planning.exact.queues import Placed
     from studio_planner.planning.problem import Chain, Task
@@ -26,9 +28,6 @@ _SHARES = (0.5, 0.6, 0.55, 0.5, 0.7)
 """The parts of its set-up that a coat is thought to pay, in the order in which they are tried,
 and from which others are drawn later on: three to five coats of a full evening come out of one
 mix."""
-
-_FIRST = 3
-"""So many of them are tried before all else."""
 
 _PASSES = 4
 
@@ -42,15 +41,21 @@ _DRAWS = 2
 class Foreseen:
     """Foreseen plans of one studio, each once."""
 
-    def __init__(self, rounds: Rounds, parts: Parts) -> None:
-        """Plan with the rounds of a quick plan."""
+    def __init__(self, rounds: Rounds, parts: Parts, standing: Standing, first: int) -> None:
+        """Plan with the rounds of a quick plan; so many are tried before all else.
+
+        What has no place in the plan that stands has none in those either.
+        """
         self._rounds = rounds
         self._parts = parts
-        self._shares = list(_SHARES[:_FIRST])
+        self._shares = list(_SHARES[:first])
         self._known: set[tuple[tuple[int, ...], ...]] = set()
         self._begun: dict[float, Placed] = {}
         self._ends: dict[float, Placed] = {}
-        self._chains = build_chains(rounds.studio, twins=True)[0]
+        missing = {lane.key for lane in standing.lanes if lane.placed is None}
+        chains = build_chains(rounds.studio, twins=True)[0]
+        self._left_out = [chain for chain in chains if _keys(chain) & missing]
+        self._chains = [chain for chain in chains if not _keys(chain) & missing]
         self._kinds = Counter(
             _kind(task) for chain in self._parts.chains for task in chain.tasks[chain.first :]
         )
@@ -77,15 +82,15 @@ class Foreseen:
         ends = [self._start(share), self._ends.get(share)]
         begun = random.choice([end for end in ends if end is not None])
         found = less_late(self._rounds, begun, _MOVES, random)
-        if found.stuck or found.rank >= standing.worth[:2]:
+        if found.stuck or found.rank[1] >= standing.worth.late:
             return None
         self._ends[share] = found
         starts = tuple(one.starts for one in found.placements)
         if starts in self._known:
             return None
         self._known.add(starts)
-        made = self._parts.standing(lanes_of(found.placements, [], self._parts.chains))
-        return made if _names(made) == _names(standing) else None
+        lanes = lanes_of(found.placements, self._left_out, self._parts.chains)
+        return self._parts.standing(lanes) if _names(lanes) == _names(standing.lanes) else None
 
     def _start(self, share: float) -> Placed:
         """The plan of the rounds themselves, when coats pay that part of their set-up."""
@@ -116,5 +121,9 @@ def _kind(task: Task) -> tuple[str, tuple[str, ...]]:
     return task.product.key, task.coat.colour_names
 
 
-def _names(standing: Standing) -> list[list[str]]:
-    return [[piece.key for piece in lane.chain.pieces] for lane in standing.lanes]
+def _keys(chain: Chain) -> set[str]:
+    return {piece.key for piece in chain.pieces}
+
+
+def _names(lanes: Iterable[Lane]) -> list[tuple[bool, list[str]]]:
+    return [(lane.placed is None, [piece.key for piece in lane.chain.pieces]) for lane in lanes]

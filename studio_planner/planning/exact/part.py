@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.plans import Goal
+from studio_planner.planning.exact.around import Around
 from studio_planner.planning.exact.assigning import assigned
 from studio_planner.planning.exact.between_lanes import drafted
 from studio_planner.planning.exact.draft import Draft
@@ -17,10 +18,11 @@ from studio_planner.planning.exact.rooms import Limits, RoomMaker
 from studio_planner.planning.exact.sharing import sharing
 from studio_planner.planning.exact.standing_plan import Takings, pinned
 from studio_planner.planning.problem import build_chains
+from studio_planner.planning.solver import Search, Status
 from studio_planner.planning.worth import Worth, worth_of
 
 if TYPE_CHECKING:
-    from collections.abc import Collection, Iterable, Mapping, Sequence
+    from collections.abc import Collection, Iterable, Sequence
 
     from studio_planner.craft.orders import Order
     from studio_planner.planning.exact.answers import Rough
@@ -41,6 +43,9 @@ class Standing:
         return [lane.placed for lane in self.lanes if lane.placed is not None]
 
 
+_WORK = 1.0
+"""The solver's own work put into whether a lane has a place at all."""
+
 _A_LITTLE = 0.1
 """Days by which coats give way to share a mix: most can be shared within an evening."""
 
@@ -54,6 +59,8 @@ class Freedom:
     beside: frozenset[int] = frozenset()
     """Lanes among them that only give way a little, so that mixes can be shared with others."""
     all_mixes: bool = False
+    back: bool = False
+    """Whether coats may also start where the plan before had them."""
     to_prove: bool = False
     """Whether nothing may be cut off that could be better in any way."""
 
@@ -72,6 +79,7 @@ class Parts:
         self._takings = Takings(frame)
         self._asked: dict[str, Asked] = {}
         self._alone: dict[str, int | None] = {}
+        self._possible: dict[str, bool] = {}
         self.chains = build_chains(frame.studio, twins=False)[0]
         self._single = {chain.pieces[0].key: chain for chain in self.chains}
 
@@ -93,9 +101,13 @@ class Parts:
         lanes = [(near or standing).lanes[at] for at in free]
         held = pinned(standing.lanes, freedom.lanes)
         ends = self.last_packing(standing, freedom)
-        limits = [
-            Limits(ends[at], self._within(lane, freedom.around(at)), held[at])
+        around = [
+            Around(self.frame, lane, freedom.around(at), back=freedom.back)
             for at, lane in zip(free, lanes, strict=True)
+        ]
+        limits = [
+            Limits(ends[at], where.hull, held[at])
+            for at, where in zip(free, around, strict=True)
         ]
         bounds = []
         for lane, limit in zip(lanes, limits, strict=True):
@@ -118,7 +130,10 @@ class Parts:
             limit, bound = limits[position], bounds[position]
             rooms.append(self._rooms.bounded(lane, self.asked(lane), lengths, limit, bound))
         settled = self._takings.settled(standing.lanes, freedom.lanes)
-        return drafted(Draft(self.frame), rooms, shared, settled)
+        draft = drafted(Draft(self.frame), rooms, shared, settled)
+        for unknown, where in zip(draft.lanes, around, strict=True):
+            where.keep(draft.model, unknown)
+        return draft
 
     def put_back(
         self, standing: Standing, free: Collection[int], found: Sequence[Rough]
@@ -156,6 +171,16 @@ class Parts:
         if lane.key not in self._asked:
             self._asked[lane.key] = self.frame.asked(lane.chain, ALL_JOINTS)
         return self._asked[lane.key]
+
+    def possible(self, lane: Lane) -> bool:
+        """Whether the model could place a lane if there were no others."""
+        if lane.key not in self._possible:
+            draft = self.draft(self.standing([Lane(lane.chain, None)]), Freedom(frozenset({0})))
+            found = None if draft is None else draft.model.solve(Search(1.0, _WORK, light=True))
+            self._possible[lane.key] = found is not None and (
+                found.status is not Status.IMPOSSIBLE
+            )
+        return self._possible[lane.key]
 
     def alone(self, lane: Lane) -> int | None:
         """The earliest slot in which the packing of a lane by itself can begin."""
@@ -204,13 +229,6 @@ class Parts:
 
     def _latest_end(self, standing: Standing) -> int:
         return self.frame.grid.up(max(one.score[4] for one in standing.placed))
-
-    def _within(self, lane: Lane, days: float | None) -> Mapping[int, tuple[int, int]]:
-        if days is None or lane.placed is None:
-            return {}
-        around = int(days * 86_400 // self.frame.grid.step)
-        slots = [self.frame.grid.down(start) for start in lane.placed.starts]
-        return {at: (slot - around, slot + around) for at, slot in enumerate(slots)}
 
 
 def _in_seconds(placed: Iterable[Placement], part: int) -> int:

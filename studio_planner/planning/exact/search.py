@@ -34,6 +34,9 @@ _FEW_COATS, _WHOLE_COATS, _LONG = 48, 130, 8.0
 """New coats up to which one of them looks at the studio as a whole: in a short search, and in
 one of more than so many seconds."""
 
+_FORESEEN, _FORESEEN_AGAIN = 3, 1
+"""Foreseen plans that are tried before all else; a plan that is kept is mostly good already."""
+
 _GLANCE = 0.1
 """Seconds between two looks at what was found."""
 
@@ -144,7 +147,8 @@ class PlanSearch:
         """Plans that could be if mixes were shared, of a studio that is not too large."""
         if self._coats > _WHOLE_COATS:
             return None
-        return Foreseen(self._start.rounds, self.best.parts)
+        first = _FORESEEN_AGAIN if self._start.before else _FORESEEN
+        return Foreseen(self._start.rounds, self.best.parts, self.best.standing, first)
 
     @property
     def _coats(self) -> int:

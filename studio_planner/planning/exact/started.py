@@ -16,12 +16,22 @@ if TYPE_CHECKING:
 _WORK, _SECONDS = 1.0, 5.0
 """What filling in may cost, by the solver's own count; seconds only for a machine gone slow."""
 
+_CONFLICTS = 20
+"""How often the solver may run into a dead end before it asks for less."""
+
 
 class StartedModel(Model):
     """A model that can be started at values of some of its unknowns."""
 
     as_it_is = False
-    """Whether nothing is thought about before a search that ends with any answer."""
+    """Whether nothing is thought about before a search that is told of its answers."""
+
+    halves = False
+    """Whether half of what may still be gained is asked for first, again and again.
+
+    Where much can be gained and little room is left to search (a hundred coats that go back to
+    where they were), this took a third of a second instead of three.
+    """
 
     def start_at(self, values: Iterable[tuple[Unknown, int]]) -> bool:
         """Start at these values and at what follows from them; tell whether they can be.
@@ -54,4 +64,6 @@ class StartedModel(Model):
     def _telling(self, solver: Any, better: Callable[[Answer], bool]) -> Any:
         if self.as_it_is:
             solver.parameters.cp_model_presolve = False
+        if self.halves:
+            solver.parameters.binary_search_num_conflicts = _CONFLICTS
         return super()._telling(solver, better)

@@ -1,0 +1,146 @@
+"""Frees all lanes of a plan at once, each coat near where it stands or was wanted.
+
+So little room makes a model of a hundred coats that is soon searched, and what is gained by
+many small moves together is found at once: mixes shared, joints made safe, and most of all
+pours that go back to where the maker expects them.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.plans import Goal
+from studio_planner.planning.exact.goals import quantity_of
+from studio_planner.planning.exact.hints import Hints
+from studio_planner.planning.exact.part import Freedom
+from studio_planner.planning.exact.promised import HOUR
+from studio_planner.planning.exact.tries import MUCH, Try, aim, aimed
+
+if TYPE_CHECKING:
+    from random import Random
+
+    from studio_planner.planning.exact.draft import Draft
+    from studio_planner.planning.exact.part import Parts, Standing
+    from studio_planner.planning.solver import Quantity
+
+_NEAR = 1800
+"""Seconds by which a plan may be later than was foreseen: parts make it better sooner."""
+
+_ALL, _AT_FIRST = 2.5, 0.3
+"""How much more a step may cost that frees all lanes, and how much less work is put into
+sharing mixes for the first time: nearly all are found at once."""
+
+
+_STRICT = {
+    Goal.LATENESS: 10**6 * MUCH,
+    Goal.SCUFFED: 10**4 * MUCH,
+    Goal.TESTED: 100 * MUCH,
+    Goal.MOVED: MUCH,
+    Goal.MIXES: 50,
+    Goal.ENDS: 1,
+}
+"""What each goal counts where all of them are to be better at once; lateness by the slot."""
+
+SOON = (Goal.LATENESS, Goal.SCUFFED, Goal.TESTED, Goal.MOVED)
+"""Those that all lanes together soon gain in."""
+
+_FIRST_DAYS, FEWEST_DAYS, _MOST_DAYS = 0.5, 0.1, 4.0
+_WIDER, _NARROWER = 2.0, 0.6
+_LEAST_OFTEN, _IN_VAIN = 0.05, 0.4
+
+
+@dataclass(slots=True)
+class Together:
+    """How many days coats may go when all lanes are freed, and how often they are.
+
+    As far as is still searched to the end; and less often after each time that it was not.
+    """
+
+    days: float = _FIRST_DAYS
+    often: float = 1.0
+
+    @property
+    def far(self) -> bool:
+        """Whether nothing was left to be gained nearer by."""
+        return self.days > _FIRST_DAYS
+
+    def drawn(self, random: Random) -> bool:
+        """Whether it is their turn."""
+        return random.random() < self.often
+
+    def learn(self, *, gained: bool, done: bool) -> None:
+        """Hear whether the plan got better, and whether all was searched to the end."""
+        if gained:
+            self.often = 1.0
+        elif done and self.days < _MOST_DAYS:
+            self.days *= _WIDER
+        else:
+            self.days = max(FEWEST_DAYS, _NARROWER * self.days)
+            self.often = max(_LEAST_OFTEN, _IN_VAIN * self.often)
+
+
+class AllLanes:
+    """Frees all lanes of one studio's plans."""
+
+    def __init__(self, parts: Parts) -> None:
+        """Free the lanes of these parts."""
+        self._parts = parts
+
+    def near(self, standing: Standing, wish: Standing) -> Try | None:
+        """All lanes near a foreseen plan; each coat gives way a little to share a mix."""
+        lanes = _all(standing)
+        draft = self._parts.draft(standing, Freedom(lanes, beside=lanes, all_mixes=True), wish)
+        if draft is None:
+            return None
+        now = round(standing.worth.late * HOUR)
+        most = min(round(wish.worth.late * HOUR) + _NEAR, now - 1)
+        draft.model.at_least(most, draft.goals.late)
+        draft.model.as_it_is = True
+        draft.model.aim(aimed(draft, Goal.LATENESS))
+        draft.model.hint(Hints(draft).values.values())
+        hoped = (most + 1) * (MUCH // draft.grid.step)
+        return Try(
+            Goal.LATENESS, standing, lanes, draft, effort=_ALL, replaces=True, hoped=hoped
+        )
+
+    def sharing(self, standing: Standing) -> Try | None:
+        """All lanes near where they are; each coat gives way a little to share a mix."""
+        lanes = _all(standing)
+        draft = self._parts.draft(standing, Freedom(lanes, beside=lanes, all_mixes=True))
+        if draft is None:
+            return None
+        aim(self._parts, draft, [standing.lanes[at] for at in sorted(lanes)], Goal.MIXES)
+        draft.model.start_at(Hints(draft).values.values())
+        # What all share is put into the very plan that stands: others wait that long.
+        effort = _AT_FIRST
+        return Try(Goal.MIXES, standing, lanes, draft, 0, effort, at_once=True, replaces=True)
+
+    def a_little(
+        self, standing: Standing, days: float, seed: int, *, all_mixes: bool
+    ) -> Try | None:
+        """All lanes near where they are, or where the plan before had their coats."""
+        lanes = _all(standing)
+        draft = self._parts.draft(
+            standing, Freedom(lanes, days, all_mixes=all_mixes, back=True)
+        )
+        if draft is None:
+            return None
+        draft.model.aim(_strictly(draft))
+        if not draft.model.start_at(Hints(draft).values.values()):
+            return None
+        draft.model.as_it_is = draft.model.halves = True
+        return Try(Goal.LATENESS, standing, lanes, draft, seed, at_once=True, replaces=True)
+
+
+def _strictly(draft: Draft) -> Quantity:
+    total: Quantity = 0
+    for goal, weight in _STRICT.items():
+        unit = draft.grid.step if goal is Goal.LATENESS else 1
+        total += weight // unit * quantity_of(draft, goal)
+    return total
+
+
+def _all(standing: Standing) -> frozenset[int]:
+    """All lanes that have a place."""
+    return frozenset(at for at, lane in enumerate(standing.lanes) if lane.placed)
