@@ -19,7 +19,7 @@ from studio_planner.science.stages import Edge, Stage
 from studio_planner.science.teaching import FilmTest, Lesson, taught_by
 from studio_planner.services.editing.changes import Change
 from studio_planner.services.editing.nouns import with_thing
-from studio_planner.services.teaching_films import film_tests, touched_films
+from studio_planner.services.teaching_films import TouchedFilms
 
 if TYPE_CHECKING:
     from datetime import datetime
@@ -27,7 +27,6 @@ if TYPE_CHECKING:
     from studio_planner.craft.products import Product
     from studio_planner.craft.studio import Studio
     from studio_planner.science.laws import StageLaw
-    from studio_planner.services.teaching_films import TouchedFilm
 
 Three = tuple[float, float, float]
 """Early, likely and late hours."""
@@ -60,8 +59,8 @@ class StageLesson:
 
 def lessons_of(studio: Studio, product: Product, now: datetime) -> tuple[StageLesson, ...]:
     """What touch tests say of each stage of a product; nothing of a stage without any."""
-    films = touched_films(studio)
-    found = (_lesson(studio, films, product, stage, now) for stage in Stage if stage.teachable)
+    films = TouchedFilms(studio)
+    found = (_lesson(films, product, stage, now) for stage in Stage if stage.teachable)
     return tuple(lesson for lesson in found if lesson is not None)
 
 
@@ -93,18 +92,14 @@ def _in_order(taught: TaughtStage) -> int:
 
 
 def _lesson(
-    studio: Studio,
-    films: tuple[TouchedFilm, ...],
-    product: Product,
-    stage: Stage,
-    now: datetime,
+    films: TouchedFilms, product: Product, stage: Stage, now: datetime
 ) -> StageLesson | None:
     law = product.sheet_law(stage)
     if law is None:
         return None
     used = product.taught_stage(stage)
     holds = used is not None and used.holds_for(law)
-    learned = _learned(stage, law.figures, film_tests(studio, films, product, stage))
+    learned = _learned(stage, law.figures, films.tests(product, stage))
     offered = None if learned is None else _taught(law, learned, now)
     if used is not None and offered is not None and _says_the_same(offered, used):
         offered = None

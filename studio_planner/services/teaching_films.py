@@ -4,11 +4,13 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
+from functools import cached_property, lru_cache
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.log import EntryKind
 from studio_planner.craft.touches import Verdict
 from studio_planner.science.clocks import StageClock, degree_over
+from studio_planner.science.laws import SheetFigure, stage_law
 from studio_planner.science.stages import Edge, Stage
 from studio_planner.science.teaching import FilmTest, steady_celsius
 
@@ -19,7 +21,6 @@ if TYPE_CHECKING:
     from studio_planner.craft.products import Product
     from studio_planner.craft.studio import Studio
     from studio_planner.science.history import History
-    from studio_planner.science.laws import StageLaw
 
 MOST_TESTS = 60
 """So many of the latest tests of a stage are used: bottles change, and so do fingers."""
@@ -29,6 +30,7 @@ _LEAST_SHARE = 0.02
 
 _LOOKS_AT_BAND = 8
 _HOUR = 3600.0
+_SECOND = timedelta(seconds=1)
 
 Stay = tuple[str, float, float]
 """A place's key, and from and to which second a film was there."""
@@ -59,25 +61,51 @@ def touched_films(studio: Studio) -> tuple[TouchedFilm, ...]:
     return tuple(film for film in found if film.product)
 
 
-def film_tests(
-    studio: Studio, films: Iterable[TouchedFilm], product: Product, stage: Stage
-) -> tuple[FilmTest, ...]:
-    """The latest touches of a product's films that tell of a stage; none without a figure."""
-    law = product.sheet_law(stage)
-    if law is None:
-        return ()
-    told = [
-        (film, verdict)
-        for film in films
-        if film.product == product.key
-        for about, verdict in _told(film.entry)
-        if about is stage
-    ]
-    found = (
-        _film_test(studio, film, verdict, law, product.minimum_celsius)
-        for film, verdict in told[-MOST_TESTS:]
-    )
-    return tuple(test for test in found if test is not None)
+class TouchedFilms:
+    """The touched films of a studio and the air they stood in, which is looked up once."""
+
+    def __init__(self, studio: Studio) -> None:
+        """Read the log; airs are looked up when first asked for."""
+        self._studio = studio
+        self._films = touched_films(studio)
+
+    @cached_property
+    def _airs(self) -> dict[str, History]:
+        spans: dict[str, tuple[float, float]] = {}
+        for film in self._films:
+            for place, start, end in film.stays:
+                first, last = spans.get(place, (start, end))
+                spans[place] = min(first, start), max(last, end)
+        return {place: _air(self._studio, place, *span) for place, span in spans.items()}
+
+    def tests(self, product: Product, stage: Stage) -> tuple[FilmTest, ...]:
+        """The latest touches of a product's films that tell of a stage of its sheet."""
+        law = product.sheet_law(stage)
+        if law is None:
+            return ()
+        told = [
+            (film, verdict)
+            for film in self._films
+            if film.product == product.key
+            for about, verdict in _told(film.entry)
+            if about is stage
+        ]
+        sheet = _Sheet(stage, law.figures, product.minimum_celsius)
+        found = (self._test(film, verdict, sheet) for film, verdict in told[-MOST_TESTS:])
+        return tuple(test for test in found if test is not None)
+
+    def _test(self, film: TouchedFilm, verdict: Verdict, sheet: _Sheet) -> FilmTest | None:
+        airs = tuple(self._airs[place].part(start, end) for place, start, end in film.stays)
+        share, celsius = _reached(sheet, airs)
+        if share < _LEAST_SHARE:
+            return None
+        return FilmTest(
+            pour=film.pour,
+            share=share,
+            celsius=celsius,
+            already=verdict is Verdict.ALREADY,
+            room_band=_band(airs),
+        )
 
 
 @dataclass(frozen=True, slots=True)
@@ -160,44 +188,48 @@ def _told(entry: LogEntry) -> Iterable[tuple[Stage, Verdict]]:
     return entry.touch.tells(entry.verdict)
 
 
-def _film_test(
-    studio: Studio,
-    film: TouchedFilm,
-    verdict: Verdict,
-    law: StageLaw,
-    minimum: float | None,
-) -> FilmTest | None:
-    airs = [(_air(studio, place, start, end), start, end) for place, start, end in film.stays]
-    stays = [
-        (StageClock(law, air, Edge.LIKELY, minimum), start, end) for air, start, end in airs
-    ]
-    share = degree_over(stays)
-    if share < _LEAST_SHARE:
-        return None
-    hours = sum(end - start for _, start, end in stays) / _HOUR
-    return FilmTest(
-        pour=film.pour,
-        share=share,
-        celsius=steady_celsius(law, hours / share),
-        already=verdict is Verdict.ALREADY,
-        room_band=_band(airs),
-    )
-
-
 def _air(studio: Studio, place: str, start: float, end: float) -> History:
     here = next(one for one in studio.places if one.key == place)
-    first = datetime.fromtimestamp(start, UTC)
-    # A history covers whole stretches; a second more keeps its end inside.
-    last = datetime.fromtimestamp(end, UTC) + timedelta(seconds=1)
-    return here.history(studio.time_zone, first, last)
+    # A second more on either side keeps both ends inside.
+    first = datetime.fromtimestamp(start, UTC) - _SECOND
+    return here.history(studio.time_zone, first, datetime.fromtimestamp(end, UTC) + _SECOND)
 
 
-def _band(airs: Sequence[tuple[History, float, float]]) -> float:
-    """How far the room may have been off as a whole: the mean of its band over the stays."""
-    whole = sum(end - start for _, start, end in airs)
-    return sum((end - start) / whole * _mean_band(air, start, end) for air, start, end in airs)
+@dataclass(frozen=True, slots=True)
+class _Sheet:
+    """What a share is measured by: the sheet's figures of a stage, and the lowest °C."""
+
+    stage: Stage
+    figures: tuple[SheetFigure, ...]
+    minimum: float | None
 
 
-def _mean_band(air: History, start: float, end: float) -> float:
-    looks = [start + (end - start) * (n + 0.5) / _LOOKS_AT_BAND for n in range(_LOOKS_AT_BAND)]
+@lru_cache(maxsize=1024)
+def _reached(sheet: _Sheet, airs: tuple[History, ...]) -> tuple[float, float]:
+    """The share reached in these airs, and the steady °C in which it takes as long.
+
+    It is remembered, since pages ask after every change and mostly nothing was touched.
+    """
+    law = stage_law(sheet.stage, sheet.figures)
+    share = degree_over(
+        (StageClock(law, air, Edge.LIKELY, sheet.minimum), *air.extent) for air in airs
+    )
+    hours = sum(_length(air) for air in airs) / _HOUR
+    return share, steady_celsius(law, hours / max(share, _LEAST_SHARE))
+
+
+def _length(air: History) -> float:
+    start, end = air.extent
+    return end - start
+
+
+def _band(airs: Sequence[History]) -> float:
+    """How far the room may have been off as a whole [°C]: the mean of its band."""
+    whole = sum(map(_length, airs))
+    return sum(_length(air) / whole * _mean_band(air) for air in airs)
+
+
+def _mean_band(air: History) -> float:
+    start, _ = air.extent
+    looks = [start + _length(air) * (n + 0.5) / _LOOKS_AT_BAND for n in range(_LOOKS_AT_BAND)]
     return sum(air.band_at(look) or 0.0 for look in looks) / _LOOKS_AT_BAND

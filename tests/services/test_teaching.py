@@ -13,13 +13,17 @@ import pytest
 
 from studio_planner.craft.log import EntryKind, Gone, GoneKind, LogEntry
 from studio_planner.craft.mixes import MixedFor, WeighedMix
+from studio_planner.craft.taught import TaughtStage
 from studio_planner.craft.touches import Touch, Verdict
+from studio_planner.planning.checker import check_plan
 from studio_planner.planning.checking.evidence import Clocks
+from studio_planner.planning.quick import quick_plan
 from studio_planner.science.stages import Edge, Stage
 from studio_planner.services.editing.changes import bears_on_plan
 from studio_planner.services.teaching import lessons_of, use_sheet, use_tests
-from studio_planner.services.teaching_films import MOST_TESTS, film_tests, touched_films
+from studio_planner.services.teaching_films import MOST_TESTS, TouchedFilms, touched_films
 from tests.services.log_book.logged_studio import NOW, ago
+from tests.services.small_studios import morning, two_trays
 from tests.services.touched_studio import (
     HANDLE,
     OPENS,
@@ -33,19 +37,20 @@ from tests.services.touched_studio import (
 )
 
 if TYPE_CHECKING:
+    from studio_planner.craft.products import Product
     from studio_planner.craft.studio import Studio
     from studio_planner.services.teaching import StageLesson
 
 
 def shares(one: Studio, stage: Stage = OPENS) -> list[tuple[float, bool]]:
-    found = film_tests(one, touched_films(one), one.products[0], stage)
+    found = TouchedFilms(one).tests(one.products[0], stage)
     return [(round(test.share, 6), test.already) for test in found]
 
 
 def test_a_touch_tells_how_far_the_sheet_thought_the_film_was() -> None:
     one = logged(poured(10), touched(7, Touch.STRING, Verdict.NOT_YET))
     assert shares(one) == [(0.75, False)]
-    test = film_tests(one, touched_films(one), one.products[0], OPENS)[0]
+    test = TouchedFilms(one).tests(one.products[0], OPENS)[0]
     assert test.celsius == pytest.approx(20.0)
     assert test.room_band == 0.0
 
@@ -237,3 +242,36 @@ def test_each_change_says_what_it_is() -> None:
     name = one.products[0].name
     assert use_tests(one.products[0], offered).words.startswith(name)
     assert use_sheet(one.products[0], OPENS).words.endswith("for recoat opens")
+
+
+def slower(product: Product) -> Product:
+    """The product as if touch tests had found that it opens later by a third."""
+    law = product.sheet_law(OPENS)
+    if law is None:
+        return product
+    said = law.hours(18.0)
+    opens = TaughtStage(
+        stage=OPENS,
+        celsius=18.0,
+        sheet_hours=said,
+        early_hours=said * 1.25,
+        likely_hours=said * 1.33,
+        late_hours=said * 1.45,
+        sheet_factor=1.1,
+        band_left=0.9,
+        tests=9,
+        pours=5,
+        at=NOW,
+    )
+    return replace(product, taught=(opens,))
+
+
+def test_a_plan_by_the_sheet_breaks_the_window_that_tests_taught_and_a_new_one_does_not() -> (
+    None
+):
+    by_sheet = two_trays()
+    taught = replace(by_sheet, products=tuple(map(slower, by_sheet.products)))
+    now = morning(taught)
+    assert check_plan(taught, quick_plan(taught, now)).clean
+    broken = check_plan(taught, quick_plan(by_sheet, now)).broken
+    assert any("open" in str(finding) for finding in broken)
