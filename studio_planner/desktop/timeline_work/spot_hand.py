@@ -2,22 +2,51 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Protocol
 
 from studio_planner.desktop.timeline_work.spot_drawing import BoxLook
 from studio_planner.services.moving.spot_lanes import spot_lanes
 
 if TYPE_CHECKING:
+    from PySide6.QtCore import QModelIndex
     from PySide6.QtGui import QPainter
+    from PySide6.QtWidgets import QWidget
 
     from studio_planner.desktop.timeline_work.drag import Drag
     from studio_planner.desktop.timeline_work.plan_work import PlanWork
     from studio_planner.desktop.timeline_work.slip import Slip
     from studio_planner.desktop.timeline_work.spot_drawing import SpotDrawing
-    from studio_planner.desktop.timeline_work.spot_table import SpotTable
+    from studio_planner.desktop.timeline_work.spot_model import SpotModel
 
 
-def paint_stands(painter: QPainter, table: SpotTable, drawing: SpotDrawing, key: str) -> None:
+class Spots(Protocol):
+    """The table that is drawn on."""
+
+    spots: SpotModel
+
+    @property
+    def at_work(self) -> PlanWork | None:
+        """What is done with the plan; None while nothing was."""
+        ...
+
+    def top_of(self, row: int) -> float:
+        """The y of the upper edge of a row in the viewport."""
+        ...
+
+    def viewport(self) -> QWidget:
+        """What is drawn on."""
+        ...
+
+    def currentIndex(self) -> QModelIndex:  # noqa: N802 - Qt's name
+        """The chosen cell."""
+        ...
+
+    def hasFocus(self) -> bool:  # noqa: N802 - Qt's name
+        """Whether the table has the keys."""
+        ...
+
+
+def paint_stands(painter: QPainter, table: Spots, drawing: SpotDrawing, key: str) -> None:
     """Draw the boards and what stands on them; what is in the hand is only outlined."""
     current = table.spots.standing(table.currentIndex())
     drag = None if table.at_work is None else table.at_work.drag
@@ -33,9 +62,7 @@ def paint_stands(painter: QPainter, table: SpotTable, drawing: SpotDrawing, key:
             drawing.draw_box(painter, one, top, look)
 
 
-def paint_work(
-    painter: QPainter, table: SpotTable, drawing: SpotDrawing, work: PlanWork
-) -> None:
+def paint_work(painter: QPainter, table: Spots, drawing: SpotDrawing, work: PlanWork) -> None:
     """Draw all of it, whatever there is."""
     tops = _tops(table)
     moved = work.aftermath.difference.moved
@@ -49,11 +76,11 @@ def paint_work(
         _paint_slip(painter, table, drawing, work.refusal.drag, work.refusal.slip)
 
 
-def _tops(table: SpotTable) -> dict[str, float]:
+def _tops(table: Spots) -> dict[str, float]:
     return {lane.spot.key: table.top_of(row) for row, lane in enumerate(table.spots.spots)}
 
 
-def _paint_drag(painter: QPainter, table: SpotTable, drawing: SpotDrawing, drag: Drag) -> None:
+def _paint_drag(painter: QPainter, table: Spots, drawing: SpotDrawing, drag: Drag) -> None:
     """The stays of its mix as they would be; those of the pours themselves are framed."""
     coats = {(coat.piece, coat.coat) for coat in drag.judge.mix}
     for lane, top in zip(
@@ -67,7 +94,7 @@ def _paint_drag(painter: QPainter, table: SpotTable, drawing: SpotDrawing, drag:
 
 
 def _paint_slip(
-    painter: QPainter, table: SpotTable, drawing: SpotDrawing, drag: Drag, slip: Slip
+    painter: QPainter, table: Spots, drawing: SpotDrawing, drag: Drag, slip: Slip
 ) -> None:
     top = _tops(table).get(drag.spot)
     if top is not None:
