@@ -1,0 +1,94 @@
+"""What of its mixes each coat of a piece has to bear: grams, colourants, mixes, minutes."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.stock import LotPart
+from studio_planner.services.weighing import MixAmounts, amounts_of
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Mapping
+
+    from studio_planner.craft.pieces import Coat, Piece
+    from studio_planner.craft.plans import Plan
+    from studio_planner.craft.studio import Studio
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CoatShare:
+    """What one coat of a whole piece or set takes of the mixes that it is poured from.
+
+    `grams` are those of each part, with its share of what stays in the cups; `colourants` those
+    of each colourant by its name; `mixes` is how much of a mix it bears, `set_up_minutes` its
+    share of their set-ups.
+    """
+
+    piece: str
+    coat: str
+    product: str
+    grams: Mapping[LotPart, float]
+    colourants: Mapping[str, float]
+    mixes: float
+    set_up_minutes: float
+
+
+def shares_of(
+    studio: Studio, plan: Plan | None, piece: Piece, only: frozenset[str] | None = None
+) -> tuple[CoatShare, ...]:
+    """What the coats of a piece bear, first coat first.
+
+    A planned coat bears its share of the mix that it is planned in; one that is not planned is
+    taken as a mix by itself. With `only` its mixes are shared with these pieces and no others.
+    """
+    return tuple(
+        _share(studio, _together(studio, plan, piece, coat, only), piece, coat)
+        for coat in piece.stack
+    )
+
+
+def _share(
+    studio: Studio, together: list[tuple[Piece, Coat]], piece: Piece, coat: Coat
+) -> CoatShare:
+    amounts = amounts_of(studio, together)
+    position = next(i for i, one in enumerate(together) if one[0].key == piece.key)
+    whole = sum(amounts.spread_grams)
+    share = amounts.spread_grams[position] / whole if whole > 0.0 else 1.0 / len(together)
+    set_up = max(one.setup_minutes for _, one in together) * amounts.parts
+    return CoatShare(
+        piece=piece.key,
+        coat=coat.key,
+        product=coat.product,
+        grams={part: grams * share for part, grams in _parts(amounts)},
+        colourants=_colourants(coat, amounts.total_grams * share),
+        mixes=amounts.parts * share,
+        set_up_minutes=set_up * share,
+    )
+
+
+def _together(
+    studio: Studio, plan: Plan | None, piece: Piece, coat: Coat, only: frozenset[str] | None
+) -> list[tuple[Piece, Coat]]:
+    rows = () if plan is None else plan.coats
+    own = next((r for r in rows if (r.piece, r.coat) == (piece.key, coat.key)), None)
+    if own is None:
+        return [(piece, coat)]
+    shared = [r for r in rows if r.mix == own.mix and (only is None or r.piece in only)]
+    found = [(studio.piece(r.piece), r.coat) for r in shared]
+    return [(one, one.coat(key)) for one, key in found]
+
+
+def _parts(amounts: MixAmounts) -> Iterable[tuple[LotPart, float]]:
+    if amounts.a_grams is None or amounts.b_grams is None:
+        return ((LotPart.WHOLE, amounts.total_grams),)
+    return ((LotPart.A, amounts.a_grams), (LotPart.B, amounts.b_grams))
+
+
+def _colourants(coat: Coat, mix_grams: float) -> dict[str, float]:
+    found: dict[str, float] = {}
+    for colour in coat.colours:
+        grams = mix_grams * colour.share_pct / 100.0 * colour.colourant_pct / 100.0
+        if grams > 0.0:
+            found[colour.colourant] = found.get(colour.colourant, 0.0) + grams
+    return found
