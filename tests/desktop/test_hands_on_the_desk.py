@@ -50,6 +50,18 @@ def test_hours_are_painted_pulled_moved_and_removed_by_mouse(desk: DeskWindow) -
     assert studio_of(desk) == before
 
 
+def test_one_evening_is_made_that_of_the_whole_working_week(desk: DeskWindow) -> None:
+    panel = section(desk, HANDS, HandsSection).panel
+    before = studio_of(desk)
+    pulled(panel.week, 6, 600, 720)
+    click(panel.same)
+    mornings = {b.day for b in panel.week.blocks if (b.start, b.end) == (600, 720)}
+    assert mornings == {0, 1, 2, 3, 4, 6}
+    for _ in range(2):
+        desk.verbs["undo"].trigger()
+    assert studio_of(desk) == before
+
+
 def test_a_block_is_pulled_over_midnight_on_the_row_below(desk: DeskWindow) -> None:
     week = section(desk, HANDS, HandsSection).panel.week
     shape = week.shape

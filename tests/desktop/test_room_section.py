@@ -43,20 +43,76 @@ def section(desk: DeskWindow) -> RoomSection:
 # Places
 
 
-def test_a_warm_box_is_added_named_and_undone(desk: DeskWindow, section: RoomSection) -> None:
-    before = studio_of(desk)
-    section.new_kind.show_value(PlaceKind.WARM_BOX)
-    type_into(section.new_celsius, "31,5")
+def test_a_warm_box_is_added_named_warmed_and_undone(
+    desk: DeskWindow, section: RoomSection
+) -> None:
+    before, fields = studio_of(desk), section.form.form.fields
     QTest.mouseClick(section.places.add_button, LEFT)
+    assert section.form.warmth.isVisibleTo(desk)
+    type_into(fields["name"], "Drying cupboard")
+    kind = fields["kind"].focusProxy()
+    assert kind is not None
+    kind.setFocus()
+    QTest.keyClick(kind, Qt.Key.Key_Down)
+    type_into(section.form.warmth, "31,5")
     added = studio_of(desk).places[-1]
-    assert added.kind is PlaceKind.WARM_BOX
+    assert (added.name, added.kind) == ("Drying cupboard", PlaceKind.WARM_BOX)
     assert [point.celsius for point in added.pattern] == [31.5]
-    type_into(section.form.form.fields["name"], "Drying cupboard")
-    assert studio_of(desk).places[-1].name == "Drying cupboard"
-    assert section.name.text() == "Drying cupboard"
-    for _ in range(2):
+    type_into(section.form.warmth, "95")
+    assert "80" in section.form.warmth.wrong
+    type_into(section.form.warmth, "31,5")
+    for _ in range(4):
         desk.verbs["undo"].trigger()
     assert studio_of(desk) == before
+
+
+def test_a_room_whose_hours_differ_has_no_one_warmth(
+    desk: DeskWindow, section: RoomSection
+) -> None:
+    assert len({point.celsius for point in room_of(desk).pattern}) > 1
+    assert not section.form.warmth.isVisibleTo(desk)
+    type_into(section.form.form.fields["name"], "Loft")
+    assert room_of(desk).name == "Loft"
+
+
+def test_further_figures_are_folded_away_until_asked_for_or_wrong(
+    desk: DeskWindow, section: RoomSection
+) -> None:
+    form = section.form
+    assert not form.loss.isVisibleTo(desk)
+    QTest.mouseClick(form.figures.button, LEFT)
+    assert form.loss.isVisibleTo(desk)
+    QTest.mouseClick(form.figures.button, LEFT)
+    form.loss.editor.setText("-3")
+    form.form.enter("heat_loss_w_per_k")
+    assert form.loss.wrong
+    assert form.loss.isVisibleTo(desk)
+
+
+def test_the_list_and_add_stay_in_view_while_the_place_is_scrolled(
+    desk: DeskWindow, section: RoomSection
+) -> None:
+    add = section.places.add_button
+    where = add.mapTo(desk, QPoint())
+    section.form.figures.unfold()
+    section.form.loss.take_up()
+    assert section.form.loss.visibleRegion().boundingRect().height() > 20
+    assert add.mapTo(desk, QPoint()) == where
+    desk.resize(700, 600)
+    desk.resize(1280, 800)
+    assert add.mapTo(desk, QPoint()) == where
+
+
+def test_spots_come_before_the_air_that_is_drawn(
+    desk: DeskWindow, section: RoomSection
+) -> None:
+    tops = [
+        panel.mapTo(section, QPoint()).y()
+        for panel in (section.form, section.shelf, section.air, section.readings)
+    ]
+    assert tops == sorted(tops)
+    assert section.shelf.spots.add_button.visibleRegion().boundingRect().height() > 20
+    assert desk.isVisible()
 
 
 def test_a_room_with_pours_says_why_it_stays(desk: DeskWindow, section: RoomSection) -> None:
@@ -86,6 +142,7 @@ def test_the_order_of_rooms_says_where_pieces_rest(
 
 def test_heat_loss_is_estimated_from_a_cold_day(desk: DeskWindow, section: RoomSection) -> None:
     aid = section.form.aid
+    section.form.figures.unfold()
     QTest.mouseClick(aid.use, LEFT)
     assert "Write a number" in aid.kwh.wrong
     type_into(aid.kwh, "0")

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QWidget
+from PySide6.QtWidgets import QCheckBox, QGridLayout, QWidget
 from typing_extensions import override
 
 from studio_planner.desktop.forms.field import Field
@@ -13,11 +13,16 @@ from studio_planner.desktop.tongue import weekday, whole_weekday
 if TYPE_CHECKING:
     from collections.abc import Iterable
 
+    from PySide6.QtGui import QResizeEvent
+
     from studio_planner.craft.settings import Units
     from studio_planner.desktop.canvas import Canvas
 
-
 _WEEK = 7
+_FEWER = 4
+"""How many days stand in a row where a whole week has no room."""
+
+_GAP = 10
 
 
 class DaysField(Field):
@@ -27,13 +32,16 @@ class DaysField(Field):
         """Start with no day ticked."""
         super().__init__(canvas, label, parent)
         self._first = 0
-        row = QWidget(self)
-        self._boxes = QHBoxLayout(row)
+        self._in_a_row = _FEWER
+        holder = QWidget(self)
+        self._boxes = QGridLayout(holder)
         self._boxes.setContentsMargins(0, 0, 0, 0)
-        self._boxes.setSpacing(10)
+        self._boxes.setHorizontalSpacing(_GAP)
+        self._boxes.setVerticalSpacing(2)
+        self._boxes.setColumnStretch(_WEEK, 1)
         self.boxes = tuple(self._box(day) for day in range(_WEEK))
-        self._boxes.addStretch(1)
-        self.hold(row)
+        self._deal()
+        self.hold(holder)
         self.setFocusProxy(self.boxes[0])
 
     def _box(self, day: int) -> QCheckBox:
@@ -42,18 +50,29 @@ class DaysField(Field):
         box.setAccessibleName(f"{self.words}: {name}")
         box.setToolTip(name)
         box.clicked.connect(lambda _checked: self.edited.emit())
-        self._boxes.addWidget(box)
         return box
+
+    def _deal(self) -> None:
+        """Put the boxes into rows, the first day of the week first."""
+        for place in range(_WEEK):
+            box = self.boxes[(place + self._first) % _WEEK]
+            self._boxes.addWidget(box, place // self._in_a_row, place % self._in_a_row)
+
+    @override
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        needed = sum(box.sizeHint().width() + _GAP for box in self.boxes)
+        in_a_row = _WEEK if event.size().width() >= needed else _FEWER
+        if in_a_row != self._in_a_row:
+            self._in_a_row = in_a_row
+            self._deal()
 
     def set_units(self, units: Units) -> None:
         """Begin with the day on which the studio's weeks begin."""
         if units.week_starts == self._first:
             return
         self._first = units.week_starts
-        for place in range(len(self.boxes)):
-            box = self.boxes[(place + self._first) % len(self.boxes)]
-            self._boxes.removeWidget(box)
-            self._boxes.insertWidget(place, box)
+        self._deal()
 
     @override
     def value(self) -> frozenset[int]:

@@ -5,16 +5,14 @@ from __future__ import annotations
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QSignalBlocker
-from PySide6.QtWidgets import QBoxLayout, QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtCore import QSignalBlocker, Qt
+from PySide6.QtWidgets import QBoxLayout, QFrame, QLineEdit, QScrollArea, QVBoxLayout, QWidget
 from typing_extensions import override
 
 from studio_planner.craft.places import PlaceKind
 from studio_planner.desktop import words
-from studio_planner.desktop.forms.fields import ChoiceField, NumberField
 from studio_planner.desktop.forms.noun_list import NounList
 from studio_planner.desktop.page import Page
-from studio_planner.desktop.quantities import Quantity
 from studio_planner.desktop.room_pages.air_panel import AirPanel
 from studio_planner.desktop.room_pages.list_height import list_height
 from studio_planner.desktop.room_pages.place_form import PlaceForm, kind_word
@@ -49,30 +47,23 @@ _USUAL_CELSIUS = 20.0
 
 
 class RoomSection(Page):
-    """Places at the left; the chosen one beside them, from its name down to its spots."""
+    """Places at the left; the chosen one beside them, in the order in which it is entered."""
 
     def __init__(self, desk: PageDesk, parent: QWidget | None = None) -> None:
         """Show no studio yet."""
         super().__init__(desk, parent)
         canvas = self.canvas
         self._view: DeskView | None = None
+        self._beside = False
         self.setAcceptDrops(True)
         self.places = NounList(
             canvas,
             translate("room", "Rooms and boxes"),
-            translate("room", "No room yet: say how warm it is, and add it."),
+            translate("room", "No room yet. Add it, then say about how warm it is."),
             self,
         )
-        kinds = [(kind, kind_word(kind)) for kind in PlaceKind]
-        self.new_kind = ChoiceField(canvas, translate("room", "The new one is a"), kinds, self)
-        self.new_celsius = NumberField(
-            canvas, translate("room", "About how warm it is"), Quantity.TEMPERATURE, self
-        )
-        self.new_kind.show_value(PlaceKind.ROOM)
-        self.new_celsius.show_value(_USUAL_CELSIUS)
         self.rests = Line(canvas, "", self, font="small", colour="quiet")
         self.kept = Line(canvas, "", self, font="small", colour="quiet")
-        self.name = Line(canvas, "", self, font="title")
         self.form = PlaceForm(desk, self)
         self.air = AirPanel(desk, self)
         self.readings = ReadingsPanel(desk, self)
@@ -84,7 +75,7 @@ class RoomSection(Page):
         self._side = QWidget(self)
         left = QVBoxLayout(self._side)
         left.setContentsMargins(0, 0, 0, 0)
-        for widget in (self.places, self.new_kind, self.new_celsius, self.rests, self.kept):
+        for widget in (self.places, self.rests, self.kept):
             left.addWidget(widget)
         left.addStretch(1)
         self._column = QWidget(self)
@@ -92,25 +83,47 @@ class RoomSection(Page):
         right = QVBoxLayout(self._column)
         right.setContentsMargins(0, 0, 0, 0)
         right.setSpacing(22)
-        for panel in (self.name, self.form, self.air, self.readings, self.shelf):
+        figures = self.form.figures
+        for panel in (self.form, self.shelf, self.air, self.readings, figures):
             right.addWidget(panel)
         right.addStretch(1)
+        # The list and its verbs stay where they are; only what is beside them is long.
+        self._scroll = QScrollArea(self)
+        self._scroll.setFrameShape(QFrame.Shape.NoFrame)
+        self._scroll.setWidgetResizable(True)
+        self._scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self._whole = QBoxLayout(QBoxLayout.Direction.LeftToRight, self)
-        self._whole.setContentsMargins(20, 12, 16, 12)
+        self._whole.setContentsMargins(20, 12, 0, 12)
         self._whole.setSpacing(24)
         self._whole.addWidget(self._side)
-        self._whole.addWidget(self._column, 10)
-        self._whole.addStretch(1)
+        self._whole.addWidget(self._scroll, 1)
+        self._whole.addWidget(self._column)
+        self._arrange(beside=False)
 
     @override
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
-        wide = self.width() >= _WIDE
+        beside = self.width() >= _WIDE
+        if beside is not self._beside:
+            self._arrange(beside=beside)
+
+    def _arrange(self, *, beside: bool) -> None:
+        """Put the chosen place beside the list, or below it, where all scrolls together."""
+        self._beside = beside
         # Above its place the list may be as wide as the page.
-        self._side.setMaximumWidth(_LIST_WIDTH if wide else _WIDEST)
+        self._side.setMaximumWidth(_LIST_WIDTH if beside else _WIDEST)
         self._side.setMinimumWidth(_LIST_WIDTH)
+        shown = self._place is not None
+        if beside:
+            self._whole.removeWidget(self._column)
+            self._scroll.setWidget(self._column)
+        elif self._scroll.widget() is self._column:
+            self._scroll.takeWidget()
+            self._whole.addWidget(self._column)
+        self._column.setVisible(shown)
+        self._scroll.setVisible(beside)
         self._whole.setDirection(
-            QBoxLayout.Direction.LeftToRight if wide else QBoxLayout.Direction.TopToBottom
+            QBoxLayout.Direction.LeftToRight if beside else QBoxLayout.Direction.TopToBottom
         )
 
     def _connect(self) -> None:
@@ -132,7 +145,6 @@ class RoomSection(Page):
             self.places.show_things(())
             self._show_place()
             return
-        self.new_celsius.set_units(studio.units)
         with QSignalBlocker(self.places):  # the chosen place is shown once, below
             self.places.show_things(
                 [(place.key, place.name, _line(place, studio)) for place in studio.places]
@@ -141,7 +153,7 @@ class RoomSection(Page):
         rests = studio.resting_place
         self.rests.say(
             ""
-            if rests is None
+            if rests is None or len(studio.places) == 1
             else translate(
                 "room",
                 "Pieces that need no spot rest in {room}, the first room of the list. "
@@ -173,7 +185,6 @@ class RoomSection(Page):
         self.kept.say("")
         if view is None or place is None:
             return
-        self.name.say(place.name)
         self.form.show_place(view.studio, place)
         for panel in (self.air, self.readings, self.shelf):
             panel.show_place(view, place)
@@ -187,14 +198,7 @@ class RoomSection(Page):
     def _add(self) -> None:
         if self._view is None:
             return
-        self.new_celsius.say_right()
-        try:
-            celsius = self.new_celsius.value()
-        except ValueError as error:
-            self.new_celsius.say_wrong(str(error))
-            return
-        kind = self.new_kind.value() or PlaceKind.ROOM
-        change, key = added_place(self._view.studio, kind, float(celsius or 0.0))
+        change, key = added_place(self._view.studio, PlaceKind.ROOM, _USUAL_CELSIUS)
         if self.desk.changes.attempt(change):
             self.places.choose(key)
             self.form.form.fields["name"].take_up()

@@ -1,20 +1,27 @@
-"""A place as the maker enters it: name, kind, how far off it may be, and its heat loss."""
+"""A place as the maker enters it: name, kind and warmth, and figures that can wait."""
 
 from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from studio_planner.craft.errors import InvalidEntry
 from studio_planner.craft.places import PlaceKind
 from studio_planner.desktop.forms.fields import ChoiceField, NumberField, TextField
+from studio_planner.desktop.forms.fold import Fold
 from studio_planner.desktop.forms.form import Form
 from studio_planner.desktop.quantities import Quantity, number_words
 from studio_planner.desktop.studio_pages.lines import Line, verb
 from studio_planner.desktop.tongue import translate
-from studio_planner.services.editing.places import entered, heat_loss, values_of
+from studio_planner.services.editing.places import (
+    entered,
+    heat_loss,
+    steadily,
+    steady_celsius,
+    values_of,
+)
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
@@ -23,7 +30,12 @@ if TYPE_CHECKING:
     from studio_planner.craft.studio import Studio
     from studio_planner.desktop.page import PageDesk
 
-_NARROWEST = 64
+_NARROWEST, _NAME_WIDTH = 64, 200
+_WARMTH = "celsius"
+"""The field of a place that is always as warm; what is drawn has no one temperature."""
+
+_FIGURES = ("band_celsius", "read_band_celsius", "heat_loss_w_per_k")
+"""What is folded away: a plan has usual figures for it."""
 
 
 class PlaceForm(QWidget):
@@ -36,53 +48,82 @@ class PlaceForm(QWidget):
         self._desk = desk
         self._place: Place | None = None
         self.form = Form(canvas, self._enter, self)
-        grid = QGridLayout()
-        grid.setHorizontalSpacing(24)
-        holders = [QVBoxLayout() for _ in range(5)]
-        for number, holder in enumerate(holders):
-            grid.addLayout(holder, number // 2, number % 2, Qt.AlignmentFlag.AlignTop)
-        add = self.form.add
-        add("name", TextField(canvas, translate("room", "Name")), into=holders[0])
-        kinds = [(kind, kind_word(kind)) for kind in PlaceKind]
-        add("kind", ChoiceField(canvas, translate("room", "Kind"), kinds), into=holders[1])
-        add(
-            "band_celsius",
-            NumberField(
-                canvas,
-                translate("room", "How far the expected temperature may be off, either way"),
-                Quantity.DEGREES,
-            ),
-            into=holders[2],
-        )
-        add(
-            "read_band_celsius",
-            NumberField(
-                canvas, translate("room", "How far a reading may be off"), Quantity.DEGREES
-            ),
-            into=holders[3],
+        self.warmth = NumberField(
+            canvas,
+            translate("room", "About how warm it is"),
+            Quantity.TEMPERATURE,
+            optional=True,
         )
         self.loss = NumberField(
             canvas, translate("room", "Heat loss in W/K (may be empty)"), optional=True
         )
-        add("heat_loss_w_per_k", self.loss, into=holders[4])
         self.aid = HeatAid(desk, self._take_loss, self)
+        self.figures = Fold(translate("room", "Further figures of this place"), self._figures())
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
-        layout.addLayout(grid)
+        layout.addLayout(self._first())
         layout.addWidget(self.form)
-        layout.addWidget(self.aid)
+
+    def _first(self) -> QHBoxLayout:
+        """What a maker enters first, in a row."""
+        canvas, row = self._desk.canvas, QHBoxLayout()
+        row.setSpacing(24)
+        kinds = [(kind, kind_word(kind)) for kind in PlaceKind]
+        name = TextField(canvas, translate("room", "Name"))
+        name.setMinimumWidth(_NAME_WIDTH)
+        self.form.add("name", name, into=row)
+        self.form.add("kind", ChoiceField(canvas, translate("room", "Kind"), kinds), into=row)
+        self.form.add(_WARMTH, self.warmth, into=row)
+        row.addStretch(1)
+        return row
+
+    def _figures(self) -> QVBoxLayout:
+        """What can wait until the maker asks for it."""
+        canvas, column = self._desk.canvas, QVBoxLayout()
+        off = translate("room", "How far the expected temperature may be off, either way")
+        read = translate("room", "How far a reading may be off")
+        for name, field in zip(
+            _FIGURES,
+            (
+                NumberField(canvas, off, Quantity.DEGREES),
+                NumberField(canvas, read, Quantity.DEGREES),
+                self.loss,
+            ),
+            strict=True,
+        ):
+            self.form.add(name, field, into=column)
+        column.addWidget(self.aid)
+        return column
 
     def show_place(self, studio: Studio, place: Place) -> None:
         """Show a place of a studio."""
         fresh = self._place is None or self._place.key != place.key
         self._place = place
-        self.form.show_values(values_of(place), studio.units, fresh=fresh)
+        steady = steady_celsius(place)
+        self.warmth.setVisible(steady is not None)
+        values = values_of(place) | {_WARMTH: steady}
+        self.form.show_values(values, studio.units, fresh=fresh)
         self.aid.degrees.set_units(studio.units)
 
     def _enter(self, name: str, values: Mapping[str, Any]) -> None:
-        if self._place is not None:
-            label = self.form.fields[name].words
-            self._desk.changes.make(entered(self._place, label, values))
+        place = self._place
+        if place is None:
+            return
+        label = self.form.fields[name].words
+        given = dict(values)
+        celsius = given.pop(_WARMTH)
+        if name == _WARMTH:
+            if celsius is None:
+                self.warmth.say_wrong(translate("forms", "Write a number here."))
+            else:
+                self._desk.changes.make(steadily(place, label, celsius))
+            return
+        try:
+            self._desk.changes.make(entered(place, label, given))
+        except InvalidEntry as error:
+            if any(rule.field in _FIGURES for rule in error.broken):
+                self.figures.unfold()
+            raise
 
     def _take_loss(self, loss: float) -> None:
         self.loss.show_value(round(loss, 1))

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
-from PySide6.QtCore import QSignalBlocker
+from PySide6.QtCore import QSignalBlocker, Qt
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from studio_planner.desktop import words
@@ -49,13 +49,12 @@ class ShelfPanel(QWidget):
         self._view: DeskView | None = None
         self._place: Place | None = None
         self._shown = ""
-        self.title = Line(canvas, translate("room", "Spots on the shelf"), self, font="clock")
         self.large = Line(canvas, "", self, colour="now")
         self.picture = ShelfPicture(canvas, self)
         self.free = Line(canvas, "", self)
         self.spots = NounList(
             canvas,
-            translate("room", "Spots"),
+            translate("room", "Spots on the shelf"),
             translate("room", "No spot here yet. Add a level place that holds one piece."),
             self,
         )
@@ -78,14 +77,14 @@ class ShelfPanel(QWidget):
         right.addStretch(1)
         below = QHBoxLayout()
         below.setSpacing(24)
-        below.addWidget(self.spots, 1)
+        below.addWidget(self.spots, 1, Qt.AlignmentFlag.AlignTop)
         below.addLayout(right, 1)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(8)
-        for widget in (self.title, self.large, self.picture, self.free):
-            layout.addWidget(widget)
         layout.addLayout(below)
+        for widget in (self.large, self.picture, self.free):
+            layout.addWidget(widget)
 
     def _connect(self) -> None:
         self.picture.chosen.connect(self.spots.choose)

@@ -17,7 +17,12 @@ from studio_planner.desktop.studio_pages.lines import Line, verb
 from studio_planner.desktop.studio_pages.week_drawing import WeekDrawing
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.editing.people import changed_person, painted
-from studio_planner.services.editing.weeks import DAY_MINUTES, minutes, painted_week
+from studio_planner.services.editing.weeks import (
+    DAY_MINUTES,
+    minutes,
+    on_work_days,
+    painted_week,
+)
 
 if TYPE_CHECKING:
     from collections.abc import Mapping, Sequence
@@ -50,6 +55,7 @@ class PersonPanel(QWidget):
         self.remove_block = verb(
             translate("hands", "Remove the chosen hours"), self.week.remove_chosen, self
         )
+        self.same = verb(translate("hands", "The same Monday to Friday"), self._same, self)
         self.hours = HoursRows(desk, self)
         self.absences = AbsenceRows(desk, self)
         self.week.painted.connect(self._painted)
@@ -67,6 +73,7 @@ class PersonPanel(QWidget):
         names.addStretch(1)
         verbs = QHBoxLayout()
         verbs.addWidget(self.add_block)
+        verbs.addWidget(self.same)
         verbs.addWidget(self.remove_block)
         verbs.addWidget(self.chosen, 1)
         layout = QVBoxLayout(self)
@@ -134,9 +141,14 @@ class PersonPanel(QWidget):
         if self._person is not None:
             self._desk.changes.attempt(painted(self._person, blocks))
 
+    def _same(self) -> None:
+        if self.week.chosen is not None:
+            self._painted(on_work_days(self.week.blocks, self.week.chosen))
+
     def _say_chosen(self) -> None:
         block = self.week.chosen
-        self.remove_block.setEnabled(block is not None)
+        for button in (self.same, self.remove_block):
+            button.setEnabled(block is not None)
         said = "" if block is None else self.week.block_words(block)
         if said and said != self.chosen.text() and self.week.hasFocus():
             QAccessible.updateAccessibility(QAccessibleAnnouncementEvent(self.week, said))

@@ -129,6 +129,23 @@ def entered(place: Place, label: str, values: Mapping[str, Any]) -> Change:
     )
 
 
+def steady_celsius(place: Place) -> float | None:
+    """How warm a place is expected to be at any hour [°C]; None where the hours differ."""
+    expected = {point.celsius for point in place.pattern}
+    return expected.pop() if len(expected) == 1 else None
+
+
+def steadily(place: Place, label: str, celsius: float) -> Change:
+    """Expect a place to be as warm [°C] at any hour; `label` is the field that was edited."""
+    return changed_place(
+        place.key,
+        translate("changes", "{place}, {label}").format(place=place.name, label=label),
+        lambda now: replace(
+            now, pattern=tuple(replace(point, celsius=celsius) for point in now.pattern)
+        ),
+    )
+
+
 def heat_loss(kwh: float, degrees: float) -> float:
     """Heat loss [W/K] from a heater's use [kWh] in a day that was `degrees` [K] colder outside.
 

@@ -20,6 +20,7 @@ if TYPE_CHECKING:
 
 DAY_MINUTES = 24 * 60
 WEEKDAYS = ("MO", "TU", "WE", "TH", "FR", "SA", "SU")
+_WORK_DAYS = range(5)
 _PARTS = {"FREQ", "BYDAY", "INTERVAL", "WKST"}
 _MOST_WEEKS = 52
 _WEEK_BEGINS = "MO"  # RFC 5545: the default, from which weeks are counted
@@ -120,6 +121,11 @@ def joined(blocks: Iterable[Block]) -> tuple[Block, ...]:
         # Each time round a day begins earlier or nothing is left over, so this ends.
         found, spilled = _joined_once([*found, *spilled])
     return tuple(found)
+
+
+def on_work_days(blocks: Iterable[Block], block: Block) -> tuple[Block, ...]:
+    """A week in which the hours of `block` are those of Monday to Friday too."""
+    return joined([*blocks, *(replace(block, day=day) for day in _WORK_DAYS)])
 
 
 def _joined_once(blocks: Iterable[Block]) -> tuple[list[Block], list[Block]]:
