@@ -10,7 +10,7 @@ from PySide6.QtCore import QSettings
 from studio_planner.desktop.application import application
 from studio_planner.desktop.dialogs import Dialogs
 from studio_planner.desktop.remembered import remember_language
-from studio_planner.desktop.theme import LIGHT, Look
+from studio_planner.desktop.theme import LIGHT, Look, wear
 from studio_planner.desktop.tongue import Language, speak
 from studio_planner.desktop.window import DeskWindow
 from studio_planner.storage.studio_file import create_studio
@@ -55,7 +55,7 @@ def window(
 ) -> DeskWindow:
     """A shown window of 1280 by 800 without a studio."""
     app = application()
-    app.setPalette(LIGHT.palette)
+    wear(app, LIGHT)
     dialogs = Dialogs(
         open=lambda _parent, _folder: answers.get("open"),
         new=lambda _parent, _folder: answers.get("new"),
