@@ -8,14 +8,14 @@ from studio_planner.craft.products import ProductKind
 from studio_planner.craft.tongue import figure, translate
 from studio_planner.science.film_limits import ALL_COLOURANTS_CEILING, Colourant
 from studio_planner.services.amount_words import grams_said
-from studio_planner.services.mixing.colours import stuff_of
+from studio_planner.services.colour_stuff import stuff_of
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
     from studio_planner.craft.pieces import Coat
     from studio_planner.craft.studio import Studio
-    from studio_planner.services.mixing.colours import ColourStuff
+    from studio_planner.services.colour_stuff import ColourStuff
 
 _ADDED = 1.005
 """From half a per cent on it is worth saying that a mix is larger than it has to be."""

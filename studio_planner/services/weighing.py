@@ -15,9 +15,9 @@ from typing import TYPE_CHECKING, TypedDict
 from studio_planner.craft.amounts import coat_grams, ratio_by_weight
 from studio_planner.craft.pieces import Colour
 from studio_planner.craft.products import ProductKind
+from studio_planner.services.colour_stuff import light_first
 from studio_planner.services.cup_times import out_of_cup_minutes
 from studio_planner.services.mix_notes import notes_on
-from studio_planner.services.mixing.colours import light_first
 from studio_planner.services.naming import UnknownName
 
 if TYPE_CHECKING:

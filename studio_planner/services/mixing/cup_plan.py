@@ -12,8 +12,8 @@ from typing import TYPE_CHECKING
 from studio_planner.craft.pieces import Colour
 from studio_planner.science.cups import SHARE_TO_USE
 from studio_planner.science.stages import Edge
+from studio_planner.services.colour_stuff import ColourStuff, Heaviness, light_first, stuff_of
 from studio_planner.services.cup_times import air_at
-from studio_planner.services.mixing.colours import ColourStuff, Heaviness, light_first, stuff_of
 from studio_planner.services.mixing.settling import settling_of
 
 if TYPE_CHECKING:

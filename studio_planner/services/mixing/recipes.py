@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from studio_planner.services.mixing.colours import ColourStuff, light_first, stuff_of
+from studio_planner.services.colour_stuff import ColourStuff, light_first, stuff_of
 from studio_planner.services.weighing import on_steps
 
 if TYPE_CHECKING:

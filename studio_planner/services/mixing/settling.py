@@ -18,14 +18,14 @@ from studio_planner.science.sinking import (
     viscosity_at,
 )
 from studio_planner.science.stages import Edge, Stage
+from studio_planner.services.colour_stuff import Heaviness
 from studio_planner.services.cup_times import air_at
-from studio_planner.services.mixing.colours import Heaviness
 
 if TYPE_CHECKING:
     from studio_planner.craft.plans import PlannedCoat
     from studio_planner.craft.products import Product
     from studio_planner.craft.studio import Studio
-    from studio_planner.services.mixing.colours import ColourStuff
+    from studio_planner.services.colour_stuff import ColourStuff
 
 _SETS_WITHIN = timedelta(days=4)
 

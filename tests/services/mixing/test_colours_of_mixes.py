@@ -15,7 +15,7 @@ from studio_planner.craft.pieces import Colour
 from studio_planner.craft.pigments import Pigment
 from studio_planner.craft.settings import Settings
 from studio_planner.science.film_limits import Colourant
-from studio_planner.services.mixing.colours import Heaviness, kind_called, light_first, stuff_of
+from studio_planner.services.colour_stuff import Heaviness, kind_called, light_first, stuff_of
 from studio_planner.services.mixing.recipes import really_used, recipe_of
 from tests.services.mixing.bench_mixes import START, THREE, bench, coasters, flood_coat
 
