@@ -12,8 +12,8 @@ bounds what one of them can do.
 References
 ----------
 .. [1] A. Gelman et al., Bayesian Data Analysis, 3rd ed. (2013), chapters 8 (censored data) and
-   17 (robust inference; Student's t). The deviations in
-   `TeachingSettings` are assumed: no published figures were found.
+   17 (robust inference; Student's t), from memory. The deviations in `TeachingSettings` are
+   assumed: no published figures were at hand.
 """
 
 from __future__ import annotations
