@@ -2,6 +2,29 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
 <context>
+    <name>after missing</name>
+    <message>
+        <source>touch-test it and pour</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pour it on the firm film</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wash and sand it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>put a lock coat on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>strip it back to the blank</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>away</name>
     <message>
         <source>Away from</source>
@@ -516,6 +539,81 @@
     </message>
 </context>
 <context>
+    <name>costs</name>
+    <message>
+        <source>mix</source>
+        <translation>Mischung</translation>
+    </message>
+    <message>
+        <source>colourants</source>
+        <translation>Farbmittel</translation>
+    </message>
+    <message>
+        <source>blank</source>
+        <translation>Rohling</translation>
+    </message>
+    <message>
+        <source>consumables</source>
+        <translation>Verbrauchsmaterial</translation>
+    </message>
+    <message>
+        <source>attended time</source>
+        <translation>Arbeitszeit</translation>
+    </message>
+    <message>
+        <source>overhead</source>
+        <translation>Gemeinkosten</translation>
+    </message>
+    <message>
+        <source>scrap share</source>
+        <translation>Ausschussanteil</translation>
+    </message>
+    <message>
+        <source>mixing</source>
+        <translation>Mischen</translation>
+    </message>
+    <message>
+        <source>pouring</source>
+        <translation>Gießen</translation>
+    </message>
+    <message>
+        <source>washing and sanding</source>
+        <translation>Waschen und Anschleifen</translation>
+    </message>
+    <message>
+        <source>turning</source>
+        <translation>Wenden</translation>
+    </message>
+    <message>
+        <source>tape and drips</source>
+        <translation>Klebeband und Tropfen</translation>
+    </message>
+    <message>
+        <source>packing</source>
+        <translation>Verpacken</translation>
+    </message>
+    <message>
+        <source>{agreed} were agreed on, {lacking} less than what the order costs.</source>
+        <translation>Vereinbart sind {agreed}, {lacking} weniger, als der Auftrag kostet.</translation>
+    </message>
+    <message>
+        <source>Attended time is not in it: enter what an hour costs.</source>
+        <translation>Die Arbeitszeit ist nicht enthalten: Eintragen, was eine Stunde kostet.</translation>
+    </message>
+    <message>
+        <source>{name} is not in it: enter it as a pigment with its price.</source>
+        <translation>{name} ist nicht enthalten: als Pigment mit Preis eintragen.</translation>
+    </message>
+    <message>
+        <source>{name} is not weighed and not in it: enter it with the blank.</source>
+        <translation>{name} wird nicht gewogen und ist nicht enthalten: beim Rohling mit eintragen.</translation>
+    </message>
+    <message>
+        <source>{stuff} is not in it: enter a bottle with its price.</source>
+        <translation>{stuff} ist nicht enthalten: eine Flasche mit Preis eintragen.</translation>
+    </message>
+</context>
+<context>
     <name>days</name>
     <message>
         <source>Mon</source>
@@ -933,6 +1031,10 @@
     <message>
         <source>Remove the chosen hours</source>
         <translation>Gewählte Stunden entfernen</translation>
+    </message>
+    <message>
+        <source>The same Monday to Friday</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Working hours</source>
@@ -2036,75 +2138,79 @@
     <name>mixing</name>
     <message>
         <source>Leaf is laid, not weighed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Blattmetall wird aufgelegt, nicht gewogen.</translation>
     </message>
     <message>
         <source>All colourants together are {share} % of the mix; that is much.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Farbmittel zusammen sind {share} % der Mischung; das ist viel.</translation>
     </message>
     <message>
         <source>{needed} would do, but less than {total} cannot be weighed exactly enough on this scale.</source>
+        <translation>{needed} würden reichen, aber weniger als {total} lässt sich auf dieser Waage nicht genau genug wiegen.</translation>
+    </message>
+    <message>
+        <source>Do not mix yet: the ratio of {product} is only assumed; enter the one on its sheet.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{colour}: {share} % of {colourant} is over the usual ceiling of {ceiling} % ({reason}); ask the product&apos;s sheet.</source>
-        <translation type="unfinished"></translation>
+        <translation>{colour}: {share} % {colourant} liegt über der üblichen Obergrenze von {ceiling} % ({reason}); im Datenblatt des Produkts nachsehen.</translation>
     </message>
     <message>
         <source>its carrier does not react</source>
-        <translation type="unfinished"></translation>
+        <translation>sein Trägerstoff reagiert nicht mit</translation>
     </message>
     <message>
         <source>it thickens, settles and dulls the gloss</source>
-        <translation type="unfinished"></translation>
+        <translation>es dickt ein, setzt sich ab und nimmt Glanz</translation>
     </message>
     <message>
         <source>it sinks; mind its dust</source>
-        <translation type="unfinished"></translation>
+        <translation>es sinkt; Vorsicht mit dem Staub</translation>
     </message>
     <message>
         <source>it wets poorly and lumps</source>
-        <translation type="unfinished"></translation>
+        <translation>es benetzt schlecht und klumpt</translation>
     </message>
     <message>
         <source>trapped solvent leaves a soft film</source>
-        <translation type="unfinished"></translation>
+        <translation>eingeschlossenes Lösemittel lässt den Film weich</translation>
     </message>
     <message>
         <source>its water leaves a soft, cloudy film</source>
-        <translation type="unfinished"></translation>
+        <translation>sein Wasser macht den Film weich und trüb</translation>
     </message>
     <message>
         <source>it stands out of a thin film</source>
-        <translation type="unfinished"></translation>
+        <translation>es ragt aus einem dünnen Film heraus</translation>
     </message>
     <message>
         <source>Left in its cup it passes {warm} after about {minutes} minutes: spread it before.</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Becher stehen gelassen wird sie nach etwa {minutes} Minuten wärmer als {warm}: vorher ausgießen.</translation>
     </message>
     <message>
         <source>Left in its cup it passes {warm} after about {minutes} minutes and may get hot enough to smoke: spread it before, or put it outdoors on stone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Becher stehen gelassen wird sie nach etwa {minutes} Minuten wärmer als {warm} und kann so heiß werden, dass sie raucht: vorher ausgießen oder draußen auf Stein stellen.</translation>
     </message>
     <message>
         <source>The sheet of {product} has no cup life: nobody knows by when its cups have to be empty.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Datenblatt von {product} hat keine Topfzeit: Niemand weiß, bis wann die Becher leer sein müssen.</translation>
     </message>
     <message>
         <source>The last cup is empty {late} minutes too late, and more mixes of the same kind do not help: take fewer pieces, fewer colours or a slower mix.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der letzte Becher ist {late} Minuten zu spät leer, und mehr Mischungen helfen nicht: weniger Stücke, weniger Farben oder eine langsamere Mischung nehmen.</translation>
     </message>
     <message>
         <source>The last cup is empty {late} minutes too late: weigh it in {parts} mixes, one after the other.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der letzte Becher ist {late} Minuten zu spät leer: in {parts} Mischungen abwiegen, eine nach der anderen.</translation>
     </message>
     <message>
         <source>{colour} poured at minute {minute} sinks about {depth} of {film}; it would stay from minute {stays} on.</source>
-        <translation type="unfinished"></translation>
+        <translation>{colour}, in Minute {minute} gegossen, sinkt um etwa {depth} von {film}; ab Minute {stays} bliebe es liegen.</translation>
     </message>
     <message>
         <source>{colour} poured at minute {minute} sinks about {depth} of {film}; it would stay from minute {stays} on, but its cup has to be empty before.</source>
-        <translation type="unfinished"></translation>
+        <translation>{colour}, in Minute {minute} gegossen, sinkt um etwa {depth} von {film}; ab Minute {stays} bliebe es liegen, aber der Becher muss vorher leer sein.</translation>
     </message>
 </context>
 <context>
@@ -2313,11 +2419,11 @@
     </message>
     <message>
         <source>pigment {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Pigment {name}</translation>
     </message>
     <message>
         <source>prices</source>
-        <translation type="unfinished"></translation>
+        <translation>Preise</translation>
     </message>
     <message>
         <source>reminders</source>
@@ -2333,15 +2439,15 @@
     </message>
     <message>
         <source>count of a bottle</source>
-        <translation type="unfinished"></translation>
+        <translation>Zählung einer Flasche</translation>
     </message>
     <message>
         <source>lot {label}</source>
-        <translation type="unfinished"></translation>
+        <translation>Charge {label}</translation>
     </message>
     <message>
         <source>rules for the stock</source>
-        <translation type="unfinished"></translation>
+        <translation>Regeln für den Bestand</translation>
     </message>
     <message>
         <source>what touch tests taught of {stage}</source>
@@ -3409,8 +3515,8 @@
         <translation>Noch keine Angaben: Eintippen, was das Datenblatt druckt, oder einfügen.</translation>
     </message>
     <message>
-        <source>The ratio 1 to 1 is only a start: enter the one on the sheet first.</source>
-        <translation>Das Verhältnis 1 zu 1 ist nur ein Anfang: Erst das vom Datenblatt eintragen.</translation>
+        <source>The ratio is only a start: enter the one on the sheet, and say whether it is by weight or by volume.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>No figure for recoat opens: nothing can be coated over it.</source>
@@ -3595,6 +3701,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Schließen</translation>
     </message>
     <message>
+        <source>Call it {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Take {count} figures</source>
         <translation>{count} Angaben übernehmen</translation>
     </message>
@@ -3623,12 +3733,24 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>und {count} weitere</translation>
     </message>
     <message>
+        <source>By volume it can be weighed only with the densities of A and of B: enter them below, then take the ratio too.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All the rest is taken. The ratio waits here for the densities of A and of B.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Mix ratio {a} to {b} by weight</source>
         <translation>Mischungsverhältnis {a} zu {b} nach Gewicht</translation>
     </message>
     <message>
         <source>Mix ratio {a} to {b} by volume</source>
         <translation>Mischungsverhältnis {a} zu {b} nach Volumen</translation>
+    </message>
+    <message>
+        <source>Mix ratio {a} to {b}; it does not say whether by weight or by volume: choose it from the sheet</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{stage}: {time} at {degrees}</source>
@@ -3673,6 +3795,22 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>by volume</source>
         <translation>nach Volumen</translation>
+    </message>
+    <message>
+        <source>not said yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Deeper coats are refused.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Most at once</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As much as can be spread before it sets.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Name</source>
@@ -3757,6 +3895,14 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>Deeper coats are refused: they heat themselves.</source>
         <translation>Dickere Schichten werden abgelehnt: Sie erhitzen sich selbst.</translation>
+    </message>
+    <message>
+        <source>Viscosity of the mix, mPa·s</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How fast pigments and glitter sink in it.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Largest cup</source>
@@ -4454,16 +4600,12 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Räume und Boxen</translation>
     </message>
     <message>
-        <source>No room yet: say how warm it is, and add it.</source>
-        <translation>Noch kein Raum: sagen, wie warm es ist, und ihn anlegen.</translation>
-    </message>
-    <message>
-        <source>The new one is a</source>
-        <translation>Neu ist ein</translation>
-    </message>
-    <message>
         <source>About how warm it is</source>
         <translation>Etwa so warm ist es</translation>
+    </message>
+    <message>
+        <source>No room yet. Add it, then say about how warm it is.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Pieces that need no spot rest in {room}, the first room of the list. Alt with up or down moves a place.</source>
@@ -4722,6 +4864,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Wärmeverlust in W/K (darf leer sein)</translation>
     </message>
     <message>
+        <source>Further figures of this place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Heater on a cold day, kWh</source>
         <translation>Heizung an einem kalten Tag, kWh</translation>
     </message>
@@ -4924,10 +5070,6 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>Spots on the shelf</source>
         <translation>Plätze im Regal</translation>
-    </message>
-    <message>
-        <source>Spots</source>
-        <translation>Plätze</translation>
     </message>
     <message>
         <source>No spot here yet. Add a level place that holds one piece.</source>
@@ -5597,7 +5739,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>margin and fees together leave nothing of the price.</source>
-        <translation type="unfinished"></translation>
+        <translation>Spanne und Gebühren zusammen lassen vom Preis nichts übrig.</translation>
     </message>
     <message>
         <source>it ends before it begins.</source>
@@ -5605,27 +5747,27 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>it cannot be opened before it was received.</source>
-        <translation type="unfinished"></translation>
+        <translation>sie kann nicht geöffnet sein, bevor sie da war.</translation>
     </message>
     <message>
         <source>more cannot be left than {new_g:g} g, which were in it.</source>
-        <translation type="unfinished"></translation>
+        <translation>mehr als die {new_g:g} g, die darin waren, können nicht übrig sein.</translation>
     </message>
     <message>
         <source>enter the counts in order of time, each at its own.</source>
-        <translation type="unfinished"></translation>
+        <translation>die Zählungen der Zeit nach eintragen, jede zu ihrer eigenen Zeit.</translation>
     </message>
     <message>
         <source>there is no order {order!r}.</source>
-        <translation type="unfinished"></translation>
+        <translation>es gibt keinen Auftrag {order!r}.</translation>
     </message>
     <message>
         <source>say whether it is part A or part B.</source>
-        <translation type="unfinished"></translation>
+        <translation>angeben, ob es Komponente A oder B ist.</translation>
     </message>
     <message>
         <source>a product that is not mixed has no part A or B.</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Produkt, das nicht gemischt wird, hat keine Komponente A oder B.</translation>
     </message>
     <message>
         <source>touch tests teach opens, tack-free, handle and print-free only.</source>
@@ -5888,22 +6030,6 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>The {below} can&apos;t be sanded: no sanding helps here.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{why}</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>poured until {until} on {spot}, {joint}, from mix {batch}</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{kind}</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>poured until {until} on {spot}, {joint}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6469,6 +6595,14 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>Taken as poured, as planned, though not written down: {count}.</source>
         <translation>Als gegossen angenommen, wie geplant, obwohl nicht aufgeschrieben: {count}.</translation>
+    </message>
+    <message>
+        <source>poured in {length} on {spot}, {joint}, from mix {batch}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>poured in {length} on {spot}, {joint}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>It changes nothing in the plan.</source>
@@ -7102,43 +7236,43 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <name>stock</name>
     <message>
         <source>{product}, part {part}</source>
-        <translation type="unfinished"></translation>
+        <translation>{product}, Komponente {part}</translation>
     </message>
     <message>
         <source>No bottle of {stuff} is entered; the plan takes {planned}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von {stuff} ist keine Flasche eingetragen; der Plan braucht {planned}.</translation>
     </message>
     <message>
         <source>{stuff} runs out at pour {number} ({pieces}): {short} are short in all.</source>
-        <translation type="unfinished"></translation>
+        <translation>{stuff} geht bei Guss {number} ({pieces}) aus: Insgesamt fehlen {short}.</translation>
     </message>
     <message>
         <source>After pour {number} less than the reserve of {stuff} is left.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach Guss {number} ist von {stuff} weniger als die Reserve übrig.</translation>
     </message>
     <message>
         <source>An order for {stuff} that goes out today may come too late for it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wird {stuff} heute bestellt, kommt es dafür vielleicht zu spät.</translation>
     </message>
     <message>
         <source>{lacking} more were weighed from lot {label} of {stuff} than it held: count what is left in it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus Charge {label} von {stuff} sind {lacking} mehr gewogen, als darin war: zählen, was noch da ist.</translation>
     </message>
     <message>
         <source>{guessed} of {stuff} were weighed without their lot; they count as from lot {label}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{guessed} {stuff} sind ohne Charge gewogen; sie zählen als aus Charge {label}.</translation>
     </message>
     <message>
         <source>{grams} of {stuff} were weighed, but no bottle of it is entered.</source>
-        <translation type="unfinished"></translation>
+        <translation>{grams} {stuff} sind gewogen, aber es ist keine Flasche davon eingetragen.</translation>
     </message>
     <message>
         <source>Lot {label} of {stuff} is past its day at pour {number}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Charge {label} von {stuff} ist bei Guss {number} über ihrem Datum.</translation>
     </message>
     <message>
         <source>{piece} would come from lots {lots} of {stuff}: a set from one lot matches in colour.</source>
-        <translation type="unfinished"></translation>
+        <translation>{piece} käme aus den Chargen {lots} von {stuff}: Ein Satz aus einer Charge passt in der Farbe zusammen.</translation>
     </message>
 </context>
 <context>
