@@ -11,6 +11,8 @@ from typing_extensions import override
 
 from studio_planner.science.stages import Stage
 from studio_planner.terminal.bad_input import BadInput
+from studio_planner.terminal.file_arguments import json_argument, named, studio_argument
+from studio_planner.terminal.log_arguments import LOG_FORM, log_arguments, trace_arguments
 from studio_planner.terminal.writing import say
 
 if TYPE_CHECKING:
@@ -56,6 +58,8 @@ COMMANDS: dict[str, str] = {
     "weigh": "list what to weigh for coats of the kept plan",
     "stages": "say when a film reaches each stage, steadily warm or in a recorded room",
     "ask": "list the questions that are answered at once, or answer one",
+    "log": "list what happened, or write down what happens",
+    "trace": "trace a piece or order to mixes, lots and air, or a mix or lot to its pieces",
     "export": "write a studio as JSON",
     "import": "make a studio file from JSON",
 }
@@ -68,6 +72,7 @@ their order: pieces left out, hours late, scuffed joints, joints to test first, 
 each promise, separate mixes, early end. It ends sooner when no better plan can exist. With
 --keep each better plan is kept as it comes: ended at any time, the last one stays.
 """,
+    "log": LOG_FORM,
     "stages": f"""\
 SHEET.csv has the columns stage,temperature,unit,from,to,time_unit and, for cup life, mass_g.
 unit is C or F; time_unit is min, h or d; to may be empty. The stages are:
@@ -121,29 +126,15 @@ def _parser() -> _Parser:
     return parser
 
 
-def _named(text: str) -> str:
-    if not text.strip():
-        raise argparse.ArgumentTypeError("the name is empty; write one")
-    return text
-
-
-def _studio(command: argparse.ArgumentParser) -> None:
-    command.add_argument("file", metavar="FILE", type=_named, help="the studio file")
-
-
-def _json(command: argparse.ArgumentParser) -> None:
-    command.add_argument("--json", action="store_true", help="print JSON")
-
-
 def _sample(command: argparse.ArgumentParser) -> None:
     command.add_argument(
-        "file", metavar="FILE", type=_named, help="the file to make; it must not exist"
+        "file", metavar="FILE", type=named, help="the file to make; it must not exist"
     )
     command.add_argument("--on", metavar="DATE", help="the sample's first day (today)")
 
 
 def _plan(command: argparse.ArgumentParser) -> None:
-    _studio(command)
+    studio_argument(command)
     command.add_argument("--from", dest="start", metavar="WHEN", help="plan from then on (now)")
     command.add_argument("--days", metavar="N", help="pour only in the next N days")
     command.add_argument(
@@ -157,7 +148,7 @@ def _plan(command: argparse.ArgumentParser) -> None:
         action="store_true",
         help="plan nothing; say anew why orders of the kept plan are late",
     )
-    _json(command)
+    json_argument(command)
     command.add_argument(
         "--progress",
         action="store_true",
@@ -171,48 +162,46 @@ def _plan(command: argparse.ArgumentParser) -> None:
 
 
 def _check(command: argparse.ArgumentParser) -> None:
-    _studio(command)
-    _json(command)
+    studio_argument(command)
+    json_argument(command)
 
 
 def _promise(command: argparse.ArgumentParser) -> None:
-    _studio(command)
+    studio_argument(command)
     command.add_argument("order", metavar="ORDER", nargs="?", help="only this order")
-    _json(command)
+    json_argument(command)
 
 
 def _next(command: argparse.ArgumentParser) -> None:
-    _studio(command)
+    studio_argument(command)
     command.add_argument("--at", metavar="WHEN", help="as seen then (now)")
-    _json(command)
+    json_argument(command)
 
 
 def _weigh(command: argparse.ArgumentParser) -> None:
-    _studio(command)
+    studio_argument(command)
     command.add_argument("coats", metavar="COAT", nargs="+", help="numbers of coats")
-    _json(command)
+    json_argument(command)
 
 
 def _stages(command: argparse.ArgumentParser) -> None:
-    command.add_argument("file", metavar="FILE", type=_named, nargs="?", help="the studio file")
+    command.add_argument("file", metavar="FILE", type=named, nargs="?", help="the studio file")
     command.add_argument(
-        "product", metavar="PRODUCT", type=_named, nargs="?", help="a product of it"
+        "product", metavar="PRODUCT", type=named, nargs="?", help="a product of it"
     )
     command.add_argument(
-        "--sheet", metavar="SHEET.csv", type=_named, help="a data sheet instead of both"
+        "--sheet", metavar="SHEET.csv", type=named, help="a data sheet instead of both"
     )
     command.add_argument("--at", metavar="TEMP", help="at this steady temperature")
-    command.add_argument(
-        "--room", metavar="ROOM.csv", type=_named, help="in this recorded room"
-    )
+    command.add_argument("--room", metavar="ROOM.csv", type=named, help="in this recorded room")
     command.add_argument("--poured", metavar="WHEN", help="when the film was spread there")
     command.add_argument("--mass", metavar="GRAMS", help="mixed mass in a cup, for cup life")
     command.add_argument("--minimum", metavar="TEMP", help="the product's lowest temperature")
-    _json(command)
+    json_argument(command)
 
 
 def _ask(command: argparse.ArgumentParser) -> None:
-    _studio(command)
+    studio_argument(command)
     command.add_argument("question", metavar="QUESTION", nargs="?", help="which question")
     command.add_argument("--at", metavar="WHEN", help="as asked then (now)")
     command.add_argument(
@@ -222,17 +211,17 @@ def _ask(command: argparse.ArgumentParser) -> None:
         action="append",
         help="what it wants to know, such as piece=tray; may be given again",
     )
-    _json(command)
+    json_argument(command)
 
 
 def _export(command: argparse.ArgumentParser) -> None:
-    _studio(command)
-    command.add_argument("target", metavar="OUT.json", type=_named, help="the file to make")
+    studio_argument(command)
+    command.add_argument("target", metavar="OUT.json", type=named, help="the file to make")
 
 
 def _import(command: argparse.ArgumentParser) -> None:
-    command.add_argument("source", metavar="IN.json", type=_named, help="what export wrote")
-    command.add_argument("file", metavar="FILE", type=_named, help="the studio file to make")
+    command.add_argument("source", metavar="IN.json", type=named, help="what export wrote")
+    command.add_argument("file", metavar="FILE", type=named, help="the studio file to make")
 
 
 _ARGUMENTS = {
@@ -244,6 +233,8 @@ _ARGUMENTS = {
     "weigh": _weigh,
     "stages": _stages,
     "ask": _ask,
+    "log": log_arguments,
+    "trace": trace_arguments,
     "export": _export,
     "import": _import,
 }

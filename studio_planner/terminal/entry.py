@@ -34,6 +34,8 @@ _COMMANDS = {
     "weigh": ("weigh_command", "weigh"),
     "stages": ("stage_command", "stages"),
     "ask": ("ask_command", "ask"),
+    "log": ("log_command", "log"),
+    "trace": ("trace_command", "trace"),
     "export": ("file_commands", "export"),
     "import": ("file_commands", "import_"),
 }

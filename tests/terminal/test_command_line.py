@@ -232,6 +232,8 @@ def test_no_command_loads_qt_or_anything_heavy(
         "weigh": ["weigh", str(sample), "9"],
         "stages": ["stages", str(sample), "tarn", "--at", "20C"],
         "ask": ["ask", str(sample), "if-left"],
+        "log": ["log", str(sample), "turned", "tide-tray"],
+        "trace": ["trace", str(sample), "tide-tray"],
         "export": ["export", str(unplanned), str(tmp_path / "out.json")],
         "import": ["import", str(tmp_path / "in.json"), str(tmp_path / "new.studio")],
     }

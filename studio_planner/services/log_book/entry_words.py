@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from datetime import timedelta
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.kind_words import kind_word
@@ -13,7 +14,7 @@ from studio_planner.services.log_book.known import (
     product_name,
     spot_name,
 )
-from studio_planner.services.questions.sentences import Moment, Sentence, said
+from studio_planner.services.questions.sentences import Lasting, Sentence, said
 
 if TYPE_CHECKING:
     from studio_planner.craft.log import LogEntry
@@ -52,9 +53,9 @@ def what_happened(studio: Studio, entry: LogEntry) -> Sentence:
 def _pour(studio: Studio, entry: LogEntry) -> Sentence:
     spot = spot_name(studio, entry.spot)
     joint = "" if entry.joint is None else kind_word(entry.joint)
-    until = Moment(entry.end or entry.at)
+    length = Lasting(((entry.end or entry.at) - entry.at) / timedelta(hours=1))
     if entry.batch is None:
-        text = "poured until {until} on {spot}, {joint}"
-        return said(text, until=until, spot=spot, joint=joint)
-    text = "poured until {until} on {spot}, {joint}, from mix {batch}"
-    return said(text, until=until, spot=spot, joint=joint, batch=entry.batch)
+        text = "poured in {length} on {spot}, {joint}"
+        return said(text, length=length, spot=spot, joint=joint)
+    text = "poured in {length} on {spot}, {joint}, from mix {batch}"
+    return said(text, length=length, spot=spot, joint=joint, batch=entry.batch)

@@ -181,9 +181,9 @@ def test_an_entry_says_what_happened_and_to_whom() -> None:
     assert lines == [
         ("Invented resin", "weighed as mix 1"),
         ("Invented resin", "weighed as mix 2"),
-        ("Tray, seal", "poured until Sun 2 Mar 11:00 on s1, on bare"),
-        ("Coaster one, flood", "poured until Sun 2 Mar 11:00 on s1, on bare"),
-        ("Coaster two, flood", "poured until Mon 3 Mar 07:00 on b1, on bare"),
+        ("Tray, seal", "poured in 1 h 00 min on s1, on bare"),
+        ("Coaster one, flood", "poured in 1 h 00 min on s1, on bare"),
+        ("Coaster two, flood", "poured in 1 h 00 min on b1, on bare"),
         ("Tray", "moved to b1"),
         ("Tray, seal", "touched: tape-tack, not yet"),
         ("Tray", "packed"),

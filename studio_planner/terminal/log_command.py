@@ -1,0 +1,130 @@
+"""The command log: what happened, and writing down what happens."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from studio_planner.services.desk import DeskSession
+from studio_planner.services.log_book.entry_words import about, what_happened
+from studio_planner.services.studio_files import read_studio
+from studio_planner.terminal.ask_command import TerminalVoice
+from studio_planner.terminal.log_told import change_told
+from studio_planner.terminal.reading import whole_number
+from studio_planner.terminal.writing import (
+    iso,
+    moment_words,
+    say,
+    say_json,
+    say_table,
+    say_wrapped,
+)
+
+if TYPE_CHECKING:
+    import argparse
+    from collections.abc import Iterable
+
+    from studio_planner.craft.log import LogEntry
+    from studio_planner.craft.studio import Studio
+    from studio_planner.terminal.surroundings import Surroundings
+
+_LAST = 30
+_MOST = 1_000_000
+
+
+def log(arguments: argparse.Namespace, around: Surroundings) -> int:
+    """List the log, or write something down in it.
+
+    JSON: entries, each with number, kind, at, end, written, piece, coat, order, spot, joint,
+    batch, touch, verdict, words, corrects, about and says (in words), and stands (false where
+    another entry corrects it); what was just written alone, where something was.
+    """
+    path = Path(arguments.file)
+    if arguments.what is None:
+        return _list(read_studio(path), arguments)
+    session = DeskSession(path, around.clock)
+    try:
+        before = session.studio
+        session.apply(change_told(before, arguments, session.now()))
+        after = session.studio
+    finally:
+        session.close()
+    known = {entry.number for entry in before.log}
+    written = [entry for entry in after.log if entry.number not in known]
+    if arguments.json:
+        say_json({"entries": [entry_json(after, entry) for entry in written]})
+        return 0
+    for entry in written:
+        say_wrapped(f"Written down as entry {entry.number}: {_line(after, entry)}.")
+    if after.plan is not None and after.plan_outdated:
+        say_wrapped("The plan does not follow it yet: plan FILE --keep plans again.")
+    return 0
+
+
+def _list(studio: Studio, arguments: argparse.Namespace) -> int:
+    most = _LAST if arguments.last is None else whole_number(arguments.last, "--last", _MOST)
+    shown = studio.log[-most:]
+    if arguments.json:
+        say_json({"entries": [entry_json(studio, entry) for entry in shown]})
+    elif not studio.log:
+        say_wrapped(
+            "Nothing is written down yet. log FILE poured PIECE COAT writes a pour down."
+        )
+    else:
+        print_entries(studio, shown)
+        left = len(studio.log) - len(shown)
+        if left:
+            say()
+            say(f"{left} earlier entries are not shown; --last {len(studio.log)} shows all.")
+    return 0
+
+
+def print_entries(studio: Studio, entries: Iterable[LogEntry]) -> None:
+    """Write entries as a table; those that another one corrects are marked."""
+    zone, voice = studio.time_zone, TerminalVoice(studio)
+    standing = {entry.number for entry in studio.standing}
+    rows = [
+        (
+            str(entry.number),
+            moment_words(zone, entry.at),
+            about(studio, entry),
+            what_happened(studio, entry).words(voice),
+            "; ".join(_remarks(studio, entry, standing)),
+        )
+        for entry in entries
+    ]
+    say_table(("No", "When", "What", "Happened", "Remarks"), rows)
+
+
+def _remarks(studio: Studio, entry: LogEntry, standing: set[int]) -> Iterable[str]:
+    if entry.corrects is not None and entry.number in standing:
+        yield f"corrects {entry.corrects}"
+    later = next((one for one in studio.log if one.corrects == entry.number), None)
+    if later is not None:
+        yield f"see {later.number}"
+    if entry.words:
+        yield entry.words
+
+
+def _line(studio: Studio, entry: LogEntry) -> str:
+    says = what_happened(studio, entry).words(TerminalVoice(studio))
+    whom = about(studio, entry)
+    return f"{whom}: {says}" if whom else says
+
+
+def entry_json(studio: Studio, entry: LogEntry) -> dict[str, Any]:
+    """An entry with everything that it says."""
+    zone = studio.time_zone
+    plain = ("piece", "coat", "order", "spot", "joint", "batch", "touch", "verdict", "words")
+    return {
+        "number": entry.number,
+        "kind": entry.kind,
+        "at": iso(zone, entry.at),
+        "end": iso(zone, entry.end),
+        "written": iso(zone, entry.written),
+        **{name: getattr(entry, name) for name in plain},
+        "corrects": entry.corrects,
+        "about": about(studio, entry),
+        "says": what_happened(studio, entry).words(TerminalVoice(studio)),
+        "stands": entry in studio.standing,
+    }

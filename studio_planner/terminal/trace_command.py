@@ -1,0 +1,237 @@
+"""The command trace: from a piece to its mixes, lots, air and sisters, and back."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from studio_planner.craft.log import GoneKind
+from studio_planner.services.log_book.lots import lot_words, mixes_of_lot
+from studio_planner.services.log_book.tracing import trace_batch, trace_lot, trace_piece
+from studio_planner.services.studio_files import read_studio
+from studio_planner.terminal.ask_command import TerminalVoice
+from studio_planner.terminal.bad_input import BadInput
+from studio_planner.terminal.log_command import entry_json, print_entries
+from studio_planner.terminal.writing import (
+    iso,
+    moment_words,
+    say,
+    say_json,
+    say_table,
+    say_wrapped,
+)
+
+if TYPE_CHECKING:
+    import argparse
+    from collections.abc import Iterable
+
+    from studio_planner.craft.mixes import WeighedMix
+    from studio_planner.craft.studio import Studio
+    from studio_planner.services.log_book.tracing import PieceTrace, Shared, Spread, TracedPour
+    from studio_planner.terminal.surroundings import Surroundings
+
+
+def trace(arguments: argparse.Namespace, around: Surroundings) -> int:
+    """Trace a piece or the pieces of an order, or the number of a mix, or a lot.
+
+    JSON of pieces: pieces, each with piece, name, order, order_name, gone, pours (entry,
+    coat_name, former, mixes, air: place, readings, coldest, warmest, dampest, or null; touches)
+    and entries, corrections and sisters. JSON of a mix or lot: mixes and coats.
+    """
+    del around
+    studio = read_studio(Path(arguments.file))
+    wanted = arguments.name.strip()
+    keys = _pieces_called(studio, wanted)
+    if keys:
+        _tell_pieces(studio, [trace_piece(studio, key) for key in keys], arguments)
+        return 0
+    spread = _spread(studio, wanted)
+    if arguments.json:
+        say_json(
+            {
+                "mixes": [_mix_json(studio, mix) for mix in spread.mixes],
+                "coats": [_shared_json(studio, one) for one in spread.coats],
+            }
+        )
+        return 0
+    for mix in spread.mixes:
+        say_wrapped(_mix_words(studio, mix))
+    say()
+    _print_shared(studio, spread.coats)
+    return 0
+
+
+def _pieces_called(studio: Studio, wanted: str) -> list[str]:
+    """The keys of the piece of that key or name, or of the pieces of that order."""
+    asked = wanted.casefold()
+    named = [(one.key, one.name) for one in studio.pieces]
+    named += [(one.key, one.name) for one in studio.gone if one.kind is GoneKind.PIECE]
+    found = [key for key, _ in named if key.casefold() == asked]
+    found = found or [key for key, name in named if name.casefold() == asked]
+    return found or _pieces_of_order(studio, asked)
+
+
+def _pieces_of_order(studio: Studio, asked: str) -> list[str]:
+    orders = [(one.key, one.name) for one in studio.orders]
+    orders += [(one.key, one.name) for one in studio.gone if one.kind is GoneKind.ORDER]
+    keys = {key for key, name in orders if asked in {key.casefold(), name.casefold()}}
+    pieces = [key for one in studio.orders if one.key in keys for key in one.pieces]
+    gone = (one for one in studio.gone if one.kind is GoneKind.PIECE and one.order in keys)
+    return [*pieces, *(one.key for one in gone)]
+
+
+def _spread(studio: Studio, wanted: str) -> Spread:
+    number = wanted.removeprefix("#")
+    if number.isascii() and number.isdigit():
+        found = trace_batch(studio, int(number))
+        if found.mixes:
+            return found
+    if not mixes_of_lot(studio, wanted):
+        raise BadInput(
+            f"{wanted!r} is no piece, order, number of a mix or lot that anything was weighed "
+            "from; plan lists the pieces, log what was weighed."
+        )
+    return trace_lot(studio, wanted)
+
+
+def _tell_pieces(
+    studio: Studio, traces: list[PieceTrace], arguments: argparse.Namespace
+) -> None:
+    if arguments.json:
+        say_json({"pieces": [_piece_json(studio, one) for one in traces]})
+        return
+    for place, one in enumerate(traces):
+        if place:
+            say()
+        _print_piece(studio, one)
+
+
+def _print_piece(studio: Studio, found: PieceTrace) -> None:
+    order = f", for {found.order_name}" if found.order else ""
+    gone = " (taken out of the studio)" if found.gone else ""
+    say_wrapped(f"{found.name}{order}{gone}")
+    if not found.pours:
+        say("  Nothing of it was poured.")
+    for pour in found.pours:
+        _print_pour(studio, pour)
+    if found.entries:
+        say()
+        print_entries(studio, found.entries)
+    if found.sisters:
+        say()
+        say("From the same mix or lot:")
+        _print_shared(studio, found.sisters)
+
+
+def _print_pour(studio: Studio, pour: TracedPour) -> None:
+    former = ", before it was stripped" if pour.former else ""
+    when = moment_words(studio.time_zone, pour.entry.at)
+    say_wrapped(f"{pour.name}, poured {when}{former}", "  ")
+    for mix in pour.mixes:
+        say_wrapped(_mix_words(studio, mix), "    ")
+    if not pour.mixes:
+        say("    No mix was written down for it.")
+    say_wrapped(_air_words(studio, pour), "    ")
+    for touch in pour.touches:
+        at = moment_words(studio.time_zone, touch.at)
+        note = f" ({touch.words})" if touch.words else ""
+        say_wrapped(f"{at}: {touch.touch}, {touch.verdict}{note}", "    ")
+
+
+def _air_words(studio: Studio, pour: TracedPour) -> str:
+    air = pour.air
+    if air is None or air.coldest is None or air.warmest is None:
+        return "The air around it was not read."
+    voice = TerminalVoice(studio)
+    damp = "" if air.dampest is None else f", up to {air.dampest:.0f} % humid"
+    return (
+        f"Air around it: {voice.degrees(air.coldest)} to {voice.degrees(air.warmest)}{damp} "
+        f"({len(air.readings)} readings)."
+    )
+
+
+def _mix_words(studio: Studio, mix: WeighedMix) -> str:
+    named = (("A", mix.lot_a), ("B", mix.lot_b))
+    lots = [f"{part} of lot {lot_words(studio, lot)}" for part, lot in named if lot]
+    weights = f"{mix.a_grams:g} g A" + (f" and {mix.b_grams:g} g B" if mix.b_grams else "")
+    colours = [f"{one.grams:g} g {one.name}" for one in mix.colourants]
+    facts = ", ".join([weights, *colours, *lots])
+    return f"Mix {mix.batch}, {moment_words(studio.time_zone, mix.at)}: {facts}"
+
+
+def _print_shared(studio: Studio, coats: Iterable[Shared]) -> None:
+    rows = [
+        (
+            one.name,
+            one.coat_name,
+            str(one.batch),
+            "same mix" if one.same_mix else "same lot",
+            one.order_name,
+            moment_words(studio.time_zone, one.shipped),
+        )
+        for one in coats
+    ]
+    say_table(("Piece", "Coat", "Mix", "Shares", "Order", "Shipped"), rows, "  ")
+
+
+def _piece_json(studio: Studio, found: PieceTrace) -> dict[str, Any]:
+    return {
+        "piece": found.piece,
+        "name": found.name,
+        "order": found.order,
+        "order_name": found.order_name,
+        "gone": found.gone,
+        "pours": [_pour_json(studio, pour) for pour in found.pours],
+        "entries": [entry_json(studio, entry) for entry in found.entries],
+        "corrections": [entry_json(studio, entry) for entry in found.corrections],
+        "sisters": [_shared_json(studio, one) for one in found.sisters],
+    }
+
+
+def _pour_json(studio: Studio, pour: TracedPour) -> dict[str, Any]:
+    air = pour.air
+    return {
+        "entry": entry_json(studio, pour.entry),
+        "coat_name": pour.name,
+        "former": pour.former,
+        "mixes": [_mix_json(studio, mix) for mix in pour.mixes],
+        "air": None
+        if air is None
+        else {
+            "place": air.place,
+            "readings": len(air.readings),
+            "coldest": air.coldest,
+            "warmest": air.warmest,
+            "dampest": air.dampest,
+        },
+        "touches": [entry_json(studio, touch) for touch in pour.touches],
+    }
+
+
+def _mix_json(studio: Studio, mix: WeighedMix) -> dict[str, Any]:
+    return {
+        "batch": mix.batch,
+        "product": mix.product,
+        "at": iso(studio.time_zone, mix.at),
+        "a_grams": mix.a_grams,
+        "b_grams": mix.b_grams,
+        "colourants": [{"name": one.name, "grams": one.grams} for one in mix.colourants],
+        "lot_a": lot_words(studio, mix.lot_a),
+        "lot_b": lot_words(studio, mix.lot_b),
+        "coats": [{"piece": one.piece, "coat": one.coat} for one in mix.coats],
+    }
+
+
+def _shared_json(studio: Studio, one: Shared) -> dict[str, Any]:
+    return {
+        "piece": one.piece,
+        "name": one.name,
+        "coat": one.coat,
+        "coat_name": one.coat_name,
+        "order": one.order,
+        "order_name": one.order_name,
+        "batch": one.batch,
+        "same_mix": one.same_mix,
+        "shipped": iso(studio.time_zone, one.shipped),
+        "gone": one.gone,
+    }
