@@ -193,9 +193,7 @@ def test_a_name_that_leads_nowhere_is_told(terminal: Terminal, sample: Path) -> 
     assert "is no piece, order" in terminal("trace", sample, "77").one_sentence
 
 
-def test_a_piece_of_which_nothing_was_poured_says_so(
-    terminal: Terminal, unplanned: Path
-) -> None:
-    studio = read_studio(unplanned)
+def test_a_piece_of_which_nothing_was_poured_says_so(terminal: Terminal, sample: Path) -> None:
+    studio = read_studio(sample)
     piece = next(one for one in studio.pieces if not studio.pours_of(one.key))
-    assert "Nothing of it was poured." in terminal("trace", unplanned, piece.key).out
+    assert "Nothing of it was poured." in terminal("trace", sample, piece.key).out
