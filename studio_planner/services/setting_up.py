@@ -5,64 +5,23 @@ Sentences name things and never sizes or temperatures, which a maker may read in
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import timedelta
-from enum import StrEnum
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.places import PlaceKind
-from studio_planner.craft.products import ProductKind
 from studio_planner.craft.tongue import counted, translate
-from studio_planner.science.stages import Stage
+from studio_planner.services.needs import Need, SetUpStep, named
+from studio_planner.services.sheet_needs import product_step
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Sequence
+    from collections.abc import Iterable
     from datetime import datetime
 
     from studio_planner.craft.pieces import Piece
-    from studio_planner.craft.products import Product
     from studio_planner.craft.studio import Studio
 
 _AHEAD = timedelta(days=28)
 _WEEK = timedelta(days=7)
-_MOST_NAMED = 3
-_HANDLED = (Stage.HANDLE, Stage.PRINT_FREE, Stage.FULL_CURE)
-"""From the first of these that its sheet knows, a piece may be taken off its spot."""
-
-
-class Need(StrEnum):
-    """What a plan is made from, in the order in which a maker enters it."""
-
-    HANDS = "hands"
-    ROOM = "room"
-    SPOT = "spot"
-    PRODUCT = "product"
-    PIECE = "piece"
-    ORDER = "order"
-
-    @property
-    def optional(self) -> bool:
-        """Whether a plan can be made without it."""
-        return self is Need.ORDER
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class SetUpStep:
-    """How far one need is met.
-
-    `there` says what the studio has of it, `lacking` what stops a plan, and `knowing` what a
-    plan can do without, but what a maker should know; each is whole sentences.
-    """
-
-    need: Need
-    there: str
-    lacking: tuple[str, ...] = ()
-    knowing: tuple[str, ...] = ()
-
-    @property
-    def done(self) -> bool:
-        """Whether nothing about it stops a plan any more."""
-        return not self.lacking
 
 
 def plan_possible(studio: Studio) -> bool:
@@ -76,7 +35,7 @@ def set_up_steps(studio: Studio, now: datetime) -> tuple[SetUpStep, ...]:
         _hands(studio, now),
         _room(studio),
         _spot(studio),
-        _product(studio),
+        product_step(studio),
         _piece(studio),
         _order(studio),
     )
@@ -106,7 +65,7 @@ def _hands(studio: Studio, now: datetime) -> SetUpStep:
             knowing.append(
                 translate(
                     "set up", "No working hours in the coming four weeks: {names}."
-                ).format(names=_named(idle))
+                ).format(names=named(idle))
             )
         longest = max(end - start for spans in working.values() for start, end in spans)
         knowing += _too_long(studio, longest)
@@ -120,7 +79,7 @@ def _hands(studio: Studio, now: datetime) -> SetUpStep:
         )
     return SetUpStep(
         need=Need.HANDS,
-        there=_named(p.name for p in studio.people),
+        there=named(p.name for p in studio.people),
         lacking=tuple(lacking),
         knowing=tuple(knowing),
     )
@@ -139,7 +98,7 @@ def _too_long(studio: Studio, longest: timedelta) -> list[str]:
     return [
         translate(
             "set up", "Nobody works long enough on end for: {names}. Paint a longer stretch."
-        ).format(names=_named(found))
+        ).format(names=named(found))
     ]
 
 
@@ -163,12 +122,10 @@ def _room(studio: Studio) -> SetUpStep:
                 "set up",
                 "No humidity is known of: {names}. The margin to the dew point stays unknown "
                 "there, and every pour is marked so.",
-            ).format(names=_named(dry))
+            ).format(names=named(dry))
         )
     knowing += _too_cold(studio)
-    return SetUpStep(
-        need=Need.ROOM, there=_named(p.name for p in rooms), knowing=tuple(knowing)
-    )
+    return SetUpStep(need=Need.ROOM, there=named(p.name for p in rooms), knowing=tuple(knowing))
 
 
 def _too_cold(studio: Studio) -> list[str]:
@@ -187,7 +144,7 @@ def _too_cold(studio: Studio) -> list[str]:
         [
             translate(
                 "set up", "No place ever gets as warm as the sheet asks for: {names}."
-            ).format(names=_named(cold))
+            ).format(names=named(cold))
         ]
         if cold
         else []
@@ -212,7 +169,7 @@ def _spot(studio: Studio) -> SetUpStep:
         "set up",
         "Larger than every spot: {names}. Add a spot that is large enough, with the height "
         "of the cover.",
-    ).format(names=_named(large))
+    ).format(names=named(large))
     if len(large) == len(studio.pieces):
         return SetUpStep(need=Need.SPOT, there=there, lacking=(sentence,))
     return SetUpStep(need=Need.SPOT, there=there, knowing=(sentence,))
@@ -221,72 +178,6 @@ def _spot(studio: Studio) -> SetUpStep:
 def _fits_somewhere(studio: Studio, piece: Piece) -> bool:
     height = piece.body_mm + piece.cover_mm
     return any(spot.holds(piece.footprint, height) for spot in studio.spots)
-
-
-def _product(studio: Studio) -> SetUpStep:
-    if not studio.products:
-        lacking = translate(
-            "set up", "There is no product yet: add one with the figures of its data sheet."
-        )
-        return SetUpStep(need=Need.PRODUCT, there="", lacking=(lacking,))
-    there = _named(product.name for product in studio.products)
-    faults = {product.key: _sheet_faults(product) for product in studio.products}
-    knowing = [words for product in studio.products for words in faults[product.key]]
-    stopped, words = _stopped_pieces(studio)
-    knowing += [one for one in words if one not in knowing]
-    nothing = all(faults[product.key][:1] and _dead(product) for product in studio.products)
-    every = bool(studio.pieces) and stopped == len(studio.pieces)
-    if nothing or every:
-        return SetUpStep(need=Need.PRODUCT, there=there, lacking=tuple(knowing))
-    return SetUpStep(need=Need.PRODUCT, there=there, knowing=tuple(knowing))
-
-
-def _dead(product: Product) -> bool:
-    """Whether no piece can ever be planned with a product, as its sheet is now."""
-    cures = product.kind in {ProductKind.TWO_PART, ProductKind.PRIMER}
-    return cures and not any(product.figures(stage) for stage in _HANDLED)
-
-
-def _sheet_faults(product: Product) -> list[str]:
-    if product.kind is not ProductKind.TWO_PART:
-        return [_no_handle(product)] if _dead(product) else []
-    found = [_no_handle(product)] if _dead(product) else []
-    opens, closes = (product.figures(s) for s in (Stage.RECOAT_OPENS, Stage.RECOAT_CLOSES))
-    if not opens:
-        found.append(
-            translate(
-                "set up",
-                "{product}: the sheet has no figure for when recoat opens, so no coat can "
-                "follow in its window.",
-            ).format(product=product.name)
-        )
-    elif not closes:
-        found.append(
-            translate(
-                "set up",
-                "{product}: the sheet has no figure for when recoat closes, so every coat "
-                "upon it has to be scuffed.",
-            ).format(product=product.name)
-        )
-    return found
-
-
-def _no_handle(product: Product) -> str:
-    return translate(
-        "set up",
-        "{product}: the sheet has no figure for handle, print-free or full cure, so a piece "
-        "would never leave its spot; add one from the sheet.",
-    ).format(product=product.name)
-
-
-def _stopped_pieces(studio: Studio) -> tuple[int, list[str]]:
-    """How many pieces lack figures of their products, and the sentences about them."""
-    # Only a maker who looks at the set-up asks this; the window opens without it.
-    from studio_planner.planning.missing_figures import missing_figures  # noqa: PLC0415
-
-    faults = [missing_figures(studio, piece) for piece in studio.pieces]
-    words = [row.reason for rows in faults for row in rows]
-    return sum(1 for rows in faults if rows), words
 
 
 def _piece(studio: Studio) -> SetUpStep:
@@ -314,13 +205,4 @@ def _order(studio: Studio) -> SetUpStep:
             translate("set up", "{count} order"),
             translate("set up", "{count} orders"),
         ),
-    )
-
-
-def _named(names: Iterable[str]) -> str:
-    every: Sequence[str] = list(names)
-    if len(every) <= _MOST_NAMED + 1:
-        return ", ".join(every)
-    return translate("set up", "{names} and {count} more").format(
-        names=", ".join(every[:_MOST_NAMED]), count=len(every) - _MOST_NAMED
     )

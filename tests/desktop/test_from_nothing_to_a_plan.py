@@ -18,7 +18,7 @@ from studio_planner.desktop.studio_pages.hands_section import HandsSection
 from studio_planner.desktop.studio_pages.set_up_section import SetUpSection
 from studio_planner.planning.quick import quick_plan
 from studio_planner.science.stages import Stage
-from studio_planner.services.setting_up import Need
+from studio_planner.services.needs import Need
 from tests.desktop.studio_steps import click, pulled, section, studio_of, typed
 
 if TYPE_CHECKING:

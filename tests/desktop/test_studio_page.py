@@ -23,7 +23,7 @@ from studio_planner.desktop.studio_pages.hands_section import HandsSection
 from studio_planner.desktop.studio_pages.rules_section import RulesSection
 from studio_planner.desktop.studio_pages.set_up_section import SetUpSection
 from studio_planner.desktop.studio_pages.units_section import UnitsSection
-from studio_planner.services.setting_up import Need
+from studio_planner.services.needs import Need
 from studio_planner.storage.studio_file import create_studio
 from tests.desktop import scenes
 from tests.desktop.studio_steps import click, pulled, section, studio_of, typed

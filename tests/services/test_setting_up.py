@@ -16,9 +16,8 @@ from studio_planner.craft.shapes import Rectangle
 from studio_planner.craft.studio import Studio
 from studio_planner.planning.quick import quick_plan
 from studio_planner.science.stages import Stage
+from studio_planner.services.needs import Need, SetUpStep
 from studio_planner.services.setting_up import (
-    Need,
-    SetUpStep,
     plan_possible,
     ready,
     set_up_steps,

@@ -4,118 +4,24 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt
-from PySide6.QtGui import QPainter, QPen, QPolygonF
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
 from typing_extensions import override
 
 from studio_planner.desktop.page import Page
 from studio_planner.desktop.studio_pages.lines import Line, verb
+from studio_planner.desktop.studio_pages.need_words import PLACES, titles, verbs, whys
+from studio_planner.desktop.studio_pages.step_sign import StepSign
 from studio_planner.desktop.tongue import translate
-from studio_planner.services.setting_up import Need, ready, set_up_steps
+from studio_planner.services.needs import Need
+from studio_planner.services.setting_up import ready, set_up_steps
 
 if TYPE_CHECKING:
-    from PySide6.QtGui import QPaintEvent
-
-    from studio_planner.desktop.canvas import Canvas
     from studio_planner.desktop.page import PageDesk
     from studio_planner.services.desk import DeskView
-    from studio_planner.services.setting_up import SetUpStep
+    from studio_planner.services.needs import SetUpStep
 
-_SIGN = 22
 _WIDEST = 820
-
-_PLACES: dict[Need, tuple[str, str]] = {
-    Need.HANDS: ("studio", "hands"),
-    Need.ROOM: ("studio", "room"),
-    Need.SPOT: ("studio", "room"),
-    Need.PRODUCT: ("products", ""),
-    Need.PIECE: ("pieces", ""),
-    Need.ORDER: ("orders", ""),
-}
-"""The page where each need is met, and the thing on it."""
-
-
-def _titles() -> dict[Need, str]:
-    return {
-        Need.HANDS: translate("set-up", "Hands and their hours"),
-        Need.ROOM: translate("set-up", "The room's temperature"),
-        Need.SPOT: translate("set-up", "A level spot"),
-        Need.PRODUCT: translate("set-up", "A product with its data sheet"),
-        Need.PIECE: translate("set-up", "A piece with its coats"),
-        Need.ORDER: translate("set-up", "An order"),
-    }
-
-
-def _whys() -> dict[Need, str]:
-    return {
-        Need.HANDS: translate(
-            "set-up",
-            "A pour takes an hour or more of somebody's hands, and a window is of use only "
-            "when somebody is there and awake.",
-        ),
-        Need.ROOM: translate(
-            "set-up",
-            "The room's temperature sets how fast every coat cures; its humidity says when a "
-            "surface is too damp to be coated.",
-        ),
-        Need.SPOT: translate(
-            "set-up",
-            "A wet piece lies level on its spot until it can be handled. Spots decide how many "
-            "pieces can be under way at once.",
-        ),
-        Need.PRODUCT: translate(
-            "set-up",
-            "From the sheet come the hours after which the next coat goes on, the piece can be "
-            "handled, and packed.",
-        ),
-        Need.PIECE: translate(
-            "set-up", "A plan is made of coats: which product, how thick, on which face."
-        ),
-        Need.ORDER: translate(
-            "set-up",
-            "Can wait. With a promised date the plan knows what has to be ready first.",
-        ),
-    }
-
-
-def _verbs() -> dict[Need, str]:
-    return {
-        Need.HANDS: translate("set-up", "Enter hands"),
-        Need.ROOM: translate("set-up", "Enter the room"),
-        Need.SPOT: translate("set-up", "Enter spots"),
-        Need.PRODUCT: translate("set-up", "Enter products"),
-        Need.PIECE: translate("set-up", "Enter pieces"),
-        Need.ORDER: translate("set-up", "Enter orders"),
-    }
-
-
-class StepSign(QWidget):
-    """A mould that is empty while something lacks, and full with a tick when it is there."""
-
-    def __init__(self, canvas: Canvas, parent: QWidget) -> None:
-        """Start empty."""
-        super().__init__(parent)
-        self._canvas = canvas
-        self.done = False
-        self.setFixedSize(QSize(_SIGN, _SIGN))
-        canvas.redrawn.connect(self.update)
-
-    @override
-    def paintEvent(self, event: QPaintEvent) -> None:
-        theme = self._canvas.theme
-        with QPainter(self) as painter:
-            painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-            mould = QRectF(2.0, 4.0, 18.0, 15.0)
-            if self.done:
-                painter.fillRect(mould.adjusted(0, 3, 0, 0), theme.film_colour(0.55))
-            painter.setPen(QPen(theme.colour("ink"), 1.6))
-            sides = [mould.topLeft(), mould.bottomLeft(), mould.bottomRight(), mould.topRight()]
-            painter.drawPolyline(QPolygonF(sides))
-            if self.done:
-                tick = [QPointF(6.0, 11.0), QPointF(9.5, 15.0), QPointF(17.5, 3.0)]
-                painter.setPen(QPen(theme.colour("ink"), 2.2))
-                painter.drawPolyline(QPolygonF(tick))
 
 
 class StepRow(QWidget):
@@ -125,17 +31,17 @@ class StepRow(QWidget):
         """Lie in the window `desk`."""
         super().__init__(parent)
         canvas = desk.canvas
-        title = _titles()[need]
+        title = titles()[need]
         self._title = title
         self.sign = StepSign(canvas, self)
         self.title = Line(canvas, title, self, font="bold")
         self.state = Line(canvas, "", self, font="small_bold", colour="quiet")
-        self.why = Line(canvas, _whys()[need], self, font="small", colour="quiet")
+        self.why = Line(canvas, whys()[need], self, font="small", colour="quiet")
         self.there = Line(canvas, "", self)
         self.lacking = Line(canvas, "", self)
         self.knowing = Line(canvas, "", self)
-        page, thing = _PLACES[need]
-        self.verb = verb(_verbs()[need], lambda: desk.go_to(page, thing), self, about=title)
+        page, thing = PLACES[need]
+        self.verb = verb(verbs()[need], lambda: desk.go_to(page, thing), self, about=title)
         self._lay_out()
 
     def _lay_out(self) -> None:
@@ -238,7 +144,7 @@ class SetUpSection(Page):
             done = sum(1 for step in needed if step.done)
             self.summary.say(
                 translate("set-up", "{done} of {all} are there. Next: {next}.").format(
-                    done=done, all=len(needed), next=_lowered(_titles()[self._next])
+                    done=done, all=len(needed), next=_lowered(titles()[self._next])
                 )
             )
 

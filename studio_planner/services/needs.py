@@ -1,0 +1,59 @@
+"""What a plan is made from, and how far a studio has it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.tongue import translate
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Sequence
+
+_MOST_NAMED = 3
+
+
+class Need(StrEnum):
+    """What a plan is made from, in the order in which a maker enters it."""
+
+    HANDS = "hands"
+    ROOM = "room"
+    SPOT = "spot"
+    PRODUCT = "product"
+    PIECE = "piece"
+    ORDER = "order"
+
+    @property
+    def optional(self) -> bool:
+        """Whether a plan can be made without it."""
+        return self is Need.ORDER
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SetUpStep:
+    """How far one need is met.
+
+    `there` says what the studio has of it, `lacking` what stops a plan, and `knowing` what a
+    plan can do without, but what a maker should know; each is whole sentences.
+    """
+
+    need: Need
+    there: str
+    lacking: tuple[str, ...] = ()
+    knowing: tuple[str, ...] = ()
+
+    @property
+    def done(self) -> bool:
+        """Whether nothing about it stops a plan any more."""
+        return not self.lacking
+
+
+def named(names: Iterable[str]) -> str:
+    """Names in a row; of many only the first, and how many more."""
+    every: Sequence[str] = list(names)
+    if len(every) <= _MOST_NAMED + 1:
+        return ", ".join(every)
+    return translate("set up", "{names} and {count} more").format(
+        names=", ".join(every[:_MOST_NAMED]), count=len(every) - _MOST_NAMED
+    )
