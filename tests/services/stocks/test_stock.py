@@ -16,6 +16,7 @@ from studio_planner.services.stocks.drawing import drawn
 from studio_planner.services.stocks.levels import lot_levels
 from studio_planner.services.stocks.matched import one_lot
 from studio_planner.services.stocks.stock_view import Stock, stock_of
+from studio_planner.services.stocks.stock_words import stuff_said
 from studio_planner.services.stocks.using import planned_uses
 from studio_planner.services.weighing import weigh
 from tests.services.mixing.bench_mixes import FLOOD, START, bench
@@ -292,3 +293,20 @@ def test_draws_and_shorts_add_up_and_no_bottle_gives_more_than_it_has(
     for draw in drawing.draws:
         kept = next(one for one in lots if one.key == draw.lot).kept_for
         assert kept in {"", draw.share.order}
+
+
+def test_a_bottle_shows_itself_and_what_is_free_of_it() -> None:
+    view = stock(lot("a1"), lot("w", B, opened=date(2026, 1, 20)))
+    first, second = view.lots
+    assert first.lot.key == "a1"
+    assert first.free_g == pytest.approx(1000.0 - sum(one.grams for one in first.reserved))
+    assert first.good_until is None
+    assert second.good_until == date(2026, 1, 20) + timedelta(days=180)
+
+
+def test_what_is_not_mixed_is_weighed_from_its_whole_bottle() -> None:
+    paint = replace(FLOOD, kind=ProductKind.PRIMER, ratio=None)
+    studio = replace(bench(*sets("one"), product=paint), lots=(lot("w", LotPart.WHOLE),))
+    used = weighed(studio, 100.0, lot_a="w")
+    assert lot_levels(used)[0][0].left_g == 900.0
+    assert stuff_said(studio, "flood", LotPart.WHOLE) == "Invented flood"
