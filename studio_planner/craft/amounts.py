@@ -97,13 +97,14 @@ def coat_parts(piece: Piece, coat: Coat, product: Product, settings: Settings) -
 def ratio_by_weight(product: Product) -> MixRatio:
     """Give the ratio of A to B by weight; MassError for a product that is not mixed.
 
-    A ratio by volume is turned into weight through the densities of both parts.
+    A ratio by volume is turned into weight through the densities of both parts; one of which
+    nobody has said what it counts is taken as by weight.
     """
     ratio = product.ratio
     if ratio is None:
         message = f"{product.name} is not mixed from two parts."
         raise MassError(message)
-    if ratio.by is RatioBy.WEIGHT:
+    if ratio.by is not RatioBy.VOLUME:
         return MixRatio.by_weight(ratio.a, ratio.b)
     density_a, density_b = product.density_a or 0.0, product.density_b or 0.0
     return MixRatio.by_volume(ratio.a, ratio.b, a_density=density_a, b_density=density_b)

@@ -30,10 +30,14 @@ class ProductKind(StrEnum):
 
 
 class RatioBy(StrEnum):
-    """How a data sheet states its mix ratio."""
+    """How a data sheet states its mix ratio.
+
+    ASSUMED: nobody has said yet; until then the numbers are taken as parts by weight.
+    """
 
     WEIGHT = "weight"
     VOLUME = "volume"
+    ASSUMED = "assumed"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

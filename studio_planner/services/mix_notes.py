@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from studio_planner.craft.products import ProductKind
+from studio_planner.craft.products import ProductKind, RatioBy
 from studio_planner.craft.tongue import figure, translate
 from studio_planner.science.film_limits import ALL_COLOURANTS_CEILING, Colourant
 from studio_planner.services.amount_words import grams_said
@@ -14,6 +14,7 @@ if TYPE_CHECKING:
     from collections.abc import Sequence
 
     from studio_planner.craft.pieces import Coat
+    from studio_planner.craft.products import Product
     from studio_planner.craft.studio import Studio
     from studio_planner.services.colour_stuff import ColourStuff
 
@@ -29,9 +30,11 @@ def notes_on(studio: Studio, coat: Coat, needed: float, total: float) -> tuple[s
     if studio.product(coat.product).kind is ProductKind.LEAF:
         return (translate("mixing", "Leaf is laid, not weighed."),)
     colours = [stuff_of(colour, studio.pigments) for colour in coat.colours]
-    notes = [_ceiling_note(stuff) for stuff in colours if stuff.over_ceiling]
+    notes = _ratio_notes(studio.product(coat.product))
+    notes += [_ceiling_note(stuff) for stuff in colours if stuff.over_ceiling]
     share = _share(colours)
-    if share > ALL_COLOURANTS_CEILING and not notes:
+    high = any(stuff.over_ceiling for stuff in colours)
+    if share > ALL_COLOURANTS_CEILING and not high:
         notes.append(
             translate(
                 "mixing", "All colourants together are {share} % of the mix; that is much."
@@ -48,6 +51,16 @@ def notes_on(studio: Studio, coat: Coat, needed: float, total: float) -> tuple[s
             )
         )
     return tuple(notes)
+
+
+def _ratio_notes(product: Product) -> list[str]:
+    if product.ratio is None or product.ratio.by is not RatioBy.ASSUMED:
+        return []
+    said = translate(
+        "mixing",
+        "Do not mix yet: the ratio of {product} is only assumed; enter the one on its sheet.",
+    )
+    return [said.format(product=product.name)]
 
 
 def _share(colours: Sequence[ColourStuff]) -> float:

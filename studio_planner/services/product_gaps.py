@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 from typing import TYPE_CHECKING
 
-from studio_planner.craft.products import MixRatio, ProductKind
+from studio_planner.craft.products import ProductKind, RatioBy
 from studio_planner.science.stages import Edge, Stage
 
 if TYPE_CHECKING:
@@ -22,7 +22,7 @@ class Gap(StrEnum):
     """One thing that a sheet leaves open."""
 
     NO_FIGURES = "no figures"
-    EVEN_RATIO = "ratio not read yet"
+    ASSUMED_RATIO = "ratio not read yet"
     NO_OPENING = "no opening"
     NO_CLOSING = "no closing"
     SHUT = "window shut"
@@ -54,11 +54,12 @@ def gaps_of(product: Product, coldest: float, warmest: float) -> tuple[SheetGap,
     """What a sheet leaves open for a room that is likely between two temperatures [°C]."""
     if product.kind is ProductKind.LEAF:
         return ()
-    even = (SheetGap(Gap.EVEN_RATIO),) if product.ratio == MixRatio(a=1, b=1) else ()
+    assumed = product.ratio is not None and product.ratio.by is RatioBy.ASSUMED
+    ratio = (SheetGap(Gap.ASSUMED_RATIO),) if assumed else ()
     if not product.sheet:
-        return (*even, SheetGap(Gap.NO_FIGURES))
+        return (*ratio, SheetGap(Gap.NO_FIGURES))
     return (
-        *even,
+        *ratio,
         *_window_gaps(product, (coldest + warmest) / 2),
         *_gate_gaps(product),
         *_mix_gaps(product),

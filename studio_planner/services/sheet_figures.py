@@ -12,8 +12,9 @@ from typing import TYPE_CHECKING
 from studio_planner.craft.errors import InvalidEntry, StudioFileError
 from studio_planner.craft.tongue import translate
 from studio_planner.services.sheet_findings import Finding, Unread
+from studio_planner.services.sheet_heads import name_apart
 from studio_planner.services.sheet_lines import read_lines
-from studio_planner.services.sheet_sentences import without_ratio
+from studio_planner.services.sheet_ratios import ratio_apart
 from studio_planner.services.sheet_tables import read_table
 from studio_planner.services.sheet_times import PrintedTime, time_words
 from studio_planner.storage.data_sheet import COLUMNS, read_data_sheet
@@ -30,11 +31,15 @@ MOST_LETTERS = 200_000
 
 @dataclass(frozen=True, slots=True)
 class ReadSheet:
-    """What was found in a pasted sheet, each figure once, and what was not understood."""
+    """What was found in a pasted sheet, each figure once, and what was not understood.
+
+    `name` is what the sheet is headed with, empty where it is headed with nothing.
+    """
 
     points: tuple[SheetPoint, ...]
     unread: tuple[Unread, ...]
     ratio: MixRatio | None = None
+    name: str = ""
 
 
 def read_figures(text: str, celsius: float | None = None) -> ReadSheet:
@@ -47,10 +52,11 @@ def read_figures(text: str, celsius: float | None = None) -> ReadSheet:
     [('recoat_opens', 4.0, 6.0), ('recoat_closes', 24.0, None)]
     """
     lines = text[:MOST_LETTERS].replace("\r\n", "\n").replace("\r", "\n").split("\n")
-    lines, ratio = _ratio_apart(lines)
+    lines, ratio = ratio_apart(lines)
+    lines, name = (lines, "") if _is_our_table(lines) else name_apart(lines)
     findings, unread = _read(lines, celsius)
     points: dict[tuple[Stage, float, float | None], SheetPoint] = {}
-    left = list(unread)
+    left = [*unread]
     for finding in findings:
         try:
             point = finding.point()
@@ -63,18 +69,8 @@ def read_figures(text: str, celsius: float | None = None) -> ReadSheet:
             left.append(
                 finding.refused(translate("sheets", "it says otherwise than a line before it."))
             )
-    return ReadSheet(
-        tuple(points.values()), tuple(sorted(left, key=lambda one: one.number)), ratio
-    )
-
-
-def _ratio_apart(lines: list[str]) -> tuple[list[str], MixRatio | None]:
-    """The lines without the first mix ratio in them; a second one is left to be listed."""
-    for index, line in enumerate(lines):
-        rest, ratio = without_ratio(line)
-        if ratio is not None:
-            return [*lines[:index], rest, *lines[index + 1 :]], ratio
-    return lines, None
+    unread = sorted(left, key=lambda one: one.number)
+    return ReadSheet(tuple(points.values()), tuple(unread), ratio, name)
 
 
 def _read(lines: Sequence[str], celsius: float | None) -> tuple[list[Finding], list[Unread]]:

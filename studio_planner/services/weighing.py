@@ -202,8 +202,10 @@ class _Whole:
 
 
 def _portions(product: Product, spread: float, lost: float) -> int:
-    # What stays in the cups takes room too.
-    room = max(min(product.mix_limit_g, product.cup_limit_g - lost), 1.0)
+    room = product.mix_limit_g
+    if product.kind is ProductKind.TWO_PART:  # the only kind that heats itself in a cup
+        room = min(room, product.cup_limit_g - lost)  # what stays in the cups takes room too
+    room = max(room, 1.0)
     return max(1, math.ceil(spread / room - 1e-9))
 
 

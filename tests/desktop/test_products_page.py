@@ -10,13 +10,14 @@ from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtTest import QTest
 
-from studio_planner.craft.products import ProductKind, RatioBy
+from studio_planner.craft.products import MixRatio, ProductKind, RatioBy
 from studio_planner.craft.settings import TemperatureUnit, Units
 from studio_planner.desktop.page_keys import PRODUCTS
 from studio_planner.desktop.pages.products_page import ProductsPage
 from studio_planner.science.stages import Stage
 from studio_planner.services.caution import DEFERRAL
 from studio_planner.services.editing.changes import Change
+from studio_planner.services.editing.products import EVEN_RATIO
 
 if TYPE_CHECKING:
     from PySide6.QtWidgets import QLineEdit
@@ -85,7 +86,7 @@ def test_a_sheet_is_typed_from_nothing_and_all_of_it_undone(
 ) -> None:
     before = studio_of(desk)
     add(page)
-    assert "1 to 1 is only a start" in page.panel.gaps.text()
+    assert "The ratio is only a start" in page.panel.gaps.text()
     type_into(page, "name", "Harbour flood")
     type_into(page, "ratio_a", "2")
     write(cell(page, Stage.WORKING_TIME, 20), "45 min")
@@ -343,6 +344,29 @@ def test_another_kind_drops_the_ratio(desk: DeskWindow, page: ProductsPage) -> N
     fields["kind"].edited.emit()
     assert last(desk).kind is ProductKind.PRIMER
     assert last(desk).ratio is None
+    fields["kind"].show_value(ProductKind.TWO_PART)
+    fields["kind"].edited.emit()
+    assert last(desk).ratio == EVEN_RATIO
+
+
+@pytest.mark.parametrize(
+    ("kind", "shown"),
+    [
+        (ProductKind.TWO_PART, {"ratio_by", "density", "cup_limit_g", "mix_limit_g"}),
+        (ProductKind.PRIMER, {"density", "mix_limit_g"}),
+        (ProductKind.SIZE, {"density", "mix_limit_g"}),
+        (ProductKind.LEAF, set()),
+    ],
+)
+def test_only_what_applies_to_a_kind_is_asked(
+    page: ProductsPage, kind: ProductKind, shown: set[str]
+) -> None:
+    add(page, kind)
+    fields = page.panel.form.form.fields
+    asked = {"ratio_by", "density", "cup_limit_g", "mix_limit_g"}
+    assert {name for name in asked if fields[name].isVisibleTo(page)} == shown
+    mixed = kind is ProductKind.TWO_PART
+    assert fields["mix_limit_g"].words == ("Largest mix" if mixed else "Most at once")
 
 
 def test_a_studio_in_fahrenheit_reads_and_types_in_it(
@@ -388,4 +412,63 @@ def test_the_even_ratio_is_warned_of_while_figures_alone_are_taken(
     page.panel.paste.text.setPlainText("Sandable 24 h at 20 C.")
     QTest.mouseClick(page.panel.paste.take_button, Qt.MouseButton.LeftButton)
     assert studio_of(desk).products[-1].sheet
-    assert "1 to 1" in page.panel.gaps.text()
+    assert "The ratio is only a start" in page.panel.gaps.text()
+
+
+def test_an_even_ratio_is_confirmed_by_saying_what_it_counts(
+    desk: DeskWindow, page: ProductsPage
+) -> None:
+    add(page)
+    by = page.panel.form.ratio_by
+    assert [by.editor.itemText(row) for row in range(3)] == [
+        "not said yet", "by weight", "by volume",
+    ]  # fmt: skip
+    by.show_value(RatioBy.WEIGHT)
+    by.edited.emit()
+    assert last(desk).ratio == MixRatio(a=1, b=1)
+    assert "only a start" not in page.panel.gaps.text()
+    assert by.editor.count() == 2
+
+
+def test_a_pasted_sheet_names_a_new_product(desk: DeskWindow, page: ProductsPage) -> None:
+    add(page)
+    QTest.mouseClick(page.panel.paste_button, Qt.MouseButton.LeftButton)
+    paste = page.panel.paste
+    paste.text.setPlainText("Slow & clear 40\nSandable 24 h at 20 C.")
+    assert paste.named.isVisibleTo(page)
+    assert paste.named.isChecked()
+    QTest.mouseClick(paste.take_button, Qt.MouseButton.LeftButton)
+    assert last(desk).name == "Slow & clear 40"
+
+
+def test_a_known_product_keeps_its_name_unless_the_maker_wants_the_sheets(
+    desk: DeskWindow, page: ProductsPage
+) -> None:
+    before = studio_of(desk).products[0].name
+    QTest.mouseClick(page.panel.paste_button, Qt.MouseButton.LeftButton)
+    paste = page.panel.paste
+    paste.text.setPlainText("Slow mix 40\nSandable 24 h at 20 C.")
+    assert not paste.named.isChecked()
+    paste.named.click()
+    paste.named.click()
+    QTest.mouseClick(paste.take_button, Qt.MouseButton.LeftButton)
+    assert studio_of(desk).products[0].name == before
+
+
+def test_a_pasted_ratio_by_volume_waits_for_the_densities(
+    desk: DeskWindow, page: ProductsPage
+) -> None:
+    add(page)
+    QTest.mouseClick(page.panel.paste_button, Qt.MouseButton.LeftButton)
+    paste = page.panel.paste
+    paste.text.setPlainText("2 parts A : 1 part B by volume\nSandable 24 h at 20 C.")
+    assert "only with the densities of A and of B" in paste.found.text()
+    QTest.mouseClick(paste.take_button, Qt.MouseButton.LeftButton)
+    assert last(desk).figures(Stage.SANDABLE)
+    assert last(desk).ratio == EVEN_RATIO
+    assert "The ratio waits here" in paste.wrong.text()
+    type_into(page, "density_a", "1.15")
+    type_into(page, "density_b", "0.98")
+    QTest.mouseClick(paste.take_button, Qt.MouseButton.LeftButton)
+    assert last(desk).ratio == MixRatio(a=2, b=1, by=RatioBy.VOLUME)
+    assert paste.isHidden()

@@ -12,12 +12,15 @@ from studio_planner.craft.products import MixRatio, ProductKind, RatioBy, SheetP
 from studio_planner.science.stages import Basis, Edge, Stage, safe_edge
 from studio_planner.services.editing.changes import made
 from studio_planner.services.editing.products import (
+    EVEN_RATIO,
     copied_product,
+    lacks_densities,
     new_product,
     product_with,
     removed_product,
     values_of,
     with_figure,
+    with_sheet,
     with_temperature,
 )
 from studio_planner.services.law_curves import cup_curve, law_curve, law_point, times_at
@@ -169,3 +172,41 @@ def test_a_ratio_by_volume_without_densities_is_refused() -> None:
     ratio = MixRatio(a=2, b=1, by=RatioBy.VOLUME)
     with pytest.raises(InvalidEntry, match="densities"):
         replace(SLOW, ratio=ratio)
+
+
+def test_a_ratio_is_assumed_until_the_maker_says_what_it_counts() -> None:
+    new = replace(SLOW, ratio=EVEN_RATIO)
+    assert Gap.ASSUMED_RATIO in found(new)
+    typed = product_with(new, values_of(new) | {"ratio_a": 2.0})
+    assert Gap.ASSUMED_RATIO in found(typed)
+    said = product_with(new, values_of(new) | {"ratio_by": RatioBy.WEIGHT})
+    assert said.ratio == MixRatio(a=1, b=1)
+    assert Gap.ASSUMED_RATIO not in found(said)
+
+
+def test_another_kind_drops_the_ratio_and_keeps_the_largest_cup() -> None:
+    mix = replace(SLOW, density_a=1.1, density_b=1.0, cup_limit_g=120.0, viscosity_mpas=900.0)
+    one = product_with(mix, values_of(mix) | {"kind": ProductKind.PRIMER})
+    assert (one.ratio, one.density_a, one.density_b) == (None, None, None)
+    assert (one.cup_limit_g, one.viscosity_mpas) == (120.0, 900.0)
+    again = product_with(one, values_of(one) | {"kind": ProductKind.TWO_PART})
+    assert again.ratio == EVEN_RATIO
+    assert again.cup_limit_g == 120.0
+
+
+def test_a_sheet_with_a_ratio_by_volume_is_taken_but_for_the_ratio() -> None:
+    by_volume = MixRatio(a=2, b=1, by=RatioBy.VOLUME)
+    point = SheetPoint(stage=Stage.HANDLE, celsius=20, from_hours=30)
+    bare = replace(SLOW, sheet=())
+    taken = with_sheet(bare, [point], by_volume, "Slow mix")
+    assert (taken.sheet, taken.name, taken.ratio) == ((point,), "Slow mix", SLOW.ratio)
+    assert lacks_densities(bare, by_volume)
+    dense = replace(bare, density_a=1.1, density_b=1.0)
+    assert with_sheet(dense, [point], by_volume).ratio == by_volume
+
+
+def test_a_ratio_that_says_nothing_new_keeps_what_is_known() -> None:
+    assert SLOW.ratio is not None
+    unsaid = replace(SLOW.ratio, by=RatioBy.ASSUMED)
+    assert with_sheet(SLOW, [], unsaid).ratio == SLOW.ratio
+    assert with_sheet(SLOW, [], replace(unsaid, a=9)).ratio == replace(unsaid, a=9)

@@ -291,10 +291,100 @@ def test_a_whole_sheet_on_one_line_gives_all_its_figures_and_its_ratio() -> None
     assert len(sheet.points) == 9
     assert sheet.ratio is not None
     assert (sheet.ratio.a, sheet.ratio.b, sheet.ratio.by.value) == (100, 45, "weight")
-    assert [one.line for one in sheet.unread] == ["Slow clear epoxy"]
+    assert sheet.name == "Slow clear epoxy"
+    assert not sheet.unread
 
 
 def test_what_follows_a_semicolon_belongs_to_the_same_stage() -> None:
     sheet = read_figures("Recoat window 6-8 h to 24 h at 20 C; 4-5 h to 16 h at 25 C")
     assert len(sheet.points) == 4
     assert not sheet.unread
+
+
+# The ratio
+
+
+RATIOS = {
+    "Mix ratio 100:45 by weight": (100, 45, "weight"),
+    "Mix ratio by weight: 100 : 45": (100, 45, "weight"),
+    "100:45 by weight": (100, 45, "weight"),
+    "2 parts A : 1 part B": (2, 1, "assumed"),
+    "2 parts of resin with 1 part of hardener by volume": (2, 1, "volume"),
+    "Part A: 100 parts, part B: 45 parts by weight": (100, 45, "weight"),
+    "A:B = 100:45": (100, 45, "assumed"),
+    "B : A = 45 : 100 by weight": (100, 45, "weight"),
+    "Mischungsverhältnis 2:1": (2, 1, "assumed"),
+    "Mischungsverhältnis 100:60 nach Gewicht": (100, 60, "weight"),
+    "Mischungsverhältnis (Volumen) 2 : 1": (2, 1, "volume"),
+    "2 Teile A : 1 Teil B nach Volumen": (2, 1, "volume"),
+    "2 Gewichtsteile Harz auf 1 Gewichtsteil Härter": (2, 1, "weight"),
+    "Harz : Härter = 100 : 62,5 (Gewichtsteile)": (100, 62.5, "weight"),
+    "Mixing ratio A/B 100/38 pbw": (100, 38, "weight"),
+    "Mix ratio 2:1 by volume, 100:44 by weight": (100, 44, "weight"),
+    "1:1 v/v": (1, 1, "volume"),
+}
+
+
+@pytest.mark.parametrize("line", RATIOS)
+def test_a_ratio_is_read_as_sheets_print_it(line: str) -> None:
+    sheet = read_figures(f"{line}\nFull cure 7 d at 20 °C")
+    assert sheet.ratio is not None
+    assert (sheet.ratio.a, sheet.ratio.b, sheet.ratio.by.value) == RATIOS[line]
+    assert (len(sheet.points), sheet.unread) == (1, ())
+
+
+@pytest.mark.parametrize(
+    "line", ["2:1", "Recoat 12:30 h at 20 °C", "Recoat window 4 to 6 h at 20 °C"]
+)
+def test_numbers_that_are_not_said_to_be_a_ratio_are_none(line: str) -> None:
+    assert read_figures(line).ratio is None
+
+
+def test_a_ratio_by_weight_is_taken_before_one_by_volume_and_another_one_is_listed() -> None:
+    sheet = read_figures(
+        "Mix ratio 2:1 by volume\nMix ratio 100:44 by weight\nMix ratio 100:50 by weight"
+    )
+    assert sheet.ratio is not None
+    assert (sheet.ratio.a, sheet.ratio.b, sheet.ratio.by.value) == (100, 44, "weight")
+    assert [one.number for one in sheet.unread] == [3]
+
+
+def test_a_ratio_beside_a_stage_leaves_the_stage() -> None:
+    sheet = read_figures("Full cure 7 d at 20 °C, mix ratio 2:1 by volume")
+    assert sheet.ratio is not None
+    assert [point.stage for point in sheet.points] == [Stage.FULL_CURE]
+
+
+def test_parts_that_cannot_be_are_no_ratio() -> None:
+    sheet = read_figures("Mix ratio 0:1 by weight")
+    assert sheet.ratio is None
+    assert [one.number for one in sheet.unread] == [1]
+
+
+# The name
+
+
+@pytest.mark.parametrize(
+    ("head", "name"),
+    [
+        ("Slow mix 40", "Slow mix 40"),
+        ("Slow mix 40 - Technical Data Sheet", "Slow mix 40"),
+        ("Technical Data Sheet\n\nSlow mix 40", "Slow mix 40"),
+        ("Technisches Merkblatt\nProdukt: Gießharz langsam", "Gießharz langsam"),
+        ("Tack free 8 h", ""),
+        ("At 20 °C", ""),
+        ("temp °C;tack free (h)", ""),
+        ("", ""),
+        ("12345", ""),
+        ("A" * 70, ""),
+    ],
+)
+def test_a_sheet_is_headed_with_the_name(head: str, name: str) -> None:
+    sheet = read_figures(f"{head}\nFull cure 7 d at 20 °C")
+    assert sheet.name == name
+    assert [point.stage for point in sheet.points][-1:] in ([Stage.FULL_CURE], [])
+
+
+def test_lines_keep_their_numbers_under_a_head() -> None:
+    sheet = read_figures("Data sheet\nSlow mix\n\nIt smells of plums\nFull cure 7 d at 20 °C")
+    assert [(one.number, one.line) for one in sheet.unread] == [(4, "It smells of plums")]

@@ -20,7 +20,7 @@ from studio_planner.craft.pieces import (
     Piece,
 )
 from studio_planner.craft.plans import Plan, PlannedCoat
-from studio_planner.craft.products import MixRatio, Product, ProductKind
+from studio_planner.craft.products import MixRatio, Product, ProductKind, RatioBy
 from studio_planner.craft.settings import Settings
 from studio_planner.craft.shapes import Rectangle, Round
 from studio_planner.craft.studio import Studio
@@ -230,3 +230,33 @@ def test_rounding_to_the_scale_never_spoils_the_ratio(
         assert sum(cup.mix_grams for cup in mix.cups) == pytest.approx(mix.total_grams)
         assert mix.total_grams >= mix.spread_grams - step
         assert len({cup.number for cup in mix.cups}) == len(THREE)
+
+
+def test_what_is_in_one_bottle_is_not_portioned_for_its_heat() -> None:
+    coat = Coat(key="flood", kind=CoatKind.PRIME, product="p", film_mm=2.0)
+    one = Product(
+        key="p",
+        name="P",
+        kind=ProductKind.PRIMER,
+        sheet=(),
+        cup_limit_g=50.0,
+        mix_limit_g=500.0,
+    )
+    two = replace(one, kind=ProductKind.TWO_PART, ratio=MixRatio(a=2, b=1))
+    plan = plan_of(planned())
+    assert len(weigh(studio_with(one, coat, RULES), plan, [1])) == 1
+    assert len(weigh(studio_with(two, coat, RULES), plan, [1])) > 1
+
+
+def test_a_mix_whose_ratio_nobody_has_said_is_not_to_be_mixed_yet() -> None:
+    coat = Coat(key="flood", kind=CoatKind.FLOOD, product="p", film_mm=2.0)
+    ratio = MixRatio(a=1, b=1, by=RatioBy.ASSUMED)
+    new = Product(key="p", name="New", kind=ProductKind.TWO_PART, sheet=(), ratio=ratio)
+    said = replace(new, ratio=replace(ratio, by=RatioBy.WEIGHT))
+    plan = plan_of(planned())
+    (first, *_), (other, *_) = (
+        weigh(studio_with(one, coat, RULES), plan, [1]) for one in (new, said)
+    )
+    assert first.notes[0].startswith("Do not mix yet: the ratio of New is only assumed")
+    assert not any("assumed" in note for note in other.notes)
+    assert first.a_grams == other.a_grams == first.b_grams

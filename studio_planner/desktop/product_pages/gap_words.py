@@ -41,8 +41,10 @@ def _sentences() -> dict[Gap, str]:
         Gap.NO_FIGURES: translate(
             "products", "No figures yet: type what the sheet prints, or paste it."
         ),
-        Gap.EVEN_RATIO: translate(
-            "products", "The ratio 1 to 1 is only a start: enter the one on the sheet first."
+        Gap.ASSUMED_RATIO: translate(
+            "products",
+            "The ratio is only a start: enter the one on the sheet, and say whether it is by "
+            "weight or by volume.",
         ),
         Gap.NO_OPENING: translate(
             "products", "No figure for recoat opens: nothing can be coated over it."

@@ -5,7 +5,14 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QPlainTextEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QBoxLayout,
+    QCheckBox,
+    QHBoxLayout,
+    QPlainTextEdit,
+    QVBoxLayout,
+    QWidget,
+)
 from typing_extensions import override
 
 from studio_planner.craft.errors import InvalidEntry, StudioError
@@ -14,11 +21,15 @@ from studio_planner.desktop import words
 from studio_planner.desktop.forms.fields import NumberField
 from studio_planner.desktop.product_pages.law_words import row_name
 from studio_planner.desktop.product_pages.wrong_words import wrong_words
-from studio_planner.desktop.quantities import Quantity
+from studio_planner.desktop.quantities import Quantity, number_words
 from studio_planner.desktop.studio_pages.lines import Line, verb
 from studio_planner.desktop.tongue import translate
 from studio_planner.science.stages import Stage
-from studio_planner.services.editing.products import changed_product, with_sheet
+from studio_planner.services.editing.products import (
+    changed_product,
+    lacks_densities,
+    with_sheet,
+)
 from studio_planner.services.sheet_figures import read_figures
 from studio_planner.services.sheet_times import PrintedTime, time_words
 
@@ -33,6 +44,7 @@ if TYPE_CHECKING:
 
 _MOST_LINES = 14
 _WIDE = 560
+_SIGN = "\N{BLACK RIGHT-POINTING TRIANGLE}"
 
 
 class PastePanel(QWidget):
@@ -72,6 +84,7 @@ class PastePanel(QWidget):
             self,
             optional=True,
         )
+        self.named = QCheckBox(self)
         self.found = Line(canvas, "", self)
         self.unread = Line(canvas, "", self, font="small", colour="now")
         self.wrong = Line(canvas, "", self, colour="now")
@@ -81,6 +94,7 @@ class PastePanel(QWidget):
         self._lay_out()
         self.text.textChanged.connect(self._read)
         self.celsius.edited.connect(self._read)
+        self.named.toggled.connect(lambda _on: self._offer())
         self._read()
 
     def _lay_out(self) -> None:
@@ -92,7 +106,7 @@ class PastePanel(QWidget):
         verbs.addWidget(self.close_button)
         verbs.addStretch(1)
         right = QVBoxLayout()
-        for part in (self.found, self.unread, self.wrong):
+        for part in (self.named, self.found, self.unread, self.wrong):
             right.addWidget(part)
         right.addStretch(1)
         right.addLayout(verbs)
@@ -130,8 +144,30 @@ class PastePanel(QWidget):
         self.found.say(self._found_words(self.read.points, self._units))
         self.unread.say(self._unread_words())
         self.wrong.say("")
+        self._offer_name()
+        self._offer()
+
+    def _offer_name(self) -> None:
+        """Offer what the sheet is headed with as the name: of a new product, unless refused."""
+        product, name = self._product, self.read.name
+        offered = product is not None and name not in {"", product.name}
+        if product is not None and not offered:
+            self.named.setChecked(not product.sheet)
+        said = translate("products", "Call it {name}").format(name=f"“{name}”")
+        said = said.replace("&", "&&")  # one alone would be a key
+        self.named.setText(said)
+        self.named.setVisible(offered)
+
+    @property
+    def _name(self) -> str:
+        """The name that is taken too; empty when none is."""
+        taken = not self.named.isHidden() and self.named.isChecked()
+        return self.read.name if taken else ""
+
+    def _offer(self) -> None:
         count = len(self.read.points)
-        self.take_button.setEnabled(count > 0 or self._ratio() is not None)
+        something = count > 0 or self._ratio() is not None or bool(self._name)
+        self.take_button.setEnabled(something)
         self.take_button.setText(
             translate("products", "Take {count} figures").format(count=count)
             if count != 1
@@ -145,6 +181,8 @@ class PastePanel(QWidget):
                 "products", "What is understood will stand here, to be looked over."
             )
         lines = [] if ratio is None else [_ratio_words(ratio)]
+        if self._waits(ratio):
+            lines.append(_waiting_words())
         lines += [_figure_words(point, units) for point in points[:_MOST_LINES]]
         return "\n".join([*lines, *_more(len(points))])
 
@@ -152,6 +190,11 @@ class PastePanel(QWidget):
         """The ratio that was read, where the product is one that has a ratio."""
         mixed = self._product is not None and self._product.ratio is not None
         return self.read.ratio if mixed else None
+
+    def _waits(self, ratio: MixRatio | None) -> bool:
+        """Whether that ratio has to wait for the densities of A and B."""
+        product = self._product
+        return ratio is not None and product is not None and lacks_densities(product, ratio)
 
     def _unread_words(self) -> str:
         if not self.read.unread:
@@ -166,25 +209,33 @@ class PastePanel(QWidget):
         return "\n".join([head, *lines, *_more(len(self.read.unread))])
 
     def take(self) -> None:
-        """Put what was read on the product's sheet, in one change."""
+        """Put what was read on the product's sheet, in one change.
+
+        A ratio that waits for densities stays here, to be taken when they are entered.
+        """
         product, points = self._product, self.read.points
-        ratio = self._ratio()
-        if product is None or not (points or ratio):
+        ratio, name, waits = self._ratio(), self._name, self._waits(self._ratio())
+        if product is None or not self.take_button.isEnabled():
             return
         what = translate("products", "{count} figures pasted").format(count=len(points))
-        change = changed_product(product, what, lambda now: with_sheet(now, points, ratio))
+        change = changed_product(
+            product, what, lambda now: with_sheet(now, points, ratio, name)
+        )
         try:
             self._changes.make(change)
         except StudioError as error:
             self._refuse(error)
             return
-        self._close()
+        if waits:
+            self.wrong.say(f"{_SIGN} {_left_words()}")
+        else:
+            self._close()
 
     def _refuse(self, error: StudioError) -> None:
         said = str(error)
         if isinstance(error, InvalidEntry) and self._units is not None:
             said = wrong_words(error, self._units)
-        self.wrong.say(f"\N{BLACK RIGHT-POINTING TRIANGLE} {said}")
+        self.wrong.say(f"{_SIGN} {said}")
 
     def _close(self) -> None:
         self.text.clear()
@@ -197,13 +248,32 @@ def _more(count: int) -> list[str]:
     return [translate("products", "and {count} more").format(count=count - _MOST_LINES)]
 
 
-def _ratio_words(ratio: MixRatio) -> str:
-    text = (
-        translate("products", "Mix ratio {a} to {b} by weight")
-        if ratio.by is RatioBy.WEIGHT
-        else translate("products", "Mix ratio {a} to {b} by volume")
+def _waiting_words() -> str:
+    return translate(
+        "products",
+        "By volume it can be weighed only with the densities of A and of B: enter them below, "
+        "then take the ratio too.",
     )
-    return text.format(a=f"{ratio.a:g}", b=f"{ratio.b:g}")
+
+
+def _left_words() -> str:
+    return translate(
+        "products",
+        "All the rest is taken. The ratio waits here for the densities of A and of B.",
+    )
+
+
+def _ratio_words(ratio: MixRatio) -> str:
+    texts = {
+        RatioBy.WEIGHT: translate("products", "Mix ratio {a} to {b} by weight"),
+        RatioBy.VOLUME: translate("products", "Mix ratio {a} to {b} by volume"),
+        RatioBy.ASSUMED: translate(
+            "products",
+            "Mix ratio {a} to {b}; it does not say whether by weight or by volume: choose it "
+            "from the sheet",
+        ),
+    }
+    return texts[ratio.by].format(a=number_words(ratio.a), b=number_words(ratio.b))
 
 
 def _figure_words(point: SheetPoint, units: Units) -> str:

@@ -29,7 +29,17 @@ if TYPE_CHECKING:
 
 _CELL_WIDTH = 176
 _MOST_COLUMNS = 5
-_MIX_ONLY = {"ratio_a", "ratio_b", "ratio_by", "density_a", "density_b"}
+_MIX_ONLY = {
+    "ratio_a",
+    "ratio_b",
+    "ratio_by",
+    "density_a",
+    "density_b",
+    "viscosity_mpas",
+    "cup_limit_g",
+}
+_POURED_ONLY = {"density", "depth_limit_mm", "mix_limit_g"}
+"""What leaf has none of: it is laid, not poured."""
 
 
 def kind_name(kind: ProductKind) -> str:
@@ -41,6 +51,42 @@ def kind_name(kind: ProductKind) -> str:
         ProductKind.LEAF: translate("products", "leaf"),
     }
     return names[kind]
+
+
+def _ways() -> list[tuple[object, str]]:
+    return [
+        (RatioBy.WEIGHT, translate("products", "by weight")),
+        (RatioBy.VOLUME, translate("products", "by volume")),
+    ]
+
+
+def _unsaid() -> tuple[object, str]:
+    return RatioBy.ASSUMED, translate("products", "not said yet")
+
+
+def _words_by_kind() -> dict[str, tuple[str, str, str, str]]:
+    """Of a field: its label for a mix and for what is in one bottle, its reasons likewise."""
+    grams = translate("products", "From film and area to grams.")
+    return {
+        "density": (
+            translate("products", "Density of the mix, g/cm³"),
+            translate("products", "Density, g/cm³"),
+            grams,
+            grams,
+        ),
+        "depth_limit_mm": (
+            translate("products", "Deepest film"),
+            translate("products", "Deepest film"),
+            translate("products", "Deeper coats are refused: they heat themselves."),
+            translate("products", "Deeper coats are refused."),
+        ),
+        "mix_limit_g": (
+            translate("products", "Largest mix"),
+            translate("products", "Most at once"),
+            translate("products", "As much as can be spread in its working time."),
+            translate("products", "As much as can be spread before it sets."),
+        ),
+    }
 
 
 class Cells(QWidget):
@@ -57,18 +103,19 @@ class Cells(QWidget):
         self._grid.setHorizontalSpacing(20)
         self._grid.setVerticalSpacing(8)
 
-    def add(self, reason: str) -> tuple[QWidget, QVBoxLayout]:
-        """A cell, and the layout to put its field into, above the reason."""
+    def add(self, reason: str) -> tuple[QWidget, QVBoxLayout, Line]:
+        """A cell, the layout to put its field into, and the line of the reason below it."""
         cell = QWidget(self)
         inside, field = QVBoxLayout(cell), QVBoxLayout()
         inside.setContentsMargins(0, 0, 0, 0)
         inside.setSpacing(0)
         inside.addLayout(field)
-        if reason:
-            inside.addWidget(Line(self._canvas, reason, cell, font="small", colour="quiet"))
+        line = Line(self._canvas, reason, cell, font="small", colour="quiet")
+        line.setVisible(bool(reason))
+        inside.addWidget(line)
         inside.addStretch(1)
         self._cells.append(cell)
-        return cell, field
+        return cell, field, line
 
     def arrange(self, columns: int | None = None) -> None:
         """Lay the cells that are shown out in columns, by default as many as fit."""
@@ -106,6 +153,7 @@ class ProductForm(QWidget):
         self.bottles = Cells(canvas, self)
         self.limits = Cells(canvas, parent)
         self._cells: dict[str, QWidget] = {}
+        self._reasons: dict[str, Line] = {}
         self._add_bottles()
         self._add_densities()
         self._add_limits()
@@ -117,10 +165,6 @@ class ProductForm(QWidget):
     def _add_bottles(self) -> None:
         canvas = self._canvas
         kinds = [(kind, kind_name(kind)) for kind in ProductKind]
-        ways = [
-            (RatioBy.WEIGHT, translate("products", "by weight")),
-            (RatioBy.VOLUME, translate("products", "by volume")),
-        ]
         rows: tuple[tuple[str, Field, str], ...] = (
             ("name", TextField(canvas, translate("products", "Name")), ""),
             (
@@ -136,12 +180,15 @@ class ProductForm(QWidget):
             ("ratio_b", NumberField(canvas, translate("products", "Parts of B")), ""),
             (
                 "ratio_by",
-                ChoiceField(canvas, translate("products", "Ratio is"), ways),
+                ChoiceField(canvas, translate("products", "Ratio is"), _ways()),
                 translate("products", "By volume it needs densities."),
             ),
         )
         for name, field, reason in rows:
             self._add(name, field, reason, limit=False)
+        ratio_by = self.form.fields["ratio_by"]
+        assert isinstance(ratio_by, ChoiceField)  # noqa: S101 - made just above
+        self.ratio_by = ratio_by
 
     def _add_densities(self) -> None:
         self._add(
@@ -179,6 +226,11 @@ class ProductForm(QWidget):
         )
         canvas = self._canvas
         self._add(
+            "viscosity_mpas",
+            self._number(translate("products", "Viscosity of the mix, mPa·s")),
+            translate("products", "How fast pigments and glitter sink in it."),
+        )
+        self._add(
             "cup_limit_g",
             NumberField(canvas, translate("products", "Largest cup"), Quantity.MASS),
             translate("products", "Larger mixes are weighed in portions."),
@@ -193,25 +245,33 @@ class ProductForm(QWidget):
         return NumberField(self._canvas, label, quantity, optional=True)
 
     def _add(self, name: str, field: Field, reason: str, *, limit: bool = True) -> None:
-        cell, inside = (self.limits if limit else self.bottles).add(reason)
+        cells = self.limits if limit else self.bottles
+        self._cells[name], inside, self._reasons[name] = cells.add(reason)
         self.form.add(name, field, into=inside)
-        self._cells[name] = cell
 
     def show_product(self, product: Product, units: Units) -> None:
         """Show a product; what is being typed stays."""
         fresh = self._product is None or self._product.key != product.key
         self._product = product
-        mixed = product.kind is ProductKind.TWO_PART
-        for name in _MIX_ONLY:
-            self._cells[name].setVisible(mixed)
-        self.form.fields["density"].rename(
-            translate("products", "Density of the mix, g/cm³")
-            if mixed
-            else translate("products", "Density, g/cm³")
-        )
+        self._fit_kind(product.kind)
+        known = product.ratio is not None and product.ratio.by is not RatioBy.ASSUMED
+        self.ratio_by.offer(_ways() if known else [_unsaid(), *_ways()])
         self.bottles.arrange()
         self.limits.arrange()
         self.form.show_values(values_of(product), units, fresh=fresh)
+
+    def _fit_kind(self, kind: ProductKind) -> None:
+        """Show what a product of that kind has; what is hidden stays in it as it was."""
+        mixed = kind is ProductKind.TWO_PART
+        for name in _MIX_ONLY:
+            self._cells[name].setVisible(mixed)
+        for name in _POURED_ONLY:
+            self._cells[name].setVisible(kind is not ProductKind.LEAF)
+        for name, (of_mix, of_one, reason, reason_of_one) in _words_by_kind().items():
+            field, label = self.form.fields[name], of_mix if mixed else of_one
+            if field.words != label:
+                field.rename(label)
+            self._reasons[name].say(reason if mixed else reason_of_one)
 
     def _enter(self, name: str, values: Mapping[str, Any]) -> None:
         product = self._product

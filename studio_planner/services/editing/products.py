@@ -6,7 +6,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import BrokenRule, InvalidEntry
-from studio_planner.craft.products import MixRatio, Product, ProductKind, SheetPoint
+from studio_planner.craft.products import MixRatio, Product, ProductKind, RatioBy, SheetPoint
 from studio_planner.craft.tongue import translate
 from studio_planner.services.editing.changes import Change
 from studio_planner.services.editing.nouns import (
@@ -24,7 +24,7 @@ if TYPE_CHECKING:
     from studio_planner.science.stages import Stage
     from studio_planner.services.sheet_times import PrintedTime
 
-EVEN_RATIO = MixRatio(a=1, b=1)
+EVEN_RATIO = MixRatio(a=1, b=1, by=RatioBy.ASSUMED)
 """What a new mix begins with until the maker has read the sheet."""
 
 _MANY = 4
@@ -104,6 +104,7 @@ def values_of(product: Product) -> dict[str, object]:
     plain = (
         "name", "kind", "density_a", "density_b", "density", "minimum_celsius",
         "maximum_celsius", "humidity_limit_pct", "depth_limit_mm", "cup_limit_g", "mix_limit_g",
+        "viscosity_mpas",
     )  # fmt: skip
     parts = {"ratio_a": ratio.a, "ratio_b": ratio.b, "ratio_by": ratio.by}
     return {name: getattr(product, name) for name in plain} | parts
@@ -112,7 +113,9 @@ def values_of(product: Product) -> dict[str, object]:
 def product_with(product: Product, values: Mapping[str, object]) -> Product:
     """A product with other fields; one that is not mixed has no ratio and no A and B.
 
-    InvalidEntry with every broken rule, those of the ratio by their names in `values_of`.
+    Those are dropped on purpose: what is in one bottle has none. The largest cup stays for the
+    day it is a mix again; nothing asks for it until then. InvalidEntry with every broken rule,
+    those of the ratio by their names in `values_of`.
     """
     plain = {name: value for name, value in values.items() if name not in _RATIO_FIELDS}
     if values["kind"] is not ProductKind.TWO_PART:
@@ -158,13 +161,24 @@ def with_figures(product: Product, points: Iterable[SheetPoint]) -> Product:
 
 
 def with_sheet(
-    product: Product, points: Iterable[SheetPoint], ratio: MixRatio | None
+    product: Product, points: Iterable[SheetPoint], ratio: MixRatio | None, name: str = ""
 ) -> Product:
-    """Put figures on the sheet, and the ratio that it prints on a product that is mixed."""
-    with_points = with_figures(product, points)
-    if ratio is None or product.ratio is None:
-        return with_points
-    return replace(with_points, ratio=ratio)
+    """Put figures on the sheet, the ratio that it prints on a mix, and its name if it is given.
+
+    A ratio by volume waits for the densities, see `lacks_densities`; the rest is taken.
+    """
+    taken = replace(with_figures(product, points), name=name or product.name)
+    known = product.ratio
+    if ratio is None or known is None or lacks_densities(product, ratio):
+        return taken
+    if ratio.by is RatioBy.ASSUMED and (ratio.a, ratio.b) == (known.a, known.b):
+        return taken  # what it counts may be known already
+    return replace(taken, ratio=ratio)
+
+
+def lacks_densities(product: Product, ratio: MixRatio) -> bool:
+    """Whether a ratio cannot be weighed with what is known of a product's A and B."""
+    return ratio.by is RatioBy.VOLUME and None in {product.density_a, product.density_b}
 
 
 def with_temperature(product: Product, celsius: float, wanted: float | None) -> Product:
