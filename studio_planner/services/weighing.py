@@ -9,7 +9,7 @@ Its cups come in the order to pour them: what does not sink first, the heaviest 
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, TypedDict
 
 from studio_planner.craft.amounts import coat_grams, ratio_by_weight
@@ -138,6 +138,26 @@ def weigh_mix(
             **portion,
         )
         for part in range(whole.parts)
+    )
+
+
+def as_really_weighed(
+    studio: Studio, portion: WeighedMix, a_grams: float, b_grams: float
+) -> WeighedMix:
+    """Give a portion with the A and B that are really in its cup: total and cups follow.
+
+    The cups add up to what is there, and the colourants go by what is in each.
+    """
+    coat = _entered(studio, portion.coats[0])[1]
+    colours = light_first(coat.colours, studio.pigments) or (_WITHOUT_COLOUR,)
+    total = on_steps(a_grams + b_grams, studio.settings.scale_step_g)
+    return replace(
+        portion,
+        a_grams=a_grams,
+        b_grams=b_grams,
+        total_grams=total,
+        cups=_cups(colours, total, studio.settings, portion.part - 1),
+        out_of_cup_minutes=out_of_cup_minutes(studio, portion.product, total, portion.coats[0]),
     )
 
 
