@@ -2133,6 +2133,10 @@
         <source>{piece}, {coat}: the data sheet of {product} has no figure for {stage}; add one from the sheet.</source>
         <translation>{piece}, {coat}: Das Datenblatt von {product} hat keine Angabe für {stage}; eine vom Blatt eintragen.</translation>
     </message>
+    <message>
+        <source>{piece} is spoiled; strip it in the log, or take it out.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>mixing</name>
@@ -2211,6 +2215,30 @@
     <message>
         <source>{colour} poured at minute {minute} sinks about {depth} of {film}; it would stay from minute {stays} on, but its cup has to be empty before.</source>
         <translation>{colour}, in Minute {minute} gegossen, sinkt um etwa {depth} von {film}; ab Minute {stays} bliebe es liegen, aber der Becher muss vorher leer sein.</translation>
+    </message>
+    <message>
+        <source>{product} is not mixed from two parts.</source>
+        <translation>{product} wird nicht aus zwei Komponenten gemischt.</translation>
+    </message>
+    <message>
+        <source>Nothing is in the cup yet; weigh part A first.</source>
+        <translation>Noch ist nichts im Becher; zuerst Komponente A abwiegen.</translation>
+    </message>
+    <message>
+        <source>{share} % too much B: add {grams} of A, and scoop nothing out.</source>
+        <translation>{share} % zu viel B: {grams} A dazugeben und nichts herausschöpfen.</translation>
+    </message>
+    <message>
+        <source>{share} % too little B: add {grams} of B.</source>
+        <translation>{share} % zu wenig B: {grams} B dazugeben.</translation>
+    </message>
+    <message>
+        <source>Stop: {total} in one cup are more than the {limit} that {product} allows; it may heat itself. Divide what is in it over two cups first.</source>
+        <translation>Halt: {total} in einem Becher sind mehr als die {limit}, die {product} erlaubt; die Mischung kann sich selbst erhitzen. Erst den Inhalt auf zwei Becher teilen.</translation>
+    </message>
+    <message>
+        <source>{lacking} less than the coats take: add A, or some of them stay thin.</source>
+        <translation>{lacking} weniger, als die Schichten brauchen: A dazugeben, sonst bleiben einige dünn.</translation>
     </message>
 </context>
 <context>
@@ -4195,8 +4223,8 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Was ist mein Engpass?</translation>
     </message>
     <message>
-        <source>If I pour the base at 18:00 tonight, when may I pour the colour?</source>
-        <translation>Wenn ich den Grund heute um 18:00 gieße, wann darf ich die Farbe gießen?</translation>
+        <source>If I pour the base at {time} tonight, when may I pour the colour?</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Which coat</source>
@@ -6817,8 +6845,8 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Ein Plan besteht aus Schichten: welches Produkt, wie dick, auf welcher Fläche.</translation>
     </message>
     <message>
-        <source>Can wait. With a promised date the plan knows what has to be ready first.</source>
-        <translation>Kann warten. Mit einem zugesagten Tag weiß der Plan, was zuerst fertig sein muss.</translation>
+        <source>With a promised date the plan knows what has to be ready first.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Enter hands</source>
@@ -6865,8 +6893,16 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Einrichten</translation>
     </message>
     <message>
+        <source>An order can wait. {why}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Plan</source>
         <translation>Planen</translation>
+    </message>
+    <message>
+        <source>{title}, {number} of {all}: {lacking}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Open a studio, or make a new one.</source>
@@ -6943,32 +6979,32 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
 <context>
     <name>side</name>
     <message>
-        <source>Worth of the plan</source>
-        <translation>Wert des Plans</translation>
+        <source>How good this plan is</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>No plan is kept yet.</source>
         <translation>Noch kein Plan behalten.</translation>
     </message>
     <message>
-        <source>Section or worth</source>
-        <translation>Schnitt oder Wert</translation>
+        <source>The piece in section, or how good the plan is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How good</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How good this plan is, and how sure that is</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>In section</source>
         <translation>Im Schnitt</translation>
     </message>
     <message>
-        <source>Worth</source>
-        <translation>Wert</translation>
-    </message>
-    <message>
         <source>The chosen piece, cut through its coats</source>
         <translation>Das gewählte Stück, durch seine Schichten geschnitten</translation>
-    </message>
-    <message>
-        <source>What the plan is worth, and how sure that is</source>
-        <translation>Was der Plan wert ist, und wie sicher das ist</translation>
     </message>
     <message>
         <source>Hands next</source>
