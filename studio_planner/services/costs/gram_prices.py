@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from studio_planner.services.colour_stuff import kind_called
 from studio_planner.services.stocks.levels import lot_levels
 
 if TYPE_CHECKING:
@@ -32,11 +33,18 @@ class GramPrices:
         return self._known[key]
 
     def of_colourant(self, words: str) -> float | None:
-        """What a gram of a colourant costs; None where no pigment with a price is called so."""
-        for pigment in self._studio.pigments:
-            if pigment.called(words) and pigment.price_per_100g > 0.0:
-                return pigment.price_per_100g / 100.0
-        return None
+        """What a gram of a colourant costs; None where no pigment with a price serves.
+
+        A colour that names only a kind, such as "mica", costs the mean of the studio's pigments
+        of that kind.
+        """
+        priced = [one for one in self._studio.pigments if one.price_per_100g > 0.0]
+        meant = [one for one in priced if one.called(words)] or [
+            one for one in priced if one.kind is kind_called(words)
+        ]
+        if not meant:
+            return None
+        return sum(one.price_per_100g for one in meant) / len(meant) / 100.0
 
     def _mean(self, product: str, part: LotPart) -> float | None:
         priced = [

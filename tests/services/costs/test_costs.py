@@ -132,6 +132,17 @@ def test_colourants_cost_by_the_gram() -> None:
     assert Missing(Lacking.COLOURANT_PRICE, "snow") in unpriced.missing
 
 
+def test_a_colour_that_names_only_a_kind_costs_the_mean_of_that_kind() -> None:
+    snow = Pigment(key="p1", name="Snow", kind=Colourant.PASTE, price_per_100g=20.0)
+    ink = replace(snow, key="p2", name="Ink", price_per_100g=10.0)
+    pearl = replace(snow, key="p3", name="Pearl", kind=Colourant.MICA, price_per_100g=90.0)
+    prices = GramPrices(replace(stocked(), pigments=(snow, ink, pearl)))
+    assert prices.of_colourant("paste") == pytest.approx(0.15)
+    assert prices.of_colourant("ink") == pytest.approx(0.10)
+    assert prices.of_colourant("glitter") is None
+    assert prices.of_colourant("my own") is None
+
+
 def test_pieces_that_share_a_mix_share_its_set_up_and_its_losses() -> None:
     studio = priced()
     together = plan_of(poured(1, "one"), poured(2, "two"))
