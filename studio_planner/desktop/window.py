@@ -35,6 +35,7 @@ if TYPE_CHECKING:
 
     from studio_planner.desktop.desk_parts import DeskParts
     from studio_planner.desktop.dialogs import Dialogs
+    from studio_planner.desktop.guide_line import GuideLine
     from studio_planner.desktop.planning_process import PlanningProcess
     from studio_planner.desktop.timeline_work.work_line import WorkLine
     from studio_planner.desktop.timeline_work.working_timeline import WorkingTimeline
@@ -95,7 +96,7 @@ class DeskWindow(QMainWindow):
 
     def _lay_out(self) -> None:
         whole = QWidget(self)
-        layout = QVBoxLayout(whole)
+        layout = self._whole = QVBoxLayout(whole)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(0)
         layout.addWidget(self.title_bar)
@@ -120,6 +121,15 @@ class DeskWindow(QMainWindow):
         parts.timeline.set_up_asked.connect(lambda: self.go_to(STUDIO, SET_UP))
         parts.timeline.setFocus()
         return parts
+
+    @cached_property
+    def guide(self) -> GuideLine:
+        """What leads through a studio that was not planned yet."""
+        from studio_planner.desktop.guide_line import GuideLine  # noqa: PLC0415
+
+        guide = GuideLine(self, self.pages, self)
+        self._whole.insertWidget(self._whole.indexOf(self.pages), guide)
+        return guide
 
     @property
     def timeline(self) -> WorkingTimeline:
@@ -194,6 +204,10 @@ class DeskWindow(QMainWindow):
         self.canvas.show_view(view)
         parts.show_view()
         self.pages.show_view(view)
+        if view is not None and view.plan is None:
+            self.guide.show_view(view)
+        elif "guide" in self.__dict__:
+            self.guide.show_view(None)
         self._show_name(view)
 
     def _show_name(self, view: DeskView | None) -> None:

@@ -7,9 +7,10 @@ from typing import TYPE_CHECKING
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication
 
 from studio_planner.craft.products import ProductKind
-from studio_planner.desktop.page_keys import PIECES, PLAN, PRODUCTS, SET_UP
+from studio_planner.desktop.page_keys import ORDERS, PIECES, PLAN, PRODUCTS, QUESTIONS, SET_UP
 from studio_planner.desktop.pages.pieces_page import PiecesPage
 from studio_planner.desktop.pages.products_page import ProductsPage
 from studio_planner.desktop.pages.room_section import RoomSection
@@ -19,12 +20,14 @@ from studio_planner.desktop.studio_pages.set_up_section import SetUpSection
 from studio_planner.planning.quick import quick_plan
 from studio_planner.science.stages import Stage
 from studio_planner.services.needs import Need
+from tests.desktop.first_evening import Maker, play
 from tests.desktop.studio_steps import click, pulled, section, studio_of, typed
 
 if TYPE_CHECKING:
     from pathlib import Path
 
     from PySide6.QtWidgets import QLineEdit
+    from pytestqt.qtbot import QtBot
 
     from studio_planner.desktop.window import DeskWindow
 
@@ -104,3 +107,79 @@ def test_each_need_is_met_on_the_page_that_the_set_up_leads_to_until_planning_ca
     while window.verbs["undo"].isEnabled():
         window.verbs["undo"].trigger()
     assert studio_of(window) == empty
+
+
+MOST_CLICKS, MOST_KEYS = 27, 110
+"""What the first evening takes at most, with two products, three coats and an order."""
+
+
+@pytest.mark.slow
+def test_the_first_evening_leads_to_a_plan_in_few_clicks_and_nothing_has_to_be_looked_for(
+    qtbot: QtBot, window: DeskWindow, answers: dict[str, Path | None], tmp_path: Path
+) -> None:
+    answers["new"] = tmp_path / "tern.studio"
+    seen: list[str] = []
+    maker = Maker(window, seen.append)
+    play(maker)
+    qtbot.waitUntil(lambda: studio_of(window).plan is not None, timeout=60_000)
+    window.stop_planning()
+    assert not window.guide.isVisibleTo(window)
+    assert [len(piece.stack) for piece in studio_of(window).pieces] == [3]
+    assert len(studio_of(window).products) == 2
+    assert (maker.clicks <= MOST_CLICKS, maker.keys <= MOST_KEYS) == (True, True), (
+        maker.clicks,
+        maker.keys,
+    )
+    assert len(seen) >= 10
+
+
+def test_on_every_page_the_guide_says_what_lacks_next_and_why_and_leads_there(
+    window: DeskWindow, answers: dict[str, Path | None], tmp_path: Path
+) -> None:
+    answers["new"] = tmp_path / "tern.studio"
+    window.verbs["new"].trigger()
+    window.changes.plans_by_itself = False
+    guide = window.guide
+    assert not guide.isVisibleTo(window)  # the page of the set-up says it itself
+    for page in (ORDERS, PIECES, PRODUCTS, QUESTIONS):
+        window.go_to(page)
+        assert guide.isVisibleTo(window)
+        assert "add yourself" in guide.said.text()
+        assert "somebody's hands" in guide.why.text()
+        assert "add yourself" in guide.go.accessibleDescription()
+    window.go_to(PLAN)
+    assert not guide.isVisibleTo(window)
+    window.go_to(PIECES)
+    click(guide.go)
+    add = section(window, HANDS, HandsSection).people.add_button
+    window.go_to(PIECES)
+    click(guide.go)
+    assert add.hasFocus()
+    QTest.keyClick(add, Qt.Key.Key_Space)
+    assert len(studio_of(window).people) == 1
+    assert "Nobody has working hours" in guide.said.text()
+
+
+def test_a_studio_that_has_a_plan_has_no_guide(desk: DeskWindow) -> None:
+    desk.go_to(PIECES)
+    assert "guide" not in vars(desk)
+
+
+@pytest.mark.parametrize("size", [(1280, 800), (640, 400)])
+def test_no_word_of_the_guide_is_clipped(
+    window: DeskWindow,
+    answers: dict[str, Path | None],
+    tmp_path: Path,
+    size: tuple[int, int],
+) -> None:
+    answers["new"] = tmp_path / "tern.studio"
+    window.verbs["new"].trigger()
+    window.go_to(PIECES)
+    window.resize(*size)
+    QApplication.processEvents()
+    assert (window.width(), window.height()) == size
+    guide = window.guide
+    for line in (guide.said, guide.why):
+        need = line.heightForWidth(line.width())
+        assert line.height() >= need, line.text()
+    assert guide.rect().contains(guide.go.geometry())

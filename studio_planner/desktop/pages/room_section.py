@@ -81,7 +81,7 @@ class RoomSection(Page):
         self._column = QWidget(self)
         self._column.setMaximumWidth(_WIDEST)
         right = QVBoxLayout(self._column)
-        right.setContentsMargins(0, 0, 0, 0)
+        right.setContentsMargins(0, 0, 16, 0)
         right.setSpacing(22)
         figures = self.form.figures
         for panel in (self.form, self.shelf, self.air, self.readings, figures):

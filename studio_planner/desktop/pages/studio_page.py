@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QStackedWidget, QWidget
 from typing_extensions import override
 
@@ -80,7 +80,13 @@ _MAKERS: dict[str, Callable[[PageDesk], Page]] = {
 
 
 class StudioPage(Page):
-    """One section in front, chosen from the words at the left; each is made when first seen."""
+    """One section in front, chosen from the words at the left; each is made when first seen.
+
+    Signals:
+        section_shown: the key of the section that is in front now.
+    """
+
+    section_shown = Signal(str)
 
     def __init__(self, desk: PageDesk, parent: QWidget | None = None) -> None:
         """Show the first section."""
@@ -147,3 +153,4 @@ class StudioPage(Page):
             self._stale.discard(key)
         self._stack.setCurrentWidget(self._held[key][1])
         self.names.show_section(key)
+        self.section_shown.emit(key)

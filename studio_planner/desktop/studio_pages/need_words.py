@@ -57,7 +57,7 @@ def whys() -> dict[Need, str]:
         ),
         Need.ORDER: translate(
             "set-up",
-            "Can wait. With a promised date the plan knows what has to be ready first.",
+            "With a promised date the plan knows what has to be ready first.",
         ),
     }
 

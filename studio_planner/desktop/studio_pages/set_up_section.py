@@ -144,14 +144,10 @@ class SetUpSection(Page):
             done = sum(1 for step in needed if step.done)
             self.summary.say(
                 translate("set-up", "{done} of {all} are there. Next: {next}.").format(
-                    done=done, all=len(needed), next=_lowered(titles()[self._next])
+                    done=done, all=len(needed), next=titles()[self._next]
                 )
             )
 
     def _begin(self) -> None:
         self.desk.go_to("plan")
         self.desk.verbs["plan"].trigger()
-
-
-def _lowered(words: str) -> str:
-    return words[:1].lower() + words[1:]
