@@ -8,7 +8,10 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.amounts import coat_grams
 from studio_planner.craft.pieces import Joint
+from studio_planner.craft.plans import StepKind, Unplanned
 from studio_planner.craft.products import ProductKind
+from studio_planner.craft.standing import done_steps, is_spoiled, lives_of
+from studio_planner.craft.tongue import translate
 from studio_planner.planning.missing_figures import missing_figures
 from studio_planner.planning.sheet_stages import (
     cover_stage,
@@ -21,11 +24,13 @@ from studio_planner.planning.sheet_stages import (
 )
 
 if TYPE_CHECKING:
+    from collections.abc import Collection, Iterator, Mapping
+
     from studio_planner.craft.log import Poured
     from studio_planner.craft.orders import Order
     from studio_planner.craft.pieces import Coat, Piece
-    from studio_planner.craft.plans import Unplanned
     from studio_planner.craft.products import Product
+    from studio_planner.craft.standing import Life, Step
     from studio_planner.craft.studio import Studio
     from studio_planner.science.stages import Stage
 
@@ -104,19 +109,36 @@ def build_chains(studio: Studio, *, twins: bool) -> tuple[list[Chain], list[Unpl
     """
     chains: list[Chain] = []
     unplanned: list[Unplanned] = []
-    for group in _groups(studio, twins=twins):
-        faults = [fault for piece in group for fault in missing_figures(studio, piece)]
+    lives = lives_of(studio)
+    done = done_steps(studio)
+    happened = {key for key, life in lives.items() if life}
+    for group in _groups(studio, happened, twins=twins):
+        faults = [*_spoiled(group, lives)] or [
+            fault for piece in group for fault in missing_figures(studio, piece)
+        ]
         if faults:
             unplanned += faults
         else:
-            chains.append(_chain(studio, group))
+            chains.append(_chain(studio, group, done))
     return chains, unplanned
 
 
-def _groups(studio: Studio, *, twins: bool) -> list[tuple[Piece, ...]]:
+def _spoiled(group: tuple[Piece, ...], lives: Mapping[str, Life]) -> Iterator[Unplanned]:
+    """What was spoiled waits until the maker says what becomes of it."""
+    for piece in group:
+        if is_spoiled(lives.get(piece.key, ())):
+            words = translate(
+                "missing", "{piece} is spoiled; strip it in the log, or take it out."
+            )
+            yield Unplanned(piece=piece.key, coat=None, reason=words.format(piece=piece.name))
+
+
+def _groups(studio: Studio, alone: Collection[str], *, twins: bool) -> list[tuple[Piece, ...]]:
+    """Pieces that go together; those that something has happened to go `alone`."""
     groups: list[list[Piece]] = []
     for piece in studio.pieces:
-        home = next((g for g in groups if twins and _joins(studio, g, piece)), None)
+        together = twins and piece.key not in alone
+        home = next((g for g in groups if together and _joins(studio, g, piece, alone)), None)
         if home is None:
             groups.append([piece])
         else:
@@ -124,12 +146,13 @@ def _groups(studio: Studio, *, twins: bool) -> list[tuple[Piece, ...]]:
     return [tuple(group) for group in groups]
 
 
-def _joins(studio: Studio, group: list[Piece], piece: Piece) -> bool:
+def _joins(studio: Studio, group: list[Piece], piece: Piece, alone: Collection[str]) -> bool:
     first = group[0]
     order = studio.order_of(piece.key)
     pinned = {pin.piece for pin in studio.pins}
     return (
         order is not None
+        and first.key not in alone
         and pinned.isdisjoint({first.key, piece.key})
         and studio.order_of(first.key) is order
         and (piece.stack, piece.material) == (first.stack, first.material)
@@ -149,19 +172,26 @@ def coat_mass(studio: Studio, piece: Piece, coat: Coat) -> float:
     return coat_grams(piece, coat, studio.product(coat.product), studio.settings)
 
 
-def _chain(studio: Studio, group: tuple[Piece, ...]) -> Chain:
+def _chain(studio: Studio, group: tuple[Piece, ...], done: Collection[Step]) -> Chain:
     first = group[0]
     pours = {pour.coat: pour for pour in studio.pours_of(first.key)}
     tasks = tuple(
-        _task(studio, group, index, pours.get(coat.key))
+        _task(studio, group, index, pours.get(coat.key), done)
         for index, coat in enumerate(first.stack)
     )
     return Chain(group, tasks, studio.order_of(first.key), len(pours))
 
 
-def _task(studio: Studio, group: tuple[Piece, ...], index: int, fixed: Poured | None) -> Task:
+def _task(
+    studio: Studio,
+    group: tuple[Piece, ...],
+    index: int,
+    fixed: Poured | None,
+    done: Collection[Step],
+) -> Task:
     piece = group[0]
     coat = piece.stack[index]
+    turned = piece.turned_before(index) and (StepKind.TURN, piece.key, coat.key) not in done
     product = studio.product(coat.product)
     count = sum(p.count for p in group)
     below = piece.below(index)
@@ -171,8 +201,8 @@ def _task(studio: Studio, group: tuple[Piece, ...], index: int, fixed: Poured | 
         coat=coat,
         product=product,
         block=_block_seconds(studio, group, coat) if fixed is None else _length(fixed),
-        lead=studio.settings.turn_minutes * count * 60 if piece.turned_before(index) else 0,
-        turned=piece.turned_before(index),
+        lead=studio.settings.turn_minutes * count * 60 if turned else 0,
+        turned=turned,
         below=below,
         rests_on=piece.rests_on(index),
         sheet_opens=opens,

@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.pieces import CoatKind, Joint
 from studio_planner.craft.plans import StepKind
+from studio_planner.craft.standing import done_steps
 from studio_planner.craft.timing import Timing
 from studio_planner.craft.tongue import translate
 from studio_planner.science.stages import Edge, Stage
@@ -73,8 +74,10 @@ class _Items:
         for coat in self._plan.coats:
             if until is None or coat.start < until:
                 yield from self._of_coat(coat)
+        done = done_steps(self._studio)
         for step in self._plan.steps:
-            yield self._of_step(step)
+            if (step.kind, step.piece, step.coat) not in done:
+                yield self._of_step(step)
 
     def _of_coat(self, coat: PlannedCoat) -> Iterator[HandsItem]:
         if not coat.poured:

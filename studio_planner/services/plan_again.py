@@ -10,6 +10,7 @@ from studio_planner.craft.tongue import translate
 from studio_planner.planning.late.promises import explain
 from studio_planner.planning.quick import quick_plan
 from studio_planner.services.checking import CheckReport, checked
+from studio_planner.services.still_to_do import only_to_do, still_to_do, with_what_is_done
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -57,16 +58,17 @@ def plan_again(
         With the reasons, when the studio cannot be planned as asked, or when the checker finds
         the plan wrong.
     """
+    todo = still_to_do(studio)
     if seconds > 0.0:
         plan = _best(studio, now, until, seconds, told)
     else:
-        plan = quick_plan(studio, now, until)
-    return _passed(studio, explain(studio, plan))
+        plan = quick_plan(todo, now, until)
+    return _passed(studio, explain(todo, plan))
 
 
 def explained(studio: Studio, plan: Plan) -> CheckedPlan:
     """Say anew why orders are late in a plan that stays as it is; raises as `plan_again`."""
-    return _passed(studio, explain(studio, plan))
+    return _passed(studio, explain(still_to_do(studio), only_to_do(plan, studio)))
 
 
 def _best(
@@ -79,25 +81,27 @@ def _best(
     # Only a maker who waits for a better plan waits for what looks for it.
     from studio_planner.planning.best import best_plan  # noqa: PLC0415
 
+    todo = still_to_do(studio)
     passed: list[Plan] = []
 
     def pass_on(plan: Plan) -> None:
-        report = checked(studio, plan)
+        report = checked(todo, plan)
         if report.clean:
             passed.append(plan)
             if told is not None:
-                told(CheckedPlan(plan=plan, report=report))
+                told(CheckedPlan(plan=with_what_is_done(plan, studio), report=report))
 
-    last = best_plan(studio, now, until, seconds=seconds, told=pass_on)
+    last = best_plan(todo, now, until, seconds=seconds, told=pass_on)
     # A better plan that breaks a rule is no plan; the best that breaks none is.
-    return passed[-1] if passed and not checked(studio, last).clean else last
+    return passed[-1] if passed and not checked(todo, last).clean else last
 
 
 def _passed(studio: Studio, plan: Plan) -> CheckedPlan:
-    report = checked(studio, plan)
+    """Check a plan of what is still to do, and add what is done."""
+    report = checked(still_to_do(studio), plan)
     if not report.clean:
         broken = translate(
             "planning", "The plan that was found breaks a rule and is not used: {finding}"
         )
         raise NoPlanPossible(broken.format(finding=finding.words) for finding in report.broken)
-    return CheckedPlan(plan=plan, report=report)
+    return CheckedPlan(plan=with_what_is_done(plan, studio), report=report)

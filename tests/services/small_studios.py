@@ -8,6 +8,7 @@ from functools import cache
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.local_time import instant
+from studio_planner.craft.part_of_studio import part_of
 from studio_planner.services.sample import planned_sample, sample_studio
 
 if TYPE_CHECKING:
@@ -33,16 +34,7 @@ def morning(studio: Studio, day: date = DAY) -> datetime:
 
 def cut_down(studio: Studio, *pieces: str, orders: tuple[str, ...] = ()) -> Studio:
     """Keep only those pieces, what was poured of them, and those orders for them."""
-    return replace(
-        studio,
-        pieces=tuple(piece for piece in studio.pieces if piece.key in pieces),
-        poured=tuple(pour for pour in studio.poured if pour.piece in pieces),
-        orders=tuple(
-            replace(order, pieces=tuple(key for key in order.pieces if key in pieces))
-            for order in studio.orders
-            if order.key in orders
-        ),
-    )
+    return replace(part_of(studio, pieces, orders), plan=studio.plan)
 
 
 def two_trays() -> Studio:

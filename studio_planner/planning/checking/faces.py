@@ -73,7 +73,8 @@ def cured(lane: Lane, laid: Laid, stage: Stage, edge: Edge) -> float | None:
 
 def _broken_turn(reading: Reading, lane: Lane, laid: Laid) -> Iterator[Finding]:
     turns = reading.steps_of(laid.piece.key, StepKind.TURN, laid.coat.key)
-    needed = int(lane.piece.turned_before(laid.index))
+    done = (StepKind.TURN, laid.piece.key, laid.coat.key) in reading.done
+    needed = int(lane.piece.turned_before(laid.index) and not done)
     if len(turns) != needed:
         often = "once" if needed else "never"
         sentence = f"the piece is turned {often} before this coat, not {len(turns)} times"

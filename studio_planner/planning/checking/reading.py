@@ -7,6 +7,7 @@ from datetime import UTC, datetime, timedelta
 from itertools import groupby
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.standing import done_steps
 from studio_planner.planning.checking.evidence import Clocks, Laid, Lane
 from studio_planner.planning.checking.findings import Finding, Rule
 from studio_planner.planning.checking.words import coat_name, local
@@ -42,6 +43,8 @@ class Reading:
         The steps whose piece, coat and times can be read.
     unsound
         Findings on everything that can't be read and on which no other rule was tried.
+    done
+        The steps that were written down as done, which no plan has again.
     """
 
     def __init__(self, studio: Studio, plan: Plan) -> None:
@@ -49,6 +52,7 @@ class Reading:
         self.studio = studio
         self.plan = plan
         self.zone = studio.time_zone
+        self.done = done_steps(studio)
         self.unsound: list[Finding] = []
         self.start = self._plan_start()
         self._span = self._record()

@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 from studio_planner.craft.day_words import weekday_word
 from studio_planner.craft.hands import Person, WorkHours
 from studio_planner.craft.local_time import daily_span
+from studio_planner.craft.part_of_studio import part_of
 from studio_planner.craft.places import PlaceKind
 from studio_planner.craft.tongue import marked, translate
 from studio_planner.science.air import dew_point, relative_humidity
@@ -205,9 +206,4 @@ def alone(studio: Studio, order: str) -> Studio:
     """The studio with nothing to do but one order; what is poured of the rest stays."""
     mine = {key for one in studio.orders if one.key == order for key in one.pieces}
     poured = {pour.piece for pour in studio.poured}
-    return replace(
-        studio,
-        pieces=tuple(p for p in studio.pieces if p.key in mine or p.key in poured),
-        orders=tuple(one for one in studio.orders if one.key == order),
-        plan=None,
-    )
+    return part_of(studio, mine | poured, {order})
