@@ -1034,7 +1034,7 @@
     </message>
     <message>
         <source>The same Monday to Friday</source>
-        <translation type="unfinished"></translation>
+        <translation>Montag bis Freitag ebenso</translation>
     </message>
     <message>
         <source>Working hours</source>
@@ -4633,7 +4633,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>No room yet. Add it, then say about how warm it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch kein Raum. Leg ihn an und sag dann, wie warm er etwa ist.</translation>
     </message>
     <message>
         <source>Pieces that need no spot rest in {room}, the first room of the list. Alt with up or down moves a place.</source>
@@ -4893,7 +4893,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>Further figures of this place</source>
-        <translation type="unfinished"></translation>
+        <translation>Weitere Angaben zu diesem Ort</translation>
     </message>
     <message>
         <source>Heater on a cold day, kWh</source>
@@ -5070,6 +5070,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>Make every day like it</source>
         <translation>Alle Tage so machen</translation>
+    </message>
+    <message>
+        <source>unknown</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>nights set back</source>
@@ -6846,7 +6850,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>With a promised date the plan knows what has to be ready first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit einem zugesagten Termin weiß der Plan, was zuerst fertig sein muss.</translation>
     </message>
     <message>
         <source>Enter hands</source>
@@ -6894,7 +6898,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>An order can wait. {why}</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Auftrag kann warten. {why}</translation>
     </message>
     <message>
         <source>Plan</source>
@@ -6902,7 +6906,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>{title}, {number} of {all}: {lacking}</source>
-        <translation type="unfinished"></translation>
+        <translation>{title}, {number} von {all}: {lacking}</translation>
     </message>
     <message>
         <source>Open a studio, or make a new one.</source>
