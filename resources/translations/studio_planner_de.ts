@@ -5,23 +5,23 @@
     <name>after missing</name>
     <message>
         <source>touch-test it and pour</source>
-        <translation type="unfinished"></translation>
+        <translation>Fingerprobe machen und gießen</translation>
     </message>
     <message>
         <source>pour it on the firm film</source>
-        <translation type="unfinished"></translation>
+        <translation>auf den festen Film gießen</translation>
     </message>
     <message>
         <source>wash and sand it</source>
-        <translation type="unfinished"></translation>
+        <translation>waschen und anschleifen</translation>
     </message>
     <message>
         <source>put a lock coat on</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Schutzschicht auftragen</translation>
     </message>
     <message>
         <source>strip it back to the blank</source>
-        <translation type="unfinished"></translation>
+        <translation>bis auf den Rohling abtragen</translation>
     </message>
 </context>
 <context>
@@ -1370,55 +1370,55 @@
     </message>
     <message>
         <source>poured</source>
-        <translation type="unfinished"></translation>
+        <translation>gegossen</translation>
     </message>
     <message>
         <source>weighed</source>
-        <translation type="unfinished"></translation>
+        <translation>abgewogen</translation>
     </message>
     <message>
         <source>touched</source>
-        <translation type="unfinished"></translation>
+        <translation>Fingerprobe</translation>
     </message>
     <message>
         <source>tape pulled</source>
-        <translation type="unfinished"></translation>
+        <translation>Klebeband abgezogen</translation>
     </message>
     <message>
         <source>drips trimmed</source>
-        <translation type="unfinished"></translation>
+        <translation>Tropfen abgenommen</translation>
     </message>
     <message>
         <source>turned over</source>
-        <translation type="unfinished"></translation>
+        <translation>gewendet</translation>
     </message>
     <message>
         <source>moved</source>
-        <translation type="unfinished"></translation>
+        <translation>umgestellt</translation>
     </message>
     <message>
         <source>washed and sanded</source>
-        <translation type="unfinished"></translation>
+        <translation>gewaschen und angeschliffen</translation>
     </message>
     <message>
         <source>packed</source>
-        <translation type="unfinished"></translation>
+        <translation>verpackt</translation>
     </message>
     <message>
         <source>shipped</source>
-        <translation type="unfinished"></translation>
+        <translation>abgeschickt</translation>
     </message>
     <message>
         <source>spoiled</source>
-        <translation type="unfinished"></translation>
+        <translation>verdorben</translation>
     </message>
     <message>
         <source>stripped</source>
-        <translation type="unfinished"></translation>
+        <translation>abgetragen</translation>
     </message>
     <message>
         <source>withdrawn</source>
-        <translation type="unfinished"></translation>
+        <translation>zurückgenommen</translation>
     </message>
 </context>
 <context>
@@ -1822,123 +1822,123 @@
     </message>
     <message>
         <source>Correct: {what}</source>
-        <translation type="unfinished"></translation>
+        <translation>Berichtigen: {what}</translation>
     </message>
     <message>
         <source>Correct the pour of {coat}</source>
-        <translation type="unfinished"></translation>
+        <translation>Guss berichtigen: {coat}</translation>
     </message>
     <message>
         <source>Withdraw: {what}</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurücknehmen: {what}</translation>
     </message>
     <message>
         <source>it was stripped before that; keep it before, or correct that first.</source>
-        <translation type="unfinished"></translation>
+        <translation>es wurde vorher abgetragen; lass es davor, oder berichtige erst das.</translation>
     </message>
     <message>
         <source>it was stripped since, so this stays with it.</source>
-        <translation type="unfinished"></translation>
+        <translation>es wurde seitdem abgetragen, also bleibt dies dabei.</translation>
     </message>
     <message>
         <source>pours name its mix; correct entry {number} first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Güsse nennen seine Mischung; berichtige erst Eintrag {number}.</translation>
     </message>
     <message>
         <source>write down the pour of {coat} first.</source>
-        <translation type="unfinished"></translation>
+        <translation>schreib erst den Guss von {coat} auf.</translation>
     </message>
     <message>
         <source>there is no entry {number} in the log.</source>
-        <translation type="unfinished"></translation>
+        <translation>es gibt keinen Eintrag {number} im Werkstattbuch.</translation>
     </message>
     <message>
         <source>entry {number} was corrected already; correct the last one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eintrag {number} wurde schon berichtigt; berichtige den letzten.</translation>
     </message>
     <message>
         <source>{coat} can&apos;t be poured before {below}; correct the times.</source>
-        <translation type="unfinished"></translation>
+        <translation>{coat} kann nicht vor {below} gegossen sein; berichtige die Zeiten.</translation>
     </message>
     <message>
         <source>there is no coat {key!r}; the stack is {what}.</source>
-        <translation type="unfinished"></translation>
+        <translation>es gibt keine Schicht {key!r}; der Aufbau ist {what}.</translation>
     </message>
     <message>
         <source>Poured: {what}</source>
-        <translation type="unfinished"></translation>
+        <translation>Gegossen: {what}</translation>
     </message>
     <message>
         <source>it is spoiled; strip it first, or take that back.</source>
-        <translation type="unfinished"></translation>
+        <translation>es ist verdorben; trag es erst ab, oder nimm das zurück.</translation>
     </message>
     <message>
         <source>say on which spot it lies.</source>
-        <translation type="unfinished"></translation>
+        <translation>sag, auf welchem Platz es liegt.</translation>
     </message>
     <message>
         <source>it is written down already; correct that entry instead.</source>
-        <translation type="unfinished"></translation>
+        <translation>das ist schon aufgeschrieben; berichtige stattdessen jenen Eintrag.</translation>
     </message>
     <message>
         <source>write down {missing} first; it lies below.</source>
-        <translation type="unfinished"></translation>
+        <translation>schreib erst {missing} auf; das liegt darunter.</translation>
     </message>
     <message>
         <source>the pour of {coat}</source>
-        <translation type="unfinished"></translation>
+        <translation>dem Guss von {coat}</translation>
     </message>
     <message>
         <source>taken as planned</source>
-        <translation type="unfinished"></translation>
+        <translation>wie geplant angenommen</translation>
     </message>
     <message>
         <source>{piece}: {what}</source>
-        <translation type="unfinished"></translation>
+        <translation>{piece}: {what}</translation>
     </message>
     <message>
         <source>choose a piece.</source>
-        <translation type="unfinished"></translation>
+        <translation>wähle ein Stück.</translation>
     </message>
     <message>
         <source>it has left already; correct that entry instead.</source>
-        <translation type="unfinished"></translation>
+        <translation>es ist schon abgegangen; berichtige stattdessen jenen Eintrag.</translation>
     </message>
     <message>
         <source>Shipped: {order}</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgeschickt: {order}</translation>
     </message>
     <message>
         <source>nothing has happened to it; it is a bare blank already.</source>
-        <translation type="unfinished"></translation>
+        <translation>damit ist noch nichts geschehen; es ist schon ein roher Rohling.</translation>
     </message>
     <message>
         <source>it is packed already; correct that entry instead.</source>
-        <translation type="unfinished"></translation>
+        <translation>es ist schon verpackt; berichtige stattdessen jenen Eintrag.</translation>
     </message>
     <message>
         <source>it had left by then; correct when it was shipped, or the time.</source>
-        <translation type="unfinished"></translation>
+        <translation>da war es schon abgegangen; berichtige, wann es abgeschickt wurde, oder die Zeit.</translation>
     </message>
     <message>
         <source>Weighed: {product}</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgewogen: {product}</translation>
     </message>
     <message>
         <source>weighed: {product}</source>
-        <translation type="unfinished"></translation>
+        <translation>abgewogen: {product}</translation>
     </message>
     <message>
         <source>a two-part mix needs both A and B.</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Zweikomponenten-Mischung braucht A und B.</translation>
     </message>
     <message>
         <source>it is not mixed; there is no B.</source>
-        <translation type="unfinished"></translation>
+        <translation>es wird nicht gemischt; es gibt kein B.</translation>
     </message>
     <message>
         <source>{piece}, {coat} is of {product}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{piece}, {coat} ist aus {product}.</translation>
     </message>
 </context>
 <context>
@@ -2135,7 +2135,7 @@
     </message>
     <message>
         <source>{piece} is spoiled; strip it in the log, or take it out.</source>
-        <translation type="unfinished"></translation>
+        <translation>{piece} ist verdorben; trag es im Werkstattbuch als abgetragen ein, oder nimm es heraus.</translation>
     </message>
 </context>
 <context>
@@ -2327,11 +2327,11 @@
     </message>
     <message>
         <source>entry {number} of the log</source>
-        <translation type="unfinished"></translation>
+        <translation>Eintrag {number} im Werkstattbuch</translation>
     </message>
     <message>
         <source>{name}, which was taken out</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}, herausgenommen</translation>
     </message>
     <message>
         <source>courier</source>
@@ -2439,11 +2439,11 @@
     </message>
     <message>
         <source>colourant {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Farbmittel {name}</translation>
     </message>
     <message>
         <source>mix {batch}</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischung {batch}</translation>
     </message>
     <message>
         <source>pigment {name}</source>
@@ -2483,7 +2483,7 @@
     </message>
     <message>
         <source>log</source>
-        <translation type="unfinished"></translation>
+        <translation>Werkstattbuch</translation>
     </message>
 </context>
 <context>
@@ -5659,27 +5659,23 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>no mix {batch} was weighed.</source>
-        <translation type="unfinished"></translation>
+        <translation>es wurde keine Mischung {batch} abgewogen.</translation>
     </message>
     <message>
         <source>the log speaks of another {key!r}, which is gone; use another key.</source>
-        <translation type="unfinished"></translation>
+        <translation>das Werkstattbuch spricht von einem anderen {key!r}, das es nicht mehr gibt; nimm einen anderen Schlüssel.</translation>
     </message>
     <message>
         <source>entries must be in the order of their numbers.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>there is no {kind} {key!r}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einträge müssen in der Reihenfolge ihrer Nummern stehen.</translation>
     </message>
     <message>
         <source>entry {number} does not stand, so it can&apos;t be corrected.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eintrag {number} gilt nicht mehr und kann nicht berichtigt werden.</translation>
     </message>
     <message>
         <source>entry {number} tells of something else.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eintrag {number} erzählt von etwas anderem.</translation>
     </message>
     <message>
         <source>there is no product {product!r}.</source>
@@ -5687,15 +5683,15 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>each mix needs a batch number of its own.</source>
-        <translation type="unfinished"></translation>
+        <translation>jede Mischung braucht eine eigene Nummer.</translation>
     </message>
     <message>
         <source>the log has no entry {number} that wrote it down.</source>
-        <translation type="unfinished"></translation>
+        <translation>das Werkstattbuch hat keinen Eintrag {number}, der sie aufgeschrieben hat.</translation>
     </message>
     <message>
         <source>piece {key!r} was spoiled; strip it or correct that before it is packed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Stück {key!r} war verdorben; trag es ab oder berichtige das, bevor es verpackt wird.</translation>
     </message>
     <message>
         <source>{film_mm:g} mm is deeper than {product} allows.</source>
@@ -5747,27 +5743,27 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>this entry needs it.</source>
-        <translation type="unfinished"></translation>
+        <translation>dieser Eintrag braucht das.</translation>
     </message>
     <message>
         <source>this entry has no such thing.</source>
-        <translation type="unfinished"></translation>
+        <translation>dieser Eintrag hat so etwas nicht.</translation>
     </message>
     <message>
         <source>say which piece or order was shipped.</source>
-        <translation type="unfinished"></translation>
+        <translation>sag, welches Stück oder welcher Auftrag abgeschickt wurde.</translation>
     </message>
     <message>
         <source>only an earlier entry can be corrected.</source>
-        <translation type="unfinished"></translation>
+        <translation>nur ein früherer Eintrag kann berichtigt werden.</translation>
     </message>
     <message>
         <source>a mix weighs more than nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Mischung wiegt mehr als nichts.</translation>
     </message>
     <message>
         <source>each coat can be named only once.</source>
-        <translation type="unfinished"></translation>
+        <translation>jede Schicht kann nur einmal genannt werden.</translation>
     </message>
     <message>
         <source>margin and fees together leave nothing of the price.</source>
@@ -5811,19 +5807,19 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>it lies ahead; write it down once it has happened.</source>
-        <translation type="unfinished"></translation>
+        <translation>das liegt in der Zukunft; schreib es auf, wenn es geschehen ist.</translation>
     </message>
     <message>
         <source>it lies before the year 2000; is that clock right?</source>
-        <translation type="unfinished"></translation>
+        <translation>das liegt vor dem Jahr 2000; geht die Uhr richtig?</translation>
     </message>
     <message>
         <source>it lies too far ahead; a pour ends within {hours} hours.</source>
-        <translation type="unfinished"></translation>
+        <translation>das liegt zu weit in der Zukunft; ein Guss endet binnen {hours} Stunden.</translation>
     </message>
     <message>
         <source>it lies before {what}.</source>
-        <translation type="unfinished"></translation>
+        <translation>das liegt vor {what}.</translation>
     </message>
 </context>
 <context>
@@ -6034,75 +6030,75 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>It likely stays open until {likely}; a touch test says whether it still is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es bleibt wahrscheinlich bis {likely} offen; eine Fingerprobe sagt, ob es das noch ist.</translation>
     </message>
     <message>
         <source>Wash it, sand it once it sands to dry powder, and pour when the dust has settled.</source>
-        <translation type="unfinished"></translation>
+        <translation>Waschen, anschleifen, sobald es trockenes Pulver gibt, und gießen, wenn der Staub sich gelegt hat.</translation>
     </message>
     <message>
         <source>A thin clear coat until {closes} keeps the bond; it can be sanded later.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine dünne klare Schicht bis {closes} hält die Bindung; sie lässt sich später schleifen.</translation>
     </message>
     <message>
         <source>Everything comes off, or a new blank is taken: {count} coats are poured again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles kommt herunter, oder ein neuer Rohling wird genommen: {count} Schichten werden neu gegossen.</translation>
     </message>
     <message>
         <source>It is no longer wet; pour it in the window that comes instead.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist nicht mehr nass; gieß stattdessen im Fenster, das kommt.</translation>
     </message>
     <message>
         <source>The sheet of the {below} does not say when it can be sanded; add that figure.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Datenblatt von {below} sagt nicht, wann es geschliffen werden kann; trag diesen Wert ein.</translation>
     </message>
     <message>
         <source>It is too late for a lock coat: its window closes {closes}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für eine Schutzschicht ist es zu spät: Ihr Fenster schließt {closes}.</translation>
     </message>
     <message>
         <source>The {below} can&apos;t be sanded: no sanding helps here.</source>
-        <translation type="unfinished"></translation>
+        <translation>{below} lässt sich nicht schleifen: Hier hilft kein Schleifen.</translation>
     </message>
     <message>
         <source>weighed as mix {batch}</source>
-        <translation type="unfinished"></translation>
+        <translation>abgewogen als Mischung {batch}</translation>
     </message>
     <message>
         <source>touched: {touch}, {verdict}</source>
-        <translation type="unfinished"></translation>
+        <translation>Fingerprobe: {touch}, {verdict}</translation>
     </message>
     <message>
         <source>moved to {spot}</source>
-        <translation type="unfinished"></translation>
+        <translation>umgestellt auf {spot}</translation>
     </message>
     <message>
         <source>entry {number} withdrawn: it never happened</source>
-        <translation type="unfinished"></translation>
+        <translation>Eintrag {number} zurückgenommen: Es ist nie geschehen</translation>
     </message>
     <message>
         <source>Its window does not open in the time looked at; it is too cold there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sein Fenster öffnet in der betrachteten Zeit nicht; dort ist es zu kalt.</translation>
     </message>
     <message>
         <source>It opens {now} instead of {was}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es öffnet {now} statt {was}.</translation>
     </message>
     <message>
         <source>It closes {now} instead of {was}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es schließt {now} statt {was}.</translation>
     </message>
     <message>
         <source>The pour of {start} still fits.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Guss von {start} passt noch.</translation>
     </message>
     <message>
         <source>The pour of {start} is {early} too early; plan again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Guss von {start} ist {early} zu früh; plan neu.</translation>
     </message>
     <message>
         <source>The pour of {start} ends {late} too late; plan again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Guss von {start} endet {late} zu spät; plan neu.</translation>
     </message>
     <message>
         <source>It stays where it is until the {coat} can be handled, {until}.</source>
@@ -6630,11 +6626,11 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>poured in {length} on {spot}, {joint}, from mix {batch}</source>
-        <translation type="unfinished"></translation>
+        <translation>gegossen in {length} auf {spot}, {joint}, aus Mischung {batch}</translation>
     </message>
     <message>
         <source>poured in {length} on {spot}, {joint}</source>
-        <translation type="unfinished"></translation>
+        <translation>gegossen in {length} auf {spot}, {joint}</translation>
     </message>
     <message>
         <source>It changes nothing in the plan.</source>

@@ -65,12 +65,16 @@ def _check_entries(log: Iterable[LogEntry], known: Known, rules: Rulebook) -> No
         )
         last = max(last, entry.number)
         _check_correction(entry, earlier, rules)
-        for kind, key in ((GoneKind.PIECE, entry.piece), (GoneKind.ORDER, entry.order)):
-            rules.require(
-                not key or key in known[kind],
-                where,
-                translate("rules", "there is no {kind} {key!r}.").format(kind=kind, key=key),
-            )
+        rules.require(
+            not entry.piece or entry.piece in known[GoneKind.PIECE],
+            where,
+            translate("rules", "there is no piece {key!r}.").format(key=entry.piece),
+        )
+        rules.require(
+            not entry.order or entry.order in known[GoneKind.ORDER],
+            where,
+            translate("rules", "there is no order {order!r}.").format(order=entry.order),
+        )
         earlier[entry.number] = entry
 
 
