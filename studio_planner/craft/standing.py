@@ -8,9 +8,11 @@ from studio_planner.craft.log import EntryKind, LogEntry
 from studio_planner.craft.plans import StepKind
 
 if TYPE_CHECKING:
-    from collections.abc import Mapping
+    from collections.abc import Mapping, Sequence
     from datetime import datetime
 
+    from studio_planner.craft.log import Poured
+    from studio_planner.craft.pieces import Coat
     from studio_planner.craft.studio import Studio
 
 Life = tuple[LogEntry, ...]
@@ -93,27 +95,30 @@ def done_steps(studio: Studio) -> frozenset[Step]:
     Where nobody wrote down which coat a piece was turned or sanded for, it is the first one
     that was not poured when that was done.
     """
+    stacks = {piece.key: piece.stack for piece in studio.pieces}
+    pours: dict[str, list[Poured]] = {}
+    for pour in studio.poured:
+        pours.setdefault(pour.piece, []).append(pour)
     return frozenset(
         step
         for piece, life in lives_of(studio).items()
         for entry in life
-        for step in _steps_of(studio, piece, entry)
+        for step in _steps_of(entry, stacks.get(piece, ()), pours.get(piece, ()))
     )
 
 
-def _steps_of(studio: Studio, piece: str, entry: LogEntry) -> tuple[Step, ...]:
+def _steps_of(
+    entry: LogEntry, stack: Sequence[Coat], pours: Sequence[Poured]
+) -> tuple[Step, ...]:
     kind = _STEPS.get(entry.kind)
     if kind is None:
         return ()
     if kind is StepKind.PACK:
-        return ((kind, piece, None),)
-    coat = entry.coat or _next_coat(studio, piece, entry.at)
-    return () if coat is None else ((kind, piece, coat),)
+        return ((kind, entry.piece, None),)
+    coat = entry.coat or _next_coat(entry.at, stack, pours)
+    return () if coat is None else ((kind, entry.piece, coat),)
 
 
-def _next_coat(studio: Studio, piece: str, at: datetime) -> str | None:
-    poured = {pour.coat for pour in studio.pours_of(piece) if pour.start < at}
-    stacks = (one.stack for one in studio.pieces if one.key == piece)
-    return next(
-        (coat.key for stack in stacks for coat in stack if coat.key not in poured), None
-    )
+def _next_coat(at: datetime, stack: Sequence[Coat], pours: Sequence[Poured]) -> str | None:
+    poured = {pour.coat for pour in pours if pour.start < at}
+    return next((coat.key for coat in stack if coat.key not in poured), None)
