@@ -19,6 +19,7 @@ from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QMenu, QPlainTextEdit, QWidget
 
+from studio_planner.assembly import SystemClock
 from studio_planner.craft.pieces import CoatKind
 from studio_planner.craft.products import ProductKind
 from studio_planner.desktop.application import application, desk_window
@@ -34,7 +35,6 @@ from studio_planner.desktop.theme import Look
 from studio_planner.desktop.tongue import Language
 from studio_planner.science.stages import Stage
 from studio_planner.services.needs import Need
-from tests.desktop import scenes
 from tests.desktop.studio_steps import pulled, section
 
 if TYPE_CHECKING:
@@ -258,7 +258,10 @@ def one_scale(out: Path, percent: int) -> None:
         for look in Look:
             with TemporaryDirectory() as folder:
                 one_evening(
-                    Path(folder), language, look, out / f"{percent}-{language}-{look}-.png"
+                    Path(folder),
+                    language,
+                    look,
+                    out / f"{percent}-{language}-{look.value}-.png",
                 )
 
 
@@ -271,7 +274,7 @@ def one_evening(folder: Path, language: Language, look: Look, picture: Path) -> 
         copy=lambda _parent, _folder: None,
     )
     window = desk_window(
-        scenes.StillClock(scenes.NOW),
+        SystemClock(),  # the process that plans asks the real time
         look=look,
         language=language,
         dialogs=dialogs,

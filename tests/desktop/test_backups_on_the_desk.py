@@ -55,6 +55,14 @@ def test_a_backup_is_made_by_key_and_brought_back_as_one_change(desk: DeskWindow
     assert studio_of(desk) == emptied
 
 
+def test_the_list_lies_on_the_paper_of_each_look(desk: DeskWindow) -> None:
+    backups = section(desk, BACKUPS, BackupsSection)
+    for look in ("dark", "light"):
+        desk.verbs[look].trigger()
+        ground = backups.list.palette().base().color()
+        assert ground == desk.canvas.theme.colour("paper")
+
+
 def test_a_studio_is_backed_up_once_on_the_day_it_is_opened(
     desk: DeskWindow, clock: scenes.StillClock, studio_path: Path
 ) -> None:
