@@ -4,9 +4,12 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Protocol
 
-from PySide6.QtWidgets import QWidget
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QAbstractItemView, QWidget
 
 if TYPE_CHECKING:
+    from collections.abc import Iterator
+
     from PySide6.QtGui import QAction
 
     from studio_planner.desktop.canvas import Canvas
@@ -63,7 +66,33 @@ class Page(QWidget):
     def choose(self, key: str) -> None:
         """Choose the thing of that key, where the page has it."""
 
+    def take_focus(self) -> None:
+        """Give the keyboard to the first list of the page, or else to its first field."""
+        focus_first(self)
+
     @property
     def chosen(self) -> str:
         """The key of the thing that is chosen; empty where nothing is, or nothing can be."""
         return ""
+
+
+def focus_first(widget: QWidget) -> None:
+    """Give the keyboard to the first list that is seen in a widget, or else its first field."""
+    inside = [one for one in _in_order(widget) if _takes_keys(one)]
+    lists = [one for one in inside if isinstance(one, QAbstractItemView)]
+    for first in (lists or inside)[:1]:
+        first.setFocus(Qt.FocusReason.ShortcutFocusReason)
+
+
+def _in_order(widget: QWidget) -> Iterator[QWidget]:
+    """What lies in a widget, in the order in which Tab goes through it."""
+    one = widget.nextInFocusChain()
+    while one is not None and one is not widget:
+        if widget.isAncestorOf(one):
+            yield one
+        one = one.nextInFocusChain()
+
+
+def _takes_keys(widget: QWidget) -> bool:
+    by_tab = widget.focusPolicy() & Qt.FocusPolicy.TabFocus
+    return bool(by_tab) and widget.isVisible() and widget.isEnabled()

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QStackedWidget, QWidget
 
-from studio_planner.desktop.page import Page
+from studio_planner.desktop.page import Page, focus_first
 from studio_planner.desktop.page_keys import (
     ORDERS,
     PIECES,
@@ -93,7 +93,7 @@ class PageStack(QStackedWidget):
         for number, (key, words) in enumerate(_names(), start=1):
             bar.add(key, words, number)
             shortcut = QShortcut(QKeySequence(f"Ctrl+{number}"), parent)
-            shortcut.activated.connect(partial(self.go_to, key))
+            shortcut.activated.connect(partial(self.go_by_key, key))
         bar.show_page(PLAN)
         bar.page_asked.connect(self.go_to)
 
@@ -125,6 +125,15 @@ class PageStack(QStackedWidget):
             page.choose(thing)
         self.setCurrentWidget(page)
         self._bar.show_page(key)
+
+    def go_by_key(self, key: str) -> None:
+        """Bring a page to the front for a maker at the keys, who goes on working on it."""
+        self.go_to(key)
+        page = self.page(key)
+        if isinstance(page, Page):
+            page.take_focus()
+        else:
+            focus_first(page)
 
     def _shared_thing(self, key: str) -> str:
         """What is chosen on the page that is left, as it is to be chosen on the next one."""

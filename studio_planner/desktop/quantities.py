@@ -34,8 +34,21 @@ _VOLUMES = {  # exact: the US gallon is 231 in³, the imperial one 4.54609 l
 }
 
 
+_DECIMALS = {  # to a micrometre of film, a hundredth of a size, a tenth of a gram
+    "film": {"mm": 3, "mil": 1, "in": 4},
+    "length": {"mm": 2, "cm": 2, "in": 2},
+    "mass": {"g": 1, "oz": 3},
+    "area": {"cm²": 1, "in²": 1},
+    "heat loss": {"W/°C": 1, "W/°F": 1},
+}
+_ANY_DECIMALS, _DIGITS = 2, 4
+
+
 class Quantity(Enum):
-    """Kinds of numbers; inside they are °C, grams, ml, mm, cm², hours, minutes and per cent."""
+    """Kinds of numbers.
+
+    Inside they are °C, grams, ml, mm, cm², hours, minutes, watts per °C and per cent.
+    """
 
     TEMPERATURE = "temperature"
     DEGREES = "difference of temperatures"
@@ -46,6 +59,7 @@ class Quantity(Enum):
     AREA = "area"
     HOURS = "hours"
     MINUTES = "minutes"
+    HEAT_LOSS = "heat loss"
     PER_CENT = "per cent"
     COUNT = "count"
     PLAIN = "number"
@@ -87,6 +101,7 @@ def scale_of(quantity: Quantity, units: Units) -> Scale:
         Quantity.AREA: Scale("in²", 2.54**2) if inches else Scale("cm²"),
         Quantity.HOURS: Scale("h"),
         Quantity.MINUTES: Scale("min"),
+        Quantity.HEAT_LOSS: Scale(f"W/{degree}", 1.0 / per_degree),
         Quantity.PER_CENT: Scale("%"),
         Quantity.COUNT: Scale(""),
         Quantity.PLAIN: Scale(""),
@@ -98,6 +113,26 @@ def number_words(shown: float, *, digits: int = 6) -> str:
     """A number as short as it can be written: 0.3, 21, 1250."""
     text = f"{shown:.{digits}g}"
     return figure(f"{shown:.0f}" if "e" in text else text)
+
+
+def shown_number(inside: float, quantity: Quantity, units: Units) -> str:
+    """A number in the studio's unit, rounded the same wherever it is read.
+
+    In another unit than the kept one a number has figures that nobody measured.
+
+    Examples
+    --------
+    >>> from studio_planner.craft.settings import Units
+    >>> shown_number(2.0, Quantity.FILM, Units(film=FilmUnit.INCH))
+    '0.0787'
+    """
+    scale = scale_of(quantity, units)
+    if quantity is Quantity.VOLUME:
+        return number_words(round(scale.shown(inside), _ANY_DECIMALS))
+    decimals = _DECIMALS.get(quantity.value, {}).get(scale.unit)
+    if decimals is None:
+        return number_words(scale.shown(inside), digits=_DIGITS)
+    return number_words(round(scale.shown(inside), decimals))
 
 
 def number_of(text: str) -> float:

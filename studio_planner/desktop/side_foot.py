@@ -33,7 +33,7 @@ class SideFoot(QWidget):
         self.section = SectionView(canvas, self)
         self.worth = RowList(
             canvas,
-            translate("side", "Worth of the plan"),
+            translate("side", "How good this plan is"),
             translate("side", "No plan is kept yet."),
             self,
         )
@@ -47,17 +47,19 @@ class SideFoot(QWidget):
 
     def _lay_out(self) -> None:
         fonts = self._canvas.fonts
-        self.tabs.setAccessibleName(translate("side", "Section or worth"))
+        self.tabs.setAccessibleName(
+            translate("side", "The piece in section, or how good the plan is")
+        )
         self.tabs.setFont(fonts.clock)
         self.tabs.setDrawBase(False)
         self.tabs.setExpanding(False)
         self.tabs.addTab(translate("side", "In section"))
-        self.tabs.addTab(translate("side", "Worth"))
+        self.tabs.addTab(translate("side", "How good"))
         self.tabs.setTabToolTip(
             _SECTION, translate("side", "The chosen piece, cut through its coats")
         )
         self.tabs.setTabToolTip(
-            _WORTH, translate("side", "What the plan is worth, and how sure that is")
+            _WORTH, translate("side", "How good this plan is, and how sure that is")
         )
         self.piece.setFont(fonts.bold)
         self.sure.setFont(fonts.small)

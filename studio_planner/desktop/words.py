@@ -14,7 +14,7 @@ from studio_planner.craft.settings import ClockForm, MassUnit
 from studio_planner.craft.shapes import Round
 from studio_planner.craft.tongue import figure
 from studio_planner.desktop import tongue
-from studio_planner.desktop.quantities import Quantity, number_words, scale_of
+from studio_planner.desktop.quantities import Quantity, scale_of, shown_number
 from studio_planner.desktop.tongue import marked, translate
 from studio_planner.science.stages import Stage
 
@@ -174,13 +174,12 @@ def degree_step(celsius: float, units: Units, *, decimals: int = 0) -> str:
 
 def length(mm: float, units: Units) -> str:
     """The size of a piece or a spot in the studio's unit, to a hundredth of it at most."""
-    scale = scale_of(Quantity.LENGTH, units)
-    return f"{number_words(round(scale.shown(mm), 2))} {scale.unit}"
+    return _measured(mm, Quantity.LENGTH, units)
 
 
 def film(mm: float, units: Units) -> str:
-    """The thickness of a film in the studio's unit, to three figures."""
-    return _measured(mm, Quantity.FILM, units, digits=3)
+    """The thickness of a film in the studio's unit, to a micrometre or a tenth of a mil."""
+    return _measured(mm, Quantity.FILM, units)
 
 
 def mass(grams: float, units: Units) -> str:
@@ -191,18 +190,17 @@ def mass(grams: float, units: Units) -> str:
 
 
 def volume(ml: float, units: Units) -> str:
-    """A volume in the studio's unit, to three figures."""
-    return _measured(ml, Quantity.VOLUME, units, digits=3)
+    """A volume in the studio's unit, to a hundredth of it at most."""
+    return _measured(ml, Quantity.VOLUME, units)
 
 
 def area(cm2: float, units: Units) -> str:
-    """An area in the studio's unit, to three figures."""
-    return _measured(cm2, Quantity.AREA, units, digits=3)
+    """An area in the studio's unit, to a tenth of it at most."""
+    return _measured(cm2, Quantity.AREA, units)
 
 
-def _measured(inside: float, quantity: Quantity, units: Units, *, digits: int) -> str:
-    scale = scale_of(quantity, units)
-    return f"{number_words(scale.shown(inside), digits=digits)} {scale.unit}"
+def _measured(inside: float, quantity: Quantity, units: Units) -> str:
+    return f"{shown_number(inside, quantity, units)} {scale_of(quantity, units).unit}"
 
 
 def blank(piece: Piece, units: Units) -> str:

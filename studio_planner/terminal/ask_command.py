@@ -72,7 +72,7 @@ def _list(view: DeskView, *, as_json: bool) -> None:
         say_json({"questions": [_question_json(view, one) for one in QUESTIONS]})
         return
     rows = [
-        (one.key, one.words, ", ".join(p.key for p in one.parameters(view)))
+        (one.key, one.in_words, ", ".join(p.key for p in one.parameters(view)))
         for one in QUESTIONS
     ]
     say_table(("Question", "In words", "Wants to know"), rows)
@@ -194,7 +194,7 @@ def _question_json(view: DeskView, question: Question) -> dict[str, Any]:
         }
         for one in question.parameters(view)
     ]
-    return {"key": question.key, "words": question.words, "wants": wants}
+    return {"key": question.key, "words": question.in_words, "wants": wants}
 
 
 def _answer_json(
@@ -202,7 +202,7 @@ def _answer_json(
 ) -> dict[str, Any]:
     return {
         "question": question.key,
-        "words": question.words,
+        "words": question.in_words,
         "at": iso(view.studio.time_zone, view.now),
         "asked": {key: _plain(view, value) for key, value in given.items()},
         "answer": answer.sign,

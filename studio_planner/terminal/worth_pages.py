@@ -20,7 +20,7 @@ def print_worth(studio: Studio, plan: Plan, promises: Iterable[PromiseKept]) -> 
     worth = worth_of(studio, plan)
     if worth.goals:
         say()
-        say("What this plan is worth")
+        say("How good this plan is")
         for line in worth.goals:
             say_wrapped(line.words)
         if sum(bool(line.verdict) for line in worth.goals) > 1:

@@ -146,7 +146,7 @@ def test_the_grams_of_a_coat_say_how_they_come_about(
 ) -> None:
     page.choose("m/lock")
     fold = page.stack.coat_form.fold
-    QTest.mouseClick(fold.button, LEFT)
+    QTest.mouseClick(fold.fold.button, LEFT)
     *parts, whole, cups = fold.rows
     assert parts[0] == ("35.2 g", "on its faces: area times film times density")
     assert whole[0] in page.stack.coat_form.grams.text()

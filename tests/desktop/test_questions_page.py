@@ -12,7 +12,7 @@ from PySide6.QtCore import QSysInfo, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QWidget
 
-from studio_planner.craft.settings import TemperatureUnit, Units
+from studio_planner.craft.settings import ClockForm, TemperatureUnit, Units
 from studio_planner.desktop.forms.fields import ChoiceField, NumberField
 from studio_planner.desktop.forms.time_fields import TimeField
 from studio_planner.desktop.pages.questions_page import QuestionsPage
@@ -116,7 +116,7 @@ def test_every_question_is_in_the_list_and_has_its_answer_when_it_is_chosen(
 ) -> None:
     for question in QUESTIONS:
         page.choose(question.key)
-        assert page.title == question.words
+        assert page.title == question.in_words
         assert page.answer.verdict
         assert page.answer.isVisible()
         assert not page.trial.isVisible()
@@ -483,3 +483,16 @@ def test_a_day_is_written_with_its_weekday(page: QuestionsPage) -> None:
     page.choose("to-market")
     assert "Sat 19 Dec" in page.answer.verdict
     assert scenes.DAY + timedelta(days=11) == scenes.ORDERS[3].promised
+
+
+def test_a_time_in_a_question_is_on_the_studios_kind_of_clock(
+    desk: DeskWindow, page: QuestionsPage
+) -> None:
+    assert desk.session is not None
+    clock = replace(desk.session.studio.units, clock=ClockForm.HOURS_12)
+    assert desk.changes.attempt(Change("12 h", lambda now: replace(now, units=clock)))
+    page.choose("colour-window")
+    assert page.title.startswith("If I pour the base at 6:00 pm tonight")
+    item = page.list.currentItem()
+    assert item is not None
+    assert item.text() == page.title

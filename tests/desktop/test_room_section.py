@@ -152,7 +152,7 @@ def test_heat_loss_is_estimated_from_a_cold_day(desk: DeskWindow, section: RoomS
     type_into(aid.kwh, "12")
     QTest.mouseClick(aid.use, LEFT)
     assert room_of(desk).heat_loss_w_per_k == 25.0
-    assert "25 W/K" in aid.said.text()
+    assert "25 W/°C" in aid.said.text()
 
 
 # The expected air
@@ -266,6 +266,8 @@ def test_humidity_is_left_out_and_expected_again(
     QTest.mouseClick(verbs.dry, LEFT)
     assert {p.humidity_pct for p in room_of(desk).pattern} == {None}
     assert not section.air.curve.axes.has_damp
+    assert verbs.humidity.editor.text() == ""
+    assert verbs.humidity.editor.placeholderText() == "unknown"
     type_into(verbs.humidity, "45")
     QTest.mouseClick(verbs.damp, LEFT)
     assert {p.humidity_pct for p in room_of(desk).pattern} == {45.0}

@@ -61,7 +61,7 @@ def test_every_unit_is_chosen_and_everything_shown_follows(desk: DeskWindow) -> 
     desk.go_to(PLAN)
     bar = desk.timeline.lanes.lanes[3].bars[0]
     told = bar_words.tooltip(bar)
-    assert "7.87 mil" in told
+    assert "7.9 mil" in told
     assert "6:00 pm" in told
     desk.timeline.choose_piece("m")
     assert "19.7 mil" in desk.parts.side.section.accessibleDescription()

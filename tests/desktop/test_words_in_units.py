@@ -20,7 +20,7 @@ from studio_planner.craft.settings import (
     VolumeUnit,
 )
 from studio_planner.desktop import words
-from studio_planner.desktop.quantities import Quantity, scale_of
+from studio_planner.desktop.quantities import Quantity, scale_of, shown_number
 from tests.desktop import scenes
 
 REGISTRY: pint.UnitRegistry[float] = pint.UnitRegistry()
@@ -137,3 +137,42 @@ def test_a_span_names_its_day_once_unless_it_ends_on_another() -> None:
         "Tue 8 Dec 7:00 pm to Wed 9 Dec 1:00 am"
     )
     assert words.wall_of(scenes.studio(units=TWELVE)) == wall
+
+
+OTHERS = Units(
+    temperature=TemperatureUnit.FAHRENHEIT,
+    mass=MassUnit.OUNCE,
+    length=LengthUnit.INCH,
+    film=FilmUnit.INCH,
+    volume=VolumeUnit.FLUID_OUNCE_US,
+)
+SAID = {
+    Quantity.FILM: words.film,
+    Quantity.LENGTH: words.length,
+    Quantity.AREA: words.area,
+    Quantity.VOLUME: words.volume,
+}
+
+
+@pytest.mark.parametrize("quantity", SAID)
+@given(inside=st.floats(0.05, 2000))
+def test_a_figure_is_rounded_the_same_in_a_field_and_in_a_sentence(
+    quantity: Quantity, inside: float
+) -> None:
+    number = shown_number(inside, quantity, OTHERS)
+    assert SAID[quantity](inside, OTHERS).split(" ")[0] == number
+
+
+def test_two_millimetres_of_film_are_787_tenths_of_a_mil() -> None:
+    assert words.film(2.0, OTHERS) == "0.0787 in"
+    assert words.film(2.0, Units(film=FilmUnit.MIL)) == "78.7 mil"
+    assert shown_number(600.0, Quantity.MASS, OTHERS) == "21.164"
+
+
+def test_heat_loss_is_read_in_watts_per_degree_of_the_studio() -> None:
+    assert scale_of(Quantity.HEAT_LOSS, Units()).unit == "W/°C"
+    reference = REGISTRY.Quantity(90.0, "watt/delta_degC").to("watt/delta_degF").magnitude
+    scale = scale_of(Quantity.HEAT_LOSS, FAHRENHEIT)
+    assert scale.unit == "W/°F"
+    assert scale.shown(90.0) == pytest.approx(reference)
+    assert shown_number(90.0, Quantity.HEAT_LOSS, FAHRENHEIT) == "50"

@@ -62,7 +62,7 @@ def said(answer: Answer) -> str:
 
 def test_a_printed_plan_says_what_it_is_worth(terminal: Terminal, rehearsed: Path) -> None:
     out = said(terminal(rehearsed))
-    assert "What this plan is worth Late: 14.5 h in all" in out
+    assert "How good this plan is Late: 14.5 h in all" in out
     assert "no plan can be below 6.0 h." in out
     assert "Scuffed: 2 joints; proved the best possible on starts every 10 minutes." in out
     assert "Separate mixes: 41; not known whether a better plan exists." in out

@@ -23,6 +23,7 @@ from studio_planner.desktop.quantities import (
     number_of,
     number_words,
     scale_of,
+    shown_number,
 )
 from studio_planner.desktop.tongue import translate
 
@@ -168,10 +169,9 @@ class NumberField(TypedField):
         self.editor.setText(text)
 
     def _text_of(self, value: float) -> str:
-        scale = scale_of(self.quantity, self._units)
-        # In another unit than the kept one a number has figures that nobody measured.
-        digits = 6 if scale.factor == 1.0 else 4
-        return number_words(scale.shown(value), digits=digits)
+        # In the unit that it is kept in, a number is shown as it was typed.
+        kept = scale_of(self.quantity, self._units).factor == 1.0
+        return number_words(value) if kept else shown_number(value, self.quantity, self._units)
 
 
 class ChoiceField(Field):

@@ -13,6 +13,7 @@ from studio_planner.desktop.question_pages.answer_view import AnswerView
 from studio_planner.desktop.question_pages.parameter_form import ParameterForm
 from studio_planner.desktop.question_pages.question_list import QuestionList
 from studio_planner.desktop.question_pages.trial_panel import TrialPanel
+from studio_planner.desktop.question_pages.voice import question_words
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.questions.every import QUESTIONS
 from studio_planner.services.trying.every import WHAT_IFS
@@ -84,6 +85,7 @@ class QuestionsPage(Page):
         if view is None or (before is not None and before.studio.name != view.studio.name):
             self.trial.clear()
         if view is not None:
+            self.list.show_clock(view.studio.units.clock)
             self.trial.show_view(view)
         self._show_question()
 
@@ -110,7 +112,7 @@ class QuestionsPage(Page):
         if view is None or asked is None:
             self._title.setText(translate("questions", "Open a studio first."))
             return
-        self._title.setText(translate("questions", asked.words))
+        self._title.setText(question_words(asked, view.studio.units.clock))
         self.form.show_parameters(
             asked.parameters(view), view.studio.units, self._given.get(key, {})
         )

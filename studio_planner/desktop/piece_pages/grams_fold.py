@@ -9,8 +9,9 @@ from PySide6.QtWidgets import QGridLayout, QVBoxLayout, QWidget
 
 from studio_planner.craft.settings import MassUnit
 from studio_planner.desktop import words
+from studio_planner.desktop.forms.fold import Fold
 from studio_planner.desktop.quantities import Quantity, scale_of
-from studio_planner.desktop.studio_pages.lines import Line, verb
+from studio_planner.desktop.studio_pages.lines import Line
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.editing.grams import adding_up, together
 
@@ -30,30 +31,21 @@ class GramsFold(QWidget):
         """Be folded, and about nothing yet."""
         super().__init__(parent)
         self._canvas = canvas
-        self.button = verb(translate("pieces", "How these grams come about"), self._turn, self)
-        self.button.setCheckable(True)
-        self._rows = QWidget(self)
         self._lines: list[tuple[Line, Line]] = []
-        self._grid = QGridLayout(self._rows)
-        self._grid.setContentsMargins(0, 2, 0, 4)
+        self._grid = QGridLayout()
         self._grid.setHorizontalSpacing(12)
         self._grid.setVerticalSpacing(1)
         self._grid.setColumnStretch(1, 1)
-        self._rows.hide()
+        self.fold = Fold(translate("pieces", "How these grams come about"), self._grid, self)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
-        layout.setSpacing(2)
-        layout.addWidget(self.button, 0, Qt.AlignmentFlag.AlignLeft)
-        layout.addWidget(self._rows)
+        layout.addWidget(self.fold)
 
     @property
     def rows(self) -> list[tuple[str, str]]:
         """What stands there: the grams of each part and what it is."""
         shown = (pair for pair in self._lines if not pair[0].isHidden())
         return [(grams.text(), name.text()) for grams, name in shown]
-
-    def _turn(self) -> None:
-        self._rows.setVisible(self.button.isChecked())
 
     def show_parts(self, parts: CoatParts | None, units: Units) -> None:
         """Show where the grams of a coat go; None where there are none."""
@@ -82,9 +74,9 @@ class GramsFold(QWidget):
 
     def _add_row(self) -> None:
         row = len(self._lines)
-        grams = Line(self._canvas, "", self._rows, font="small_bold")
+        grams = Line(self._canvas, "", self.fold, font="small_bold")
         grams.setWordWrap(False)
-        name = Line(self._canvas, "", self._rows, font="small")
+        name = Line(self._canvas, "", self.fold, font="small")
         top = Qt.AlignmentFlag.AlignTop
         self._grid.addWidget(grams, row, 0, top | Qt.AlignmentFlag.AlignRight)
         self._grid.addWidget(name, row, 1, top)

@@ -13,6 +13,7 @@ from studio_planner.desktop.forms.fields import NumberField
 from studio_planner.desktop.forms.form import Form
 from studio_planner.desktop.quantities import Quantity
 from studio_planner.desktop.tongue import translate
+from studio_planner.desktop.words import degree_step
 from studio_planner.services.editing.changes import Change
 from studio_planner.services.editing.nouns import with_thing
 from studio_planner.services.trying.energy import energy_of, heat_loss_of
@@ -50,12 +51,16 @@ class HeatFigures(QWidget):
         self._words.setWordWrap(True)
         self._words.setTextFormat(Qt.TextFormat.PlainText)
         self.form = Form(canvas, self._enter, self)
-        loss = translate("questions", "Heat loss, W per °C")
+        loss = translate("questions", "Heat loss")
         price = translate("questions", "Price of a kWh")
         fields = QHBoxLayout()
         fields.setSpacing(18)
-        for name, words, optional in ((_LOSS, loss, True), (_TARIFF, price, False)):
-            field = NumberField(canvas, words, Quantity.PLAIN, self.form, optional=optional)
+        for name, words, quantity in (
+            (_LOSS, loss, Quantity.HEAT_LOSS),
+            (_TARIFF, price, Quantity.PLAIN),
+        ):
+            optional = name == _LOSS
+            field = NumberField(canvas, words, quantity, self.form, optional=optional)
             self.form.add(name, field, into=fields)
         fields.addStretch(1)
         inside = self.form.layout()
@@ -115,21 +120,23 @@ class HeatFigures(QWidget):
         if energy.kilowatt_hours is None:
             text = translate(
                 "questions",
-                "Energy: not known. Enter its heat loss: the watts that keep it one °C warmer.",
+                "Energy: not known. Enter its heat loss: the watts that keep it one degree "
+                "warmer.",
             )
             self._words.setText(text)
             return
         text = (
             translate(
-                "questions", "Energy: {kwh} kWh a day, from {hours} °C hours above the room"
+                "questions", "Energy: {kwh} kWh a day, from {warmth} hours above the room"
             )
             if self._place() is None
             else translate(
-                "questions", "Energy: {kwh} kWh, from {hours} °C hours above the usual"
+                "questions", "Energy: {kwh} kWh, from {warmth} hours above the usual"
             )
         )
         said = text.format(
-            kwh=figure(f"{energy.kilowatt_hours:.1f}"), hours=f"{warmth.degree_hours:.0f}"
+            kwh=figure(f"{energy.kilowatt_hours:.1f}"),
+            warmth=degree_step(warmth.degree_hours, studio.units),
         )
         if energy.cost is not None:
             cost = translate("questions", "about {cost} {currency}")

@@ -7,6 +7,8 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtWidgets import QFrame, QListWidget, QListWidgetItem
 
+from studio_planner.craft.settings import ClockForm
+from studio_planner.desktop.question_pages.voice import question_words
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.questions.every import QUESTIONS
 from studio_planner.services.trying.every import WHAT_IFS
@@ -47,7 +49,7 @@ class QuestionList(QListWidget):
             self._add(what_if.key, translate("questions", what_if.words))
         self._head(translate("questions", "Answered at once"))
         for question in QUESTIONS:
-            self._add(question.key, translate("questions", question.words))
+            self._add(question.key, question_words(question, ClockForm.HOURS_24))
         self.currentItemChanged.connect(lambda *_: self._changed())
         canvas.redrawn.connect(self._recolour)
         self._recolour()
@@ -60,13 +62,26 @@ class QuestionList(QListWidget):
         item.setSizeHint(QSize(0, height))
         self.addItem(item)
 
+    def show_clock(self, form: ClockForm) -> None:
+        """Write the times in the questions as that clock does."""
+        timed = {one.key: one for one in QUESTIONS if one.example is not None}
+        for row in range(self.count()):
+            item = self.item(row)
+            question = timed.get(str(item.data(_KEY) or ""))
+            if question is not None:
+                self._write(item, question_words(question, form))
+
     def _add(self, key: str, words: str) -> None:
-        item = QListWidgetItem(words)
+        item = QListWidgetItem()
         item.setData(_KEY, key)
+        self._write(item, words)
+        self.addItem(item)
+
+    def _write(self, item: QListWidgetItem, words: str) -> None:
+        item.setText(words)
         wrap = int(Qt.TextFlag.TextWordWrap)
         lines = self.fontMetrics().boundingRect(0, 0, WIDTH - 2 * _PAD, 1000, wrap, words)
         item.setSizeHint(QSize(0, max(lines.height() + _PAD, 26)))
-        self.addItem(item)
 
     def _recolour(self) -> None:
         # A list to choose from lies on the paper; only what is typed into is lighter.

@@ -14,9 +14,19 @@ from studio_planner.desktop.tongue import translate
 if TYPE_CHECKING:
     from datetime import date
 
+    from studio_planner.craft.settings import ClockForm
     from studio_planner.craft.studio import Studio
+    from studio_planner.services.questions.asking import Question
+    from studio_planner.services.trying.trial import WhatIf
 
 _NOON = time(12)
+
+
+def question_words(asked: Question | WhatIf, form: ClockForm) -> str:
+    """A question as it is asked, a time in it on the studio's kind of clock."""
+    said = translate("questions", asked.words)
+    example = getattr(asked, "example", None)
+    return said if example is None else said.format(time=words.time_of_day(example, form))
 
 
 class QuestionVoice(DeskVoice):

@@ -9,10 +9,11 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from studio_planner.craft.errors import InvalidEntry
 from studio_planner.craft.places import PlaceKind
+from studio_planner.craft.settings import Units
 from studio_planner.desktop.forms.fields import ChoiceField, NumberField, TextField
 from studio_planner.desktop.forms.fold import Fold
 from studio_planner.desktop.forms.form import Form
-from studio_planner.desktop.quantities import Quantity, number_words
+from studio_planner.desktop.quantities import Quantity, number_words, scale_of, shown_number
 from studio_planner.desktop.studio_pages.lines import Line, verb
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.editing.places import (
@@ -55,7 +56,10 @@ class PlaceForm(QWidget):
             optional=True,
         )
         self.loss = NumberField(
-            canvas, translate("room", "Heat loss in W/K (may be empty)"), optional=True
+            canvas,
+            translate("room", "Heat loss (may be empty)"),
+            Quantity.HEAT_LOSS,
+            optional=True,
         )
         self.aid = HeatAid(desk, self._take_loss, self)
         self.figures = Fold(translate("room", "Further figures of this place"), self._figures())
@@ -137,6 +141,7 @@ class HeatAid(QWidget):
         """Give the estimate to `take`."""
         super().__init__(parent)
         canvas = desk.canvas
+        self._desk = desk
         self._take = take
         self.kwh = NumberField(canvas, translate("room", "Heater on a cold day, kWh"))
         self.degrees = NumberField(
@@ -166,6 +171,11 @@ class HeatAid(QWidget):
         layout.addLayout(row)
         layout.addWidget(self.said)
 
+    def _loss_words(self, loss: float) -> str:
+        units = self._desk.session.studio.units if self._desk.session else Units()
+        unit = scale_of(Quantity.HEAT_LOSS, units).unit
+        return f"{shown_number(loss, Quantity.HEAT_LOSS, units)} {unit}"
+
     def _estimate(self) -> None:
         figures = []
         for field in (self.kwh, self.degrees):
@@ -184,8 +194,8 @@ class HeatAid(QWidget):
             return
         self._take(loss)
         self.said.say(
-            translate("room", "{kwh} kWh over that day make {loss} W/K.").format(
-                kwh=number_words(figures[0]), loss=number_words(round(loss, 1))
+            translate("room", "{kwh} kWh over that day make {loss}.").format(
+                kwh=number_words(figures[0]), loss=self._loss_words(loss)
             )
         )
 

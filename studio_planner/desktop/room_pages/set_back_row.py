@@ -32,8 +32,8 @@ if TYPE_CHECKING:
 
 _WORK_DAYS = tuple(range(5))
 _FREE_DAYS = (5, 6)
+_ROOM_FOR_UNKNOWN = 88
 _OFF, _ON, _COOL = time(22), time(7), 16.0
-_USUAL_HUMIDITY = 50.0
 
 
 class WeekVerbs(QWidget):
@@ -70,7 +70,9 @@ class WeekVerbs(QWidget):
         self.off.show_value(_OFF)
         self.on.show_value(_ON)
         self.cool.show_value(_COOL)
-        self.humidity.show_value(_USUAL_HUMIDITY)
+        # An empty field, since nothing is known: a figure in it would look like one.
+        self.humidity.editor.setPlaceholderText(translate("room", "unknown"))
+        self.humidity.editor.setMinimumWidth(_ROOM_FOR_UNKNOWN)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(2)

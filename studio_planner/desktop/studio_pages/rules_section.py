@@ -12,7 +12,7 @@ from studio_planner.craft.pieces import Material
 from studio_planner.desktop.forms.fields import NumberField
 from studio_planner.desktop.forms.form import Form
 from studio_planner.desktop.page import Page
-from studio_planner.desktop.quantities import Quantity, number_words, scale_of
+from studio_planner.desktop.quantities import Quantity, scale_of, shown_number
 from studio_planner.desktop.studio_pages.lines import Line, verb
 from studio_planner.desktop.studio_pages.rule_texts import (
     ThumbRule,
@@ -78,7 +78,7 @@ class RuleRow(QWidget):
     def show_value(self, value: float, units: Units) -> None:
         """Say what is usual, in the studio's units; offer it where the figure is another."""
         scale = scale_of(self._rule.quantity, units)
-        usual = number_words(scale.shown(self.default), digits=4)
+        usual = shown_number(self.default, self._rule.quantity, units)
         said = _usual_words(self._rule.name)
         self.usual.say(said.format(usual=f"{usual} {scale.unit}".strip()))
         self.back.setVisible(value != self.default)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from datetime import time
 from enum import StrEnum
 from typing import TYPE_CHECKING, Any
 
@@ -73,13 +74,19 @@ class Question:
     """A question that is answered at once; nothing is changed and no plan is made.
 
     `parameters` gives what it wants to know of a studio at its moment, `answer` takes a value
-    for each of them.
+    for each of them. Its words may hold a {time}, that of `example`.
     """
 
     key: str
     words: str
     parameters: Callable[[DeskView], tuple[Parameter, ...]]
     answer: Callable[[DeskView, Mapping[str, Any]], Answer]
+    example: time | None = None
+
+    @property
+    def in_words(self) -> str:
+        """Its words, its time on a clock of 24 hours."""
+        return self.words.format(time=f"{self.example or time():%H:%M}")
 
     def asked(self, view: DeskView, given: Mapping[str, Any] | None = None) -> Answer:
         """Answer it, with the parameters' own values for all that is not `given`.

@@ -205,7 +205,8 @@ def _others(view: DeskView, pair: _Pair, asked: datetime) -> list[Sentence]:
 
 QUESTION = Question(
     "colour-window",
-    "If I pour the base at 18:00 tonight, when may I pour the colour?",
+    "If I pour the base at {time} tonight, when may I pour the colour?",
     _parameters,
     _answer,
+    example=_EVENING,
 )
