@@ -58,6 +58,10 @@ WORDS = (
     marked("kinds", "arrive by"),
     marked("kinds", "ship by"),
     marked("kinds", "market"),
+    # what may be said of a piece and food
+    marked("kinds", "decorative, not for food"),
+    marked("kinds", "declaration on file"),
+    marked("kinds", "customer's own use, no claim"),
     # touch tests
     marked("kinds", "string"),
     marked("kinds", "tape-tack"),

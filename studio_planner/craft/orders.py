@@ -90,13 +90,22 @@ class Courier:
         return day
 
 
+class ContactClaim(StrEnum):
+    """What may be said of an order and food: nothing, unless a declaration is on file."""
+
+    DECORATIVE = "decorative, not for food"
+    DECLARED = "declaration on file"
+    OWN_USE = "customer's own use, no claim"
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Order:
     """An order or a market: its pieces, and the promise that was given.
 
     `weight` says how much its lateness counts against others. `packing_minutes` are attended,
     for each piece or set. A market needs `opens`, the time it opens on `promised`. `price` is
-    what was agreed, in the studio's currency; None where nothing was.
+    what was agreed, in the studio's currency; None where nothing was. `contact` is what may be
+    said of it and food.
     """
 
     key: str
@@ -111,6 +120,7 @@ class Order:
     weight: float = 1.0
     note: str = ""
     price: float | None = None
+    contact: ContactClaim = ContactClaim.DECORATIVE
 
     def __post_init__(self) -> None:
         """Check names, pieces and figures."""

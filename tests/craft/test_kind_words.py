@@ -9,7 +9,7 @@ import pytest
 from studio_planner.craft import tongue
 from studio_planner.craft.kind_words import WORDS, kind_word
 from studio_planner.craft.log import EntryKind
-from studio_planner.craft.orders import Gate, Promise
+from studio_planner.craft.orders import ContactClaim, Gate, Promise
 from studio_planner.craft.pieces import CoatKind, Joint, Material
 from studio_planner.craft.places import PlaceKind
 from studio_planner.craft.plans import StepKind
@@ -29,6 +29,7 @@ KINDS: tuple[type[StrEnum], ...] = (
     StepKind,
     HandsKind,
     Gate,
+    ContactClaim,
     Promise,
     Touch,
     Verdict,

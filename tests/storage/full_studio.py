@@ -8,7 +8,7 @@ from datetime import UTC, date, datetime, time, timedelta
 from studio_planner.craft.hands import Absence, Person, WorkHours
 from studio_planner.craft.log import EntryKind, Gone, GoneKind, LogEntry, Poured
 from studio_planner.craft.mixes import MixedFor, WeighedColour, WeighedMix
-from studio_planner.craft.orders import Courier, Gate, Order, Promise
+from studio_planner.craft.orders import ContactClaim, Courier, Gate, Order, Promise
 from studio_planner.craft.pieces import (
     Coat,
     CoatKind,
@@ -422,6 +422,7 @@ def full_studio() -> Studio:
                 weight=2.5,
                 note="Rings before she comes.",
                 price=129.5,
+                contact=ContactClaim.OWN_USE,
             ),
             Order(
                 key="m1",

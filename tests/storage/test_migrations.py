@@ -15,6 +15,7 @@ from typing import TYPE_CHECKING
 import pytest
 
 from studio_planner.craft.errors import StudioFileError
+from studio_planner.craft.orders import ContactClaim
 from studio_planner.craft.prices import Prices
 from studio_planner.craft.reminders import Reminding
 from studio_planner.craft.settings import Units
@@ -40,6 +41,7 @@ FROZEN = {
     "m0004_gained_columns.py": "e6f1e73b84a9d588",
     "m0004_reminder_tables.py": "b2fb46552bafbda2",
     "m0004_what_happens.py": "5e13babb34987947",
+    "m0005_food_contact.py": "06d4c82e1a854c69",
 }
 
 NEXT = len(RELEASED) + 1
@@ -69,7 +71,10 @@ def as_of_version_1(studio: Studio) -> Studio:
             replace(piece, note="", photos=(), blank_price=0.0, stack=_as_poured_at_once(piece))
             for piece in studio.pieces
         ),
-        orders=tuple(replace(order, note="", price=None) for order in studio.orders),
+        orders=tuple(
+            replace(order, note="", price=None, contact=ContactClaim.DECORATIVE)
+            for order in studio.orders
+        ),
         products=tuple(
             replace(product, taught=(), viscosity_mpas=None) for product in studio.products
         ),

@@ -6,6 +6,7 @@ from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.log import EntryKind
+from studio_planner.craft.orders import ContactClaim
 from studio_planner.craft.prices import Prices
 from studio_planner.craft.reminders import Reminding
 from studio_planner.craft.settings import Units
@@ -128,8 +129,7 @@ def _plain_piece(piece: Piece) -> Piece:
 
 
 def _plain_order(order: Order) -> Order:
-    plain = not order.note and order.price is None and order.name == order.key
-    return order if plain else replace(order, name=order.key, note="", price=None)
+    return replace(order, name=order.key, note="", price=None, contact=ContactClaim.DECORATIVE)
 
 
 def fitting(plan: Plan, studio: Studio) -> Plan:

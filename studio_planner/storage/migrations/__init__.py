@@ -20,6 +20,7 @@ from studio_planner.storage.migrations.m0001_first_tables import first_tables
 from studio_planner.storage.migrations.m0002_worth_of_a_plan import worth_of_a_plan
 from studio_planner.storage.migrations.m0003_what_a_maker_enters import what_a_maker_enters
 from studio_planner.storage.migrations.m0004_what_happens import what_happens
+from studio_planner.storage.migrations.m0005_food_contact import food_contact
 
 Migration = Callable[[Connection], None]
 """One step; its docstring's first line says what it does."""
@@ -29,5 +30,6 @@ RELEASED: tuple[Migration, ...] = (
     worth_of_a_plan,
     what_a_maker_enters,
     what_happens,
+    food_contact,
 )
 """All steps in order; the version of a file is the number of steps it has been through."""
