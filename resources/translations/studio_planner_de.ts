@@ -1345,6 +1345,18 @@
         <translation>Markt</translation>
     </message>
     <message>
+        <source>decorative, not for food</source>
+        <translation>dekorativ, nicht für Lebensmittel</translation>
+    </message>
+    <message>
+        <source>declaration on file</source>
+        <translation>Erklärung liegt vor</translation>
+    </message>
+    <message>
+        <source>customer&apos;s own use, no claim</source>
+        <translation>eigener Gebrauch des Kunden, ohne Zusage</translation>
+    </message>
+    <message>
         <source>string</source>
         <translation>zieht Fäden</translation>
     </message>
@@ -4091,16 +4103,20 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>gleich</translation>
     </message>
     <message>
-        <source>Energy: not known. Enter its heat loss: the watts that keep it one °C warmer.</source>
-        <translation>Energie: nicht bekannt. Wärmeverlust eintragen: die Watt, die es ein °C wärmer halten.</translation>
+        <source>Heat loss</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Energy: {kwh} kWh a day, from {hours} °C hours above the room</source>
-        <translation>Energie: {kwh} kWh am Tag, aus {hours} °C-Stunden über dem Raum</translation>
+        <source>Energy: not known. Enter its heat loss: the watts that keep it one degree warmer.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Energy: {kwh} kWh, from {hours} °C hours above the usual</source>
-        <translation>Energie: {kwh} kWh, aus {hours} °C-Stunden über dem Üblichen</translation>
+        <source>Energy: {kwh} kWh a day, from {warmth} hours above the room</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Energy: {kwh} kWh, from {warmth} hours above the usual</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>about {cost} {currency}</source>
@@ -4109,10 +4125,6 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>Price of a kWh</source>
         <translation>Preis je kWh</translation>
-    </message>
-    <message>
-        <source>Heat loss, W per °C</source>
-        <translation>Wärmeverlust, W je °C</translation>
     </message>
     <message>
         <source>{place}, heat loss</source>
@@ -4888,8 +4900,8 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Wie weit ein Messwert abweichen darf</translation>
     </message>
     <message>
-        <source>Heat loss in W/K (may be empty)</source>
-        <translation>Wärmeverlust in W/K (darf leer sein)</translation>
+        <source>Heat loss (may be empty)</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Further figures of this place</source>
@@ -4912,8 +4924,8 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Den Zähler der Heizung über 24 Stunden gleichmäßiger Kälte ablesen: kWh {times} 1000 / (24 {times} Grad Unterschied). Sonne und andere Wärme machen ihn zu klein.</translation>
     </message>
     <message>
-        <source>{kwh} kWh over that day make {loss} W/K.</source>
-        <translation>{kwh} kWh an diesem Tag ergeben {loss} W/K.</translation>
+        <source>{kwh} kWh over that day make {loss}.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>room</source>
