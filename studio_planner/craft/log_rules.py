@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Protocol
 
 from studio_planner.craft.log import EntryKind, GoneKind
 from studio_planner.craft.tongue import translate
@@ -11,16 +11,71 @@ if TYPE_CHECKING:
     from collections.abc import Iterable, Mapping
 
     from studio_planner.craft.errors import Rulebook
-    from studio_planner.craft.log import Gone, LogEntry
+    from studio_planner.craft.log import Gone, LogEntry, Poured
     from studio_planner.craft.mixes import WeighedMix
-    from studio_planner.craft.studio import Studio
+    from studio_planner.craft.orders import Order
+    from studio_planner.craft.pieces import Piece
+    from studio_planner.craft.products import Product
 
 _AFTER_ALL = {EntryKind.PACKED, EntryKind.SHIPPED}
 Known = dict[GoneKind, set[str]]
 """The keys that the log may speak of, by kind: what is there and what is gone."""
 
 
-def check_log(studio: Studio, rules: Rulebook) -> None:
+class Remembers(Protocol):
+    """What of a studio remembers things that are gone."""
+
+    @property
+    def gone(self) -> tuple[Gone, ...]:
+        """What was taken out and is spoken of."""
+        ...
+
+
+class Logged(Remembers, Protocol):
+    """What of a studio is looked at."""
+
+    @property
+    def pieces(self) -> tuple[Piece, ...]:
+        """Its pieces."""
+        ...
+
+    @property
+    def orders(self) -> tuple[Order, ...]:
+        """Its orders."""
+        ...
+
+    @property
+    def products(self) -> tuple[Product, ...]:
+        """Its products."""
+        ...
+
+    @property
+    def poured(self) -> tuple[Poured, ...]:
+        """What is on the pieces."""
+        ...
+
+    @property
+    def log(self) -> tuple[LogEntry, ...]:
+        """All that was written down."""
+        ...
+
+    @property
+    def mixes(self) -> tuple[WeighedMix, ...]:
+        """All that was weighed."""
+        ...
+
+    @property
+    def standing(self) -> tuple[LogEntry, ...]:
+        """What the log says as it stands."""
+        ...
+
+    @property
+    def standing_mixes(self) -> tuple[WeighedMix, ...]:
+        """The mixes as they stand."""
+        ...
+
+
+def check_log(studio: Logged, rules: Rulebook) -> None:
     """Note every rule that log, mixes, pours and what is gone break together."""
     known = _check_gone(studio, rules)
     _check_entries(studio.log, known, rules)
@@ -35,7 +90,7 @@ def check_log(studio: Studio, rules: Rulebook) -> None:
     _check_spoiled(studio.standing, rules)
 
 
-def _check_gone(studio: Studio, rules: Rulebook) -> Known:
+def _check_gone(studio: Logged, rules: Rulebook) -> Known:
     known: Known = {
         GoneKind.PIECE: {piece.key for piece in studio.pieces},
         GoneKind.ORDER: {order.key for order in studio.orders},
@@ -100,7 +155,7 @@ def _check_correction(entry: LogEntry, earlier: dict[int, LogEntry], rules: Rule
     )
 
 
-def _check_mixes(studio: Studio, known: Known, rules: Rulebook) -> None:
+def _check_mixes(studio: Logged, known: Known, rules: Rulebook) -> None:
     weighings = {one.number: one for one in studio.log if one.kind is EntryKind.WEIGHED}
     written: set[int] = set()
     for mix in studio.mixes:
@@ -156,6 +211,6 @@ def _check_spoiled(standing: Iterable[LogEntry], rules: Rulebook) -> None:
         )
 
 
-def gone_of(studio: Studio, kind: GoneKind, key: str) -> Gone | None:
+def gone_of(studio: Remembers, kind: GoneKind, key: str) -> Gone | None:
     """What is remembered of a thing that is gone; None when nothing is."""
     return next((one for one in studio.gone if (one.kind, one.key) == (kind, key)), None)

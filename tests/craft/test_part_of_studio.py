@@ -17,9 +17,10 @@ def test_a_part_has_its_pieces_and_what_bears_on_them() -> None:
         (3, EntryKind.POURED, None), (6, EntryKind.TOUCHED, None),
     ]  # fmt: skip
     assert part.pins == whole.pins
-    assert not (part.lots or part.mixes or part.gone or part.plan)
+    assert part.plan is None
+    assert len(part.lots) == len(part.mixes) == len(part.gone) == 0
 
 
 def test_a_part_without_an_order_tells_nothing_of_it() -> None:
     part = part_of(full_studio(), {"p2"}, ())
-    assert not (part.orders or part.poured or part.pins or part.log)
+    assert len(part.orders) == len(part.poured) == len(part.pins) == len(part.log) == 0

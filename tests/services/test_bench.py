@@ -9,8 +9,8 @@ from studio_planner.craft.orders import Gate
 from studio_planner.craft.pins import Pin
 from studio_planner.craft.plans import Plan, Readiness
 from studio_planner.services.bench import bench_of
-from studio_planner.services.editing.pours import mix_of, with_pour
 from studio_planner.services.hands_items import HandsKind
+from studio_planner.services.log_book.pours import mix_of, with_pour
 from tests.desktop import scenes
 
 

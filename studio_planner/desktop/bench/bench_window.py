@@ -18,7 +18,7 @@ from studio_planner.desktop.side_rows import CUP_HOURS
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.bench import bench_of
 from studio_planner.services.editing.changes import Change
-from studio_planner.services.editing.pours import mix_of, with_pour
+from studio_planner.services.log_book.pours import mix_of, with_pour
 
 if TYPE_CHECKING:
     from datetime import datetime

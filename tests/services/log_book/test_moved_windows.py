@@ -12,8 +12,8 @@ from typing import TYPE_CHECKING
 from studio_planner.craft.places import Reading
 from studio_planner.craft.reminders import Reminding
 from studio_planner.services.desk import DeskView
-from studio_planner.services.editing.pours import with_pour
 from studio_planner.services.log_book.moved_windows import MovedWindow, moved_windows
+from studio_planner.services.log_book.pours import with_pour
 from tests.desktop.scenes import NOW, at
 from tests.services.questions.steady import PlainVoice, steady_room, steady_studio
 
