@@ -1,4 +1,4 @@
-"""What is told in one go: the pieces of one mix, and all that was missed while away."""
+"""What is told in one go: one mix, a night's quiet hours, all that was missed while away."""
 
 from __future__ import annotations
 
@@ -12,7 +12,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterable, Mapping
     from datetime import datetime
 
-_AWAY, _AGAIN = "away", "again"
+_AWAY, _AGAIN, _PUT_OFF = "away", "again", "put off"
 _FAR = float("inf")
 
 
@@ -65,6 +65,8 @@ def _group(row: DueRow, now: datetime) -> tuple[str, ...]:
     if was_missed(row, now):
         return (_AWAY,)
     reminder = row.reminder
+    if reminder.was_moved:
+        return (_PUT_OFF, reminder.due.isoformat())
     return (reminder.kind, reminder.together or reminder.uid)
 
 

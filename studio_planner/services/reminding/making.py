@@ -7,7 +7,6 @@ from typing import TYPE_CHECKING
 from studio_planner.services.reminding.of_air import of_air
 from studio_planner.services.reminding.of_coats import of_coats
 from studio_planner.services.reminding.of_steps import of_steps
-from studio_planner.services.reminding.quiet import QuietHours
 from studio_planner.services.reminding.scene import Scene
 
 if TYPE_CHECKING:
@@ -26,11 +25,9 @@ def reminders_of(studio: Studio, now: datetime) -> tuple[Reminder, ...]:
     if studio.plan is None:
         return ()
     scene = Scene(studio, studio.plan, now)
-    reminding = studio.reminding
-    quiet = QuietHours(reminding, studio.time_zone, studio.people)
     found = {
-        one.uid: quiet.put_off(one)
+        one.uid: scene.quiet.put_off(one)
         for one in (*of_coats(scene), *of_steps(scene), *of_air(scene))
-        if one.kind not in reminding.off
+        if one.kind not in studio.reminding.off
     }
     return tuple(sorted(found.values(), key=lambda one: (one.due, one.uid)))

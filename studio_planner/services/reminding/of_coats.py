@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import datetime, timedelta
 from typing import TYPE_CHECKING
 
@@ -52,18 +53,21 @@ class _Pour:
         lost = self._latest is not None and below is not None and not below.sandable
         self._urgency = Urgency.LOST_LATER if lost else Urgency.CAN_WAIT
 
-    def _reminder(self, kind: ReminderKind, moment: datetime) -> Reminder:
+    def _reminder(
+        self, kind: ReminderKind, moment: datetime, urgency: Urgency | None = None
+    ) -> Reminder:
         planned = self._bar.planned
+        urgency = urgency or self._urgency
         return self._scene.reminder(
             kind,
             (planned.piece, planned.coat),
             moment,
-            self._urgency,
+            urgency,
             saved_until=self._latest,
             together=f"mix {planned.mix}",
             piece=planned.piece,
             coat=planned.coat,
-            strong=self._urgency is Urgency.LOST_LATER,
+            strong=urgency is Urgency.LOST_LATER,
         )
 
     def weigh(self) -> Iterator[Reminder]:
@@ -78,16 +82,27 @@ class _Pour:
             return
         in_window = planned.joint is Joint.IN_WINDOW
         if in_window and planned.start - opening.opens > _SOON:
-            yield self._reminder(ReminderKind.OPENS, opening.opens)
+            yield self._reminder(ReminderKind.OPENS, opening.opens, Urgency.CAN_WAIT)
         if latest is None:
             return
-        pour_by = self._reminder(ReminderKind.POUR_BY, latest)
-        if pour_by.due > planned.start:
-            yield pour_by
-        closing = self._reminder(ReminderKind.CLOSING, latest)
+        closing = self._closing(latest)
         strong = self._urgency is Urgency.LOST_LATER
         if closing.due > (opening.opens if strong else planned.start):
             yield closing
+        pour_by = self._reminder(ReminderKind.POUR_BY, latest)
+        asleep = not strong and self._scene.quiet.around(latest) is not None
+        if pour_by.due > max(planned.start, closing.due) and not asleep:
+            yield pour_by
+
+    def _closing(self, latest: datetime) -> Reminder:
+        """What closes in the quiet hours is told of before they begin."""
+        closing = self._reminder(ReminderKind.CLOSING, latest)
+        quiet = self._scene.quiet.around(latest)
+        if quiet is None:
+            return closing
+        lead = closing.moment - closing.due
+        early = min(quiet[0] - lead, closing.due)
+        return replace(closing, due=early, meant=early)
 
     def warm_box(self) -> Iterator[Reminder]:
         """A piece that was not poured there before has to be brought there."""

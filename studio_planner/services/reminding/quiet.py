@@ -35,14 +35,19 @@ class QuietHours:
 
     def ends(self, at: datetime) -> datetime | None:
         """When the quiet hours end that `at` (aware) lies in; None when it lies in none."""
+        span = self.around(at)
+        return None if span is None else span[1]
+
+    def around(self, at: datetime) -> Span | None:
+        """The quiet hours that `at` (aware) lies in; None when it lies in none."""
         if self._from == self._to:
             return None
         day = at.astimezone(self._zone).date()
         if day not in self._known:
-            self._known[day] = self._around(day)
-        return next((end for start, end in self._known[day] if start <= at < end), None)
+            self._known[day] = self._on(day)
+        return next((span for span in self._known[day] if span[0] <= at < span[1]), None)
 
-    def _around(self, day: date) -> tuple[Span, ...]:
+    def _on(self, day: date) -> tuple[Span, ...]:
         quiet = [daily_span(self._zone, one, self._from, self._to) for one in (day - _DAY, day)]
         work = [
             span

@@ -15,6 +15,7 @@ from studio_planner.planning.sheet_stages import window_stages
 from studio_planner.science.stages import Edge, safe_edge
 from studio_planner.services.editing.changes import fitting
 from studio_planner.services.lanes import lanes_of
+from studio_planner.services.reminding.quiet import QuietHours
 from studio_planner.services.ribbons import Lane, Ribbon
 
 if TYPE_CHECKING:
@@ -52,6 +53,12 @@ class Scene:
         starts = [plan.start, *(coat.start for coat in plan.coats)]
         ends = [plan.start, *(coat.end for coat in plan.coats)]
         return Timing(self.studio, min(starts) - _BEFORE, max(ends) + _AFTER)
+
+    @cached_property
+    def quiet(self) -> QuietHours:
+        """The studio's quiet hours."""
+        studio = self.studio
+        return QuietHours(studio.reminding, studio.time_zone, studio.people)
 
     @cached_property
     def lanes(self) -> tuple[Lane, ...]:
