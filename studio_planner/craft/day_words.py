@@ -1,13 +1,16 @@
-"""Days and months by name, for sentences that are made where no system's calendar is known."""
+"""Days, months and times of day in words, where no system's calendar is known."""
 
 from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.settings import ClockForm
 from studio_planner.craft.tongue import marked, translate
 
 if TYPE_CHECKING:
-    from datetime import date
+    from datetime import date, datetime, time
+
+_NOON = 12
 
 _DAYS = (
     marked("days", "Monday"),
@@ -61,3 +64,18 @@ def month_word(month: int) -> str:
 def day_word(day: date) -> str:
     """A day of the calendar, such as 8 Dec."""
     return translate("days", "{day} {month}").format(day=day.day, month=month_word(day.month))
+
+
+def time_of_day(at: time | datetime, form: ClockForm) -> str:
+    """A time of day as it is, without a zone: 07:05, or 7:05 am.
+
+    Examples
+    --------
+    >>> from datetime import time
+    >>> time_of_day(time(0, 5), ClockForm.HOURS_12), time_of_day(time(0, 5), ClockForm.HOURS_24)
+    ('12:05 am', '00:05')
+    """
+    if form is ClockForm.HOURS_12:
+        half = "am" if at.hour < _NOON else "pm"
+        return f"{at.hour % _NOON or _NOON}:{at.minute:02} {half}"
+    return f"{at.hour:02}:{at.minute:02}"

@@ -7,6 +7,7 @@ from datetime import UTC, datetime, timedelta
 from math import floor
 from typing import TYPE_CHECKING
 
+from studio_planner.craft import day_words
 from studio_planner.craft.kind_words import kind_word
 from studio_planner.craft.pieces import Material
 from studio_planner.craft.plans import Trust
@@ -83,10 +84,7 @@ def local(second: float, zone: ZoneInfo) -> datetime:
 
 def time_of_day(at: time | datetime, form: ClockForm) -> str:
     """A time of day as it is, without a zone: 07:05, or 7:05 am."""
-    if form is ClockForm.HOURS_12:
-        half = "am" if at.hour < _NOON else "pm"
-        return f"{at.hour % _NOON or _NOON}:{at.minute:02} {half}"
-    return f"{at.hour:02}:{at.minute:02}"
+    return day_words.time_of_day(at, form)
 
 
 def hour_mark(hour: int, form: ClockForm) -> str:
