@@ -133,6 +133,15 @@ class StudioFile:
             ).fetchone()
         return None if row is None else bytes(row[0])
 
+    @contextmanager
+    def beside(self) -> Iterator[sqlite3.Connection]:
+        """One change of what lies beside the studio: reminders, and what a calendar was told.
+
+        It raises no revision: the studio is the same after it.
+        """
+        with self._used(), changing(self._connection):
+            yield self._connection
+
     def save_copy(self, path: Path, *, overwrite: bool = False) -> None:
         """Write a compact copy to `path`; never over another file unless `overwrite`."""
         if path.exists() and path.samefile(self.path):
