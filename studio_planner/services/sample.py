@@ -27,7 +27,9 @@ if TYPE_CHECKING:
     from zoneinfo import ZoneInfo
 
     from studio_planner.craft.hands import Person, WorkHours
+    from studio_planner.craft.log import LogEntry
     from studio_planner.craft.places import Place, Reading
+    from studio_planner.craft.stock import Lot
     from studio_planner.craft.studio import Studio
 
 FILE_NAME = "sample.studio"
@@ -156,6 +158,29 @@ def _moved(studio: Studio, days: int) -> Studio:
             replace(pour, start=later(pour.start), end=later(pour.end))
             for pour in studio.poured
         ),
+        log=tuple(_moved_entry(zone, entry, days) for entry in studio.log),
+        mixes=tuple(replace(mix, at=later(mix.at)) for mix in studio.mixes),
+        lots=tuple(_moved_lot(zone, lot, days) for lot in studio.lots),
+    )
+
+
+def _moved_entry(zone: ZoneInfo, entry: LogEntry, days: int) -> LogEntry:
+    return replace(
+        entry,
+        at=_later(zone, entry.at, days),
+        written=_later(zone, entry.written, days),
+        end=None if entry.end is None else _later(zone, entry.end, days),
+    )
+
+
+def _moved_lot(zone: ZoneInfo, lot: Lot, days: int) -> Lot:
+    ahead = timedelta(days=days)
+    return replace(
+        lot,
+        received=lot.received + ahead,
+        opened=None if lot.opened is None else lot.opened + ahead,
+        best_before=None if lot.best_before is None else lot.best_before + ahead,
+        counts=tuple(replace(count, at=_later(zone, count.at, days)) for count in lot.counts),
     )
 
 

@@ -150,3 +150,14 @@ def test_rules_that_count_from_a_date_move_with_the_sample() -> None:
     rule = "FREQ=WEEKLY;INTERVAL=2;BYDAY=MO"
     every_other = WorkHours(rule=rule, start=time(9), end=time(12), first=REFERENCE_DAY)
     assert _moved_hours(every_other, 7).first == REFERENCE_DAY + timedelta(days=7)
+
+
+def test_the_samples_log_moves_with_it() -> None:
+    first, later = (sample_studio(REFERENCE_DAY + timedelta(days=days)) for days in (0, 3))
+    pairs = list(zip(first.log, later.log, strict=True))
+    assert len(pairs) > 10
+    assert all(two.at - one.at == timedelta(days=3) for one, two in pairs)
+    assert {one.at for one in later.mixes} == {
+        one.at + timedelta(days=3) for one in first.mixes
+    }
+    assert all(pour.batch is not None for pour in later.poured)

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import TYPE_CHECKING, Any
 
 import pytest
 
-from studio_planner.services.studio_files import read_studio
+from studio_planner.services.studio_files import create, read_studio
 
 if TYPE_CHECKING:
     from pathlib import Path
@@ -39,9 +40,12 @@ def next_pour(sample: Path) -> tuple[str, str, str]:
     raise AssertionError
 
 
-def test_an_empty_log_says_how_to_write_in_it(terminal: Terminal, sample: Path) -> None:
-    assert "Nothing is written down yet." in terminal("log", sample).out
-    assert listed(terminal, sample) == []
+def test_an_empty_log_says_how_to_write_in_it(terminal: Terminal, unplanned: Path) -> None:
+    studio = read_studio(unplanned)
+    unplanned.unlink()
+    create(unplanned, replace(studio, log=(), poured=()))
+    assert "Nothing is written down yet." in terminal("log", unplanned).out
+    assert listed(terminal, unplanned) == []
 
 
 def test_a_whole_mix_of_the_plan_is_poured_by_one_number(
@@ -97,18 +101,19 @@ def test_what_is_weighed_is_traced_both_ways(
         "log", sample, "weighed", product.key, *grams, "--for", f"{piece}/{coat}",
         "--lot-a", "L 7", "--at", "2026-02-02T04:55", "--json",
     ).json  # fmt: skip
-    assert weighed["entries"][0]["batch"] == 1
+    batch = weighed["entries"][0]["batch"]
+    assert batch == max(mix.batch for mix in studio.mixes) + 1
     terminal("log", sample, "poured", piece, coat, "--at", "2026-02-02T05:00")
     text = terminal("trace", sample, piece).out
-    assert "Mix 1, Mon 2 Feb 04:55: 100 g A" in text
+    assert f"Mix {batch}, Mon 2 Feb 04:55: 100 g A" in text
     assert "A of lot L 7" in text
     found = terminal("trace", sample, "l 7", "--json").json
     assert [(one["piece"], one["coat"]) for one in found["coats"]] == [(piece, coat)]
     assert found["mixes"][0]["lot_a"] == "L 7"
-    assert terminal("trace", sample, "1", "--json").json == found
-    assert "same mix" in terminal("trace", sample, "#1").out
+    assert terminal("trace", sample, str(batch), "--json").json == found
+    assert "same mix" in terminal("trace", sample, f"#{batch}").out
     pours = terminal("trace", sample, piece, "--json").json["pieces"][0]["pours"]
-    assert [one["batch"] for one in pours[-1]["mixes"]] == [1]
+    assert [one["batch"] for one in pours[-1]["mixes"]] == [batch]
 
 
 def test_an_order_is_traced_to_all_its_pieces(terminal: Terminal, sample: Path) -> None:
@@ -140,10 +145,11 @@ def test_steps_are_written_down_by_their_words(terminal: Terminal, sample: Path)
 
 def test_a_withdrawn_entry_is_kept_and_marked(terminal: Terminal, sample: Path) -> None:
     piece = read_studio(sample).pieces[0].key
-    terminal("log", sample, "turned", piece)
-    assert terminal("log", sample, "withdraw", "1").code == 0
-    assert [e["stands"] for e in listed(terminal, sample)] == [False, False]
-    assert "see 2" in terminal("log", sample).out
+    told = terminal("log", sample, "turned", piece, "--json").json["entries"]
+    number = told[-1]["number"]
+    assert terminal("log", sample, "withdraw", str(number)).code == 0
+    assert [e["stands"] for e in listed(terminal, sample)][-2:] == [False, False]
+    assert f"see {number + 1}" in terminal("log", sample).out
 
 
 @pytest.mark.parametrize(
