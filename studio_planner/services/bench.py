@@ -15,6 +15,7 @@ if TYPE_CHECKING:
 
     from studio_planner.craft.plans import Plan
     from studio_planner.craft.studio import Studio
+    from studio_planner.craft.timing import Timing
 
 HOURS_AHEAD = 48.0
 """How far the bench looks ahead for things to do; what is near comes first."""
@@ -71,13 +72,18 @@ class Bench:
     ready: tuple[Ready, ...]
 
 
-def bench_of(studio: Studio, plan: Plan | None, now: datetime) -> Bench:
-    """What is to be seen at `now` (aware); without a plan nothing but what is missing."""
+def bench_of(
+    studio: Studio, plan: Plan | None, now: datetime, timing: Timing | None = None
+) -> Bench:
+    """What is to be seen at `now` (aware); without a plan nothing but what is missing.
+
+    `timing` are clocks that are there already, over a record that holds the plan.
+    """
     if plan is None:
         return Bench(tasks=(), closing=(), ready=())
-    items = next_hands(studio, plan, now, HOURS_AHEAD)
+    items = next_hands(studio, plan, now, HOURS_AHEAD, timing)
     if not items:
-        later = first_after(studio, plan, now)
+        later = first_after(studio, plan, now, timing)
         items = () if later is None else (later,)
     return Bench(
         tasks=tuple(_tasks(studio, plan, items, now)),
