@@ -27,6 +27,7 @@ from tests.desktop.piece_hands import (
     grip_of,
     middle_of,
     opened,
+    picture_file,
     piece_of,
     studio_of,
     type_film,
@@ -189,7 +190,7 @@ def test_films_read_in_the_studios_unit(desk: DeskWindow, page: PiecesPage) -> N
     changed(desk, replace(studio_of(desk), units=Units(film=FilmUnit.MIL)))
     page.choose("h1/flood")
     assert "flood 63 mil" in page.stack.section.accessibleDescription()
-    assert page.stack.coat_form.film.editor.text().startswith("62.99")
+    assert page.stack.coat_form.film.editor.text() == "63"
     type_film(page, "160")
     assert "160 mil runs off a piece without a rim; 126 mil" in page.stack.coat_form.film.wrong
 
@@ -361,6 +362,47 @@ def test_colours_share_the_mix_and_a_recipe_is_used_again(
     assert share.text() == "70"
     QTest.mouseClick(colours.rows[1].remove, LEFT)
     assert [c.share_pct for c in piece_of(desk, "h1").coat("tide").colours] == [100.0]
+
+
+def test_colours_say_their_grams_for_this_coat(desk: DeskWindow, page: PiecesPage) -> None:
+    now = studio_of(desk)
+    colours = (
+        Colour(name="Blue", share_pct=75, colourant="paste", colourant_pct=2.0),
+        Colour(name="Clear", share_pct=25),
+    )
+    piece = now.piece("h1")
+    coats = tuple(
+        replace(coat, colours=colours) if coat.key == "tide" else coat for coat in piece.stack
+    )
+    bare = replace(now.settings, reserve_pct=0, drip_loss_pct=0, cup_loss_g=0)
+    changed(desk, replace(with_thing(now, replace(piece, stack=coats)), settings=bare))
+    page.choose("h1/tide")
+    # 800 cm² of 0.8 mm at 1.10 g/cm³: 70.4 g, three quarters of it blue, a fiftieth paste.
+    assert set(page.stack.coat_form.in_cups.text().splitlines()) == {
+        "Blue: 1.1 g of paste into 52.8 g of mix",
+        "Clear: 17.6 g of mix as it is",
+    }
+
+
+def test_a_recipe_shows_the_last_photo_of_its_piece(
+    desk: DeskWindow, page: PiecesPage, tmp_path: Path
+) -> None:
+    now = studio_of(desk)
+    other = now.piece("h2")
+    blue = Colour(name="Blue", colourant="paste", colourant_pct=2.5)
+    coats = tuple(
+        replace(coat, colours=(blue,)) if coat.key == "tide" else coat for coat in other.stack
+    )
+    changed(desk, with_thing(now, replace(other, stack=coats)))
+    page.choose("h2")
+    page.photos.show_piece(studio_of(desk), piece_of(desk, "h2"))
+    page.photos.keep([picture_file(tmp_path)])
+    page.choose("h1/tide")
+    colours = page.stack.coat_form.colours
+    QTest.mouseClick(colours.add_button, LEFT)
+    colours.fill_menu(colours.rows[0])
+    (action,) = colours.menu.actions()
+    assert not action.icon().isNull()
 
 
 def test_areas_are_named_and_joints_chosen(desk: DeskWindow, page: PiecesPage) -> None:

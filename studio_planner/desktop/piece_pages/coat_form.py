@@ -15,6 +15,7 @@ from studio_planner.desktop.forms.fields import ChoiceField, FlagField, NumberFi
 from studio_planner.desktop.forms.form import Form
 from studio_planner.desktop.piece_pages.coat_fields import FacesField
 from studio_planner.desktop.piece_pages.colours_field import ColoursField
+from studio_planner.desktop.piece_pages.cup_words import cups_words
 from studio_planner.desktop.piece_pages.grams_fold import GramsFold
 from studio_planner.desktop.piece_pages.joint_words import fault_words
 from studio_planner.desktop.piece_pages.typed import type_again, typed_in
@@ -78,14 +79,15 @@ class CoatForm(QWidget):
         self._coat: Coat | None = None
         self.name = Line(canvas, "", self, font="clock")
         self.grams = Line(canvas, "", self, colour="warmth", font="bold")
+        self.in_cups = Line(canvas, "", self, font="small")
         self.fold = GramsFold(canvas, self)
         self.caution = Line(canvas, deferral(), self, font="small", colour="quiet")
         self.poured = Line(canvas, "", self, font="small", colour="now")
         self.form = Form(canvas, self._enter, self)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
-        parts = (self.name, self.poured, self.grams, self.fold, self.form, self.caution)
-        for widget in parts:
+        above = (self.name, self.poured, self.grams, self.in_cups, self.fold)
+        for widget in (*above, self.form, self.caution):
             layout.addWidget(widget)
         layout.addStretch(1)
         self._add_fields(canvas)
@@ -184,6 +186,7 @@ class CoatForm(QWidget):
         studio, piece, coat = self._studio, self._piece, self._coat
         if studio is None or piece is None or coat is None:
             return
+        self.in_cups.say("")
         try:
             typed = replace(coat, film_mm=self.film.value() or 0.0)
             parts = parts_of(studio, piece, typed)
@@ -200,3 +203,4 @@ class CoatForm(QWidget):
             said = translate("pieces", "{grams} mixed, were it on {blank}")
         mixed = words.mass(parts.grams, studio.units)
         self.grams.say(said.format(grams=mixed, blank=self.were_it_on))
+        self.in_cups.say(cups_words(studio, coat, parts.mixed))

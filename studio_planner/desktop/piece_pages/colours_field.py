@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QIcon, QImage, QPixmap
 from PySide6.QtWidgets import (
     QMenu,
     QPushButton,
@@ -21,22 +23,27 @@ from studio_planner.desktop.quantities import number_words
 from studio_planner.desktop.tongue import translate
 
 if TYPE_CHECKING:
-    from collections.abc import Sequence
+    from collections.abc import Callable, Sequence
 
     from studio_planner.desktop.canvas import Canvas
     from studio_planner.services.editing.recipes import Recipe
 
 _WHOLE = 100.0
 _NARROW = 58
+_PICTURE = 96
 
 
 class ColoursField(Field):
-    """Colours in rows; without a row the coat is clear."""
+    """Colours in rows; without a row the coat is clear.
+
+    `picture` gives a kept photo by its key, to be shown beside the recipe of its piece.
+    """
 
     def __init__(self, canvas: Canvas, label: str, parent: QWidget | None = None) -> None:
         """Start clear."""
         super().__init__(canvas, label, parent)
         self._recipes: Sequence[Recipe] = ()
+        self.picture: Callable[[str], QImage] | None = None
         self.rows: list[ColourRow] = []
         self.menu = QMenu(self)
         holder = QWidget(self)
@@ -147,8 +154,21 @@ class ColoursField(Field):
         """Put every recipe into the menu, for one colour."""
         self.menu.clear()
         for recipe in self._recipes:
-            action = self.menu.addAction(recipe_words(recipe))
+            action = self.menu.addAction(self._icon(recipe), recipe_words(recipe))
+            action.setIconVisibleInMenu(True)
             action.triggered.connect(lambda _on=False, of=recipe: self._use(row, of))
+
+    def _icon(self, recipe: Recipe) -> QIcon:
+        image = self.picture(recipe.photo) if self.picture and recipe.photo else QImage()
+        if image.isNull():
+            return QIcon()
+        small = image.scaled(
+            _PICTURE,
+            _PICTURE,
+            Qt.AspectRatioMode.KeepAspectRatioByExpanding,
+            Qt.TransformationMode.SmoothTransformation,
+        )
+        return QIcon(QPixmap.fromImage(small))
 
     def _use(self, row: ColourRow, recipe: Recipe) -> None:
         try:

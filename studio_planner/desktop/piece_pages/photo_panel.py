@@ -23,7 +23,7 @@ from studio_planner.desktop import words
 from studio_planner.desktop.layouts import take_out
 from studio_planner.desktop.piece_pages.picture_files import (
     BrokenPicture,
-    image_of,
+    kept_picture,
     picture_from,
     taken_at,
 )
@@ -193,8 +193,7 @@ class PhotoPanel(QWidget):
         return card
 
     def _image(self, key: str) -> QImage:
-        session = self._desk.session
-        return image_of(session.photo(key) if session else None)
+        return kept_picture(self._desk, key)
 
     # Verbs
 

@@ -13,6 +13,7 @@ from studio_planner.desktop.tongue import translate
 from studio_planner.services.editing.photos import LONGEST_SIDE
 
 if TYPE_CHECKING:
+    from studio_planner.desktop.page import PageDesk
     from pathlib import Path
 
 _QUALITY = 86
@@ -45,6 +46,11 @@ def taken_at(path: Path, now: datetime) -> datetime:
 def image_of(jpeg: bytes | None) -> QImage:
     """A kept picture; an empty image where it is missing or damaged."""
     return QImage() if jpeg is None else QImage.fromData(jpeg)
+
+
+def kept_picture(desk: PageDesk, key: str) -> QImage:
+    """The picture of a photo that the studio of a window keeps; empty where there is none."""
+    return image_of(desk.session.photo(key) if desk.session else None)
 
 
 def _scaled(image: QImage) -> QImage:

@@ -14,6 +14,7 @@ from studio_planner.craft.kind_words import kind_word
 from studio_planner.desktop.piece_pages.coat_form import CoatForm
 from studio_planner.desktop.piece_pages.joint_words import fault_words, for_form, planned_rows
 from studio_planner.desktop.piece_pages.piece_lines import blank_words
+from studio_planner.desktop.piece_pages.picture_files import kept_picture
 from studio_planner.desktop.piece_pages.scrolling import scrolled
 from studio_planner.desktop.piece_pages.stack_section import StackSection
 from studio_planner.desktop.piece_pages.stack_verbs import StackVerbs, section_hint
@@ -61,6 +62,7 @@ class StackPanel(QWidget):
         self._found: tuple[StackFault, ...] = ()
         self.section = StackSection(desk.canvas, self)
         self.coat_form = CoatForm(desk.canvas, self._enter_coat, self)
+        self.coat_form.colours.picture = lambda key: kept_picture(desk, key)
         self.hint = section_hint(desk.canvas, self)
         outdated = translate(
             "pieces", "The times are those of the plan before the last changes; plan again."
