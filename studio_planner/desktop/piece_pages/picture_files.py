@@ -13,8 +13,9 @@ from studio_planner.desktop.tongue import translate
 from studio_planner.services.editing.photos import LONGEST_SIDE
 
 if TYPE_CHECKING:
-    from studio_planner.desktop.page import PageDesk
     from pathlib import Path
+
+    from studio_planner.desktop.page import PageDesk
 
 _QUALITY = 86
 

@@ -13,8 +13,8 @@ from studio_planner.craft.errors import InvalidEntry, StudioError
 from studio_planner.craft.kind_words import kind_word
 from studio_planner.desktop.piece_pages.coat_form import CoatForm
 from studio_planner.desktop.piece_pages.joint_words import fault_words, for_form, planned_rows
-from studio_planner.desktop.piece_pages.piece_lines import blank_words
 from studio_planner.desktop.piece_pages.picture_files import kept_picture
+from studio_planner.desktop.piece_pages.piece_lines import blank_words
 from studio_planner.desktop.piece_pages.scrolling import scrolled
 from studio_planner.desktop.piece_pages.stack_section import StackSection
 from studio_planner.desktop.piece_pages.stack_verbs import StackVerbs, section_hint

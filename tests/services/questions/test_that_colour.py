@@ -47,8 +47,8 @@ def test_a_recipe_is_named_and_scaled_to_another_coat() -> None:
     assert sign is Sign.YES
     assert words == "sea is 1.5 % of alcohol ink in Slow flood (invented)."
     assert said[0] == (
-        "For Harbour board 1, colour pour: 1.1 g of alcohol ink into 70.4 g of mix, the cups' loss "
-        "included."
+        "For Harbour board 1, colour pour: 1.1 g of alcohol ink into 70.4 g of mix, the cups' "
+        "loss included."
     )
     assert said[1].startswith("No photo of Slate coasters is kept")
 
