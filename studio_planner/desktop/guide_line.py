@@ -89,6 +89,11 @@ class GuideLine(QWidget):
         self._view = view
         self._say()
 
+    @property
+    def leads(self) -> bool:
+        """Whether it leads through a studio now, on whatever page."""
+        return self._view is not None
+
     def _say(self) -> None:
         view = self._view
         shown = view is not None and view.plan is None and not self._told_elsewhere

@@ -206,8 +206,9 @@ class DeskWindow(QMainWindow):
         self.pages.show_view(view)
         if view is not None and view.plan is None:
             self.guide.show_view(view)
-        elif "guide" in self.__dict__:
+        elif "guide" in self.__dict__ and self.guide.leads:
             self.guide.show_view(None)
+            self.canvas.show_plan()  # the first plan may begin days ahead: all of it is shown
         self._show_name(view)
 
     def _show_name(self, view: DeskView | None) -> None:

@@ -124,6 +124,10 @@ def test_the_first_evening_leads_to_a_plan_in_few_clicks_and_nothing_has_to_be_l
     qtbot.waitUntil(lambda: studio_of(window).plan is not None, timeout=60_000)
     window.stop_planning()
     assert not window.guide.isVisibleTo(window)
+    plan, scale = studio_of(window).plan, window.canvas.scale
+    assert plan is not None
+    first = min(coat.start for coat in plan.coats).timestamp()
+    assert scale.second(0) <= first <= scale.end  # not somewhere to the right of the week
     assert [len(piece.stack) for piece in studio_of(window).pieces] == [3]
     assert len(studio_of(window).products) == 2
     assert (maker.clicks <= MOST_CLICKS, maker.keys <= MOST_KEYS) == (True, True), (
