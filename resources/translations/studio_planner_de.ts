@@ -2166,7 +2166,7 @@
     </message>
     <message>
         <source>Do not mix yet: the ratio of {product} is only assumed; enter the one on its sheet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nicht mischen: Das Verhältnis von {product} ist nur angenommen; trag das vom Datenblatt ein.</translation>
     </message>
     <message>
         <source>{colour}: {share} % of {colourant} is over the usual ceiling of {ceiling} % ({reason}); ask the product&apos;s sheet.</source>
@@ -2788,6 +2788,509 @@
     </message>
 </context>
 <context>
+    <name>paper</name>
+    <message>
+        <source>last torch: no heat after this</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cover: from now on it leaves no mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{words} (until {time} at the latest)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>recoat opens, test first: {pieces}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>recoat opens: {pieces}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>recoat closes: {pieces}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>next, {pieces}: {what}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A meets B</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stirred; divide into cups, stir the colours in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pour by: the last cup is empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>gone: what is still in it is not poured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pour</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pour cup {number}, {colour}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{words} (empty by minute {minute})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pour sheet, {date}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no mix {mix} in the plan that is still to be poured.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is to be poured on {day}; the next pours are on {later}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is to be poured on {day}, nor planned for later; plan again first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>portion {part} of {parts}, one after the other</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mix</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pieces and spots</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Order {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{promise} {date}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{market}, opens {clock}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>last pick-up for it: {moment}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pieces</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>piece</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mixes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pack from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>packed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Release paper or soft foam against the face, never bubble wrap: it prints into a young film.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The care card goes with it, with the numbers of its mixes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A declaration is on file: write its number on the care card.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>looked over by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>packed on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>shipped on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>parcel number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>declaration number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>spot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>joint</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{joint}, test first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cup&apos;s clock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>After the pour</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>really</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>min</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A met B at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cup empty at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>covered at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>room °F</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>room °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>humidity %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>surface °F</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>surface °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lot of A</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lot of B</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>grams left over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What really happened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lay the leaf</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mix {numbers}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Touch tests: {kinds}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>day and time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>which</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>already / not yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No bottle is entered and nothing is planned: there is nothing to list.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stock, {date}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is left, and what the plan takes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>plan takes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left after</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>runs out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>order by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not entered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bottles of {product}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>free</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>good until</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>counted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{weekday} {day}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{start} to {end}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>made {date}, {clock}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Week from {date}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no plan yet: plan first, then print the week.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Something was changed since this plan was made: plan again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no hands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hands {times}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>poured: {coat}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pour: {coat}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{piece} ({spot})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{piece}: {coat}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>window closes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ready for the market</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pick-up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>handle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pack</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>full cure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>May be handled, packed, is fully cured: for sure from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>all cups together</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weigh</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>add</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>scale shows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A, into the empty cup</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>B, into the same cup</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cup {number}: {colour}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>colourant</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>+ {colourant}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from mixes {numbers}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How to keep it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Food</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Questions, or something wrong? Name the mix.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>maker and address</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mix</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Decorative; not for food.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Intended for contact with food as a declaration says that the maker keeps on file; ask for it, and keep to what it says.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Made for the customer&apos;s own use; the maker claims nothing about contact with food.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It goes on curing for weeks: until it is hard all through put no load, heat or water on it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It goes on curing until {date}: before, put no load, heat or water on it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put nothing hot on it; use a mat. It softens when it gets hot.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wipe it with a soft, damp cloth. No soaking, no dishwasher, no solvents.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep it out of direct sun; epoxy yellows with the years.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put pads under what stands on it; hard edges scratch it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>pieces</name>
     <message>
         <source>poured</source>
@@ -3371,35 +3874,43 @@
     </message>
     <message>
         <source>How these grams come about</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie diese Gramm zustande kommen</translation>
     </message>
     <message>
         <source>for this coat in all</source>
-        <translation type="unfinished"></translation>
+        <translation>zusammen für diese Schicht</translation>
     </message>
     <message>
         <source>more stays in its cups, if it is mixed by itself; a shared mix loses it once</source>
-        <translation type="unfinished"></translation>
+        <translation>bleiben dazu in den Bechern, wenn sie allein gemischt wird; eine gemeinsame Mischung verliert sie nur einmal</translation>
     </message>
     <message>
         <source>on its faces: area times film times density</source>
-        <translation type="unfinished"></translation>
+        <translation>auf den Flächen: Fläche mal Film mal Dichte</translation>
     </message>
     <message>
         <source>on the edge and the walls of a rim</source>
-        <translation type="unfinished"></translation>
+        <translation>auf der Kante und den Wänden eines Rands</translation>
     </message>
     <message>
         <source>drips off</source>
-        <translation type="unfinished"></translation>
+        <translation>tropfen ab</translation>
     </message>
     <message>
         <source>is drunk by the bare blank</source>
-        <translation type="unfinished"></translation>
+        <translation>saugt der rohe Rohling auf</translation>
     </message>
     <message>
         <source>is put by in reserve</source>
-        <translation type="unfinished"></translation>
+        <translation>sind Reserve</translation>
+    </message>
+    <message>
+        <source>{colour}: {mix} of mix as it is</source>
+        <translation>{colour}: {mix} Mischung, wie sie ist</translation>
+    </message>
+    <message>
+        <source>{colour}: {grams} of {colourant} into {mix} of mix</source>
+        <translation>{colour}: {grams} {colourant} in {mix} Mischung</translation>
     </message>
 </context>
 <context>
@@ -3556,7 +4067,7 @@
     </message>
     <message>
         <source>The ratio is only a start: enter the one on the sheet, and say whether it is by weight or by volume.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Verhältnis ist nur ein Anfang: Trag das vom Datenblatt ein und sag, ob es nach Gewicht oder nach Volumen gilt.</translation>
     </message>
     <message>
         <source>No figure for recoat opens: nothing can be coated over it.</source>
@@ -3742,7 +4253,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>Call it {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} nennen</translation>
     </message>
     <message>
         <source>Take {count} figures</source>
@@ -3774,11 +4285,11 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>By volume it can be weighed only with the densities of A and of B: enter them below, then take the ratio too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach Volumen lässt es sich nur mit den Dichten von A und B wiegen: Trag sie unten ein und übernimm dann auch das Verhältnis.</translation>
     </message>
     <message>
         <source>All the rest is taken. The ratio waits here for the densities of A and of B.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles Übrige ist übernommen. Das Verhältnis wartet hier auf die Dichten von A und B.</translation>
     </message>
     <message>
         <source>Mix ratio {a} to {b} by weight</source>
@@ -3790,7 +4301,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>Mix ratio {a} to {b}; it does not say whether by weight or by volume: choose it from the sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischungsverhältnis {a} zu {b}; ob nach Gewicht oder nach Volumen, steht nicht dabei: Wähl es nach dem Datenblatt</translation>
     </message>
     <message>
         <source>{stage}: {time} at {degrees}</source>
@@ -3838,19 +4349,19 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>not said yet</source>
-        <translation type="unfinished"></translation>
+        <translation>noch offen</translation>
     </message>
     <message>
         <source>Deeper coats are refused.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dickere Schichten werden abgelehnt.</translation>
     </message>
     <message>
         <source>Most at once</source>
-        <translation type="unfinished"></translation>
+        <translation>Höchstens auf einmal</translation>
     </message>
     <message>
         <source>As much as can be spread before it sets.</source>
-        <translation type="unfinished"></translation>
+        <translation>So viel, wie verteilt werden kann, bevor es anzieht.</translation>
     </message>
     <message>
         <source>Name</source>
@@ -3938,11 +4449,11 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>Viscosity of the mix, mPa·s</source>
-        <translation type="unfinished"></translation>
+        <translation>Viskosität der Mischung, mPa·s</translation>
     </message>
     <message>
         <source>How fast pigments and glitter sink in it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie schnell Pigmente und Glitzer darin absinken.</translation>
     </message>
     <message>
         <source>Largest cup</source>
@@ -4104,19 +4615,19 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>Heat loss</source>
-        <translation type="unfinished"></translation>
+        <translation>Wärmeverlust</translation>
     </message>
     <message>
         <source>Energy: not known. Enter its heat loss: the watts that keep it one degree warmer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Energie: nicht bekannt. Trag den Wärmeverlust ein: die Watt, die den Raum ein Grad wärmer halten.</translation>
     </message>
     <message>
         <source>Energy: {kwh} kWh a day, from {warmth} hours above the room</source>
-        <translation type="unfinished"></translation>
+        <translation>Energie: {kwh} kWh am Tag, aus {warmth}-Stunden über dem Raum</translation>
     </message>
     <message>
         <source>Energy: {kwh} kWh, from {warmth} hours above the usual</source>
-        <translation type="unfinished"></translation>
+        <translation>Energie: {kwh} kWh, aus {warmth}-Stunden über dem Üblichen</translation>
     </message>
     <message>
         <source>about {cost} {currency}</source>
@@ -4236,7 +4747,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>If I pour the base at {time} tonight, when may I pour the colour?</source>
-        <translation type="unfinished"></translation>
+        <translation>Wenn ich heute um {time} den Grund gieße, wann darf ich die Farbe gießen?</translation>
     </message>
     <message>
         <source>Which coat</source>
@@ -4293,6 +4804,18 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>Minutes of sanding</source>
         <translation>Minuten Schleifen</translation>
+    </message>
+    <message>
+        <source>What did I mix last time for that colour?</source>
+        <translation>Was habe ich letztes Mal für diese Farbe gemischt?</translation>
+    </message>
+    <message>
+        <source>Which colour</source>
+        <translation>Welche Farbe</translation>
+    </message>
+    <message>
+        <source>For which coat now</source>
+        <translation>Für welche Schicht jetzt</translation>
     </message>
     <message>
         <source>Can it go to the market on Saturday?</source>
@@ -4625,11 +5148,51 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <source>After the quiet hours: {count} reminders</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>There is no reminder {uid!r}; remind FILE lists them.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>ringing</name>
     <message>
         <source>{means} failed: {error}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The terminal&apos;s bell was not rung: the output is no terminal.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The terminal&apos;s bell was not rung: {error}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No notification could be shown: the package jeepney is missing; install the program again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No notification could be shown: this session has no message bus; open the window instead.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No notification could be shown: the desktop&apos;s notification service does not answer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No notification could be shown: the desktop has no notification service, or it refuses: {error}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No notification could be shown: {error}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No notification could be shown: the system&apos;s notification service does not answer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No notification could be shown: the system does not allow it; allow notifications of this program in the system&apos;s settings.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4901,7 +5464,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>Heat loss (may be empty)</source>
-        <translation type="unfinished"></translation>
+        <translation>Wärmeverlust (darf leer sein)</translation>
     </message>
     <message>
         <source>Further figures of this place</source>
@@ -4925,7 +5488,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>{kwh} kWh over that day make {loss}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{kwh} kWh an diesem Tag ergeben {loss}.</translation>
     </message>
     <message>
         <source>room</source>
@@ -5085,7 +5648,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>unknown</source>
-        <translation type="unfinished"></translation>
+        <translation>unbekannt</translation>
     </message>
     <message>
         <source>nights set back</source>
@@ -6113,6 +6676,102 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Der Guss von {start} endet {late} zu spät; plan neu.</translation>
     </message>
     <message>
+        <source>Poured {when} on {spot}, before it was stripped.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Poured {when} on {spot}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}, for {order}; it was taken out of the studio.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mix {batch}, {when}: {facts}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air around it: {low} to {high}, up to {damp} % humid.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{coat} poured {when} from mix {batch} ({product}).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{coat} poured {when} from mix {batch} ({product}, {lots}).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was poured from it yet, as far as the log knows.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The air around it was not read.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air around it: {low} to {high}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{coat} poured {when}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}{order}:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing of it was poured yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No weights were written down for it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{when}: {what}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{piece}, {coat}: {how}{order}{left}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}: nothing of it was poured yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> for {order}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}, for {order}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, shipped {when}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{orders}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}; it was taken out of the studio.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}, promised to nobody.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>It stays where it is until the {coat} can be handled, {until}.</source>
         <translation>Es bleibt, wo es ist, bis {coat} griffest ist, {until}.</translation>
     </message>
@@ -6495,6 +7154,34 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>{what} is poured {start}, and dust takes {settle} to settle.</source>
         <translation>{what} wird {start} gegossen, und Staub braucht {settle}, um sich zu setzen.</translation>
+    </message>
+    <message>
+        <source>{colour} is {product} with nothing in it.</source>
+        <translation>{colour} ist {product} ohne Zusatz.</translation>
+    </message>
+    <message>
+        <source>{colour} is {share} % of {colourant} in {product}.</source>
+        <translation>{colour} besteht aus {share} % {colourant} in {product}.</translation>
+    </message>
+    <message>
+        <source>For {piece}, {coat}: {colourant} of {stuff} into {mix} of mix, the cups&apos; loss included.</source>
+        <translation>Für {piece}, {coat}: {colourant} {stuff} in {mix} Mischung, der Rest in den Bechern eingerechnet.</translation>
+    </message>
+    <message>
+        <source>No photo of {piece} is kept; keep one on the page Pieces for the next time.</source>
+        <translation>Von {piece} gibt es kein Foto; leg auf der Seite Stücke eins für das nächste Mal ab.</translation>
+    </message>
+    <message>
+        <source>How it came out: the photos of {piece} on the page Pieces.</source>
+        <translation>Wie sie geworden ist: die Fotos von {piece} auf der Seite Stücke.</translation>
+    </message>
+    <message>
+        <source>No coat has a colour yet; enter what goes into its cups on the page Pieces.</source>
+        <translation>Noch keine Schicht hat eine Farbe; trag auf der Seite Stücke ein, was in ihre Becher kommt.</translation>
+    </message>
+    <message>
+        <source>Really weighed into batch {batch} at {when}: {grams} of {stuff}, {share} % of all its mix.</source>
+        <translation>Wirklich eingewogen in Ansatz {batch} am {when}: {grams} {stuff}, {share} % der ganzen Mischung.</translation>
     </message>
     <message>
         <source>No: on {day} {name} would print where it is held.</source>
@@ -6992,7 +7679,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <name>side</name>
     <message>
         <source>How good this plan is</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie gut dieser Plan ist</translation>
     </message>
     <message>
         <source>No plan is kept yet.</source>
@@ -7000,15 +7687,15 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>The piece in section, or how good the plan is</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Stück im Schnitt, oder wie gut der Plan ist</translation>
     </message>
     <message>
         <source>How good</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie gut</translation>
     </message>
     <message>
         <source>How good this plan is, and how sure that is</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie gut dieser Plan ist, und wie sicher das ist</translation>
     </message>
     <message>
         <source>In section</source>
@@ -7574,6 +8261,17 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
 </context>
 <context>
+    <name>taps</name>
+    <message>
+        <source>{what}: {coat}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{what} ({names})</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>teaching</name>
     <message>
         <source>; as your own touch tests found</source>
@@ -7776,6 +8474,57 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>{pieces}, {promises}, planned {made}</source>
         <translation>{pieces}, {promises}, geplant {made}</translation>
+    </message>
+</context>
+<context>
+    <name>trace</name>
+    <message>
+        <source>What else happened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} entry was corrected or withdrawn; the log keeps it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} entries were corrected or withdrawn; the log keeps them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the same mix or lot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was weighed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where it went</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Orders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lot {lot}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A of lot {lot}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>B of lot {lot}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>same mix {batch}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>same lot, mix {batch}</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
