@@ -7180,10 +7180,6 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Noch keine Schicht hat eine Farbe; trag auf der Seite Stücke ein, was in ihre Becher kommt.</translation>
     </message>
     <message>
-        <source>Really weighed into batch {batch} at {when}: {grams} of {stuff}, {share} % of all its mix.</source>
-        <translation>Wirklich eingewogen in Ansatz {batch} am {when}: {grams} {stuff}, {share} % der ganzen Mischung.</translation>
-    </message>
-    <message>
         <source>No: on {day} {name} would print where it is held.</source>
         <translation>Nein: Am {day} bekäme {name} Abdrücke, wo man es hält.</translation>
     </message>
@@ -7330,6 +7326,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>poured in {length} on {spot}, {joint}</source>
         <translation>gegossen in {length} auf {spot}, {joint}</translation>
+    </message>
+    <message>
+        <source>Really weighed into mix {batch} at {when}: {grams} of {stuff}, {share} % of all its mix.</source>
+        <translation>Wirklich eingewogen in Mischung {batch} am {when}: {grams} {stuff}, {share} % der ganzen Mischung.</translation>
     </message>
     <message>
         <source>It changes nothing in the plan.</source>
@@ -8726,6 +8726,21 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>{day} {start} to {end}</source>
         <translation>{day} {start} bis {end}</translation>
+    </message>
+</context>
+<context>
+    <name>weigh</name>
+    <message>
+        <source>thrown away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Colours of batch {batch}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Poured: {pieces}</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>

@@ -122,7 +122,7 @@ def _really(studio: Studio, piece: Piece, coat: Coat) -> list[Sentence]:
     last = [one for one in used if one.batch == used[-1].batch]
     return [
         said(
-            "Really weighed into batch {batch} at {when}: {grams} of {stuff}, {share} % of all "
+            "Really weighed into mix {batch} at {when}: {grams} of {stuff}, {share} % of all "
             "its mix.",
             batch=one.batch,
             when=Moment(one.at),

@@ -81,7 +81,7 @@ def test_what_was_really_weighed_is_said_and_comes_first() -> None:
     studio = coloured(log=(entry,), mixes=(mix,))
     _, _, said = asked(studio, coat="h1/tide")
     assert (
-        said[1] == "Really weighed into batch 7 at Tue 19:00: 3.0 g of ink, 2 % of all its mix."
+        said[1] == "Really weighed into mix 7 at Tue 19:00: 3.0 g of ink, 2 % of all its mix."
     )
     (first, *_), _ = (one.options for one in QUESTION.parameters(DeskView(studio, scenes.NOW)))
     assert first[0] == "c/tide/1"
