@@ -1062,6 +1062,33 @@
     </message>
 </context>
 <context>
+    <name>happened</name>
+    <message>
+        <source>What happened, newest first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wrong: {what}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>known before there was a log</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>corrected {when}; before it said:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>withdrawn {when}: it never happened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>written down {when}</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>harm</name>
     <message>
         <source>tonight</source>
@@ -5193,6 +5220,26 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>No notification could be shown: the system does not allow it; allow notifications of this program in the system&apos;s settings.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{command} failed: {said}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this system has no {program}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{path} cannot be written: {error}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The system will run this program each minute while you are logged in: it looks into {studio}, rings what is due, and ends. For that it writes {paths}. Taken away again with: studio-planner remind {studio} --remove</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The system will no longer remind of {studio} while no window is open. What was written for that is taken away: {paths}.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

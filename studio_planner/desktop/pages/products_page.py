@@ -29,7 +29,7 @@ if TYPE_CHECKING:
     from studio_planner.desktop.page import PageDesk
     from studio_planner.services.desk import DeskView
 
-_LIST_WIDTH = 216
+_LIST_WIDTH, _ROOM_FOR_ARROW = 232, 14
 
 
 class ProductsPage(Page):
@@ -62,7 +62,9 @@ class ProductsPage(Page):
         for kind in ProductKind:
             action = menu.addAction(capital(kind_name(kind)))
             action.triggered.connect(lambda _checked=False, kind=kind: self.add(kind))
-        self.products.add_button.setMenu(menu)
+        button = self.products.add_button
+        button.setMenu(menu)
+        button.setMinimumWidth(button.sizeHint().width() + _ROOM_FOR_ARROW)
         return menu
 
     def _lay_out(self) -> None:
