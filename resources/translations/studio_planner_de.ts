@@ -4058,7 +4058,7 @@
     </message>
     <message>
         <source>New {kind}</source>
-        <translation>{kind} anlegen</translation>
+        <translation>{kind}, neu</translation>
     </message>
     <message>
         <source>Move a product</source>

@@ -68,10 +68,11 @@ class ProductsPage(Page):
         return menu
 
     def _lay_out(self) -> None:
-        self.products.setFixedWidth(_LIST_WIDTH)
+        width = max(_LIST_WIDTH, self.products.minimumSizeHint().width())
+        self.products.setFixedWidth(width)
         left = QVBoxLayout()
         left.addWidget(self.products, 1)
-        self.refusal.setFixedWidth(_LIST_WIDTH)
+        self.refusal.setFixedWidth(width)
         left.addWidget(self.refusal)
         inside = QWidget(self)
         whole = QVBoxLayout(inside)
