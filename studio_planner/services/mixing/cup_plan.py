@@ -42,7 +42,8 @@ class CupTime:
     `pour_minute` waits for heavy pigments to stay, or for the maker's own minute, as far as
     the lives of this and the next cups and the hands-on block allow. From `stays_from_minute`
     on what is in it would stay where it is poured; it `sinks_mm` when it is poured as planned:
-    None where the sheet has no working time. `out_by_minute` is None where it has no cup life.
+    None where the sheet has no working time. At `gone_minute` its whole life is used, which is
+    later than `out_by_minute`; both are None where the sheet has no cup life.
     """
 
     cup: Cup
@@ -50,6 +51,7 @@ class CupTime:
     pour_minute: float
     empty_minute: float
     out_by_minute: float | None
+    gone_minute: float | None
     stays_from_minute: float | None
     sinks_mm: float | None
 
@@ -106,6 +108,7 @@ def portion_time(studio: Studio, portion: WeighedMix) -> PortionTime:
                 pour_minute=begun,
                 empty_minute=ready,
                 out_by_minute=slot.out_by,
+                gone_minute=slot.gone,
                 stays_from_minute=None if settling is None else settling.stays_from(stuff),
                 sinks_mm=None if settling is None else settling.sinks_mm(stuff, begun),
             )
@@ -117,11 +120,12 @@ def portion_time(studio: Studio, portion: WeighedMix) -> PortionTime:
 
 @dataclass(frozen=True, slots=True)
 class _Slot:
-    """One cup, the minutes that it takes to pour, its end, and its latest start."""
+    """One cup, the minutes that it takes to pour, its ends, and its latest start."""
 
     cup: Cup
     minutes: float
     out_by: float | None
+    gone: float | None
     latest: float
 
 
@@ -133,10 +137,11 @@ def _slots(studio: Studio, portion: WeighedMix, split: float) -> list[_Slot]:
     slots: list[_Slot] = []
     for cup in reversed(portion.cups):
         minutes = pour * cup.mix_grams / portion.total_grams
-        out_by = _out_by(life, portion, cup, split)
+        out_by = _used_by(SHARE_TO_USE, life, portion, cup, split)
+        gone = _used_by(1.0, life, portion, cup, split)
         # Whoever waits with a cup keeps all the cups after it waiting.
         latest = min(latest, latest if out_by is None else out_by) - minutes
-        slots.append(_Slot(cup, minutes, out_by, latest))
+        slots.append(_Slot(cup, minutes, out_by, gone, latest))
     return slots[::-1]
 
 
@@ -173,12 +178,17 @@ def _life_minutes(studio: Studio, portion: WeighedMix) -> Callable[[float], floa
     return lambda grams: 60.0 * life.hours(celsius, grams, Edge.EARLY, band)
 
 
-def _out_by(
-    life: Callable[[float], float] | None, portion: WeighedMix, cup: Cup, split: float
+def _used_by(
+    share: float,
+    life: Callable[[float], float] | None,
+    portion: WeighedMix,
+    cup: Cup,
+    split: float,
 ) -> float | None:
+    """The minute by which a share of a cup's life is used; None where nobody knows."""
     if life is None or cup.mix_grams <= 0.0:
         return None
     if len(portion.cups) == 1:
-        return SHARE_TO_USE * life(portion.total_grams)
+        return share * life(portion.total_grams)
     used = split / life(portion.total_grams)
-    return split + max(0.0, SHARE_TO_USE - used) * life(cup.mix_grams)
+    return split + max(0.0, share - used) * life(cup.mix_grams)
