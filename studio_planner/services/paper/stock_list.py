@@ -1,0 +1,138 @@
+"""The stock list: A4, what is left, what the plan takes, what to order, and every bottle."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.products import ProductKind
+from studio_planner.craft.stock import LotPart
+from studio_planner.craft.tongue import translate
+from studio_planner.services.amount_words import grams_said
+from studio_planner.services.caution import deferral
+from studio_planner.services.paper.pages import (
+    Block,
+    Column,
+    PaperSize,
+    Part,
+    Prose,
+    Row,
+    Sheet,
+    Table,
+)
+from studio_planner.services.paper.wall_words import (
+    date_said,
+    local_day,
+    long_date_said,
+    made_said,
+    moment_said,
+)
+from studio_planner.services.stocks.stock_view import LotRow, Stock, stock_of
+from studio_planner.services.stocks.stock_words import stuff_said
+
+if TYPE_CHECKING:
+    from studio_planner.craft.studio import Studio
+    from studio_planner.services.desk import DeskView
+    from studio_planner.services.stocks.running_out import StockRow
+
+
+def stock_list(view: DeskView) -> Sheet:
+    """The stock as it is now, and what the kept plan makes of it."""
+    studio = view.studio
+    today = local_day(studio, view.now)
+    stock = stock_of(studio, view.plan, view.now)
+    blocks: list[Block] = []
+    if stock.warnings:
+        title = translate("paper", "Mind")
+        blocks.append(Prose(title=title, sentences=stock.warnings, listed=True, large=True))
+    parts = [Part(blocks=tuple(blocks))] if blocks else []
+    parts += [Part(blocks=(_rows(studio, stock),))] if stock.rows else []
+    parts += _bottles(studio, stock)
+    if not parts:
+        words = translate(
+            "paper", "No bottle is entered and nothing is planned: there is nothing to list."
+        )
+        parts = [Part(blocks=(Prose(title="", sentences=(words,), large=True),))]
+    return Sheet(
+        paper=PaperSize.A4,
+        title=translate("paper", "Stock, {date}").format(date=long_date_said(today)),
+        studio=studio.name,
+        made=made_said(studio, view.now),
+        caution=deferral(),
+        file_name=f"stock-{today.isoformat()}",
+        parts=tuple(parts),
+    )
+
+
+def _rows(studio: Studio, stock: Stock) -> Table:
+    return Table(
+        title=translate("paper", "What is left, and what the plan takes"),
+        columns=(
+            Column(head="", share=0.28),
+            Column(head=translate("paper", "left"), share=0.14, right=True),
+            Column(head=translate("paper", "plan takes"), share=0.14, right=True),
+            Column(head=translate("paper", "left after"), share=0.14, right=True),
+            Column(head=translate("paper", "runs out"), share=0.16),
+            Column(head=translate("paper", "order by"), share=0.14),
+        ),
+        rows=tuple(_row(studio, row) for row in stock.rows),
+    )
+
+
+def _row(studio: Studio, row: StockRow) -> Row:
+    units = studio.units
+    runs_out = "" if row.runs_out is None else moment_said(studio, row.runs_out.at)
+    order_by = "" if row.order_by is None else date_said(row.order_by)
+    unknown = translate("paper", "not entered")
+    return Row(
+        cells=(
+            stuff_said(studio, row.product, row.part),
+            grams_said(row.left_g, units) if row.known else unknown,
+            grams_said(row.planned_g, units),
+            grams_said(max(row.after_g, 0.0), units) if row.known else "",
+            runs_out if row.known else "",
+            order_by,
+        ),
+        strong=not row.enough and row.known,
+    )
+
+
+def _bottles(studio: Studio, stock: Stock) -> list[Part]:
+    """A table of bottles for each product that has any, so that a page breaks between them."""
+    parts = []
+    for product in studio.products:
+        own = [row for row in stock.lots if row.lot.product == product.key]
+        if own:
+            two = product.kind is ProductKind.TWO_PART
+            parts.append(Part(blocks=(_lots(studio, product.name, own, two_part=two),)))
+    return parts
+
+
+def _lots(studio: Studio, name: str, rows: list[LotRow], *, two_part: bool) -> Table:
+    part = translate("paper", "part") if two_part else ""
+    return Table(
+        title=translate("paper", "Bottles of {product}").format(product=name),
+        columns=(
+            Column(head=translate("paper", "lot"), share=0.22),
+            Column(head=part, share=0.08),
+            Column(head=translate("paper", "left"), share=0.14, right=True),
+            Column(head=translate("paper", "free"), share=0.14, right=True),
+            Column(head=translate("paper", "good until"), share=0.18),
+            Column(head=translate("paper", "counted"), share=0.24, write=True),
+        ),
+        rows=tuple(_lot(studio, row) for row in rows),
+    )
+
+
+def _lot(studio: Studio, row: LotRow) -> Row:
+    part = "" if row.lot.part is LotPart.WHOLE else str(row.lot.part)
+    good = "" if row.good_until is None else long_date_said(row.good_until)
+    return Row(
+        cells=(
+            row.lot.label,
+            part,
+            grams_said(row.level.left_g, studio.units),
+            grams_said(row.free_g, studio.units),
+            good,
+            "",
+        )
+    )
