@@ -1,5 +1,7 @@
 """The rate of a stage over a room history, in pieces short enough for Simpson's rule.
 
+Pieces are cut as far as questions go: most ask about the first days of a long record.
+
 Within a piece the rate is the parabola through its start, middle and end, so that running
 sums are cubics that join exactly. Pieces end at every sample, where the law changes slope,
 where the minimum temperature is crossed, and wherever the rate or the room has changed by
@@ -10,14 +12,13 @@ backwards by twice as much, so that going there and back comes home.
 from __future__ import annotations
 
 from bisect import bisect_left, bisect_right
-from dataclasses import dataclass, field
-from itertools import accumulate, pairwise
+from itertools import pairwise
 from typing import TYPE_CHECKING
 
 from studio_planner.science.stages import Edge
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Iterable, Iterator
 
     from studio_planner.science.history import History
     from studio_planner.science.laws import StageLaw
@@ -31,102 +32,132 @@ _SECONDS_PER_HOUR = 3600.0
 
 _Room = tuple[float, float]
 _Piece = tuple[float, tuple[float, float, float]]
+_Cut = tuple[float, tuple[float, float, float]]
 
 
-@dataclass(frozen=True, slots=True)
 class RatePieces:
     """Pieces of a rate over time, with running sums of the share reached.
 
     Within a piece the three rates differ by a few percent at most, so that three steps of
-    Newton's method from the straight line are at rounding.
+    Newton's method from the straight line are at rounding. Answers do not depend on how far
+    pieces are cut already: they are cut beyond whatever an answer looks at.
 
-    Attributes
+    Parameters
     ----------
-    times
-        Ends of the pieces [s], one more than pieces.
-    rates
-        (start, middle, end) rate of each piece [share/s].
-    sums
-        Share reached from the first end to each end [-].
+    first
+        Where they begin [s].
+    pieces
+        (end [s], (start, middle, end) rate [share/s]) of each piece, in order of time.
     """
 
-    times: list[float]
-    rates: list[tuple[float, float, float]]
-    sums: list[float] = field(init=False)
+    __slots__ = ("_more", "_rates", "_sums", "_times")
 
-    def __post_init__(self) -> None:
-        """Add up the pieces."""
-        pairs = pairwise(self.times)
-        shares = [
-            (end - start) * (a + 4.0 * m + b) / 6.0
-            for (start, end), (a, m, b) in zip(pairs, self.rates, strict=True)
-        ]
-        object.__setattr__(self, "sums", list(accumulate(shares, initial=0.0)))
+    def __init__(self, first: float, pieces: Iterable[_Cut]) -> None:
+        """Take pieces from `pieces` as they are needed."""
+        self._times = [first]
+        self._rates: list[tuple[float, float, float]] = []
+        self._sums = [0.0]
+        self._more = iter(pieces)
+
+    @property
+    def sums(self) -> list[float]:
+        """Share reached from the first end to each end [-], of all pieces."""
+        self._cut_to(float("inf"))
+        return list(self._sums)
+
+    def _cut_to(self, instant: float) -> None:
+        """Cut beyond an instant [s], or to the end."""
+        while self._times[-1] <= instant and self._cut_one():
+            pass
+
+    def _cut_for(self, wanted: float) -> None:
+        """Cut until that sum is there, or to the end."""
+        while self._sums[-1] < wanted and self._cut_one():
+            pass
+
+    def _cut_one(self) -> bool:
+        piece = next(self._more, None)
+        if piece is None:
+            return False
+        end, (a, m, b) = piece
+        length = end - self._times[-1]
+        self._times.append(end)
+        self._rates.append((a, m, b))
+        self._sums.append(self._sums[-1] + length * (a + 4.0 * m + b) / 6.0)
+        return True
 
     def sum_between(self, start: float, end: float) -> float:
         """Return the share from `start` to `end` [s], as far as the pieces go."""
-        first, last = self.times[0], self.times[-1]
+        if max(start, end) >= self._times[-1]:
+            self._cut_to(max(start, end))
+        first, last = self._times[0], self._times[-1]
         start, end = (min(max(t, first), last) for t in (start, end))
         if first == last:
             return 0.0
         a, b = self._piece(start), self._piece(end)
         if a == b and self._steady(a):
-            return (end - start) * self.rates[a][0]
-        between = self.sums[b] - self.sums[a]
+            return (end - start) * self._rates[a][0]
+        between = self._sums[b] - self._sums[a]
         return between + self._within(b, end) - self._within(a, start)
 
     def first_with(self, start: float, share: float) -> float | None:
         """Return the first instant [s] by which `share` is added to `start`, or None."""
-        times = self.times
+        times = self._times
+        if start >= times[-1]:
+            self._cut_to(start)
         if not times[0] <= start <= times[-1] or len(times) == 1:
             return None
         if share <= 0.0:
             return start
         piece = self._piece(start)
-        rate = self.rates[piece][0]
+        rate = self._rates[piece][0]
         if self._steady(piece) and rate > 0.0:
             when = start + share / rate
             if when <= times[piece + 1]:
                 return when
-        wanted = self.sums[piece] + self._within(piece, start) + share - _ROUNDING
-        if wanted > self.sums[-1]:
-            return None
-        found = max(bisect_left(self.sums, wanted, piece) - 1, piece)
-        return max(start, times[found] + self._solve(found, wanted - self.sums[found]))
+        wanted = self._sums[piece] + self._within(piece, start) + share - _ROUNDING
+        if wanted > self._sums[-1]:
+            self._cut_for(wanted)
+            if wanted > self._sums[-1]:
+                return None
+        found = max(bisect_left(self._sums, wanted, piece) - 1, piece)
+        return max(start, times[found] + self._solve(found, wanted - self._sums[found]))
 
     def last_before(self, by: float, share: float) -> float | None:
         """Return the last start [s] from which `share` is added by `by`, or None."""
-        times = self.times
+        times = self._times
+        if by >= times[-1]:
+            self._cut_to(by)
         if not times[0] <= by <= times[-1] or len(times) == 1:
             return None
         piece = self._piece(by)
-        rate = self.rates[piece][0]
+        rate = self._rates[piece][0]
         if self._steady(piece) and rate > 0.0:
             when = by - share / rate
             if when >= times[piece]:
                 return when
-        wanted = self.sums[piece] + self._within(piece, by) - share + 2 * _ROUNDING
+        wanted = self._sums[piece] + self._within(piece, by) - share + 2 * _ROUNDING
         if wanted < 0.0:
             return None
-        found = min(bisect_right(self.sums, wanted, 0, piece + 1) - 1, piece)
-        return min(by, times[found] + self._solve(found, wanted - self.sums[found]))
+        found = min(bisect_right(self._sums, wanted, 0, piece + 1) - 1, piece)
+        return min(by, times[found] + self._solve(found, wanted - self._sums[found]))
 
     def _piece(self, instant: float) -> int:
-        return min(max(bisect_right(self.times, instant) - 1, 0), len(self.rates) - 1)
+        return min(max(bisect_right(self._times, instant) - 1, 0), len(self._rates) - 1)
 
     def _steady(self, piece: int) -> bool:
-        a, m, b = self.rates[piece]
+        a, m, b = self._rates[piece]
         return a == m == b
 
     def _within(self, piece: int, instant: float) -> float:
-        begun = self.times[piece]
-        length = self.times[piece + 1] - begun
-        return length * _cubic(self.rates[piece], (instant - begun) / length)
+        begun = self._times[piece]
+        length = self._times[piece + 1] - begun
+        return length * _cubic(self._rates[piece], (instant - begun) / length)
 
     def _solve(self, piece: int, share: float) -> float:
         """Return the seconds into a piece at which its own share is reached."""
-        length = self.times[piece + 1] - self.times[piece]
-        a, m, b = self.rates[piece]
+        length = self._times[piece + 1] - self._times[piece]
+        a, m, b = self._rates[piece]
         if a == m == b:
             return min(share / a, length) if a > 0.0 else length
         target = share / length
@@ -169,19 +200,21 @@ def rate_pieces(
     >>> rate_pieces(law, room, Edge.LIKELY, None).sums
     [0.0, 0.5]
     """
-    cutter = _Cutter(law, edge, minimum_celsius)
-    times = [history.seconds[0]]
-    rates: list[tuple[float, float, float]] = []
+    return RatePieces(history.seconds[0], _cuts(_Cutter(law, edge, minimum_celsius), history))
+
+
+def _cuts(cutter: _Cutter, history: History) -> Iterator[_Cut]:
+    """Yield every piece of a history, in order of time."""
+    last = history.seconds[0]
     samples = zip(history.seconds, history.celsius, history.band, strict=True)
     for (begun, *before), (ended, *after) in pairwise(samples):
         if ended == begun:
             continue
         for share, rate in cutter.pieces((before[0], before[1]), (after[0], after[1])):
             until = ended if share == 1.0 else begun + share * (ended - begun)
-            if until > times[-1]:
-                times.append(until)
-                rates.append(rate)
-    return RatePieces(times, rates)
+            if until > last:
+                last = until
+                yield until, rate
 
 
 class _Cutter:
