@@ -16,6 +16,8 @@ from studio_planner.terminal.surroundings import Surroundings
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
+    from studio_planner.services.ports import Notifier, Scheduler
+
 NAME = "studio-planner"
 """What the program's own folders are called."""
 
@@ -39,6 +41,8 @@ def run(argv: Sequence[str]) -> int:
         screen=this_screen,
         data_folder=data_folder,
         open_desk=open_desk,
+        notifiers=notifiers,
+        scheduler=scheduler,
     )
     return run_terminal(argv, around)
 
@@ -62,6 +66,24 @@ def data_folder() -> Path:
     from platformdirs import user_data_path  # noqa: PLC0415 - when needed
 
     return user_data_path(NAME, appauthor=False)
+
+
+def notifiers() -> tuple[Notifier, ...]:
+    """Every means of this system that may reach the maker outside the window."""
+    from studio_planner.ringing.means import notifiers_of  # noqa: PLC0415 - when needed
+
+    return notifiers_of(sys.platform, os.environ, lambda: sys.stdout)
+
+
+def scheduler() -> Scheduler:
+    """Give the system's own scheduler, which starts this same program."""
+    from studio_planner.ringing.scheduling import Around, scheduler_of  # noqa: PLC0415 - likewise
+
+    frozen = bool(getattr(sys, "frozen", False))
+    program = (sys.executable,) if frozen else (sys.executable, "-m", "studio_planner")
+    user = os.getuid() if hasattr(os, "getuid") else 0
+    around = Around(home=Path.home(), environment=os.environ, user=user, program=program)
+    return scheduler_of(sys.platform, around)
 
 
 def open_desk(path: Path) -> int:

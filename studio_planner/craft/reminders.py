@@ -5,6 +5,7 @@ Lead times and hours are common practice; every maker can change them.
 
 from __future__ import annotations
 
+import hashlib
 from dataclasses import dataclass, field, replace
 from datetime import datetime, time
 from enum import StrEnum
@@ -213,6 +214,17 @@ def uid_of(kind: ReminderKind, *about: str) -> str:
     'ready-to-pack/Tide%20;tray%2f;2'
     """
     return "/".join(_plain(part) for part in (kind.value.replace(" ", "-"), *about))
+
+
+def sign_of(uid: str) -> str:
+    """Give six letters and figures that stand for a reminder's name where room is short.
+
+    Examples
+    --------
+    >>> sign_of("cover/tray/flood")
+    'a77d7d'
+    """
+    return hashlib.blake2b(uid.encode(), digest_size=3).hexdigest()
 
 
 def _plain(text: str) -> str:

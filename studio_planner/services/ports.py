@@ -8,7 +8,6 @@ from typing import TYPE_CHECKING, Protocol
 from studio_planner.craft.errors import StudioError
 
 if TYPE_CHECKING:
-    from collections.abc import Sequence
     from datetime import datetime
     from pathlib import Path
 
@@ -80,12 +79,14 @@ class Notifier(Protocol):
 class Errand:
     """What the system's own scheduler is to do, or to do no more.
 
-    `says` tells the maker beforehand, `writes` are files with their text (None: taken away),
-    and `runs` the commands afterwards, in order.
+    `says` tells the maker beforehand. In this order: `clears` are commands that may fail since
+    what they end may not be there, `writes` are files with their content (None: taken away),
+    and `runs` are the commands afterwards.
     """
 
     says: str
-    writes: tuple[tuple[Path, str | None], ...] = ()
+    clears: tuple[tuple[str, ...], ...] = ()
+    writes: tuple[tuple[Path, bytes | None], ...] = ()
     runs: tuple[tuple[str, ...], ...] = ()
 
 
@@ -102,16 +103,4 @@ class Scheduler(Protocol):
 
     def carry_out(self, errand: Errand) -> None:
         """Do it; StudioError in one sentence when the system refuses."""
-        ...
-
-
-class Reachable(Protocol):
-    """What assembly knows of the ways out of here."""
-
-    def notifiers(self) -> Sequence[Notifier]:
-        """Every means of this system that may work, the best first."""
-        ...
-
-    def scheduler(self) -> Scheduler:
-        """The system's scheduler; StudioError where it has none that is known here."""
         ...

@@ -13,6 +13,12 @@ from studio_planner.science.stages import Stage
 from studio_planner.terminal.bad_input import BadInput
 from studio_planner.terminal.file_arguments import json_argument, named, studio_argument
 from studio_planner.terminal.log_arguments import LOG_FORM, log_arguments, trace_arguments
+from studio_planner.terminal.remind_arguments import (
+    CALENDAR_FORM,
+    REMIND_FORM,
+    calendar_arguments,
+    remind_arguments,
+)
 from studio_planner.terminal.writing import say
 
 if TYPE_CHECKING:
@@ -60,6 +66,8 @@ COMMANDS: dict[str, str] = {
     "ask": "list the questions that are answered at once, or answer one",
     "log": "list what happened, or write down what happens",
     "trace": "trace a piece or order to mixes, lots and air, or a mix or lot to its pieces",
+    "remind": "ring what is due and list it, or take it off the list",
+    "calendar": "write a calendar file for the phone",
     "export": "write a studio as JSON",
     "import": "make a studio file from JSON",
 }
@@ -73,6 +81,8 @@ each promise, separate mixes, early end. It ends sooner when no better plan can 
 --keep each better plan is kept as it comes: ended at any time, the last one stays.
 """,
     "log": LOG_FORM,
+    "remind": REMIND_FORM,
+    "calendar": CALENDAR_FORM,
     "stages": f"""\
 SHEET.csv has the columns stage,temperature,unit,from,to,time_unit and, for cup life, mass_g.
 unit is C or F; time_unit is min, h or d; to may be empty. The stages are:
@@ -235,6 +245,8 @@ _ARGUMENTS = {
     "ask": _ask,
     "log": log_arguments,
     "trace": trace_arguments,
+    "remind": remind_arguments,
+    "calendar": calendar_arguments,
     "export": _export,
     "import": _import,
 }

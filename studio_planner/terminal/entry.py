@@ -36,6 +36,8 @@ _COMMANDS = {
     "ask": ("ask_command", "ask"),
     "log": ("log_command", "log"),
     "trace": ("trace_command", "trace"),
+    "remind": ("remind_command", "remind"),
+    "calendar": ("calendar_command", "calendar"),
     "export": ("file_commands", "export"),
     "import": ("file_commands", "import_"),
 }

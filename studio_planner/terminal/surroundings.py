@@ -5,17 +5,29 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.errors import StudioError
+
 if TYPE_CHECKING:
-    from collections.abc import Callable
+    from collections.abc import Callable, Sequence
     from pathlib import Path
 
-    from studio_planner.services.ports import WallClock
+    from studio_planner.services.ports import Notifier, Scheduler, WallClock
     from studio_planner.terminal.screens import Screen
+
+
+def no_notifiers() -> Sequence[Notifier]:
+    """Nothing can ring here."""
+    return ()
+
+
+def no_scheduler() -> Scheduler:
+    """Nothing can run the program by itself here."""
+    raise StudioError("This system has no scheduler that is known here.")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Surroundings:
-    """The clock, the screen, the maker's own folder, and the desk itself.
+    """The clock, the screen, the maker's own folder, the desk, and the ways to reach the maker.
 
     All but the clock are called only when they are needed; `open_desk` takes the studio file
     and gives the exit code when its window is closed.
@@ -25,3 +37,5 @@ class Surroundings:
     screen: Callable[[], Screen]
     data_folder: Callable[[], Path]
     open_desk: Callable[[Path], int]
+    notifiers: Callable[[], Sequence[Notifier]] = no_notifiers
+    scheduler: Callable[[], Scheduler] = no_scheduler

@@ -43,7 +43,7 @@ def _of_step(scene: Scene, step: PlannedStep, pour: datetime | None) -> Reminder
     lost = step.kind is StepKind.TAPE and step.closes is not None
     return scene.reminder(
         kind,
-        (step.piece, step.coat or ""),
+        (step.piece,) if step.coat is None else (step.piece, step.coat),
         step.start,
         Urgency.LOST_LATER if lost else Urgency.CAN_WAIT,
         saved_until=_saved_until(scene, step, pour),

@@ -5,6 +5,7 @@ from __future__ import annotations
 from contextlib import AbstractContextManager, contextmanager
 from typing import TYPE_CHECKING, Protocol
 
+from studio_planner.craft.reminders import ReminderKind, sign_of
 from studio_planner.craft.tongue import translate
 from studio_planner.services.naming import UnknownName
 from studio_planner.services.ports import CannotRing
@@ -29,6 +30,9 @@ if TYPE_CHECKING:
     from studio_planner.services.reminding.bundles import Bundle
     from studio_planner.services.reminding.settling import Rows
     from studio_planner.services.reminding.ticking import Tick
+
+
+_POURING = frozenset({ReminderKind.WEIGH, ReminderKind.POUR_BY, ReminderKind.CLOSING})
 
 
 class Speaking(Protocol):
@@ -123,19 +127,34 @@ class StudioReminders:
         return tuple(sorted(ahead, key=lambda row: (row.rings_at, row.uid)))
 
     def row(self, uid: str) -> DueRow:
-        """The reminder of that name; UnknownName when there is none."""
-        found = next((row for row in self._kept.every() if row.uid == uid), None)
-        if found is None:
+        """The reminder of that name or sign; UnknownName when there is none, or several."""
+        rows = self._kept.every()
+        found = [row for row in rows if row.uid == uid]
+        found = found or [row for row in rows if sign_of(row.uid) == uid]
+        if len(found) != 1:
             raise UnknownName(
                 translate(
                     "reminders", "There is no reminder {uid!r}; remind FILE lists them."
                 ).format(uid=uid)
             )
-        return found
+        return found[0]
 
     def acknowledge(self, uids: Iterable[str]) -> tuple[DueRow, ...]:
-        """Take reminders off the list for good."""
-        return self._kept.acknowledge(uids)
+        """Take reminders off the list for good.
+
+        Whoever pours a coat needs no other word on the list that its window is open or closes.
+        """
+        wanted, due = set(uids), self._kept.due()
+        poured = {_coat(row) for row in due if row.uid in wanted and _kind(row) in _POURING}
+        told = _POURING | {ReminderKind.OPENS}
+        same = {row.uid for row in due if _kind(row) in told and _coat(row) in poured}
+        return self._kept.acknowledge(wanted | same)
+
+    def clear(self) -> tuple[DueRow, ...]:
+        """Take everything off the list that it is too late for."""
+        now = self._clock.now()
+        late = [row.uid for row in self._kept.due() if not row.reminder.can_be_saved(now)]
+        return self._kept.acknowledge(late)
 
     def snooze(self, uids: Iterable[str]) -> tuple[DueRow, ...]:
         """Have reminders told again at the next moment that makes sense for each."""
@@ -172,6 +191,14 @@ class StudioReminders:
     def close(self) -> None:
         """Close the file."""
         self._file.close()
+
+
+def _kind(row: DueRow) -> ReminderKind:
+    return row.reminder.kind
+
+
+def _coat(row: DueRow) -> tuple[str, str]:
+    return row.reminder.piece, row.reminder.coat
 
 
 def ring_now(notifiers: Iterable[Notifier], clock: WallClock) -> tuple[Told, ...]:
