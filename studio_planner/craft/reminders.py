@@ -213,7 +213,7 @@ def uid_of(kind: ReminderKind, *about: str) -> str:
     >>> uid_of(ReminderKind.PACK, "Tide tray/2")
     'ready-to-pack/Tide%20;tray%2f;2'
     """
-    return "/".join(_plain(part) for part in (kind.value.replace(" ", "-"), *about))
+    return "/".join(plain_key(part) for part in (kind.value.replace(" ", "-"), *about))
 
 
 def sign_of(uid: str) -> str:
@@ -227,5 +227,6 @@ def sign_of(uid: str) -> str:
     return hashlib.blake2b(uid.encode(), digest_size=3).hexdigest()
 
 
-def _plain(text: str) -> str:
+def plain_key(text: str) -> str:
+    """Give a key in letters and figures that every other program takes, never two alike."""
     return "".join(c if c.isalnum() or c in "-_.+" else f"%{ord(c):x};" for c in text)

@@ -5,10 +5,8 @@ from __future__ import annotations
 from datetime import datetime, timedelta
 from typing import TYPE_CHECKING
 
-from studio_planner.craft.log import EntryKind
 from studio_planner.craft.plans import PlannedStep, StepKind
 from studio_planner.craft.reminders import Reminder, ReminderKind, Urgency
-from studio_planner.craft.standing import lives_of, shipped_at
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -69,14 +67,10 @@ def _saved_until(scene: Scene, step: PlannedStep, pour: datetime | None) -> date
 
 
 def _of_orders(scene: Scene) -> Iterator[Reminder]:
-    studio, lives = scene.studio, lives_of(scene.studio)
-    orders = {order.key: order for order in studio.orders}
-    shipped = {e.order for e in studio.standing if e.kind is EntryKind.SHIPPED}
+    orders = {order.key: order for order in scene.studio.orders}
     for outcome in scene.plan.outcomes:
         order = orders.get(outcome.order)
-        if order is None or outcome.leaves is None or order.key in shipped:
-            continue
-        if all(shipped_at(lives.get(piece, ())) for piece in order.pieces):
+        if order is None or outcome.leaves is None or scene.has_left(order):
             continue
         yield scene.reminder(
             ReminderKind.SHIP,

@@ -7,9 +7,10 @@ from datetime import UTC, datetime, timedelta
 from functools import cached_property
 from typing import TYPE_CHECKING, Any
 
+from studio_planner.craft.log import EntryKind
 from studio_planner.craft.plans import Trust
 from studio_planner.craft.reminders import Reminder, ReminderKind, Urgency, uid_of
-from studio_planner.craft.standing import done_steps
+from studio_planner.craft.standing import done_steps, lives_of, shipped_at
 from studio_planner.craft.timing import Timing
 from studio_planner.planning.sheet_stages import window_stages
 from studio_planner.science.stages import Edge, safe_edge
@@ -21,6 +22,7 @@ from studio_planner.services.ribbons import Lane, Ribbon
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
+    from studio_planner.craft.orders import Order
     from studio_planner.craft.pieces import Coat
     from studio_planner.craft.plans import Plan
     from studio_planner.craft.standing import Step
@@ -80,6 +82,14 @@ class Scene:
     def begun(self) -> frozenset[int]:
         """The mixes of the plan that something was poured from."""
         return frozenset(c.mix for c in self.plan.coats if (c.piece, c.coat) in self.poured)
+
+    def has_left(self, order: Order) -> bool:
+        """Whether an order, or every piece of it, was written down as shipped."""
+        entries = (e for e in self.studio.standing if e.kind is EntryKind.SHIPPED)
+        if any(entry.order == order.key for entry in entries):
+            return True
+        lives = lives_of(self.studio)
+        return all(shipped_at(lives.get(piece, ())) for piece in order.pieces)
 
     def ribbons(self) -> Iterator[Ribbon]:
         """Every film of the plan, lane by lane."""

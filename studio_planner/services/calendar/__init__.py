@@ -1,0 +1,1 @@
+"""Calendar files: the plan on a phone, in events that keep their names."""

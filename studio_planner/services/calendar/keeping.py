@@ -1,0 +1,69 @@
+"""Writing calendar files of a studio file, and keeping what calendars were told."""
+
+from __future__ import annotations
+
+from secrets import token_hex
+from typing import TYPE_CHECKING
+
+from studio_planner.services.calendar.files import (
+    STUDIO_ROW,
+    Calendar,
+    Only,
+    calendar_of,
+    studio_row,
+    trial_calendar,
+)
+from studio_planner.services.studio_files import NoKeptPlan
+from studio_planner.storage.calendar_rows import calendar_rows
+from studio_planner.storage.file_errors import told_about
+from studio_planner.storage.placing import placed
+from studio_planner.storage.studio_file import open_studio
+
+if TYPE_CHECKING:
+    from collections.abc import Callable
+    from datetime import datetime
+    from pathlib import Path
+
+    from studio_planner.craft.studio import Studio
+    from studio_planner.services.questions.sentences import Voice
+
+_TOKEN_BYTES = 8
+
+
+def write_calendar(
+    path: Path,
+    target: Path,
+    now: datetime,
+    voice: Callable[[Studio], Voice],
+    only: Callable[[Studio], Only],
+) -> Calendar:
+    """Write the calendar file of the studio at `path`, in place of one that is there.
+
+    What was told is kept only once the file stands. NoKeptPlan without a plan; StudioFileError
+    when either file cannot be read or written.
+    """
+    with open_studio(path) as file:
+        studio = file.read()
+        if studio.plan is None:
+            raise NoKeptPlan(
+                f"{path} keeps no plan yet; make one with: studio-planner plan {path} --keep"
+            )
+        with calendar_rows(file) as rows:
+            known = rows.rows()
+            if not any(row.uid == STUDIO_ROW for row in known):
+                known = (*known, studio_row(token_hex(_TOKEN_BYTES), now))
+            made = calendar_of(studio, known, now, voice(studio), only(studio))
+            _write(target, made.content)
+            changed = {*made.told, *(row for row in known if row.uid == STUDIO_ROW)}
+            rows.put(changed - set(rows.rows()))
+    return made
+
+
+def write_trial(target: Path, now: datetime) -> None:
+    """Write a file with one event that rings in five minutes, in place of one there."""
+    _write(target, trial_calendar(now))
+
+
+def _write(target: Path, content: bytes) -> None:
+    with told_about(target), placed(target, overwrite=True) as temporary:
+        temporary.write_bytes(content)

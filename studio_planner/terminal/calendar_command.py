@@ -1,0 +1,48 @@
+"""The command calendar."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.tongue import counted
+from studio_planner.services.calendar.files import Only
+from studio_planner.services.calendar.keeping import write_calendar, write_trial
+from studio_planner.services.naming import UnknownName, find_named
+from studio_planner.services.studio_files import read_studio
+from studio_planner.terminal.ask_command import TerminalVoice
+from studio_planner.terminal.bad_input import BadInput
+from studio_planner.terminal.reading import day_of
+from studio_planner.terminal.writing import say_wrapped
+
+if TYPE_CHECKING:
+    import argparse
+
+    from studio_planner.craft.studio import Studio
+    from studio_planner.terminal.surroundings import Surroundings
+
+
+def calendar(arguments: argparse.Namespace, around: Surroundings) -> int:
+    """Write a calendar file of the plan, of one order, of one week, or a test for the phone."""
+    path, target = Path(arguments.file), Path(arguments.target)
+    now = around.clock.now()
+    if arguments.test:
+        read_studio(path)
+        write_trial(target, now)
+        say_wrapped(f"{target}: one event that rings in five minutes; import it at once.")
+        return 0
+    week = None if arguments.week is None else day_of(arguments.week, "--week")
+
+    def only(studio: Studio) -> Only:
+        if arguments.order is None:
+            return Only(week_of=week)
+        try:
+            return Only(order=find_named(studio.orders, arguments.order, "order"))
+        except UnknownName as error:
+            raise BadInput(str(error)) from None
+
+    made = write_calendar(path, target, now, TerminalVoice, only)
+    said = counted(made.events, "{count} event", "{count} events")
+    gone = f", {made.cancelled} cancelled" if made.cancelled else ""
+    say_wrapped(f"{target}: {said}{gone}. Import it into a calendar of its own.")
+    return 0
