@@ -16,6 +16,7 @@ from studio_planner.terminal.surroundings import Surroundings
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
+    from studio_planner.services.paper.pages import Sheet
     from studio_planner.services.ports import Notifier, Scheduler
 
 NAME = "studio-planner"
@@ -43,6 +44,7 @@ def run(argv: Sequence[str]) -> int:
         open_desk=open_desk,
         notifiers=notifiers,
         scheduler=scheduler,
+        draw_sheet=draw_sheet,
     )
     return run_terminal(argv, around)
 
@@ -94,9 +96,26 @@ def open_desk(path: Path) -> int:
     try:
         from studio_planner.desktop.application import run_desk  # noqa: PLC0415 - Qt, when needed
     except ImportError as error:
-        raise StudioError(
-            f"The window cannot be opened ({error}); on Debian or Ubuntu run: sudo apt-get "
-            "install libegl1 libgl1 libxkbcommon0 libdbus-1-3 libfontconfig1; the commands "
-            "work without it."
-        ) from error
+        raise StudioError(_missing("The window cannot be opened", error)) from error
     return run_desk(path, SystemClock(), data_folder=data_folder)
+
+
+def draw_sheet(sheet: Sheet, made: datetime) -> bytes:
+    """Draw a sheet for paper as a PDF, without a window or a screen.
+
+    StudioError when that is not possible because a library of the system is missing.
+    """
+    try:
+        from studio_planner.desktop.paper.pdf import (  # noqa: PLC0415 - Qt, when needed
+            draw_pdf_without_screen,
+        )
+    except ImportError as error:
+        raise StudioError(_missing("The sheet cannot be drawn", error)) from error
+    return draw_pdf_without_screen(sheet, made)
+
+
+def _missing(what: str, error: ImportError) -> str:
+    return (
+        f"{what} ({error}); on Debian or Ubuntu run: sudo apt-get install libegl1 libgl1 "
+        "libxkbcommon0 libdbus-1-3 libfontconfig1; the other commands work without it."
+    )

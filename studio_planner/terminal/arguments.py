@@ -19,6 +19,7 @@ from studio_planner.terminal.remind_arguments import (
     calendar_arguments,
     remind_arguments,
 )
+from studio_planner.terminal.sheet_arguments import SHEET_FORM, sheet_arguments
 from studio_planner.terminal.writing import say
 
 if TYPE_CHECKING:
@@ -64,6 +65,7 @@ COMMANDS: dict[str, str] = {
     "weigh": "list what to weigh for coats of the kept plan",
     "stages": "say when a film reaches each stage, steadily warm or in a recorded room",
     "ask": "list the questions that are answered at once, or answer one",
+    "sheet": "draw a sheet for paper as a PDF: pours, a week, an order, the stock",
     "log": "list what happened, or write down what happens",
     "trace": "trace a piece or order to mixes, lots and air, or a mix or lot to its pieces",
     "remind": "ring what is due and list it, or take it off the list",
@@ -81,6 +83,7 @@ each promise, separate mixes, early end. It ends sooner when no better plan can 
 --keep each better plan is kept as it comes: ended at any time, the last one stays.
 """,
     "log": LOG_FORM,
+    "sheet": SHEET_FORM,
     "remind": REMIND_FORM,
     "calendar": CALENDAR_FORM,
     "stages": f"""\
@@ -243,6 +246,7 @@ _ARGUMENTS = {
     "weigh": _weigh,
     "stages": _stages,
     "ask": _ask,
+    "sheet": sheet_arguments,
     "log": log_arguments,
     "trace": trace_arguments,
     "remind": remind_arguments,

@@ -34,6 +34,7 @@ _COMMANDS = {
     "weigh": ("weigh_command", "weigh"),
     "stages": ("stage_command", "stages"),
     "ask": ("ask_command", "ask"),
+    "sheet": ("sheet_command", "sheet"),
     "log": ("log_command", "log"),
     "trace": ("trace_command", "trace"),
     "remind": ("remind_command", "remind"),

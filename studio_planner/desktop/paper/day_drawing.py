@@ -1,4 +1,4 @@
-"""A day of the week sheet: its name at the left, what happens in it beside, each with a sign."""
+"""A day of the week sheet: its name at the left, beside it what happens, each with a sign."""
 
 from __future__ import annotations
 
@@ -16,10 +16,12 @@ _NAME = 36.0
 """How wide the day's name is [mm]."""
 
 _CLOCK = 34.0
+_WHAT = 42.0
 _SIGN = 7.0
 _AFTER = 1.6
 _PAD = 1.4
-_GAP = 0.7
+_GAP = 0.9
+_BETWEEN = 2.0
 
 
 def day_height(day: Day, width: float) -> float:
@@ -45,12 +47,10 @@ def draw_day(ink: Ink, day: Day, x: float, y: float, width: float) -> None:
 
 def _draw_line(ink: Ink, line: DayLine, x: float, y: float, width: float) -> None:
     _draw_sign(ink, line.mark, x + 2.0, y + line_height(Face.PLAIN) / 2)
-    face = Face.BOLD if line.mark is not Mark.STEP else Face.PLAIN
-    ink.lines(x + _SIGN, y, wrapped(line.clock, face, _CLOCK - 2.0), face)
-    left = x + _SIGN + _CLOCK
-    room = width - _SIGN - _CLOCK
-    y = ink.paragraph(left, y, line.what, face, room)
-    ink.paragraph(left, y, line.whom, Face.PLAIN, room)
+    x += _SIGN
+    for words, face, room in _columns(line, width):
+        ink.paragraph(x, y, words, face, room - _BETWEEN)
+        x += room
 
 
 def _draw_sign(ink: Ink, mark: Mark, x: float, y: float) -> None:
@@ -71,13 +71,23 @@ def _draw_sign(ink: Ink, mark: Mark, x: float, y: float) -> None:
 
 
 def _line_height(line: DayLine, width: float) -> float:
-    face = Face.BOLD if line.mark is not Mark.STEP else Face.PLAIN
-    room = width - _NAME - _SIGN - _CLOCK
-    words = len(wrapped(line.what, face, room)) * line_height(face)
-    if line.whom:
-        words += len(wrapped(line.whom, Face.PLAIN, room)) * line_height(Face.PLAIN)
-    clock = len(wrapped(line.clock, face, _CLOCK - 2.0)) * line_height(face)
-    return max(words, clock) + _GAP
+    columns = _columns(line, width - _NAME)
+    heights = (
+        len(wrapped(words, face, room - _BETWEEN)) * line_height(face)
+        for words, face, room in columns
+    )
+    return max(heights) + _GAP
+
+
+def _columns(line: DayLine, width: float) -> tuple[tuple[str, Face, float], ...]:
+    """What stands beside the sign: words, face and width [mm] of each column."""
+    face = Face.BOLD if line.mark in {Mark.POUR, Mark.LEAVES} else Face.PLAIN
+    rest = width - _SIGN - _CLOCK - _WHAT
+    return (
+        (line.clock, face, _CLOCK),
+        (line.what, face, _WHAT),
+        (line.whom, Face.PLAIN, rest),
+    )
 
 
 def _name_height(day: Day) -> float:

@@ -7,7 +7,6 @@ from functools import cached_property
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QSizeF
-from PySide6.QtGui import QPainter
 
 from studio_planner.craft.tongue import translate
 from studio_planner.desktop.paper.ink import FINE, Ink
@@ -22,6 +21,8 @@ from studio_planner.desktop.paper.paper_type import (
 from studio_planner.services.paper.pages import PaperSize
 
 if TYPE_CHECKING:
+    from PySide6.QtGui import QPainter
+
     from studio_planner.services.paper.pages import Sheet
 
 _SIZES = {PaperSize.A5: (148.0, 210.0), PaperSize.A4: (210.0, 297.0)}

@@ -30,7 +30,7 @@ _SIZES = {
     PaperSize.A5: QPageSize.PageSizeId.A5,
     PaperSize.A4: QPageSize.PageSizeId.A4,
 }
-_MADE = re.compile(rb"(?<=/CreationDate \(D:)\d{14}[^)]*(?=\))")
+_MADE = re.compile(rb"(?<=Date \(D:)\d{14}[^)]*(?=\))")
 _STAMPED = re.compile(rb'(?<=(?:Create|Modify)Date=")[^"]*(?=")|(?<=MetadataDate=")[^"]*(?=")')
 
 

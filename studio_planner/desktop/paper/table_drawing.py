@@ -11,13 +11,13 @@ from studio_planner.desktop.paper.paper_type import Face, line_height, wrapped
 if TYPE_CHECKING:
     from studio_planner.services.paper.pages import Column, Row, Table
 
-_GAP = 2.4
+_GAP = 3.0
 """Between two columns [mm]."""
 
 _PAD = 0.9
 """Over and under the words of a row [mm]."""
 
-_WRITE, _WRITE_LARGE = 7.4, 9.0
+_WRITE, _WRITE_LARGE = 7.0, 9.0
 """How high a row is at least that is written into with gloves on [mm]."""
 
 _AFTER = 4.0

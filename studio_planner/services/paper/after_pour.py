@@ -78,7 +78,7 @@ def _watched(view: DeskView, ribbons: tuple[Ribbon, ...]) -> Iterator[ClockTime]
 
 
 def _windows(ribbons: tuple[Ribbon, ...]) -> Iterator[ClockTime]:
-    """The windows to recoat these films; pieces whose windows are the same share their lines."""
+    """The windows to recoat these films; pieces with the same window share its lines."""
     opens: dict[tuple[datetime, bool], list[str]] = {}
     closes: dict[datetime, list[str]] = {}
     for one in ribbons:

@@ -29,11 +29,12 @@ def care_card(view: DeskView, order: Order) -> Part:
     numbers = dict.fromkeys(n for key in order.pieces for n in mix_numbers_of(studio, key))
     under = [", ".join(names)]
     if numbers:
-        under.append(
-            translate("paper", "from mixes {numbers}").format(
-                numbers=", ".join(map(str, numbers))
-            )
+        said = (
+            translate("paper", "from mix {numbers}")
+            if len(numbers) == 1
+            else translate("paper", "from mixes {numbers}")
         )
+        under.append(said.format(numbers=", ".join(map(str, numbers))))
     return Part(
         blocks=(
             Headline(words=translate("paper", "How to keep it"), under=tuple(under)),

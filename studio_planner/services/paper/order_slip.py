@@ -47,7 +47,9 @@ def order_slip(view: DeskView, key: str) -> Sheet:
             _pieces(studio, order, answer.pieces),
             Prose(title="", sentences=_packing(order), listed=True),
             Fields(
-                title=translate("paper", "What really happened"), labels=_labels(order), across=2
+                title=translate("paper", "What really happened"),
+                labels=_labels(order),
+                across=2,
             ),
         ),
         begins=True,

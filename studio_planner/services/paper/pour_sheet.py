@@ -1,7 +1,8 @@
 """The pour sheet: A5 for the clipboard, for one mix or all that a day pours.
 
 Each mix begins a page: its number, its pieces and spots, what to weigh, the clock of its cup,
-what follows, and boxes for what really happened.
+boxes for
+what really happened, and what follows.
 """
 
 from __future__ import annotations
@@ -69,9 +70,15 @@ def pour_days(view: DeskView) -> tuple[date, ...]:
     return tuple(sorted(days))
 
 
+def pours_on(view: DeskView, day: date) -> tuple[PlannedCoat, ...]:
+    """What is still to be poured or laid and begins on a day."""
+    coats = _to_do(view)
+    return tuple(one for one in coats if local_day(view.studio, one.start) == day)
+
+
 def pour_sheet_of_day(view: DeskView, day: date) -> Sheet:
     """All mixes that begin on a day of the studio's calendar; NothingForPaper without any."""
-    coats = [one for one in _to_do(view) if local_day(view.studio, one.start) == day]
+    coats = pours_on(view, day)
     if not coats:
         raise NothingForPaper(_nothing_on(view, day))
     mixes = dict.fromkeys(one.mix for one in sorted(coats, key=lambda c: (c.start, c.mix)))
@@ -156,11 +163,12 @@ class _Pages:
         start = sheet.start
         for number, time in zip(numbers, sheet.times, strict=True):
             yield self._weighing(sheet, time, number)
+            yield Part(blocks=self._really(sheet), running=_running((number,)))
             yield self._cup(sheet, time, number, start)
             start += timedelta(minutes=int(time.poured_minute))
         running = _running(numbers)
         yield self._after(sheet, running)
-        yield Part(blocks=(*self._really(sheet), *_touches()), running=running)
+        yield Part(blocks=_touches(), running=running)
 
     def _weighing(self, sheet: MixSheet, time: PortionTime, number: int) -> Part:
         blocks: list[Block] = [self._number(sheet, time, number)]
@@ -236,13 +244,13 @@ class _Pages:
             cells = (clock, line.minute, line.words) if minutes else (clock, line.words)
             rows.append(Row(cells=(*cells, ""), strong=line.strong))
         write = Column(head=translate("paper", "really"), share=0.18, write=True)
-        words = Column(head="", share=0.52)
-        minute = Column(head=translate("paper", "min"), share=0.10, right=True)
+        words = Column(head="", share=0.55)
+        minute = Column(head=translate("paper", "min"), share=0.08, right=True)
         head = translate("paper", "planned")
         columns = (
-            (Column(head=head, share=0.20), minute, words, write)
+            (Column(head=head, share=0.16), minute, words, write)
             if minutes
-            else (Column(head=head, share=0.30), words, write)
+            else (Column(head=head, share=0.31), words, write)
         )
         return Table(title=title, columns=columns, rows=tuple(rows))
 
@@ -254,16 +262,14 @@ class _Pages:
             translate("paper", "covered at"),
             translate("paper", "room °F") if fahrenheit else translate("paper", "room °C"),
             translate("paper", "humidity %"),
-            translate("paper", "surface °F")
-            if fahrenheit
-            else translate("paper", "surface °C"),
         ]
         if sheet.product.kind is ProductKind.TWO_PART:
             labels += [translate("paper", "lot of A"), translate("paper", "lot of B")]
         else:
             labels.append(translate("paper", "lot"))
         labels.append(translate("paper", "grams left over"))
-        return (Fields(title=translate("paper", "What really happened"), labels=tuple(labels)),)
+        title = translate("paper", "What really happened")
+        return (Fields(title=title, labels=tuple(labels), across=4),)
 
     def _leaf(self, sheet: MixSheet) -> Part:
         day = local_day(self.studio, sheet.start)
@@ -288,7 +294,7 @@ def _touches() -> tuple[Block, ...]:
     kinds = " / ".join(kind_word(touch) for touch in Touch)
     return (
         Table(
-            title=translate("paper", "Touch tests: {kinds}").format(kinds=kinds),
+            title=translate("paper", "Touch: {kinds}").format(kinds=kinds),
             columns=(
                 Column(head=translate("paper", "day and time"), share=0.26, write=True),
                 Column(head=translate("paper", "piece"), share=0.28, write=True),

@@ -30,6 +30,8 @@ from studio_planner.services.stocks.stock_view import LotRow, Stock, stock_of
 from studio_planner.services.stocks.stock_words import stuff_said
 
 if TYPE_CHECKING:
+    from datetime import date
+
     from studio_planner.craft.studio import Studio
     from studio_planner.services.desk import DeskView
     from studio_planner.services.stocks.running_out import StockRow
@@ -43,9 +45,9 @@ def stock_list(view: DeskView) -> Sheet:
     blocks: list[Block] = []
     if stock.warnings:
         title = translate("paper", "Mind")
-        blocks.append(Prose(title=title, sentences=stock.warnings, listed=True, large=True))
+        blocks.append(Prose(title=title, sentences=stock.warnings, listed=True))
     parts = [Part(blocks=tuple(blocks))] if blocks else []
-    parts += [Part(blocks=(_rows(studio, stock),))] if stock.rows else []
+    parts += [Part(blocks=(_rows(studio, stock, today),))] if stock.rows else []
     parts += _bottles(studio, stock)
     if not parts:
         words = translate(
@@ -63,7 +65,7 @@ def stock_list(view: DeskView) -> Sheet:
     )
 
 
-def _rows(studio: Studio, stock: Stock) -> Table:
+def _rows(studio: Studio, stock: Stock, today: date) -> Table:
     return Table(
         title=translate("paper", "What is left, and what the plan takes"),
         columns=(
@@ -74,14 +76,14 @@ def _rows(studio: Studio, stock: Stock) -> Table:
             Column(head=translate("paper", "runs out"), share=0.16),
             Column(head=translate("paper", "order by"), share=0.14),
         ),
-        rows=tuple(_row(studio, row) for row in stock.rows),
+        rows=tuple(_row(studio, row, today) for row in stock.rows),
     )
 
 
-def _row(studio: Studio, row: StockRow) -> Row:
+def _row(studio: Studio, row: StockRow, today: date) -> Row:
     units = studio.units
     runs_out = "" if row.runs_out is None else moment_said(studio, row.runs_out.at)
-    order_by = "" if row.order_by is None else date_said(row.order_by)
+    order_by = "" if row.order_by is None else _by(row.order_by, today)
     unknown = translate("paper", "not entered")
     return Row(
         cells=(
@@ -94,6 +96,10 @@ def _row(studio: Studio, row: StockRow) -> Row:
         ),
         strong=not row.enough and row.known,
     )
+
+
+def _by(day: date, today: date) -> str:
+    return translate("paper", "at once") if day <= today else date_said(day)
 
 
 def _bottles(studio: Studio, stock: Stock) -> list[Part]:

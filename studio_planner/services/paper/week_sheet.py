@@ -82,7 +82,9 @@ def _outdated(view: DeskView) -> Iterator[Part]:
     if view.plan is None:
         words = translate("paper", "There is no plan yet: plan first, then print the week.")
     elif view.studio.plan_outdated:
-        words = translate("paper", "Something was changed since this plan was made: plan again.")
+        words = translate(
+            "paper", "Something was changed since this plan was made: plan again."
+        )
     if words:
         yield Part(blocks=(Prose(title="", sentences=(words,), listed=True, large=True),))
 
@@ -129,20 +131,15 @@ def _pours(studio: Studio, plan: Plan) -> Iterator[_Line]:
     for coats in mixes.values():
         first = coats[0]
         kind = kind_word(studio.piece(first.piece).coat(first.coat).kind)
-        done = (
-            translate("paper", "poured: {coat}")
-            if first.poured
-            else translate("paper", "pour: {coat}")
-        )
+        what = translate("paper", "poured: {coat}") if first.poured else "{coat}"
         whom = ", ".join(
             translate("paper", "{piece} ({spot})").format(
                 piece=studio.piece(one.piece).name, spot=studio.spot(one.spot).name
             )
             for one in coats
         )
-        yield _line(
-            studio, first.start, first.end, Mark.POUR, done.format(coat=kind), whom
-        )  # fmt: skip
+        said = what.format(coat=kind)
+        yield _line(studio, (first.start, first.end), Mark.POUR, said, whom)
 
 
 def _steps(studio: Studio, plan: Plan) -> Iterator[_Line]:
@@ -151,7 +148,7 @@ def _steps(studio: Studio, plan: Plan) -> Iterator[_Line]:
         key = (step.start, step.end, step_words(studio, step))
         groups.setdefault(key, []).append(studio.piece(step.piece).name)
     for (start, end, what), names in groups.items():
-        yield _line(studio, start, end, Mark.STEP, what, ", ".join(dict.fromkeys(names)))
+        yield _line(studio, (start, end), Mark.STEP, what, ", ".join(dict.fromkeys(names)))
 
 
 def _closings(studio: Studio, plan: Plan) -> Iterator[_Line]:
@@ -167,7 +164,7 @@ def _closings(studio: Studio, plan: Plan) -> Iterator[_Line]:
         groups.setdefault(coat.window.closes, []).append(said)
     for closes, names in groups.items():
         what = translate("paper", "window closes")
-        yield _line(studio, closes, None, Mark.CLOSES, what, ", ".join(names))
+        yield _line(studio, (closes, None), Mark.CLOSES, what, ", ".join(names))
 
 
 def _leaving(studio: Studio, plan: Plan) -> Iterator[_Line]:
@@ -182,12 +179,13 @@ def _leaving(studio: Studio, plan: Plan) -> Iterator[_Line]:
             if market
             else translate("paper", "pick-up")
         )
-        yield _line(studio, leaves, None, Mark.LEAVES, what, order.name)
+        yield _line(studio, (leaves, None), Mark.LEAVES, what, order.name)
 
 
 def _line(
-    studio: Studio, start: datetime, end: datetime | None, mark: Mark, what: str, whom: str
+    studio: Studio, span: tuple[datetime, datetime | None], mark: Mark, what: str, whom: str
 ) -> _Line:
+    start, end = span
     clock = clock_said(studio, start)
     if end is not None:
         clock = translate("paper", "{start} to {end}").format(

@@ -25,7 +25,7 @@ _OUNCE_DECIMALS = 3
 
 @dataclass(frozen=True, slots=True)
 class Reading:
-    """One step as it is printed: in the studio's unit, on the decimals that it is shown with."""
+    """One step as it is printed: in the studio's unit, on the decimals that are shown."""
 
     step: ScaleStep
     add: float
@@ -89,16 +89,14 @@ def weigh_table(studio: Studio, portion: WeighedMix) -> Table:
     cups = [one.add for one in shown if one.step.work is ScaleWork.MIX]
     if cups:
         together = display.said(round(sum(cups), display.decimals))
-        rows.append(
-            Row(cells=(translate("paper", "all cups together"), together, "", ""), strong=True)
-        )
+        rows.append(Row(cells=(translate("paper", "together"), together, "", ""), strong=True))
     return Table(
-        title=translate("paper", "Weigh"),
+        title=translate("paper", "Weigh: set each empty cup to zero first"),
         columns=(
-            Column(head="", share=0.36),
+            Column(head="", share=0.34),
             Column(head=translate("paper", "add"), share=0.21, right=True),
             Column(head=translate("paper", "scale shows"), share=0.21, right=True),
-            Column(head=translate("paper", "really"), share=0.22, write=True),
+            Column(head=translate("paper", "really"), share=0.24, write=True),
         ),
         rows=tuple(rows),
         large=True,
@@ -109,16 +107,16 @@ def _row(display: Display, reading: Reading, portion: WeighedMix) -> Row:
     return Row(
         cells=(_what(reading.step, portion), display.said(reading.add),
                display.said(reading.reads), ""),
-        strong=reading.step.tare,
+        strong=reading.step.work is not ScaleWork.COLOURANT,
     )  # fmt: skip
 
 
 def _what(step: ScaleStep, portion: WeighedMix) -> str:
     match step.work:
         case ScaleWork.PART_A:
-            return translate("paper", "A, into the empty cup")
+            return translate("paper", "A")
         case ScaleWork.PART_B:
-            return translate("paper", "B, into the same cup")
+            return translate("paper", "B")
         case ScaleWork.WHOLE:
             return portion.product.name
         case ScaleWork.MIX:

@@ -1,0 +1,61 @@
+"""The command sheet: a pour sheet, a week, an order slip or the stock as a PDF."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from studio_planner.services.desk import DeskView
+from studio_planner.services.naming import find_named
+from studio_planner.services.paper.order_slip import order_slip
+from studio_planner.services.paper.placing import place_sheet
+from studio_planner.services.paper.pour_sheet import pour_sheet_of_day, pour_sheet_of_mix
+from studio_planner.services.paper.stock_list import stock_list
+from studio_planner.services.paper.week_sheet import week_sheet
+from studio_planner.services.speaking import ENGLISH, speak
+from studio_planner.services.studio_files import read_planned, read_studio
+from studio_planner.terminal.bad_input import BadInput
+from studio_planner.terminal.reading import day_of, whole_number
+from studio_planner.terminal.writing import say_wrapped
+
+if TYPE_CHECKING:
+    import argparse
+
+    from studio_planner.services.paper.pages import Sheet
+    from studio_planner.terminal.surroundings import Surroundings
+
+_LARGEST_MIX = 999_999
+
+
+def sheet(arguments: argparse.Namespace, around: Surroundings) -> int:
+    """Draw one sheet into a new PDF; one that is there is replaced only with --overwrite."""
+    target = Path(arguments.target)
+    if not speak(arguments.language or ENGLISH):
+        raise BadInput(f"--language {arguments.language} is not known; use en or de.")
+    try:
+        made = _sheet(arguments, around)
+        draw = around.draw_sheet
+        now = around.clock.now()
+        place_sheet(draw, made, now, target, overwrite=arguments.overwrite)
+    finally:
+        speak(ENGLISH)
+    say_wrapped(f"{target}: {made.title}, {made.paper}.")
+    return 0
+
+
+def _sheet(arguments: argparse.Namespace, around: Surroundings) -> Sheet:
+    file, now = Path(arguments.file), around.clock.now()
+    if arguments.day is not None:
+        day = day_of(arguments.day, "--day")
+        return pour_sheet_of_day(DeskView(read_planned(file)[0], now), day)
+    if arguments.mix is not None:
+        mix = whole_number(arguments.mix, "--mix", _LARGEST_MIX)
+        return pour_sheet_of_mix(DeskView(read_planned(file)[0], now), mix)
+    if arguments.week is not None:
+        week = day_of(arguments.week, "--week")
+        return week_sheet(DeskView(read_planned(file)[0], now), week)
+    view = DeskView(read_studio(file), now)
+    if arguments.order is not None:
+        order = find_named(view.studio.orders, arguments.order, "order")
+        return order_slip(view, order.key)
+    return stock_list(view)
