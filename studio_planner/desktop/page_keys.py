@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-PLAN, ORDERS, PIECES, PRODUCTS, STUDIO, QUESTIONS = (
+PLAN, ORDERS, PIECES, PRODUCTS, STUDIO, QUESTIONS, LOG = (
     "plan",
     "orders",
     "pieces",
     "products",
     "studio",
     "questions",
+    "log",
 )
 """The keys of the pages."""
 

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QStackedWidget, QWidget
 
 from studio_planner.desktop.page import Page, focus_first
 from studio_planner.desktop.page_keys import (
+    LOG,
     ORDERS,
     PIECES,
     PLAN,
@@ -58,12 +59,19 @@ def _questions(desk: PageDesk) -> Page:
     return QuestionsPage(desk)
 
 
+def _log(desk: PageDesk) -> Page:
+    from studio_planner.desktop.pages.log_page import LogPage  # noqa: PLC0415 - likewise
+
+    return LogPage(desk)
+
+
 _MAKERS: dict[str, Callable[[PageDesk], Page]] = {
     ORDERS: _orders,
     PIECES: _pieces,
     PRODUCTS: _products,
     STUDIO: _studio,
     QUESTIONS: _questions,
+    LOG: _log,
 }
 
 
@@ -75,6 +83,7 @@ def _names() -> tuple[tuple[str, str], ...]:
         (PRODUCTS, translate("pages", "Products")),
         (STUDIO, translate("pages", "Studio")),
         (QUESTIONS, translate("pages", "Questions")),
+        (LOG, translate("pages", "Log")),
     )
 
 

@@ -108,6 +108,25 @@ def withdrawn(studio: Studio, number: int, now: datetime, words: str = "") -> Ch
     return Change(said, make)
 
 
+def never_happened(studio: Studio, entry: LogEntry, now: datetime) -> Change:
+    """Say that an entry tells of what never happened; it may be a pour older than the log.
+
+    Making it raises InvalidEntry as for `withdrawn`.
+    """
+    if entry.number != NEW:
+        return withdrawn(studio, entry.number, now)
+    said = translate("log", "Withdraw: {what}").format(
+        what=f"{piece_name(studio, entry.piece)}, {kind_word(entry.kind)}"
+    )
+
+    def make(then: Studio) -> Studio:
+        then = told_of_all_pours(then, entry.piece, now)
+        old = _pour_of(then, entry.piece, entry.coat)
+        return withdrawn(then, old.number, now).make(then)
+
+    return Change(said, make)
+
+
 def _with_corrected(studio: Studio, number: int, right: LogEntry, now: datetime) -> Studio:
     old = _the_standing(studio, number)
     new = replace(right, number=NEW, written=now, corrects=number)

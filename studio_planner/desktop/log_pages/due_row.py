@@ -1,0 +1,70 @@
+"""What has probably just happened, each to be written down with one tap."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtWidgets import QPushButton, QSizePolicy, QVBoxLayout, QWidget
+
+from studio_planner.desktop.layouts import empty
+from studio_planner.desktop.studio_pages.lines import Line, verb
+from studio_planner.desktop.tongue import translate
+from studio_planner.services.log_book.taps import due_taps, tap_words, tapped
+
+if TYPE_CHECKING:
+    from studio_planner.desktop.page import PageDesk
+    from studio_planner.services.desk import DeskView
+    from studio_planner.services.log_book.taps import Tap
+
+_MOST = 4
+_TARGET = 36
+
+
+class DueRow(QWidget):
+    """A button for each thing that is due by the plan; one tap says that it is done now."""
+
+    def __init__(self, desk: PageDesk, parent: QWidget | None = None) -> None:
+        """Offer nothing yet."""
+        super().__init__(parent)
+        self._desk = desk
+        self._taps: tuple[Tap, ...] = ()
+        self._line = Line(desk.canvas, "", self, font="small", colour="quiet")
+        self.buttons: list[QPushButton] = []
+        self._row = QVBoxLayout()
+        self._row.setSpacing(6)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.setSpacing(4)
+        layout.addWidget(self._line)
+        layout.addLayout(self._row)
+
+    def show_view(self, view: DeskView | None) -> None:
+        """Offer what is due now; buttons stay where nothing else is due than before."""
+        taps = () if view is None else due_taps(view)[:_MOST]
+        if taps == self._taps and len(self.buttons) == len(taps) and taps:
+            return
+        self._taps = taps
+        empty(self._row)
+        self.buttons = [] if view is None else [self._button(view, tap) for tap in taps]
+        for button in self.buttons:
+            self._row.addWidget(button)
+        self._line.say(
+            translate("happened", "Due by the plan; one tap says that it is done now:")
+            if taps
+            else translate("happened", "Nothing is due by the plan at this hour.")
+        )
+
+    def _button(self, view: DeskView, tap: Tap) -> QPushButton:
+        button = verb(tap_words(view.studio, tap), lambda: self._tap(tap), self)
+        button.setMinimumHeight(_TARGET)
+        button.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
+        return button
+
+    def _tap(self, tap: Tap) -> None:
+        session = self._desk.session
+        if session is None:
+            return
+        now = self._desk.clock.now()
+        if self._desk.changes.attempt(tapped(session.studio, tap, now, now)):
+            said = translate("happened", "It is in the log. Undo takes it back.")
+            self._desk.tell(said)
