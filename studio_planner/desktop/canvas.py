@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal
 
+from studio_planner.desktop.recolouring import Recolouring
 from studio_planner.desktop.time_scale import DAY_SECONDS, TimeScale
 
 if TYPE_CHECKING:
@@ -26,6 +27,8 @@ _BEHIND_DAYS = 1.0
 class Canvas(QObject):
     """Theme, fonts, scale and the view of the studio, for the timeline, its heads and the room.
 
+    `recoloured` is connected to what a widget does when the colours are others.
+
     Signals:
         redrawn: colours, the studio or the present moment are others; draw again.
     """
@@ -35,6 +38,7 @@ class Canvas(QObject):
     def __init__(self, theme: Theme, fonts: Fonts, now: datetime) -> None:
         """Start without a studio."""
         super().__init__()
+        self.recoloured = Recolouring(self)
         self.theme = theme
         self.fonts = fonts
         self.now = now
@@ -55,6 +59,7 @@ class Canvas(QObject):
     def set_theme(self, theme: Theme) -> None:
         """Change the colours."""
         self.theme = theme
+        self.recoloured.emit()
         self.redrawn.emit()
 
     def set_now(self, now: datetime) -> None:

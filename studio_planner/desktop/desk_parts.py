@@ -9,12 +9,13 @@ from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
 from typing_extensions import override
 
+from studio_planner.desktop.idle_work import IdleWork
 from studio_planner.desktop.measures import LINE_HEIGHT, ROOM_HEIGHT, SIDE_WIDTH
 from studio_planner.desktop.time_scroll import TimeScroll
 from studio_planner.desktop.timeline_work.working_timeline import WorkingTimeline
 
 if TYPE_CHECKING:
-    from collections.abc import Callable
+    from collections.abc import Callable, Iterator
 
     from PySide6.QtGui import QResizeEvent
 
@@ -53,10 +54,7 @@ class DeskParts(QWidget):
         self._room_place.setFixedHeight(ROOM_HEIGHT)
         self._side_place = _place(self)
         self._side_place.setFixedWidth(SIDE_WIDTH)
-        self._side_soon = QTimer(self)
-        self._side_soon.setSingleShot(True)
-        self._side_soon.setInterval(0)
-        self._side_soon.timeout.connect(self.show_side)
+        self._side_soon = IdleWork(self)
         self._lay_out()
         self.timeline.drawing.drawn.connect(self._drawn_once)
 
@@ -152,19 +150,28 @@ class DeskParts(QWidget):
         self.timeline.show_lanes()
         if self.views.currentWidget() is not self.timeline:
             self.spots.show_spots()
-        # What needs hands asks many clocks; a key that is pressed meanwhile comes first.
-        self._side_soon.start()
+        self._show_side_soon()
 
     def _drawn_once(self) -> None:
         self.timeline.drawing.drawn.disconnect(self._drawn_once)
         QTimer.singleShot(0, self, self._fill)
 
     def _fill(self) -> None:
-        # What needs hands asks many clocks: the timeline is up before it is asked.
+        # The timeline is up before any of these; each is a wait of its own.
+        self._side_soon.do(self._filling(), self._show_side_soon)
+
+    def _filling(self) -> Iterator[None]:
         self.work_line.show()
+        yield
         self.room.show()
+        yield
         self.side.show()
-        self.show_side()
+
+    def _show_side_soon(self) -> None:
+        """Show the side once the clocks that it asks have been asked, a few at a time."""
+        view = self._canvas.view
+        if "side" in self.__dict__:
+            self._side_soon.do(self.side.asking_ahead(view), self.show_side)
 
     def show_side(self) -> None:
         """Ask anew what needs hands and how the promises stand, once the side is there."""

@@ -42,7 +42,7 @@ class NoticeLine(QWidget):
         layout.setContentsMargins(14, 4, 16, 4)
         layout.addWidget(self._words, 1)
         layout.addWidget(self._read)
-        canvas.redrawn.connect(self._recolour)
+        canvas.recoloured.connect(self._recolour)
         self.setAutoFillBackground(True)
         self.hide()
 

@@ -132,6 +132,7 @@ class PageStack(QStackedWidget):
             self._stale.discard(key)
         if thing and isinstance(page, Page) and thing != page.chosen:
             page.choose(thing)
+        self._desk.canvas.recoloured.finish(page)
         self.setCurrentWidget(page)
         self._bar.show_page(key)
 

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QProcess, QProcessEnvironment, Signal, SignalInstance
 
+from studio_planner.desktop.aside import send_back
 from studio_planner.desktop.planning_words import PlanningWords, reason_of, text_of
 from studio_planner.desktop.tongue import Language, marked, spoken, translate
 
@@ -110,8 +111,13 @@ class PlanningProcess(QObject):
         process.readyReadStandardOutput.connect(self._read)
         process.finished.connect(self._finished)
         process.errorOccurred.connect(self._could_not_start)
+        process.started.connect(self._send_back)
         begun.emit()
         process.start(program, arguments)
+
+    def _send_back(self) -> None:
+        if self._process is not None:
+            send_back(self._process.processId())
 
     def stop(self) -> None:
         """Stop looking; a better plan that is kept already stays and gets its reasons."""

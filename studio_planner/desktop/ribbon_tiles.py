@@ -175,8 +175,7 @@ class RibbonTiles(QObject):
                 continue
             for bar in self._lanes[row].bars:
                 if isinstance(bar, Ribbon) and not bar.known(fine=fine):
-                    bar.ask_clocks(fine=fine)
-                    yield
+                    yield from bar.asking(fine=fine)
             self._known.add(row)
 
     def _draw_on(

@@ -40,7 +40,7 @@ class SideFoot(QWidget):
         self._lay_out()
         self.tabs.currentChanged.connect(self._show_current)
         self.worth.fitted.connect(self._fit_worth)
-        canvas.redrawn.connect(self._recolour)
+        canvas.recoloured.connect(self._recolour)
         self._recolour()
         self.show_lane(None, None)
         self._show_current()

@@ -11,10 +11,12 @@ from typing_extensions import override
 from studio_planner.desktop.measures import SIDE_WIDTH
 from studio_planner.desktop.side_foot import SideFoot
 from studio_planner.desktop.side_lists import RowList
-from studio_planner.desktop.side_rows import hands_rows, promise_rows, worth_rows
+from studio_planner.desktop.side_rows import asking_of, hands_rows, promise_rows, worth_rows
 from studio_planner.desktop.tongue import translate
 
 if TYPE_CHECKING:
+    from collections.abc import Iterator
+
     from PySide6.QtGui import QResizeEvent
 
     from studio_planner.desktop.canvas import Canvas
@@ -56,7 +58,7 @@ class SidePanel(QWidget):
             rows.piece_chosen.connect(self.piece_chosen)
             rows.fitted.connect(self._share_height)
         self.foot.worth.piece_chosen.connect(self.piece_chosen)
-        canvas.redrawn.connect(self._recolour)
+        canvas.recoloured.connect(self._recolour)
         self._recolour()
 
     def _lay_out(self) -> None:
@@ -101,6 +103,12 @@ class SidePanel(QWidget):
         palette.setColor(palette.ColorRole.Window, theme.colour("panel"))
         palette.setColor(palette.ColorRole.Base, theme.colour("panel"))
         self.setPalette(palette)
+
+    @staticmethod
+    def asking_ahead(view: DeskView | None) -> Iterator[None]:
+        """Ask the clocks that showing a view asks, a few in each part."""
+        if view is not None:
+            yield from asking_of(view)
 
     def show_view(self, view: DeskView | None) -> None:
         """Show what a view of the studio says."""

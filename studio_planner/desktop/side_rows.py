@@ -11,12 +11,13 @@ from studio_planner.craft.tongue import capital
 from studio_planner.desktop import words
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.hands_items import HandsKind
-from studio_planner.services.next_hands import first_after, next_hands
+from studio_planner.services.next_hands import asking_ahead, first_after, next_hands
 from studio_planner.services.plan_worth import fragile_of, sure_words, worth_of
 from studio_planner.services.promises import promises_of
 from studio_planner.services.step_words import packing_words
 
 if TYPE_CHECKING:
+    from collections.abc import Iterator
     from datetime import datetime
 
     from studio_planner.craft.plans import Outcome, Plan
@@ -89,6 +90,12 @@ class WorthRow:
     def spoken(self) -> str:
         """The row for a screen reader."""
         return f"{self.title}. {self.detail}" if self.detail else f"{self.title}."
+
+
+def asking_of(view: DeskView) -> Iterator[None]:
+    """Ask the clocks that the rows of hands ask, a few in each part."""
+    if view.plan is not None:
+        yield from asking_ahead(view.studio, view.plan, view.now, view.timing)
 
 
 def hands_rows(view: DeskView) -> tuple[HandsRow, ...]:

@@ -48,7 +48,7 @@ class TitleBar(QWidget):
         self._lay_out()
         self.plan_button.clicked.connect(self.plan_asked)
         self.stop_button.clicked.connect(self.stop_asked)
-        canvas.redrawn.connect(self._recolour)
+        canvas.recoloured.connect(self._recolour)
         self.show_running(running=False, possible=False)
 
     def _lay_out(self) -> None:

@@ -47,6 +47,14 @@ def next_hands(
     return tuple(sorted(wanted, key=lambda i: (i.deadline, i.start, i.piece, i.kind)))
 
 
+def asking_ahead(
+    studio: Studio, plan: Plan, now: datetime, timing: Timing, hours: float = HOURS_AHEAD
+) -> Iterator[None]:
+    """Ask the clocks that `next_hands` asks, a few in each part: it answers at once then."""
+    for _ in _Items(studio, plan, now, timing).all(now + timedelta(hours=hours)):
+        yield
+
+
 def first_after(
     studio: Studio, plan: Plan, now: datetime, timing: Timing | None = None
 ) -> HandsItem | None:

@@ -19,7 +19,7 @@ from studio_planner.services.film_shades import FIRM, Film
 from studio_planner.services.ready_flags import FLAG_STAGES, flags_of, kept_flags
 
 if TYPE_CHECKING:
-    from collections.abc import Sequence
+    from collections.abc import Iterator, Sequence
     from datetime import datetime
 
     from studio_planner.craft.pieces import Coat, Piece
@@ -29,6 +29,12 @@ if TYPE_CHECKING:
     from studio_planner.craft.timing import Leg, Timing
     from studio_planner.services.doorways import Doorway, Hands
     from studio_planner.services.ready_flags import Flag
+
+
+_ENDS = (*FLAG_STAGES, Stage.TACK_FREE)
+"""The last of these at its safe edge is where a film ends on which nothing lies."""
+
+_WINDOW = (Stage.RECOAT_OPENS, Stage.RECOAT_CLOSES)
 
 
 @dataclass(frozen=True, slots=True)
@@ -106,9 +112,7 @@ class Ribbon:
         if self.covered_by is not None:
             return max(self.covered_by.start, self.planned.end)
         known = {mark.stage for mark in self.film.marks}
-        ends = [
-            self.film.safe(stage) for stage in (*FLAG_STAGES, Stage.TACK_FREE) if stage in known
-        ]
+        ends = [self.film.safe(stage) for stage in _ENDS if stage in known]
         if not ends:
             return self.planned.end
         return max(end or self.lane.timing.end for end in ends)
@@ -157,10 +161,22 @@ class Ribbon:
 
     def ask_clocks(self, *, fine: bool) -> None:
         """Ask for the stages, and if `fine` for shades and doorway; they are kept."""
-        _ = self.until, self.film.marks
+        for _ in self.asking(fine=fine):
+            pass
+
+    def asking(self, *, fine: bool) -> Iterator[None]:
+        """Ask as `ask_clocks` does, in parts of one clock each."""
+        ends = () if self.covered_by is not None else _ENDS
+        film = self.film
+        yield
+        yield from film.asking((*ends, *_WINDOW) if fine else ends)
+        _ = self.until, film.marks
         self._stages_known = True
         if fine:
-            _ = self.tones, self.doorway
+            yield
+            _ = self.tones
+            yield
+            _ = self.doorway
             self._fine_known = True
 
     @property

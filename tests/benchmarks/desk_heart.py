@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import sys
 from collections import Counter
+from collections.abc import Generator
 from pathlib import Path
 from threading import Event, Thread, get_ident
 from time import perf_counter
@@ -120,5 +121,5 @@ _HAND_SECONDS = 0.03
 def _turns(does: Does) -> Iterator[object]:
     # Even the first part is done when the event loop comes to it.
     done = does()
-    if hasattr(done, "__next__"):
+    if isinstance(done, Generator):
         yield from done

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 from datetime import UTC, datetime, timedelta
+from functools import partial
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QPoint, Qt
@@ -61,7 +62,7 @@ class Hands:
     def __init__(self, window: DeskWindow, folder: Path) -> None:
         """Work on `window`; files go into `folder`."""
         self._window = window
-        self._folder = folder
+        self._log = _log_in(folder)
         self._spare = iter(range(30, 60))
 
     def _page(self, key: str) -> Any:  # noqa: ANN401 - each page has its own parts
@@ -173,11 +174,10 @@ class Hands:
 
     def import_log(self) -> Iterator[None]:
         """Look at a long log of a logger's, and take it."""
-        path = _log_in(self._folder)
         self._window.go_to(STUDIO, ROOM)
         readings = self._page(STUDIO).section(ROOM).readings
         yield from _looking()
-        readings.open_log(path)
+        readings.open_log(self._log)
         while readings.work.busy:
             yield
         yield from _looking()
@@ -216,7 +216,7 @@ def session(window: DeskWindow, folder: Path) -> list[Step]:
     """The session, in order."""
     hands, canvas = Hands(window, folder), window.canvas
     pages = [
-        Step(f"open page {key}", lambda key=key: window.go_to(key), 1.0)
+        Step(f"open page {key}", partial(window.go_to, key), 1.0)
         for key in (ORDERS, PIECES, PRODUCTS, STUDIO, QUESTIONS)
     ]
     return [

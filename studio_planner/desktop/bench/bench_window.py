@@ -103,7 +103,7 @@ class BenchWindow(QWidget):
         self._tick = QTimer(self)
         self._tick.setInterval(TICK_MILLISECONDS)
         self._tick.timeout.connect(self.show_now)
-        desk.canvas.redrawn.connect(self._recolour)
+        desk.canvas.recoloured.connect(self._recolour)
         desk.changes.changed.connect(self.show_now)
         self._recolour()
 

@@ -49,7 +49,7 @@ class Field(QWidget):
         layout.addLayout(self._row)
         layout.addWidget(self._wrong)
         layout.addWidget(self._advice)
-        canvas.redrawn.connect(self._recolour)
+        canvas.recoloured.connect(self._recolour)
         self._recolour()
 
     def rename(self, label: str) -> None:

@@ -48,7 +48,7 @@ class Form(QWidget):
         layout.setContentsMargins(0, 0, 0, 0)
         layout.addLayout(self._body)
         layout.addWidget(self._rest)
-        canvas.redrawn.connect(self._recolour)
+        canvas.recoloured.connect(self._recolour)
         self._recolour()
 
     def add(self, name: str, field: Field, *, into: Any = None) -> Field:  # noqa: ANN401 - a layout of Qt

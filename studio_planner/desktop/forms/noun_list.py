@@ -70,7 +70,7 @@ class NounList(QWidget):
             move = QShortcut(QKeySequence(keys), self.list)
             move.setContext(Qt.ShortcutContext.WidgetShortcut)
             move.activated.connect(lambda by=by: self._move(by))
-        canvas.redrawn.connect(self._recolour)
+        canvas.recoloured.connect(self._recolour)
         self._recolour()
         self.show_things(())
 

@@ -80,7 +80,7 @@ class AnswerView(QWidget):
         self._rows = QVBoxLayout()
         self._rows.setSpacing(10)
         self._lay_out()
-        canvas.redrawn.connect(self._again)
+        canvas.recoloured.connect(self._again)
 
     def _lay_out(self) -> None:
         head = QHBoxLayout()

@@ -49,7 +49,7 @@ class PourView(QWidget):
         self.setMinimumWidth(300)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self.setAccessibleName(translate("products", "A pour today, in your room"))
-        canvas.redrawn.connect(self._recolour)
+        canvas.recoloured.connect(self._recolour)
 
     def _recolour(self) -> None:
         if self._painter_of_ribbons.theme is not self._canvas.theme:

@@ -75,7 +75,7 @@ class AnswerView(QWidget):
         layout.addLayout(head)
         layout.addWidget(self._lines)
         layout.addWidget(self._caution)
-        canvas.redrawn.connect(self._recolour)
+        canvas.recoloured.connect(self._recolour)
         self._recolour()
         self.clear()
 

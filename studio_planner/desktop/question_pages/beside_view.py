@@ -36,7 +36,7 @@ class BesideView(QWidget):
         self._body: QWidget | None = None
         self._layout = QVBoxLayout(self)
         self._layout.setContentsMargins(0, 0, 0, 0)
-        canvas.redrawn.connect(self._again)
+        canvas.recoloured.connect(self._again)
         self._look = canvas.theme.look
         self.hide()
 

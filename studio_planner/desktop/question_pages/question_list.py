@@ -51,7 +51,7 @@ class QuestionList(QListWidget):
         for question in QUESTIONS:
             self._add(question.key, question_words(question, ClockForm.HOURS_24))
         self.currentItemChanged.connect(lambda *_: self._changed())
-        canvas.redrawn.connect(self._recolour)
+        canvas.recoloured.connect(self._recolour)
         self._recolour()
 
     def _head(self, words: str) -> None:

@@ -47,7 +47,7 @@ class BackupsSection(Page):
         self._lay_out()
         self.list.currentRowChanged.connect(lambda _row: self._show_chosen())
         desk.backups.made.connect(self._show_all)
-        canvas.redrawn.connect(self._recolour)
+        canvas.recoloured.connect(self._recolour)
         self._recolour()
 
     def _lay_out(self) -> None:

@@ -39,7 +39,7 @@ class Line(QLabel):
         self.setFont(getattr(canvas.fonts, font))
         self.setWordWrap(True)
         self.setTextFormat(Qt.TextFormat.PlainText)
-        canvas.redrawn.connect(self._recolour)
+        canvas.recoloured.connect(self._recolour)
         self._recolour()
 
     def say(self, text: str) -> None:

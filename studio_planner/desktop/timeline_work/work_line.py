@@ -81,7 +81,7 @@ class WorkLine(QStackedWidget):
         escape = QShortcut(QKeySequence(Qt.Key.Key_Escape), self)
         escape.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
         escape.activated.connect(self.back)
-        canvas.redrawn.connect(self._recolour)
+        canvas.recoloured.connect(self._recolour)
 
     def _finding(self) -> QWidget:
         page, layout = _row(self)
