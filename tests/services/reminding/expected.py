@@ -184,6 +184,8 @@ class Expected:
         return least is not None and due > least and due - fate.rung_for >= HALF_AN_HOUR
 
     def _in_quiet(self, at: datetime) -> bool:
+        if self._quiet[0] == self._quiet[1]:
+            return False
         wall = at.astimezone(self.zone).time()
         return wall >= self._quiet[0] or wall < self._quiet[1]
 

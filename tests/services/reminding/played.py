@@ -213,7 +213,7 @@ class History:
             (self._wait, 10), (self._tick, 14), (self._replan, 3), (self._acknowledge, 3),
             (self._snooze, 2), (self._suspend, 2), (self._set_clock, 1), (self._travel, 1),
             (self._restart, 2), (self._second, 2), (self._break, 1), (self._kill, 3),
-            (self._at_once, 3),
+            (self._at_once, 3), (self._gone_and_back, 1),
         )  # fmt: skip
         kinds, weights = zip(*events, strict=True)
         for event in self._chance.choices(kinds, weights, k=self._steps):
@@ -226,11 +226,12 @@ class History:
         world = self.world
         world.broken.clear()
         self._running = [self._start(0), self._start(1)]
-        for _ in range(40):
-            self._pass(timedelta(hours=3))
+        for _ in range(20):
+            self._pass(timedelta(hours=7))
             self._tick()
         world.expected.at_the_end(world.now)
         world.expected.repeats_are_at_most(world.kills)
+        world.file.close()
 
     def _start(self, which: int) -> Reminders:
         self._started += 1
@@ -286,6 +287,17 @@ class History:
             self.world.revision += 1
         else:
             self._wish(uid)
+
+    def _gone_and_back(self) -> None:
+        """A change that is undone after the program has seen it."""
+        expected = self.world.expected
+        if expected.wishes:
+            uid = self._chance.choice(sorted(expected.wishes))
+            expected.forget(uid)
+            self.world.revision += 1
+            self._tick()
+            expected.wish(uid, expected.forgotten[uid])
+            self.world.revision += 1
 
     def _wish(self, uid: str) -> None:
         chance = self._chance
