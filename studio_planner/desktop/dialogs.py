@@ -61,14 +61,27 @@ def _ask_name(parent: QWidget, title: str, folder: str, *, confirm: bool) -> Pat
     return Path(dialog.selectedFiles()[0])
 
 
+def _ask_sheet(parent: QWidget, proposed: str) -> Path | None:
+    dialog = QFileDialog(parent, translate("dialogs", "Save the sheet as PDF"), proposed)
+    dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
+    dialog.setNameFilter("PDF (*.pdf)")
+    dialog.setDefaultSuffix("pdf")
+    dialog.selectFile(proposed)
+    if not dialog.exec():
+        return None
+    return Path(dialog.selectedFiles()[0])
+
+
 @dataclass(frozen=True, slots=True)
 class Dialogs:
     """One question each; the answer is a path, or None when the maker changed their mind.
 
-    Before `copy` answers with a file that is there already, the maker has agreed to replace it.
+    Before `copy` or `sheet` answers with a file that is there already, the maker has agreed to
+    replace it. `sheet` is given the name that is proposed, the others a folder.
     """
 
     open: Ask = _ask_open
     new: Ask = _ask_new
     copy: Ask = _ask_copy
     readings: Ask = _ask_readings
+    sheet: Ask = _ask_sheet

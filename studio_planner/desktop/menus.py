@@ -134,7 +134,25 @@ def _studio_menu(menus: _Menus, window: Verbs) -> None:
     back_up = translate("menus", "&Back up now")
     add(menu, "back up", back_up, _Key.Save, lambda: window.backups.make_now())  # noqa: PLW0108
     menu.addSeparator()
+    _add_paper(menus, menu.addMenu(translate("menus", "Sheets for &paper")), window)
+    menu.addSeparator()
     add(menu, "close", translate("menus", "&Leave"), _Key.Quit, window.close)
+
+
+def _add_paper(menus: _Menus, paper: QMenu, window: Verbs) -> None:
+    """The four sheets; the first one has the key that prints elsewhere."""
+    for kind, words, key in (
+        ("pours", translate("menus", "&Pour sheet…"), _Key.Print),
+        ("week", translate("menus", "&Week sheet…"), None),
+        ("order", translate("menus", "&Order slip…"), None),
+        ("stock", translate("menus", "&Stock list…"), None),
+    ):
+        does = partial(_show_paper, window, kind)
+        menus.add(paper, f"paper {kind}", words, key, does)
+
+
+def _show_paper(window: Verbs, kind: str) -> None:
+    window.others.show_paper(kind)
 
 
 def _change_menu(menus: _Menus, window: Verbs) -> None:

@@ -1,4 +1,4 @@
-"""The windows beside the desk's own: the legend, and the bench view on the whole screen."""
+"""The windows beside the desk's own: the legend, sheets for paper, and the bench view."""
 
 from __future__ import annotations
 
@@ -11,6 +11,7 @@ if TYPE_CHECKING:
     from studio_planner.desktop.bench.bench_window import BenchWindow
     from studio_planner.desktop.legend import Legend
     from studio_planner.desktop.page import PageDesk
+    from studio_planner.desktop.paper.paper_window import PaperWindow
 
 
 class OtherWindows:
@@ -34,6 +35,19 @@ class OtherWindows:
         from studio_planner.desktop.bench.bench_window import BenchWindow  # noqa: PLC0415
 
         return BenchWindow(self._desk, self._parent)
+
+    @cached_property
+    def paper(self) -> PaperWindow:
+        """The sheets for paper."""
+        from studio_planner.desktop.paper.paper_window import PaperWindow  # noqa: PLC0415
+
+        return PaperWindow(self._desk, self._parent)
+
+    def show_paper(self, kind: str, key: str = "") -> None:
+        """Show a sheet as it will be on paper."""
+        from studio_planner.services.paper.choosing import SheetKind  # noqa: PLC0415
+
+        self.paper.show_kind(SheetKind(kind), key)
 
     def show_legend(self) -> None:
         """Show what the signs mean, beside the desk."""

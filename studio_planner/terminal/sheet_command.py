@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -30,6 +31,10 @@ _LARGEST_MIX = 999_999
 def sheet(arguments: argparse.Namespace, around: Surroundings) -> int:
     """Draw one sheet into a new PDF; one that is there is replaced only with --overwrite."""
     target = Path(arguments.target)
+    if os.path.lexists(target) and not target.is_dir() and not arguments.overwrite:
+        raise BadInput(
+            f"{target} is there already; choose another name, or replace it with --overwrite."
+        )
     if not speak(arguments.language or ENGLISH):
         raise BadInput(f"--language {arguments.language} is not known; use en or de.")
     try:

@@ -26,7 +26,7 @@ if TYPE_CHECKING:
     from studio_planner.services.paper.pages import Sheet
 
 _MM_PER_INCH = 25.4
-_SIZES = {
+PAPER_SIZES = {
     PaperSize.A5: QPageSize.PageSizeId.A5,
     PaperSize.A4: QPageSize.PageSizeId.A4,
 }
@@ -43,7 +43,7 @@ def draw_pdf(sheet: Sheet, made: datetime) -> bytes:
     buffer.open(QIODevice.OpenModeFlag.WriteOnly)
     writer = QPdfWriter(buffer)
     writer.setResolution(round(DOTS_PER_MM * _MM_PER_INCH))
-    writer.setPageSize(QPageSize(_SIZES[sheet.paper]))
+    writer.setPageSize(QPageSize(PAPER_SIZES[sheet.paper]))
     writer.setPageMargins(QMarginsF(0, 0, 0, 0))
     writer.setTitle(sheet.title)
     writer.setCreator("studio-planner")
