@@ -401,6 +401,53 @@
     </message>
 </context>
 <context>
+    <name>calendar</name>
+    <message>
+        <source>Pour: {whom}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mix: {product}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{coat}: on {spot}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It has to begin by {until}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Last start: {whom}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>After that no bond, and no sanding helps.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{what}: {piece}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{order} leaves ({promise})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Does the phone ring?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It should have rung five minutes before this starts. If it did not, see the calendar&apos;s own settings for notifications. This event can be taken away.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A test</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>caution</name>
     <message>
         <source>The product&apos;s safety data sheet, its label, local rules and a qualified adviser decide.</source>
@@ -705,6 +752,10 @@
     <message>
         <source>Choose a logger&apos;s file</source>
         <translation>Datei eines Loggers wählen</translation>
+    </message>
+    <message>
+        <source>Save the sheet as PDF</source>
+        <translation>Blatt als PDF speichern</translation>
     </message>
 </context>
 <context>
@@ -1076,6 +1127,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{what}; for {coats}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>corrected {when}; before it said:</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1085,6 +1140,274 @@
     </message>
     <message>
         <source>written down {when}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} (taken out)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as planned, or where it lies</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Due by the plan; one tap says that it is done now:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is due by the plan at this hour.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is in the log. Undo takes it back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Correct</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Withdraw</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weights</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where did it come from?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show the piece</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show on the plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose an entry to correct it or to follow it up.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Correct the weights</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write down its weights</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Withdrawn; it stays to be read. Undo takes that back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Entry {number}, written {when}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write it down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave it as it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Piece</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A met B, or it was begun</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The last film was spread</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Touch test</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On the coat below</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note (may be empty)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The old entry stays to be read, struck through.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{order} leaves with all of its pieces.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is a bare blank again and is planned from there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing more is planned for it until it is stripped.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What happened?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Correct: {what}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write the correction</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show older ones</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Writing down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open a studio first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing in the log is like that.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was written down yet. Say what happened at the right, or tap what is due.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>find: piece, coat, note, mix 12</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Find in the log</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of which piece</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of which order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of which kind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of which day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>all pieces</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>all orders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>all kinds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>all days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{shown} of {every}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What does the thermometer say?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Humidity (may be empty)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write the reading down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The reading is kept. Undo takes it back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What happened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the log</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At another &amp;time, moved, with a note…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Where did it come from?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Touch test: {coat}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the log: {what}. Undo takes it back.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1979,6 +2302,10 @@
         <source>{piece}, {coat} is of {product}.</source>
         <translation>{piece}, {coat} ist aus {product}.</translation>
     </message>
+    <message>
+        <source>Mix {batch}: {coats}</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>logs</name>
@@ -2082,8 +2409,28 @@
         <translation>Jetzt &amp;sichern</translation>
     </message>
     <message>
+        <source>Sheets for &amp;paper</source>
+        <translation>Blätter für &amp;Papier</translation>
+    </message>
+    <message>
         <source>&amp;Leave</source>
         <translation>&amp;Beenden</translation>
+    </message>
+    <message>
+        <source>&amp;Pour sheet…</source>
+        <translation>&amp;Gießblatt…</translation>
+    </message>
+    <message>
+        <source>&amp;Week sheet…</source>
+        <translation>&amp;Wochenblatt…</translation>
+    </message>
+    <message>
+        <source>&amp;Order slip…</source>
+        <translation>&amp;Begleitzettel…</translation>
+    </message>
+    <message>
+        <source>&amp;Stock list…</source>
+        <translation>Be&amp;standsliste…</translation>
     </message>
     <message>
         <source>&amp;Change</source>
@@ -2810,6 +3157,10 @@
         <translation>Fragen</translation>
     </message>
     <message>
+        <source>Log</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Pages</source>
         <translation>Seiten</translation>
     </message>
@@ -2818,502 +3169,669 @@
     <name>paper</name>
     <message>
         <source>last torch: no heat after this</source>
-        <translation type="unfinished"></translation>
+        <translation>letztes Abflammen: danach keine Hitze mehr</translation>
     </message>
     <message>
         <source>cover: from now on it leaves no mark</source>
-        <translation type="unfinished"></translation>
+        <translation>abdecken: ab jetzt bleibt kein Abdruck</translation>
     </message>
     <message>
         <source>{words} (until {time} at the latest)</source>
-        <translation type="unfinished"></translation>
+        <translation>{words} (bis spätestens {time})</translation>
     </message>
     <message>
         <source>recoat opens, test first: {pieces}</source>
-        <translation type="unfinished"></translation>
+        <translation>überarbeitbar, erst prüfen: {pieces}</translation>
     </message>
     <message>
         <source>recoat opens: {pieces}</source>
-        <translation type="unfinished"></translation>
+        <translation>überarbeitbar ab jetzt: {pieces}</translation>
     </message>
     <message>
         <source>recoat closes: {pieces}</source>
-        <translation type="unfinished"></translation>
+        <translation>überarbeitbar bis jetzt: {pieces}</translation>
     </message>
     <message>
         <source>next, {pieces}: {what}</source>
-        <translation type="unfinished"></translation>
+        <translation>als Nächstes, {pieces}: {what}</translation>
     </message>
     <message>
         <source>A meets B</source>
-        <translation type="unfinished"></translation>
+        <translation>A trifft B</translation>
     </message>
     <message>
         <source>stirred; divide into cups, stir the colours in</source>
-        <translation type="unfinished"></translation>
+        <translation>gerührt; auf Becher verteilen, Farben einrühren</translation>
     </message>
     <message>
         <source>pour by: the last cup is empty</source>
-        <translation type="unfinished"></translation>
+        <translation>gießen bis: der letzte Becher ist leer</translation>
     </message>
     <message>
         <source>gone: what is still in it is not poured</source>
-        <translation type="unfinished"></translation>
+        <translation>vorbei: was noch drin ist, wird nicht gegossen</translation>
     </message>
     <message>
         <source>pour</source>
-        <translation type="unfinished"></translation>
+        <translation>gießen</translation>
     </message>
     <message>
         <source>pour cup {number}, {colour}</source>
-        <translation type="unfinished"></translation>
+        <translation>Becher {number} gießen, {colour}</translation>
     </message>
     <message>
         <source>{words} (empty by minute {minute})</source>
-        <translation type="unfinished"></translation>
+        <translation>{words} (leer bis Minute {minute})</translation>
     </message>
     <message>
         <source>Pour sheet, {date}</source>
-        <translation type="unfinished"></translation>
+        <translation>Gießblatt, {date}</translation>
     </message>
     <message>
         <source>There is no mix {mix} in the plan that is still to be poured.</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Plan ist keine Mischung {mix}, die noch zu gießen ist.</translation>
     </message>
     <message>
         <source>Nothing is to be poured on {day}; the next pours are on {later}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Am {day} ist nichts zu gießen; gegossen wird wieder am {later}.</translation>
     </message>
     <message>
         <source>Nothing is to be poured on {day}, nor planned for later; plan again first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Am {day} ist nichts zu gießen und danach nichts geplant; plane zuerst neu.</translation>
     </message>
     <message>
         <source>portion {part} of {parts}, one after the other</source>
-        <translation type="unfinished"></translation>
+        <translation>Portion {part} von {parts}, eine nach der anderen</translation>
     </message>
     <message>
         <source>Mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischung</translation>
     </message>
     <message>
         <source>Pieces and spots</source>
-        <translation type="unfinished"></translation>
+        <translation>Stücke und Plätze</translation>
     </message>
     <message>
         <source>Order {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Auftrag {name}</translation>
     </message>
     <message>
         <source>{promise} {date}</source>
-        <translation type="unfinished"></translation>
+        <translation>{promise} {date}</translation>
     </message>
     <message>
         <source>{market}, opens {clock}</source>
-        <translation type="unfinished"></translation>
+        <translation>{market}, öffnet {clock}</translation>
     </message>
     <message>
         <source>last pick-up for it: {moment}</source>
-        <translation type="unfinished"></translation>
+        <translation>letzte Abholung dafür: {moment}</translation>
     </message>
     <message>
         <source>Pieces</source>
-        <translation type="unfinished"></translation>
+        <translation>Stücke</translation>
     </message>
     <message>
         <source>piece</source>
-        <translation type="unfinished"></translation>
+        <translation>Stück</translation>
     </message>
     <message>
         <source>mixes</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischungen</translation>
     </message>
     <message>
         <source>pack from</source>
-        <translation type="unfinished"></translation>
+        <translation>packen ab</translation>
     </message>
     <message>
         <source>packed</source>
-        <translation type="unfinished"></translation>
+        <translation>gepackt</translation>
     </message>
     <message>
         <source>not planned</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht geplant</translation>
     </message>
     <message>
         <source>Release paper or soft foam against the face, never bubble wrap: it prints into a young film.</source>
-        <translation type="unfinished"></translation>
+        <translation>Trennpapier oder weichen Schaum an die Fläche legen, nie Luftpolsterfolie: Sie drückt sich in einen jungen Film ein.</translation>
     </message>
     <message>
         <source>The care card goes with it, with the numbers of its mixes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Pflegekarte kommt mit hinein, mit den Nummern der Mischungen.</translation>
     </message>
     <message>
         <source>A declaration is on file: write its number on the care card.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Erklärung liegt vor: Schreib ihre Nummer auf die Pflegekarte.</translation>
     </message>
     <message>
         <source>looked over by</source>
-        <translation type="unfinished"></translation>
+        <translation>geprüft von</translation>
     </message>
     <message>
         <source>packed on</source>
-        <translation type="unfinished"></translation>
+        <translation>gepackt am</translation>
     </message>
     <message>
         <source>shipped on</source>
-        <translation type="unfinished"></translation>
+        <translation>verschickt am</translation>
     </message>
     <message>
         <source>parcel number</source>
-        <translation type="unfinished"></translation>
+        <translation>Paketnummer</translation>
     </message>
     <message>
         <source>declaration number</source>
-        <translation type="unfinished"></translation>
+        <translation>Nummer der Erklärung</translation>
     </message>
     <message>
         <source>spot</source>
-        <translation type="unfinished"></translation>
+        <translation>Platz</translation>
     </message>
     <message>
         <source>joint</source>
-        <translation type="unfinished"></translation>
+        <translation>Verbund</translation>
     </message>
     <message>
         <source>{joint}, test first</source>
-        <translation type="unfinished"></translation>
+        <translation>{joint}, erst prüfen</translation>
     </message>
     <message>
         <source>The cup&apos;s clock</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Uhr des Bechers</translation>
     </message>
     <message>
         <source>After the pour</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach dem Gießen</translation>
     </message>
     <message>
         <source>really</source>
-        <translation type="unfinished"></translation>
+        <translation>wirklich</translation>
     </message>
     <message>
         <source>min</source>
-        <translation type="unfinished"></translation>
+        <translation>min</translation>
     </message>
     <message>
         <source>planned</source>
-        <translation type="unfinished"></translation>
+        <translation>geplant</translation>
     </message>
     <message>
         <source>A met B at</source>
-        <translation type="unfinished"></translation>
+        <translation>A traf B um</translation>
     </message>
     <message>
         <source>cup empty at</source>
-        <translation type="unfinished"></translation>
+        <translation>Becher leer um</translation>
     </message>
     <message>
         <source>covered at</source>
-        <translation type="unfinished"></translation>
+        <translation>abgedeckt um</translation>
     </message>
     <message>
         <source>room °F</source>
-        <translation type="unfinished"></translation>
+        <translation>Raum °F</translation>
     </message>
     <message>
         <source>room °C</source>
-        <translation type="unfinished"></translation>
+        <translation>Raum °C</translation>
     </message>
     <message>
         <source>humidity %</source>
-        <translation type="unfinished"></translation>
+        <translation>Feuchte %</translation>
     </message>
     <message>
-        <source>surface °F</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>surface °C</source>
-        <translation type="unfinished"></translation>
+        <source>Touch: {kinds}</source>
+        <translation>Fingerprobe: {kinds}</translation>
     </message>
     <message>
         <source>lot of A</source>
-        <translation type="unfinished"></translation>
+        <translation>Charge von A</translation>
     </message>
     <message>
         <source>lot of B</source>
-        <translation type="unfinished"></translation>
+        <translation>Charge von B</translation>
     </message>
     <message>
         <source>lot</source>
-        <translation type="unfinished"></translation>
+        <translation>Charge</translation>
     </message>
     <message>
         <source>grams left over</source>
-        <translation type="unfinished"></translation>
+        <translation>Gramm übrig</translation>
     </message>
     <message>
         <source>What really happened</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie es wirklich war</translation>
     </message>
     <message>
         <source>Lay the leaf</source>
-        <translation type="unfinished"></translation>
+        <translation>Blattmetall auflegen</translation>
     </message>
     <message>
         <source>Mix {numbers}</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Touch tests: {kinds}</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischung {numbers}</translation>
     </message>
     <message>
         <source>day and time</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag und Uhrzeit</translation>
     </message>
     <message>
         <source>which</source>
-        <translation type="unfinished"></translation>
+        <translation>welche</translation>
     </message>
     <message>
         <source>already / not yet</source>
-        <translation type="unfinished"></translation>
+        <translation>schon / noch nicht</translation>
     </message>
     <message>
         <source>Mind</source>
-        <translation type="unfinished"></translation>
+        <translation>Achtung</translation>
     </message>
     <message>
         <source>No bottle is entered and nothing is planned: there is nothing to list.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Flasche ist eingetragen und nichts geplant: Es gibt nichts aufzulisten.</translation>
     </message>
     <message>
         <source>Stock, {date}</source>
-        <translation type="unfinished"></translation>
+        <translation>Bestand, {date}</translation>
     </message>
     <message>
         <source>What is left, and what the plan takes</source>
-        <translation type="unfinished"></translation>
+        <translation>Was da ist und was der Plan braucht</translation>
     </message>
     <message>
         <source>left</source>
-        <translation type="unfinished"></translation>
+        <translation>da</translation>
     </message>
     <message>
         <source>plan takes</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan braucht</translation>
     </message>
     <message>
         <source>left after</source>
-        <translation type="unfinished"></translation>
+        <translation>bleibt</translation>
     </message>
     <message>
         <source>runs out</source>
-        <translation type="unfinished"></translation>
+        <translation>geht aus</translation>
     </message>
     <message>
         <source>order by</source>
-        <translation type="unfinished"></translation>
+        <translation>bestellen bis</translation>
     </message>
     <message>
         <source>not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht eingetragen</translation>
+    </message>
+    <message>
+        <source>at once</source>
+        <translation>sofort</translation>
     </message>
     <message>
         <source>part</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil</translation>
     </message>
     <message>
         <source>Bottles of {product}</source>
-        <translation type="unfinished"></translation>
+        <translation>Flaschen von {product}</translation>
     </message>
     <message>
         <source>free</source>
-        <translation type="unfinished"></translation>
+        <translation>frei</translation>
     </message>
     <message>
         <source>good until</source>
-        <translation type="unfinished"></translation>
+        <translation>gut bis</translation>
     </message>
     <message>
         <source>counted</source>
-        <translation type="unfinished"></translation>
+        <translation>gezählt</translation>
     </message>
     <message>
         <source>{weekday} {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>{weekday} {day}</translation>
     </message>
     <message>
         <source>{start} to {end}</source>
-        <translation type="unfinished"></translation>
+        <translation>{start} bis {end}</translation>
     </message>
     <message>
         <source>made {date}, {clock}</source>
-        <translation type="unfinished"></translation>
+        <translation>erstellt {date}, {clock}</translation>
     </message>
     <message>
         <source>Week from {date}</source>
-        <translation type="unfinished"></translation>
+        <translation>Woche ab {date}</translation>
     </message>
     <message>
         <source>There is no plan yet: plan first, then print the week.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt noch keinen Plan: erst planen, dann die Woche drucken.</translation>
     </message>
     <message>
         <source>Something was changed since this plan was made: plan again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seit diesem Plan hat sich etwas geändert: plane neu.</translation>
     </message>
     <message>
         <source>no hands</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Hände</translation>
     </message>
     <message>
         <source>hands {times}</source>
-        <translation type="unfinished"></translation>
+        <translation>Hände {times}</translation>
     </message>
     <message>
         <source>poured: {coat}</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>pour: {coat}</source>
-        <translation type="unfinished"></translation>
+        <translation>gegossen: {coat}</translation>
     </message>
     <message>
         <source>{piece} ({spot})</source>
-        <translation type="unfinished"></translation>
+        <translation>{piece} ({spot})</translation>
     </message>
     <message>
         <source>{piece}: {coat}</source>
-        <translation type="unfinished"></translation>
+        <translation>{piece}: {coat}</translation>
     </message>
     <message>
         <source>window closes</source>
-        <translation type="unfinished"></translation>
+        <translation>Fenster schließt</translation>
     </message>
     <message>
         <source>ready for the market</source>
-        <translation type="unfinished"></translation>
+        <translation>bereit für den Markt</translation>
     </message>
     <message>
         <source>pick-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Abholung</translation>
     </message>
     <message>
         <source>handle</source>
-        <translation type="unfinished"></translation>
+        <translation>griffest</translation>
     </message>
     <message>
         <source>pack</source>
-        <translation type="unfinished"></translation>
+        <translation>packen</translation>
     </message>
     <message>
         <source>full cure</source>
-        <translation type="unfinished"></translation>
+        <translation>durchgehärtet</translation>
     </message>
     <message>
         <source>for</source>
-        <translation type="unfinished"></translation>
+        <translation>für</translation>
     </message>
     <message>
         <source>May be handled, packed, is fully cured: for sure from</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>all cups together</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Weigh</source>
-        <translation type="unfinished"></translation>
+        <translation>Griffest, packbar, durchgehärtet: sicher ab</translation>
     </message>
     <message>
         <source>add</source>
-        <translation type="unfinished"></translation>
+        <translation>dazu</translation>
     </message>
     <message>
         <source>scale shows</source>
-        <translation type="unfinished"></translation>
+        <translation>Waage zeigt</translation>
     </message>
     <message>
-        <source>A, into the empty cup</source>
-        <translation type="unfinished"></translation>
+        <source>together</source>
+        <translation>zusammen</translation>
     </message>
     <message>
-        <source>B, into the same cup</source>
-        <translation type="unfinished"></translation>
+        <source>Weigh: set each empty cup to zero first</source>
+        <translation>Abwiegen: jeden leeren Becher erst auf null stellen</translation>
+    </message>
+    <message>
+        <source>A</source>
+        <translation>A</translation>
+    </message>
+    <message>
+        <source>B</source>
+        <translation>B</translation>
     </message>
     <message>
         <source>cup {number}: {colour}</source>
-        <translation type="unfinished"></translation>
+        <translation>Becher {number}: {colour}</translation>
     </message>
     <message>
         <source>colourant</source>
-        <translation type="unfinished"></translation>
+        <translation>Farbmittel</translation>
     </message>
     <message>
         <source>+ {colourant}</source>
-        <translation type="unfinished"></translation>
+        <translation>+ {colourant}</translation>
+    </message>
+    <message>
+        <source>from mix {numbers}</source>
+        <translation>aus Mischung {numbers}</translation>
     </message>
     <message>
         <source>from mixes {numbers}</source>
-        <translation type="unfinished"></translation>
+        <translation>aus den Mischungen {numbers}</translation>
     </message>
     <message>
         <source>How to keep it</source>
-        <translation type="unfinished"></translation>
+        <translation>So bleibt es schön</translation>
     </message>
     <message>
         <source>Food</source>
-        <translation type="unfinished"></translation>
+        <translation>Lebensmittel</translation>
     </message>
     <message>
         <source>Questions, or something wrong? Name the mix.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fragen, oder stimmt etwas nicht? Nenn die Mischung.</translation>
     </message>
     <message>
         <source>maker and address</source>
-        <translation type="unfinished"></translation>
+        <translation>Werkstatt und Anschrift</translation>
     </message>
     <message>
         <source>mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischung</translation>
     </message>
     <message>
         <source>Decorative; not for food.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zur Zierde; nicht für Lebensmittel.</translation>
     </message>
     <message>
         <source>Intended for contact with food as a declaration says that the maker keeps on file; ask for it, and keep to what it says.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für den Kontakt mit Lebensmitteln bestimmt, so wie es in einer Erklärung steht, die der Werkstatt vorliegt; frag danach und halte dich daran.</translation>
     </message>
     <message>
         <source>Made for the customer&apos;s own use; the maker claims nothing about contact with food.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für den eigenen Gebrauch der Kundschaft gemacht; die Werkstatt sagt nichts über den Kontakt mit Lebensmitteln zu.</translation>
     </message>
     <message>
         <source>It goes on curing for weeks: until it is hard all through put no load, heat or water on it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es härtet noch wochenlang nach: Bis es ganz durchgehärtet ist, keine Last, Hitze oder Nässe darauf.</translation>
     </message>
     <message>
         <source>It goes on curing until {date}: before, put no load, heat or water on it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es härtet noch bis {date} nach: Vorher keine Last, Hitze oder Nässe darauf.</translation>
     </message>
     <message>
         <source>Put nothing hot on it; use a mat. It softens when it gets hot.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts Heißes daraufstellen; einen Untersetzer nehmen. Hitze macht es weich.</translation>
     </message>
     <message>
         <source>Wipe it with a soft, damp cloth. No soaking, no dishwasher, no solvents.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit einem weichen, feuchten Tuch abwischen. Nicht einweichen, keine Spülmaschine, keine Lösemittel.</translation>
     </message>
     <message>
         <source>Keep it out of direct sun; epoxy yellows with the years.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht in die pralle Sonne; Epoxid vergilbt mit den Jahren.</translation>
     </message>
     <message>
         <source>Put pads under what stands on it; hard edges scratch it.</source>
+        <translation>Filz unter alles kleben, was darauf steht; harte Kanten zerkratzen es.</translation>
+    </message>
+    <message>
+        <source>nothing planned</source>
+        <translation>nichts geplant</translation>
+    </message>
+    <message>
+        <source>page {number} of {count}</source>
+        <translation>Seite {number} von {count}</translation>
+    </message>
+    <message>
+        <source>The sheet</source>
+        <translation>Das Blatt</translation>
+    </message>
+    <message>
+        <source>No font was found to write with; install one, on Debian or Ubuntu with: sudo apt-get install fonts-dejavu-core.</source>
+        <translation>Es wurde keine Schrift zum Schreiben gefunden; installiere eine, unter Debian oder Ubuntu mit: sudo apt-get install fonts-dejavu-core.</translation>
+    </message>
+    <message>
+        <source>Pour sheet</source>
+        <translation>Gießblatt</translation>
+    </message>
+    <message>
+        <source>Week sheet</source>
+        <translation>Wochenblatt</translation>
+    </message>
+    <message>
+        <source>Order slip</source>
+        <translation>Begleitzettel</translation>
+    </message>
+    <message>
+        <source>Stock list</source>
+        <translation>Bestandsliste</translation>
+    </message>
+    <message>
+        <source>Nothing is to be poured. Plan first, then come back.</source>
+        <translation>Nichts ist zu gießen. Plane erst und komm dann wieder.</translation>
+    </message>
+    <message>
+        <source>There is no order yet. Enter one on the page of orders.</source>
+        <translation>Es gibt noch keinen Auftrag. Trag einen auf der Seite der Aufträge ein.</translation>
+    </message>
+    <message>
+        <source>Which</source>
+        <translation>Welches</translation>
+    </message>
+    <message>
+        <source>Save as PDF…</source>
+        <translation>Als PDF speichern…</translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation>Drucken…</translation>
+    </message>
+    <message>
+        <source>No studio is open.</source>
+        <translation>Keine Werkstatt ist geöffnet.</translation>
+    </message>
+    <message>
+        <source>Saved as {file}.</source>
+        <translation>Gespeichert als {file}.</translation>
+    </message>
+    <message>
+        <source>Nothing here can print; save it as PDF and print that instead.</source>
+        <translation>Hier kann nichts drucken; speichere es als PDF und drucke das.</translation>
+    </message>
+    <message>
+        <source>Sent to the printer.</source>
+        <translation>An den Drucker geschickt.</translation>
+    </message>
+    <message>
+        <source>The sheet cannot be drawn; try again.</source>
+        <translation>Das Blatt lässt sich nicht zeichnen; versuch es noch einmal.</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation>Drucken</translation>
+    </message>
+    <message>
+        <source>The printer does not take the sheet; save it as PDF instead.</source>
+        <translation>Der Drucker nimmt das Blatt nicht an; speichere es stattdessen als PDF.</translation>
+    </message>
+    <message>
+        <source>everything</source>
+        <translation>alles</translation>
+    </message>
+    <message>
+        <source>{count} mix</source>
+        <translation>{count} Mischung</translation>
+    </message>
+    <message>
+        <source>{count} mixes</source>
+        <translation>{count} Mischungen</translation>
+    </message>
+    <message>
+        <source>{day}: {mixes}</source>
+        <translation>{day}: {mixes}</translation>
+    </message>
+    <message>
+        <source>from {day}</source>
+        <translation>ab {day}</translation>
+    </message>
+    <message>
+        <source>{target} is no plain file; give another name.</source>
+        <translation>{target} ist keine gewöhnliche Datei; gib einen anderen Namen an.</translation>
+    </message>
+</context>
+<context>
+    <name>phones</name>
+    <message>
+        <source>iPhone and iPad</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Send the file to yourself, by mail or through a shared folder.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tap it and choose to add all events.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a calendar of its own, such as Studio: make it first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>After the plan has changed, do the same again into the same calendar. Where old events stay, delete that calendar and import once more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Android, with a calendar on the phone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy the file to the phone and tap it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose to import it, into a calendar of its own.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look that its notifications are on in the calendar&apos;s settings.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>After the plan has changed, import again; where events come twice, delete that calendar first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Android, with a calendar in an account</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On a computer, open that account&apos;s calendar in the browser.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make a calendar of its own, and import the file into it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set that calendar&apos;s own default notification: alarms of a file are often dropped there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On the phone, switch that calendar on and let it synchronise.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First try the test event: it shows whether this phone rings at all.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -8573,6 +9091,42 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <source>same lot, mix {batch}</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>A piece</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Or the number of a mix, or a lot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Follow it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy this for the customer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy everything</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In one sentence, for the customer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where it came from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No mix has that number, and none was weighed from such a lot. Numbers stand on the cup and in the log.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is copied; put it into a letter.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>trying</name>
@@ -8791,6 +9345,73 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
 </context>
 <context>
+    <name>weights</name>
+    <message>
+        <source>Colourants, such as: 1.2 teal; 0.4 white</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{part!r} is no mass and name; write it as 1.2 teal.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its weights</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write the weights down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave it as it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mix</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A met B</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A weighed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>B weighed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lot of A (if known)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lot of B (if known)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a new one, number {number}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>number {number}, weighed {when}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>number {number}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weighed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The weights are in the log.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>window</name>
     <message>
         <source>Opening…</source>
@@ -8881,6 +9502,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>Choose a bar first</source>
         <translation>Erst einen Balken wählen</translation>
+    </message>
+    <message>
+        <source>What &amp;happened</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Poured: it stays where it is</source>
