@@ -109,6 +109,7 @@ class HappenedPart(QWidget):
         self._columns.setDirection(
             QBoxLayout.Direction.LeftToRight if wide else QBoxLayout.Direction.BottomToTop
         )
+        self._columns.setStretchFactor(self._scroll, 0 if wide else 1)
         self._scroll.setMinimumWidth(_WRITING if wide else 0)
         self._scroll.setMaximumWidth(_WRITING if wide else 16_777_215)
 

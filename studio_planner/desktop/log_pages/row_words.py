@@ -10,11 +10,14 @@ from studio_planner.desktop import words
 from studio_planner.desktop.timeline_work.voice import DeskVoice
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.log_book.entry_words import about, what_happened
+from studio_planner.services.log_book.known import coat_name, piece_name
+from studio_planner.services.log_book.trace_words import mix_words
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
 
     from studio_planner.craft.log import LogEntry
+    from studio_planner.craft.mixes import WeighedMix
     from studio_planner.craft.studio import Studio
     from studio_planner.services.log_book.log_rows import LogRow
 
@@ -66,6 +69,9 @@ def _lines(studio: Studio, row: LogRow) -> Iterable[ReadLine]:
     if whom:
         yield ReadLine(whom, "bold", struck)
     yield ReadLine(happened(studio, entry), struck=struck)
+    mix = next((one for one in studio.mixes if one.entry == entry.number), None)
+    if mix is not None and row.stands:
+        yield ReadLine(_weighed(studio, mix), "small")
     if row.withdrawn is not None:
         yield ReadLine(_withdrawn(studio, row.withdrawn), "small")
     elif row.former:
@@ -76,6 +82,17 @@ def _lines(studio: Studio, row: LogRow) -> Iterable[ReadLine]:
         yield ReadLine(_written(studio, entry), "small")
     for former in row.former:
         yield ReadLine(_as_it_was(studio, former), struck=True)
+
+
+def _weighed(studio: Studio, mix: WeighedMix) -> str:
+    """The masses of a mix, and the coats that it was for."""
+    what = mix_words(studio, mix)
+    coats = ", ".join(
+        f"{piece_name(studio, one.piece)}: {coat_name(studio, one.piece, one.coat)}"
+        for one in mix.coats
+    )
+    text = translate("happened", "{what}; for {coats}")
+    return text.format(what=what, coats=coats) if coats else what
 
 
 def happened(studio: Studio, entry: LogEntry) -> str:

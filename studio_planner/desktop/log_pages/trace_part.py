@@ -53,6 +53,9 @@ class TracePart(QWidget):
         )
         self.copy_all = verb(translate("trace", "Copy everything"), self._copy_all, self)
         self.answer = QVBoxLayout()
+        self.answer.setSpacing(3)
+        text = translate("trace", "In one sentence, for the customer")
+        self.for_customer = Line(canvas, text, self, font="clock")
         self.lines: list[Line] = []
         self._lay_out()
         self.piece.edited.connect(self._follow_piece)
@@ -76,6 +79,7 @@ class TracePart(QWidget):
         column.setContentsMargins(0, 4, 12, 12)
         column.setSpacing(10)
         column.addLayout(self.answer)
+        column.addWidget(self.for_customer)
         column.addWidget(self.customer)
         column.addLayout(verbs)
         column.addStretch(1)
@@ -146,11 +150,13 @@ class TracePart(QWidget):
         voice = None if studio is None else DeskVoice(studio)
         if voice is not None:
             for passage in passages:
-                self._add(passage.heading, "bold")
+                self.answer.addSpacing(8)
+                self._add(passage.heading, "clock")
                 self._add("\n".join(s.words(voice) for s in passage.sentences), "plain")
             self._all = "\n\n".join(passage.text(voice) for passage in passages)
         self.customer.say(customer)
-        self.copy_customer.setVisible(bool(customer))
+        for part in (self.for_customer, self.copy_customer):
+            part.setVisible(bool(customer))
         self.copy_all.setVisible(bool(passages))
 
     def _add(self, words: str, font: str) -> None:

@@ -24,6 +24,7 @@ from studio_planner.services.log_book.afterwards import (
     weights_told,
 )
 from studio_planner.services.log_book.lots import lot_words
+from studio_planner.services.log_book.trace_words import mix_words
 from studio_planner.services.log_book.weighings import next_batch
 
 if TYPE_CHECKING:
@@ -55,6 +56,7 @@ class WeightsForm(QWidget):
         self._asked: Afterwards | None = None
         self.title = Line(canvas, translate("weights", "Its weights"), self, font="clock")
         self.about = Line(canvas, "", self)
+        self.known = Line(canvas, "", self, font="small", colour="quiet")
         self.form = WrittenForm(canvas, self._enter, self._edited, self)
         self._add_fields()
         self.write = verb(translate("weights", "Write the weights down"), self._write, self)
@@ -67,7 +69,7 @@ class WeightsForm(QWidget):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(6)
-        for part in (self.title, self.about, self.form):
+        for part in (self.title, self.about, self.form, self.known):
             layout.addWidget(part)
         layout.addLayout(verbs)
 
@@ -142,9 +144,10 @@ class WeightsForm(QWidget):
             self.fields[name].editor.setCompleter(completer)
 
     def _adapt(self) -> None:
-        """Ask for weights of a new mix only: those of a known one are known."""
-        asked = self._asked
-        new = self.fields["batch"].value() is None
+        """Ask for weights of a new mix only: those of a known one are shown."""
+        asked, batch = self._asked, self.fields["batch"].value()
+        new = batch is None
+        self.known.say("" if new else self._known_words(batch))
         for name in _OF_NEW:
             self.fields[name].setVisible(new)
         if asked is not None and not asked.mixed:
@@ -154,6 +157,12 @@ class WeightsForm(QWidget):
         self.fields["a_grams"].rename(
             translate("weights", "A weighed") if mixed else translate("weights", "Weighed")
         )
+
+    def _known_words(self, batch: int) -> str:
+        studio, asked = self._studio, self._asked
+        mixes = () if studio is None or asked is None else known_mixes(studio, asked)
+        mix = next((one for one in mixes if one.batch == batch), None)
+        return "" if studio is None or mix is None else mix_words(studio, mix)
 
     def _write(self) -> None:
         asked, batch = self._asked, self.fields["batch"].value()

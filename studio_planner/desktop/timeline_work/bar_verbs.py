@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QMenu
 
 from studio_planner.craft.local_time import readings_of
 from studio_planner.desktop import bar_words
+from studio_planner.desktop.happened_menu import fill_happened
 from studio_planner.desktop.page_keys import ORDERS, PIECES, PRODUCTS
 from studio_planner.desktop.timeline_work.drag import Drag
 from studio_planner.desktop.tongue import translate
@@ -89,8 +90,19 @@ class BarVerbs:
             _add(menu, translate("work", "Choose a bar first"), None)
             return
         menu.setAccessibleName(bar_words.name(bar))
+        self._add_happened(menu, bar)
         self._add_pinning(menu, bar)
         self._add_showing(menu, bar)
+
+    def _add_happened(self, menu: QMenu, bar: Bar) -> None:
+        happened = menu.addMenu(translate("work", "What &happened"))
+        piece = bar.lane.piece.key
+        # Only whoever opens it needs to know what can have happened.
+        happened.aboutToShow.connect(lambda: self._fill_happened(happened, piece))
+
+    def _fill_happened(self, menu: QMenu, piece: str) -> None:
+        menu.clear()
+        fill_happened(menu, self._desk, piece)
 
     def _add_pinning(self, menu: QMenu, bar: Bar) -> None:
         work = self._work

@@ -159,8 +159,13 @@ def _mix_sentence(studio: Studio, mix: WeighedMix) -> Sentence:
         "Mix {batch}, {when}: {facts}.",
         batch=mix.batch,
         when=Moment(mix.at),
-        facts=", ".join(_mix_facts(studio, mix)),
+        facts=mix_words(studio, mix),
     )
+
+
+def mix_words(studio: Studio, mix: WeighedMix) -> str:
+    """What was weighed into a mix: product, masses and lots."""
+    return ", ".join(_mix_facts(studio, mix))
 
 
 def _mix_facts(studio: Studio, mix: WeighedMix) -> Iterable[str]:
