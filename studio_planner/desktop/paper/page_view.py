@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QSize, Qt
-from PySide6.QtGui import QPainter
+from PySide6.QtGui import QPainter, QPalette
 from PySide6.QtWidgets import QScrollArea, QVBoxLayout, QWidget
 from typing_extensions import override
 
@@ -20,6 +20,9 @@ if TYPE_CHECKING:
 _PIXELS_PER_MM = 4.0
 """About life size on a usual screen, and large enough to read."""
 
+_WIDEST = 690
+"""A page is no wider [pixels], so that the window shows all of it."""
+
 _BETWEEN = 14
 
 
@@ -31,7 +34,8 @@ class PageView(QWidget):
         super().__init__(parent)
         self._pages = pages
         self._number = number
-        width, height = (round(side * _PIXELS_PER_MM) for side in pages.size_mm)
+        scale = min(_PIXELS_PER_MM, _WIDEST / pages.size_mm[0])
+        width, height = (round(side * scale) for side in pages.size_mm)
         self.setFixedSize(QSize(width, height))
 
     @override
@@ -42,6 +46,10 @@ class PageView(QWidget):
         scale = self.width() / self._pages.dots.width()
         painter.scale(scale, scale)
         self._pages.draw(painter, self._number)
+        painter.resetTransform()
+        painter.setPen(self.palette().color(QPalette.ColorRole.Mid))
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        painter.drawRect(self.rect().adjusted(0, 0, -1, -1))
 
 
 class SheetView(QScrollArea):

@@ -37,6 +37,8 @@ _NOTHING = {
 }
 
 _WIDE, _HIGH = 760, 780
+_TARGET = 28
+"""How high what is clicked is at least [pixels]."""
 
 
 class PaperWindow(QDialog):
@@ -64,6 +66,8 @@ class PaperWindow(QDialog):
         self.resize(_WIDE, _HIGH)
 
     def _lay_out(self) -> None:
+        for widget in (self.which, self.save, self.print):
+            widget.setMinimumHeight(_TARGET)
         verbs = QHBoxLayout()
         verbs.addWidget(self.which, 1)
         verbs.addWidget(self.save)
