@@ -62,6 +62,7 @@ def test_what_is_planned_after_its_time_but_before_its_moment_rings_at_once() ->
 
 def test_a_row_that_was_told_rests_until_it_is_acknowledged() -> None:
     row = told()
+    assert row.uid == "weigh-now/tray/flood"
     assert row.listed
     assert not row.to_ring
     seen = acknowledged(row, NOON + MINUTE)

@@ -28,17 +28,23 @@ class AirAt:
     dew: float | None
 
 
-def air_between(
-    timing: Timing, place: str, material: Material | None, start: datetime, end: datetime
+def air_between(  # noqa: PLR0913 - where, for what, and when
+    timing: Timing,
+    place: str,
+    material: Material | None,
+    start: datetime,
+    end: datetime,
+    *,
+    step: timedelta = _STEP,
 ) -> tuple[AirAt, ...]:
-    """The air of a place (a key) every ten minutes, both ends inside.
+    """The air of a place (a key) every ten minutes, or every `step`, both ends inside.
 
     The margin is that of a blank's surface, which follows the air with its material's lag;
     without a material that of the air itself. What lies outside the record is left out.
     """
     return tuple(
         one
-        for when in _instants(start, end)
+        for when in _instants(start, end, step)
         if (one := _air_at(timing, place, material, when)) is not None
     )
 
@@ -55,11 +61,11 @@ def coldest(air: tuple[AirAt, ...]) -> AirAt | None:
     return min(air, key=lambda one: one.celsius, default=None)
 
 
-def _instants(start: datetime, end: datetime) -> Iterator[datetime]:
+def _instants(start: datetime, end: datetime, step: timedelta) -> Iterator[datetime]:
     first, last = start.astimezone(UTC), end.astimezone(UTC)
-    steps = max(0, int((last - first) / _STEP))
-    yield from (first + _STEP * step for step in range(steps + 1))
-    if first + _STEP * steps < last:
+    steps = max(0, int((last - first) / step))
+    yield from (first + step * number for number in range(steps + 1))
+    if first + step * steps < last:
         yield last
 
 

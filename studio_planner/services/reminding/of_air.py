@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bisect import bisect_left, bisect_right
 from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
 from typing import TYPE_CHECKING
@@ -16,12 +17,16 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
     from datetime import date
 
+    from studio_planner.craft.pieces import Material
     from studio_planner.services.questions.air_ahead import AirAt
     from studio_planner.services.reminding.scene import Scene
     from studio_planner.services.ribbons import Ribbon
 
+    _Seen = dict[tuple[str, Material], tuple[AirAt, ...]]
+
 _DAY = timedelta(days=1)
 _AHEAD = timedelta(days=7)
+_STEP = timedelta(minutes=30)
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,8 +59,9 @@ def _lying(scene: Scene) -> Iterator[_Lying]:
 def _of_nights(scene: Scene, lying: tuple[_Lying, ...]) -> Iterator[Reminder]:
     """One for each place and evening: the first instant of the night that is bad."""
     found: dict[tuple[ReminderKind, str, date], datetime] = {}
+    seen: _Seen = {}
     for film in lying:
-        for kind, when in _bad_air(scene, film):
+        for kind, when in _bad_air(scene, film, seen):
             key = (kind, film.place, _evening_of(scene, when))
             found[key] = min(when, found.get(key, when))
     for (kind, place, day), when in found.items():
@@ -74,17 +80,34 @@ def _of_nights(scene: Scene, lying: tuple[_Lying, ...]) -> Iterator[Reminder]:
         )
 
 
-def _bad_air(scene: Scene, film: _Lying) -> Iterator[tuple[ReminderKind, datetime]]:
+def _bad_air(
+    scene: Scene, film: _Lying, seen: _Seen
+) -> Iterator[tuple[ReminderKind, datetime]]:
     settings = scene.studio.settings
-    start, end = max(film.start, scene.now - _DAY), min(film.handled, scene.now + _AHEAD)
     dewed = film.start + timedelta(hours=settings.dew_hours)
     minimum = film.bar.product.minimum_celsius
-    material = film.bar.lane.piece.material
-    for air in air_between(scene.timing, film.place, material, start, end):
+    for air in _air_over(scene, film, seen):
         if minimum is not None and air.celsius < minimum:
             yield ReminderKind.COLD, air.when
         if air.when <= dewed and _too_damp(air, settings.dew_margin_celsius):
             yield ReminderKind.DAMP, air.when
+
+
+def _air_over(scene: Scene, film: _Lying, seen: _Seen) -> tuple[AirAt, ...]:
+    """The air over a film; films of one material in one place share what was looked up."""
+    material = film.bar.lane.piece.material
+    key = (film.place, material)
+    if key not in seen:
+        now = scene.now.astimezone(UTC).replace(minute=0, second=0, microsecond=0)
+        first, last = now - _DAY, now + _AHEAD
+        seen[key] = air_between(scene.timing, film.place, material, first, last, step=_STEP)
+    air = seen[key]
+    start = bisect_left(air, film.start, key=_when)
+    return air[start : bisect_right(air, film.handled, key=_when)]
+
+
+def _when(air: AirAt) -> datetime:
+    return air.when
 
 
 def _too_damp(air: AirAt, asked: float) -> bool:

@@ -85,24 +85,24 @@ class _Pour:
             yield self._reminder(ReminderKind.OPENS, opening.opens, Urgency.CAN_WAIT)
         if latest is None:
             return
-        closing = self._closing(latest)
+        closing = self._closing(latest, opening.opens)
         strong = self._urgency is Urgency.LOST_LATER
-        if closing.due > (opening.opens if strong else planned.start):
+        if strong or closing.due > planned.start:
             yield closing
         pour_by = self._reminder(ReminderKind.POUR_BY, latest)
         asleep = not strong and self._scene.quiet.around(latest) is not None
         if pour_by.due > max(planned.start, closing.due) and not asleep:
             yield pour_by
 
-    def _closing(self, latest: datetime) -> Reminder:
-        """What closes in the quiet hours is told of before they begin."""
+    def _closing(self, latest: datetime, opens: datetime) -> Reminder:
+        """What closes in the quiet hours is told of before they begin, if it is open then."""
         closing = self._reminder(ReminderKind.CLOSING, latest)
         quiet = self._scene.quiet.around(latest)
-        if quiet is None:
-            return closing
-        lead = closing.moment - closing.due
-        early = min(quiet[0] - lead, closing.due)
-        return replace(closing, due=early, meant=early)
+        due = closing.due
+        if quiet is not None:
+            due = min(quiet[0] - (closing.moment - closing.due), due)
+        due = min(max(due, opens), latest)
+        return replace(closing, due=due, meant=due)
 
     def warm_box(self) -> Iterator[Reminder]:
         """A piece that was not poured there before has to be brought there."""
