@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from datetime import timedelta
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.kind_words import kind_word
@@ -10,7 +9,7 @@ from studio_planner.craft.plans import StepKind, Trust
 from studio_planner.craft.tongue import translate
 from studio_planner.science.stages import Stage
 from studio_planner.services.paper.cup_clock import ClockTime
-from studio_planner.services.paper.wall_words import moment_said
+from studio_planner.services.paper.wall_words import minute_after, moment_said
 from studio_planner.services.questions.sentences import listed
 from studio_planner.services.ribbons import Ribbon, StepMark
 from studio_planner.services.step_words import step_words
@@ -55,7 +54,7 @@ def _at_the_bench(view: DeskView, ribbons: tuple[Ribbon, ...]) -> Iterator[Clock
     cover = [when for one in ribbons if (when := one.film.safe(Stage.COVER)) is not None]
     if cover:
         words = translate("paper", "cover: from now on it leaves no mark")
-        yield ClockTime(when=_minute_after(max(cover)), minute="", words=words)
+        yield ClockTime(when=minute_after(max(cover)), minute="", words=words)
     yield from _watched(view, ribbons)
 
 
@@ -87,7 +86,7 @@ def _windows(ribbons: tuple[Ribbon, ...]) -> Iterator[ClockTime]:
             continue
         name = one.lane.piece.name
         tested = door.trust is Trust.TEST_FIRST
-        opens.setdefault((_minute_after(door.opens), tested), []).append(name)
+        opens.setdefault((minute_after(door.opens), tested), []).append(name)
         if door.closes is not None:
             closes.setdefault(_minute(door.closes), []).append(name)
     for (when, tested), names in opens.items():
@@ -135,9 +134,3 @@ def _bar_words(studio: Studio, bar: Bar) -> str:
 
 def _minute(when: datetime) -> datetime:
     return when.replace(second=0, microsecond=0)
-
-
-def _minute_after(when: datetime) -> datetime:
-    """A whole minute that is never before: what opens is not to be begun too early."""
-    whole = _minute(when)
-    return whole if whole == when else whole + timedelta(minutes=1)

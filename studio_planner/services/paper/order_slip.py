@@ -26,6 +26,7 @@ from studio_planner.services.paper.wall_words import (
     clock_said,
     long_date_said,
     made_said,
+    minute_after,
     moment_said,
 )
 
@@ -98,7 +99,7 @@ def _piece(studio: Studio, order: Order, answer: PieceAnswer) -> Row:
     ready = (
         translate("paper", "not planned")
         if gate.safe is None
-        else moment_said(studio, gate.safe)
+        else moment_said(studio, minute_after(gate.safe))
     )
     return Row(cells=(name, numbers, ready, ""))
 

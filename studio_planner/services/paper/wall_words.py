@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from datetime import timedelta
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.day_words import day_word, short_weekday_word, time_of_day
@@ -52,6 +53,12 @@ def span_said(studio: Studio, start: datetime, end: datetime, seen_from: date) -
         start=moment_said(studio, start, seen_from),
         end=moment_said(studio, end, local_day(studio, start)),
     )
+
+
+def minute_after(when: datetime) -> datetime:
+    """A whole minute that is never before: what opens is not to be begun too early."""
+    whole = when.replace(second=0, microsecond=0)
+    return whole if whole == when else whole + timedelta(minutes=1)
 
 
 def made_said(studio: Studio, now: datetime) -> str:

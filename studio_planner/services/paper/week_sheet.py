@@ -29,6 +29,7 @@ from studio_planner.services.paper.wall_words import (
     local_day,
     long_date_said,
     made_said,
+    minute_after,
     moment_said,
 )
 from studio_planner.services.step_words import step_words
@@ -218,7 +219,9 @@ def _gate_rows(studio: Studio, plan: Plan) -> Iterable[Row]:
             continue
         order = studio.order_of(piece.key)
         times = [
-            "" if (when := ready.get(gate.stage)) is None else moment_said(studio, when)
+            ""
+            if (when := ready.get(gate.stage)) is None
+            else moment_said(studio, minute_after(when))
             for gate in Gate
         ]
         whose = "" if order is None else order.name

@@ -1,0 +1,185 @@
+"""The pour sheet: numbers, clock, spots, boxes; only what is still to be poured."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import timedelta
+
+import pytest
+
+from studio_planner.craft.log import EntryKind, LogEntry, Poured
+from studio_planner.craft.mixes import MixedFor, WeighedMix
+from studio_planner.craft.settings import ClockForm, Units
+from studio_planner.science.cups import SHARE_TO_USE
+from studio_planner.services.caution import DEFERRAL
+from studio_planner.services.desk import DeskView
+from studio_planner.services.mixing.mix_sheet import mix_sheet
+from studio_planner.services.paper.batch_numbers import batch_numbers
+from studio_planner.services.paper.cup_clock import cup_clock
+from studio_planner.services.paper.pages import Fields, LargeNumber
+from studio_planner.services.paper.pour_sheet import (
+    NothingForPaper,
+    pour_days,
+    pour_sheet_of_day,
+    pour_sheet_of_mix,
+)
+from tests.services.mixing.bench_mixes import (
+    FLOOD,
+    START,
+    bench,
+    coasters,
+    flood_coat,
+    plan_of,
+    poured,
+)
+from tests.services.paper.printed import DAY, NOW, blocks, seen, tables
+from tests.services.small_studios import kept, morning, planned_once
+
+LATER = timedelta(days=1)
+
+
+def numbers(view: DeskView) -> list[str]:
+    sheet = pour_sheet_of_day(view, DAY)
+    return [one.number for one in blocks(sheet) if isinstance(one, LargeNumber)]
+
+
+def weighed(entry: int, batch: int, piece: str) -> tuple[LogEntry, WeighedMix]:
+    at = NOW + timedelta(minutes=entry)
+    mix = WeighedMix(
+        entry=entry, batch=batch, product="flood", at=at, a_grams=100, b_grams=44,
+        coats=(MixedFor(piece=piece, coat="flood"),),
+    )  # fmt: skip
+    return LogEntry(number=entry, kind=EntryKind.WEIGHED, at=at, written=at, batch=batch), mix
+
+
+def test_a_mix_is_numbered_as_the_next_that_is_weighed() -> None:
+    assert numbers(seen()) == ["1"]
+    entry, mix = weighed(1, 41, "other")
+    studio = bench(coasters("set", 6, flood_coat()), coasters("other", 6, flood_coat()))
+    studio = replace(studio, log=(entry,), mixes=(mix,))
+    assert numbers(seen(studio, poured(1))) == ["42"]
+
+
+def test_what_is_weighed_already_keeps_its_number() -> None:
+    entry, mix = weighed(1, 41, "set")
+    two = bench(coasters("set", 6, flood_coat()), coasters("next", 6, flood_coat()))
+    two = replace(two, log=(entry,), mixes=(mix,))
+    second = poured(2, "next", 2, start=START + LATER, end=START + LATER * 1.05)
+    view = seen(two, poured(1), second)
+    assert batch_numbers(view.studio, kept(view.studio)) == {1: (41,), 2: (42,)}
+
+
+def test_each_portion_is_weighed_under_a_number_of_its_own() -> None:
+    small = replace(FLOOD, cup_limit_g=120)
+    view = seen(bench(coasters("set", 6, flood_coat()), product=small))
+    found = numbers(view)
+    assert len(found) > 1
+    assert found == [str(number) for number in range(1, len(found) + 1)]
+    sheet = pour_sheet_of_day(view, DAY)
+    running = {part.running for part in sheet.parts}
+    assert f"Mix {', '.join(found)}" in running
+
+
+def test_the_clock_runs_from_a_meets_b_to_what_is_gone() -> None:
+    """By hand: one clear cup is gone after one and a half times the minutes to be out by."""
+    view = seen(bench(coasters("set", 6, flood_coat())))
+    (time,) = mix_sheet(view.studio, kept(view.studio), 1).times
+    lines = cup_clock(view.studio, time, START)
+    assert [line.words.split(":")[0] for line in lines] == [
+        "A meets B",
+        "pour",
+        "pour by",
+        "gone",
+    ]
+    out_by = time.portion.out_of_cup_minutes
+    assert out_by is not None
+    assert [line.minute for line in lines] == [
+        "0",
+        "6",
+        str(int(out_by)),
+        str(int(out_by / SHARE_TO_USE)),
+    ]
+    assert lines[-1].when == START + timedelta(minutes=int(out_by / SHARE_TO_USE))
+
+
+def test_the_cups_of_a_divided_mix_each_have_their_minute() -> None:
+    sheet = pour_sheet_of_day(seen(), DAY)
+    (table,) = tables(sheet, "The cup's clock")
+    words = [row.cells[2] for row in table.rows]
+    for number, colour in enumerate(("white", "pearl", "gold"), start=1):
+        assert any(one.startswith(f"pour cup {number}, {colour}") for one in words)
+    minutes = [int(row.cells[1]) for row in table.rows]
+    assert minutes == sorted(minutes)
+    assert words[-1].startswith("gone")
+
+
+def test_a_sheet_has_room_for_what_really_happens_and_the_caution() -> None:
+    sheet = pour_sheet_of_day(seen(), DAY)
+    (fields,) = (one for one in blocks(sheet) if isinstance(one, Fields))
+    assert {"A met B at", "room °C", "humidity %", "lot of A", "lot of B"} <= set(fields.labels)
+    assert tables(sheet, "Touch: string / tape-tack / no mark / thumbnail no mark")
+    assert sheet.caution == DEFERRAL
+
+
+def test_only_what_is_still_to_be_poured_is_on_a_sheet() -> None:
+    two = bench(coasters("set", 6, flood_coat()), coasters("next", 6, flood_coat()))
+    first, second = poured(1), poured(2, "next", 2)
+    view = seen(two, first, second)
+    assert len(numbers(view)) == 2
+    pour = Poured(piece="set", coat="flood", start=START, end=first.end, spot="s1")
+    done = replace(view.studio, poured=(pour,))
+    assert len(numbers(DeskView(done, NOW))) == 1
+    with pytest.raises(NothingForPaper, match="no mix 1 in the plan"):
+        pour_sheet_of_mix(DeskView(done, NOW), 1)
+    assert pour_sheet_of_mix(DeskView(done, NOW), 2).file_name == "pour-2026-02-02-mix-2"
+
+
+def test_a_day_without_pours_names_the_next_one() -> None:
+    with pytest.raises(NothingForPaper, match="next pours are on Mon 2 Feb"):
+        pour_sheet_of_day(seen(), DAY - LATER)
+    with pytest.raises(NothingForPaper, match="nor planned for later; plan again"):
+        pour_sheet_of_day(seen(), DAY + LATER)
+    with pytest.raises(NothingForPaper):
+        pour_sheet_of_day(DeskView(bench(), NOW), DAY)
+
+
+def test_a_pour_after_midnight_belongs_to_the_day_on_the_studios_wall() -> None:
+    late = poured(1, start=START.replace(hour=23, minute=30), end=START + timedelta(hours=7))
+    studio = replace(bench(), zone="Europe/Berlin", plan=plan_of(late))
+    assert pour_days(DeskView(studio, NOW)) == (DAY + LATER,)
+
+
+def test_times_are_in_the_studios_own_form() -> None:
+    studio = replace(bench(), units=Units(clock=ClockForm.HOURS_12))
+    assert any(
+        "6:00 pm to 7:20 pm" in text for text in pour_sheet_of_day(seen(studio), DAY).texts
+    )
+
+
+def test_the_sample_has_a_sheet_for_every_day_that_pours_and_its_leaf_is_laid() -> None:
+    studio = planned_once()
+    view = DeskView(studio, morning(studio))
+    texts: list[str] = []
+    for day in pour_days(view):
+        sheet = pour_sheet_of_day(view, day)
+        assert all(part.blocks for part in sheet.parts)
+        texts += sheet.texts
+    assert "Lay the leaf" in texts
+    assert any(text.startswith("recoat opens: ") for text in texts)
+    assert any(text.startswith("recoat closes: ") for text in texts)
+    assert any(text.startswith("cover: ") for text in texts)
+
+
+def test_windows_are_printed_on_the_safe_side_of_the_minute() -> None:
+    studio = planned_once()
+    view = DeskView(studio, morning(studio))
+    ribbon = next(bar for lane in view.lanes for bar in lane.bars
+                  if getattr(bar, "doorway", None) and bar.start > view.now)  # fmt: skip
+    opens = ribbon.doorway.opens  # type: ignore[union-attr]
+    mix = ribbon.planned.mix  # type: ignore[union-attr]
+    sheet = pour_sheet_of_mix(view, mix)
+    (table,) = tables(sheet, "After the pour")
+    shown = next(row.cells[0] for row in table.rows if "recoat opens" in row.cells[1])
+    hour, minute = (int(part) for part in shown.split(" ")[-1].split(":"))
+    local = opens.astimezone(studio.time_zone)
+    assert (hour * 60 + minute) * 60 >= local.hour * 3600 + local.minute * 60 + local.second
