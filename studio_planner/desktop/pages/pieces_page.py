@@ -8,7 +8,6 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QHBoxLayout,
-    QLineEdit,
     QStackedWidget,
     QVBoxLayout,
     QWidget,
@@ -21,11 +20,26 @@ from studio_planner.desktop.forms.noun_list import NounList
 from studio_planner.desktop.page import Page
 from studio_planner.desktop.page_keys import PRODUCTS
 from studio_planner.desktop.piece_pages.blank_form import BlankForm
-from studio_planner.desktop.piece_pages.part_bar import PartBar
+from studio_planner.desktop.piece_pages.happened_button import HappenedButton
+from studio_planner.desktop.piece_pages.missed_panel import MissedPanel
+from studio_planner.desktop.piece_pages.part_names import (
+    BLANK,
+    MISSED,
+    PATTERNS,
+    PHOTOS,
+    STACK,
+    PieceSearch,
+    piece_parts,
+)
 from studio_planner.desktop.piece_pages.pattern_panel import PatternPanel
 from studio_planner.desktop.piece_pages.photo_panel import PhotoPanel
 from studio_planner.desktop.piece_pages.picture_drops import PictureDrops
-from studio_planner.desktop.piece_pages.piece_lines import full_line, head_line, short_line
+from studio_planner.desktop.piece_pages.piece_lines import (
+    full_line,
+    head_line,
+    names_line,
+    short_line,
+)
 from studio_planner.desktop.piece_pages.scrolling import scrolled
 from studio_planner.desktop.piece_pages.stack_panel import StackPanel
 from studio_planner.desktop.studio_pages.lines import Line, verb
@@ -47,13 +61,9 @@ if TYPE_CHECKING:
 
     from PySide6.QtGui import QResizeEvent
 
-    from studio_planner.craft.pieces import Coat
     from studio_planner.craft.studio import Studio
     from studio_planner.desktop.page import PageDesk
     from studio_planner.services.desk import DeskView
-
-STACK, BLANK, PHOTOS, PATTERNS = "stack", "blank", "photos", "patterns"
-"""The keys of what is shown of a piece."""
 
 _LIST_WIDTH, _BESIDE_PANEL = 232, 40
 _KEY = Qt.ItemDataRole.UserRole
@@ -74,23 +84,19 @@ class PiecesPage(Page):
             translate("pieces", "No piece here. Add a piece, or look for other words."),
             self,
         )
-        self.search = QLineEdit(self)
+        self.search = PieceSearch(self)
         self.name = Line(self.canvas, "", self, font="title")
         self.line = Line(self.canvas, "", self, font="small", colour="quiet")
         self.products_button = verb(
             translate("pieces", "Go to Products"), lambda: desk.go_to(PRODUCTS), self
         )
-        parts = (
-            (STACK, translate("pieces", "Stack")),
-            (BLANK, translate("pieces", "Blank")),
-            (PHOTOS, translate("pieces", "Photos")),
-            (PATTERNS, translate("pieces", "Patterns")),
-        )
-        self.parts = PartBar(self.canvas, parts, self)
+        self.parts = piece_parts(self.canvas, self)
         self.stack = StackPanel(desk, self)
         self.blank = BlankForm(self.canvas, desk.changes, self)
         self.photos = PhotoPanel(desk, self)
         self.patterns = PatternPanel(desk, self)
+        self.missed = MissedPanel(desk, self)
+        self.happened = HappenedButton(desk, self)
         self._front = QStackedWidget(self)
         self._shown: dict[str, QWidget] = {}
         self._lay_out()
@@ -98,18 +104,16 @@ class PiecesPage(Page):
         self.show_part(STACK)
 
     def _lay_out(self) -> None:
-        self.parts.setAccessibleName(translate("pieces", "Of the piece"))
         self._shown = {
             STACK: scrolled(self.stack, self),
             BLANK: scrolled(self.blank, self),
             PHOTOS: scrolled(self.photos, self),
             PATTERNS: scrolled(self.patterns, self),
+            MISSED: scrolled(self.missed, self),
         }
+        self.parts.add_verb(self.happened)
         for widget in self._shown.values():
             self._front.addWidget(widget)
-        self.search.setPlaceholderText(translate("pieces", "look for: name, coat, colour"))
-        self.search.setAccessibleName(translate("pieces", "Look for pieces"))
-        self.search.setClearButtonEnabled(True)
         self.pieces.setFixedWidth(_LIST_WIDTH)
         self.pieces.list.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
         inside = self.pieces.layout()
@@ -159,14 +163,17 @@ class PiecesPage(Page):
 
     @override
     def choose(self, key: str) -> None:
-        """Choose a piece, and behind a slash one of its coats: tide-tray/flood."""
+        """Choose a piece, and behind a slash a coat or a part of it: tide-tray/flood."""
         piece, _, coat = key.partition("/")
         if piece not in self._listed:
             self.search.clear()
         self._choose_only(piece)
-        if coat and any(one.key == coat for one in self._stack_of(piece)):
+        chosen = self._piece(piece)
+        if chosen is not None and any(one.key == coat for one in chosen.stack):
             self.show_part(STACK)
             self.stack.choose_coat(coat)
+        elif coat == MISSED and self.missed.needed:
+            self.show_part(MISSED)
 
     def show_part(self, key: str) -> None:
         """Bring the stack, the blank, the photos or the patterns to the front."""
@@ -174,10 +181,6 @@ class PiecesPage(Page):
         self.parts.show_part(key)
         self._front.setCurrentWidget(self._shown[key])
         self._show_chosen()
-
-    def _stack_of(self, key: str) -> tuple[Coat, ...]:
-        piece = self._piece(key)
-        return piece.stack if piece else ()
 
     @property
     def _listed(self) -> list[str]:
@@ -220,18 +223,19 @@ class PiecesPage(Page):
             part.setVisible(piece is not None)
         lacking = view is not None and not can_be_coated(view.studio)
         self.products_button.setVisible(lacking)
-        self.name.say(
-            head_line(
-                view.studio if view else None,
-                piece,
-                len(several),
-                searched=bool(self.search.text()),
-            )
-        )
+        studio, searched = view.studio if view else None, bool(self.search.text())
+        self.name.say(head_line(studio, piece, len(several), searched=searched))
         self.line.say(full_line(view.studio, piece) if view and piece else "")
         if view is None or piece is None:
             return
+        self.happened.piece = piece.key
+        self.missed.show_piece(view, piece.key)
+        self.parts.names[MISSED].setVisible(self.missed.needed)
+        if self.key == MISSED and not self.missed.needed:
+            self.show_part(STACK)
+            return
         {
+            MISSED: lambda: None,  # shown already, since its name depends on it
             STACK: lambda: self.stack.show_stack(view, StackHolder(piece.key)),
             BLANK: lambda: self.blank.show_piece(view.studio, piece),
             PHOTOS: lambda: self.photos.show_piece(view.studio, piece),
@@ -280,10 +284,7 @@ class PiecesPage(Page):
         self._attempt(said, lambda studio: moved_thing(studio, Piece, key, other))
 
     def _names(self, keys: tuple[str, ...]) -> str:
-        first = self._piece(keys[0]) if keys else None
-        if len(keys) == 1 and first is not None:
-            return first.name
-        return translate("pieces", "{count} pieces").format(count=len(keys))
+        return names_line(self._piece(keys[0]) if keys else None, len(keys))
 
     def _attempt(self, said: str, make: Callable[[Studio], Studio]) -> bool:
         return self.desk.changes.attempt(Change(said, make))

@@ -60,3 +60,10 @@ def head_line(studio: Studio | None, piece: Piece | None, count: int, *, searche
     if searched:
         return translate("pieces", "No piece has those words.")
     return translate("pieces", "Add a piece to build its stack.")
+
+
+def names_line(first: Piece | None, count: int) -> str:
+    """The only piece by its name, of several how many there are."""
+    if count == 1 and first is not None:
+        return first.name
+    return translate("pieces", "{count} pieces").format(count=count)

@@ -5,14 +5,17 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.tongue import translate
+from studio_planner.services.desk import DeskView
+from studio_planner.services.editing.changes import Change
+from studio_planner.services.log_book.after_missing import choices_after
 from studio_planner.services.plan_again import plan_again
-from studio_planner.services.trying.trial import as_followed, done_with
+from studio_planner.services.trying.trial import CannotTry, as_followed, done_with
 
 if TYPE_CHECKING:
     from datetime import datetime
 
     from studio_planner.craft.studio import Studio
-    from studio_planner.services.desk import DeskView
     from studio_planner.services.log_book.after_missing import Choice, Missed
 
 
@@ -66,3 +69,22 @@ def dates_of(choice: Choice, missed: Missed, planned: Studio) -> Dates:
         due=None if order is None else order.due(studio.time_zone),
         reason=next((one.reason for one in unplanned if one.piece == missed.piece), ""),
     )
+
+
+def choice_done(choice: Choice, missed: Missed, planned: Studio, now: datetime) -> Change:
+    """Do a choice that was planned from `now` (aware), with its plan, as one change.
+
+    Making it raises CannotTry where the studio has become another one meanwhile.
+    """
+    assert choice.trial is not None  # noqa: S101 - only ways that are one are planned
+
+    def make(studio: Studio) -> Studio:
+        choices = choices_after(DeskView(studio, now), missed)
+        again = next((one.trial for one in choices if one.way is choice.way), None)
+        if again is None:
+            raise CannotTry(
+                translate("after missing", "The studio is another one now; plan them again.")
+            )
+        return done_with(again, planned)
+
+    return Change(choice.trial.words, make)
