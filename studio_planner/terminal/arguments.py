@@ -20,6 +20,7 @@ from studio_planner.terminal.remind_arguments import (
     remind_arguments,
 )
 from studio_planner.terminal.sheet_arguments import SHEET_FORM, sheet_arguments
+from studio_planner.terminal.stock_arguments import COST_FORM, cost_arguments, stock_arguments
 from studio_planner.terminal.writing import say
 
 if TYPE_CHECKING:
@@ -68,6 +69,8 @@ COMMANDS: dict[str, str] = {
     "sheet": "draw a sheet for paper as a PDF: pours, a week, an order, the stock",
     "log": "list what happened, or write down what happens",
     "trace": "trace a piece or order to mixes, lots and air, or a mix or lot to its pieces",
+    "stock": "list the bottles: what is left, what the plan takes, what runs out and when",
+    "cost": "say what an order or a piece costs, and which price follows from it",
     "remind": "ring what is due and list it, or take it off the list",
     "calendar": "write a calendar file for the phone",
     "export": "write a studio as JSON",
@@ -86,6 +89,7 @@ each promise, separate mixes, early end. It ends sooner when no better plan can 
     "sheet": SHEET_FORM,
     "remind": REMIND_FORM,
     "calendar": CALENDAR_FORM,
+    "cost": COST_FORM,
     "stages": f"""\
 SHEET.csv has the columns stage,temperature,unit,from,to,time_unit and, for cup life, mass_g.
 unit is C or F; time_unit is min, h or d; to may be empty. The stages are:
@@ -249,6 +253,8 @@ _ARGUMENTS = {
     "sheet": sheet_arguments,
     "log": log_arguments,
     "trace": trace_arguments,
+    "stock": stock_arguments,
+    "cost": cost_arguments,
     "remind": remind_arguments,
     "calendar": calendar_arguments,
     "export": _export,

@@ -37,6 +37,8 @@ _COMMANDS = {
     "sheet": ("sheet_command", "sheet"),
     "log": ("log_command", "log"),
     "trace": ("trace_command", "trace"),
+    "stock": ("stock_command", "stock"),
+    "cost": ("cost_command", "cost"),
     "remind": ("remind_command", "remind"),
     "calendar": ("calendar_command", "calendar"),
     "export": ("file_commands", "export"),

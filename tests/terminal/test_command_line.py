@@ -234,6 +234,8 @@ def test_no_command_loads_qt_or_anything_heavy(
         "ask": ["ask", str(sample), "if-left"],
         "log": ["log", str(sample), "turned", "tide-tray"],
         "trace": ["trace", str(sample), "tide-tray"],
+        "stock": ["stock", str(sample)],
+        "cost": ["cost", str(sample), "birthday"],
         "export": ["export", str(unplanned), str(tmp_path / "out.json")],
         "import": ["import", str(tmp_path / "in.json"), str(tmp_path / "new.studio")],
     }

@@ -1,0 +1,106 @@
+"""What is in the bottles and what things cost, on the command line."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+import pytest
+
+if TYPE_CHECKING:
+    from pathlib import Path
+
+    from tests.terminal.conftest import Terminal
+
+
+def _joined(text: str) -> str:
+    return " ".join(text.split())
+
+
+def test_stock_says_what_runs_out_at_which_pour_and_by_when_to_order(
+    terminal: Terminal, sample: Path
+) -> None:
+    found = terminal("stock", sample, "--json").json
+    row = next(one for one in found["parts"] if (one["product"], one["part"]) == ("tarn", "A"))
+    assert row["left_grams"] + row["coming_grams"] < row["planned_grams"]
+    assert row["short_grams"] > 0.0
+    assert row["order_by"] < row["runs_out"]["at"]
+    said = _joined(terminal("stock", sample).out)
+    assert f"runs out at pour {row['runs_out']['number']} " in said
+    assert found["caution"] in said
+
+
+def test_a_bottle_is_reserved_for_orders_and_never_for_more_than_is_in_it(
+    terminal: Terminal, sample: Path
+) -> None:
+    for bottle in terminal("stock", sample, "--json").json["bottles"]:
+        reserved = sum(one["grams"] for one in bottle["reserved"])
+        assert reserved <= bottle["left_grams"] + 1e-6
+        assert bottle["free_grams"] == pytest.approx(bottle["left_grams"] - reserved)
+    leaf = next(
+        one
+        for one in terminal("stock", sample, "--json").json["bottles"]
+        if one["label"] == "WK-41"
+    )
+    assert (leaf["product"], leaf["part"]) == ("wick", None)
+    assert [one["order"] for one in leaf["reserved"]] == ["atrium"]
+
+
+def test_stock_of_a_studio_without_bottles_says_what_the_plan_takes(
+    terminal: Terminal, unplanned: Path
+) -> None:
+    assert terminal("stock", unplanned).out == "No bottle is entered and nothing is planned.\n"
+    assert terminal("plan", unplanned, "--keep").code == 0
+    said = _joined(terminal("stock", unplanned).out)
+    assert "not entered" in said
+    assert "is entered; the plan takes" in said
+
+
+def test_the_kinds_of_a_cost_add_up_to_it(terminal: Terminal, sample: Path) -> None:
+    for name in ("market", "Tide coasters"):
+        found = terminal("cost", sample, name, "--json").json
+        assert sum(found["amounts"].values()) == pytest.approx(found["cost"])
+        assert sum(found["minutes"].values()) == pytest.approx(found["attended_minutes"])
+        assert found["price"] >= found["floor"] >= found["cost"]
+
+
+def test_an_order_that_was_agreed_on_below_its_floor_price_says_so(
+    terminal: Terminal, sample: Path
+) -> None:
+    found = terminal("cost", sample, "birthday", "--json").json
+    assert found["agreed"] < found["floor"]
+    assert found["agreed_margin"] < 0.0
+    assert found["rush"]["cost"] > 0.0
+    assert found["scuffed"]["minutes"] > 0.0
+    said = _joined(terminal("cost", sample, "Birthday board for Oda").out)
+    assert found["warnings"][0] in said
+    assert "Agreed: 110.00 EUR, of which " in said
+    assert "A rush would cost" in said
+    assert "scuffed joint" in said
+
+
+def test_what_an_order_costs_is_told_piece_by_piece(terminal: Terminal, sample: Path) -> None:
+    found = terminal("cost", sample, "atrium", "--json").json
+    assert sum(one["cost"] for one in found["pieces"]) == pytest.approx(found["cost"])
+    said = _joined(terminal("cost", sample, "atrium").out)
+    assert "Ember leaf, copper tone is not weighed and not in it" in said
+    assert "Agreed: 480.00 EUR" in said
+
+
+def test_a_piece_has_a_cost_and_no_price_agreed(terminal: Terminal, sample: Path) -> None:
+    said = _joined(terminal("cost", sample, "tide-tray").out)
+    assert "Price by your rule:" in said
+    assert "Agreed" not in said
+
+
+def test_a_cost_without_prices_says_what_is_missing(
+    terminal: Terminal, unplanned: Path
+) -> None:
+    found = terminal("cost", unplanned, "tide-tray", "--json").json
+    assert found["missing"]
+    assert found["missing"][0] in _joined(terminal("cost", unplanned, "tide-tray").out)
+
+
+def test_a_cost_of_nothing_that_is_there_is_refused(terminal: Terminal, sample: Path) -> None:
+    answer = terminal("cost", sample, "zeppelin")
+    assert answer.code == 2
+    assert "'zeppelin' is no order and no piece of this studio" in answer.one_sentence
