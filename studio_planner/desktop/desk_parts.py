@@ -22,6 +22,7 @@ if TYPE_CHECKING:
     from studio_planner.desktop.canvas import Canvas
     from studio_planner.desktop.room_strip import RoomStrip
     from studio_planner.desktop.side_panel import SidePanel
+    from studio_planner.desktop.timeline_work.news_line import NewsLine
     from studio_planner.desktop.timeline_work.spot_table import SpotTable
     from studio_planner.desktop.timeline_work.work_line import WorkLine
     from studio_planner.services.ribbons import Bar
@@ -50,11 +51,16 @@ class DeskParts(QWidget):
         self._line_place = _place(self)
         self._line_place.setFixedHeight(LINE_HEIGHT)
         self.time_scroll = TimeScroll(canvas.scale, self)
+        self._news_place = _place(self)
         self._room_place = _place(self)
         self._room_place.setFixedHeight(ROOM_HEIGHT)
         self._side_place = _place(self)
         self._side_place.setFixedWidth(SIDE_WIDTH)
         self._side_soon = IdleWork(self)
+        self._news_soon = QTimer(self)
+        self._news_soon.setSingleShot(True)
+        self._news_soon.setInterval(0)
+        self._news_soon.timeout.connect(self._show_news)
         self._lay_out()
         self.timeline.drawing.drawn.connect(self._drawn_once)
 
@@ -97,6 +103,16 @@ class DeskParts(QWidget):
         return line
 
     @cached_property
+    def news(self) -> NewsLine:
+        """The line under that one, there while a window has moved or was missed."""
+        from studio_planner.desktop.timeline_work.news_line import NewsLine  # noqa: PLC0415
+
+        news = NewsLine(self._canvas, self.timeline.desk, self._news_place)
+        _put(news, self._news_place)
+        news.shown.connect(self.timeline.choose_pour)
+        return news
+
+    @cached_property
     def spots(self) -> SpotTable:
         """The same plan by the shelf."""
         from studio_planner.desktop.timeline_work.spot_table import SpotTable  # noqa: PLC0415
@@ -129,6 +145,7 @@ class DeskParts(QWidget):
         left = QVBoxLayout()
         left.setSpacing(0)
         left.addWidget(self._line_place)
+        left.addWidget(self._news_place)
         left.addWidget(self.views, 1)
         left.addWidget(self._room_place)
         left.addWidget(self.time_scroll)
@@ -182,6 +199,11 @@ class DeskParts(QWidget):
         lane = lanes[row] if 0 <= row < len(lanes) else None
         self.side.show_lane(lane, self._chosen_bar())
         self._attempt(lambda: self.side.show_view(view))
+        # Windows ask the clocks of every film: what is pressed meanwhile comes first.
+        self._news_soon.start()
+
+    def _show_news(self) -> None:
+        self._attempt(lambda: self.news.show_view(self._canvas.view))
 
     def _piece_chosen(self, key: str) -> None:
         lanes = self.timeline.lanes.lanes

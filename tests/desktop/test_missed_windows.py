@@ -1,4 +1,4 @@
-"""A missed window on the desk: said over the timeline, its ways out planned, one of them done."""
+"""A missed window on the desk: said over the timeline, its ways out planned, one done."""
 
 from __future__ import annotations
 
@@ -148,3 +148,37 @@ def test_the_page_of_a_piece_tells_what_happened(desk: DeskWindow, clock: StillC
     menu.aboutToShow.emit()
     next(one for one in menu.actions() if one.text() == "Washed and sanded").trigger()
     assert studio_of(desk).log[-1].at == clock.when
+
+
+# Over the timeline
+
+
+def settled(qtbot: QtBot, desk: DeskWindow) -> None:
+    qtbot.waitUntil(lambda: "news" in desk.parts.__dict__ and bool(desk.parts.news.news))
+
+
+def test_a_missed_window_is_said_over_the_timeline_and_leads_to_its_ways_out(
+    qtbot: QtBot, desk: DeskWindow
+) -> None:
+    settled(qtbot, desk)
+    news = desk.parts.news
+    assert news.isVisible()
+    assert "Harbour board 1, flood: its window closed" in news.words.words
+    assert news.plan.isHidden()
+    QTest.mouseClick(news.ways, Qt.MouseButton.LeftButton)
+    page = desk.pages.page("pieces")
+    assert isinstance(page, PiecesPage)
+    assert page.key == "missed"
+
+
+def test_one_after_the_other_is_said_and_shown(qtbot: QtBot, desk: DeskWindow) -> None:
+    settled(qtbot, desk)
+    news = desk.parts.news
+    first = news.words.words
+    assert "more" in news.more.text()
+    QTest.mouseClick(news.more, Qt.MouseButton.LeftButton)
+    assert news.words.words != first
+    QTest.mouseClick(news.show_it, Qt.MouseButton.LeftButton)
+    bar = desk.timeline.chosen_bar()
+    assert bar is not None
+    assert bar.lane.piece.key == news.news[1].piece

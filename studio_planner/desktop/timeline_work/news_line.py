@@ -11,6 +11,7 @@ from typing_extensions import override
 
 from studio_planner.desktop import words
 from studio_planner.desktop.measures import LINE_HEIGHT
+from studio_planner.desktop.page_keys import PIECES
 from studio_planner.desktop.short_label import ShortLabel
 from studio_planner.desktop.timeline_work.voice import DeskVoice
 from studio_planner.desktop.tongue import translate
@@ -18,9 +19,10 @@ from studio_planner.services.log_book.after_missing import missed_windows
 from studio_planner.services.log_book.moved_windows import moved_windows
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable
+    from collections.abc import Callable, Iterable
 
     from studio_planner.desktop.canvas import Canvas
+    from studio_planner.desktop.timeline_work.work_desk import WorkDesk
     from studio_planner.services.desk import DeskView
 
 
@@ -68,24 +70,23 @@ class NewsLine(QWidget):
 
     Signals:
         shown: piece and coat of the pour that the maker wants to see.
-        plan_asked: the maker wants to plan again.
-        ways_asked: the key of the piece whose missed window wants a way out.
     """
 
     shown = Signal(str, str)
-    plan_asked = Signal()
-    ways_asked = Signal(str)
 
-    def __init__(self, canvas: Canvas, parent: QWidget | None = None) -> None:
-        """Say nothing yet."""
+    def __init__(
+        self, canvas: Canvas, desk: WorkDesk | None, parent: QWidget | None = None
+    ) -> None:
+        """Say nothing yet; without a desk there is nothing to do about what is said."""
         super().__init__(parent)
+        self._desk = desk
         self._canvas = canvas
         self.news: tuple[WindowNews, ...] = ()
         self._place = 0
         self.words = ShortLabel(self)
         self.more = self._verb(self._go_on)
         self.show_it = self._verb(self._show)
-        self.plan = self._verb(self.plan_asked.emit)
+        self.plan = self._verb(self._plan)
         self.ways = self._verb(self._ask_ways)
         self.setMinimumHeight(LINE_HEIGHT)
         self.setAutoFillBackground(True)
@@ -96,14 +97,14 @@ class NewsLine(QWidget):
         layout.addWidget(self.words, 1)
         for button in (self.ways, self.plan, self.show_it, self.more):
             layout.addWidget(button)
-        canvas.redrawn.connect(self._recolour)
+        canvas.recoloured.connect(self._recolour)
         self._recolour()
         self.hide()
 
-    def _verb(self, does: object) -> QPushButton:
+    def _verb(self, does: Callable[[], object]) -> QPushButton:
         button = QPushButton(self)
         button.setMinimumHeight(24)
-        button.clicked.connect(lambda _checked=False: does())  # type: ignore[operator]
+        button.clicked.connect(lambda _checked=False: does())
         return button
 
     @override
@@ -132,7 +133,7 @@ class NewsLine(QWidget):
         self._name(self.plan, translate("moved", "Plan again"))
         self._name(self.ways, translate("moved", "What now?"))
         self.more.setVisible(left > 0)
-        self.plan.setVisible(not one.missed)
+        self.plan.setVisible(not one.missed and not one.fits)
         self.ways.setVisible(one.missed)
 
     @staticmethod
@@ -148,8 +149,13 @@ class NewsLine(QWidget):
         one = self.news[self._place]
         self.shown.emit(one.piece, one.coat)
 
+    def _plan(self) -> None:
+        if self._desk is not None:
+            self._desk.verbs["plan"].trigger()
+
     def _ask_ways(self) -> None:
-        self.ways_asked.emit(self.news[self._place].piece)
+        if self._desk is not None:
+            self._desk.go_to(PIECES, f"{self.news[self._place].piece}/missed")
 
     def _recolour(self) -> None:
         palette = self._canvas.theme.palette
