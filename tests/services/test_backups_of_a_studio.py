@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 import pytest
 
 from studio_planner.craft.errors import StudioFileError
+from studio_planner.craft.part_of_studio import part_of
 from studio_planner.craft.pieces import Photo
 from studio_planner.craft.studio import Studio
 from studio_planner.services.backups import Backups, differences
@@ -56,9 +57,7 @@ def backups(session: DeskSession, tmp_path: Path) -> Backups:
 
 
 def emptied(session: DeskSession) -> None:
-    assert session.apply(
-        Change("Empty", lambda now: replace(now, orders=(), pieces=(), poured=(), plan=None))
-    )
+    assert session.apply(Change("Empty", lambda now: part_of(now, (), ())))
 
 
 def test_a_studio_without_backups_has_none(backups: Backups) -> None:
@@ -213,7 +212,9 @@ def test_what_would_come_back_go_and_change_is_named() -> None:
         products=now.products,
         pieces=(replace(first, name="As it was"), *rest),
     )
-    found = {one.noun: one for one in differences(then, replace(now, orders=(), poured=()))}
+    found = {
+        one.noun: one for one in differences(then, replace(now, orders=(), poured=(), lots=()))
+    }
     assert found["pieces"].other == ("As it was",)
     assert found["pieces"].gone == (second.name,)
     assert found["people"].gone == ("Ilka", "Bram")
