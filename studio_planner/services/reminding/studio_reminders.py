@@ -49,12 +49,11 @@ class _OfFile:
     def __init__(self, file: StudioFile, voice: Speaking) -> None:
         self._file = file
         self._voice = voice
-        self._quiet: tuple[Studio, QuietHours] | None = None
+        self.look()
 
-    @property
-    def studio(self) -> Studio:
-        """The studio as it is now."""
-        return self._file.read()
+    def look(self) -> None:
+        self.studio = studio = self._file.read()
+        self._quiet = QuietHours(studio.reminding, studio.time_zone, studio.people)
 
     def rows(self) -> AbstractContextManager[Rows]:
         return reminder_rows(self._file)
@@ -65,22 +64,19 @@ class _OfFile:
     def made(self, now: datetime) -> Made:
         while True:
             revision = self._file.revision()
-            studio = self._file.read()
+            self.look()
             if self._file.revision() == revision:
-                since = None if studio.plan is None else studio.plan.made
-                return Made(revision, reminders_of(studio, now), since)
+                break
+        plan = self.studio.plan
+        since = None if plan is None else plan.made
+        return Made(revision, reminders_of(self.studio, now), since)
 
     def may_ring(self, row: DueRow, now: datetime) -> bool:
-        studio = self.studio
-        if self._quiet is None or self._quiet[0] is not studio:
-            hours = QuietHours(studio.reminding, studio.time_zone, studio.people)
-            self._quiet = (studio, hours)
-        return self._quiet[1].may_ring(row.reminder, now)
+        return self._quiet.may_ring(row.reminder, now)
 
     def notice(self, bundle: Bundle, now: datetime, *, perhaps_shown: bool) -> Notice:
-        studio = self.studio
-        voice = self._voice(studio)
-        return notice_of(studio, bundle, voice, now, perhaps_shown=perhaps_shown)
+        voice = self._voice(self.studio)
+        return notice_of(self.studio, bundle, voice, now, perhaps_shown=perhaps_shown)
 
     def wanted(self, notifiers: Sequence[Notifier]) -> Sequence[Notifier]:
         off = self.studio.reminding.means_off
@@ -109,7 +105,7 @@ class StudioReminders:
 
     @property
     def studio(self) -> Studio:
-        """The studio as it is now."""
+        """The studio as it was at the last tick."""
         return self._source.studio
 
     def tick(self) -> Tick:
@@ -158,10 +154,13 @@ class StudioReminders:
 
     def snooze(self, uids: Iterable[str]) -> tuple[DueRow, ...]:
         """Have reminders told again at the next moment that makes sense for each."""
-        return self._kept.snooze(uids, self.snooze_until)
+        self._source.look()
+        studio, now = self.studio, self._clock.now()
+        return self._kept.snooze(uids, lambda row: snooze_until(studio, row.reminder, now))
 
     def snooze_until(self, row: DueRow) -> datetime | None:
         """When a reminder would be told again; None where no later moment helps."""
+        self._source.look()
         return snooze_until(self.studio, row.reminder, self._clock.now())
 
     def answer(self, pressed: Pressed) -> tuple[DueRow, ...]:

@@ -44,6 +44,10 @@ class Source(Protocol):
         """Open one change of the kept reminders."""
         ...
 
+    def look(self) -> None:
+        """Read the studio: what follows is about it as it is now."""
+        ...
+
     def revision(self) -> int:
         """A number that every change of the studio raises."""
         ...
@@ -116,6 +120,7 @@ class Reminders:
     def tick(self) -> Tick:
         """Write down what is due and tell it; StudioFileError when the file is out of reach."""
         now = self._now()
+        self._source.look()
         rows = self._settled(now)
         told: list[Told] = []
         if self._notifiers and any(self._rings_now(row, now) for row in rows):

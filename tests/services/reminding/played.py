@@ -120,6 +120,9 @@ class Played:
         if not self.world.inside:
             self.world.point()
 
+    def look(self) -> None:
+        """There is nothing to read."""
+
     def revision(self) -> int:
         return self.world.revision
 
