@@ -4,7 +4,7 @@ import json
 import shutil
 from dataclasses import dataclass
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 import pytest
 
@@ -14,6 +14,11 @@ from studio_planner.terminal.entry import run
 from studio_planner.terminal.screens import Screen
 from studio_planner.terminal.surroundings import Surroundings
 from tests.services.small_studios import DAY, StoppedClock, morning, planned_once, two_trays
+
+if TYPE_CHECKING:
+    from datetime import datetime
+
+    from studio_planner.services.paper.pages import Sheet
 
 
 @dataclass(frozen=True)
@@ -53,10 +58,15 @@ class Terminal:
             screen=lambda: self.screen,
             data_folder=lambda: self.folder / "data",
             open_desk=self._open,
+            draw_sheet=self.draw,
         )
         code = run([str(word) for word in words], around)
         printed = self._capsys.readouterr()
         return Answer(code, printed.out, printed.err)
+
+    def draw(self, sheet: Sheet, made: datetime) -> bytes:
+        """In place of a PDF: the sheet's texts, one under the other."""
+        return "\n".join([made.isoformat(), *sheet.texts]).encode()
 
     def _open(self, path: Path) -> int:
         self.opened.append(path)

@@ -155,8 +155,8 @@ def test_a_stock_list_adds_up() -> None:
         _, left, takes, after, *_ = row.cells
         assert grams(after) == pytest.approx(grams(left) - grams(takes), abs=0.051)
     (bottles,) = tables(sheet, "Bottles of Invented flood")
-    left = [grams(row.cells[2]) for row in bottles.rows if row.cells[1] == "A"]
-    assert sum(left) == pytest.approx(grams(rows.rows[0].cells[1]))
+    there = [grams(row.cells[2]) for row in bottles.rows if row.cells[1] == "A"]
+    assert sum(there) == pytest.approx(grams(rows.rows[0].cells[1]))
     free = sum(grams(row.cells[3]) for row in bottles.rows if row.cells[1] == "A")
     assert free == pytest.approx(grams(rows.rows[0].cells[3]), abs=0.11)
 
