@@ -10,8 +10,11 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
+from studio_planner.craft.log import EntryKind
+from studio_planner.craft.touches import Touch, Verdict
 from studio_planner.services.editing.changes import Change
 from studio_planner.services.hands_items import HandsKind
+from tests.desktop import scenes
 
 if TYPE_CHECKING:
     from studio_planner.craft.studio import Studio
@@ -90,6 +93,70 @@ def test_a_start_can_be_forgotten(desk: DeskWindow, bench: BenchWindow) -> None:
     QTest.mouseClick(bench.other, Qt.MouseButton.LeftButton)
     assert "A met B: start" in bench.target.text()
     assert studio_of(desk) == before
+
+
+def go_to_a_step(bench: BenchWindow) -> None:
+    for _ in range(20):
+        if ": done now" in bench.target.text():
+            return
+        QTest.keyClick(bench, Qt.Key.Key_Right)
+    pytest.fail("the scene has no step in the next hours")
+
+
+def test_a_step_takes_one_tap_and_the_last_tap_is_taken_back(
+    desk: DeskWindow, bench: BenchWindow
+) -> None:
+    before = studio_of(desk)
+    go_to_a_step(bench)
+    assert not bench.undo.isEnabled()
+    tap(bench)
+    entry = studio_of(desk).log[-1]
+    assert entry.kind in {EntryKind.SANDED, EntryKind.TURNED, EntryKind.PACKED}
+    assert entry.at == scenes.NOW
+    QTest.mouseClick(bench.undo, Qt.MouseButton.LeftButton)
+    assert studio_of(desk) == before
+    assert not bench.undo.isEnabled()
+
+
+def test_a_touch_test_takes_three_taps(desk: DeskWindow, bench: BenchWindow) -> None:
+    go_to_a_pour(bench)
+    assert not bench.touch.isEnabled()  # nothing lies on that piece yet
+    tap(bench)
+    tap(bench)
+    for _ in range(20):
+        if bench.touch.isEnabled():
+            break
+        QTest.keyClick(bench, Qt.Key.Key_Right)
+    QTest.mouseClick(bench.touch, Qt.MouseButton.LeftButton)
+    words = [one.text() for one in bench.targets.buttons]
+    assert words[:2] == ["String", "Tape-tack"]
+    QTest.mouseClick(bench.targets.buttons[1], Qt.MouseButton.LeftButton)
+    assert "Tape-tack: already" in bench.target.text()
+    QTest.mouseClick(bench.targets.buttons[1], Qt.MouseButton.LeftButton)
+    entry = studio_of(desk).log[-1]
+    assert (entry.touch, entry.verdict) == (Touch.TACK, Verdict.NOT_YET)
+    assert "A met B" in bench.target.text() or "now" in bench.target.text()
+
+
+def test_a_touch_test_can_be_left(desk: DeskWindow, bench: BenchWindow) -> None:
+    go_to_a_pour(bench)
+    tap(bench)
+    tap(bench)
+    before = studio_of(desk)
+    for _ in range(20):
+        if bench.touch.isEnabled():
+            break
+        QTest.keyClick(bench, Qt.Key.Key_Right)
+    bench.touch.click()
+    bench.targets.buttons[4].click()
+    assert bench.leave.text() == "Leave the bench"
+    assert studio_of(desk) == before
+
+
+def test_every_target_is_as_high_as_a_knuckle_needs(bench: BenchWindow) -> None:
+    for button in bench.targets.buttons:
+        assert button.height() >= 96
+        assert button.width() >= 96
 
 
 def test_escape_leaves_the_bench(bench: BenchWindow) -> None:

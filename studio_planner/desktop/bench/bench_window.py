@@ -8,24 +8,23 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QRectF, QSize, Qt, QTimer
 from PySide6.QtGui import QFont, QKeySequence, QPainter, QShortcut
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QVBoxLayout, QWidget
 from typing_extensions import override
 
 from studio_planner.desktop import words
 from studio_planner.desktop.bench import bench_words
+from studio_planner.desktop.bench.bench_taps import BenchTaps, Going
+from studio_planner.desktop.bench.bench_targets import BenchTargets
 from studio_planner.desktop.row_signs import draw_cup
 from studio_planner.desktop.side_rows import CUP_HOURS
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.bench import bench_of
-from studio_planner.services.editing.changes import Change
-from studio_planner.services.log_book.pours import mix_of, with_pour
 
 if TYPE_CHECKING:
     from datetime import datetime
 
     from PySide6.QtGui import QPaintEvent, QResizeEvent
 
-    from studio_planner.craft.plans import PlannedCoat
     from studio_planner.desktop.canvas import Canvas
     from studio_planner.desktop.page import PageDesk
     from studio_planner.services.bench import Bench, BenchTask
@@ -33,12 +32,12 @@ if TYPE_CHECKING:
 TICK_MILLISECONDS = 5_000
 """How often the numbers are counted anew; they are whole minutes."""
 
-_SHORTEST = timedelta(minutes=1)
-"""No pour takes less; two taps in the same minute are one minute apart."""
-
 _TARGET_MM = 25.0
 _MM_PER_INCH = 25.4
 _LEAST_TARGET = 96
+_TWO_ROWS = 600
+"""From this height on there is room for two rows of targets."""
+
 _CUP_SHAPE = 0.8
 """How wide a cup is to its height."""
 
@@ -70,7 +69,8 @@ class BenchWindow(QWidget):
     """The whole screen; what is done on it is changed through the desk, and can be undone.
 
     A pour takes two taps: one when A meets B, one when the last film is spread. The times of
-    both are written down. Every other task is left by a tap for the one after it.
+    both are written down. A step takes one tap once it is done, a touch test one for what is
+    felt for and one for what was found; the last tap can be taken back.
     """
 
     def __init__(self, desk: PageDesk, parent: QWidget | None = None) -> None:
@@ -79,8 +79,9 @@ class BenchWindow(QWidget):
         self._desk = desk
         self._position = 0
         self._bench: Bench | None = None
-        self._written = ""
-        self._met: tuple[tuple[PlannedCoat, ...], datetime] | None = None
+        self.taps = BenchTaps(
+            desk, Going(self.go_on, self.go_back, self.close), self._after_tap
+        )
         self.setWindowTitle(translate("bench", "Bench - Studio planner"))
         self.clock = self._label("line")
         self.verb = self._label("verb")
@@ -90,12 +91,8 @@ class BenchWindow(QWidget):
         self.left = self._label("line")
         self.cup = Cup(desk.canvas, self)
         self.lists = [self._label("line") for _ in range(3)]
-        self.target = QPushButton(self)
-        self.target.clicked.connect(self.tap)
-        self.other = QPushButton(self)
-        self.other.clicked.connect(self.go_on)
-        self.leave = QPushButton(translate("bench", "Leave the bench"), self)
-        self.leave.clicked.connect(self.close)
+        self.targets = BenchTargets(self)
+        self.target, self.other, self.touch, self.undo, self.leave = self.targets.buttons
         self._lay_out()
         for keys, does in (("Esc", self.close), ("Right", self.go_on), ("Left", self.go_back)):
             shortcut = QShortcut(QKeySequence(keys), self)
@@ -123,11 +120,6 @@ class BenchWindow(QWidget):
         for label in self.lists:
             label.setAlignment(Qt.AlignmentFlag.AlignTop)
             lists.addWidget(label, 1)
-        verbs = QHBoxLayout()
-        verbs.setSpacing(16)
-        verbs.addWidget(self.target, 3)
-        verbs.addWidget(self.other, 2)
-        verbs.addWidget(self.leave, 1)
         task = QVBoxLayout()
         task.addWidget(self.clock)
         task.addWidget(self.verb)
@@ -145,7 +137,7 @@ class BenchWindow(QWidget):
         layout.addStretch(1)
         layout.addLayout(lists)
         layout.addStretch(1)
-        layout.addLayout(verbs)
+        layout.addWidget(self.targets)
 
     def begin(self) -> None:
         """Take the whole screen and show what is next."""
@@ -170,7 +162,7 @@ class BenchWindow(QWidget):
         now, studio = session.now(), session.studio
         self._bench = bench_of(studio, studio.plan, now)
         self._position = min(self._position, max(len(self._bench.tasks) - 1, 0))
-        written = f"   {self._written}" if self._written else ""
+        written = f"   {self.taps.written}" if self.taps.written else ""
         self.clock.setText(words.moment(now, words.wall_of(studio)) + written)
         self._show_task(now)
         self._show_lists(now)
@@ -187,8 +179,8 @@ class BenchWindow(QWidget):
         else:
             shown = (
                 bench_words.number(task, now)
-                if self._met is None
-                else bench_words.counted_up(self._met[1], now, mixed=task.mixed)
+                if self.taps.met is None
+                else bench_words.counted_up(self.taps.met[1], now, mixed=task.mixed)
             )
             self.verb.setText(bench_words.verb(studio, task))
             self.about.setText(bench_words.about(studio, task))
@@ -198,26 +190,7 @@ class BenchWindow(QWidget):
         hours = 0.0 if task is None else (task.counts_to - now) / timedelta(hours=1)
         self.cup.level = min(max(hours / CUP_HOURS, 0.0), 1.0)
         self.cup.update()
-        self._offer(task)
-
-    def _offer(self, task: BenchTask | None) -> None:
-        if self._met is not None:
-            said = translate("bench", "All poured: write it down")
-            other = translate("bench", "Not yet: forget the start")
-        elif task is not None and task.pours:
-            said = (
-                translate("bench", "A met B: start")
-                if task.mixed
-                else translate("bench", "I begin now")
-            )
-            other = translate("bench", "Next thing")
-        else:
-            said, other = translate("bench", "Next thing"), translate("bench", "Back")
-        self.target.setText(said)
-        self.other.setText(other)
-        self.target.setEnabled(task is not None)
-        for button in (self.target, self.other, self.leave):
-            button.setAccessibleName(button.text())
+        self.targets.offer(self.taps.offers(task))
 
     def _show_lists(self, now: datetime) -> None:
         session, bench = self._desk.session, self._bench
@@ -247,47 +220,25 @@ class BenchWindow(QWidget):
     # Taps
 
     def tap(self) -> None:
-        """Do what the target says: start a pour, write it down, or go on to the next thing."""
-        session, task = self._desk.session, self.task
-        if session is None or task is None:
-            return
-        self._written = ""
-        if self._met is not None:
-            self._write_down(*self._met)
-        elif task.pours and session.studio.plan is not None:
-            plan = session.studio.plan
-            coat = next(c for c in plan.coats if c.number == task.item.number)
-            self._met = (mix_of(plan, coat), session.now())
-        else:
-            self.go_on()
+        """Hit the first target."""
+        self.target.click()
+
+    def _after_tap(self, written: bool) -> None:  # noqa: FBT001 - a fact
+        if written:
+            self._position = 0
         self.show_now()
 
-    def _write_down(self, coats: tuple[PlannedCoat, ...], start: datetime) -> None:
-        session = self._desk.session
-        if session is None:
-            return
-        end = max(session.now(), start + _SHORTEST)
-        name = session.studio.piece(coats[0].piece).name
-        said = translate("bench", "Poured: {piece}").format(piece=name)
-        if self._desk.changes.attempt(
-            Change(said, lambda studio: with_pour(studio, coats, start, end))
-        ):
-            self._met = None
-            self._position = 0
-            self._written = said
-
     def go_on(self) -> None:
-        """Show the next thing, from the last one the first; forget a start that was tapped."""
-        if self._met is None:
-            count = len(self._bench.tasks) if self._bench else 0
-            step = 1 if self.other.text() != translate("bench", "Back") else -1
-            self._position = (self._position + step) % max(count, 1)
-        self._met = None
+        """Show the next thing, from the last one the first; forget what was begun."""
+        count = len(self._bench.tasks) if self._bench else 0
+        if self.taps.met is None:
+            self._position = (self._position + 1) % max(count, 1)
+        self.taps.forget()
         self.show_now()
 
     def go_back(self) -> None:
         """Show the thing before."""
-        if self._met is None:
+        if self.taps.met is None:
             self._position = max(self._position - 1, 0)
             self.show_now()
 
@@ -302,13 +253,10 @@ class BenchWindow(QWidget):
         height = min(self.height(), round(self.width() * 0.62))
         for label in self.findChildren(QLabel):
             label.setFont(self._sized(_SHARES[label.property("kind")] * height))
-        font = self._sized(_SHARES["target"] * height)
-        for button in (self.target, self.other, self.leave):
-            button.setFont(font)
-            button.setMinimumHeight(self.target_pixels)
-        small = self._sized(_SHARES["line"] * height)
-        self.leave.setFont(small)
-        self.other.setFont(small)
+        first = self._sized(_SHARES["target"] * height)
+        others = self._sized(_SHARES["line"] * height)
+        rows = 2 if self.height() >= _TWO_ROWS else 1
+        self.targets.fit(self.target_pixels, first, others, rows=rows)
 
     def _sized(self, pixels: float) -> QFont:
         font = QFont(self._desk.canvas.fonts.bold)
