@@ -82,6 +82,10 @@ class Verbs(Protocol):
         """Stop planning."""
         ...
 
+    def weigh_chosen(self) -> None:
+        """Weigh the mix of the chosen bar, or the next one."""
+        ...
+
     def choose_look(self, look: Look) -> None:
         """Change the colours for now and later."""
         ...
@@ -190,6 +194,7 @@ def _look_menu(menus: _Menus, window: Verbs) -> None:
     _add_views(menu, window, menus.verbs)
     menu.addSeparator()
     add(menu, "bench", translate("menus", "&Bench"), "F11", window.others.show_bench)
+    add(menu, "weigh", translate("menus", "&Scale"), "F12", window.weigh_chosen)
     menu.addSeparator()
     legend = translate("menus", "L&egend")
     add(menu, "legend", legend, _Key.HelpContents, window.others.show_legend)

@@ -45,6 +45,10 @@ class PageDesk(Protocol):
         """Show another page, and on it the thing of that key."""
         ...
 
+    def weigh(self, piece: str, coat: str) -> None:
+        """Take the whole screen to weigh the mix that a coat is poured from."""
+        ...
+
 
 class Page(QWidget):
     """A page: it shows the studio when told to, and what is on it is changed through the desk.

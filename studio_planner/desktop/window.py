@@ -78,7 +78,7 @@ class DeskWindow(QMainWindow):
         self.canvas = Canvas(theme_for(look), fonts_from(QApplication.font()), clock.now())
         self.title_bar = TitleBar(self.canvas, self)
         self.notice = NoticeLine(self.canvas, self)
-        self.others = OtherWindows(self, self)
+        self.others = OtherWindows(self, data_folder, self)
         self.pages = PageStack(self, self.title_bar.page_bar, self)
         self._lay_out()
         self.verbs = build_menus(self)
@@ -197,6 +197,10 @@ class DeskWindow(QMainWindow):
         self._show_view(session.view)
         self.canvas.show_week()
         self.backups.make_soon()
+        if self.others.mix_runs:
+            self.notice.say(
+                translate("window", "A mix is still at the scale: F12 goes on with it.")
+            )
 
     def _show_view(self, view: DeskView | None) -> None:
         self.canvas.now = self.clock.now()
@@ -264,6 +268,18 @@ class DeskWindow(QMainWindow):
         self.pages.go_to(page, key)
         if page == PLAN and key:
             self.timeline.choose_piece(key)
+
+    def weigh(self, piece: str, coat: str) -> None:
+        """Take the whole screen to weigh the mix that a coat is poured from."""
+        self.others.show_scale((piece, coat))
+
+    def weigh_chosen(self) -> None:
+        """Weigh the mix of the chosen bar; where none is to be weighed, the next one."""
+        from studio_planner.services.ribbons import Ribbon  # noqa: PLC0415 - when asked for
+
+        bar = self.timeline.lanes.bar(self.timeline.currentIndex())
+        chosen = (bar.lane.piece.key, bar.coat.key) if isinstance(bar, Ribbon) else None
+        self.others.show_scale(chosen)
 
     def plan_again(self) -> None:
         """Plan the studio in a process of its own, or show what it lacks for a plan."""

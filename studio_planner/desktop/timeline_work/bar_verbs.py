@@ -114,6 +114,7 @@ class BarVerbs:
             else:
                 _add(menu, translate("work", "&Pin here"), lambda: work.pin_here(bar))
             _add(menu, translate("work", "Pour &at…"), lambda: self.ask_time(bar))
+            _add(menu, translate("work", "&Weigh this mix"), lambda: self._weigh(bar))
             _add(menu, translate("work", "Or drag it, or use Alt with left and right"), None)
         pins = bar.lane.studio.pins
         _add(menu, translate("work", "Let a&ll go"), work.let_all_go if pins else None)
@@ -122,6 +123,9 @@ class BarVerbs:
         free = bool(bar.lane.studio.people) and work.evening_ahead(bar.start)
         _add(menu, text, (lambda: work.forbid_evening(bar)) if free else None)
         menu.addSeparator()
+
+    def _weigh(self, bar: Ribbon) -> None:
+        self._desk.weigh(bar.lane.piece.key, bar.coat.key)
 
     def _add_showing(self, menu: QMenu, bar: Bar) -> None:
         studio, piece = bar.lane.studio, bar.lane.piece

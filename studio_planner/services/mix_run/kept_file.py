@@ -18,6 +18,7 @@ from studio_planner.storage.file_errors import told_about
 from studio_planner.storage.placing import placed
 
 if TYPE_CHECKING:
+    from collections.abc import Callable
     from pathlib import Path
 
 FOLDER = "running mixes"
@@ -52,6 +53,11 @@ class KeptMix:
         """Keep it no more; StudioFileError in one sentence when it cannot be taken away."""
         with told_about(self.path):
             self.path.unlink(missing_ok=True)
+
+
+def kept_for(studio_file: Path, data_folder: Callable[[], Path] | None) -> KeptMix | None:
+    """The file of a studio's running mix in the maker's own folder; None without one."""
+    return None if data_folder is None else KeptMix(data_folder() / FOLDER, studio_file)
 
 
 def _text(running: RunningMix) -> str:

@@ -16,7 +16,7 @@ if TYPE_CHECKING:
     from studio_planner.services.mixing.at_the_scale import ReallyWeighed
     from studio_planner.services.mixing.cup_plan import CupTime
     from studio_planner.services.mixing.scale_steps import ScaleStep
-    from studio_planner.services.weighing import WeighedMix
+    from studio_planner.services.weighing import Cup, WeighedMix
 
 
 class Do(StrEnum):
@@ -39,10 +39,11 @@ class Do(StrEnum):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class RunStep:
-    """One step: what is done, with what on the scale or with which cup to pour."""
+    """One step: what is done, with what on the scale or with which cup to pour, and when."""
 
     do: Do
     scale: ScaleStep | None = None
+    cup: Cup | None = None
     pour: CupTime | None = None
 
     @property

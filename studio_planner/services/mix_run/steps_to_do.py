@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from studio_planner.services.mix_run.stand import Do, RunStep
@@ -21,7 +22,15 @@ _FIRST = {ScaleWork.PART_A, ScaleWork.PART_B, ScaleWork.WHOLE}
 
 def steps_to_do(studio: Studio, run: PortionRun) -> tuple[RunStep, ...]:
     """What is still to be done of a portion, in order."""
-    return (*_first_cup(studio, run), *_cups(studio, run), *_pours(studio, run))
+    return (*_first_cup(studio, run), *_cups(studio, run), *_pours(run))
+
+
+def with_minutes(studio: Studio, run: PortionRun, step: RunStep) -> RunStep:
+    """A step with the minutes of the cup that it pours, if it pours one."""
+    if step.cup is None:
+        return step
+    times = portion_time(studio, run.portion).cups
+    return replace(step, pour=next(time for time in times if time.cup == step.cup))
 
 
 def _first_cup(studio: Studio, run: PortionRun) -> Iterator[RunStep]:
@@ -143,7 +152,7 @@ def _share_of_colourant(studio: Studio, run: PortionRun, cup: Cup) -> float:
     return next(shares, 0.0)
 
 
-def _pours(studio: Studio, run: PortionRun) -> Iterator[RunStep]:
-    for time in portion_time(studio, run.portion).cups:
-        if time.cup.number not in run.emptied and time.cup.mix_grams > 0.0:
-            yield RunStep(do=Do.POUR, pour=time)
+def _pours(run: PortionRun) -> Iterator[RunStep]:
+    for cup in run.portion.cups:
+        if cup.number not in run.emptied and cup.mix_grams > 0.0:
+            yield RunStep(do=Do.POUR, cup=cup)

@@ -34,10 +34,13 @@ _COLOURED = {Do.POUR, Do.WRITE, Do.WRITTEN}
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ToWrite:
-    """One change that the log lacks of a running mix; `batch` is that of a new portion."""
+    """One change that the log lacks of a running mix.
+
+    `batches` are those of the mix after it.
+    """
 
     change: Change
-    batch: int | None = None
+    batches: tuple[int, ...]
 
 
 def is_poured(studio: Studio, running: RunningMix) -> bool:
@@ -63,7 +66,8 @@ def to_write(
         if missing is not None:
             return missing
     if stand.step.do is Do.WRITTEN and not is_poured(studio, running):
-        return ToWrite(change=_pours(studio, running, stand, now))
+        change = _pours(studio, running, stand, now)
+        return ToWrite(change=change, batches=running.batches)
     return None
 
 
@@ -107,12 +111,16 @@ def _portion(
         return None
     mix = batch_of(studio, running, part)
     if mix is None:
+        # A portion that somebody has taken out of the log gets a new number in its place.
+        before, after = running.batches[: part - 1], running.batches[part:]
         return ToWrite(
-            change=weighed(studio, _told(running, portion), now), batch=next_batch(studio)
+            change=weighed(studio, _told(running, portion), now),
+            batches=(*before, next_batch(studio), *after),
         )
     coloured = portion is not stand.now or stand.step.do in _COLOURED
     if coloured and portion.colourants != mix.colourants:
-        return ToWrite(change=_with_colourants(mix.batch, portion.colourants))
+        change = _with_colourants(mix.batch, portion.colourants)
+        return ToWrite(change=change, batches=running.batches)
     return None
 
 

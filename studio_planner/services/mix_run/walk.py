@@ -6,7 +6,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from studio_planner.services.mix_run.stand import Do, LeftInCup, PortionRun, RunStep, Stand
-from studio_planner.services.mix_run.steps_to_do import steps_to_do, to_add
+from studio_planner.services.mix_run.steps_to_do import steps_to_do, to_add, with_minutes
 from studio_planner.services.mix_run.taps import TapKind
 from studio_planner.services.mixing.at_the_scale import (
     ScaleVerdict,
@@ -20,6 +20,7 @@ if TYPE_CHECKING:
     from studio_planner.craft.studio import Studio
     from studio_planner.services.mix_run.taps import RunningMix, Tap
     from studio_planner.services.mixing.scale_steps import ScaleStep
+    from studio_planner.services.weighing import Cup
 
 
 def stand_of(studio: Studio, running: RunningMix) -> Stand:
@@ -63,7 +64,7 @@ class _Walk:
     def stand(self) -> Stand:
         steps = self._steps()
         return Stand(
-            step=steps[0],
+            step=with_minutes(self._studio, self._now, steps[0]),
             now=self._now,
             portions=tuple(self._portions),
             parts=len(self._planned),
@@ -73,18 +74,17 @@ class _Walk:
 
     def take(self, tap: Tap) -> None:
         """Take one tap; one that does not fit is passed over."""
-        step = self._steps()[0]
-        before = len(self._steps())
+        steps = self._steps()
+        step = steps[0]
         if tap.kind is TapKind.READS and step.weighs and step.scale is not None:
             self._reads(step, step.scale, tap)
-        elif tap.kind is TapKind.LEFT and step.pour is not None:
-            self._is_left(step, tap)
+        elif tap.kind is TapKind.LEFT and step.cup is not None:
+            self._is_left(step.cup, tap)
         else:
             self._done_with(step, tap)
-        self._done += len(self._steps()) < before
-        if not steps_to_do(self._studio, self._now) and len(self._portions) < len(
-            self._planned
-        ):
+        left = self._steps()
+        self._done += len(left) < len(steps)
+        if not left:
             self._portions.append(PortionRun.of(self._planned[len(self._portions)]))
             self._done = 0
 
@@ -103,18 +103,18 @@ class _Walk:
             now.divided = True
         elif step.do is Do.STIR:
             now.stirred = True
-        elif step.pour is not None:
-            now.emptied[step.pour.cup.number] = tap.at
+        elif step.cup is not None:
+            now.emptied[step.cup.number] = tap.at
         elif step.do is Do.WRITE:
             self._written = True
 
-    def _is_left(self, step: RunStep, tap: Tap) -> None:
-        assert step.pour is not None  # noqa: S101 - asked for such a step only
-        cup = step.pour.cup
-        coloured = step.pour.stuff.colour.colourant_pct > 0.0
-        colour = cup.colour if coloured or len(self._now.portion.cups) > 1 else ""
+    def _is_left(self, cup: Cup, tap: Tap) -> None:
+        coloured = cup.colourant_grams > 0.0 or len(self._now.portion.cups) > 1
         self._now.left[cup.number] = LeftInCup(
-            cup=cup.number, colour=colour, grams=tap.grams, at=tap.at
+            cup=cup.number,
+            colour=cup.colour if coloured else "",
+            grams=tap.grams,
+            at=tap.at,
         )
 
     # What the display reads

@@ -168,9 +168,9 @@ def test_a_tap_that_does_not_fit_is_passed_over() -> None:
 
 
 @given(
-    count=st.integers(1, 12),
+    count=st.integers(1, 6),
     step=st.sampled_from([0.01, 0.1, 0.5, 1.0]),
-    limit=st.floats(60.0, 600.0),
+    limit=st.floats(150.0, 600.0),
     slips=st.lists(st.integers(-6, 6), min_size=30, max_size=30),
 )
 def test_what_the_steps_show_adds_up_to_the_mix_whatever_the_hand_does(
@@ -183,11 +183,9 @@ def test_what_the_steps_show_adds_up_to_the_mix_whatever_the_hand_does(
         settings=Settings(scale_step_g=step, reserve_pct=0),
     )
     running, slipped = begun(), iter(slips)
-    for _ in range(300):
-        stand = stand_of(studio, running)
+    while (stand := stand_of(studio, running)).step.do is not Do.WRITE:
+        assert len(running.taps) < 300
         scale = stand.step.scale
-        if stand.step.do is Do.WRITE:
-            break
         if scale is not None and stand.step.weighs:
             before = scale.reads_grams - scale.add_grams
             assert before == pytest.approx(0.0 if scale.tare else on_display(stand), abs=1e-6)
@@ -196,7 +194,6 @@ def test_what_the_steps_show_adds_up_to_the_mix_whatever_the_hand_does(
         else:
             met = stand.step.do is Do.MEET
             running = taps(running, TapKind.MET if met else TapKind.DONE)
-    assert stand.step.do is Do.WRITE
     for portion in stand.portions:
         assert portion.a_grams is not None
         assert portion.b_grams is not None

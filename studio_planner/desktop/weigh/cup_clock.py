@@ -1,0 +1,247 @@
+"""The cup clock: minutes since A met B, and the cup that tells by its shape how it stands."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import Enum
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QFont, QFontMetricsF, QLinearGradient, QPainter, QPen, QPolygonF
+from PySide6.QtWidgets import QWidget
+from typing_extensions import override
+
+from studio_planner.desktop import words
+from studio_planner.desktop.tongue import translate
+
+if TYPE_CHECKING:
+    from PySide6.QtGui import QPaintEvent
+
+    from studio_planner.desktop.canvas import Canvas
+
+_LEAST_MINUTES = 20.0
+"""The axis is never shorter than this."""
+
+_LEAST_PIXELS = 12
+"""No letter is smaller."""
+
+
+class CupState(Enum):
+    """How a cup stands: not mixed yet, good, to be emptied now, gone."""
+
+    RESTS = "rests"
+    GOOD = "good"
+    DUE = "due"
+    GONE = "gone"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CupTimes:
+    """Minutes since A met B (None: not yet), and those by which it is to be empty and gone."""
+
+    minute: float | None = None
+    pour_by: float | None = None
+    gone: float | None = None
+
+    @property
+    def state(self) -> CupState:
+        """How it stands now; without a cup life on the sheet it is good as far as we know."""
+        if self.minute is None:
+            return CupState.RESTS
+        if self.gone is not None and self.minute >= self.gone:
+            return CupState.GONE
+        if self.pour_by is not None and self.minute >= self.pour_by:
+            return CupState.DUE
+        return CupState.GOOD
+
+    @property
+    def counted(self) -> str:
+        """The time that has gone, counted up: 12:05."""
+        seconds = max(0, int((self.minute or 0.0) * 60.0 + 1e-6))
+        return f"{seconds // 60}:{seconds % 60:02}"
+
+    @property
+    def word(self) -> str:
+        """How it stands, in few words."""
+        said = {
+            CupState.RESTS: translate("weigh", "The clock starts when B goes in"),
+            CupState.GOOD: translate("weigh", "Good"),
+            CupState.DUE: translate("weigh", "Empty it now"),
+            CupState.GONE: translate("weigh", "Gone: do not pour"),
+        }
+        if self.state is CupState.GOOD and self.pour_by is None:
+            return translate("weigh", "The sheet has no cup life: nobody knows by when")
+        return said[self.state]
+
+    @property
+    def ends(self) -> str:
+        """By when it is to be empty, and when it is gone."""
+        if self.pour_by is None or self.gone is None:
+            return ""
+        return translate("weigh", "pour by minute {by}, gone at {gone}").format(
+            by=int(self.pour_by), gone=int(self.gone)
+        )
+
+    @property
+    def spoken(self) -> str:
+        """All of it for a screen reader."""
+        counted = "" if self.minute is None else self.counted
+        return ", ".join(part for part in (counted, self.word, self.ends) if part)
+
+
+class CupClock(QWidget):
+    """Draws it: a cup, the time counted up, words, and a film that hardens to its end."""
+
+    def __init__(self, canvas: Canvas, parent: QWidget) -> None:
+        """Start with a cup that rests."""
+        super().__init__(parent)
+        self._canvas = canvas
+        self.times = CupTimes()
+        self.setAccessibleName(translate("weigh", "Cup clock"))
+        canvas.redrawn.connect(self.update)
+
+    def show_times(self, times: CupTimes) -> None:
+        """Show other times."""
+        self.times = times
+        self.setAccessibleDescription(times.spoken)
+        self.update()
+
+    @override
+    def paintEvent(self, event: QPaintEvent) -> None:
+        width, height = float(self.width()), float(self.height())
+        with QPainter(self) as painter:
+            painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+            unit = min(width / 9.0, height / 8.5)
+            cup = QRectF(0.0, 0.0, 2.6 * unit, 3.0 * unit)
+            self._draw_cup(painter, cup.adjusted(unit * 0.3, unit * 0.2, -unit * 0.2, 0.0))
+            beside = QRectF(cup.right() + 0.3 * unit, 0.0, width - cup.right(), 1.9 * unit)
+            self._write(painter, beside, self._counted, 1.7 * unit, self._ink)
+            word = QRectF(0.0, 3.2 * unit, width, 1.9 * unit)
+            self._write(painter, word, self.times.word, 0.78 * unit, self._ink)
+            if self.times.pour_by is not None and self.times.gone is not None:
+                band = QRectF(0.0, 6.1 * unit, width, 0.8 * unit)
+                self._draw_film(painter, band, unit)
+                ends = QRectF(0.0, band.bottom() + 0.25 * unit, width, 1.2 * unit)
+                self._write(painter, ends, self.times.ends, 0.5 * unit, "quiet")
+
+    @property
+    def _counted(self) -> str:
+        return words.TO if self.times.minute is None else self.times.counted
+
+    @property
+    def _ink(self) -> str:
+        return "now" if self.times.state in {CupState.DUE, CupState.GONE} else "ink"
+
+    def _write(
+        self, painter: QPainter, rect: QRectF, text: str, pixels: float, colour: str
+    ) -> None:
+        font = QFont(self._canvas.fonts.bold)
+        font.setPixelSize(max(_LEAST_PIXELS, round(pixels)))
+        flags = Qt.TextFlag.TextWordWrap | Qt.AlignmentFlag.AlignVCenter
+        while font.pixelSize() > _LEAST_PIXELS:
+            need = QFontMetricsF(font).boundingRect(rect, int(flags), text)
+            if need.height() <= rect.height() and need.width() <= rect.width():
+                break
+            font.setPixelSize(font.pixelSize() - 1)
+        painter.setFont(font)
+        painter.setPen(self._canvas.theme.colour(colour))
+        painter.drawText(rect, int(flags), text)
+
+    # Three shapes: a cup that stands, one that is tipped, one that is broken across
+
+    def _draw_cup(self, painter: QPainter, rect: QRectF) -> None:
+        state, theme = self.times.state, self._canvas.theme
+        painter.save()
+        if state is CupState.DUE:
+            painter.translate(rect.center())
+            painter.rotate(52.0)
+            painter.translate(-rect.center())
+            rect = rect.adjusted(rect.width() * 0.08, 0.0, -rect.width() * 0.08, 0.0)
+        slope = 0.14 * rect.width()
+        wall = QPolygonF(
+            [
+                rect.topLeft(),
+                QPointF(rect.left() + slope, rect.bottom()),
+                QPointF(rect.right() - slope, rect.bottom()),
+                rect.topRight(),
+            ]
+        )
+        if state in {CupState.GOOD, CupState.DUE}:
+            painter.setPen(Qt.PenStyle.NoPen)
+            painter.setBrush(theme.film_colour(0.1 if state is CupState.GOOD else 0.3))
+            painter.drawPolygon(self._filled(rect, slope))
+        pen = QPen(theme.colour(self._ink), max(3.0, 0.05 * rect.width()))
+        pen.setJoinStyle(Qt.PenJoinStyle.RoundJoin)
+        painter.setPen(pen)
+        painter.setBrush(
+            theme.film_colour(1.0) if state is CupState.GONE else Qt.BrushStyle.NoBrush
+        )
+        if state is CupState.GONE:
+            painter.drawPolygon(wall)
+            self._crack(painter, rect)
+        else:
+            painter.drawPolyline(wall)
+        painter.restore()
+        if state is CupState.DUE:
+            self._drop(painter, rect)
+
+    def _filled(self, rect: QRectF, slope: float) -> QPolygonF:
+        top = rect.top() + 0.3 * rect.height()
+        inset = slope * 0.3
+        return QPolygonF(
+            [
+                QPointF(rect.left() + inset, top),
+                QPointF(rect.left() + slope, rect.bottom()),
+                QPointF(rect.right() - slope, rect.bottom()),
+                QPointF(rect.right() - inset, top),
+            ]
+        )
+
+    def _crack(self, painter: QPainter, rect: QRectF) -> None:
+        middle, step = rect.center().x(), 0.16 * rect.width()
+        points = [
+            QPointF(middle + (step if row % 2 else -step), rect.top() + row * rect.height() / 5)
+            for row in range(6)
+        ]
+        painter.drawPolyline(QPolygonF(points))
+        painter.drawLine(rect.topLeft(), rect.bottomRight())
+        painter.drawLine(rect.topRight(), rect.bottomLeft())
+
+    def _drop(self, painter: QPainter, rect: QRectF) -> None:
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(self._canvas.theme.film_colour(0.1))
+        size = 0.2 * rect.width()
+        painter.drawEllipse(
+            QPointF(rect.right() + 0.1 * size, rect.bottom() - size), size, size
+        )
+
+    def _draw_film(self, painter: QPainter, band: QRectF, unit: float) -> None:
+        theme, times = self._canvas.theme, self.times
+        gone, by = times.gone or 0.0, times.pour_by or 0.0
+        whole = max(1.15 * gone, _LEAST_MINUTES)
+        film = QLinearGradient(band.topLeft(), band.topRight())
+        for share in (0.0, 0.34, 0.7, 1.0):
+            film.setColorAt(share * min(gone / whole, 1.0), theme.film_colour(share))
+        painter.setPen(QPen(theme.colour("film_edge"), 1.5))
+        painter.setBrush(film)
+        painter.drawRoundedRect(band, 3.0, 3.0)
+        painter.setPen(QPen(theme.colour("ink"), max(3.0, unit * 0.07)))
+        for minute, high in ((by, 0.35), (gone, 0.7)):
+            x = band.left() + band.width() * minute / whole
+            painter.drawLine(
+                QPointF(x, band.top() - high * unit), QPointF(x, band.bottom() + 0.1 * unit)
+            )
+        if times.minute is not None:
+            self._draw_now(painter, band, min(times.minute / whole, 1.0), unit)
+
+    def _draw_now(self, painter: QPainter, band: QRectF, share: float, unit: float) -> None:
+        x, half = band.left() + band.width() * share, 0.22 * unit
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(self._canvas.theme.colour("now"))
+        top = band.top() - 0.1 * unit
+        painter.drawPolygon(
+            QPolygonF(
+                [QPointF(x, top + 2 * half), QPointF(x - half, top), QPointF(x + half, top)]
+            )
+        )
+        painter.drawRect(QRectF(x - 1.5, top, 3.0, band.height() + 0.2 * unit))

@@ -1,0 +1,247 @@
+"""What stands on the weigh view, in as few words as can be."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from math import ceil, log10
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.settings import MassUnit
+from studio_planner.craft.tongue import figure
+from studio_planner.desktop import words
+from studio_planner.desktop.quantities import Quantity, scale_of
+from studio_planner.desktop.tongue import translate
+from studio_planner.services.colour_stuff import stuff_of
+from studio_planner.services.mix_run.stand import Do
+from studio_planner.services.mixing.cup_plan import STIR_MINUTES
+from studio_planner.services.mixing.left_over import LeftOver, homes_for
+from studio_planner.services.mixing.scale_steps import ScaleWork
+
+if TYPE_CHECKING:
+    from studio_planner.craft.studio import Studio
+    from studio_planner.services.desk import DeskView
+    from studio_planner.services.mix_run.stand import PortionRun, Stand
+    from studio_planner.services.mixing.scale_steps import ScaleStep
+
+_OUNCE_DECIMALS = 3
+_MOST_HOMES = 2
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Shown:
+    """One step in words: what to do, to what, the one number, what the display reads then.
+
+    `target` is what the large button says, `other` what the one beside it says, or nothing.
+    """
+
+    verb: str
+    about: str
+    number: str
+    meaning: str = ""
+    reads: str = ""
+    target: str
+    other: str = ""
+
+
+def reading(grams: float, studio: Studio) -> str:
+    """A mass as the scale shows it: with the decimals of its step, in the studio's unit."""
+    scale = scale_of(Quantity.MASS, studio.units)
+    step = studio.settings.scale_step_g
+    decimals = _OUNCE_DECIMALS
+    if studio.units.mass is not MassUnit.OUNCE:
+        decimals = max(0, ceil(-log10(step) - 1e-9))
+    return figure(f"{scale.shown(grams):.{decimals}f} {scale.unit}")
+
+
+def shown(
+    studio: Studio, stand: Stand, minute: float | None, batches: tuple[int, ...]
+) -> Shown:
+    """A step in words; `minute` is how long ago A met B, `batches` are those in the log."""
+    do = stand.step.do
+    if do is Do.STIR:
+        return _stir()
+    if do is Do.POUR:
+        return _pour(studio, stand, minute)
+    if do is Do.DIVIDE:
+        return _divide(studio, stand)
+    if do in {Do.WRITE, Do.WRITTEN}:
+        return _end(studio, stand, batches)
+    return _weigh(studio, stand)
+
+
+def _weigh(studio: Studio, stand: Stand) -> Shown:
+    scale = stand.step.scale
+    assert scale is not None  # noqa: S101 - every such step has one
+    reads = reading(scale.reads_grams, studio)
+    tapped = translate("weigh", "It reads {grams}").format(grams=reads)
+    meets = stand.step.do is Do.MEET
+    return Shown(
+        verb=_verb(scale, more=stand.step.do is Do.MORE),
+        about=_about(studio, stand.now, scale),
+        number=reading(scale.add_grams, studio),
+        reads=translate("weigh", "The display then reads {grams}").format(grams=reads),
+        target=translate("weigh", "B goes in now: start the clock") if meets else tapped,
+        other="" if meets else translate("weigh", "Another number…"),
+    )
+
+
+def _verb(scale: ScaleStep, *, more: bool) -> str:
+    if scale.work is ScaleWork.PART_A:
+        return translate("weigh", "Add more A") if more else translate("weigh", "Part A")
+    if scale.work is ScaleWork.PART_B:
+        return translate("weigh", "Add more B") if more else translate("weigh", "Add part B")
+    if scale.work is ScaleWork.WHOLE:
+        return translate("weigh", "Weigh out")
+    if scale.work is ScaleWork.MIX:
+        said = translate("weigh", "Mix into cup {cup}: {colour}")
+        return said.format(cup=scale.cup, colour=scale.name)
+    name = scale.name or translate("weigh", "colourant")
+    return translate("weigh", "Add {colourant}").format(colourant=name)
+
+
+def _about(studio: Studio, now: PortionRun, scale: ScaleStep) -> str:
+    if scale.work is ScaleWork.COLOURANT:
+        return _colourant(studio, now, scale)
+    if scale.tare:
+        said = translate("weigh", "Empty cup on the scale, display at {zero}")
+        return said.format(zero=reading(0.0, studio))
+    before = reading(max(0.0, scale.reads_grams - scale.add_grams), studio)
+    return translate("weigh", "Same cup, {grams} are in it").format(grams=before)
+
+
+def _colourant(studio: Studio, now: PortionRun, scale: ScaleStep) -> str:
+    planned = now.portion.coats[0]
+    coat = studio.piece(planned.piece).coat(planned.coat)
+    cup = next(c for c in now.portion.cups if c.number == scale.cup or not scale.cup)
+    colour = next((one for one in coat.colours if one.name == cup.colour), None)
+    if colour is None:
+        return ""
+    mix = max(0.0, scale.reads_grams - scale.add_grams)
+    share = figure(f"{colour.colourant_pct:g}")
+    ceiling = stuff_of(colour, studio.pigments).ceiling_pct
+    if ceiling is None:
+        said = translate("weigh", "Same cup; {share} % of its mix")
+        return said.format(share=share)
+    said = translate("weigh", "Same cup; {share} % of its mix, usually {most} at most")
+    return said.format(share=share, most=reading(mix * ceiling / 100.0, studio))
+
+
+def _divide(studio: Studio, stand: Stand) -> Shown:
+    portion = stand.now.portion
+    return Shown(
+        verb=translate("weigh", "Stop: two cups"),
+        about=portion.product.name,
+        number=reading(portion.total_grams / 2.0, studio),
+        meaning=translate("weigh", "into each"),
+        target=translate("weigh", "It is in two cups"),
+    )
+
+
+def _stir() -> Shown:
+    return Shown(
+        verb=translate("weigh", "Stir slowly"),
+        about=translate(
+            "weigh", "Scrape sides and bottom, then into a second cup and stir again"
+        ),
+        number=f"{STIR_MINUTES:.0f} min",
+        meaning=translate("weigh", "in all, on the cup clock"),
+        target=translate("weigh", "It is stirred"),
+    )
+
+
+def _pour(studio: Studio, stand: Stand, minute: float | None) -> Shown:
+    time = stand.step.pour
+    assert time is not None  # noqa: S101 - every such step has one
+    names = " + ".join(words.piece_name(studio.piece(c.piece)) for c in stand.now.portion.coats)
+    colour = time.cup.colour
+    wait = ceil(time.pour_minute - (minute or 0.0) - 1e-6)
+    minutes = {"at": round(time.pour_minute), "by": int(time.out_by_minute or 0.0)}
+    reads = (
+        ""
+        if time.out_by_minute is None
+        else translate("weigh", "Pour at minute {at}, empty by {by}").format(**minutes)
+    )
+    only = len(stand.now.portion.cups) == 1
+    verb = (
+        translate("weigh", "Pour") if only else translate("weigh", "Pour cup {cup}: {colour}")
+    )
+    waits = wait > 0 and stand.now.mixed
+    return Shown(
+        verb=verb.format(cup=time.cup.number, colour=colour),
+        about=names,
+        number=f"{wait} min" if waits else translate("weigh", "now"),
+        meaning=translate("weigh", "to wait") if waits else "",
+        reads=reads if stand.now.mixed else "",
+        target=translate("weigh", "The cup is empty"),
+        other=translate("weigh", "Some is left…"),
+    )
+
+
+def _end(studio: Studio, stand: Stand, batches: tuple[int, ...]) -> Shown:
+    names = " + ".join(words.piece_name(studio.piece(c.piece)) for c in stand.now.portion.coats)
+    written = stand.step.do is Do.WRITTEN
+    number = " + ".join(str(batch) for batch in batches)
+    return Shown(
+        verb=translate("weigh", "Written down")
+        if written
+        else translate("weigh", "All is poured"),
+        about=names,
+        number=number,
+        meaning=translate("weigh", "is the batch: write it under the piece"),
+        target=translate("weigh", "Done")
+        if written
+        else translate("weigh", "Poured: write it down"),
+    )
+
+
+def left_lines(view: DeskView, stand: Stand) -> list[str]:
+    """Where everything that is left can go, each in a sentence."""
+    lines: list[str] = []
+    for run, left in stand.lefts:
+        since = run.since or left.at
+        over = LeftOver(
+            portion=run.portion,
+            colour=left.colour,
+            grams=left.grams,
+            minute=(view.now - since).total_seconds() / 60.0,
+        )
+        lines += _homes(view, over)
+    return lines
+
+
+def _homes(view: DeskView, over: LeftOver) -> list[str]:
+    studio, homes = view.studio, homes_for(view, over)
+    what = f"{reading(over.grams, studio)} {over.colour}".strip()
+    good = homes.good_minutes
+    lines = [_good(what, good)]
+    for home in homes.coats[:_MOST_HOMES]:
+        piece = studio.piece(home.coat.piece)
+        said = translate("weigh", "It is enough for {piece}, {coat}: {grams}, spot {spot}.")
+        lines.append(
+            said.format(
+                piece=words.piece_name(piece),
+                coat=piece.coat_name(home.coat.coat),
+                grams=reading(home.grams, studio),
+                spot=studio.spot(home.coat.spot).name,
+            )
+        )
+    if not homes.coats:
+        said = translate(
+            "weigh",
+            "No planned coat takes it now: {grams} make a witness chip; spread the rest thin "
+            "on what does not burn.",
+        )
+        lines.append(said.format(grams=words.mass(homes.chip_grams, studio.units)))
+    return lines
+
+
+def _good(what: str, good: float | None) -> str:
+    if good is None:
+        return translate("weigh", "{what} left; nobody knows how long it is good.").format(
+            what=what
+        )
+    if good < 1.0:
+        return translate("weigh", "{what} left; its time in the cup is over.").format(what=what)
+    return translate("weigh", "{what} left, good for {minutes} min.").format(
+        what=what, minutes=int(good)
+    )
