@@ -12,13 +12,17 @@ import pypdfium2
 import pytest
 from PySide6.QtCore import Qt, QTimer
 from PySide6.QtGui import QGuiApplication
-from PySide6.QtPrintSupport import QPrinter
+from PySide6.QtPrintSupport import QPrintDialog, QPrinter
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QFileDialog, QLineEdit
+from PySide6.QtWidgets import QApplication, QComboBox, QFileDialog, QLineEdit
+from typing_extensions import override
 
 from studio_planner.craft.errors import StudioError
+from studio_planner.craft.orders import ContactClaim
 from studio_planner.desktop.dialogs import Dialogs
-from studio_planner.desktop.paper import paper_type
+from studio_planner.desktop.page_keys import ORDERS
+from studio_planner.desktop.pages.orders_page import OrdersPage
+from studio_planner.desktop.paper import paper_type, printing
 from studio_planner.desktop.paper.page_drawing import PaperPages
 from studio_planner.desktop.paper.paging import pages_of
 from studio_planner.desktop.paper.paper_type import Face, width_of, wrapped, writable
@@ -45,8 +49,11 @@ pytestmark = pytest.mark.qt_log_ignore("This plugin does not support", extend=Tr
 
 
 def every_sheet() -> list[Sheet]:
+    """Sheets of every kind: the first of each, and all that a day pours."""
     view = DeskView(scenes.planned(), scenes.NOW)
-    return [sheet_of(view, kind, one.key) for kind in SheetKind for one in choices(view, kind)]
+    return [
+        sheet_of(view, kind, one.key) for kind in SheetKind for one in choices(view, kind)[:1]
+    ]
 
 
 def read(pdf: bytes) -> Any:  # noqa: ANN401 - published without types
@@ -225,6 +232,32 @@ def test_a_printer_gets_the_same_pages(tmp_path: Path) -> None:
     assert len(read((tmp_path / "one.pdf").read_bytes())) == 1
 
 
+@pytest.mark.journey
+def test_print_asks_for_a_printer_and_says_that_it_was_sent(
+    desk: DeskWindow, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    asked: list[QPrinter] = []
+
+    class Dialog(QPrintDialog):
+        """Chooses a PDF instead of a printer the second time, none the first."""
+
+        @override
+        def exec(self) -> int:
+            asked.append(self.printer())
+            self.printer().setOutputFormat(QPrinter.OutputFormat.PdfFormat)
+            self.printer().setOutputFileName(str(tmp_path / "printed.pdf"))
+            return len(asked) - 1
+
+    monkeypatch.setattr(printing, "QPrintDialog", Dialog)
+    open_paper(desk, SheetKind.WEEK)
+    paper = desk.others.paper
+    paper.print.click()
+    assert paper.notice.words == ""
+    paper.print.click()
+    assert paper.notice.words == "Sent to the printer."
+    assert len(read((tmp_path / "printed.pdf").read_bytes())) >= 1
+
+
 # The window
 
 
@@ -277,6 +310,30 @@ def test_another_day_is_another_sheet_and_nothing_is_saved_without_a_name(
     saving_to(desk, None, [])
     paper.save.click()
     assert paper.notice.words == ""
+
+
+@pytest.mark.journey
+def test_the_slip_is_that_of_the_order_that_is_chosen_and_says_what_it_says_of_food(
+    desk: DeskWindow,
+) -> None:
+    desk.changes.plans_by_itself = False
+    assert desk.session is not None
+    before = desk.session.studio
+    last = before.orders[-1]
+    desk.go_to(ORDERS, last.key)
+    page = desk.pages.page(ORDERS)
+    assert isinstance(page, OrdersPage)
+    box = page.form.form.fields["contact"].findChild(QComboBox)
+    assert isinstance(box, QComboBox)
+    QTest.keyClick(box, Qt.Key.Key_Down)
+    assert desk.session.studio.orders[-1].contact is ContactClaim.DECLARED
+    open_paper(desk, SheetKind.ORDER)
+    pages = desk.others.paper.sheet_view.pages
+    assert pages is not None
+    assert pages.sheet.file_name == f"order-{last.key}"
+    assert "declaration number" in pages.sheet.texts
+    desk.verbs["undo"].trigger()
+    assert desk.session.studio == before
 
 
 @pytest.mark.journey

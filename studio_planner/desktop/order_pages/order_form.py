@@ -6,7 +6,9 @@ from typing import TYPE_CHECKING, Any
 
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
-from studio_planner.craft.orders import Gate, Promise
+from studio_planner.craft.kind_words import kind_word
+from studio_planner.craft.orders import ContactClaim, Gate, Promise
+from studio_planner.craft.tongue import capital
 from studio_planner.desktop import words
 from studio_planner.desktop.forms.days_field import DaysField
 from studio_planner.desktop.forms.fields import ChoiceField, NoteField, NumberField, TextField
@@ -71,6 +73,8 @@ class OrderForm(QWidget):
             "weight",
             NumberField(canvas, translate("orders", "How much being late counts (1 is usual)")),
         )
+        contacts = [(contact, capital(kind_word(contact))) for contact in ContactClaim]
+        add("contact", ChoiceField(canvas, translate("orders", "Food"), contacts))
         add("note", NoteField(canvas, translate("orders", "Note")))
 
     def show_order(self, studio: Studio, order: Order) -> None:

@@ -54,7 +54,7 @@ def new_order(studio: Studio, today: date, name: str) -> Order:
 def values_of(order: Order) -> dict[str, Any]:
     """What a form shows of an order, by the names of its fields; its courier's among them."""
     names = ("name", "promise", "promised", "opens", "gate", "packing_minutes", "weight")
-    values = {name: getattr(order, name) for name in (*names, "pieces", "note")}
+    values = {name: getattr(order, name) for name in (*names, "pieces", "contact", "note")}
     return values | {name: getattr(order.courier, name) for name in _OF_THE_COURIER}
 
 

@@ -7,16 +7,28 @@ from datetime import date, timedelta
 from enum import StrEnum
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.kind_words import kind_word
 from studio_planner.craft.tongue import counted, translate
 from studio_planner.services.paper.order_slip import order_slip
-from studio_planner.services.paper.pour_sheet import pour_days, pour_sheet_of_day, pours_on
+from studio_planner.services.paper.pour_sheet import (
+    pour_days,
+    pour_sheet_of_day,
+    pour_sheet_of_mix,
+    pours_on,
+)
 from studio_planner.services.paper.stock_list import stock_list
-from studio_planner.services.paper.wall_words import date_said, local_day
+from studio_planner.services.paper.wall_words import date_said, local_day, moment_said
 from studio_planner.services.paper.week_sheet import DAYS, first_day_of_week, week_sheet
+from studio_planner.services.questions.sentences import listed
 
 if TYPE_CHECKING:
+    from studio_planner.craft.plans import PlannedCoat
+    from studio_planner.craft.studio import Studio
     from studio_planner.services.desk import DeskView
     from studio_planner.services.paper.pages import Sheet
+
+
+_MIX = "mix-"
 
 
 class SheetKind(StrEnum):
@@ -40,7 +52,7 @@ def choices(view: DeskView, kind: SheetKind) -> tuple[Choice, ...]:
     """The sheets of a kind that there are, the one that is mostly wanted first."""
     match kind:
         case SheetKind.POURS:
-            return _days(view)
+            return (*_days(view), *_mixes(view))
         case SheetKind.WEEK:
             return _weeks(view)
         case SheetKind.ORDER:
@@ -54,6 +66,8 @@ def sheet_of(view: DeskView, kind: SheetKind, key: str) -> Sheet:
     """Make the sheet of a choice; NothingForPaper when there is nothing on it any more."""
     match kind:
         case SheetKind.POURS:
+            if key.startswith(_MIX):
+                return pour_sheet_of_mix(view, int(key.removeprefix(_MIX)))
             return pour_sheet_of_day(view, date.fromisoformat(key))
         case SheetKind.WEEK:
             return week_sheet(view, date.fromisoformat(key))
@@ -77,6 +91,33 @@ def _day_words(view: DeskView, day: date) -> str:
         translate("paper", "{count} mixes"),
     )
     return translate("paper", "{day}: {mixes}").format(day=date_said(day), mixes=mixes)
+
+
+def _mixes(view: DeskView) -> tuple[Choice, ...]:
+    """Each mix by itself, in order of time."""
+    mixes: dict[int, list[PlannedCoat]] = {}
+    for day in pour_days(view):
+        for coat in pours_on(view, day):
+            mixes.setdefault(coat.mix, []).append(coat)
+    found = sorted(mixes.values(), key=lambda coats: (coats[0].start, coats[0].mix))
+    return tuple(
+        Choice(key=mix_key(coats[0].mix), words=_mix_words(view.studio, coats))
+        for coats in found
+    )
+
+
+def mix_key(mix: int) -> str:
+    """The key of the pour sheet of one mix of the plan."""
+    return f"{_MIX}{mix}"
+
+
+def _mix_words(studio: Studio, coats: list[PlannedCoat]) -> str:
+    first = studio.piece(coats[0].piece)
+    return translate("paper", "{moment}: {coat}, {pieces}").format(
+        moment=moment_said(studio, coats[0].start),
+        coat=kind_word(first.coat(coats[0].coat).kind),
+        pieces=listed(studio.piece(coat.piece).name for coat in coats),
+    )
 
 
 def _weeks(view: DeskView) -> tuple[Choice, ...]:

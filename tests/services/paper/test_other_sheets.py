@@ -167,7 +167,11 @@ def test_an_empty_stock_says_so() -> None:
 
 def test_there_is_a_choice_of_days_weeks_and_orders() -> None:
     view = planned_week()
-    assert [one.words for one in choices(view, SheetKind.POURS)] == ["Mon 2 Feb: 1 mix"]
+    day, mix = choices(view, SheetKind.POURS)
+    assert day.words == "Mon 2 Feb: 1 mix"
+    assert mix.words == "Mon 2 Feb 18:00: flood, Set"
+    assert sheet_of(view, SheetKind.POURS, mix.key).file_name == "pour-2026-02-02-mix-1"
+    assert sheet_of(view, SheetKind.POURS, day.key).file_name == "pours-2026-02-02"
     assert [one.key for one in choices(view, SheetKind.WEEK)] == ["2026-02-02", "2026-02-09"]
     assert [one.key for one in choices(view, SheetKind.ORDER)] == ["o"]
     assert [one.words for one in choices(view, SheetKind.STOCK)] == ["everything"]
