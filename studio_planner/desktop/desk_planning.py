@@ -107,7 +107,7 @@ class DeskPlanning(QObject):
         """
         if not self.running:
             return False
-        self.process.close()
+        self.process.drop()
         self._take()
         self.offer()
         return True
@@ -129,7 +129,7 @@ class DeskPlanning(QObject):
 
     def leave(self, path: Path | None = None) -> None:
         """Stop at once, unless the studio at `path` is what is planned; nothing is said."""
-        if self.running and self.process.path != path:
+        if "process" in self.__dict__ and self.process.path != path:
             self.process.close()
         self.offer()
 

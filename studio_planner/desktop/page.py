@@ -17,6 +17,7 @@ if TYPE_CHECKING:
     from studio_planner.desktop.desk_changes import DeskChanges
     from studio_planner.desktop.dialogs import Dialogs
     from studio_planner.desktop.notice_line import NoticeLine
+    from studio_planner.desktop.reminding.desk_reminding import DeskReminding
     from studio_planner.services.desk import DeskSession, DeskView
     from studio_planner.services.ports import WallClock
 
@@ -29,6 +30,7 @@ class PageDesk(Protocol):
     session: DeskSession | None
     changes: DeskChanges
     backups: DeskBackups
+    reminding: DeskReminding
     notice: NoticeLine
     verbs: dict[str, QAction]
 
@@ -66,6 +68,10 @@ class Page(QWidget):
     def show_view(self, view: DeskView | None) -> None:
         """Show a studio as it is now; None: none is open."""
         raise NotImplementedError
+
+    def getting_ready(self) -> Iterator[None]:
+        """Make what is not seen at first, in parts, while nobody waits for it."""
+        yield from ()
 
     def choose(self, key: str) -> None:
         """Choose the thing of that key, where the page has it."""

@@ -8,6 +8,8 @@ from typing import TYPE_CHECKING
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QStackedWidget, QWidget
 
+from studio_planner.desktop.ahead import load_ahead
+from studio_planner.desktop.idle_work import IdleWork
 from studio_planner.desktop.page import Page, focus_first
 from studio_planner.desktop.page_keys import (
     LOG,
@@ -21,12 +23,16 @@ from studio_planner.desktop.page_keys import (
 from studio_planner.desktop.tongue import translate
 
 if TYPE_CHECKING:
-    from collections.abc import Callable
+    from collections.abc import Callable, Iterator
 
     from studio_planner.desktop.page import PageDesk
     from studio_planner.desktop.page_bar import PageBar
     from studio_planner.desktop.timeline_work.shared_choice import SharedChoice
     from studio_planner.services.desk import DeskView
+
+
+_SOON_MILLISECONDS = 300
+"""How long after a studio was opened other pages are made ready: the plan is drawn first."""
 
 
 def _orders(desk: PageDesk) -> Page:
@@ -99,6 +105,7 @@ class PageStack(QStackedWidget):
         self._view: DeskView | None = None
         self.choice: SharedChoice | None = None
         self._stale: set[str] = set()
+        self._ahead = IdleWork(self, wait=_SOON_MILLISECONDS)
         for number, (key, words) in enumerate(_names(), start=1):
             bar.add(key, words, number)
             shortcut = QShortcut(QKeySequence(f"Ctrl+{number}"), parent)
@@ -122,6 +129,18 @@ class PageStack(QStackedWidget):
             self.hold(key, _MAKERS[key](self._desk))
             self._stale.add(key)
         return self._held[key]
+
+    def get_ready(self) -> None:
+        """Make the pages that nobody has looked at yet while there is nothing else to do."""
+        self._ahead.do(self._getting_ready())
+
+    def _getting_ready(self) -> Iterator[None]:
+        yield from load_ahead()
+        for key in _MAKERS:
+            page = self.page(key)
+            yield
+            if isinstance(page, Page):
+                yield from page.getting_ready()
 
     def go_to(self, key: str, thing: str = "") -> None:
         """Bring a page to the front, and on it the thing of that key."""

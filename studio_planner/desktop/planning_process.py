@@ -108,12 +108,20 @@ class PlanningProcess(QObject):
         environment.insert("PYTHONIOENCODING", "utf-8")
         environment.insert("PYTHONPATH", _search_path(environment))
         process.setProcessEnvironment(environment)
-        process.readyReadStandardOutput.connect(self._read)
-        process.finished.connect(self._finished)
-        process.errorOccurred.connect(self._could_not_start)
-        process.started.connect(self._send_back)
+        for signal, slot in self._told_by(process):
+            signal.connect(slot)
         begun.emit()
         process.start(program, arguments)
+
+    def _told_by(
+        self, process: QProcess
+    ) -> tuple[tuple[SignalInstance, Callable[..., None]], ...]:
+        return (
+            (process.started, self._send_back),
+            (process.readyReadStandardOutput, self._read),
+            (process.finished, self._finished),
+            (process.errorOccurred, self._could_not_start),
+        )
 
     def _send_back(self) -> None:
         if self._process is not None:
@@ -125,11 +133,22 @@ class PlanningProcess(QObject):
             self._stopped = True
             self._process.kill()
 
-    def close(self) -> None:
-        """Stop planning and wait until it has ended; nothing is told any more."""
-        process = self._let_go()
+    def drop(self) -> None:
+        """Stop planning; nothing is told any more.
+
+        What is killed does nothing more, though the system takes a moment to clear it away.
+        """
+        process, self._process = self._process, None
         if process is not None:
+            for signal, slot in self._told_by(process):
+                signal.disconnect(slot)
+            process.finished.connect(process.deleteLater)
             process.kill()
+
+    def close(self) -> None:
+        """Stop planning and wait until all of it has ended; nothing is told any more."""
+        self.drop()
+        for process in self.findChildren(QProcess):
             process.waitForFinished(_STOP_MILLISECONDS)
 
     def _read(self) -> None:

@@ -21,6 +21,7 @@ if TYPE_CHECKING:
 
     from studio_planner.desktop.canvas import Canvas
     from studio_planner.services.backdrop import AirSample
+    from studio_planner.services.desk import DeskView
 
 _STEPS = (300, 600, 1200, 1800, 3600, 7200, 10_800, 21_600)
 _LEAST_PIXELS = 4.0
@@ -38,7 +39,7 @@ class RoomStrip(QWidget):
         super().__init__(parent)
         self._canvas = canvas
         self._kept: dict[tuple[int, int], tuple[AirSample, ...]] = {}
-        self._view: object = None
+        self._view: DeskView | None = None
         self.setFixedHeight(ROOM_HEIGHT)
         self.setAccessibleName(translate("room", "Room"))
         canvas.scale.changed.connect(self.update)
@@ -46,9 +47,11 @@ class RoomStrip(QWidget):
         self._redrawn()
 
     def _redrawn(self) -> None:
-        if self._view is not self._canvas.view:
-            self._view = self._canvas.view
-            self._kept.clear()
+        view = self._canvas.view
+        if self._view is not view:
+            before, self._view = self._view, view
+            if before is None or view is None or not view.backdrop.same_air(before.backdrop):
+                self._kept.clear()
         self.setAccessibleDescription(self.summary())
         self.update()
 

@@ -41,6 +41,31 @@ class Backdrop:
         self.studio = studio
         self.timing = timing
 
+    def take_over(self, known: Backdrop) -> None:
+        """Take over nights and hands of another studio where they are the same."""
+        mine, theirs = self._people, known._people
+        if mine == theirs:
+            for name in ("working", "nights"):
+                if name in known.__dict__:
+                    self.__dict__[name] = known.__dict__[name]
+
+    @property
+    def _people(self) -> tuple[object, ...]:
+        """All that nights and hands depend on."""
+        return (self.studio.people, self.studio.zone, self.timing.start, self.timing.end)
+
+    def same_air(self, other: Backdrop) -> bool:
+        """Tell whether `air` says the same of the room as another backdrop does."""
+        return self._air == other._air
+
+    @property
+    def _air(self) -> tuple[object, ...]:
+        """All that the air depends on."""
+        lags, slowest = self.studio.settings.surface_lag_hours, self._slowest
+        lag = None if slowest is None else lags.get(slowest, 0.0)
+        span = (self.timing.start, self.timing.end)
+        return (self.room, self.studio.zone, span, lag)
+
     @cached_property
     def working(self) -> tuple[Span, ...]:
         """Spans in which somebody can work."""

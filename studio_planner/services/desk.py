@@ -75,8 +75,15 @@ class DeskView:
         """See `studio` at `now` (aware), where what was seen `before` may still be of use."""
         self.studio = studio
         self.now = now
-        known = None if before is None else before.__dict__.get("timing")
-        self._known: Timing | None = known if isinstance(known, Timing) else None
+        self._known: Timing | None
+        self._known_backdrop: Backdrop | None
+        self._known, self._known_backdrop = (None, None) if before is None else before.made
+
+    @property
+    def made(self) -> tuple[Timing | None, Backdrop | None]:
+        """Clocks and backdrop that there are, its own or those it may take over."""
+        own = self.__dict__
+        return own.get("timing") or self._known, own.get("backdrop") or self._known_backdrop
 
     @property
     def plan(self) -> Plan | None:
@@ -110,7 +117,11 @@ class DeskView:
     @cached_property
     def backdrop(self) -> Backdrop:
         """Nights, hands and air."""
-        return Backdrop(self.studio, self.timing)
+        backdrop = Backdrop(self.studio, self.timing)
+        known, self._known_backdrop = self._known_backdrop, None
+        if known is not None:
+            backdrop.take_over(known)
+        return backdrop
 
 
 class DeskSession:
@@ -250,6 +261,11 @@ class DeskSession:
     def backups(self, folder: Path) -> tuple[Backup, ...]:
         """The backups of the studio in a folder, newest first."""
         return self._file.backups(folder)
+
+    @property
+    def file(self) -> FileOfStudio:
+        """The open file, for what lies in it beside the studio."""
+        return self._file
 
     def close(self) -> None:
         """Close the file."""

@@ -21,6 +21,8 @@ from studio_planner.services.doorways import Hands
 from studio_planner.services.ribbons import Lane, PlannedStudio, Ribbon
 
 if TYPE_CHECKING:
+    from collections.abc import Iterator
+
     from studio_planner.craft.places import Place
     from studio_planner.craft.products import Product
 
@@ -60,11 +62,30 @@ class TrialPour:
 
         A clock costs as much as its record is long, and a sheet is looked at after each figure.
         """
-        lane = self._lane(self._expected)
+        lane = self._first_lane
         last = lane.bars[0]
         assert isinstance(last, Ribbon)  # noqa: S101 - the lane was made with one coat
         late = (last.film.reached(stage, Edge.LATE) for stage in self._stages)
         return lane if all(late) else self._lane(_LONGEST)
+
+    @cached_property
+    def _first_lane(self) -> Lane:
+        return self._lane(self._expected)
+
+    def asking(self) -> Iterator[None]:
+        """Ask the clocks of `moments` and of the ribbon, one in each part."""
+        first = self._first_lane.bars[0]
+        assert isinstance(first, Ribbon)  # noqa: S101 - the lane was made with one coat
+        yield
+        for stage in self._stages:
+            first.film.reached(stage, Edge.LATE)
+            yield
+        film = self.ribbon.film
+        for stage in self._stages:
+            for edge in Edge:
+                film.reached(stage, edge)
+                yield
+        yield from self.ribbon.asking(fine=True)
 
     @property
     def _stages(self) -> list[Stage]:

@@ -232,6 +232,7 @@ def test_a_mass_of_the_cup_gets_a_row_of_its_own(desk: DeskWindow, page: Product
     write(cell(page, Stage.CUP_LIFE, 25, 100.0), "30 min")
     masses = {p.mass_g for p in studio_of(desk).products[0].figures(Stage.CUP_LIFE)}
     assert masses == {100, 300}
+    page.panel.later.finish()
     assert page.panel.cup.isVisibleTo(page)
     assert "be out of it" in page.panel.cup.sentence
 
@@ -275,10 +276,21 @@ def test_a_single_temperature_is_called_assumed(page: ProductsPage) -> None:
 
 
 def test_a_pour_tonight_has_its_clock_times_with_the_band(page: ProductsPage) -> None:
+    page.panel.later.finish()
     spoken = page.panel.pour.accessibleDescription()
     assert "Recoat opens from Wed 9 03:" in spoken
     assert "Recoat closes until" in spoken
     assert "likely" in spoken
+
+
+def test_the_fields_are_there_before_what_asks_many_clocks(page: ProductsPage) -> None:
+    other = page.panel.form.form.fields["name"].value()
+    page.choose("fast")
+    assert page.panel.form.form.fields["name"].value() != other
+    assert page.panel.later.going_on
+    assert page.panel.pour.isHidden()
+    page.panel.later.finish()
+    assert not page.panel.pour.isHidden()
 
 
 def test_what_the_sheet_leaves_open_is_said(desk: DeskWindow, page: ProductsPage) -> None:

@@ -44,6 +44,7 @@ def page(window: DeskWindow, tmp_path: Path) -> ProductsPage:
 
 
 def section(page: ProductsPage) -> TaughtSection:
+    page.panel.later.finish()
     return page.panel.taught
 
 

@@ -14,7 +14,7 @@ from studio_planner.desktop.studio_pages.section_names import SectionNames
 from studio_planner.desktop.tongue import translate
 
 if TYPE_CHECKING:
-    from collections.abc import Callable
+    from collections.abc import Callable, Iterator
 
     from studio_planner.desktop.page import PageDesk
     from studio_planner.services.desk import DeskView
@@ -127,6 +127,12 @@ class StudioPage(Page):
             self._held[key] = (section, scroll)
             self._stale.add(key)
         return self._held[key][0]
+
+    @override
+    def getting_ready(self) -> Iterator[None]:
+        for key in _MAKERS:
+            self.section(key)
+            yield
 
     @override
     def show_view(self, view: DeskView | None) -> None:

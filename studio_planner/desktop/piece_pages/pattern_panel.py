@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import cached_property
 from typing import TYPE_CHECKING
 
 from PySide6.QtWidgets import QBoxLayout, QVBoxLayout, QWidget
@@ -49,6 +50,7 @@ class PatternPanel(QWidget):
         self._desk = desk
         self._view: DeskView | None = None
         self._pieces: tuple[Piece, ...] = ()
+        self._width = 0
         self.list = NounList(
             desk.canvas,
             translate("pieces", "Stack patterns"),
@@ -68,7 +70,6 @@ class PatternPanel(QWidget):
         )
         self.put_button = verb("", self.put_on, self)
         self.of_whom = Line(desk.canvas, "", self, font="small", colour="quiet")
-        self.stack = StackPanel(desk, self)
         self._columns, self._head = QBoxLayout(_BESIDE), QBoxLayout(_BELOW)
         self._lay_out()
         self.list.chosen.connect(lambda _key: self._show_chosen())
@@ -76,6 +77,15 @@ class PatternPanel(QWidget):
         self.list.copy_asked.connect(self._copy)
         self.list.remove_asked.connect(self._remove)
         self.list.move_asked.connect(self._move)
+
+    @cached_property
+    def stack(self) -> StackPanel:
+        """The stack of the chosen pattern, made when there is one to show."""
+        stack = StackPanel(self._desk, self)
+        self._columns.addWidget(stack, 1)
+        self.__dict__["stack"] = stack
+        self.fit(self._width)
+        return stack
 
     def _lay_out(self) -> None:
         self.list.setFixedWidth(_LIST_WIDTH)
@@ -93,11 +103,13 @@ class PatternPanel(QWidget):
         self._columns.setContentsMargins(0, 0, 0, 0)
         self._columns.setSpacing(_GAP)
         self._columns.addLayout(self._head)
-        self._columns.addWidget(self.stack, 1)
         self.setLayout(self._columns)
 
     def fit(self, width: int) -> None:
         """Lie in a room of so many pixels across."""
+        self._width = width
+        if "stack" not in self.__dict__:
+            return
         wide = width >= _LIST_WIDTH + _GAP + self.stack.beside_width
         self._columns.setDirection(_BESIDE if wide else _BELOW)
         narrow = width < _LIST_WIDTH + _GAP + _LEAST_BESIDE
@@ -121,10 +133,13 @@ class PatternPanel(QWidget):
 
     def _show_chosen(self) -> None:
         pattern, view = self._chosen, self._view
-        for part in (self.form, self.stack, self.put_button, self.of_whom):
+        for part in (self.form, self.put_button, self.of_whom):
             part.setVisible(pattern is not None)
         if pattern is None or view is None:
+            if "stack" in self.__dict__:
+                self.stack.hide()
             return
+        self.stack.show()
         if pattern not in view.studio.patterns:
             return
         fresh = self.form.property("shown") != pattern.key

@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QVBoxLayout, QWidget
 from typing_extensions import override
 
 from studio_planner.desktop import words
+from studio_planner.desktop.idle_work import IdleWork
 from studio_planner.desktop.product_pages.cup_plot import CupPlot
 from studio_planner.desktop.product_pages.gap_words import gap_sentence
 from studio_planner.desktop.product_pages.law_plot import LawPlot
@@ -23,6 +24,8 @@ from studio_planner.services.product_gaps import gaps_of
 from studio_planner.services.trial_pour import evening_pour
 
 if TYPE_CHECKING:
+    from collections.abc import Iterator
+
     from PySide6.QtGui import QResizeEvent
 
     from studio_planner.craft.products import Product
@@ -76,6 +79,10 @@ class ProductPanel(QWidget):
             )
         }
         self._cup_words = Line(canvas, "", self)
+        self._of_pour: tuple[QWidget, ...] = (self._heads["pour"], self.pour)
+        self._of_cup: tuple[QWidget, ...] = (self._heads["cup"], self.cup)
+        self._key = ""
+        self.later = IdleWork(self)
         self._both = QBoxLayout(QBoxLayout.Direction.LeftToRight)
         self._lay_out()
         self.sheet.stage_chosen.connect(self.plot.choose_stage)
@@ -142,27 +149,44 @@ class ProductPanel(QWidget):
         )
 
     def show_product(self, view: DeskView, product: Product) -> None:
-        """Show a product of a studio; what is typed and where the reader is stays."""
+        """Show a product of a studio; what is typed and where the reader is stays.
+
+        Fields and sheet are there at once, what asks many clocks a moment later.
+        """
         units = view.studio.units
         self.form.show_product(product, units)
         self.sheet.show_product(product, units)
         self.paste.show_product(product, units)
+        if product.key != self._key:
+            self._key = product.key
+            for part in (self.taught, *self._of_pour, *self._of_cup):
+                part.hide()
         pour = self._pour_of(view, product)
         room = None if pour is None else pour.celsius()
         self.plot.show_product(product, units, room)
-        self.taught.show_product(view, product)
         gaps = gaps_of(product, *(room or _USUAL_ROOM))
         self.gaps.say("\n".join(f"{_SIGN} {gap_sentence(gap, units)}" for gap in gaps))
+        self.later.do(self._showing_rest(view, product, pour))
+        self._arrange()
+
+    def _showing_rest(
+        self, view: DeskView, product: Product, pour: TrialPour | None
+    ) -> Iterator[None]:
+        self.taught.show_product(view, product)
+        yield
+        if pour is not None:
+            yield from pour.asking()
         moments = () if pour is None else pour.moments
         self._heads["pour"].say(self._pour_words(pour) if pour else "")
-        self._heads["pour"].setVisible(bool(moments))
         self.pour.show_pour(pour if moments else None)
-        self.pour.setVisible(bool(moments))
-        self.cup.show_product(product, sum(room or _USUAL_ROOM) / 2, units)
+        for part in self._of_pour:
+            part.setVisible(bool(moments))
+        yield
+        room = _USUAL_ROOM if pour is None else pour.celsius()
+        self.cup.show_product(product, sum(room) / 2, view.studio.units)
         self._cup_words.say(self.cup.sentence)
-        for part in (self.cup, self._heads["cup"]):
+        for part in self._of_cup:
             part.setVisible(bool(self.cup.points))
-        self._arrange()
 
     def _pour_of(self, view: DeskView, product: Product) -> TrialPour | None:
         """The pour of this evening; the one that is shown where nothing of it has changed."""

@@ -27,7 +27,6 @@ if TYPE_CHECKING:
     from studio_planner.desktop.canvas import Canvas
     from studio_planner.desktop.desk_changes import DeskChanges
     from studio_planner.services.desk import DeskView
-    from studio_planner.services.editing.changes import Change
     from studio_planner.services.teaching import StageLesson, Three
 
 _Facts = tuple[object, ...]
@@ -157,21 +156,20 @@ class TaughtRow(QWidget):
             else translate("teaching", "Use them")
         )
         self.use.setAccessibleName(f"{self.use.text()}: {stage_name(self._stage)}")
+        held = self.use.hasFocus() or self.back.hasFocus()
         self.use.setVisible(lesson.offered is not None)
         self.back.setVisible(lesson.used is not None)
+        if held:
+            # The verb that was pressed may be gone: the other one is where the hand is.
+            (self.back if self.use.isHidden() else self.use).setFocus()
 
     def _use(self) -> None:
         if self._product is not None and self._offered is not None:
-            self._make(use_tests(self._product, self._offered))
+            self._changes.attempt(use_tests(self._product, self._offered))
 
     def _go_back(self) -> None:
         if self._product is not None:
-            self._make(use_sheet(self._product, self._stage))
-
-    def _make(self, change: Change) -> None:
-        if self._changes.attempt(change):
-            # The verb that was pressed may be gone: the other one is where the hand is.
-            (self.back if self.use.isHidden() else self.use).setFocus()
+            self._changes.attempt(use_sheet(self._product, self._stage))
 
 
 def _bands(lesson: StageLesson) -> tuple[Band, ...]:
