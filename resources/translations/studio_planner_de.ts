@@ -23,6 +23,10 @@
         <source>strip it back to the blank</source>
         <translation>bis auf den Rohling abtragen</translation>
     </message>
+    <message>
+        <source>The studio is another one now; plan them again.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>away</name>
@@ -320,6 +324,26 @@
         <translation>Ich fange jetzt an</translation>
     </message>
     <message>
+        <source>{what}: done now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Touch test</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{touch}: {verdict}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No test after all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Undo the last tap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Next thing</source>
         <translation>Nächste Aufgabe</translation>
     </message>
@@ -584,6 +608,10 @@
         <source>{place}, the last reading</source>
         <translation>{place}, der letzte Messwert</translation>
     </message>
+    <message>
+        <source>Reminders, {what}</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>costs</name>
@@ -819,6 +847,137 @@
     <message>
         <source>{count} pieces planned again</source>
         <translation>{count} Stücke wieder geplant</translation>
+    </message>
+</context>
+<context>
+    <name>due</name>
+    <message>
+        <source>Nothing due</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} due</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is due</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} thing is due</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} things are due</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{things}, {urgent} of them can&apos;t be saved later</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is due</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close the list of what is due</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Due now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take off all that is too late</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How the studio reminds…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} more come up as these are answered.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looking what is due…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What comes due is listed here and stays until you have answered it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Can&apos;t be saved later.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no tray on this system to show it in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tray of this system shows no messages.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open the desk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The studio goes on reminding you</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The window is closed and the desk stays here, in the tray. Leave, in its menu, ends it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The window was too busy to show it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This did not work: {error}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No later moment would help.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Later: {later}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Later: {later}; it helps until {until}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put off: told again {when}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next: {what}, {when}.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2453,6 +2612,10 @@
         <translation>Nach jeder Ä&amp;nderung planen</translation>
     </message>
     <message>
+        <source>What is &amp;due</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Look</source>
         <translation>&amp;Ansicht</translation>
     </message>
@@ -2479,6 +2642,10 @@
     <message>
         <source>&amp;Bench</source>
         <translation>W&amp;erkbank</translation>
+    </message>
+    <message>
+        <source>&amp;Scale</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>L&amp;egend</source>
@@ -2514,6 +2681,73 @@
     </message>
 </context>
 <context>
+    <name>missed</name>
+    <message>
+        <source>Plan each of them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It was poured: write that down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{coat}: its window closed {when}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{coat}: its window closes {when}, too soon for the pour.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It will be planned on a copy; nothing changes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Planning it…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It was stopped; nothing has changed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done: {words}. Undo takes it back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It costs nothing more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It costs {time} of hands and {mass} of mix more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It costs {time} of hands more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It can&apos;t be planned so: {why}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next pour {next}, last one done {last}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The order leaves {when}: the promise is kept.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The order leaves {when}: the promise is not kept.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>missing</name>
     <message>
         <source>{piece}, {coat}: the data sheet of {product} has no figure for {stage}; add one from the sheet.</source>
@@ -2522,6 +2756,81 @@
     <message>
         <source>{piece} is spoiled; strip it in the log, or take it out.</source>
         <translation>{piece} ist verdorben; trag es im Werkstattbuch als abgetragen ein, oder nimm es heraus.</translation>
+    </message>
+</context>
+<context>
+    <name>mix</name>
+    <message>
+        <source>{count} cup</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} cups</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{cups}, weighed in {parts} mixes one after the other</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{colour}: pour at minute {minute}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{colour}: pour at minute {minute}, empty by {by}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is out of its cups in time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is not out of its cups in time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{colour} stays where it is poured from minute {minute} on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} mix</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} mixes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sharing saves {mixes}, {grams} and {minutes} of hands.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The scale weighs {grams} or more of it exactly enough.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>more runs over the edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the rim holds no more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its sheet says so</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>deeper it heats itself</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Too deep on {piece}: {film}, at most {limit} ({why}).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{piece}: {film} deep, at most {limit} ({why}).</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2676,6 +2985,37 @@
     <message>
         <source>Dec</source>
         <translation>Dez</translation>
+    </message>
+</context>
+<context>
+    <name>moved</name>
+    <message>
+        <source>{coat}: its window closed {when}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{coat}: its window closes {when}, too soon for the pour.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The window of {coat} moved. {what}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>And {count} more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plan again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What now?</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -3053,6 +3393,10 @@
     <message>
         <source>How much being late counts (1 is usual)</source>
         <translation>Gewicht einer Verspätung (1 ist üblich)</translation>
+    </message>
+    <message>
+        <source>Food</source>
+        <translation>Lebensmittel</translation>
     </message>
     <message>
         <source>Note</source>
@@ -3760,6 +4104,10 @@
         <translation>{day}: {mixes}</translation>
     </message>
     <message>
+        <source>{moment}: {coat}, {pieces}</source>
+        <translation>{moment}: {coat}, {pieces}</translation>
+    </message>
+    <message>
         <source>from {day}</source>
         <translation>ab {day}</translation>
     </message>
@@ -3972,6 +4320,10 @@
     <message>
         <source>Patterns</source>
         <translation>Vorlagen</translation>
+    </message>
+    <message>
+        <source>Window missed</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Of the piece</source>
@@ -4456,6 +4808,53 @@
     <message>
         <source>{colour}: {grams} of {colourant} into {mix} of mix</source>
         <translation>{colour}: {grams} {colourant} in {mix} Mischung</translation>
+    </message>
+    <message>
+        <source>What happened</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>pigments</name>
+    <message>
+        <source>paste</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mica</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>metal powder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dry pigment</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>alcohol ink</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>acrylic paint</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>glitter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tint in solvent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Usual in a mix: {low} to {high} %, at most {ceiling} % (common practice; the data sheets of mix and colourant go before it).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where density and size are empty: {density} g/cm³ and {size} µm.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -7181,6 +7580,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Eine dünne klare Schicht bis {closes} hält die Bindung; sie lässt sich später schleifen.</translation>
     </message>
     <message>
+        <source>Everything comes off, or a new blank is taken: one coat is poured again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Everything comes off, or a new blank is taken: {count} coats are poured again.</source>
         <translation>Alles kommt herunter, oder ein neuer Rohling wird genommen: {count} Schichten werden neu gegossen.</translation>
     </message>
@@ -8574,6 +8977,254 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <source>{piece} would come from lots {lots} of {stuff}: a set from one lot matches in colour.</source>
         <translation>{piece} käme aus den Chargen {lots} von {stuff}: Ein Satz aus einer Charge passt in der Farbe zusammen.</translation>
     </message>
+    <message>
+        <source>What is in it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kept for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Opened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>opened on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Best before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its label says</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lot number on its label</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In it when new</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>any order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What all of it cost, {currency}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bottles</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No bottle yet. Add one for each part of what is on the shelf.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open a studio first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A bottle holds a product; add one under Products first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a bottle to see how long it lasts.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New bottle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a bottle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move a bottle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In it now, without the bottle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep this count</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Count it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put it on the scale now and then: from a count on, only what was weighed since is taken off.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{when}: {left} left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write what the scale shows.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>count</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>take a count back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the bottles are enough for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is planned and no bottle is entered. Enter the bottles on your shelf, and plan: then you see here what lasts and what to order.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hatched is what the plan has reserved. Each step on the right is a pour, from today on; the broken line is your reserve, the post the day to order by.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bottles of {stuff}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its bottles</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter a bottle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No bottle is entered. The plan takes {planned}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{left} left, {coming} more to come; the plan takes {planned}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{left} left; the plan takes {planned}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing that is planned takes of it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enough: {after} stay when all is poured.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Runs out at pour {number} ({pieces}), {when}: {short} short. {order}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enough for the plan, but after pour {number} less than your reserve of {reserve} is left. {order}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Order at once.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Order by {date}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{left} of {new}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{label}: {left} left of {new}, {reserved} of it reserved, {state}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not opened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>opened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>used</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>free</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>is its last day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>is the first pour that takes of it, number {number}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reserved for pieces of no order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reserved for {order}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{lacking} more were weighed from it than it held. Count what is left.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is past its last day. Its data sheet says what to do.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It will be past its last day at a planned pour.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{guessed} were weighed without a lot and count as from this bottle.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a pigment</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>stuck</name>
@@ -9315,6 +9966,33 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
 </context>
 <context>
+    <name>watching</name>
+    <message>
+        <source>{name} is watched, but: {why} It is tried again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} is watched.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} reading came</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} readings came</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} is watched every minute; looked at {when}, {came}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file could not be read.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>week</name>
     <message>
         <source>Working hours of the week</source>
@@ -9341,6 +10019,306 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>Poured: {pieces}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The mix: its cups and notes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bottle not noted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bottle {label}, {grams} left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The clock starts when B goes in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Good</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Empty it now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gone: do not pour</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sheet has no cup life: nobody knows by when</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pour by minute {by}, gone at {gone}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cup clock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Decimal sign</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Erase the last digit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weigh - Studio planner</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave the scale</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Throw this mix away…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave it as it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>So much is left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It reads so</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Planned {when}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begin to weigh</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another mix</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is to be weighed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pours of the plan are weighed here; plan again to get some.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Throw this mix away? What A and B are in it stays in the log as weighed; no pour is written down.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Throw it away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No, go on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>step {number} of {count}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mix {part} of {parts}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>batch {batch}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Undo last tap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sound is off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sound is on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It reads {grams}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The display then reads {grams}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>B goes in now: start the clock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another number…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add more A</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Part A</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add more B</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add part B</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weigh out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mix into cup {cup}: {colour}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>colourant</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add {colourant}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Empty cup on the scale, display at {zero}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Same cup, {grams} are in it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Same cup; {share} % of its mix</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Same cup; {share} % of its mix, usually {most} at most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stop: two cups</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>into each</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is in two cups</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stir slowly</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scrape sides and bottom, then into a second cup and stir again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in all, on the cup clock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is stirred</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pour at minute {at}, empty by {by}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pour</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pour cup {cup}: {colour}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to wait</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cup is empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Some is left…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Written down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All is poured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>is the batch: write it under the piece</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Poured: write it down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is enough for {piece}, {coat}: {grams}, spot {spot}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No planned coat takes it now: {grams} make a witness chip; spread the rest thin on what does not burn.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{what} left; nobody knows how long it is good.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{what} left; its time in the cup is over.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{what} left, good for {minutes} min.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The mix that was on the scale is of a piece that is gone; it is forgotten.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The studio was changed since: take these pours back in the log.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -9416,6 +10394,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>Opening…</source>
         <translation>Wird geöffnet…</translation>
+    </message>
+    <message>
+        <source>A mix is still at the scale: F12 goes on with it.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>No studio</source>
@@ -9522,6 +10504,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>Pour &amp;at…</source>
         <translation>Gießen &amp;um…</translation>
+    </message>
+    <message>
+        <source>&amp;Weigh this mix</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Or drag it, or use Alt with left and right</source>
