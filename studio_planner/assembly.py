@@ -9,6 +9,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, TextIO
 
 from studio_planner.craft.errors import StudioError
+from studio_planner.services.ports import WaysOut
 from studio_planner.terminal.entry import run as run_terminal
 from studio_planner.terminal.screens import Screen, screen_of
 from studio_planner.terminal.surroundings import Surroundings
@@ -77,6 +78,13 @@ def notifiers() -> tuple[Notifier, ...]:
     return notifiers_of(sys.platform, os.environ, lambda: sys.stdout)
 
 
+def desk_notifiers() -> tuple[Notifier, ...]:
+    """The means outside its window that an open desk may use: the system's notifications."""
+    from studio_planner.ringing.means import notifier_of  # noqa: PLC0415 - when needed
+
+    return (notifier_of(sys.platform, os.environ),)
+
+
 def scheduler() -> Scheduler:
     """Give the system's own scheduler, which starts this same program."""
     from studio_planner.ringing.scheduling import Around, scheduler_of  # noqa: PLC0415 - likewise
@@ -97,7 +105,8 @@ def open_desk(path: Path) -> int:
         from studio_planner.desktop.application import run_desk  # noqa: PLC0415 - Qt, when needed
     except ImportError as error:
         raise StudioError(_missing("The window cannot be opened", error)) from error
-    return run_desk(path, SystemClock(), data_folder=data_folder)
+    ways_out = WaysOut(notifiers=desk_notifiers, scheduler=scheduler)
+    return run_desk(path, SystemClock(), data_folder=data_folder, ways_out=ways_out)
 
 
 def draw_sheet(sheet: Sheet, made: datetime) -> bytes:

@@ -30,7 +30,7 @@ if TYPE_CHECKING:
     from PySide6.QtWidgets import QMainWindow
 
     from studio_planner.desktop.dialogs import Dialogs
-    from studio_planner.services.ports import WallClock
+    from studio_planner.services.ports import WallClock, WaysOut
 
 DESKTOP_FILE = "studio-planner"
 _OBJECTS_BETWEEN_COLLECTIONS = 50_000
@@ -76,25 +76,29 @@ def system_look(app: QApplication) -> Look:
     return Look.DARK if dark else Look.LIGHT
 
 
-def desk_window(
+def desk_window(  # noqa: PLR0913 - all but one by name
     clock: WallClock,
     *,
     dialogs: Dialogs | None = None,
     look: Look | None = None,
     language: Language | None = None,
     data_folder: Callable[[], Path] | None = None,
+    ways_out: WaysOut | None = None,
 ) -> DeskWindow:
     """A window on no studio yet, and not shown yet.
 
     Without `look` it looks as the maker chose last, else as the system does, and without
-    `language` it speaks so. Backups go into the maker's own `data_folder`.
+    `language` it speaks so. Backups go into the maker's own `data_folder`; `ways_out` are how
+    the maker is reminded.
     """
     app = application()
     speak(language or remembered_language())
     chosen = look or remembered_look() or system_look(app)
     wear(app, theme_for(chosen))
     move(little=wanted_motion(remembered_motion()))
-    window = DeskWindow(clock, look=chosen, dialogs=dialogs, data_folder=data_folder)
+    window = DeskWindow(
+        clock, look=chosen, dialogs=dialogs, data_folder=data_folder, ways_out=ways_out
+    )
     window.look_chosen.connect(remember_look)
     if look is None:
         app.styleHints().colorSchemeChanged.connect(
@@ -115,19 +119,24 @@ def fit_to_screen(window: QMainWindow) -> None:
     window.move(place.topLeft())
 
 
-def run_desk(
+def run_desk(  # noqa: PLR0913 - all but two by name
     path: Path | None,
     clock: WallClock,
     *,
     dialogs: Dialogs | None = None,
     look: Look | None = None,
     data_folder: Callable[[], Path] | None = None,
+    ways_out: WaysOut | None = None,
 ) -> int:
     """Show the desk on the studio at `path` until its window is closed; the exit code.
 
     However it ends, the window is closed, its planning stopped and its file let go.
     """
-    window = desk_window(clock, dialogs=dialogs, look=look, data_folder=data_folder)
+    window = desk_window(
+        clock, dialogs=dialogs, look=look, data_folder=data_folder, ways_out=ways_out
+    )
+    # A system that shuts down must not find a window that stays in the tray.
+    application().commitDataRequest.connect(window.leave)
     try:
         if path is not None:
             window.open_soon(path)
@@ -135,4 +144,4 @@ def run_desk(
         window.show()
         return int(QApplication.exec())
     finally:
-        window.close()
+        window.leave()

@@ -22,6 +22,7 @@ if TYPE_CHECKING:
     from studio_planner.desktop.desk_backups import DeskBackups
     from studio_planner.desktop.desk_changes import DeskChanges
     from studio_planner.desktop.desk_parts import DeskParts
+    from studio_planner.desktop.due_pages.due_corner import DueCorner
     from studio_planner.desktop.other_windows import OtherWindows
     from studio_planner.desktop.timeline_work.working_timeline import WorkingTimeline
 
@@ -35,6 +36,7 @@ class Verbs(Protocol):
     changes: DeskChanges
     backups: DeskBackups
     others: OtherWindows
+    due: DueCorner
 
     @property
     def timeline(self) -> WorkingTimeline:
@@ -54,8 +56,8 @@ class Verbs(Protocol):
         """Show another page."""
         ...
 
-    def close(self) -> bool:
-        """Leave."""
+    def leave(self) -> None:
+        """End the desk."""
         ...
 
     def tell(self, words: str) -> None:
@@ -140,7 +142,7 @@ def _studio_menu(menus: _Menus, window: Verbs) -> None:
     menu.addSeparator()
     _add_paper(menus, menu.addMenu(translate("menus", "Sheets for &paper")), window)
     menu.addSeparator()
-    add(menu, "close", translate("menus", "&Leave"), _Key.Quit, window.close)
+    add(menu, "close", translate("menus", "&Leave"), _Key.Quit, window.leave)
 
 
 def _add_paper(menus: _Menus, paper: QMenu, window: Verbs) -> None:
@@ -179,6 +181,9 @@ def _plan_menu(menus: _Menus, window: Verbs) -> None:
     by_itself.setCheckable(True)
     by_itself.setChecked(True)
     by_itself.toggled.connect(lambda on: window.changes.plan_by_itself(on))  # noqa: PLW0108
+    menu.addSeparator()
+    due = translate("menus", "What is &due")
+    add(menu, "due", due, "Ctrl+D", lambda: window.due.open())  # noqa: PLW0108
     _add_chosen(menu, window)
 
 

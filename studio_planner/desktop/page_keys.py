@@ -15,3 +15,6 @@ PLAN, ORDERS, PIECES, PRODUCTS, STUDIO, QUESTIONS, LOG = (
 
 SET_UP = "set-up"
 """The thing on the page of the studio that a new studio opens on."""
+
+REMINDERS = "reminders"
+"""The thing on the page of the studio that says how it reminds."""

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
+from studio_planner.desktop.due_badge import DueBadge
 from studio_planner.desktop.page_bar import PageBar
 from studio_planner.desktop.short_label import ShortLabel
 from studio_planner.desktop.tongue import counted, marked, translate
@@ -42,6 +43,7 @@ class TitleBar(QWidget):
         self._quiet_line = ""
         self.name = ShortLabel(self)
         self.page_bar = PageBar(canvas, self)
+        self.due = DueBadge(canvas, self)
         self.line = ShortLabel(self)
         self.plan_button = QPushButton(translate("title", "Plan again"), self)
         self.stop_button = QPushButton(translate("title", _STOP), self)
@@ -65,7 +67,9 @@ class TitleBar(QWidget):
         layout.setContentsMargins(14, 8, 16, 8)
         layout.addLayout(names, 1)
         layout.addWidget(self.page_bar, 0, Qt.AlignmentFlag.AlignVCenter)
-        layout.addSpacing(16)
+        layout.addSpacing(8)
+        layout.addWidget(self.due, 0, Qt.AlignmentFlag.AlignVCenter)
+        layout.addSpacing(8)
         for button in (self.stop_button, self.plan_button):
             button.setMinimumHeight(28)
             button.setAccessibleName(button.text())

@@ -5,7 +5,7 @@ from __future__ import annotations
 from functools import cached_property
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QEvent, QTimer, Signal
+from PySide6.QtCore import QEvent, Qt, QTimer, Signal
 from PySide6.QtWidgets import QApplication, QMainWindow, QVBoxLayout, QWidget
 from typing_extensions import override
 
@@ -14,6 +14,7 @@ from studio_planner.desktop.canvas import Canvas
 from studio_planner.desktop.desk_backups import DeskBackups
 from studio_planner.desktop.desk_changes import DeskChanges
 from studio_planner.desktop.desk_planning import DeskPlanning
+from studio_planner.desktop.due_pages.due_corner import DueCorner
 from studio_planner.desktop.fonts import fonts_from
 from studio_planner.desktop.measures import LEAST_HEIGHT, LEAST_WIDTH
 from studio_planner.desktop.menus import build_menus
@@ -21,6 +22,7 @@ from studio_planner.desktop.notice_line import NoticeLine
 from studio_planner.desktop.other_windows import OtherWindows
 from studio_planner.desktop.page_keys import PLAN, SET_UP, STUDIO
 from studio_planner.desktop.page_stack import PageStack
+from studio_planner.desktop.reminding.desk_reminding import DeskReminding
 from studio_planner.desktop.theme import Look, theme_for, wear
 from studio_planner.desktop.timeline_work.shared_choice import SharedChoice
 from studio_planner.desktop.title_bar import TitleBar
@@ -33,6 +35,7 @@ if TYPE_CHECKING:
 
     from PySide6.QtGui import QCloseEvent, QPaintEvent
 
+    from studio_planner.craft.studio import Studio
     from studio_planner.desktop.desk_parts import DeskParts
     from studio_planner.desktop.dialogs import Dialogs
     from studio_planner.desktop.guide_line import GuideLine
@@ -40,7 +43,8 @@ if TYPE_CHECKING:
     from studio_planner.desktop.timeline_work.work_line import WorkLine
     from studio_planner.desktop.timeline_work.working_timeline import WorkingTimeline
     from studio_planner.services.desk import DeskSession, DeskView
-    from studio_planner.services.ports import WallClock
+    from studio_planner.services.ports import WallClock, WaysOut
+    from studio_planner.services.questions.sentences import Voice
 
 TICK_MILLISECONDS = 15_000
 """How often the now line asks the clock, and the file is looked at for others' changes."""
@@ -55,7 +59,7 @@ class DeskWindow(QMainWindow):
 
     look_chosen = Signal(object)
 
-    def __init__(
+    def __init__(  # noqa: PLR0913 - all but one by name
         self,
         clock: WallClock,
         *,
@@ -63,10 +67,12 @@ class DeskWindow(QMainWindow):
         dialogs: Dialogs | None = None,
         zone: str | None = None,
         data_folder: Callable[[], Path] | None = None,
+        ways_out: WaysOut | None = None,
     ) -> None:
         """Build the frame of the desk; a new studio begins with `zone`, else the system's.
 
-        Backups go into the maker's own `data_folder`; without one none are made.
+        Backups go into the maker's own `data_folder`; without one none are made. The maker is
+        reminded by `ways_out`, and of nothing without them.
         """
         super().__init__()
         self.clock = clock
@@ -75,6 +81,7 @@ class DeskWindow(QMainWindow):
         self._zone = zone
         self._path_to_open: Path | None = None
         self._side_minute = 0
+        self._leaving = False
         self.canvas = Canvas(theme_for(look), fonts_from(QApplication.font()), clock.now())
         self.title_bar = TitleBar(self.canvas, self)
         self.notice = NoticeLine(self.canvas, self)
@@ -85,6 +92,8 @@ class DeskWindow(QMainWindow):
         self._planning = DeskPlanning(self, self)
         self.changes = DeskChanges(self, self._planning, self)
         self.backups = DeskBackups(self, data_folder, self)
+        self.reminding = DeskReminding(self, ways_out, _voice, self)
+        self.due = DueCorner(self, self.title_bar.due, self.reminding, self._whole_desk)
         self.changes.offer()
         self.title_bar.plan_asked.connect(self.plan_again)
         self.title_bar.stop_asked.connect(self.stop_planning)
@@ -95,7 +104,7 @@ class DeskWindow(QMainWindow):
         self._show_name(None)
 
     def _lay_out(self) -> None:
-        whole = QWidget(self)
+        whole = self._whole_desk = QWidget(self)
         layout = self._whole = QVBoxLayout(whole)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(0)
@@ -189,6 +198,7 @@ class DeskWindow(QMainWindow):
 
     def show_session(self, session: DeskSession) -> None:
         """Show an open studio in place of the one before."""
+        self.reminding.leave()
         if self.session is not None:
             self.session.close()
         self.session = session
@@ -201,6 +211,7 @@ class DeskWindow(QMainWindow):
             self.notice.say(
                 translate("window", "A mix is still at the scale: F12 goes on with it.")
             )
+        self.reminding.show_session(session)
 
     def _show_view(self, view: DeskView | None) -> None:
         self.canvas.now = self.clock.now()
@@ -214,6 +225,7 @@ class DeskWindow(QMainWindow):
             self.guide.show_view(None)
             self.canvas.show_plan()  # the first plan may begin days ahead: all of it is shown
         self._show_name(view)
+        self.reminding.look_soon()
 
     def _show_name(self, view: DeskView | None) -> None:
         self.title_bar.show_view(view)
@@ -354,15 +366,49 @@ class DeskWindow(QMainWindow):
         super().changeEvent(event)
         if event.type() is QEvent.Type.ActivationChange and self.isActiveWindow():
             QTimer.singleShot(0, self, self.tick)
+            self.reminding.look_soon()
 
     @override
     def closeEvent(self, event: QCloseEvent) -> None:
+        if self._stays_in_tray(event):
+            return
         self._tick.stop()
         self._planning.leave()
+        self.reminding.close()
         if self.session is not None:
             self.session.close()
             self.session = None
         super().closeEvent(event)
 
+    def _stays_in_tray(self, event: QCloseEvent) -> bool:
+        """Whether the desk goes on reminding after its window was closed."""
+        if self._leaving or not self.reminding.closed.stays:
+            return False
+        event.ignore()
+        self.hide()
+        self.reminding.closed.stay()
+        return True
+
+    def leave(self) -> None:
+        """End the desk, from the tray, too."""
+        self._leaving = True
+        hidden = self.isHidden()
+        self.close()
+        if hidden:
+            QApplication.quit()
+
+    def come_back(self) -> None:
+        """Show the window again, wherever it is."""
+        self.setWindowState(self.windowState() & ~Qt.WindowState.WindowMinimized)
+        self.show()
+        self.raise_()
+        self.activateWindow()
+
     def _folder(self) -> str:
         return str(self.session.path.parent) if self.session else ""
+
+
+def _voice(studio: Studio) -> Voice:
+    from studio_planner.desktop.timeline_work.voice import DeskVoice  # noqa: PLC0415 - when needed
+
+    return DeskVoice(studio)

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Protocol
 from studio_planner.craft.errors import StudioError
 
 if TYPE_CHECKING:
+    from collections.abc import Callable
     from datetime import datetime
     from pathlib import Path
 
@@ -104,3 +105,11 @@ class Scheduler(Protocol):
     def carry_out(self, errand: Errand) -> None:
         """Do it; StudioError in one sentence when the system refuses."""
         ...
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WaysOut:
+    """What an open desk may use outside its window; both are asked for when first needed."""
+
+    notifiers: Callable[[], tuple[Notifier, ...]]
+    scheduler: Callable[[], Scheduler]

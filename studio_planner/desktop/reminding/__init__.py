@@ -1,0 +1,1 @@
+"""Reminding while the window is open, or in the tray: the tick, the means, the answers."""

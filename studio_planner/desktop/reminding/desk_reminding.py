@@ -1,0 +1,314 @@
+"""Reminding on the desk: it looks what is due, tells it, and takes the maker's answers."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import cached_property
+from typing import TYPE_CHECKING, Protocol
+
+from PySide6.QtCore import QObject, QTimer, Signal
+
+if TYPE_CHECKING:
+    from collections.abc import Callable, Iterable
+    from datetime import datetime
+
+    from PySide6.QtWidgets import QWidget
+
+    from studio_planner.craft.due_rows import DueRow
+    from studio_planner.craft.studio import Studio
+    from studio_planner.desktop.reminding.while_closed import WhileClosed
+    from studio_planner.desktop.reminding.window_means import TrayMeans
+    from studio_planner.desktop.reminding.worker import Worker
+    from studio_planner.services.desk import DeskSession
+    from studio_planner.services.ports import Notice, Notifier, Pressed, WallClock, WaysOut
+    from studio_planner.services.questions.sentences import Voice
+    from studio_planner.services.reminding.due_list import DueList
+    from studio_planner.services.reminding.studio_reminders import StudioReminders
+    from studio_planner.services.reminding.ticking import Told
+
+LOOKS_EVERY_MILLISECONDS = 20_000
+FIRST_LOOK_MILLISECONDS = 1_500
+"""How long after a studio was opened it is looked at: what is on screen comes first."""
+
+AFTER_CHANGE_MILLISECONDS = 3_000
+"""How long it waits for the next change: making reminders anew takes a moment."""
+
+
+class RemindedDesk(Protocol):
+    """What reminding needs of the window."""
+
+    clock: WallClock
+    session: DeskSession | None
+
+
+@dataclass(frozen=True, slots=True)
+class _Looked:
+    """What came of a look; `answers` is how many answers had been given before it."""
+
+    due: DueList
+    told: tuple[Told, ...]
+    answers: int
+
+
+class DeskReminding(QObject):
+    """Reminds of the studio on the desk, in threads of its own: nothing in the window waits.
+
+    `outcomes` says of each means that was called why it failed, empty where it did not.
+
+    Signals:
+        due_changed: the DueList is another one.
+        told: something was told, or could not be: see `outcomes` and `trouble`.
+        open_asked: the rows that a button on a notice asks to open.
+    """
+
+    due_changed = Signal(object)
+    told = Signal()
+    open_asked = Signal(object)
+
+    def __init__(
+        self,
+        desk: RemindedDesk,
+        ways_out: WaysOut | None,
+        voice: Callable[[Studio], Voice],
+        parent: QWidget,
+    ) -> None:
+        """Remind by `ways_out`; without them nothing is due here."""
+        super().__init__(parent)
+        self._desk = desk
+        self._ways_out = ways_out
+        self._voice = voice
+        self._kept: StudioReminders | None = None
+        self._ringer: Worker | None = None
+        self._clerk: Worker | None = None
+        self._looking = self._again = False
+        self._answers = 0
+        self._pending: set[str] = set()
+        self.due: DueList | None = None
+        self.outcomes: dict[str, str] = {}
+        self.trouble = ""
+        self._every = self._timer(LOOKS_EVERY_MILLISECONDS)
+        self._soon = self._timer(AFTER_CHANGE_MILLISECONDS)
+        self._soon.setSingleShot(True)
+
+    def _timer(self, milliseconds: int) -> QTimer:
+        timer = QTimer(self)
+        timer.setInterval(milliseconds)
+        timer.timeout.connect(self.look)
+        return timer
+
+    @property
+    def possible(self) -> bool:
+        """Whether this desk reminds at all."""
+        return self._ways_out is not None
+
+    # The means
+
+    @cached_property
+    def closed(self) -> WhileClosed:
+        """What goes on when the window is closed: the tray, and the system's scheduler."""
+        from studio_planner.desktop.reminding.while_closed import WhileClosed  # noqa: PLC0415
+
+        closed = WhileClosed(self._ways_out, self)
+        self.due_changed.connect(closed.show_due)
+        return closed
+
+    @cached_property
+    def _means(self) -> tuple[TrayMeans, tuple[Notifier, ...]]:
+        from studio_planner.desktop.reminding.window_means import (  # noqa: PLC0415 - when needed
+            SoundMeans,
+            TrayMeans,
+            Watched,
+        )
+
+        outside = () if self._ways_out is None else self._ways_out.notifiers()
+        watched = tuple(Watched(notifier) for notifier in outside)
+        before = watched[0] if watched else None
+        tray = TrayMeans(self._show_in_tray, before, self)
+        return tray, (*watched, tray, SoundMeans(self))
+
+    def _show_in_tray(self, notice: Notice) -> str:
+        return self.closed.tray.show_notice(notice)
+
+    @property
+    def means(self) -> tuple[str, ...]:
+        """The names of all means of this desk, in the order in which they are tried."""
+        return tuple(notifier.means for notifier in self._means[1])
+
+    # The studio
+
+    def show_session(self, session: DeskSession) -> None:
+        """Remind of another studio from now on."""
+        self.leave()
+        if not self.possible:
+            return
+        self.closed.show_session(session)
+        self._soon.start(FIRST_LOOK_MILLISECONDS)
+        self._every.start()
+
+    def leave(self) -> None:
+        """Remind of nothing any more; what is being told is told to its end."""
+        self._soon.stop()
+        self._every.stop()
+        for worker in (self._ringer, self._clerk):
+            if worker is not None:
+                worker.close()
+        self._kept = self._ringer = self._clerk = None
+        self._looking = self._again = False
+        self._pending.clear()
+        if self.due is not None:
+            self.due = None
+            self.due_changed.emit(None)
+
+    def _begun(self) -> tuple[StudioReminders | None, Worker | None]:
+        """What is needed to look, made when it is first needed; None where it can't be."""
+        session = self._desk.session
+        if self._kept is not None or session is None or not self.possible:
+            return self._kept, self._ringer
+        from studio_planner.desktop.reminding.worker import Worker  # noqa: PLC0415 - when needed
+        from studio_planner.services.reminding.shared_file import reminders_in  # noqa: PLC0415
+
+        kept = reminders_in(session.file, self._desk.clock, self._means[1], self._voice)
+        if kept is None:
+            return None, None
+        self._kept = kept
+        self._ringer = Worker(self, lambda: kept.answered(0.0))
+        self._ringer.heard.connect(self._heard)
+        self._clerk = Worker(self)
+        return self._kept, self._ringer
+
+    # Looking
+
+    def look_soon(self) -> None:
+        """Look after a pause: the studio has changed, and may change once more."""
+        if self._every.isActive():
+            self._soon.start(AFTER_CHANGE_MILLISECONDS)
+
+    def look(self) -> None:
+        """Write down what is due by now and tell it, in the thread that rings."""
+        if self._looking:
+            self._again = True
+            return
+        kept, ringer = self._begun()
+        if kept is None or ringer is None:
+            return
+        self._looking = True
+        voice, answers = self._voice, self._answers
+
+        def work() -> _Looked:
+            tick = kept.tick()
+            due = _listed(kept, voice, tick.now)
+            return _Looked(due, tick.told, answers)
+
+        ringer.do(work, self._looked, self._not_looked)
+
+    def _looked(self, found: _Looked) -> None:
+        self._looking = False
+        self.outcomes |= {one.means: one.failure or "" for one in found.told}
+        self._say_trouble("")
+        if found.answers == self._answers:
+            self._show(found.due)
+        else:
+            self._list()  # something was answered meanwhile
+        if self._again:
+            self._again = False
+            self.look()
+
+    def _not_looked(self, why: str) -> None:
+        self._looking = self._again = False
+        self._say_trouble(why)
+
+    def _say_trouble(self, why: str) -> None:
+        self.trouble = why
+        self.told.emit()
+
+    def _show(self, due: DueList) -> None:
+        self.due = due.without(self._pending) if self._pending else due
+        self.due_changed.emit(self.due)
+
+    def _list(self) -> None:
+        """List what is due without telling anything."""
+        self._answer(set(), lambda _kept: None)
+
+    # Answers
+
+    def done(self, uids: Iterable[str]) -> None:
+        """Take reminders off the list for good; it is written down at once."""
+        wanted = tuple(uids)
+        self._answer(set(wanted), lambda kept: kept.acknowledge(wanted))
+
+    def put_off(self, uids: Iterable[str]) -> None:
+        """Have reminders told again at the moment that makes sense for each."""
+        wanted = tuple(uids)
+        self._answer(set(), lambda kept: kept.snooze(wanted))
+
+    def clear_late(self) -> None:
+        """Take everything off the list that it is too late for."""
+        due = self.due
+        items = () if due is None else due.items
+        late = {uid for item in items if not item.saved for uid in item.uids}
+        self._answer(late, lambda kept: kept.acknowledge(late))
+
+    def _answer(self, gone: set[str], does: Callable[[StudioReminders], object]) -> None:
+        kept, clerk = self._kept, self._clerk
+        if kept is None or clerk is None:
+            return
+        self._answers += 1
+        self._pending |= gone
+        if gone and self.due is not None:
+            self._show(self.due)
+        voice, clock = self._voice, self._desk.clock
+
+        def work() -> DueList:
+            does(kept)
+            return _listed(kept, voice, clock.now())
+
+        def written(due: DueList) -> None:
+            self._pending -= gone
+            self._show(due)
+
+        def refused(why: str) -> None:
+            self._pending -= gone
+            self._say_trouble(why)
+            self.look()
+
+        clerk.do(work, written, refused)
+
+    def _heard(self, answers: tuple[tuple[Pressed, tuple[DueRow, ...]], ...]) -> None:
+        from studio_planner.services.reminding.notices import OPEN  # noqa: PLC0415 - loaded by then
+
+        self._list()
+        for pressed, rows in answers:
+            if pressed.button == OPEN:
+                self.open_asked.emit(rows)
+
+    def ring_now(self, then: Callable[[tuple[Told, ...]], object]) -> None:
+        """Try every means with a notice that is about nothing; `then` gets what came of it."""
+        kept, ringer = self._begun()
+        if kept is None or ringer is None:
+            return
+        tray = self._means[0]
+
+        def work() -> tuple[Told, ...]:
+            tray.always = True
+            try:
+                return kept.ring_now()
+            finally:
+                tray.always = False
+
+        def rung(told: tuple[Told, ...]) -> None:
+            self.outcomes |= {one.means: one.failure or "" for one in told}
+            self.told.emit()
+            then(told)
+
+        ringer.do(work, rung, self._say_trouble)
+
+    def close(self) -> None:
+        """End everything."""
+        self.leave()
+        self.closed.close()
+
+
+def _listed(kept: StudioReminders, voice: Callable[[Studio], Voice], now: datetime) -> DueList:
+    from studio_planner.services.reminding.due_list import due_list  # noqa: PLC0415 - when needed
+
+    return due_list(kept, kept.due(), voice(kept.studio), now)

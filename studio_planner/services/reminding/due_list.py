@@ -1,0 +1,173 @@
+"""The list of what is due, in words: what to do, until when it helps, when to tell it again."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.reminders import Urgency
+from studio_planner.craft.tongue import translate
+from studio_planner.services.reminding.bundles import was_missed
+from studio_planner.services.reminding.words import away_headline, details, headline
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Sequence
+    from datetime import datetime
+
+    from studio_planner.craft.due_rows import DueRow
+    from studio_planner.craft.studio import Studio
+    from studio_planner.services.questions.sentences import Voice
+    from studio_planner.services.reminding.studio_reminders import StudioReminders
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class DueItem:
+    """One thing on the list; the pieces of one mix are one thing.
+
+    `uids` are the names of its reminders. `urgent` says that it can't be saved later and still
+    can now; `saved` that it still helps to act. `later` is the moment at which it would be told
+    again, None where none would help, and `later_words` say so. Of `piece`, `order` and `place`
+    those are set that it is about.
+    """
+
+    uids: tuple[str, ...]
+    title: str
+    lines: tuple[str, ...]
+    missed: bool
+    urgent: bool
+    saved: bool
+    hours_left: float | None
+    later: datetime | None
+    later_words: str
+    put_off: str
+    piece: str = ""
+    order: str = ""
+    place: str = ""
+
+    @property
+    def uid(self) -> str:
+        """The name that tells it from all others on the list."""
+        return self.uids[0]
+
+    @property
+    def spoken(self) -> str:
+        """All of it for a screen reader."""
+        return " ".join((f"{self.title}.", *self.lines, self.put_off)).strip()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class DueList:
+    """What is due at a moment, the most pressing first.
+
+    `missed_words` stand over what was missed; `next_words` tell what comes next, empty where
+    nothing does.
+    """
+
+    now: datetime
+    items: tuple[DueItem, ...] = ()
+    missed_words: str = ""
+    next_words: str = ""
+
+    @property
+    def urgent(self) -> int:
+        """How many can't be saved later."""
+        return sum(item.urgent for item in self.items)
+
+    @property
+    def too_late(self) -> int:
+        """How many nothing can be done about any more."""
+        return sum(not item.saved for item in self.items)
+
+    def without(self, uids: Iterable[str]) -> DueList:
+        """The list without some of it, as long as their answers are being written down."""
+        gone = set(uids)
+        items = tuple(item for item in self.items if not gone.issuperset(item.uids))
+        return DueList(
+            now=self.now,
+            items=items,
+            missed_words=self.missed_words if any(one.missed for one in items) else "",
+            next_words=self.next_words,
+        )
+
+
+def due_list(
+    reminders: StudioReminders, rows: Iterable[DueRow], voice: Voice, now: datetime
+) -> DueList:
+    """Put what is due at `now` (aware) into words; `rows` are in the order of the list."""
+    rows, studio = tuple(rows), reminders.studio
+    groups: dict[tuple[object, ...], list[DueRow]] = {}
+    for row in rows:
+        groups.setdefault(_group(row, now), []).append(row)
+    items = tuple(_item(reminders, studio, group, voice, now) for group in groups.values())
+    missed = [row.reminder for row in rows if was_missed(row, now)]
+    return DueList(
+        now=now,
+        items=items,
+        missed_words=away_headline(missed, now) if missed else "",
+        next_words=_next_words(reminders, studio, voice),
+    )
+
+
+def _group(row: DueRow, now: datetime) -> tuple[object, ...]:
+    """What is told, answered and over together is one thing on the list."""
+    one = row.reminder
+    if not one.together:
+        return (one.uid,)
+    missed = was_missed(row, now)
+    return (one.kind, one.together, one.saved_until, one.urgency, row.rings_at, missed)
+
+
+def _item(
+    reminders: StudioReminders,
+    studio: Studio,
+    rows: Sequence[DueRow],
+    voice: Voice,
+    now: datetime,
+) -> DueItem:
+    row, reminder = rows[0], rows[0].reminder
+    later = reminders.snooze_until(row)
+    saved = reminder.can_be_saved(now)
+    until = reminder.saved_until
+    return DueItem(
+        uids=tuple(one.uid for one in rows),
+        title=headline(studio, [one.reminder for one in rows]),
+        lines=details(reminder, voice, now),
+        missed=was_missed(row, now),
+        urgent=saved and reminder.urgency is Urgency.LOST_LATER,
+        saved=saved,
+        hours_left=None if until is None else (until - now).total_seconds() / 3600.0,
+        later=later,
+        later_words=_later_words(row, later, voice, now),
+        put_off=_put_off(row, voice),
+        piece=reminder.piece,
+        order=reminder.order,
+        place=reminder.place,
+    )
+
+
+def _later_words(row: DueRow, later: datetime | None, voice: Voice, now: datetime) -> str:
+    until = row.reminder.saved_until
+    if later is None:
+        return translate("due", "No later moment would help.")
+    if until is None or until <= now:
+        return translate("due", "Later: {later}.").format(later=voice.moment(later))
+    return translate("due", "Later: {later}; it helps until {until}.").format(
+        later=voice.moment(later), until=voice.moment(until)
+    )
+
+
+def _put_off(row: DueRow, voice: Voice) -> str:
+    if row.rings_at is None:
+        return ""
+    return translate("due", "Put off: told again {when}.").format(
+        when=voice.moment(row.rings_at)
+    )
+
+
+def _next_words(reminders: StudioReminders, studio: Studio, voice: Voice) -> str:
+    following = next(iter(reminders.coming()), None)
+    if following is None or following.rings_at is None:
+        return ""
+    return translate("due", "Next: {what}, {when}.").format(
+        what=headline(studio, [following.reminder]), when=voice.moment(following.rings_at)
+    )
