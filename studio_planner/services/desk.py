@@ -267,11 +267,6 @@ class DeskSession:
         """The open file, for what lies in it beside the studio."""
         return self._file
 
-    @property
-    def file(self) -> FileOfStudio:
-        """The open file, for what lies in it beside the studio."""
-        return self._file
-
     def close(self) -> None:
         """Close the file."""
         self._file.close()
