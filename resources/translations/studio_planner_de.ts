@@ -3505,6 +3505,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Stock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Pages</source>
         <translation>Seiten</translation>
     </message>
@@ -3513,11 +3517,11 @@
     <name>paper</name>
     <message>
         <source>last torch: no heat after this</source>
-        <translation>letztes Abflammen: danach keine Hitze mehr</translation>
+        <translation>letztes Abflammen, dann keine Hitze</translation>
     </message>
     <message>
         <source>cover: from now on it leaves no mark</source>
-        <translation>abdecken: ab jetzt bleibt kein Abdruck</translation>
+        <translation>abdecken: jetzt ohne Abdruck</translation>
     </message>
     <message>
         <source>{words} (until {time} at the latest)</source>
@@ -3525,19 +3529,19 @@
     </message>
     <message>
         <source>recoat opens, test first: {pieces}</source>
-        <translation>überarbeitbar, erst prüfen: {pieces}</translation>
+        <translation>überarbeitbar ab, erst prüfen: {pieces}</translation>
     </message>
     <message>
         <source>recoat opens: {pieces}</source>
-        <translation>überarbeitbar ab jetzt: {pieces}</translation>
+        <translation>überarbeitbar ab: {pieces}</translation>
     </message>
     <message>
         <source>recoat closes: {pieces}</source>
-        <translation>überarbeitbar bis jetzt: {pieces}</translation>
+        <translation>überarbeitbar bis: {pieces}</translation>
     </message>
     <message>
         <source>next, {pieces}: {what}</source>
-        <translation>als Nächstes, {pieces}: {what}</translation>
+        <translation>danach, {pieces}: {what}</translation>
     </message>
     <message>
         <source>A meets B</source>
@@ -3549,11 +3553,11 @@
     </message>
     <message>
         <source>pour by: the last cup is empty</source>
-        <translation>gießen bis: der letzte Becher ist leer</translation>
+        <translation>gießen bis: letzter Becher leer</translation>
     </message>
     <message>
         <source>gone: what is still in it is not poured</source>
-        <translation>vorbei: was noch drin ist, wird nicht gegossen</translation>
+        <translation>vorbei: nichts mehr gießen</translation>
     </message>
     <message>
         <source>pour</source>
@@ -3961,7 +3965,7 @@
     </message>
     <message>
         <source>Questions, or something wrong? Name the mix.</source>
-        <translation>Fragen, oder stimmt etwas nicht? Nenn die Mischung.</translation>
+        <translation>Fragen, oder stimmt etwas nicht? Bitte die Mischung nennen.</translation>
     </message>
     <message>
         <source>maker and address</source>
@@ -3977,7 +3981,7 @@
     </message>
     <message>
         <source>Intended for contact with food as a declaration says that the maker keeps on file; ask for it, and keep to what it says.</source>
-        <translation>Für den Kontakt mit Lebensmitteln bestimmt, so wie es in einer Erklärung steht, die der Werkstatt vorliegt; frag danach und halte dich daran.</translation>
+        <translation>Für den Kontakt mit Lebensmitteln bestimmt, so wie es in einer Erklärung steht, die der Werkstatt vorliegt; bitte danach fragen und sich daran halten.</translation>
     </message>
     <message>
         <source>Made for the customer&apos;s own use; the maker claims nothing about contact with food.</source>
@@ -4856,6 +4860,66 @@
         <source>Where density and size are empty: {density} g/cm³ and {size} µm.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Pigments</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No pigment yet. Add the pots that your colours come from.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name, as your colours call it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Density in g/cm³, where it is known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Grain or flake in micrometres, where it is known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open a studio first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a pigment for costs, and for how it sinks.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In colours of {pieces}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No colour of a coat is called so.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Price of 100 g, {currency}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New pigment</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move a pigment</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>places</name>
@@ -4953,6 +5017,153 @@
     <message>
         <source>The plan that was found breaks a rule and is not used: {finding}</source>
         <translation>Der gefundene Plan bricht eine Regel und wird nicht verwendet: {finding}</translation>
+    </message>
+</context>
+<context>
+    <name>prices</name>
+    <message>
+        <source>Prices and rules</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days until bottles are here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From your order until they can be used: delivery, and a day in the warm room.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days that an opened bottle keeps</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where its label says nothing earlier; six to twelve months are common practice.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reserve of each part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>So much is to be left for what nobody has planned.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An hour of your hands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Attended minutes count; days of curing do not.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Consumables of a mix</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gloves, cups and sticks of each mix, shared as it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Consumables of a piece</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tape, abrasive and packing of each single piece.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Overhead</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On materials or on hours, whichever cost more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pieces that do not pass</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Those that pass bear their cost.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Margin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On top of the cost, or as a share of the price.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fees of whoever sells it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A share of the price that never reaches you.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Prices are rounded up to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The step of your price tags.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>More for hours of a rush</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What an evening that is put in to be quick costs on top.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>More for a quick parcel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What sending it quickly adds.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bottles and pigments have their prices in their own entries, blanks with their pieces. What nobody has entered is named where it is missing and counts nothing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The stock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What it costs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What you ask</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a share on top of the cost</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a share of the price</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your margin is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{what}, {currency}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>So what costs {cost} is offered for {asked}.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -9026,6 +9237,14 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Sections</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What lasts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Bottles</source>
         <translation type="unfinished"></translation>
     </message>
@@ -10034,6 +10253,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Every cup is empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The clock starts when B goes in</source>
         <translation type="unfinished"></translation>
     </message>
@@ -10079,6 +10302,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>Throw this mix away…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stop: do not pour it like this.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -10246,6 +10473,14 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>gone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>do not pour what is hot or stiff</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Pour at minute {at}, empty by {by}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -10271,6 +10506,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>Some is left…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it would stay where it is poured from minute {stays} on</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

@@ -21,7 +21,7 @@ _SIGN = 7.0
 _AFTER = 1.6
 _PAD = 1.4
 _GAP = 0.9
-_BETWEEN = 2.0
+_BETWEEN = 3.0
 
 
 def day_height(day: Day, width: float) -> float:

@@ -243,8 +243,8 @@ class _Pages:
             clock = moment_said(self.studio, line.when, day)
             cells = (clock, line.minute, line.words) if minutes else (clock, line.words)
             rows.append(Row(cells=(*cells, ""), strong=line.strong))
-        write = Column(head=translate("paper", "really"), share=0.18, write=True)
-        words = Column(head="", share=0.55)
+        write = Column(head=translate("paper", "really"), share=0.16, write=True)
+        words = Column(head="", share=0.57)
         minute = Column(head=translate("paper", "min"), share=0.08, right=True)
         head = translate("paper", "planned")
         columns = (
