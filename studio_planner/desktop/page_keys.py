@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-PLAN, ORDERS, PIECES, PRODUCTS, STUDIO, QUESTIONS, LOG = (
+PLAN, ORDERS, PIECES, PRODUCTS, STUDIO, QUESTIONS, LOG, STOCK = (
     "plan",
     "orders",
     "pieces",
@@ -10,6 +10,7 @@ PLAN, ORDERS, PIECES, PRODUCTS, STUDIO, QUESTIONS, LOG = (
     "studio",
     "questions",
     "log",
+    "stock",
 )
 """The keys of the pages."""
 

@@ -18,6 +18,7 @@ from studio_planner.desktop.page_keys import (
     PLAN,
     PRODUCTS,
     QUESTIONS,
+    STOCK,
     STUDIO,
 )
 from studio_planner.desktop.tongue import translate
@@ -71,6 +72,12 @@ def _log(desk: PageDesk) -> Page:
     return LogPage(desk)
 
 
+def _stock(desk: PageDesk) -> Page:
+    from studio_planner.desktop.pages.stock_page import StockPage  # noqa: PLC0415 - likewise
+
+    return StockPage(desk)
+
+
 _MAKERS: dict[str, Callable[[PageDesk], Page]] = {
     ORDERS: _orders,
     PIECES: _pieces,
@@ -78,6 +85,7 @@ _MAKERS: dict[str, Callable[[PageDesk], Page]] = {
     STUDIO: _studio,
     QUESTIONS: _questions,
     LOG: _log,
+    STOCK: _stock,
 }
 
 
@@ -90,6 +98,7 @@ def _names() -> tuple[tuple[str, str], ...]:
         (STUDIO, translate("pages", "Studio")),
         (QUESTIONS, translate("pages", "Questions")),
         (LOG, translate("pages", "Log")),
+        (STOCK, translate("pages", "Stock")),
     )
 
 

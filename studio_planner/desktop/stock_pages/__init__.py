@@ -1,0 +1,1 @@
+"""What lies on the page of the stock."""

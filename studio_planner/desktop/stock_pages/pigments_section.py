@@ -1,0 +1,192 @@
+"""The pots of colour: the list, and of the chosen one its entry and what is usual of it."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Any
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QVBoxLayout
+from typing_extensions import override
+
+from studio_planner.desktop.forms.fields import ChoiceField, NoteField, NumberField, TextField
+from studio_planner.desktop.forms.form import Form
+from studio_planner.desktop.forms.noun_list import NounList
+from studio_planner.desktop.page import Page
+from studio_planner.desktop.stock_pages.pigment_words import kind_name, usual_line
+from studio_planner.desktop.studio_pages.lines import Line
+from studio_planner.desktop.tongue import translate
+from studio_planner.science.film_limits import Colourant
+from studio_planner.services.editing.bottles import (
+    added_pigment,
+    coats_with,
+    copied_pigment,
+    moved_pigment,
+    pigment_with,
+    with_pigment,
+    without_pigment,
+)
+from studio_planner.services.editing.changes import Change
+
+if TYPE_CHECKING:
+    from collections.abc import Mapping
+
+    from PySide6.QtWidgets import QWidget
+
+    from studio_planner.craft.pigments import Pigment
+    from studio_planner.desktop.page import PageDesk
+    from studio_planner.services.desk import DeskView
+
+_LIST_WIDTH, _WIDEST = 250, 560
+_FIELDS = ("name", "kind", "density", "diameter_um", "price_per_100g", "note")
+
+
+class PigmentsSection(Page):
+    """Pigments at the left, the chosen one at the right."""
+
+    def __init__(self, desk: PageDesk, parent: QWidget | None = None) -> None:
+        """Lie in the window `desk`, of no studio yet."""
+        super().__init__(desk, parent)
+        self._view: DeskView | None = None
+        self._shown = ""
+        self.pigments = NounList(
+            self.canvas,
+            translate("pigments", "Pigments"),
+            translate("pigments", "No pigment yet. Add the pots that your colours come from."),
+            self,
+        )
+        self._inside = QFrame(self)
+        self._name = Line(self.canvas, "", self._inside, font="title")
+        self.form = Form(self.canvas, self._enter, self._inside)
+        self.usual = Line(self.canvas, "", self._inside, font="small", colour="quiet")
+        self.used = Line(self.canvas, "", self._inside)
+        self._lay_out()
+        self.pigments.chosen.connect(lambda _key: self._show_chosen())
+        self.pigments.add_asked.connect(self.add)
+        self.pigments.copy_asked.connect(self._copy)
+        self.pigments.remove_asked.connect(self._remove)
+        self.pigments.move_asked.connect(self._move)
+
+    def _lay_out(self) -> None:
+        canvas, add = self.canvas, self.form.add
+        add("name", TextField(canvas, translate("pigments", "Name, as your colours call it")))
+        kinds = [(kind, kind_name(kind)) for kind in Colourant]
+        add("kind", ChoiceField(canvas, translate("pigments", "Kind"), kinds))
+        numbers = (
+            ("density", translate("pigments", "Density in g/cm³, where it is known")),
+            (
+                "diameter_um",
+                translate("pigments", "Grain or flake in micrometres, where it is known"),
+            ),
+        )
+        for name, label in numbers:
+            add(name, NumberField(canvas, label, optional=True))
+        self._price = NumberField(canvas, "")
+        add("price_per_100g", self._price)
+        add("note", NoteField(canvas, translate("pigments", "Note")))
+        self.pigments.setFixedWidth(max(_LIST_WIDTH, self.pigments.minimumSizeHint().width()))
+        self._inside.setMaximumWidth(_WIDEST)
+        whole = QVBoxLayout(self._inside)
+        whole.setContentsMargins(18, 0, 18, 12)
+        whole.setSpacing(8)
+        for widget in (self._name, self.used, self.form, self.usual):
+            whole.addWidget(widget)
+        whole.addStretch(1)
+        scroll = QScrollArea(self)
+        scroll.setFrameShape(QFrame.Shape.NoFrame)
+        scroll.setWidgetResizable(True)
+        scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        scroll.setWidget(self._inside)
+        layout = QHBoxLayout(self)
+        layout.setContentsMargins(14, 8, 0, 12)
+        layout.addWidget(self.pigments)
+        layout.addWidget(scroll, 1)
+
+    @override
+    def show_view(self, view: DeskView | None) -> None:
+        self._view = view
+        pigments = () if view is None else view.studio.pigments
+        self.pigments.show_things(
+            [(one.key, one.name, kind_name(one.kind)) for one in pigments]
+        )
+        self.pigments.add_button.setEnabled(view is not None)
+        self._show_chosen()
+
+    @property
+    @override
+    def chosen(self) -> str:
+        return self.pigments.current_key
+
+    @override
+    def choose(self, key: str) -> None:
+        self.pigments.choose(key)
+
+    @property
+    def _pigment(self) -> Pigment | None:
+        pigments = () if self._view is None else self._view.studio.pigments
+        key = self.pigments.current_key
+        return next((one for one in pigments if one.key == key), None)
+
+    def _show_chosen(self) -> None:
+        view, pigment = self._view, self._pigment
+        self.form.setVisible(pigment is not None)
+        if view is None or pigment is None:
+            self.used.say("")
+            self.usual.say("")
+            self._name.say(
+                translate("pigments", "Open a studio first.")
+                if view is None
+                else translate("pigments", "Add a pigment for costs, and for how it sinks.")
+            )
+            return
+        self._name.say(pigment.name)
+        names = ", ".join(coats_with(view.studio, pigment))
+        self.used.say(
+            translate("pigments", "In colours of {pieces}.").format(pieces=names)
+            if names
+            else translate("pigments", "No colour of a coat is called so.")
+        )
+        self.usual.say(usual_line(pigment.kind))
+        self._price.rename(
+            translate("pigments", "Price of 100 g, {currency}").format(
+                currency=view.studio.currency
+            )
+        )
+        fresh, self._shown = pigment.key != self._shown, pigment.key
+        values = {name: getattr(pigment, name) for name in _FIELDS}
+        self.form.show_values(values, view.studio.units, fresh=fresh)
+
+    def _enter(self, name: str, values: Mapping[str, Any]) -> None:
+        pigment = self._pigment
+        if pigment is not None:
+            new = pigment_with(pigment, values)
+            words = f"{pigment.name}, {self.form.fields[name].words}"
+            self.desk.changes.make(Change(words, lambda studio: with_pigment(studio, new)))
+
+    # Verbs
+
+    def add(self) -> None:
+        """Add a pigment, ready to be named."""
+        if self.desk.changes.attempt(added_pigment(translate("pigments", "New pigment"))):
+            self._choose_last()
+            self.form.fields["name"].take_up()
+
+    def _copy(self) -> None:
+        pigment = self._pigment
+        if pigment is not None and self.desk.changes.attempt(copied_pigment(pigment)):
+            self._choose_last()
+
+    def _remove(self) -> None:
+        pigment = self._pigment
+        if pigment is not None:
+            words = translate("pigments", "Remove {name}").format(name=pigment.name)
+            self.desk.changes.attempt(
+                Change(words, lambda studio: without_pigment(studio, pigment.key))
+            )
+
+    def _move(self, key: str, to: int) -> None:
+        words = translate("pigments", "Move a pigment")
+        self.desk.changes.attempt(Change(words, lambda now: moved_pigment(now, key, to)))
+
+    def _choose_last(self) -> None:
+        if self.desk.session is not None:
+            self.pigments.choose(self.desk.session.studio.pigments[-1].key)
