@@ -27,8 +27,9 @@ _LEAST_PIXELS = 12
 
 
 class CupState(Enum):
-    """How a cup stands: not mixed yet, good, to be emptied now, gone."""
+    """How a cup stands: not mixed yet, good, to be emptied now, gone, empty."""
 
+    EMPTY = "empty"
     RESTS = "rests"
     GOOD = "good"
     DUE = "due"
@@ -37,15 +38,21 @@ class CupState(Enum):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CupTimes:
-    """Minutes since A met B (None: not yet), and those by which it is to be empty and gone."""
+    """Minutes since A met B (None: not yet), and those by which it is to be empty and gone.
+
+    `empty` tells that nothing is left in any cup.
+    """
 
     minute: float | None = None
     pour_by: float | None = None
     gone: float | None = None
+    empty: bool = False
 
     @property
     def state(self) -> CupState:
         """How it stands now; without a cup life on the sheet it is good as far as we know."""
+        if self.empty:
+            return CupState.EMPTY
         if self.minute is None:
             return CupState.RESTS
         if self.gone is not None and self.minute >= self.gone:
@@ -64,6 +71,7 @@ class CupTimes:
     def word(self) -> str:
         """How it stands, in few words."""
         said = {
+            CupState.EMPTY: translate("weigh", "Every cup is empty"),
             CupState.RESTS: translate("weigh", "The clock starts when B goes in"),
             CupState.GOOD: translate("weigh", "Good"),
             CupState.DUE: translate("weigh", "Empty it now"),
@@ -111,18 +119,18 @@ class CupClock(QWidget):
         width, height = float(self.width()), float(self.height())
         with QPainter(self) as painter:
             painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-            unit = min(width / 9.0, height / 8.5)
+            unit = min(width / 8.6, height / 8.6)
             cup = QRectF(0.0, 0.0, 2.6 * unit, 3.0 * unit)
-            self._draw_cup(painter, cup.adjusted(unit * 0.3, unit * 0.2, -unit * 0.2, 0.0))
+            self._draw_cup(painter, cup.adjusted(unit * 0.35, unit * 0.2, -unit * 0.15, 0.0))
             beside = QRectF(cup.right() + 0.3 * unit, 0.0, width - cup.right(), 1.9 * unit)
             self._write(painter, beside, self._counted, 1.7 * unit, self._ink)
             word = QRectF(0.0, 3.2 * unit, width, 1.9 * unit)
-            self._write(painter, word, self.times.word, 0.78 * unit, self._ink)
+            self._write(painter, word, self.times.word, 0.95 * unit, self._ink)
             if self.times.pour_by is not None and self.times.gone is not None:
                 band = QRectF(0.0, 6.1 * unit, width, 0.8 * unit)
                 self._draw_film(painter, band, unit)
                 ends = QRectF(0.0, band.bottom() + 0.25 * unit, width, 1.2 * unit)
-                self._write(painter, ends, self.times.ends, 0.5 * unit, "quiet")
+                self._write(painter, ends, self.times.ends, 0.6 * unit, "quiet")
 
     @property
     def _counted(self) -> str:
@@ -156,7 +164,9 @@ class CupClock(QWidget):
             painter.translate(rect.center())
             painter.rotate(52.0)
             painter.translate(-rect.center())
-            rect = rect.adjusted(rect.width() * 0.08, 0.0, -rect.width() * 0.08, 0.0)
+            rect = rect.adjusted(
+                rect.width() * 0.14, rect.height() * 0.14, -rect.width() * 0.14, 0.0
+            )
         slope = 0.14 * rect.width()
         wall = QPolygonF(
             [

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QSize, Qt
+from PySide6.QtGui import QFontMetricsF
 from PySide6.QtWidgets import (
     QHBoxLayout,
     QLabel,
@@ -27,8 +28,11 @@ if TYPE_CHECKING:
 
     from studio_planner.desktop.canvas import Canvas
 
-_SHARES = {"number": 0.17, "verb": 0.075, "about": 0.04, "line": 0.03, "small": 0.026}
+_SHARES = {"number": 0.2, "verb": 0.075, "about": 0.04, "line": 0.03, "small": 0.026}
 """How high each kind of line is, in parts of the window's height."""
+
+_NUMBER_ROOM, _NUMBER_ALONE = 0.4, 0.52
+"""How wide the number may be beside what it means, and alone, in parts of the window."""
 
 _TARGET_SHARE, _KEY_SHARE, _READOUT_SHARE = 0.045, 0.06, 0.085
 _LEAST_BUTTON = 48
@@ -46,6 +50,7 @@ class WeighScreen(QWidget):
         self.verb = self._label("verb")
         self.about = self._label("about")
         self.number = self._label("number")
+        self.number.setWordWrap(False)
         self.meaning = self._label("about")
         self.reads = self._label("about")
         self.said = VerdictLine(canvas, self)
@@ -92,8 +97,8 @@ class WeighScreen(QWidget):
         step.addStretch(1)
         middle = QHBoxLayout()
         middle.setSpacing(32)
-        middle.addLayout(step, 3)
-        middle.addWidget(self.right, 2)
+        middle.addLayout(step, 5)
+        middle.addWidget(self.right, 4)
         verbs = QHBoxLayout()
         verbs.setSpacing(16)
         for button, share in (
@@ -121,8 +126,9 @@ class WeighScreen(QWidget):
         bold, plain = self.canvas.fonts.bold, self.canvas.fonts.plain
         for label in self.findChildren(QLabel):
             kind = label.property("kind")
-            if kind is not None:
+            if kind not in {None, "number"}:
                 label.setFont(letters(self, bold, _SHARES[kind]))
+        self.fit_number()
         large, line = letters(self, bold, _TARGET_SHARE), letters(self, bold, _SHARES["line"])
         small = letters(self, bold, _SHARES["small"])
         target = target_pixels(self)
@@ -136,6 +142,15 @@ class WeighScreen(QWidget):
         self.cover.set_fonts(line, letters(self, plain, _SHARES["small"]))
         self.pad.set_fonts(letters(self, bold, _READOUT_SHARE), letters(self, bold, _KEY_SHARE))
         self.pad.fit_into(target, self.height() - target - 2 * _LEAST_BUTTON)
+
+    def fit_number(self) -> None:
+        """Write the number as large as there is room for it and what it means."""
+        font = letters(self, self.canvas.fonts.bold, _SHARES["number"])
+        room = self.width() * (_NUMBER_ROOM if self.meaning.text() else _NUMBER_ALONE)
+        wide = QFontMetricsF(font).horizontalAdvance(self.number.text())
+        if wide > room:
+            font.setPixelSize(max(1, int(font.pixelSize() * room / wide)))
+        self.number.setFont(font)
 
     @override
     def minimumSizeHint(self) -> QSize:

@@ -154,10 +154,10 @@ class WeighWindow(WeighScreen):
     def times(self) -> CupTimes:
         """What the cup clock shows."""
         stand = self.work.stand
+        if stand is not None and stand.step.do in {Do.WRITE, Do.WRITTEN}:
+            return CupTimes(minute=self.minute, empty=True)
         if stand is None or not stand.now.mixed:
             return CupTimes()
-        if stand.step.do in {Do.WRITE, Do.WRITTEN}:
-            return CupTimes(minute=self.minute)
         if stand.step.pour is not None:
             cup = stand.step.pour
             return CupTimes(minute=self.minute, pour_by=cup.out_by_minute, gone=cup.gone_minute)
@@ -192,6 +192,8 @@ class WeighWindow(WeighScreen):
             (self.reads, shown.reads),
         ):
             label.setText(text)
+            label.setVisible(bool(text))
+        self.fit_number()
         self._offer(self.target, shown.target)
         self._offer(self.other, shown.other)
 
@@ -207,6 +209,8 @@ class WeighWindow(WeighScreen):
         real = stand.now.real
         lines = list(real.sentences) if real is not None and self._judged(stand) else []
         stops = real is not None and real.verdict is ScaleVerdict.STOP and bool(lines)
+        if stops and stand.step.do is Do.MORE:
+            lines.insert(0, translate("weigh", "Stop: do not pour it like this."))
         if stand.lefts and self._desk.session is not None:
             lines += weigh_words.left_lines(self._desk.session.view, stand)
         if stand.step.do is Do.MORE and stand.now.can_leave and not stops:
@@ -253,9 +257,13 @@ class WeighWindow(WeighScreen):
                 verb=sheet.product.name,
                 about=mix_lines.coats_line(studio, sheet),
                 number=weigh_words.reading(sheet.total_grams, studio),
-                meaning=mix_lines.cups_line(sheet),
-                reads=translate("weigh", "Planned {when}").format(
-                    when=words.span(sheet.start, sheet.end, wall)
+                reads="\n".join(
+                    (
+                        mix_lines.cups_line(sheet),
+                        translate("weigh", "Planned {when}").format(
+                            when=words.span(sheet.start, sheet.end, wall)
+                        ),
+                    )
                 ),
                 target=translate("weigh", "Begin to weigh"),
                 other=translate("weigh", "Another mix") if len(self._mixes) > 1 else "",

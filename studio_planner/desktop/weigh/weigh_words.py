@@ -21,10 +21,12 @@ if TYPE_CHECKING:
     from studio_planner.craft.studio import Studio
     from studio_planner.services.desk import DeskView
     from studio_planner.services.mix_run.stand import PortionRun, Stand
+    from studio_planner.services.mixing.cup_plan import CupTime
     from studio_planner.services.mixing.scale_steps import ScaleStep
 
 _OUNCE_DECIMALS = 3
 _MOST_HOMES = 2
+_TOGETHER = "\N{NO-BREAK SPACE}"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -50,7 +52,8 @@ def reading(grams: float, studio: Studio) -> str:
     decimals = _OUNCE_DECIMALS
     if studio.units.mass is not MassUnit.OUNCE:
         decimals = max(0, ceil(-log10(step) - 1e-9))
-    return figure(f"{scale.shown(grams):.{decimals}f} {scale.unit}")
+    # A number never stands apart from its unit.
+    return figure(f"{scale.shown(grams):.{decimals}f}{_TOGETHER}{scale.unit}")
 
 
 def shown(
@@ -143,7 +146,7 @@ def _stir() -> Shown:
         about=translate(
             "weigh", "Scrape sides and bottom, then into a second cup and stir again"
         ),
-        number=f"{STIR_MINUTES:.0f} min",
+        number=f"{STIR_MINUTES:.0f}{_TOGETHER}min",
         meaning=translate("weigh", "in all, on the cup clock"),
         target=translate("weigh", "It is stirred"),
     )
@@ -153,28 +156,45 @@ def _pour(studio: Studio, stand: Stand, minute: float | None) -> Shown:
     time = stand.step.pour
     assert time is not None  # noqa: S101 - every such step has one
     names = " + ".join(words.piece_name(studio.piece(c.piece)) for c in stand.now.portion.coats)
-    colour = time.cup.colour
-    wait = ceil(time.pour_minute - (minute or 0.0) - 1e-6)
-    minutes = {"at": round(time.pour_minute), "by": int(time.out_by_minute or 0.0)}
-    reads = (
-        ""
-        if time.out_by_minute is None
-        else translate("weigh", "Pour at minute {at}, empty by {by}").format(**minutes)
-    )
     only = len(stand.now.portion.cups) == 1
     verb = (
         translate("weigh", "Pour") if only else translate("weigh", "Pour cup {cup}: {colour}")
     )
-    waits = wait > 0 and stand.now.mixed
+    number, meaning = _pour_number(time, minute if stand.now.mixed else None)
     return Shown(
-        verb=verb.format(cup=time.cup.number, colour=colour),
+        verb=verb.format(cup=time.cup.number, colour=time.cup.colour),
         about=names,
-        number=f"{wait} min" if waits else translate("weigh", "now"),
-        meaning=translate("weigh", "to wait") if waits else "",
-        reads=reads if stand.now.mixed else "",
+        number=number,
+        meaning=meaning,
+        reads=_pour_minutes(time) if stand.now.mixed else "",
         target=translate("weigh", "The cup is empty"),
         other=translate("weigh", "Some is left…"),
     )
+
+
+def _pour_number(time: CupTime, minute: float | None) -> tuple[str, str]:
+    """How long there is to wait, or that it is time, or that time is over."""
+    if minute is not None and time.gone_minute is not None and minute >= time.gone_minute:
+        return translate("weigh", "gone"), translate(
+            "weigh", "do not pour what is hot or stiff"
+        )
+    wait = 0 if minute is None else ceil(time.pour_minute - minute - 1e-6)
+    if wait > 0:
+        return f"{wait}{_TOGETHER}min", translate("weigh", "to wait")
+    return translate("weigh", "now"), ""
+
+
+def _pour_minutes(time: CupTime) -> str:
+    if time.out_by_minute is None:
+        return ""
+    said = translate("weigh", "Pour at minute {at}, empty by {by}").format(
+        at=round(time.pour_minute), by=int(time.out_by_minute)
+    )
+    stays = time.stays_from_minute or 0.0
+    if stays <= time.pour_minute + 1.0:
+        return said
+    sinks = translate("weigh", "it would stay where it is poured from minute {stays} on")
+    return f"{said}; {sinks.format(stays=round(stays))}"
 
 
 def _end(studio: Studio, stand: Stand, batches: tuple[int, ...]) -> Shown:
@@ -195,9 +215,12 @@ def _end(studio: Studio, stand: Stand, batches: tuple[int, ...]) -> Shown:
 
 
 def left_lines(view: DeskView, stand: Stand) -> list[str]:
-    """Where everything that is left can go, each in a sentence."""
+    """Where what is left can go: of this portion, and at the end of all of them."""
     lines: list[str] = []
+    ended = stand.step.do in {Do.WRITE, Do.WRITTEN}
     for run, left in stand.lefts:
+        if run is not stand.now and not ended:
+            continue
         since = run.since or left.at
         over = LeftOver(
             portion=run.portion,
