@@ -154,10 +154,10 @@ def planned_again(row: DueRow, reminder: Reminder, since: datetime | None = None
         again = moved and reminder.due > row.acknowledged
         return replace(row, reminder=reminder, rings_at=reminder.due if again else None)
     rings_at = row.rings_at
-    if moved:
-        rings_at = reminder.due
-    elif _another(row.reminder.due, rang_for):  # it was moved, and is back where it was
+    if rings_at == row.reminder.due:  # it waited for another time of the plan
         rings_at = None
+    if moved:
+        rings_at = min(rings_at or reminder.due, reminder.due)
     return replace(row, reminder=reminder, rings_at=rings_at)
 
 

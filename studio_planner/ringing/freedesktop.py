@@ -102,17 +102,27 @@ class _Bus:
     """A connection to the session's bus."""
 
     def __init__(self, address: str) -> None:
-        from jeepney import DBusAddress, MatchRule  # noqa: PLC0415 - only where there is a bus
-        from jeepney.bus_messages import message_bus  # noqa: PLC0415
-        from jeepney.io.blocking import Proxy, open_dbus_connection  # noqa: PLC0415
+        from jeepney import DBusAddress  # noqa: PLC0415 - only where there is a bus
+        from jeepney.io.blocking import open_dbus_connection  # noqa: PLC0415
 
         self._connection = open_dbus_connection(address, auth_timeout=_SECONDS)
         self._service = DBusAddress(PATH, bus_name=NAME, interface=NAME)
         self._signals: deque[Any] = deque(maxlen=_MOST_SIGNALS)
+        try:
+            self._listen()
+            self._can = frozenset(self._call("GetCapabilities")[0])
+        except BaseException:
+            self._connection.close()
+            raise
+
+    def _listen(self) -> None:
+        from jeepney import MatchRule  # noqa: PLC0415 - as above
+        from jeepney.bus_messages import message_bus  # noqa: PLC0415
+        from jeepney.io.blocking import Proxy  # noqa: PLC0415
+
         rule = MatchRule(type="signal", interface=NAME, path=PATH, member="ActionInvoked")
         Proxy(message_bus, self._connection, timeout=_SECONDS).AddMatch(rule)
         self._connection.filter(rule, queue=self._signals)
-        self._can = frozenset(self._call("GetCapabilities")[0])
 
     def notify(self, notice: Notice, replaces: int) -> int:
         """Show a notice and give its number."""

@@ -34,6 +34,7 @@ class NativeNotifier:
         self._package = package or _desktop_notifier
         self._pressed: SimpleQueue[Pressed] = SimpleQueue()
         self._loop: asyncio.AbstractEventLoop | None = None
+        self._thread: Thread | None = None
         self._service: Any = None
         self._shown: dict[str, Any] = {}
 
@@ -104,13 +105,21 @@ class NativeNotifier:
     def _in_loop(self, doing: Coroutine[Any, Any, None]) -> None:
         if self._loop is None:
             self._loop = asyncio.new_event_loop()
-            Thread(target=self._loop.run_forever, name="notices", daemon=True).start()
+            self._thread = Thread(target=_run, args=(self._loop,), name="notices", daemon=True)
+            self._thread.start()
         asyncio.run_coroutine_threadsafe(doing, self._loop).result(_SECONDS)
 
     def close(self) -> None:
         """End the loop."""
-        if self._loop is not None:
+        if self._loop is not None and self._thread is not None:
             self._loop.call_soon_threadsafe(self._loop.stop)
+            self._thread.join(_SECONDS)
+            self._loop = self._thread = None
+
+
+def _run(loop: asyncio.AbstractEventLoop) -> None:
+    loop.run_forever()
+    loop.close()
 
 
 class _RefusedError(Exception):

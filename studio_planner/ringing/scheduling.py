@@ -9,6 +9,7 @@ from __future__ import annotations
 import hashlib
 import plistlib
 import subprocess
+from contextlib import suppress
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 from xml.sax.saxutils import escape
@@ -68,7 +69,8 @@ class _Carrying:
                 _require_done(command, self._run(command))
         except StudioError:
             for path in new:
-                path.unlink(missing_ok=True)
+                with suppress(OSError):
+                    path.unlink()
             raise
 
     def _command(self, studio: Path) -> tuple[str, ...]:

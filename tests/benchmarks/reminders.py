@@ -34,12 +34,12 @@ class Outcome:
 def outcome_of(seed: int) -> Outcome:
     """Play one history."""
     history = History(seed)
-    expected, kills = history.world.expected, history.world
+    expected = history.world.expected
     try:
         history.play()
     except Unexpected as error:
-        return Outcome(seed, expected.rung, kills.kills, expected.repeats, str(error))
-    return Outcome(seed, expected.rung, kills.kills, expected.repeats)
+        return Outcome(seed, expected.rung, expected.kills, expected.repeats, str(error))
+    return Outcome(seed, expected.rung, expected.kills, expected.repeats)
 
 
 def main(count: int = _COUNT, first: int = 0) -> int:

@@ -72,10 +72,11 @@ def _group(row: DueRow, now: datetime) -> tuple[str, ...]:
 
 def _bundle(group: tuple[str, ...], members: list[DueRow], now: datetime) -> Bundle:
     rows = tuple(sorted(members, key=lambda row: pressing(row, now)))
-    key = group[1] if group[0] == _AGAIN else _key(rows)
+    key = group[1] if group[0] == _AGAIN else key_of(rows)
     return Bundle(key, rows, any(was_missed(row, now) for row in rows))
 
 
-def _key(rows: Iterable[DueRow]) -> str:
+def key_of(rows: Iterable[DueRow]) -> str:
+    """Give the key of a bundle: what is told together has one that nothing else has."""
     names = "\n".join(sorted(f"{row.uid} {row.round}" for row in rows))
     return hashlib.blake2b(names.encode(), digest_size=8).hexdigest()

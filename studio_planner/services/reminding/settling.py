@@ -25,9 +25,6 @@ if TYPE_CHECKING:
 MADE_FOR = timedelta(minutes=15)
 """How long reminders stand before they are made anew though the studio is the same."""
 
-NEWS_FOR = timedelta(days=7)
-"""What nobody has heard of for longer is told no more."""
-
 KEPT_FOR = timedelta(days=40)
 """How long what nobody needs any more is remembered."""
 
@@ -110,14 +107,9 @@ def _made_anew(rows: dict[str, DueRow], made: Made, now: datetime) -> dict[str, 
         for uid, row in rows.items()
     }
     for uid, reminder in wanted.items():
-        if uid not in rows and _is_news(reminder, made, now):
+        if uid not in rows and (made.since is None or reminder.moment >= made.since):
             after[uid] = new_row(reminder, made.since)
     return after
-
-
-def _is_news(reminder: Reminder, made: Made, now: datetime) -> bool:
-    before = made.since is not None and reminder.moment < made.since
-    return not before and now - reminder.moment < NEWS_FOR
 
 
 def _let_go(rows: Rows, after: dict[str, DueRow], made: Made, now: datetime) -> None:

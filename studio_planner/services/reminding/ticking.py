@@ -17,7 +17,7 @@ from typing import TYPE_CHECKING, Protocol
 from studio_planner.craft.due_rows import DueRow, Ring, acknowledged, all_tried, snoozed
 from studio_planner.craft.tongue import translate
 from studio_planner.services.ports import CannotRing
-from studio_planner.services.reminding.bundles import Bundle, bundles_of, pressing
+from studio_planner.services.reminding.bundles import Bundle, bundles_of, key_of, pressing
 from studio_planner.services.reminding.settling import Made, settle, stands
 
 if TYPE_CHECKING:
@@ -96,6 +96,7 @@ class _Call:
     notifier: Notifier
     notice: Notice
     rings: tuple[Ring, ...]
+    again: bool
 
 
 class Reminders:
@@ -199,8 +200,9 @@ class Reminders:
         while (call := self._next_call(now, tried)) is not None:
             failure = _called(call)
             tried |= {(ring.uid, ring.round, ring.means) for ring in call.rings}
+            # How the call before ended is still not known when this one has failed.
+            ended = None if call.again and failure is not None else self._now()
             with self._source.rows() as rows:
-                ended = self._now()
                 rows.put_rings(
                     replace(ring, finished=ended, failure=failure) for ring in call.rings
                 )
@@ -232,7 +234,7 @@ class Reminders:
                 )
                 rows.put_rings(rings)
                 notice = self._source.notice(bundle, now, perhaps_shown=again)
-                return _Call(notifier, notice, rings)
+                return _Call(notifier, notice, rings, again)
             rows.put(all_tried(row, row.round) for row in due if _is_over(row, known.values()))
             if ringing.holder == self._caller:
                 rows.put_ringing(replace(ringing, holder=""))
@@ -307,7 +309,16 @@ def _open_calls(
         for notifier in notifiers:
             rows = tuple(row for row in bundle.rows if is_open(row, notifier.means))
             if rows:
-                yield Bundle(bundle.key, rows, bundle.away), notifier
+                key = _free_key(bundle.key, rows, notifier.means, known.values())
+                yield Bundle(key, rows, bundle.away), notifier
+
+
+def _free_key(key: str, rows: tuple[DueRow, ...], means: str, rings: Iterable[Ring]) -> str:
+    """The key of a bundle, unless others of it were told under that one: they still stand."""
+    mine = {row.uid for row in rows}
+    same = (ring for ring in rings if (ring.notice, ring.means) == (key, means))
+    others_stand = any(ring.finished and ring.uid not in mine for ring in same)
+    return key_of(rows) if others_stand else key
 
 
 def _is_over(row: DueRow, rings: Iterable[Ring]) -> bool:

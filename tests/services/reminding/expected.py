@@ -39,7 +39,7 @@ class Wish:
 class Fate:
     """What has become of one reminder; the two acknowledgements bound what is known of it.
 
-    `owed_after` counts what was told when it came due or was put off.
+    `owed_after` counts what was told when it came due or was put off, at the time `owed_for`.
     """
 
     listed: bool = False
@@ -49,8 +49,10 @@ class Fate:
     allowed: int = 0
     told: int = 0
     owed_after: int | None = None
+    owed_for: datetime | None = None
     failed: Counter[str] = field(default_factory=Counter)
-    shown: dict[str, set[str]] = field(default_factory=lambda: defaultdict(set))
+    shown: Counter[str] = field(default_factory=Counter)
+    again: Counter[str] = field(default_factory=Counter)
 
 
 class Expected:
@@ -63,7 +65,7 @@ class Expected:
         self.fates: dict[str, Fate] = defaultdict(Fate)
         self.acknowledgements: list[str] = []
         self.shows: Counter[tuple[str, str]] = Counter()
-        self.rung = self.repeats = 0
+        self.rung = self.repeats = self.kills = 0
         self._quiet = (quiet_from, quiet_to)
         self._exempt: set[str] = set()
 
@@ -91,6 +93,8 @@ class Expected:
                 # Told too early, by a clock that was wrong: what is ahead is told in its time.
                 fate.rung_for = now - HALF_AN_HOUR
             self._evaluate(fate, self._due(wish), now, fate.acknowledged)
+            if fate.owed_for != self._due(wish):  # another time of the plan takes its place
+                fate.owed_after = None
 
     def ticked(self, due: list[str], now: datetime) -> None:
         """A tick has come to its end, and that is the list."""
@@ -114,6 +118,7 @@ class Expected:
         fate = self.fates[uid]
         fate.allowed += 1
         fate.owed_after = fate.told
+        fate.owed_for = self._due(self.wishes.get(uid) or self.forgotten[uid])
 
     def call_begins(self, uids: list[str], now: datetime, exempt: set[str]) -> None:
         """A means is called: nothing may ring early, in quiet hours, or once acknowledged."""
@@ -127,19 +132,22 @@ class Expected:
                 require(fate.rung_for is not None, f"{uid} rings before it is due")
 
     def shown(self, means: str, key: str, title: str, uids: list[str]) -> None:
+        """Each is told as often as it may be, and once more for each kill, which is said."""
         self.rung += 1
         self.shows[means, key] += 1
+        again = title == "perhaps shown already"
         if self.shows[means, key] > 1:
             self.repeats += 1
-            require(title == "perhaps shown already", "it is told again and does not say so")
+            require(again, "it is told again and does not say so")
         for uid in uids:
             fate = self.fates[uid]
             fate.told += 1
-            fate.shown[means].add(key)
-            times = len(fate.shown[means])
-            require(
-                times <= fate.allowed, f"{uid} was told {times} times, {fate.allowed} allowed"
-            )
+            fate.shown[means] += not again
+            fate.again[means] += again
+            times, allowed = fate.shown[means], fate.allowed
+            require(times <= allowed, f"{uid} was told {times} times, {allowed} allowed")
+            both = times + fate.again[means]
+            require(both <= allowed + self.kills, f"{uid} was told too often after kills")
 
     def failed(self, means: str, uids: list[str]) -> None:
         for uid in uids:
@@ -151,13 +159,10 @@ class Expected:
             fate = self.fates[uid]
             if not fate.listed or self._due(wish) > now - timedelta(days=1):
                 continue
-            told = fate.shown["notification"] or fate.failed["notification"]
-            require(told, f"{uid} was never told")
+            told = fate.shown + fate.again + fate.failed
+            require(told["notification"], f"{uid} was never told")
             owed = fate.owed_after is not None and not fate.failed
             require(not owed or fate.told > (fate.owed_after or 0), f"{uid} was not told again")
-
-    def repeats_are_at_most(self, kills: int) -> None:
-        require(self.repeats <= kills, f"{self.repeats} repeats of {kills} kills")
 
     # What follows from it
 
@@ -174,7 +179,7 @@ class Expected:
             fate.listed = True
             fate.allowed += 1
             fate.rung_for = due
-            fate.owed_after = fate.told
+            fate.owed_after, fate.owed_for = fate.told, due
             fate.acknowledged = fate.acknowledged_at_least = None
 
     def _may_be_back(self, uid: str) -> bool:
