@@ -6,13 +6,22 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QBoxLayout, QFrame, QHBoxLayout, QLabel, QScrollArea, QWidget
+from PySide6.QtWidgets import (
+    QBoxLayout,
+    QFrame,
+    QHBoxLayout,
+    QLabel,
+    QScrollArea,
+    QVBoxLayout,
+    QWidget,
+)
 from typing_extensions import override
 
 from studio_planner.craft.orders import Order
 from studio_planner.desktop.forms.noun_list import NounList
 from studio_planner.desktop.order_pages.answer_view import AnswerView
 from studio_planner.desktop.order_pages.answer_words import list_line
+from studio_planner.desktop.order_pages.cost_fold import OrderCostFold
 from studio_planner.desktop.order_pages.order_form import OrderForm
 from studio_planner.desktop.page import Page
 from studio_planner.desktop.page_keys import PLAN
@@ -56,6 +65,7 @@ class OrdersPage(Page):
             self,
         )
         self.answer = AnswerView(self.canvas, self)
+        self.cost = OrderCostFold(self.canvas, desk.changes, self)
         self.form = OrderForm(self.canvas, desk.changes, self)
         self._name = QLabel(self)
         self._inside = QWidget(self)
@@ -76,7 +86,11 @@ class OrdersPage(Page):
         self.orders.setFixedWidth(_LIST_WIDTH)
         self.form.setMinimumWidth(260)
         self._columns.setSpacing(28)
-        self._columns.addWidget(self.answer, 1)
+        answer = QVBoxLayout()
+        answer.addWidget(self.answer)
+        answer.addWidget(self.cost)
+        answer.addStretch(1)
+        self._columns.addLayout(answer, 1)
         self._columns.addWidget(self.form)
         whole = QBoxLayout(QBoxLayout.Direction.TopToBottom, self._inside)
         whole.setContentsMargins(18, 0, 18, 12)
@@ -130,12 +144,13 @@ class OrdersPage(Page):
         studio = None if self._view is None else self._view.studio
         key = self.orders.current_key
         found = studio is not None and any(order.key == key for order in studio.orders)
-        for part in (self.answer, self.form):
+        for part in (self.answer, self.cost, self.form):
             part.setVisible(found)
         self._name.setText(self._head(studio, key))
         if studio is not None and found:
             answer = answer_for(studio, studio.plan, key)
             self.answer.show_answer(studio, answer)
+            self.cost.show_order(studio, answer.order)
             self.form.show_order(studio, answer.order)
 
     def _head(self, studio: Studio | None, key: str) -> str:

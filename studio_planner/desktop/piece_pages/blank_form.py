@@ -10,6 +10,7 @@ from studio_planner.craft.pieces import Material
 from studio_planner.desktop import words
 from studio_planner.desktop.forms.fields import ChoiceField, NoteField, NumberField, TextField
 from studio_planner.desktop.forms.form import Form
+from studio_planner.desktop.piece_pages.cost_fold import PieceCostFold
 from studio_planner.desktop.piece_pages.footprint_view import FootprintView
 from studio_planner.desktop.piece_pages.kind_words import material_word, outline_word
 from studio_planner.desktop.quantities import Quantity
@@ -51,6 +52,7 @@ class BlankForm(QWidget):
         self.form = Form(canvas, self._enter, self)
         self.footprint = FootprintView(canvas, self)
         self.room = Line(canvas, "", self, font="small", colour="quiet")
+        self.cost = PieceCostFold(canvas, self)
         columns = QHBoxLayout()
         columns.setSpacing(28)
         self._left, self._right, self._above = QVBoxLayout(), QVBoxLayout(), QVBoxLayout()
@@ -67,6 +69,7 @@ class BlankForm(QWidget):
         layout.setContentsMargins(0, 0, 0, 0)
         layout.addLayout(columns)
         layout.addWidget(self.form)
+        layout.addWidget(self.cost)
         layout.addStretch(1)
 
     def _number(
@@ -127,6 +130,9 @@ class BlankForm(QWidget):
         )
         cover = translate("pieces", "Height with its dust cover on")
         add("cover_mm", self._number(canvas, cover, length))
+        self.price = NumberField(canvas, "")
+        self.price.setMinimumWidth(_COLUMN)
+        add("blank_price", self.price)
         add("note", NoteField(canvas, translate("pieces", "Note")))
 
     def show_piece(self, studio: Studio, piece: Piece) -> None:
@@ -135,6 +141,12 @@ class BlankForm(QWidget):
         self._piece, self._studio = piece, studio
         none = translate("pieces", "no order")
         self.order.offer([(None, none), *((one.key, one.name) for one in studio.orders)])
+        self.price.rename(
+            translate("pieces", "What one blank cost, {currency}").format(
+                currency=studio.currency
+            )
+        )
+        self.cost.show_piece(studio, piece)
         values = values_of(studio, piece)
         self.form.show_values(values, studio.units, fresh=fresh)
         self._offer_sizes(values["outline"])

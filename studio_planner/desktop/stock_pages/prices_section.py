@@ -33,6 +33,7 @@ if TYPE_CHECKING:
     from studio_planner.services.desk import DeskView
 
 _WIDEST, _FIELD_WIDTH = 820, 210
+_UNDER_A_FIELD = 8
 _EXAMPLE = 40.0
 """The cost in the example under the rule."""
 
@@ -109,6 +110,7 @@ class PricesSection(Page):
         if figure.money:
             self._money.append((field, figure))
         sentence = Line(self.canvas, figure.sentence, row)
+        sentence.setContentsMargins(0, 0, 0, _UNDER_A_FIELD)
         layout.addWidget(sentence, 1, Qt.AlignmentFlag.AlignBottom)
         return row
 

@@ -26,7 +26,17 @@ if TYPE_CHECKING:
     from studio_planner.craft.shapes import Shape
     from studio_planner.craft.studio import Studio
 
-_PLAIN = ("name", "count", "material", "body_mm", "rim_mm", "clearance_mm", "cover_mm", "note")
+_PLAIN = (
+    "name",
+    "count",
+    "material",
+    "body_mm",
+    "rim_mm",
+    "clearance_mm",
+    "cover_mm",
+    "blank_price",
+    "note",
+)
 _FIRST_COAT = {
     ProductKind.TWO_PART: CoatKind.SEAL,
     ProductKind.PRIMER: CoatKind.PRIME,
