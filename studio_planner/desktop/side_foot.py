@@ -1,4 +1,4 @@
-"""The foot of the side: the chosen piece in section, or what the plan is worth."""
+"""The foot of the side: the chosen piece in section, its mix, or what the plan is worth."""
 
 from __future__ import annotations
 
@@ -16,12 +16,12 @@ if TYPE_CHECKING:
     from studio_planner.desktop.canvas import Canvas
     from studio_planner.services.ribbons import Bar, Lane
 
-_SECTION, _WORTH = 0, 1
+_SECTION, _MIX, _WORTH = 0, 1, 2
 _GAP = 2
 
 
 class SideFoot(QWidget):
-    """Two pages of one height, so that the lists above keep theirs."""
+    """Three pages of one height, so that the lists above keep theirs."""
 
     def __init__(self, canvas: Canvas, parent: QWidget | None = None) -> None:
         """Show the section, of nothing yet."""
@@ -31,6 +31,13 @@ class SideFoot(QWidget):
         self.piece = ShortLabel(self)
         self.sure = ShortLabel(self)
         self.section = SectionView(canvas, self)
+        self._bar: Bar | None = None
+        self.mix = RowList(
+            canvas,
+            translate("side", "The mix of the chosen pour"),
+            translate("side", "Choose a pour that is still to come: here is its mix."),
+            self,
+        )
         self.worth = RowList(
             canvas,
             translate("side", "How good this plan is"),
@@ -39,7 +46,8 @@ class SideFoot(QWidget):
         )
         self._lay_out()
         self.tabs.currentChanged.connect(self._show_current)
-        self.worth.fitted.connect(self._fit_worth)
+        self.worth.fitted.connect(lambda: self._fit(self.worth))
+        self.mix.fitted.connect(lambda: self._fit(self.mix))
         canvas.recoloured.connect(self._recolour)
         self._recolour()
         self.show_lane(None, None)
@@ -48,15 +56,19 @@ class SideFoot(QWidget):
     def _lay_out(self) -> None:
         fonts = self._canvas.fonts
         self.tabs.setAccessibleName(
-            translate("side", "The piece in section, or how good the plan is")
+            translate("side", "The piece in section, its mix, or how good the plan is")
         )
         self.tabs.setFont(fonts.clock)
         self.tabs.setDrawBase(False)
         self.tabs.setExpanding(False)
         self.tabs.addTab(translate("side", "In section"))
+        self.tabs.addTab(translate("side", "Mix"))
         self.tabs.addTab(translate("side", "How good"))
         self.tabs.setTabToolTip(
             _SECTION, translate("side", "The chosen piece, cut through its coats")
+        )
+        self.tabs.setTabToolTip(
+            _MIX, translate("side", "Cups, minutes and heat of the mix of the chosen pour")
         )
         self.tabs.setTabToolTip(
             _WORTH, translate("side", "How good this plan is, and how sure that is")
@@ -66,7 +78,7 @@ class SideFoot(QWidget):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(_GAP)
-        for part in (self.tabs, self.piece, self.sure, self.section, self.worth):
+        for part in (self.tabs, self.piece, self.sure, self.section, self.mix, self.worth):
             layout.addWidget(part)
         layout.addStretch(1)
         self.setFixedHeight(self._tabs_height + self._page_height)
@@ -85,24 +97,35 @@ class SideFoot(QWidget):
         lines = self.piece.sizeHint().height() + self.sure.sizeHint().height()
         return lines + self.section.height() + 2 * _GAP
 
-    def _fit_worth(self) -> None:
-        self.worth.setFixedHeight(self.worth.whole_rows_height(self._page_height))
+    def _fit(self, rows: RowList) -> None:
+        rows.setFixedHeight(rows.whole_rows_height(self._page_height))
 
     def show_page(self, *, worth: bool) -> None:
         """Show what the plan is worth, or the section."""
         self.tabs.setCurrentIndex(_WORTH if worth else _SECTION)
 
     def _show_current(self) -> None:
-        worth = self.tabs.currentIndex() == _WORTH
-        self.worth.setVisible(worth)
+        current = self.tabs.currentIndex()
+        self.worth.setVisible(current == _WORTH)
+        self.mix.setVisible(current == _MIX)
         for part in (self.piece, self.sure, self.section):
-            part.setVisible(not worth)
+            part.setVisible(current == _SECTION)
+        self._show_mix()
+
+    def _show_mix(self) -> None:
+        """Reckon the mix of the chosen pour, once it is looked at."""
+        if self.tabs.currentIndex() == _MIX:
+            from studio_planner.desktop.mix_rows import mix_rows  # noqa: PLC0415 - likewise
+
+            self.mix.show_rows(() if self._bar is None else mix_rows(self._bar))
 
     def show_lane(self, lane: Lane | None, bar: Bar | None) -> None:
         """Show a piece in section, and how sure it is that the chosen coat finds its window."""
         self.piece.setText(_title(lane, bar))
         self.sure.setText("" if bar is None else bar_words.sure_words(bar))
         self.section.show_lane(lane)
+        self._bar = bar
+        self._show_mix()
 
 
 def _title(lane: Lane | None, bar: Bar | None) -> str:

@@ -67,6 +67,8 @@ class WeighScreen(QWidget):
         self.leave = QPushButton(translate("weigh", "Leave the scale"), self)
         self.sound = QPushButton(self)
         self.give_up = QPushButton(translate("weigh", "Throw this mix away…"), self)
+        for button in (self.leave, self.give_up):
+            button.setAccessibleName(button.text())
         self._lay_out()
         canvas.redrawn.connect(self.recolour)
         self.recolour()

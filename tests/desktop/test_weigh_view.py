@@ -1,0 +1,458 @@
+"""The weigh view with taps only: weighed, stopped, left, killed, poured, and taken back."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import timedelta
+from typing import TYPE_CHECKING
+
+import pytest
+from PySide6.QtCore import QRect, Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication, QLabel, QPushButton, QWidget
+
+from studio_planner.craft.log import EntryKind
+from studio_planner.craft.pieces import Colour
+from studio_planner.desktop.theme import Look
+from studio_planner.desktop.tongue import Language, speak
+from studio_planner.desktop.weigh.cup_clock import CupState, CupTimes
+from studio_planner.desktop.window import DeskWindow
+from studio_planner.services.editing.changes import Change
+from studio_planner.services.mix_run.kept_file import KeptMix
+from studio_planner.services.mix_run.stand import Do
+from studio_planner.storage.studio_file import create_studio
+from tests.desktop.scenes import StillClock
+from tests.desktop.test_desk_in_german import english_in, names_of, untranslated, visible_texts
+from tests.services.mixing.bench_mixes import (
+    START,
+    THREE,
+    bench,
+    coasters,
+    flood_coat,
+    plan_of,
+    poured,
+)
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+    from pathlib import Path
+
+    from pytestqt.qtbot import QtBot
+
+    from studio_planner.craft.studio import Studio
+    from studio_planner.desktop.weigh.weigh_window import WeighWindow
+
+SMALL = coasters(
+    "small", 1, flood_coat((Colour(name="gold", colourant="paste", colourant_pct=2),))
+)
+
+
+def scene() -> Studio:
+    """Three colours for six coasters, and one small coaster in gold for the next day."""
+    later = START + timedelta(hours=20)
+    small = poured(2, "small", 2, start=later, end=later + timedelta(minutes=60))
+    studio = bench(coasters("set", 6, flood_coat(THREE)), SMALL)
+    return replace(studio, plan=plan_of(poured(1), small))
+
+
+@pytest.fixture
+def clock() -> StillClock:
+    return StillClock(START)
+
+
+@pytest.fixture
+def studio_path(tmp_path: Path) -> Path:
+    path = tmp_path / "bench.studio"
+    create_studio(path, scene()).close()
+    return path
+
+
+@pytest.fixture
+def weigh(window: DeskWindow, studio_path: Path) -> WeighWindow:
+    """The weigh view on the scene, as F12 opens it."""
+    assert window.open_path(studio_path)
+    window.changes.plans_by_itself = False
+    window.verbs["weigh"].trigger()
+    scale = window.others.scale
+    scale.showNormal()
+    scale.resize(1280, 800)
+    scale.sounds.ring = lambda: None
+    return scale
+
+
+def tap(button: QPushButton) -> None:
+    assert button.isVisibleTo(button.window())
+    assert button.isEnabled()
+    QTest.mouseClick(button, Qt.MouseButton.LeftButton)
+
+
+def type_with_taps(weigh: WeighWindow, text: str) -> None:
+    tap(weigh.other)
+    for sign in text:
+        tap(weigh.pad.keys[sign])
+    tap(weigh.target)
+
+
+def do_of(weigh: WeighWindow) -> Do | None:
+    stand = weigh.work.stand
+    return None if stand is None else stand.step.do
+
+
+def tap_until(weigh: WeighWindow, clock: StillClock, do: Do) -> None:
+    for _ in range(60):
+        if do_of(weigh) is do:
+            return
+        clock.when += timedelta(seconds=20)
+        tap(weigh.target)
+    pytest.fail(f"no step asks to {do}")
+
+
+def studio_of(weigh: WeighWindow) -> Studio:
+    studio = weigh.work.studio
+    assert studio is not None
+    return studio
+
+
+def test_a_mix_is_weighed_poured_and_written_down_with_taps_on_one_button(
+    weigh: WeighWindow, clock: StillClock
+) -> None:
+    tap_until(weigh, clock, Do.WRITTEN)
+    studio = studio_of(weigh)
+    (mix,) = studio.standing_mixes
+    (pour,) = studio.poured
+    assert (pour.piece, pour.coat, pour.batch) == ("set", "flood", 1)
+    assert pour.start == mix.at
+    assert [one.name for one in mix.colourants] == ["paste", "mica", "metal powder"]
+    assert weigh.number.text() == "1"
+    assert "batch" in weigh.meaning.text()
+    tap(weigh.target)
+    assert weigh.work.running is None
+    assert weigh.sheet is not None
+    assert weigh.sheet.mix == 2
+
+
+def test_the_real_a_is_typed_and_b_and_the_total_follow(weigh: WeighWindow) -> None:
+    tap(weigh.target)
+    type_with_taps(weigh, "108")
+    assert weigh.verb.text() == "Add part B"
+    assert weigh.number.text().replace("\N{NO-BREAK SPACE}", " ") == "47.5 g"
+    assert "155.5" in weigh.reads.text()
+
+
+def test_a_number_is_typed_on_the_keyboard_too(weigh: WeighWindow) -> None:
+    tap(weigh.target)
+    for key in ("1", "0", "8", ",", "4", "6"):
+        QTest.keyClicks(weigh, key)
+    QTest.keyClick(weigh, Qt.Key.Key_Backspace)
+    assert weigh.pad.readout.text() == "108.4 g"
+    QTest.keyClick(weigh, Qt.Key.Key_Return)
+    stand = weigh.work.stand
+    assert stand is not None
+    assert stand.now.a_grams == 108.4
+
+
+def test_a_number_that_cannot_be_is_not_taken(weigh: WeighWindow) -> None:
+    tap(weigh.target)
+    tap(weigh.target)
+    tap(weigh.target)
+    tap(weigh.other)
+    tap(weigh.pad.keys["5"])
+    assert not weigh.target.isEnabled()
+    tap(weigh.other)
+    assert do_of(weigh) is Do.WEIGH
+
+
+def met_with(weigh: WeighWindow, a_grams: str, reads: str) -> None:
+    tap(weigh.target)
+    type_with_taps(weigh, a_grams)
+    tap(weigh.target)
+    type_with_taps(weigh, reads)
+
+
+def test_too_much_b_stops_says_why_and_can_be_put_right(weigh: WeighWindow) -> None:
+    met_with(weigh, "100", "148.4")
+    assert weigh.said.stops
+    assert "Stop" in weigh.said.text()
+    assert "too much B" in weigh.said.text()
+    assert weigh.other.text() == "Another number…"
+    assert not studio_of(weigh).mixes
+    tap(weigh.target)
+    assert do_of(weigh) is Do.STIR
+    (mix,) = studio_of(weigh).standing_mixes
+    assert (mix.a_grams, mix.b_grams) == (110.0, 48.4)
+
+
+def test_a_little_too_much_b_may_be_left(weigh: WeighWindow) -> None:
+    met_with(weigh, "100", "145.3")
+    assert not weigh.said.stops
+    assert weigh.other.text() == "Leave it as it is"
+    tap(weigh.other)
+    assert do_of(weigh) is Do.STIR
+
+
+def test_nothing_goes_on_without_a_tap(weigh: WeighWindow, clock: StillClock) -> None:
+    tap_until(weigh, clock, Do.POUR)
+    before = weigh.work.running
+    clock.when += timedelta(hours=3)
+    weigh.show_now()
+    assert weigh.work.running == before
+    assert weigh.times.state is CupState.GONE
+    assert "do not pour" in weigh.clock.accessibleDescription()
+    assert weigh.number.text() == "gone"
+
+
+def test_the_cup_clock_counts_up_and_its_shape_and_word_change(
+    weigh: WeighWindow, clock: StillClock
+) -> None:
+    assert weigh.times.state is CupState.RESTS
+    tap_until(weigh, clock, Do.STIR)
+    by, gone = weigh.times.pour_by, weigh.times.gone
+    assert by is not None
+    assert gone == pytest.approx(1.5 * by)
+    seen, words = [], set()
+    stand = weigh.work.stand
+    assert stand is not None
+    assert stand.now.met is not None
+    for minute in (1.0, by + 0.1, gone + 0.1):
+        clock.when = stand.now.met + timedelta(minutes=minute)
+        weigh.show_now()
+        seen.append(weigh.times.state)
+        words.add(weigh.times.word)
+        assert weigh.times.counted.startswith(f"{int(minute)}:")
+    assert seen == [CupState.GOOD, CupState.DUE, CupState.GONE]
+    assert len(words) == 3
+
+
+def test_three_states_are_three_pictures_without_their_colours(weigh: WeighWindow) -> None:
+    pictures = []
+    for minute in (1.0, 21.0, 31.0):
+        weigh.clock.resize(400, 500)
+        weigh.clock.show_times(CupTimes(minute=minute, pour_by=20.0, gone=30.0))
+        grey = weigh.clock.grab(QRect(0, 0, 130, 150)).toImage()
+        pictures.append(grey.convertToFormat(grey.Format.Format_Mono))
+    assert pictures[0] != pictures[1] != pictures[2] != pictures[0]
+
+
+def test_an_end_is_heard_and_can_be_silenced(
+    qtbot: QtBot, weigh: WeighWindow, clock: StillClock
+) -> None:
+    heard: list[int] = []
+    weigh.sounds.ring = lambda: heard.append(1)
+    tap_until(weigh, clock, Do.STIR)
+    clock.when += timedelta(minutes=weigh.times.pour_by or 0.0)
+    weigh.show_now()
+    qtbot.waitUntil(lambda: len(heard) == 2)
+    tap(weigh.sound)
+    clock.when += timedelta(hours=1)
+    weigh.show_now()
+    QApplication.processEvents()
+    assert (len(heard), weigh.sound.text()) == (2, "Sound is off")
+
+
+def test_every_tap_can_be_taken_back_to_the_first(
+    weigh: WeighWindow, clock: StillClock
+) -> None:
+    before = studio_of(weigh)
+    tap_until(weigh, clock, Do.WRITTEN)
+    taps = len(weigh.work.running.taps) if weigh.work.running else 0
+    for _ in range(taps):
+        tap(weigh.back)
+        assert not weigh.work.trouble
+    assert studio_of(weigh) == before
+    stand = weigh.work.stand
+    assert stand is not None
+    assert (stand.step_number, stand.step.do) == (1, Do.WEIGH)
+    QTest.keyClick(weigh, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+    assert weigh.work.running is None
+
+
+def another_desk(qtbot: QtBot, clock: StillClock, path: Path) -> tuple[DeskWindow, WeighWindow]:
+    """What the maker sees who starts the desk again; the same folder keeps the taps."""
+    desk = DeskWindow(clock, look=Look.LIGHT, data_folder=lambda: path.parent / "data")
+    qtbot.addWidget(desk)
+    desk.show()
+    assert desk.open_path(path)
+    desk.changes.plans_by_itself = False
+    notice = desk.notice.words
+    desk.verbs["weigh"].trigger()
+    scale = desk.others.scale
+    scale.showNormal()
+    scale.sounds.ring = lambda: None
+    assert "still at the scale" in notice
+    return desk, scale
+
+
+@pytest.mark.parametrize("count", [1, 2, 3, 4, 5, 8, 11, 13, 14])
+def test_nothing_is_lost_when_the_desk_is_killed_after_any_tap(
+    qtbot: QtBot, weigh: WeighWindow, clock: StillClock, studio_path: Path, count: int
+) -> None:
+    """A kill writes nothing more: what another desk reads from disk is all there is."""
+    for _ in range(count):
+        clock.when += timedelta(seconds=20)
+        tap(weigh.target)
+    stand, clock_then = weigh.work.stand, weigh.times
+    assert stand is not None
+    _, scale = another_desk(qtbot, clock, studio_path)
+    assert scale.work.running == weigh.work.running
+    assert (scale.verb.text(), scale.number.text()) == (
+        weigh.verb.text(),
+        weigh.number.text(),
+    )
+    assert scale.times == clock_then
+    if do_of(scale) is not Do.WRITTEN:
+        tap_until(scale, clock, Do.WRITTEN)
+    studio = studio_of(scale)
+    assert [mix.batch for mix in studio.standing_mixes] == [1]
+    assert [pour.batch for pour in studio.poured] == [1]
+
+
+def test_after_a_kill_a_tap_is_taken_back_by_a_withdrawal(
+    qtbot: QtBot, weigh: WeighWindow, clock: StillClock, studio_path: Path
+) -> None:
+    tap_until(weigh, clock, Do.STIR)
+    _, scale = another_desk(qtbot, clock, studio_path)
+    tap(scale.back)
+    studio = studio_of(scale)
+    assert not studio.standing_mixes
+    assert studio.log[-1].kind is EntryKind.WITHDRAWN
+    assert do_of(scale) is Do.WEIGH
+
+
+def test_leaving_the_view_loses_nothing(weigh: WeighWindow, clock: StillClock) -> None:
+    tap_until(weigh, clock, Do.STIR)
+    QTest.keyClick(weigh, Qt.Key.Key_Escape)
+    assert not weigh.isVisible()
+    weigh.begin(("small", "flood"))
+    assert do_of(weigh) is Do.STIR
+
+
+def test_what_is_left_says_where_it_can_go(weigh: WeighWindow, clock: StillClock) -> None:
+    tap_until(weigh, clock, Do.POUR)
+    tap(weigh.target)
+    tap(weigh.target)
+    type_with_taps(weigh, "40")
+    assert "40.0" in weigh.said.text()
+    assert "enough for Small, flood: 22.1" in weigh.said.text()
+    assert do_of(weigh) is Do.POUR
+
+
+def test_a_mix_that_is_thrown_away_stays_weighed_and_pours_nothing(
+    weigh: WeighWindow, clock: StillClock
+) -> None:
+    tap_until(weigh, clock, Do.STIR)
+    tap(weigh.give_up)
+    assert weigh.said.stops
+    tap(weigh.other)
+    assert do_of(weigh) is Do.STIR
+    tap(weigh.give_up)
+    tap(weigh.target)
+    studio = studio_of(weigh)
+    assert weigh.work.running is None
+    assert (len(studio.standing_mixes), studio.poured) == (1, ())
+
+
+def test_a_ratio_that_is_thrown_away_before_it_was_right_is_written_down_too(
+    weigh: WeighWindow,
+) -> None:
+    met_with(weigh, "100", "148.4")
+    tap(weigh.give_up)
+    tap(weigh.target)
+    (mix,) = studio_of(weigh).standing_mixes
+    assert (mix.a_grams, mix.b_grams) == (100.0, 48.4)
+
+
+def test_targets_are_large_enough_for_a_glove(weigh: WeighWindow) -> None:
+    tap(weigh.target)
+    tap(weigh.other)
+    QApplication.processEvents()
+    for button in (weigh.target, weigh.other, *weigh.pad.keys.values()):
+        assert min(button.width(), button.height()) >= 94
+    for button in (weigh.sound, weigh.give_up, weigh.back, weigh.leave):
+        assert min(button.width(), button.height()) >= 48
+
+
+@pytest.mark.parametrize("language", [Language.ENGLISH, Language.GERMAN])
+def test_every_step_can_be_read_and_nothing_is_clipped(
+    window: DeskWindow, studio_path: Path, clock: StillClock, language: Language
+) -> None:
+    speak(language)
+    assert window.open_path(studio_path)
+    window.changes.plans_by_itself = False
+    window.weigh("set", "flood")
+    scale = window.others.scale
+    scale.showNormal()
+    scale.resize(1280, 800)
+    scale.sounds.ring = lambda: None
+    names = names_of(window) | {"white", "pearl", "gold", "paste", "mica", "metal powder"}
+    for _ in range(20):
+        QApplication.processEvents()
+        _nothing_clipped(scale)
+        if language is Language.GERMAN:
+            texts = visible_texts(scale)
+            assert not set(untranslated(texts)) - names
+            assert not {t: found for t in texts if (found := english_in(t, names))}
+        if do_of(scale) is Do.WRITTEN:
+            return
+        clock.when += timedelta(seconds=20)
+        tap(scale.target)
+    pytest.fail("it never ended")
+
+
+def _nothing_clipped(scale: QWidget) -> None:
+    for label in scale.findChildren(QLabel):
+        if label.isVisibleTo(scale) and label.text():
+            wrap = int(Qt.TextFlag.TextWordWrap) if label.wordWrap() else 0
+            room = QRect(0, 0, label.contentsRect().width(), 10_000)
+            need = label.fontMetrics().boundingRect(room, wrap, label.text())
+            assert need.width() <= label.contentsRect().width() + 1, label.text()
+            assert need.height() <= label.contentsRect().height() + 1, label.text()
+    for button in scale.findChildren(QPushButton):
+        if button.isVisibleTo(scale) and button.text():
+            wide = button.fontMetrics().horizontalAdvance(button.text())
+            assert wide < button.width(), button.text()
+
+
+def test_everything_on_it_has_a_name(weigh: WeighWindow) -> None:
+    for button in weigh.findChildren(QPushButton):
+        if button.isVisibleTo(weigh):
+            assert button.accessibleName()
+    assert weigh.clock.accessibleName()
+
+
+def test_without_a_plan_it_says_what_to_do(window: DeskWindow, weigh: WeighWindow) -> None:
+    window.changes.attempt(Change("Forget the plan", lambda s: replace(s, plan=None)))
+    weigh.show_now()
+    assert "Nothing is to be weighed" in weigh.verb.text()
+    assert "plan again" in weigh.about.text()
+
+
+def test_a_mix_of_a_piece_that_is_gone_is_forgotten_in_a_sentence(
+    window: DeskWindow, weigh: WeighWindow
+) -> None:
+    tap(weigh.target)
+    window.changes.attempt(
+        Change(
+            "Remove Set",
+            lambda s: replace(
+                s, plan=None, pieces=tuple(p for p in s.pieces if p.key != "set")
+            ),
+        )
+    )
+    weigh.show_now()
+    assert "forgotten" in weigh.said.text()
+    assert weigh.work.running is None
+
+
+def test_a_file_that_nobody_can_read_is_no_running_mix(tmp_path: Path) -> None:
+    kept = KeptMix(tmp_path, tmp_path / "a.studio")
+    assert kept.read() is None
+    kept.path.write_text('{"form": 99}', encoding="utf-8")
+    assert kept.read() is None
+    kept.forget()
+    assert not kept.path.exists()
+
+
+@pytest.fixture(autouse=True)
+def _in_english_again() -> Iterator[None]:
+    yield
+    speak(Language.ENGLISH)
