@@ -14,10 +14,13 @@ import pytest
 from studio_planner import __main__, assembly
 from studio_planner.craft.errors import StudioError
 from studio_planner.science.stages import Stage
+from studio_planner.services.desk import DeskView
+from studio_planner.services.paper.stock_list import stock_list
 from studio_planner.terminal import entry
 from studio_planner.terminal.arguments import COMMANDS
 from studio_planner.terminal.reading import when_of
 from studio_planner.terminal.writing import clock_words, hours_words, printable, say_table
+from tests.services.small_studios import morning, two_trays
 
 if TYPE_CHECKING:
     from tests.terminal.conftest import Terminal
@@ -186,6 +189,10 @@ def test_a_missing_system_library_is_told_with_what_to_install(
     monkeypatch.setitem(sys.modules, "studio_planner.desktop.application", None)
     with pytest.raises(StudioError, match=r"cannot be opened \(.*apt-get install libegl1"):
         assembly.open_desk(Path("a.studio"))
+    monkeypatch.setitem(sys.modules, "studio_planner.desktop.paper.pdf", None)
+    sheet = stock_list(DeskView(two_trays(), morning(two_trays())))
+    with pytest.raises(StudioError, match=r"cannot be drawn \(.*apt-get install libegl1"):
+        assembly.draw_sheet(sheet, morning(two_trays()))
 
 
 def test_the_program_itself_runs_a_command(
@@ -219,7 +226,7 @@ def _loaded(words: list[str]) -> str:
     return found[1]
 
 
-def test_no_command_loads_qt_or_anything_heavy(
+def test_no_command_but_sheet_loads_qt_and_none_anything_heavy(
     terminal: Terminal, sample: Path, unplanned: Path, tmp_path: Path
 ) -> None:
     terminal("export", unplanned, tmp_path / "in.json")
@@ -236,11 +243,15 @@ def test_no_command_loads_qt_or_anything_heavy(
         "trace": ["trace", str(sample), "tide-tray"],
         "stock": ["stock", str(sample)],
         "cost": ["cost", str(sample), "birthday"],
+        "sheet": ["sheet", str(sample), str(tmp_path / "out.pdf"), "--stock"],
+        "remind": ["remind", str(sample), "--clear"],
+        "calendar": ["calendar", str(sample), str(tmp_path / "out.ics")],
         "export": ["export", str(unplanned), str(tmp_path / "out.json")],
         "import": ["import", str(tmp_path / "in.json"), str(tmp_path / "new.studio")],
     }
     assert set(every) == set(COMMANDS)
     for command, words in every.items():
         expected = 2 if command == "sample" else 0  # it refuses the file that is there
-        assert _loaded(words) == f";code:{expected}", command
+        drawn = "PySide6,shiboken6" if command == "sheet" else ""  # the one that Qt draws for
+        assert _loaded(words) == f"{drawn};code:{expected}", command
     assert _loaded([str(sample)]) == ";code:0"
