@@ -25,7 +25,7 @@
     </message>
     <message>
         <source>The studio is another one now; plan them again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Studio ist jetzt ein anderes; plane sie noch einmal.</translation>
     </message>
 </context>
 <context>
@@ -325,23 +325,23 @@
     </message>
     <message>
         <source>{what}: done now</source>
-        <translation type="unfinished"></translation>
+        <translation>{what}: jetzt erledigt</translation>
     </message>
     <message>
         <source>Touch test</source>
-        <translation type="unfinished"></translation>
+        <translation>Fingerprobe</translation>
     </message>
     <message>
         <source>{touch}: {verdict}</source>
-        <translation type="unfinished"></translation>
+        <translation>{touch}: {verdict}</translation>
     </message>
     <message>
         <source>No test after all</source>
-        <translation type="unfinished"></translation>
+        <translation>Doch keine Probe</translation>
     </message>
     <message>
         <source>Undo the last tap</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzten Tipp zurück</translation>
     </message>
     <message>
         <source>Next thing</source>
@@ -468,6 +468,50 @@
     </message>
     <message>
         <source>A test</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} holds one event, for which the phone should ring in five minutes: bring it there at once.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no plan yet to put into a calendar: plan first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} event</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} events</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} holds {events}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} holds {events}, and {gone} that were called off.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Import it into a calendar of its own.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The whole &amp;plan…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This &amp;week…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One &amp;order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A &amp;test event…</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -687,6 +731,50 @@
         <source>{stuff} is not in it: enter a bottle with its price.</source>
         <translation>{stuff} ist nicht enthalten: eine Flasche mit Preis eintragen.</translation>
     </message>
+    <message>
+        <source>in all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{what} {minutes}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No attended time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{minutes} min of attended time: {spent}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What it costs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Price agreed on, {currency}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Floor price {floor}, which leaves nothing over. By your rule you ask {asked}, of which {margin} ({share} %) stay.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{agreed} were agreed on, of which {left} stay.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As a rush, with mixes of its own and a quick parcel, it would cost {cost} and {minutes} min more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One more joint to scuff would cost up to {cost} and {minutes} min.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Floor price {floor}; by your rule {asked} for the piece, or for the whole set.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>days</name>
@@ -784,6 +872,14 @@
     <message>
         <source>Save the sheet as PDF</source>
         <translation>Blatt als PDF speichern</translation>
+    </message>
+    <message>
+        <source>Save the calendar file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calendar files (*.ics)</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -977,6 +1073,18 @@
     </message>
     <message>
         <source>Next: {what}, {when}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rings all the same: {what}, {when}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Waits until {when}: {what}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This desk does not remind.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1275,299 +1383,299 @@
     <name>happened</name>
     <message>
         <source>What happened, newest first</source>
-        <translation type="unfinished"></translation>
+        <translation>Was geschehen ist, das Neueste zuerst</translation>
     </message>
     <message>
         <source>wrong: {what}</source>
-        <translation type="unfinished"></translation>
+        <translation>falsch: {what}</translation>
     </message>
     <message>
         <source>known before there was a log</source>
-        <translation type="unfinished"></translation>
+        <translation>bekannt, bevor es ein Werkstattbuch gab</translation>
     </message>
     <message>
         <source>{what}; for {coats}</source>
-        <translation type="unfinished"></translation>
+        <translation>{what}; für {coats}</translation>
     </message>
     <message>
         <source>corrected {when}; before it said:</source>
-        <translation type="unfinished"></translation>
+        <translation>berichtigt {when}; vorher stand da:</translation>
     </message>
     <message>
         <source>withdrawn {when}: it never happened</source>
-        <translation type="unfinished"></translation>
+        <translation>zurückgenommen {when}: ist nie geschehen</translation>
     </message>
     <message>
         <source>written down {when}</source>
-        <translation type="unfinished"></translation>
+        <translation>aufgeschrieben {when}</translation>
     </message>
     <message>
         <source>{name} (taken out)</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} (herausgenommen)</translation>
     </message>
     <message>
         <source>not said</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht gesagt</translation>
     </message>
     <message>
         <source>as planned, or where it lies</source>
-        <translation type="unfinished"></translation>
+        <translation>wie geplant, oder wo es liegt</translation>
     </message>
     <message>
         <source>as planned</source>
-        <translation type="unfinished"></translation>
+        <translation>wie geplant</translation>
     </message>
     <message>
         <source>Due by the plan; one tap says that it is done now:</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach Plan fällig; ein Tipp sagt, dass es jetzt erledigt ist:</translation>
     </message>
     <message>
         <source>Nothing is due by the plan at this hour.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach Plan ist um diese Zeit nichts fällig.</translation>
     </message>
     <message>
         <source>It is in the log. Undo takes it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es steht im Werkstattbuch. Rückgängig nimmt es zurück.</translation>
     </message>
     <message>
         <source>Correct</source>
-        <translation type="unfinished"></translation>
+        <translation>Berichtigen</translation>
     </message>
     <message>
         <source>Withdraw</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurücknehmen</translation>
     </message>
     <message>
         <source>Weights</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewichte</translation>
     </message>
     <message>
         <source>Where did it come from?</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo kam es her?</translation>
     </message>
     <message>
         <source>Show the piece</source>
-        <translation type="unfinished"></translation>
+        <translation>Stück zeigen</translation>
     </message>
     <message>
         <source>Show on the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Plan zeigen</translation>
     </message>
     <message>
         <source>Choose an entry to correct it or to follow it up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wähle einen Eintrag, um ihn zu berichtigen oder ihm nachzugehen.</translation>
     </message>
     <message>
         <source>Correct the weights</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewichte berichtigen</translation>
     </message>
     <message>
         <source>Write down its weights</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewichte aufschreiben</translation>
     </message>
     <message>
         <source>Withdrawn; it stays to be read. Undo takes that back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurückgenommen; es bleibt lesbar. Rückgängig macht das ungeschehen.</translation>
     </message>
     <message>
         <source>Entry {number}, written {when}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eintrag {number}, geschrieben {when}.</translation>
     </message>
     <message>
         <source>Write it down</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufschreiben</translation>
     </message>
     <message>
         <source>Leave it as it is</source>
-        <translation type="unfinished"></translation>
+        <translation>So lassen</translation>
     </message>
     <message>
         <source>Piece</source>
-        <translation type="unfinished"></translation>
+        <translation>Stück</translation>
     </message>
     <message>
         <source>What</source>
-        <translation type="unfinished"></translation>
+        <translation>Was</translation>
     </message>
     <message>
         <source>Coat</source>
-        <translation type="unfinished"></translation>
+        <translation>Schicht</translation>
     </message>
     <message>
         <source>A met B, or it was begun</source>
-        <translation type="unfinished"></translation>
+        <translation>A traf B, oder Beginn</translation>
     </message>
     <message>
         <source>The last film was spread</source>
-        <translation type="unfinished"></translation>
+        <translation>Der letzte Film war verteilt</translation>
     </message>
     <message>
         <source>When</source>
-        <translation type="unfinished"></translation>
+        <translation>Wann</translation>
     </message>
     <message>
         <source>Touch test</source>
-        <translation type="unfinished"></translation>
+        <translation>Fingerprobe</translation>
     </message>
     <message>
         <source>What was found</source>
-        <translation type="unfinished"></translation>
+        <translation>Befund</translation>
     </message>
     <message>
         <source>Spot</source>
-        <translation type="unfinished"></translation>
+        <translation>Platz</translation>
     </message>
     <message>
         <source>On the coat below</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf der Schicht darunter</translation>
     </message>
     <message>
         <source>Note (may be empty)</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz (darf leer sein)</translation>
     </message>
     <message>
         <source>The old entry stays to be read, struck through.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der alte Eintrag bleibt lesbar, durchgestrichen.</translation>
     </message>
     <message>
         <source>{order} leaves with all of its pieces.</source>
-        <translation type="unfinished"></translation>
+        <translation>{order} geht mit allen Stücken hinaus.</translation>
     </message>
     <message>
         <source>It is a bare blank again and is planned from there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist wieder ein roher Rohling und wird von da an geplant.</translation>
     </message>
     <message>
         <source>Nothing more is planned for it until it is stripped.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bis es abgetragen ist, wird nichts mehr dafür geplant.</translation>
     </message>
     <message>
         <source>What happened?</source>
-        <translation type="unfinished"></translation>
+        <translation>Was ist geschehen?</translation>
     </message>
     <message>
         <source>Correct: {what}</source>
-        <translation type="unfinished"></translation>
+        <translation>Berichtigen: {what}</translation>
     </message>
     <message>
         <source>Write the correction</source>
-        <translation type="unfinished"></translation>
+        <translation>Berichtigung aufschreiben</translation>
     </message>
     <message>
         <source>Show older ones</source>
-        <translation type="unfinished"></translation>
+        <translation>Ältere zeigen</translation>
     </message>
     <message>
         <source>Show all</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle zeigen</translation>
     </message>
     <message>
         <source>Writing down</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufschreiben</translation>
     </message>
     <message>
         <source>Open a studio first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffne erst ein Studio.</translation>
     </message>
     <message>
         <source>Nothing in the log is like that.</source>
-        <translation type="unfinished"></translation>
+        <translation>So etwas steht nicht im Werkstattbuch.</translation>
     </message>
     <message>
         <source>Nothing was written down yet. Say what happened at the right, or tap what is due.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch ist nichts aufgeschrieben. Sag rechts, was geschehen ist, oder tippe an, was fällig ist.</translation>
     </message>
     <message>
         <source>find: piece, coat, note, mix 12</source>
-        <translation type="unfinished"></translation>
+        <translation>suchen: Stück, Schicht, Notiz, mix 12</translation>
     </message>
     <message>
         <source>Find in the log</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Werkstattbuch suchen</translation>
     </message>
     <message>
         <source>Of which piece</source>
-        <translation type="unfinished"></translation>
+        <translation>Von welchem Stück</translation>
     </message>
     <message>
         <source>Of which order</source>
-        <translation type="unfinished"></translation>
+        <translation>Von welchem Auftrag</translation>
     </message>
     <message>
         <source>Of which kind</source>
-        <translation type="unfinished"></translation>
+        <translation>Von welcher Art</translation>
     </message>
     <message>
         <source>Of which day</source>
-        <translation type="unfinished"></translation>
+        <translation>Von welchem Tag</translation>
     </message>
     <message>
         <source>all pieces</source>
-        <translation type="unfinished"></translation>
+        <translation>alle Stücke</translation>
     </message>
     <message>
         <source>all orders</source>
-        <translation type="unfinished"></translation>
+        <translation>alle Aufträge</translation>
     </message>
     <message>
         <source>all kinds</source>
-        <translation type="unfinished"></translation>
+        <translation>alle Arten</translation>
     </message>
     <message>
         <source>all days</source>
-        <translation type="unfinished"></translation>
+        <translation>alle Tage</translation>
     </message>
     <message>
         <source>{shown} of {every}</source>
-        <translation type="unfinished"></translation>
+        <translation>{shown} von {every}</translation>
     </message>
     <message>
         <source>What does the thermometer say?</source>
-        <translation type="unfinished"></translation>
+        <translation>Was sagt das Thermometer?</translation>
     </message>
     <message>
         <source>Where</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo</translation>
     </message>
     <message>
         <source>Now</source>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt</translation>
     </message>
     <message>
         <source>Humidity (may be empty)</source>
-        <translation type="unfinished"></translation>
+        <translation>Feuchte (darf leer sein)</translation>
     </message>
     <message>
         <source>Write the reading down</source>
-        <translation type="unfinished"></translation>
+        <translation>Messwert aufschreiben</translation>
     </message>
     <message>
         <source>The reading is kept. Undo takes it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Messwert ist gespeichert. Rückgängig nimmt ihn zurück.</translation>
     </message>
     <message>
         <source>What happened</source>
-        <translation type="unfinished"></translation>
+        <translation>Was geschehen ist</translation>
     </message>
     <message>
         <source>Of the log</source>
-        <translation type="unfinished"></translation>
+        <translation>Vom Werkstattbuch</translation>
     </message>
     <message>
         <source>At another &amp;time, moved, with a note…</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu anderer &amp;Zeit, umgestellt, mit Notiz…</translation>
     </message>
     <message>
         <source>&amp;Where did it come from?</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Wo kam es her?</translation>
     </message>
     <message>
         <source>Touch test: {coat}</source>
-        <translation type="unfinished"></translation>
+        <translation>Fingerprobe: {coat}</translation>
     </message>
     <message>
         <source>In the log: {what}. Undo takes it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Werkstattbuch: {what}. Rückgängig nimmt es zurück.</translation>
     </message>
 </context>
 <context>
@@ -2463,7 +2571,7 @@
     </message>
     <message>
         <source>Mix {batch}: {coats}</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischung {batch}: {coats}</translation>
     </message>
 </context>
 <context>
@@ -2570,6 +2678,10 @@
     <message>
         <source>Sheets for &amp;paper</source>
         <translation>Blätter für &amp;Papier</translation>
+    </message>
+    <message>
+        <source>Calendar for the p&amp;hone</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>&amp;Leave</source>
@@ -2684,67 +2796,67 @@
     <name>missed</name>
     <message>
         <source>Plan each of them</source>
-        <translation type="unfinished"></translation>
+        <translation>Jeden davon planen</translation>
     </message>
     <message>
         <source>It was poured: write that down</source>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde gegossen: aufschreiben</translation>
     </message>
     <message>
         <source>{coat}: its window closed {when}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{coat}: Das Fenster schloss {when}.</translation>
     </message>
     <message>
         <source>{coat}: its window closes {when}, too soon for the pour.</source>
-        <translation type="unfinished"></translation>
+        <translation>{coat}: Das Fenster schließt {when}, zu früh für den Guss.</translation>
     </message>
     <message>
         <source>It will be planned on a copy; nothing changes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es wird auf einer Kopie geplant; nichts ändert sich.</translation>
     </message>
     <message>
         <source>Planning it…</source>
-        <translation type="unfinished"></translation>
+        <translation>Wird geplant…</translation>
     </message>
     <message>
         <source>It was stopped; nothing has changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde angehalten; nichts hat sich geändert.</translation>
     </message>
     <message>
         <source>Done: {words}. Undo takes it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erledigt: {words}. Rückgängig nimmt es zurück.</translation>
     </message>
     <message>
         <source>Do it</source>
-        <translation type="unfinished"></translation>
+        <translation>So machen</translation>
     </message>
     <message>
         <source>It costs nothing more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es kostet nichts zusätzlich.</translation>
     </message>
     <message>
         <source>It costs {time} of hands and {mass} of mix more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es kostet zusätzlich {time} Handarbeit und {mass} Mischung.</translation>
     </message>
     <message>
         <source>It costs {time} of hands more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es kostet zusätzlich {time} Handarbeit.</translation>
     </message>
     <message>
         <source>It can&apos;t be planned so: {why}</source>
-        <translation type="unfinished"></translation>
+        <translation>So lässt es sich nicht planen: {why}</translation>
     </message>
     <message>
         <source>Next pour {next}, last one done {last}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächster Guss {next}, letzter fertig {last}.</translation>
     </message>
     <message>
         <source>The order leaves {when}: the promise is kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Auftrag geht {when} hinaus: Die Zusage ist gehalten.</translation>
     </message>
     <message>
         <source>The order leaves {when}: the promise is not kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Auftrag geht {when} hinaus: Die Zusage ist nicht gehalten.</translation>
     </message>
 </context>
 <context>
@@ -2830,6 +2942,42 @@
     </message>
     <message>
         <source>{piece}: {film} deep, at most {limit} ({why}).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In this order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cup life</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sinking</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Heat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Depth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shared</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Smallest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Before all</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2991,31 +3139,31 @@
     <name>moved</name>
     <message>
         <source>{coat}: its window closed {when}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{coat}: Das Fenster schloss {when}.</translation>
     </message>
     <message>
         <source>{coat}: its window closes {when}, too soon for the pour.</source>
-        <translation type="unfinished"></translation>
+        <translation>{coat}: Das Fenster schließt {when}, zu früh für den Guss.</translation>
     </message>
     <message>
         <source>The window of {coat} moved. {what}</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Fenster von {coat} hat sich verschoben. {what}</translation>
     </message>
     <message>
         <source>And {count} more</source>
-        <translation type="unfinished"></translation>
+        <translation>Und {count} weitere</translation>
     </message>
     <message>
         <source>Show it</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeigen</translation>
     </message>
     <message>
         <source>Plan again</source>
-        <translation type="unfinished"></translation>
+        <translation>Neu planen</translation>
     </message>
     <message>
         <source>What now?</source>
-        <translation type="unfinished"></translation>
+        <translation>Was nun?</translation>
     </message>
 </context>
 <context>
@@ -3502,7 +3650,7 @@
     </message>
     <message>
         <source>Log</source>
-        <translation type="unfinished"></translation>
+        <translation>Buch</translation>
     </message>
     <message>
         <source>Stock</source>
@@ -4327,7 +4475,7 @@
     </message>
     <message>
         <source>Window missed</source>
-        <translation type="unfinished"></translation>
+        <translation>Fenster verpasst</translation>
     </message>
     <message>
         <source>Of the piece</source>
@@ -4456,6 +4604,10 @@
     <message>
         <source>no order</source>
         <translation>kein Auftrag</translation>
+    </message>
+    <message>
+        <source>What one blank cost, {currency}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Takes {length} by {width} on its spot, {high} high.</source>
@@ -4815,7 +4967,7 @@
     </message>
     <message>
         <source>What happened</source>
-        <translation type="unfinished"></translation>
+        <translation>Was geschehen ist</translation>
     </message>
 </context>
 <context>
@@ -6309,6 +6461,205 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
 </context>
 <context>
+    <name>reminding</name>
+    <message>
+        <source>Stay in the tray when the window is closed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Let the system remind…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Let it remind no more…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave it as it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With the window closed, the system&apos;s own scheduler reminds of this studio.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With the window closed and nothing in the tray, nobody reminds of this studio. The system&apos;s own scheduler can.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The desk goes on without its window and can be called back; Leave, in its menu there, ends it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no tray on this system: whatever is chosen here, the desk ends with its window.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The system is being told…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It runs: {command}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rings ahead by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{what}: minutes before its time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ring me now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not tried since the desk was opened.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It was sounded; whether it can be heard, only you can tell.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It worked the last time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trying every means…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every means was tried and none has failed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every means was tried; not working: {means}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A notice of the system, with Done, a later time, and Open on it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A message from the tray, where no notification comes through.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The computer&apos;s own short sound; this program brings no sound of its own.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The whole plan…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This week…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A test event…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This order…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your phone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Quiet from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Quiet to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tell of the night&apos;s air at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reminders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is due always stands in the list at the top of the window, until you have answered it. Beside that, the studio can reach you by these means.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Quiet hours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What of, and how long before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With the window closed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On the phone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A calendar file takes the plan to a phone, which rings by itself. It knows the plan as it is now: write it again after the plan has changed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Readings are missed after</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tell of windows that moved by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hour of the evening</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>missing readings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>moved windows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in the tray</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>quiet hours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There are no quiet hours: everything rings at its time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From {start} to {end} only what can&apos;t be saved later rings, such as the last torch or a window in which a coat that cannot be sanded is lost. All else waits until {end}. Hours in which somebody works are never quiet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>ringing</name>
     <message>
         <source>{means} failed: {error}</source>
@@ -6560,6 +6911,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>Take these readings</source>
         <translation>Diese Messwerte übernehmen</translation>
+    </message>
+    <message>
+        <source>Take them, and watch this file</source>
+        <translation>Übernehmen und Datei beobachten</translation>
     </message>
     <message>
         <source>Leave them</source>
@@ -6957,6 +7312,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <source>{span}: {degrees}</source>
         <translation>{span}: {degrees}</translation>
     </message>
+    <message>
+        <source>Stop watching</source>
+        <translation>Nicht mehr beobachten</translation>
+    </message>
 </context>
 <context>
     <name>rule</name>
@@ -7134,6 +7493,14 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>So long it takes for one piece, by whoever is awake.</source>
         <translation>So lange dauert es je Stück, durch wen auch immer, der wach ist.</translation>
+    </message>
+    <message>
+        <source>A window that moved</source>
+        <translation>Ein Fenster, das wandert</translation>
+    </message>
+    <message>
+        <source>Where a window opens or closes by so much otherwise than planned, it is said.</source>
+        <translation>Öffnet oder schließt ein Fenster um so viel anders als geplant, wird es gesagt.</translation>
     </message>
     <message>
         <source>Film that may run off</source>
@@ -7792,7 +8159,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>Everything comes off, or a new blank is taken: one coat is poured again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles kommt herunter, oder ein neuer Rohling wird genommen: Eine Schicht wird neu gegossen.</translation>
     </message>
     <message>
         <source>Everything comes off, or a new blank is taken: {count} coats are poured again.</source>
@@ -7856,99 +8223,99 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>Poured {when} on {spot}, before it was stripped.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gegossen {when} auf {spot}, bevor es abgetragen wurde.</translation>
     </message>
     <message>
         <source>Poured {when} on {spot}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gegossen {when} auf {spot}.</translation>
     </message>
     <message>
         <source>{name}, for {order}; it was taken out of the studio.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}, für {order}; es wurde aus dem Studio genommen.</translation>
     </message>
     <message>
         <source>Mix {batch}, {when}: {facts}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischung {batch}, {when}: {facts}.</translation>
     </message>
     <message>
         <source>Air around it: {low} to {high}, up to {damp} % humid.</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft dabei: {low} bis {high}, bis zu {damp} % feucht.</translation>
     </message>
     <message>
         <source>{coat} poured {when} from mix {batch} ({product}).</source>
-        <translation type="unfinished"></translation>
+        <translation>{coat} gegossen {when} aus Mischung {batch} ({product}).</translation>
     </message>
     <message>
         <source>{coat} poured {when} from mix {batch} ({product}, {lots}).</source>
-        <translation type="unfinished"></translation>
+        <translation>{coat} gegossen {when} aus Mischung {batch} ({product}, {lots}).</translation>
     </message>
     <message>
         <source>Nothing was poured from it yet, as far as the log knows.</source>
-        <translation type="unfinished"></translation>
+        <translation>Daraus wurde noch nichts gegossen, soweit das Werkstattbuch weiß.</translation>
     </message>
     <message>
         <source>The air around it was not read.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Luft dabei wurde nicht gemessen.</translation>
     </message>
     <message>
         <source>Air around it: {low} to {high}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft dabei: {low} bis {high}.</translation>
     </message>
     <message>
         <source>{coat} poured {when}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{coat} gegossen {when}.</translation>
     </message>
     <message>
         <source>{name}{order}:</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}{order}:</translation>
     </message>
     <message>
         <source>Nothing of it was poured yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Davon wurde noch nichts gegossen.</translation>
     </message>
     <message>
         <source>No weights were written down for it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dafür sind keine Gewichte aufgeschrieben.</translation>
     </message>
     <message>
         <source>{when}: {what}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{when}: {what}.</translation>
     </message>
     <message>
         <source>{piece}, {coat}: {how}{order}{left}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{piece}, {coat}: {how}{order}{left}.</translation>
     </message>
     <message>
         <source>{name}: nothing of it was poured yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: Davon wurde noch nichts gegossen.</translation>
     </message>
     <message>
         <source> for {order}</source>
-        <translation type="unfinished"></translation>
+        <translation> für {order}</translation>
     </message>
     <message>
         <source>{name}, for {order}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}, für {order}.</translation>
     </message>
     <message>
         <source>, shipped {when}</source>
-        <translation type="unfinished"></translation>
+        <translation>, hinausgegangen {when}</translation>
     </message>
     <message>
         <source>{count}</source>
-        <translation type="unfinished"></translation>
+        <translation>{count}</translation>
     </message>
     <message>
         <source>{orders}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{orders}.</translation>
     </message>
     <message>
         <source>{name}; it was taken out of the studio.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}; es wurde aus dem Studio genommen.</translation>
     </message>
     <message>
         <source>{name}, promised to nobody.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}, niemandem zugesagt.</translation>
     </message>
     <message>
         <source>It stays where it is until the {coat} can be handled, {until}.</source>
@@ -8865,12 +9232,12 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Noch kein Plan behalten.</translation>
     </message>
     <message>
-        <source>The piece in section, or how good the plan is</source>
-        <translation>Das Stück im Schnitt, oder wie gut der Plan ist</translation>
-    </message>
-    <message>
         <source>How good</source>
         <translation>Wie gut</translation>
+    </message>
+    <message>
+        <source>Cups, minutes and heat of the mix of the chosen pour</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>How good this plan is, and how sure that is</source>
@@ -8879,6 +9246,22 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>In section</source>
         <translation>Im Schnitt</translation>
+    </message>
+    <message>
+        <source>The mix of the chosen pour</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a pour that is still to come: here is its mix.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The piece in section, its mix, or how good the plan is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mix</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The chosen piece, cut through its coats</source>
@@ -9691,6 +10074,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Faustregeln</translation>
     </message>
     <message>
+        <source>Reminders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Backups</source>
         <translation>Sicherungen</translation>
     </message>
@@ -9699,11 +10086,11 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <name>taps</name>
     <message>
         <source>{what}: {coat}</source>
-        <translation type="unfinished"></translation>
+        <translation>{what}: {coat}</translation>
     </message>
     <message>
         <source>{what} ({names})</source>
-        <translation type="unfinished"></translation>
+        <translation>{what} ({names})</translation>
     </message>
 </context>
 <context>
@@ -9915,87 +10302,87 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <name>trace</name>
     <message>
         <source>What else happened</source>
-        <translation type="unfinished"></translation>
+        <translation>Was sonst geschah</translation>
     </message>
     <message>
         <source>{count} entry was corrected or withdrawn; the log keeps it.</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Eintrag wurde berichtigt oder zurückgenommen; das Werkstattbuch behält ihn.</translation>
     </message>
     <message>
         <source>{count} entries were corrected or withdrawn; the log keeps them.</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Einträge wurden berichtigt oder zurückgenommen; das Werkstattbuch behält sie.</translation>
     </message>
     <message>
         <source>From the same mix or lot</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus derselben Mischung oder Charge</translation>
     </message>
     <message>
         <source>What was weighed</source>
-        <translation type="unfinished"></translation>
+        <translation>Was abgewogen wurde</translation>
     </message>
     <message>
         <source>Where it went</source>
-        <translation type="unfinished"></translation>
+        <translation>Wohin es ging</translation>
     </message>
     <message>
         <source>Orders</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufträge</translation>
     </message>
     <message>
         <source>lot {lot}</source>
-        <translation type="unfinished"></translation>
+        <translation>Charge {lot}</translation>
     </message>
     <message>
         <source>A of lot {lot}</source>
-        <translation type="unfinished"></translation>
+        <translation>A aus Charge {lot}</translation>
     </message>
     <message>
         <source>B of lot {lot}</source>
-        <translation type="unfinished"></translation>
+        <translation>B aus Charge {lot}</translation>
     </message>
     <message>
         <source>same mix {batch}</source>
-        <translation type="unfinished"></translation>
+        <translation>dieselbe Mischung {batch}</translation>
     </message>
     <message>
         <source>same lot, mix {batch}</source>
-        <translation type="unfinished"></translation>
+        <translation>dieselbe Charge, Mischung {batch}</translation>
     </message>
     <message>
         <source>A piece</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Stück</translation>
     </message>
     <message>
         <source>Or the number of a mix, or a lot</source>
-        <translation type="unfinished"></translation>
+        <translation>Oder die Nummer einer Mischung oder Charge</translation>
     </message>
     <message>
         <source>Follow it</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachgehen</translation>
     </message>
     <message>
         <source>Copy this for the customer</source>
-        <translation type="unfinished"></translation>
+        <translation>Für den Kunden kopieren</translation>
     </message>
     <message>
         <source>Copy everything</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles kopieren</translation>
     </message>
     <message>
         <source>In one sentence, for the customer</source>
-        <translation type="unfinished"></translation>
+        <translation>In einem Satz, für den Kunden</translation>
     </message>
     <message>
         <source>Where it came from</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo es herkam</translation>
     </message>
     <message>
         <source>No mix has that number, and none was weighed from such a lot. Numbers stand on the cup and in the log.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Mischung hat diese Nummer, und aus so einer Charge wurde keine abgewogen. Nummern stehen auf dem Becher und im Werkstattbuch.</translation>
     </message>
     <message>
         <source>It is copied; put it into a letter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopiert; füge es in einen Brief ein.</translation>
     </message>
 </context>
 <context>
@@ -10188,27 +10575,27 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <name>watching</name>
     <message>
         <source>{name} is watched, but: {why} It is tried again.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} wird beobachtet, aber: {why} Es wird weiter versucht.</translation>
     </message>
     <message>
         <source>{name} is watched.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} wird beobachtet.</translation>
     </message>
     <message>
         <source>{count} reading came</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Messwert kam</translation>
     </message>
     <message>
         <source>{count} readings came</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Messwerte kamen</translation>
     </message>
     <message>
         <source>{name} is watched every minute; looked at {when}, {came}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} wird jede Minute beobachtet; zuletzt {when}, {came}.</translation>
     </message>
     <message>
         <source>The file could not be read.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei war nicht lesbar.</translation>
     </message>
 </context>
 <context>
@@ -10565,67 +10952,67 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <name>weights</name>
     <message>
         <source>Colourants, such as: 1.2 teal; 0.4 white</source>
-        <translation type="unfinished"></translation>
+        <translation>Farbmittel, etwa: 1,2 petrol; 0,4 weiß</translation>
     </message>
     <message>
         <source>{part!r} is no mass and name; write it as 1.2 teal.</source>
-        <translation type="unfinished"></translation>
+        <translation>{part!r} ist keine Masse mit Namen; schreib es wie 1,2 petrol.</translation>
     </message>
     <message>
         <source>Its weights</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Gewichte</translation>
     </message>
     <message>
         <source>Write the weights down</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewichte aufschreiben</translation>
     </message>
     <message>
         <source>Leave it as it is</source>
-        <translation type="unfinished"></translation>
+        <translation>So lassen</translation>
     </message>
     <message>
         <source>Mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischung</translation>
     </message>
     <message>
         <source>A met B</source>
-        <translation type="unfinished"></translation>
+        <translation>A traf B</translation>
     </message>
     <message>
         <source>A weighed</source>
-        <translation type="unfinished"></translation>
+        <translation>A gewogen</translation>
     </message>
     <message>
         <source>B weighed</source>
-        <translation type="unfinished"></translation>
+        <translation>B gewogen</translation>
     </message>
     <message>
         <source>Lot of A (if known)</source>
-        <translation type="unfinished"></translation>
+        <translation>Charge von A (falls bekannt)</translation>
     </message>
     <message>
         <source>Lot of B (if known)</source>
-        <translation type="unfinished"></translation>
+        <translation>Charge von B (falls bekannt)</translation>
     </message>
     <message>
         <source>a new one, number {number}</source>
-        <translation type="unfinished"></translation>
+        <translation>eine neue, Nummer {number}</translation>
     </message>
     <message>
         <source>number {number}, weighed {when}</source>
-        <translation type="unfinished"></translation>
+        <translation>Nummer {number}, abgewogen {when}</translation>
     </message>
     <message>
         <source>number {number}</source>
-        <translation type="unfinished"></translation>
+        <translation>Nummer {number}</translation>
     </message>
     <message>
         <source>Weighed</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewogen</translation>
     </message>
     <message>
         <source>The weights are in the log.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Gewichte stehen im Werkstattbuch.</translation>
     </message>
 </context>
 <context>
@@ -10726,7 +11113,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>What &amp;happened</source>
-        <translation type="unfinished"></translation>
+        <translation>Was &amp;geschehen ist</translation>
     </message>
     <message>
         <source>Poured: it stays where it is</source>
