@@ -100,6 +100,7 @@ def desk_window(  # noqa: PLR0913 - all but one by name
         clock, look=chosen, dialogs=dialogs, data_folder=data_folder, ways_out=ways_out
     )
     window.look_chosen.connect(remember_look)
+    window.opened.connect(window.pages.get_ready)
     if look is None:
         app.styleHints().colorSchemeChanged.connect(
             lambda _scheme: window.set_look(remembered_look() or system_look(app))

@@ -8,7 +8,9 @@ from typing import TYPE_CHECKING, Protocol
 from PySide6.QtCore import QObject, QTimer
 
 from studio_planner.craft.errors import StudioError
+from studio_planner.desktop.page_keys import SET_UP, STUDIO
 from studio_planner.desktop.tongue import translate
+from studio_planner.services.setting_up import plan_possible
 
 if TYPE_CHECKING:
     from pathlib import Path
@@ -51,6 +53,10 @@ class Desk(Protocol):
         """Say news that goes by itself."""
         ...
 
+    def go_to(self, page: str, key: str = "") -> None:
+        """Show another page."""
+        ...
+
     def show_session_view(self) -> None:
         """Show the studio as the session has it now."""
         ...
@@ -91,6 +97,20 @@ class DeskPlanning(QObject):
     def running(self) -> bool:
         """Whether planning goes on."""
         return "process" in self.__dict__ and self.process.running
+
+    def ask(self) -> None:
+        """Plan because the maker wants it, or show what the studio lacks for a plan."""
+        session = self._desk.session
+        if session is None or plan_possible(session.studio):
+            self.start()
+            return
+        self._desk.go_to(STUDIO, SET_UP)
+        self._desk.tell(
+            translate(
+                "planning",
+                "A plan needs hands, a room, a level spot and a piece. Here is what lacks.",
+            )
+        )
 
     def start(self, *, after_change: bool = False) -> None:
         """Plan the studio on the desk again; `after_change` makes the plan a part of it."""

@@ -21,6 +21,7 @@ if TYPE_CHECKING:
     from studio_planner.desktop.canvas import Canvas
     from studio_planner.desktop.desk_backups import DeskBackups
     from studio_planner.desktop.desk_changes import DeskChanges
+    from studio_planner.desktop.desk_files import DeskFiles
     from studio_planner.desktop.desk_parts import DeskParts
     from studio_planner.desktop.due_pages.due_corner import DueCorner
     from studio_planner.desktop.other_windows import OtherWindows
@@ -35,6 +36,7 @@ class Verbs(Protocol):
     canvas: Canvas
     changes: DeskChanges
     backups: DeskBackups
+    files: DeskFiles
     others: OtherWindows
     due: DueCorner
 
@@ -62,18 +64,6 @@ class Verbs(Protocol):
 
     def tell(self, words: str) -> None:
         """Say news that goes by itself."""
-        ...
-
-    def ask_open(self) -> None:
-        """Ask for a studio and open it."""
-        ...
-
-    def ask_new(self) -> None:
-        """Ask for a name and make a studio."""
-        ...
-
-    def ask_copy(self) -> None:
-        """Ask for a name and save a copy."""
         ...
 
     def plan_again(self) -> None:
@@ -134,15 +124,16 @@ class _Menus:
 
 def _studio_menu(menus: _Menus, window: Verbs) -> None:
     menu, add = menus.bar.addMenu(translate("menus", "&Studio")), menus.add
-    add(menu, "open", translate("menus", "&Open…"), _Key.Open, window.ask_open)
-    add(menu, "new", translate("menus", "&New…"), _Key.New, window.ask_new)
-    add(menu, "copy", translate("menus", "Save a &copy…"), _Key.SaveAs, window.ask_copy)
+    add(menu, "open", translate("menus", "&Open…"), _Key.Open, window.files.ask_open)
+    add(menu, "new", translate("menus", "&New…"), _Key.New, window.files.ask_new)
+    add(menu, "copy", translate("menus", "Save a &copy…"), _Key.SaveAs, window.files.ask_copy)
     back_up = translate("menus", "&Back up now")
     add(menu, "back up", back_up, _Key.Save, lambda: window.backups.make_now())  # noqa: PLW0108
     menu.addSeparator()
     _add_paper(menus, menu.addMenu(translate("menus", "Sheets for &paper")), window)
     menu.addSeparator()
-    add(menu, "close", translate("menus", "&Leave"), _Key.Quit, window.leave)
+    leave = translate("menus", "&Leave")
+    add(menu, "close", leave, _Key.Quit, lambda: window.leave())  # noqa: PLW0108
 
 
 def _add_paper(menus: _Menus, paper: QMenu, window: Verbs) -> None:

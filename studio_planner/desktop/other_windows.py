@@ -18,6 +18,7 @@ if TYPE_CHECKING:
     from studio_planner.desktop.legend import Legend
     from studio_planner.desktop.page_stack import PageStack
     from studio_planner.desktop.paper.paper_window import PaperWindow
+    from studio_planner.desktop.timeline_work.working_timeline import WorkingTimeline
     from studio_planner.desktop.weigh.weigh_window import WeighWindow
 
 
@@ -25,6 +26,11 @@ class PagedDesk(PageDesk, Protocol):
     """The desk, as its other windows see it: what is in front tells what is meant."""
 
     pages: PageStack
+
+    @property
+    def timeline(self) -> WorkingTimeline:
+        """The timeline."""
+        ...
 
 
 class OtherWindows:
@@ -88,6 +94,15 @@ class OtherWindows:
     def show_scale(self, coat: tuple[str, str] | None = None) -> None:
         """Take the whole screen for the mix of a coat (piece, coat), or for the next one."""
         self.scale.begin(coat)
+
+    def weigh(self, piece: str, coat: str) -> None:
+        """Take the whole screen to weigh the mix that a coat is poured from."""
+        self.show_scale((piece, coat))
+
+    def weigh_chosen(self) -> None:
+        """Weigh the mix of the chosen bar; where none is to be weighed, the next one."""
+        bar = self._desk.timeline.chosen_bar()
+        self.show_scale(None if bar is None else (bar.lane.piece.key, bar.coat.key))
 
     @property
     def mix_runs(self) -> bool:
