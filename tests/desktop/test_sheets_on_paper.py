@@ -39,6 +39,8 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
     from pathlib import Path
 
+    from pytestqt.qtbot import QtBot
+
     from studio_planner.desktop.window import DeskWindow
 
 MADE = datetime(2026, 12, 8, 18, 36, tzinfo=UTC)
@@ -359,13 +361,12 @@ def test_without_a_studio_the_window_says_what_to_do(window: DeskWindow) -> None
 
 
 @pytest.mark.journey
-def test_the_window_follows_what_is_changed_on_the_desk(desk: DeskWindow) -> None:
+def test_the_window_follows_what_is_changed_on_the_desk(qtbot: QtBot, desk: DeskWindow) -> None:
     desk.changes.plans_by_itself = False
     open_paper(desk, SheetKind.ORDER)
     paper = desk.others.paper
     desk.changes.make(Change("Emptied", lambda now: replace(now, orders=())))
-    desk.activateWindow()
-    paper.show_kind(SheetKind.ORDER)
+    qtbot.waitUntil(paper.nothing.isVisible)
     assert "no order yet" in paper.nothing.text()
     assert not paper.sheet_view.isVisible()
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QEvent
+from PySide6.QtCore import QEvent, QTimer
 from PySide6.QtWidgets import QComboBox, QDialog, QHBoxLayout, QLabel, QPushButton, QVBoxLayout
 from typing_extensions import override
 
@@ -37,6 +37,7 @@ _NOTHING = {
 }
 
 _WIDE, _HIGH = 760, 780
+_PAUSE_MILLISECONDS = 400
 _TARGET = 28
 """How high what is clicked is at least [pixels]."""
 
@@ -64,6 +65,11 @@ class PaperWindow(QDialog):
         self.nothing.setWordWrap(True)
         self._lay_out()
         self.resize(_WIDE, _HIGH)
+        self._soon = QTimer(self)
+        self._soon.setSingleShot(True)
+        self._soon.setInterval(_PAUSE_MILLISECONDS)
+        self._soon.timeout.connect(self._follow)
+        desk.canvas.redrawn.connect(self._follow_soon)
 
     def _lay_out(self) -> None:
         for widget in (self.which, self.save, self.print):
@@ -91,11 +97,23 @@ class PaperWindow(QDialog):
 
     @override
     def event(self, event: QEvent) -> bool:
-        if event.type() is QEvent.Type.WindowActivate and self._view is not None:
-            session = self.desk.session
-            if session is None or session.studio is not self._view.studio:
-                self._fill(self._chosen)
+        if event.type() is QEvent.Type.WindowActivate:
+            self._follow()
         return super().event(event)
+
+    def _follow(self) -> None:
+        """Show what the studio is now, where it is another one than is shown."""
+        self._soon.stop()
+        session = self.desk.session
+        if not self.isVisible() or self._view is None or session is None:
+            return
+        if session.studio is not self._view.studio:
+            self._fill(self._chosen)
+
+    def _follow_soon(self) -> None:
+        # While better plans keep coming only the last of them is drawn.
+        if self.isVisible() and not self._soon.isActive():
+            self._soon.start()
 
     @property
     def _chosen(self) -> str:
