@@ -72,12 +72,24 @@ def _ask_sheet(parent: QWidget, proposed: str) -> Path | None:
     return Path(dialog.selectedFiles()[0])
 
 
+def _ask_calendar(parent: QWidget, proposed: str) -> Path | None:
+    dialog = QFileDialog(parent, translate("dialogs", "Save the calendar file"), proposed)
+    dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
+    dialog.setNameFilter(translate("dialogs", "Calendar files (*.ics)"))
+    dialog.setDefaultSuffix("ics")
+    dialog.selectFile(proposed)
+    if not dialog.exec():
+        return None
+    return Path(dialog.selectedFiles()[0])
+
+
 @dataclass(frozen=True, slots=True)
 class Dialogs:
     """One question each; the answer is a path, or None when the maker changed their mind.
 
-    Before `copy` or `sheet` answers with a file that is there already, the maker has agreed to
-    replace it. `sheet` is given the name that is proposed, the others a folder.
+    Before `copy`, `sheet` or `calendar` answers with a file that is there already, the maker
+    has agreed to replace it. `sheet` and `calendar` are given the name that is proposed, the
+    others a folder.
     """
 
     open: Ask = _ask_open
@@ -85,3 +97,4 @@ class Dialogs:
     copy: Ask = _ask_copy
     readings: Ask = _ask_readings
     sheet: Ask = _ask_sheet
+    calendar: Ask = _ask_calendar

@@ -25,6 +25,7 @@ if TYPE_CHECKING:
     from studio_planner.desktop.desk_parts import DeskParts
     from studio_planner.desktop.due_pages.due_corner import DueCorner
     from studio_planner.desktop.other_windows import OtherWindows
+    from studio_planner.desktop.reminding.calendar_files import CalendarFiles
     from studio_planner.desktop.timeline_work.working_timeline import WorkingTimeline
 
 _Key = QKeySequence.StandardKey
@@ -39,6 +40,7 @@ class Verbs(Protocol):
     files: DeskFiles
     others: OtherWindows
     due: DueCorner
+    calendars: CalendarFiles
 
     @property
     def timeline(self) -> WorkingTimeline:
@@ -131,6 +133,8 @@ def _studio_menu(menus: _Menus, window: Verbs) -> None:
     add(menu, "back up", back_up, _Key.Save, lambda: window.backups.make_now())  # noqa: PLW0108
     menu.addSeparator()
     _add_paper(menus, menu.addMenu(translate("menus", "Sheets for &paper")), window)
+    phone = menu.addMenu(translate("menus", "Calendar for the p&hone"))
+    phone.aboutToShow.connect(lambda: window.calendars.fill(phone))
     menu.addSeparator()
     leave = translate("menus", "&Leave")
     add(menu, "close", leave, _Key.Quit, lambda: window.leave())  # noqa: PLW0108

@@ -17,6 +17,7 @@ if TYPE_CHECKING:
     from studio_planner.desktop.desk_changes import DeskChanges
     from studio_planner.desktop.dialogs import Dialogs
     from studio_planner.desktop.notice_line import NoticeLine
+    from studio_planner.desktop.reminding.calendar_files import CalendarFiles
     from studio_planner.desktop.reminding.desk_reminding import DeskReminding
     from studio_planner.services.desk import DeskSession, DeskView
     from studio_planner.services.ports import WallClock
@@ -31,6 +32,7 @@ class PageDesk(Protocol):
     changes: DeskChanges
     backups: DeskBackups
     reminding: DeskReminding
+    calendars: CalendarFiles
     notice: NoticeLine
     verbs: dict[str, QAction]
 

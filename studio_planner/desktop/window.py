@@ -25,6 +25,7 @@ from studio_planner.desktop.notice_line import NoticeLine
 from studio_planner.desktop.other_windows import OtherWindows
 from studio_planner.desktop.page_keys import PLAN, SET_UP, STUDIO
 from studio_planner.desktop.page_stack import PageStack
+from studio_planner.desktop.reminding.calendar_files import CalendarFiles
 from studio_planner.desktop.reminding.desk_reminding import DeskReminding
 from studio_planner.desktop.theme import Look, theme_for, wear
 from studio_planner.desktop.timeline_work.shared_choice import SharedChoice
@@ -98,6 +99,7 @@ class DeskWindow(QMainWindow):
         self.reminding = DeskReminding(self, ways_out, _voice, self)
         self._presence = DeskPresence(self, self.reminding)
         self.leave, self.come_back = self._presence.leave, self._presence.come_back
+        self.calendars = CalendarFiles(self, _voice, self)
         self.due = DueCorner(self, self.title_bar.due, self.reminding, self._whole_desk)
         self.changes.offer()
         self.title_bar.plan_asked.connect(self.plan_again)
@@ -276,6 +278,7 @@ class DeskWindow(QMainWindow):
         self._time.stop()
         self._planning.leave()
         self.reminding.close()
+        self.calendars.close()
         if self.session is not None:
             self.session.close()
             self.session = None

@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QStackedWidget, 
 from typing_extensions import override
 
 from studio_planner.desktop.page import Page
-from studio_planner.desktop.page_keys import SET_UP
+from studio_planner.desktop.page_keys import REMINDERS, SET_UP
 from studio_planner.desktop.studio_pages.section_names import SectionNames
 from studio_planner.desktop.tongue import translate
 
@@ -61,6 +61,14 @@ def _rules(desk: PageDesk) -> Page:
     return RulesSection(desk)
 
 
+def _reminders(desk: PageDesk) -> Page:
+    from studio_planner.desktop.due_pages.reminders_section import (  # noqa: PLC0415 - likewise
+        RemindersSection,
+    )
+
+    return RemindersSection(desk)
+
+
 def _backups(desk: PageDesk) -> Page:
     from studio_planner.desktop.studio_pages.backups_section import (  # noqa: PLC0415
         BackupsSection,
@@ -75,6 +83,7 @@ _MAKERS: dict[str, Callable[[PageDesk], Page]] = {
     ROOM: _room,
     UNITS: _units,
     RULES: _rules,
+    REMINDERS: _reminders,
     BACKUPS: _backups,
 }
 
@@ -102,6 +111,7 @@ class StudioPage(Page):
             (ROOM, translate("studio", "Room and shelf")),
             (UNITS, translate("studio", "Units and words")),
             (RULES, translate("studio", "Rules of thumb")),
+            (REMINDERS, translate("studio", "Reminders")),
             (BACKUPS, translate("studio", "Backups")),
         ):
             self.names.add(key, words)

@@ -8,6 +8,8 @@ from typing import TYPE_CHECKING, Protocol
 
 from PySide6.QtCore import QObject, QTimer, Signal
 
+from studio_planner.desktop.tongue import translate
+
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterable
     from datetime import datetime
@@ -281,10 +283,13 @@ class DeskReminding(QObject):
             if pressed.button == OPEN:
                 self.open_asked.emit(rows)
 
-    def ring_now(self, then: Callable[[tuple[Told, ...]], object]) -> None:
+    def ring_now(
+        self, then: Callable[[tuple[Told, ...]], object], failed: Callable[[str], object]
+    ) -> None:
         """Try every means with a notice that is about nothing; `then` gets what came of it."""
         kept, ringer = self._begun()
         if kept is None or ringer is None:
+            failed(translate("due", "This desk does not remind."))
             return
         tray = self._means[0]
 
@@ -300,7 +305,7 @@ class DeskReminding(QObject):
             self.told.emit()
             then(told)
 
-        ringer.do(work, rung, self._say_trouble)
+        ringer.do(work, rung, failed)
 
     def close(self) -> None:
         """End everything."""

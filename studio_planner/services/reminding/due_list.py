@@ -3,21 +3,25 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from datetime import timedelta
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.reminders import Urgency
 from studio_planner.craft.tongue import translate
 from studio_planner.services.reminding.bundles import was_missed
+from studio_planner.services.reminding.quiet import QuietHours
 from studio_planner.services.reminding.words import away_headline, details, headline
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Sequence
+    from collections.abc import Iterable, Iterator, Sequence
     from datetime import datetime
 
     from studio_planner.craft.due_rows import DueRow
     from studio_planner.craft.studio import Studio
     from studio_planner.services.questions.sentences import Voice
     from studio_planner.services.reminding.studio_reminders import StudioReminders
+
+_DAY = timedelta(days=1)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -60,13 +64,14 @@ class DueList:
     """What is due at a moment, the most pressing first.
 
     `missed_words` stand over what was missed; `next_words` tell what comes next, empty where
-    nothing does.
+    nothing does; `tonight` what rings in the quiet hours of the next day and what waits.
     """
 
     now: datetime
     items: tuple[DueItem, ...] = ()
     missed_words: str = ""
     next_words: str = ""
+    tonight: tuple[str, ...] = ()
 
     @property
     def urgent(self) -> int:
@@ -87,6 +92,7 @@ class DueList:
             items=items,
             missed_words=self.missed_words if any(one.missed for one in items) else "",
             next_words=self.next_words,
+            tonight=self.tonight,
         )
 
 
@@ -99,12 +105,14 @@ def due_list(
     for row in rows:
         groups.setdefault(_group(row, now), []).append(row)
     items = tuple(_item(reminders, studio, group, voice, now) for group in groups.values())
+    coming = reminders.coming()
     missed = [row.reminder for row in rows if was_missed(row, now)]
     return DueList(
         now=now,
         items=items,
         missed_words=away_headline(missed, now) if missed else "",
-        next_words=_next_words(reminders, studio, voice),
+        next_words=_next_words(studio, coming, voice),
+        tonight=tuple(_tonight(studio, coming, voice, now)),
     )
 
 
@@ -164,10 +172,28 @@ def _put_off(row: DueRow, voice: Voice) -> str:
     )
 
 
-def _next_words(reminders: StudioReminders, studio: Studio, voice: Voice) -> str:
-    following = next(iter(reminders.coming()), None)
+def _next_words(studio: Studio, coming: Sequence[DueRow], voice: Voice) -> str:
+    following = next(iter(coming), None)
     if following is None or following.rings_at is None:
         return ""
     return translate("due", "Next: {what}, {when}.").format(
         what=headline(studio, [following.reminder]), when=voice.moment(following.rings_at)
     )
+
+
+def _tonight(
+    studio: Studio, coming: Iterable[DueRow], voice: Voice, now: datetime
+) -> Iterator[str]:
+    """What rings in the quiet hours within a day, and what waits for their end."""
+    quiet = QuietHours(studio.reminding, studio.time_zone, studio.people)
+    soon = [r.reminder for r in coming if r.rings_at is not None and r.rings_at - now < _DAY]
+    for one in soon:
+        what = headline(studio, [one])
+        if quiet.around(one.due) is not None:
+            yield translate("due", "Rings all the same: {what}, {when}.").format(
+                what=what, when=voice.moment(one.due)
+            )
+        elif one.was_moved:
+            yield translate("due", "Waits until {when}: {what}.").format(
+                what=what, when=voice.moment(one.due)
+            )
