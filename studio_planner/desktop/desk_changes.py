@@ -63,8 +63,10 @@ class DeskChanges(QObject):
         self._soon.setInterval(PAUSE_MILLISECONDS)
         self._soon.timeout.connect(self._plan)
 
-    def make(self, change: Change) -> bool:
+    def make(self, change: Change, *, plans: bool = True) -> bool:
         """Make a change; tell whether anything is different after it.
+
+        Unless it `plans`, planning does not begin by itself after it.
 
         Raises
         ------
@@ -83,13 +85,13 @@ class DeskChanges(QObject):
             self._go_on(was_planning)
             raise
         self._show()
-        self._go_on(was_planning or (different and session.studio.plan_outdated))
+        self._go_on(was_planning or (plans and different and session.studio.plan_outdated))
         return different
 
-    def attempt(self, change: Change) -> bool:
+    def attempt(self, change: Change, *, plans: bool = True) -> bool:
         """Make a change; what is wrong with it is said in the notice line. True when made."""
         try:
-            self.make(change)
+            self.make(change, plans=plans)
         except StudioError as error:
             self._desk.notice.say(str(error), wrong=True)
             return False

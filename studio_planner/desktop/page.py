@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QAbstractItemView, QWidget
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
+    from pathlib import Path
 
     from PySide6.QtGui import QAction
 
@@ -17,6 +18,7 @@ if TYPE_CHECKING:
     from studio_planner.desktop.desk_changes import DeskChanges
     from studio_planner.desktop.dialogs import Dialogs
     from studio_planner.desktop.notice_line import NoticeLine
+    from studio_planner.desktop.reading_watch import ReadingWatch
     from studio_planner.desktop.reminding.calendar_files import CalendarFiles
     from studio_planner.desktop.reminding.desk_reminding import DeskReminding
     from studio_planner.services.desk import DeskSession, DeskView
@@ -35,6 +37,11 @@ class PageDesk(Protocol):
     calendars: CalendarFiles
     notice: NoticeLine
     verbs: dict[str, QAction]
+
+    @property
+    def reading_watch(self) -> ReadingWatch:
+        """What looks at loggers' files while they grow."""
+        ...
 
     @property
     def dialogs(self) -> Dialogs:
@@ -77,6 +84,9 @@ class Page(QWidget):
 
     def choose(self, key: str) -> None:
         """Choose the thing of that key, where the page has it."""
+
+    def take_file(self, path: Path) -> None:
+        """Take a file that was dropped on the window, where the page has a use for it."""
 
     def take_focus(self) -> None:
         """Give the keyboard to the first list of the page, or else to its first field."""

@@ -138,4 +138,15 @@ def test_the_lag_of_one_material_is_changed_alone(desk: DeskWindow) -> None:
 def test_every_field_of_the_settings_has_its_rule(desk: DeskWindow) -> None:
     rules = section(desk, RULES, RulesSection)
     named = {name.partition(",")[0] for name in rules.rows}
-    assert named == set(studio_of(desk).settings.__dataclass_fields__)
+    assert named == set(studio_of(desk).settings.__dataclass_fields__) | {"moved_minutes"}
+
+
+def test_by_how_much_a_window_moves_before_it_is_said_is_a_rule_too(desk: DeskWindow) -> None:
+    before = studio_of(desk)
+    row = section(desk, RULES, RulesSection).rows["moved_minutes"]
+    typed(row.field, "2")
+    assert "outside 5 to" in row.field.wrong
+    typed(row.field, "45")
+    assert studio_of(desk).reminding.moved_minutes == 45
+    click(row.back)
+    assert studio_of(desk).reminding == before.reminding

@@ -173,6 +173,13 @@ class RoomSection(Page):
                 self.places.choose(place.key)
                 self.shelf.choose(key)
 
+    @override
+    def take_file(self, path: Path) -> None:
+        """Look at a logger's file for the place that is chosen."""
+        if self._place is not None:
+            self.readings.open_log(path)
+            self._scroll.ensureWidgetVisible(self.readings)
+
     @property
     def _place(self) -> Place | None:
         if self._view is None:

@@ -15,6 +15,7 @@ from studio_planner.desktop.tongue import translate
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterator
+    from pathlib import Path
 
     from studio_planner.desktop.page import PageDesk
     from studio_planner.services.desk import DeskView
@@ -160,6 +161,12 @@ class StudioPage(Page):
         self.names.names[name].setFocus()
         if thing:
             self.section(name).choose(thing)
+
+    @override
+    def take_file(self, path: Path) -> None:
+        """Take what is a logger's record by its name into the room that is chosen."""
+        self._bring(ROOM)
+        self.section(ROOM).take_file(path)
 
     def _bring(self, key: str) -> None:
         section = self.section(key)

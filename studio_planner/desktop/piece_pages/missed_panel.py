@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 from studio_planner.craft.errors import StudioError
 from studio_planner.desktop import words
 from studio_planner.desktop.layouts import take_out
+from studio_planner.desktop.page_keys import LOG
 from studio_planner.desktop.piece_pages.way_row import WayRow
 from studio_planner.desktop.question_pages.trial_run import TrialRun
 from studio_planner.desktop.studio_pages.lines import Line, verb
@@ -41,10 +42,15 @@ class MissedPanel(QWidget):
         self.run = self.plan_with(TrialRun(self))
         self.title = Line(canvas, "", self, font="clock")
         self.plan = verb(translate("missed", "Plan each of them"), self.plan_each, self)
+        self.poured = verb(
+            translate("missed", "It was poured: write that down"), self._write_down, self
+        )
         self.caution = Line(canvas, deferral(), self, font="small", colour="quiet")
         self._ways = QVBoxLayout()
         verbs = QHBoxLayout()
+        verbs.setSpacing(10)
         verbs.addWidget(self.plan)
+        verbs.addWidget(self.poured)
         verbs.addStretch(1)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 6, 0, 6)
@@ -145,6 +151,10 @@ class MissedPanel(QWidget):
         row = self._waiting.pop(0)
         row.say(why or translate("missed", "It was stopped; nothing has changed."))
         self._plan_next()
+
+    def _write_down(self) -> None:
+        if self._missed is not None:
+            self._desk.go_to(LOG, self._missed.piece)
 
     def _do(self, row: WayRow) -> None:
         planned, missed, still = self._planned.get(row), self._missed, self._still

@@ -35,11 +35,13 @@ class LogPreview(QWidget):
     Signals:
         asked_again: the answers are others.
         taken: the maker wants the log as it is shown.
+        watched: the maker wants it, and all that comes into its file from now on.
         left: the maker does not want it.
     """
 
     asked_again = Signal(object)
     taken = Signal(object)
+    watched = Signal(object)
     left = Signal()
 
     def __init__(self, canvas: Canvas, parent: QWidget | None = None) -> None:
@@ -80,6 +82,8 @@ class LogPreview(QWidget):
         )
         self.thin = FlagField(canvas, translate("room", "Keep one reading in ten minutes"))
         self.take = verb(translate("room", "Take these readings"), self._take, self)
+        said = translate("room", "Take them, and watch this file")
+        self.watch = verb(said, self._watch, self)
         self.leave = verb(translate("room", "Leave them"), self.left.emit, self)
         self._lay_out()
         for field in self._fields:
@@ -107,6 +111,7 @@ class LogPreview(QWidget):
             )
         verbs = QHBoxLayout()
         verbs.addWidget(self.take)
+        verbs.addWidget(self.watch)
         verbs.addWidget(self.leave)
         verbs.addStretch(1)
         layout = QVBoxLayout(self)
@@ -134,6 +139,7 @@ class LogPreview(QWidget):
         self.lost.say("\n".join([*gap_words(look, wall), *skipped_words(look)]))
         self._offer(look, studio)
         self.take.setEnabled(look.ready)
+        self.watch.setEnabled(not look.questions)
         several = translate("room", "Take {count} readings").format(count=f"{look.added:,}")
         self.take.setText(several if look.ready else translate("room", "Take these readings"))
         self.show()
@@ -179,3 +185,7 @@ class LogPreview(QWidget):
     def _take(self) -> None:
         if self.look is not None and self.look.ready:
             self.taken.emit(self.look)
+
+    def _watch(self) -> None:
+        if self.look is not None and not self.look.questions:
+            self.watched.emit(self.look)

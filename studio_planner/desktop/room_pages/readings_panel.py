@@ -15,6 +15,7 @@ from studio_planner.desktop.room_pages.log_preview import LogPreview
 from studio_planner.desktop.room_pages.log_work import LogWork
 from studio_planner.desktop.room_pages.read_week import ReadWeek
 from studio_planner.desktop.room_pages.readings_picture import ReadingsPicture
+from studio_planner.desktop.room_pages.watch_row import WatchRow
 from studio_planner.desktop.studio_pages.lines import Line, verb
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.room_logs import (
@@ -49,6 +50,7 @@ class ReadingsPanel(QWidget):
         self._view: DeskView | None = None
         self._place: Place | None = None
         self._file: LogFile | None = None
+        self._path: Path | None = None
         self._about = ""
         self.work = LogWork(self)
         self.title = Line(canvas, translate("room", "Readings"), self, font="clock")
@@ -65,6 +67,7 @@ class ReadingsPanel(QWidget):
         self.stop = verb(translate("room", "Stop reading"), self._let_go, self)
         self.progress = Line(canvas, "", self)
         self.preview = LogPreview(canvas, self)
+        self.watching = WatchRow(desk, self)
         self.picture = ReadingsPicture(canvas, self)
         self.more = verb(translate("room", "Show all readings"), self._all_or_some, self)
         self.undo_last = verb(translate("room", "Take the last one back"), self._last, self)
@@ -83,6 +86,7 @@ class ReadingsPanel(QWidget):
         layout.addWidget(self.said)
         layout.addLayout(_row(self.warmth, self.damp, self.write, self.choose_file))
         layout.addLayout(_row(self.progress, self.stop, stretched=True))
+        layout.addWidget(self.watching)
         layout.addWidget(self.preview)
         layout.addWidget(self.picture)
         layout.addLayout(_row(self.more, self.undo_last, self.forget))
@@ -96,6 +100,7 @@ class ReadingsPanel(QWidget):
         self.work.going_on.connect(self._going_on)
         self.preview.asked_again.connect(self._look)
         self.preview.taken.connect(self._take)
+        self.preview.watched.connect(self._watch)
         self.preview.left.connect(self._let_go)
 
     def show_place(self, view: DeskView, place: Place) -> None:
@@ -111,6 +116,7 @@ class ReadingsPanel(QWidget):
         for button in (self.more, self.undo_last, self.forget):
             button.setVisible(bool(place.readings))
         self.week.show_place(view.studio, place)
+        self.watching.show_place(view.studio, place)
 
     def _summary(self, view: DeskView, place: Place) -> str:
         if not place.readings:
@@ -177,7 +183,7 @@ class ReadingsPanel(QWidget):
             self._failed(str(error))  # what was dropped before stays to be taken
             return
         self._let_go()
-        self._file = file
+        self._file, self._path = file, path
         self._about = self._place.key
         self.preview.begin()
         self._look(self.preview.asked)
@@ -226,6 +232,16 @@ class ReadingsPanel(QWidget):
             taken(self._place, look, overlap)
         ):
             self._let_go()
+
+    def _watch(self, look: LogLook) -> None:
+        """Take what is there now where it brings anything, and watch for the rest."""
+        place, path, asked = self._place, self._path, self.preview.asked
+        if look.ready:
+            self._take(look)
+        else:
+            self._let_go()
+        if place is not None and path is not None and self._file is None:
+            self._desk.reading_watch.start(place.key, path, asked)
 
     # What was read
 

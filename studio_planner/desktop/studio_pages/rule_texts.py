@@ -9,6 +9,7 @@ from studio_planner.craft.pieces import Material
 from studio_planner.craft.tongue import capital
 from studio_planner.desktop.quantities import Quantity
 from studio_planner.desktop.tongue import translate
+from studio_planner.services.editing.studio_words import MOVED
 
 
 @dataclass(frozen=True, slots=True)
@@ -109,6 +110,15 @@ def _hands() -> tuple[ThumbRule, ...]:
             "tape_minutes",
             translate("rules", "Pulling tape, trimming drips"),
             translate("rules", "So long it takes for one piece, by whoever is awake."),
+            Quantity.MINUTES,
+        ),
+        ThumbRule(
+            MOVED,
+            translate("rules", "A window that moved"),
+            translate(
+                "rules",
+                "Where a window opens or closes by so much otherwise than planned, it is said.",
+            ),
             Quantity.MINUTES,
         ),
     )

@@ -24,14 +24,19 @@ from studio_planner.services.caution import deferral
 from studio_planner.services.editing.studio_words import (
     DEFAULTS,
     LAG,
+    MOVED,
     changed_lag,
+    changed_moved,
     changed_rules,
+    rule_figure,
+    usual_figure,
 )
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
 
     from studio_planner.craft.settings import Units
+    from studio_planner.craft.studio import Studio
     from studio_planner.desktop.page import PageDesk
     from studio_planner.services.desk import DeskView
     from studio_planner.services.editing.changes import Change
@@ -149,8 +154,8 @@ class RulesSection(Page):
         session = self.desk.session
         path = None if session is None else session.path
         fresh, self._path = path != self._path, path
-        settings, units = view.studio.settings, view.studio.units
-        values = {name: _figure(settings, name) for name in self.rows}
+        units = view.studio.units
+        values = {name: _figure(view.studio, name) for name in self.rows}
         self.form.show_values(values, units, fresh=fresh)
         for name, row in self.rows.items():
             row.show_value(values[name], units)
@@ -170,6 +175,8 @@ class RulesSection(Page):
         material = _material(name)
         if material is not None:
             return changed_lag(what, {material: value})
+        if name == MOVED:
+            return changed_moved(what, round(value))
         return changed_rules(what, {name: value})
 
 
@@ -201,12 +208,13 @@ def _material(name: str) -> Material | None:
 
 
 def _default(name: str) -> float:
-    return _figure(DEFAULTS, name)
+    material = _material(name)
+    return usual_figure(name) if material is None else DEFAULTS.surface_lag_hours[material]
 
 
-def _figure(settings: object, name: str) -> float:
+def _figure(studio: Studio, name: str) -> float:
     material = _material(name)
     if material is None:
-        return float(getattr(settings, name))
-    hours: dict[Material, float] = getattr(settings, LAG)
+        return rule_figure(studio, name)
+    hours = studio.settings.surface_lag_hours
     return hours.get(material, DEFAULTS.surface_lag_hours[material])

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import fields, replace
 from typing import TYPE_CHECKING, Any
 
+from studio_planner.craft.reminders import Reminding
 from studio_planner.craft.settings import Settings, Units
 from studio_planner.craft.tongue import translate
 from studio_planner.services.editing.changes import Change
@@ -20,6 +21,9 @@ DEFAULTS = Settings()
 
 LAG = "surface_lag_hours"
 """The rule that has a figure for each material."""
+
+MOVED = "moved_minutes"
+"""The rule that lies with the reminders: by how much a window moves before it is said."""
 
 _UNITS = frozenset(field.name for field in fields(Units))
 
@@ -38,6 +42,27 @@ def changed_studio(what: str, values: Mapping[str, Any]) -> Change:
 def changed_rules(what: str, values: Mapping[str, Any]) -> Change:
     """Change rules of thumb by their names."""
     return _ruled(what, lambda settings: replace(settings, **values))
+
+
+def changed_moved(what: str, minutes: int) -> Change:
+    """Change by how much a window has to move before that is said."""
+
+    def make(studio: Studio) -> Studio:
+        return replace(studio, reminding=replace(studio.reminding, moved_minutes=minutes))
+
+    return Change(translate("changes", "Rule of thumb, {what}").format(what=what), make)
+
+
+def rule_figure(studio: Studio, name: str) -> float:
+    """A rule of thumb that is one figure, by its name."""
+    holder = studio.reminding if name == MOVED else studio.settings
+    return float(getattr(holder, name))
+
+
+def usual_figure(name: str) -> float:
+    """The figure that such a rule has in a new studio."""
+    holder = Reminding() if name == MOVED else DEFAULTS
+    return float(getattr(holder, name))
 
 
 def changed_lag(what: str, hours: Mapping[Material, float]) -> Change:

@@ -256,7 +256,11 @@ def _stripped(view: DeskView, over: _Over) -> Choice:
     step = StepTold(kind=EntryKind.STRIPPED, pieces=(over.piece.key,), at=view.now)
     after = told(view.studio, step, view.now).make(view.studio)
     again = over.piece.stack[: over.index]
-    text = "Everything comes off, or a new blank is taken: {count} coats are poured again."
+    text = (
+        "Everything comes off, or a new blank is taken: one coat is poured again."
+        if len(again) == 1
+        else "Everything comes off, or a new blank is taken: {count} coats are poured again."
+    )
     return Choice(
         way=Way.STRIP,
         words=said(text, count=len(again)),
