@@ -89,10 +89,11 @@ def _tell_order(studio: Studio, order: Order, *, as_json: bool) -> None:
     _print_price(studio, found.price)
     if found.agreed is not None and found.agreed_margin is not None:
         agreed, left = _money(studio, found.agreed), _money(studio, found.agreed_margin)
-        say_wrapped(f"Agreed: {agreed}, of which {left} are left.")
-    _print_extra(studio, "A rush would cost", rush)
+        rest = f", of which {left} are left" if found.agreed_margin >= 0.0 else ""
+        say_wrapped(f"Agreed: {agreed}{rest}.")
+    _print_extra(studio, "A rush would add", rush)
     if scuffed is not None:
-        _print_extra(studio, "One more scuffed joint would cost up to", scuffed)
+        _print_extra(studio, "One more scuffed joint would add up to", scuffed)
     _print_sentences((*warnings, *missing_said(studio, found.missing)))
 
 
@@ -136,7 +137,9 @@ def _print_price(studio: Studio, price: Price) -> None:
 
 
 def _print_extra(studio: Studio, words: str, extra: Extra) -> None:
-    say_wrapped(f"{words} {_money(studio, extra.cost)} and {extra.minutes:.0f} min.")
+    minutes = round(extra.minutes)
+    spent = f" and {minutes} min" if minutes else ""
+    say_wrapped(f"{words} {_money(studio, extra.cost)}{spent}.")
 
 
 def _print_sentences(sentences: Sequence[str]) -> None:

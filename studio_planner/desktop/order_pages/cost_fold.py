@@ -101,33 +101,27 @@ def _sentences(studio: Studio, order: Order, cost: OrderCost) -> Iterator[str]:
         margin=money_said(cost.price.margin, currency),
         share=percent_said(cost.price.margin_share, 0),
     )
-    if cost.agreed is not None and cost.agreed_margin is not None:
+    if cost.agreed is not None and cost.agreed_margin is not None and not cost.under_floor:
         yield translate("costs", "{agreed} were agreed on, of which {left} stay.").format(
             agreed=money_said(cost.agreed, currency),
             left=money_said(cost.agreed_margin, currency),
         )
     rush = rush_extra(studio, studio.plan, order)
-    yield _extra_said(
-        translate(
-            "costs",
-            "As a rush, with mixes of its own and a quick parcel, it would cost {cost} and "
-            "{minutes} min more.",
-        ),
-        rush,
-        currency,
-    )
+    yield translate(
+        "costs",
+        "As a rush, with mixes of its own and a quick parcel, it would cost {extra} more.",
+    ).format(extra=_extra_said(rush, currency))
     scuffed = one_scuffed_joint(studio, studio.plan, order)
     if scuffed is not None:
-        yield _extra_said(
-            translate(
-                "costs", "One more joint to scuff would cost up to {cost} and {minutes} min."
-            ),
-            scuffed,
-            currency,
-        )
+        yield translate(
+            "costs", "One more joint to scuff would cost up to {extra} more."
+        ).format(extra=_extra_said(scuffed, currency))
 
 
-def _extra_said(text: str, extra: Extra, currency: str) -> str:
-    return text.format(
-        cost=money_said(extra.cost, currency), minutes=minutes_said(extra.minutes)
+def _extra_said(extra: Extra, currency: str) -> str:
+    cost = money_said(extra.cost, currency)
+    if round(extra.minutes) == 0:
+        return cost
+    return translate("costs", "{cost} and {minutes} min").format(
+        cost=cost, minutes=minutes_said(extra.minutes)
     )
