@@ -16,7 +16,7 @@ if TYPE_CHECKING:
     from studio_planner.desktop.canvas import Canvas
     from studio_planner.services.ribbons import Bar, Lane
 
-_SECTION, _MIX, _WORTH = 0, 1, 2
+_SECTION, _WORTH, _MIX = 0, 1, 2
 _GAP = 2
 
 
@@ -58,12 +58,13 @@ class SideFoot(QWidget):
         self.tabs.setAccessibleName(
             translate("side", "The piece in section, its mix, or how good the plan is")
         )
-        self.tabs.setFont(fonts.clock)
+        self.tabs.setFont(fonts.bold)
+        self.tabs.setUsesScrollButtons(False)
         self.tabs.setDrawBase(False)
         self.tabs.setExpanding(False)
         self.tabs.addTab(translate("side", "In section"))
-        self.tabs.addTab(translate("side", "Mix"))
         self.tabs.addTab(translate("side", "How good"))
+        self.tabs.addTab(translate("side", "Mix"))
         self.tabs.setTabToolTip(
             _SECTION, translate("side", "The chosen piece, cut through its coats")
         )
@@ -101,8 +102,11 @@ class SideFoot(QWidget):
         rows.setFixedHeight(rows.whole_rows_height(self._page_height))
 
     def show_page(self, *, worth: bool) -> None:
-        """Show what the plan is worth, or the section."""
-        self.tabs.setCurrentIndex(_WORTH if worth else _SECTION)
+        """Show what the plan is worth, or a page of the chosen piece: its mix stays in view."""
+        if worth:
+            self.tabs.setCurrentIndex(_WORTH)
+        elif self.tabs.currentIndex() == _WORTH:
+            self.tabs.setCurrentIndex(_SECTION)
 
     def _show_current(self) -> None:
         current = self.tabs.currentIndex()

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Any
 
 from studio_planner.services.caution import DEFERRAL
 from studio_planner.services.editing.grams import adding_up, parts_of, together
+from studio_planner.services.mixing.cup_plan import portion_time
 from studio_planner.services.studio_files import read_planned
 from studio_planner.services.weighing import weigh as weighed
 from studio_planner.terminal.reading import whole_number
@@ -17,6 +18,7 @@ if TYPE_CHECKING:
     import argparse
 
     from studio_planner.craft.studio import Studio
+    from studio_planner.services.mixing.cup_plan import CupTime
     from studio_planner.services.weighing import Cup, WeighedMix
     from studio_planner.terminal.surroundings import Surroundings
 
@@ -43,7 +45,9 @@ def weigh(arguments: argparse.Namespace, around: Surroundings) -> int:
     they add up to spread_grams), total_grams, a_grams and b_grams (null for a product that is
     not mixed), scale (readings after A and after B), cups (number, colour, mix_grams,
     colourant, colourant_grams, reads_grams), out_of_cup_minutes (null when the sheet has no cup
-    life), notes; and caution, a sentence.
+    life), order (the cups as they are poured: cup, pour_minute, and out_by_minute and
+    stays_from_minute, which are null when the sheet does not tell), notes; and caution, a
+    sentence.
     """
     del around
     numbers = [whole_number(text, "COAT", _LARGEST_NUMBER) for text in arguments.coats]
@@ -78,6 +82,7 @@ def _mix_json(studio: Studio, mix: WeighedMix) -> dict[str, Any]:
         "scale": readings,
         "cups": [_cup_json(cup) for cup in mix.cups],
         "out_of_cup_minutes": mix.out_of_cup_minutes,
+        "order": [_order_json(cup) for cup in portion_time(studio, mix).cups],
         "notes": list(mix.notes),
     }
 
@@ -93,6 +98,15 @@ def _cup_json(cup: Cup) -> dict[str, Any]:
     }
 
 
+def _order_json(time: CupTime) -> dict[str, Any]:
+    return {
+        "cup": time.cup.number,
+        "pour_minute": time.pour_minute,
+        "out_by_minute": time.out_by_minute,
+        "stays_from_minute": time.stays_from_minute,
+    }
+
+
 def _print_mix(studio: Studio, mix: WeighedMix) -> None:
     pieces = ", ".join(
         f"{coat.number} {studio.piece(coat.piece).name} ({coat.coat})" for coat in mix.coats
@@ -105,8 +119,19 @@ def _print_mix(studio: Studio, mix: WeighedMix) -> None:
     if mix.out_of_cup_minutes is not None:
         minutes = f"{math.floor(mix.out_of_cup_minutes)} min"
         say_wrapped(f"Be out of the cup {minutes} after A meets B.", "  ")
+    if len(mix.cups) > 1:
+        say_wrapped(_order_words(portion_time(studio, mix).cups), "  ")
     for note in mix.notes:
         say_wrapped(note, "  ")
+
+
+def _order_words(cups: tuple[CupTime, ...]) -> str:
+    """The cups as they are poured, each with its minutes after A meets B."""
+    said = []
+    for time in cups:
+        by = "" if time.out_by_minute is None else f" (empty by {int(time.out_by_minute)})"
+        said.append(f"{time.cup.colour} at minute {round(time.pour_minute)}{by}")
+    return f"Pour in this order: {', '.join(said)}."
 
 
 def _spread_parts(studio: Studio, mix: WeighedMix) -> dict[str, float]:

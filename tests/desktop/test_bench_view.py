@@ -154,9 +154,20 @@ def test_a_touch_test_can_be_left(desk: DeskWindow, bench: BenchWindow) -> None:
 
 
 def test_every_target_is_as_high_as_a_knuckle_needs(bench: BenchWindow) -> None:
+    go_to_a_pour(bench)
     for button in bench.targets.buttons:
         assert button.height() >= 96
         assert button.width() >= 96
+
+
+def test_a_pour_is_weighed_from_the_bench(desk: DeskWindow, bench: BenchWindow) -> None:
+    go_to_a_pour(bench)
+    task = bench.task
+    assert task is not None
+    QTest.mouseClick(bench.weigh, Qt.MouseButton.LeftButton)
+    sheet = desk.others.scale.sheet
+    assert sheet is not None
+    assert task.item.piece in {coat.piece for coat in sheet.coats}
 
 
 def test_escape_leaves_the_bench(bench: BenchWindow) -> None:

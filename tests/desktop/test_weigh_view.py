@@ -208,6 +208,7 @@ def test_the_cup_clock_counts_up_and_its_shape_and_word_change(
     tap_until(weigh, clock, Do.STIR)
     by, gone = weigh.times.pour_by, weigh.times.gone
     assert by is not None
+    assert gone is not None
     assert gone == pytest.approx(1.5 * by)
     seen, words = [], set()
     stand = weigh.work.stand

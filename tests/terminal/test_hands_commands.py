@@ -56,10 +56,11 @@ def test_weigh_gives_parts_cups_and_what_the_scale_shows(
     assert found["caution"] == DEFERRAL
     mix, other = found["mixes"]
     assert [(one["part"], one["parts"]) for one in (mix, other)] == [(1, 2), (2, 2)]
-    assert other | {"part": 1, "cups": mix["cups"]} == mix
+    assert other | {"part": 1, "cups": mix["cups"], "order": mix["order"]} == mix
     assert set(mix) == {
         "mix", "part", "parts", "product", "coats", "spread_grams", "spread_parts",
-        "total_grams", "a_grams", "b_grams", "scale", "cups", "out_of_cup_minutes", "notes",
+        "total_grams", "a_grams", "b_grams", "scale", "cups", "out_of_cup_minutes", "order",
+        "notes",
     }  # fmt: skip
     assert mix["scale"] == [mix["a_grams"], mix["total_grams"]]
     assert abs(mix["a_grams"] + mix["b_grams"] - mix["total_grams"]) < 1e-6
@@ -90,6 +91,19 @@ def test_what_is_said_about_amounts_ends_with_who_decides(
     assert "portion 1 of 2: Tarn slow mix" in said.out
     assert said.out.startswith("Put the empty cup on the scale and set it to zero")
     assert "Leaf is laid, not weighed." in said.out
+
+
+def test_weigh_gives_the_order_of_cups_and_their_minutes(
+    terminal: Terminal, sample: Path
+) -> None:
+    coats = read_planned(sample)[1].coats
+    number = next(c.number for c in coats if (c.piece, c.coat) == ("tide-tray", "colour"))
+    mix, *_ = terminal("weigh", sample, str(number), "--json").json["mixes"]
+    minutes = [one["pour_minute"] for one in mix["order"]]
+    assert minutes == sorted(minutes)
+    assert all(one["pour_minute"] < one["out_by_minute"] for one in mix["order"])
+    said = _joined(terminal("weigh", sample, str(number)).out)
+    assert "Pour in this order: deep water at minute" in said
 
 
 def test_one_colour_stays_in_the_cup_it_was_mixed_in(terminal: Terminal, sample: Path) -> None:

@@ -74,7 +74,20 @@ class BenchTaps:
             return self._verdicts(self._touch)
         if self._testing is not None:
             return self._touches()
-        return [*self._of_task(task), self._touch_offer(task), self._undo(), self._leave()]
+        return [
+            *self._of_task(task),
+            self._touch_offer(task),
+            self._undo(),
+            self._leave(),
+            self._weigh(task),
+        ]
+
+    def _weigh(self, task: BenchTask | None) -> Offer:
+        """A pour whose mix is not begun yet can be weighed, one number after the other."""
+        if task is None or not task.pours or self.met is not None or task.item.coat is None:
+            return Offer("", None)
+        piece, coat = task.item.piece, task.item.coat
+        return Offer(translate("bench", "Weigh it"), lambda: self._desk.weigh(piece, coat))
 
     def _leave(self) -> Offer:
         return Offer(translate("bench", "Leave the bench"), self._going.away)

@@ -12,7 +12,10 @@ if TYPE_CHECKING:
     from PySide6.QtGui import QFont
 
 _SPACING = 16
-_PLACES = ((0, 0, 1, 3), (0, 3, 1, 3), (1, 0, 1, 2), (1, 2, 1, 2), (1, 4, 1, 2))
+_PLACES = (
+    *((0, 0, 1, 6), (0, 6, 1, 6)),
+    *((1, 0, 1, 3), (1, 3, 1, 3), (1, 9, 1, 3), (1, 6, 1, 3)),
+)
 """Row, column and how many rows and columns each target takes, where there is room for two."""
 
 _COUNT = len(_PLACES)
@@ -26,7 +29,7 @@ class Offer(NamedTuple):
 
 
 class BenchTargets(QWidget):
-    """Five targets in two rows, or in one where the screen is low."""
+    """Six targets in two rows, or in one where the screen is low."""
 
     def __init__(self, parent: QWidget) -> None:
         """Offer nothing yet."""

@@ -92,7 +92,9 @@ class BenchWindow(QWidget):
         self.cup = Cup(desk.canvas, self)
         self.lists = [self._label("line") for _ in range(3)]
         self.targets = BenchTargets(self)
-        self.target, self.other, self.touch, self.undo, self.leave = self.targets.buttons
+        self.target, self.other, self.touch, self.undo, self.leave, self.weigh = (
+            self.targets.buttons
+        )
         self._lay_out()
         for keys, does in (("Esc", self.close), ("Right", self.go_on), ("Left", self.go_back)):
             shortcut = QShortcut(QKeySequence(keys), self)

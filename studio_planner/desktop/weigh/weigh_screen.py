@@ -70,7 +70,7 @@ class WeighScreen(QWidget):
         for button in (self.leave, self.give_up):
             button.setAccessibleName(button.text())
         self._lay_out()
-        canvas.redrawn.connect(self.recolour)
+        canvas.recoloured.connect(self.recolour)
         self.recolour()
 
     def _label(self, kind: str) -> QLabel:
