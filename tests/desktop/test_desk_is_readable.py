@@ -14,7 +14,15 @@ from studio_planner.desktop.fonts import fonts_from
 from studio_planner.desktop.headers import lane_head_lines
 from studio_planner.desktop.labels import LabelRow, TextStore
 from studio_planner.desktop.measures import LANE_HEAD_WIDTH
-from studio_planner.desktop.page_keys import ORDERS, PIECES, PLAN, PRODUCTS, QUESTIONS, STUDIO
+from studio_planner.desktop.page_keys import (
+    LOG,
+    ORDERS,
+    PIECES,
+    PLAN,
+    PRODUCTS,
+    QUESTIONS,
+    STUDIO,
+)
 from studio_planner.desktop.section_view import spread
 from studio_planner.desktop.side_lists import RowList
 from tests.desktop import scenes
@@ -24,7 +32,7 @@ if TYPE_CHECKING:
 
     from studio_planner.desktop.window import DeskWindow
 
-PAGES = (PLAN, ORDERS, PIECES, PRODUCTS, STUDIO, QUESTIONS)
+PAGES = (PLAN, ORDERS, PIECES, PRODUCTS, STUDIO, QUESTIONS, LOG)
 
 
 def show_page(qtbot: QtBot, desk: DeskWindow, page: str) -> None:
