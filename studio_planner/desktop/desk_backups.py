@@ -6,8 +6,9 @@ from typing import TYPE_CHECKING, Protocol
 
 from PySide6.QtCore import QObject, QTimer, Signal
 
-from studio_planner.craft.errors import StudioError
+from studio_planner.desktop.thread_work import ThreadWork
 from studio_planner.desktop.tongue import translate
+from studio_planner.services.editing.changes import Change
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -16,8 +17,10 @@ if TYPE_CHECKING:
     from PySide6.QtGui import QAction
     from PySide6.QtWidgets import QWidget
 
+    from studio_planner.craft.errors import StudioError
     from studio_planner.desktop.desk_changes import DeskChanges
     from studio_planner.desktop.notice_line import NoticeLine
+    from studio_planner.desktop.thread_work import Then
     from studio_planner.services.backups import Backups, KeptBackup
     from studio_planner.services.desk import DeskSession
 
@@ -54,6 +57,7 @@ class DeskBackups(QObject):
         super().__init__(parent)
         self._desk = desk
         self._data_folder = data_folder
+        self.work = ThreadWork(self)
         self._wait = QTimer(self)
         self._wait.setSingleShot(True)
         self._wait.setInterval(WAIT_MILLISECONDS)
@@ -96,50 +100,65 @@ class DeskBackups(QObject):
 
     def make_for_today(self) -> None:
         """Make today's backup unless there is one; only a failure is spoken of."""
-        backups = self.of_studio()
-        try:
-            made = None if backups is None else backups.make_for_today()
-        except StudioError as error:
+        self._beside(lambda backups: backups.make_for_today(), self._made_for_today)
+
+    def _made_for_today(self, made: object, wrong: StudioError | None) -> None:
+        if wrong is not None:
             said = translate("backups", "Today's backup was not made. {why}")
-            self._desk.notice.say(said.format(why=error))
-            return
-        if made is not None:
+            self._desk.notice.say(said.format(why=wrong))
+        elif made is not None:
             self.made.emit()
 
     def make_now(self) -> bool:
-        """Make a backup because the maker wants one; tell whether it was made."""
-        backups = self.of_studio()
-        if backups is None:
-            return False
-        try:
-            backups.make()
-        except StudioError as error:
-            self._desk.notice.say(str(error), wrong=True)
-            return False
+        """Make a backup because the maker wants one; tell whether it has begun."""
+        return self._beside(lambda backups: backups.make(), self._made_now)
+
+    def _made_now(self, _made: object, wrong: StudioError | None) -> None:
+        if self._refused(wrong):
+            return
         self._desk.tell(
             translate("backups", "Backed up. It is with the others of this studio.")
         )
         self.made.emit()
-        return True
 
     def bring_back(self, kept: KeptBackup, when: str) -> bool:
-        """Bring a backup back, made at `when` in words, as one change; tell whether it is."""
-        backups = self.of_studio()
-        if backups is None:
-            return False
+        """Bring a backup of `when` (in words) back as one change; tell whether it begins."""
         words = translate("backups", "Bring back the backup of {when}").format(when=when)
-        try:
-            change = backups.bringing_back(kept, words)
-        except StudioError as error:
-            self._desk.notice.say(str(error), wrong=True)
+        path = None if self._desk.session is None else self._desk.session.path
+
+        def brought(change: object, wrong: StudioError | None) -> None:
+            session = self._desk.session
+            if self._refused(wrong) or session is None or session.path != path:
+                return
+            assert isinstance(change, Change)  # noqa: S101 - see below
+            self.made.emit()
+            if self._desk.changes.attempt(change):
+                said = translate(
+                    "backups",
+                    "The studio is as it was on {when}. How it was before is in a backup, and "
+                    "can be undone.",
+                )
+                self._desk.tell(said.format(when=when))
+
+        return self._beside(lambda backups: backups.bringing_back(kept, words), brought)
+
+    def _refused(self, wrong: StudioError | None) -> bool:
+        if wrong is not None:
+            self._desk.notice.say(str(wrong), wrong=True)
+        return wrong is not None
+
+    def _beside(self, work: Callable[[Backups], object], then: Then) -> bool:
+        """Work on the backups of the studio as it is now, in a thread of its own."""
+        from studio_planner.services.backups import FOLDER, backups_beside  # noqa: PLC0415
+
+        session, data_folder = self._desk.session, self._data_folder
+        if session is None or data_folder is None:
             return False
-        self.made.emit()
-        if not self._desk.changes.attempt(change):
-            return False
-        said = translate(
-            "backups",
-            "The studio is as it was on {when}. How it was before is in a backup, and can be "
-            "undone.",
-        )
-        self._desk.tell(said.format(when=when))
+        path, studio, now = session.path, session.studio, session.now()
+
+        def done() -> object:
+            with backups_beside(path, studio, now, data_folder() / FOLDER) as backups:
+                return work(backups)
+
+        self.work.do(done, then)
         return True

@@ -2,27 +2,31 @@
 
 from __future__ import annotations
 
+from contextlib import contextmanager
 from dataclasses import dataclass
 from datetime import timedelta
+from functools import lru_cache
 from typing import TYPE_CHECKING, Protocol
 
 from studio_planner.craft.errors import StudioError
 from studio_planner.services.editing.changes import Change
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable
+    from collections.abc import Iterable, Iterator
     from datetime import datetime
     from pathlib import Path
 
     from studio_planner.craft.studio import Studio
     from studio_planner.storage.backups import Backup
     from studio_planner.storage.looking_in import Glance
+    from studio_planner.storage.studio_file import StudioFile
 
 FOLDER = "backups"
 """What the folder of backups is called in the maker's own folder."""
 
 _NOUNS = ("people", "places", "products", "pieces", "orders")
 _TICK = timedelta(microseconds=1)
+_GLANCES = 256
 
 
 class BackedUp(Protocol):
@@ -131,6 +135,34 @@ class Backups:
         return Change(words, lambda _now: studio)
 
 
+class _Beside:
+    """A studio as it was at a moment, and its file on a connection of its own."""
+
+    def __init__(self, file: StudioFile, studio: Studio, now: datetime) -> None:
+        self.studio = studio
+        self._file = file
+        self._now = now
+        self.back_up, self.backups = file.back_up, file.backups
+        self.photo, self.add_photo = file.photo, file.add_photo
+
+    def now(self) -> datetime:
+        return self._now
+
+
+@contextmanager
+def backups_beside(
+    path: Path, studio: Studio, now: datetime, folder: Path
+) -> Iterator[Backups]:
+    """The backups of the studio at `path` as it is `now`, for a thread beside the window.
+
+    The file is opened once more for it, so that nobody else's work on it has to wait.
+    """
+    from studio_planner.storage.studio_file import open_studio  # noqa: PLC0415 - as above
+
+    with open_studio(path) as file:
+        yield Backups(_Beside(file, studio, now), folder)
+
+
 def newest_backup(path: Path, folder: Path) -> Backup | None:
     """The newest backup of a studio that may not open any more; None where there is none."""
     from studio_planner.storage.backups import backups_of  # noqa: PLC0415 - as above
@@ -168,13 +200,23 @@ def _names(things: Iterable[_Named]) -> tuple[str, ...]:
 
 
 def _looked_at(backup: Backup) -> KeptBackup:
+    try:
+        state = backup.path.stat()
+    except OSError:  # gone meanwhile: looking in says so
+        return _glanced(backup.made, backup.path, 0, 0)
+    return _glanced(backup.made, backup.path, state.st_mtime_ns, state.st_size)
+
+
+@lru_cache(maxsize=_GLANCES)
+def _glanced(made: datetime, path: Path, _written: int, _size: int) -> KeptBackup:
+    """What is in a backup; a file that was not written since is not opened again."""
     from studio_planner.storage.looking_in import glance_at  # noqa: PLC0415 - as above
 
     try:
-        holds = glance_at(backup.path)
+        holds = glance_at(path)
     except StudioError as error:
-        return KeptBackup(made=backup.made, path=backup.path, fault=str(error))
-    return KeptBackup(made=backup.made, path=backup.path, holds=holds)
+        return KeptBackup(made=made, path=path, fault=str(error))
+    return KeptBackup(made=made, path=path, holds=holds)
 
 
 def _photos(studio: Studio) -> list[str]:

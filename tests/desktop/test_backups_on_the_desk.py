@@ -36,6 +36,7 @@ def test_a_backup_is_made_by_key_and_brought_back_as_one_change(desk: DeskWindow
     before = studio_of(desk)
     section(desk, BACKUPS, BackupsSection)
     QTest.keySequence(desk, QKeySequence("Ctrl+S"))
+    desk.backups.work.finish()
     desk.changes.make(
         Change("Emptied", lambda now: replace(now, pieces=(), orders=(), plan=None))
     )
@@ -48,6 +49,7 @@ def test_a_backup_is_made_by_key_and_brought_back_as_one_change(desk: DeskWindow
     assert "Pieces would come back: Harbour board 1" in backups.seen.text()
     assert studio_of(desk) == emptied
     click(backups.bring)
+    desk.backups.work.finish()
     assert studio_of(desk) == before
     assert backups.list.count() == 2
     assert "as it was on Tue 8 Dec 19:36" in desk.notice.words
@@ -67,12 +69,15 @@ def test_a_studio_is_backed_up_once_on_the_day_it_is_opened(
     desk: DeskWindow, clock: scenes.StillClock, studio_path: Path
 ) -> None:
     desk.backups.make_for_today()
+    desk.backups.work.finish()
     desk.backups.make_for_today()
+    desk.backups.work.finish()
     backups = section(desk, BACKUPS, BackupsSection)
     assert backups.list.count() == 1
     clock.when += timedelta(days=1)
     assert desk.open_path(studio_path)
     desk.backups.make_for_today()
+    desk.backups.work.finish()
     assert backups.list.count() == 2
     assert desk.notice.words == ""
 
@@ -82,6 +87,7 @@ def test_a_damaged_backup_is_said_to_be_so_and_cannot_be_brought_back(
 ) -> None:
     backups = section(desk, BACKUPS, BackupsSection)
     click(backups.make)
+    desk.backups.work.finish()
     (path,) = (tmp_path / "data" / "backups").iterdir()
     path.write_bytes(b"nothing of ours")
     desk.show_session_view()
@@ -96,11 +102,13 @@ def test_a_backup_that_breaks_after_it_was_listed_is_refused_in_a_sentence(
     before = studio_of(desk)
     backups = section(desk, BACKUPS, BackupsSection)
     click(backups.make)
+    desk.backups.work.finish()
     (path,) = (tmp_path / "data" / "backups").iterdir()
     path.write_bytes(path.read_bytes()[:5000])
     click(backups.look)
     assert "damaged" in backups.seen.text()
     click(backups.bring)
+    desk.backups.work.finish()
     assert desk.notice.words.startswith("Not done: ")
     assert studio_of(desk) == before
 
@@ -110,8 +118,10 @@ def test_a_folder_that_cannot_be_written_is_said_and_nothing_changes(
 ) -> None:
     (tmp_path / "data").write_text("in the way")
     desk.verbs["back up"].trigger()
+    desk.backups.work.finish()
     assert desk.notice.words.startswith("Not done: ")
     desk.backups.make_for_today()
+    desk.backups.work.finish()
     assert desk.notice.words.startswith("Today's backup was not made. ")
 
 
@@ -127,6 +137,7 @@ def test_a_studio_that_no_longer_opens_points_to_its_newest_backup(
     desk: DeskWindow, studio_path: Path, tmp_path: Path
 ) -> None:
     desk.verbs["back up"].trigger()
+    desk.backups.work.finish()
     (path,) = (tmp_path / "data" / "backups").iterdir()
     studio_path.write_bytes(studio_path.read_bytes()[:5000])
     assert not desk.open_path(studio_path)
