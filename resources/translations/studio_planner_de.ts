@@ -348,6 +348,10 @@
         <translation>Nächste Aufgabe</translation>
     </message>
     <message>
+        <source>Weigh it</source>
+        <translation>Abwiegen</translation>
+    </message>
+    <message>
         <source>Back</source>
         <translation>Zurück</translation>
     </message>
@@ -764,11 +768,15 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>As a rush, with mixes of its own and a quick parcel, it would cost {cost} and {minutes} min more.</source>
+        <source>As a rush, with mixes of its own and a quick parcel, it would cost {extra} more.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>One more joint to scuff would cost up to {cost} and {minutes} min.</source>
+        <source>One more joint to scuff would cost up to {extra} more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{cost} and {minutes} min</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2757,7 +2765,7 @@
     </message>
     <message>
         <source>&amp;Scale</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Waage</translation>
     </message>
     <message>
         <source>L&amp;egend</source>
@@ -2874,111 +2882,111 @@
     <name>mix</name>
     <message>
         <source>{count} cup</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Becher</translation>
     </message>
     <message>
         <source>{count} cups</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Becher</translation>
     </message>
     <message>
         <source>{cups}, weighed in {parts} mixes one after the other</source>
-        <translation type="unfinished"></translation>
+        <translation>{cups}, in {parts} Mischungen nacheinander abgewogen</translation>
     </message>
     <message>
         <source>{colour}: pour at minute {minute}</source>
-        <translation type="unfinished"></translation>
+        <translation>{colour}: in Minute {minute} gießen</translation>
     </message>
     <message>
         <source>{colour}: pour at minute {minute}, empty by {by}</source>
-        <translation type="unfinished"></translation>
+        <translation>{colour}: in Minute {minute} gießen, leer bis {by}</translation>
     </message>
     <message>
         <source>It is out of its cups in time.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie ist rechtzeitig aus den Bechern.</translation>
     </message>
     <message>
         <source>It is not out of its cups in time.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie ist nicht rechtzeitig aus den Bechern.</translation>
     </message>
     <message>
         <source>{colour} stays where it is poured from minute {minute} on.</source>
-        <translation type="unfinished"></translation>
+        <translation>{colour} bleibt ab Minute {minute} liegen, wo es gegossen wird.</translation>
     </message>
     <message>
         <source>{count} mix</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Mischung</translation>
     </message>
     <message>
         <source>{count} mixes</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Mischungen</translation>
     </message>
     <message>
         <source>Sharing saves {mixes}, {grams} and {minutes} of hands.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gemeinsam gemischt spart es {mixes}, {grams} und {minutes} Handarbeit.</translation>
     </message>
     <message>
         <source>The scale weighs {grams} or more of it exactly enough.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Waage wiegt ab {grams} genau genug.</translation>
     </message>
     <message>
         <source>more runs over the edge</source>
-        <translation type="unfinished"></translation>
+        <translation>mehr läuft über die Kante</translation>
     </message>
     <message>
         <source>the rim holds no more</source>
-        <translation type="unfinished"></translation>
+        <translation>mehr fasst der Rand nicht</translation>
     </message>
     <message>
         <source>its sheet says so</source>
-        <translation type="unfinished"></translation>
+        <translation>so sagt es das Datenblatt</translation>
     </message>
     <message>
         <source>deeper it heats itself</source>
-        <translation type="unfinished"></translation>
+        <translation>tiefer erhitzt es sich selbst</translation>
     </message>
     <message>
         <source>Too deep on {piece}: {film}, at most {limit} ({why}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu tief auf {piece}: {film}, höchstens {limit} ({why}).</translation>
     </message>
     <message>
         <source>{piece}: {film} deep, at most {limit} ({why}).</source>
-        <translation type="unfinished"></translation>
+        <translation>{piece}: {film} tief, höchstens {limit} ({why}).</translation>
     </message>
     <message>
         <source>Mind</source>
-        <translation type="unfinished"></translation>
+        <translation>Achtung</translation>
     </message>
     <message>
         <source>In this order</source>
-        <translation type="unfinished"></translation>
+        <translation>In dieser Reihenfolge</translation>
     </message>
     <message>
         <source>Cup life</source>
-        <translation type="unfinished"></translation>
+        <translation>Topfzeit</translation>
     </message>
     <message>
         <source>Sinking</source>
-        <translation type="unfinished"></translation>
+        <translation>Absinken</translation>
     </message>
     <message>
         <source>Heat</source>
-        <translation type="unfinished"></translation>
+        <translation>Wärme</translation>
     </message>
     <message>
         <source>Depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefe</translation>
     </message>
     <message>
         <source>Shared</source>
-        <translation type="unfinished"></translation>
+        <translation>Gemeinsam</translation>
     </message>
     <message>
         <source>Smallest</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleinste Mischung</translation>
     </message>
     <message>
         <source>Before all</source>
-        <translation type="unfinished"></translation>
+        <translation>Vor allem</translation>
     </message>
 </context>
 <context>
@@ -6511,11 +6519,11 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>rings ahead by</source>
+        <source>{what}: minutes before its time</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{what}: minutes before its time</source>
+        <source>min before</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -9237,7 +9245,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>Cups, minutes and heat of the mix of the chosen pour</source>
-        <translation type="unfinished"></translation>
+        <translation>Becher, Minuten und Wärme der Mischung des gewählten Gusses</translation>
     </message>
     <message>
         <source>How good this plan is, and how sure that is</source>
@@ -9249,19 +9257,19 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>The mix of the chosen pour</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Mischung des gewählten Gusses</translation>
     </message>
     <message>
         <source>Choose a pour that is still to come: here is its mix.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wähle einen Guss, der noch kommt: Hier steht seine Mischung.</translation>
     </message>
     <message>
         <source>The piece in section, its mix, or how good the plan is</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Stück im Schnitt, seine Mischung, oder wie gut der Plan ist</translation>
     </message>
     <message>
         <source>Mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischung</translation>
     </message>
     <message>
         <source>The chosen piece, cut through its coats</source>
@@ -10617,335 +10625,335 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <name>weigh</name>
     <message>
         <source>thrown away</source>
-        <translation type="unfinished"></translation>
+        <translation>weggeworfen</translation>
     </message>
     <message>
         <source>Colours of batch {batch}</source>
-        <translation type="unfinished"></translation>
+        <translation>Farben der Mischung {batch}</translation>
     </message>
     <message>
         <source>Poured: {pieces}</source>
-        <translation type="unfinished"></translation>
+        <translation>Gegossen: {pieces}</translation>
     </message>
     <message>
         <source>The mix: its cups and notes</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Mischung: Becher und Hinweise</translation>
     </message>
     <message>
         <source>bottle not noted</source>
-        <translation type="unfinished"></translation>
+        <translation>Flasche nicht vermerkt</translation>
     </message>
     <message>
         <source>bottle {label}, {grams} left</source>
-        <translation type="unfinished"></translation>
+        <translation>Flasche {label}, noch {grams}</translation>
     </message>
     <message>
         <source>Every cup is empty</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Becher sind leer</translation>
     </message>
     <message>
         <source>The clock starts when B goes in</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Uhr läuft, sobald B dazukommt</translation>
     </message>
     <message>
         <source>Good</source>
-        <translation type="unfinished"></translation>
+        <translation>Gut</translation>
     </message>
     <message>
         <source>Empty it now</source>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt leeren</translation>
     </message>
     <message>
         <source>Gone: do not pour</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorbei: nicht gießen</translation>
     </message>
     <message>
         <source>The sheet has no cup life: nobody knows by when</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Datenblatt hat keine Topfzeit: Niemand weiß, bis wann</translation>
     </message>
     <message>
         <source>pour by minute {by}, gone at {gone}</source>
-        <translation type="unfinished"></translation>
+        <translation>gießen bis Minute {by}, vorbei ab {gone}</translation>
     </message>
     <message>
         <source>Cup clock</source>
-        <translation type="unfinished"></translation>
+        <translation>Becheruhr</translation>
     </message>
     <message>
         <source>Decimal sign</source>
-        <translation type="unfinished"></translation>
+        <translation>Dezimalzeichen</translation>
     </message>
     <message>
         <source>Erase the last digit</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzte Ziffer löschen</translation>
     </message>
     <message>
         <source>Weigh - Studio planner</source>
-        <translation type="unfinished"></translation>
+        <translation>Abwiegen - Studio planner</translation>
     </message>
     <message>
         <source>Leave the scale</source>
-        <translation type="unfinished"></translation>
+        <translation>Waage verlassen</translation>
     </message>
     <message>
         <source>Throw this mix away…</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischung wegwerfen…</translation>
     </message>
     <message>
         <source>Stop: do not pour it like this.</source>
-        <translation type="unfinished"></translation>
+        <translation>Halt: so nicht gießen.</translation>
     </message>
     <message>
         <source>Leave it as it is</source>
-        <translation type="unfinished"></translation>
+        <translation>So lassen</translation>
     </message>
     <message>
         <source>So much is left</source>
-        <translation type="unfinished"></translation>
+        <translation>So viel ist übrig</translation>
     </message>
     <message>
         <source>It reads so</source>
-        <translation type="unfinished"></translation>
+        <translation>Das zeigt sie an</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück</translation>
     </message>
     <message>
         <source>Planned {when}</source>
-        <translation type="unfinished"></translation>
+        <translation>Geplant {when}</translation>
     </message>
     <message>
         <source>Begin to weigh</source>
-        <translation type="unfinished"></translation>
+        <translation>Abwiegen beginnen</translation>
     </message>
     <message>
         <source>Another mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Andere Mischung</translation>
     </message>
     <message>
         <source>Nothing is to be weighed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist nichts abzuwiegen.</translation>
     </message>
     <message>
         <source>Pours of the plan are weighed here; plan again to get some.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier werden Güsse des Plans abgewogen; plane neu, damit es welche gibt.</translation>
     </message>
     <message>
         <source>Throw this mix away? What A and B are in it stays in the log as weighed; no pour is written down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Mischung wegwerfen? Was an A und B darin ist, bleibt im Protokoll als abgewogen; kein Guss wird eingetragen.</translation>
     </message>
     <message>
         <source>Throw it away</source>
-        <translation type="unfinished"></translation>
+        <translation>Wegwerfen</translation>
     </message>
     <message>
         <source>No, go on</source>
-        <translation type="unfinished"></translation>
+        <translation>Nein, weiter</translation>
     </message>
     <message>
         <source>step {number} of {count}</source>
-        <translation type="unfinished"></translation>
+        <translation>Schritt {number} von {count}</translation>
     </message>
     <message>
         <source>mix {part} of {parts}</source>
-        <translation type="unfinished"></translation>
+        <translation>Portion {part} von {parts}</translation>
     </message>
     <message>
         <source>batch {batch}</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischung {batch}</translation>
     </message>
     <message>
         <source>Undo last tap</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen zurück</translation>
     </message>
     <message>
         <source>Sound is off</source>
-        <translation type="unfinished"></translation>
+        <translation>Ton ist aus</translation>
     </message>
     <message>
         <source>Sound is on</source>
-        <translation type="unfinished"></translation>
+        <translation>Ton ist an</translation>
     </message>
     <message>
         <source>It reads {grams}</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie zeigt {grams}</translation>
     </message>
     <message>
         <source>The display then reads {grams}</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Anzeige zeigt dann {grams}</translation>
     </message>
     <message>
         <source>B goes in now: start the clock</source>
-        <translation type="unfinished"></translation>
+        <translation>B kommt jetzt dazu: Uhr starten</translation>
     </message>
     <message>
         <source>Another number…</source>
-        <translation type="unfinished"></translation>
+        <translation>Andere Zahl…</translation>
     </message>
     <message>
         <source>Add more A</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehr A zugeben</translation>
     </message>
     <message>
         <source>Part A</source>
-        <translation type="unfinished"></translation>
+        <translation>Komponente A</translation>
     </message>
     <message>
         <source>Add more B</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehr B zugeben</translation>
     </message>
     <message>
         <source>Add part B</source>
-        <translation type="unfinished"></translation>
+        <translation>Komponente B zugeben</translation>
     </message>
     <message>
         <source>Weigh out</source>
-        <translation type="unfinished"></translation>
+        <translation>Abwiegen</translation>
     </message>
     <message>
         <source>Mix into cup {cup}: {colour}</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischung in Becher {cup}: {colour}</translation>
     </message>
     <message>
         <source>colourant</source>
-        <translation type="unfinished"></translation>
+        <translation>Farbmittel</translation>
     </message>
     <message>
         <source>Add {colourant}</source>
-        <translation type="unfinished"></translation>
+        <translation>{colourant} zugeben</translation>
     </message>
     <message>
         <source>Empty cup on the scale, display at {zero}</source>
-        <translation type="unfinished"></translation>
+        <translation>Leeren Becher auf die Waage, Anzeige auf {zero}</translation>
     </message>
     <message>
         <source>Same cup, {grams} are in it</source>
-        <translation type="unfinished"></translation>
+        <translation>Derselbe Becher, {grams} sind darin</translation>
     </message>
     <message>
         <source>Same cup; {share} % of its mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Derselbe Becher; {share} % seiner Mischung</translation>
     </message>
     <message>
         <source>Same cup; {share} % of its mix, usually {most} at most</source>
-        <translation type="unfinished"></translation>
+        <translation>Derselbe Becher; {share} % seiner Mischung, üblich höchstens {most}</translation>
     </message>
     <message>
         <source>Stop: two cups</source>
-        <translation type="unfinished"></translation>
+        <translation>Halt: zwei Becher</translation>
     </message>
     <message>
         <source>into each</source>
-        <translation type="unfinished"></translation>
+        <translation>in jeden</translation>
     </message>
     <message>
         <source>It is in two cups</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist auf zwei Becher verteilt</translation>
     </message>
     <message>
         <source>Stir slowly</source>
-        <translation type="unfinished"></translation>
+        <translation>Langsam rühren</translation>
     </message>
     <message>
         <source>Scrape sides and bottom, then into a second cup and stir again</source>
-        <translation type="unfinished"></translation>
+        <translation>Wand und Boden abstreifen, dann in einen zweiten Becher und noch einmal rühren</translation>
     </message>
     <message>
         <source>in all, on the cup clock</source>
-        <translation type="unfinished"></translation>
+        <translation>im Ganzen, auf der Becheruhr</translation>
     </message>
     <message>
         <source>It is stirred</source>
-        <translation type="unfinished"></translation>
+        <translation>Ist gerührt</translation>
     </message>
     <message>
         <source>gone</source>
-        <translation type="unfinished"></translation>
+        <translation>vorbei</translation>
     </message>
     <message>
         <source>do not pour what is hot or stiff</source>
-        <translation type="unfinished"></translation>
+        <translation>was heiß oder steif ist, nicht gießen</translation>
     </message>
     <message>
         <source>Pour at minute {at}, empty by {by}</source>
-        <translation type="unfinished"></translation>
+        <translation>In Minute {at} gießen, leer bis {by}</translation>
     </message>
     <message>
         <source>Pour</source>
-        <translation type="unfinished"></translation>
+        <translation>Gießen</translation>
     </message>
     <message>
         <source>Pour cup {cup}: {colour}</source>
-        <translation type="unfinished"></translation>
+        <translation>Becher {cup} gießen: {colour}</translation>
     </message>
     <message>
         <source>now</source>
-        <translation type="unfinished"></translation>
+        <translation>jetzt</translation>
     </message>
     <message>
         <source>to wait</source>
-        <translation type="unfinished"></translation>
+        <translation>warten</translation>
     </message>
     <message>
         <source>The cup is empty</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Becher ist leer</translation>
     </message>
     <message>
         <source>Some is left…</source>
-        <translation type="unfinished"></translation>
+        <translation>Etwas ist übrig…</translation>
     </message>
     <message>
         <source>it would stay where it is poured from minute {stays} on</source>
-        <translation type="unfinished"></translation>
+        <translation>ab Minute {stays} bliebe es liegen, wo es gegossen wird</translation>
     </message>
     <message>
         <source>Written down</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingetragen</translation>
     </message>
     <message>
         <source>All is poured</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles ist gegossen</translation>
     </message>
     <message>
         <source>is the batch: write it under the piece</source>
-        <translation type="unfinished"></translation>
+        <translation>ist die Mischung: schreib die Nummer unter das Stück</translation>
     </message>
     <message>
         <source>Done</source>
-        <translation type="unfinished"></translation>
+        <translation>Fertig</translation>
     </message>
     <message>
         <source>Poured: write it down</source>
-        <translation type="unfinished"></translation>
+        <translation>Gegossen: eintragen</translation>
     </message>
     <message>
         <source>It is enough for {piece}, {coat}: {grams}, spot {spot}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es reicht für {piece}, {coat}: {grams}, Platz {spot}.</translation>
     </message>
     <message>
         <source>No planned coat takes it now: {grams} make a witness chip; spread the rest thin on what does not burn.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine geplante Schicht nimmt es jetzt: {grams} geben ein Probeplättchen; den Rest dünn auf etwas streichen, das nicht brennt.</translation>
     </message>
     <message>
         <source>{what} left; nobody knows how long it is good.</source>
-        <translation type="unfinished"></translation>
+        <translation>{what} übrig; niemand weiß, wie lange es gut ist.</translation>
     </message>
     <message>
         <source>{what} left; its time in the cup is over.</source>
-        <translation type="unfinished"></translation>
+        <translation>{what} übrig; seine Zeit im Becher ist vorbei.</translation>
     </message>
     <message>
         <source>{what} left, good for {minutes} min.</source>
-        <translation type="unfinished"></translation>
+        <translation>{what} übrig, noch {minutes} min gut.</translation>
     </message>
     <message>
         <source>The mix that was on the scale is of a piece that is gone; it is forgotten.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Mischung auf der Waage war für ein Stück, das es nicht mehr gibt; sie ist vergessen.</translation>
     </message>
     <message>
         <source>The studio was changed since: take these pours back in the log.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Studio wurde seither geändert: Nimm diese Güsse im Protokoll zurück.</translation>
     </message>
 </context>
 <context>
@@ -11023,7 +11031,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>A mix is still at the scale: F12 goes on with it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Mischung ist noch auf der Waage: F12 macht mit ihr weiter.</translation>
     </message>
     <message>
         <source>No studio</source>
@@ -11133,7 +11141,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>&amp;Weigh this mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Mischung ab&amp;wiegen</translation>
     </message>
     <message>
         <source>Or drag it, or use Alt with left and right</source>

@@ -80,5 +80,6 @@ class BenchTargets(QWidget):
                 self._grid.addWidget(button, 0, place)
             else:
                 self._grid.addWidget(button, *_PLACES[place])
+        used = _COUNT if rows == 1 else self._grid.columnCount()
         for column in range(self._grid.columnCount()):
-            self._grid.setColumnStretch(column, 1)
+            self._grid.setColumnStretch(column, int(column < used))
