@@ -21,7 +21,15 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.local_time import instant
 from studio_planner.desktop.application import application, desk_window
-from studio_planner.desktop.page_keys import LOG, ORDERS, PIECES, PRODUCTS, QUESTIONS, STUDIO
+from studio_planner.desktop.page_keys import (
+    LOG,
+    ORDERS,
+    PIECES,
+    PRODUCTS,
+    QUESTIONS,
+    STOCK,
+    STUDIO,
+)
 from studio_planner.desktop.theme import Look
 from studio_planner.services.sample import create_sample
 from tests.desktop.scenes import StillClock
@@ -34,7 +42,7 @@ if TYPE_CHECKING:
 
 DAY = date(2026, 12, 7)
 AT = time(19, 10)
-PAGES = (ORDERS, PIECES, PRODUCTS, STUDIO, QUESTIONS, LOG)
+PAGES = (ORDERS, PIECES, PRODUCTS, STUDIO, QUESTIONS, LOG, STOCK)
 SMALLEST = 0
 """Qt's quality of a PNG without loss that takes the least room."""
 SIZE = (1440, 900)

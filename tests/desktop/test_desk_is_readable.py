@@ -21,6 +21,7 @@ from studio_planner.desktop.page_keys import (
     PLAN,
     PRODUCTS,
     QUESTIONS,
+    STOCK,
     STUDIO,
 )
 from studio_planner.desktop.section_view import spread
@@ -32,7 +33,7 @@ if TYPE_CHECKING:
 
     from studio_planner.desktop.window import DeskWindow
 
-PAGES = (PLAN, ORDERS, PIECES, PRODUCTS, STUDIO, QUESTIONS, LOG)
+PAGES = (PLAN, ORDERS, PIECES, PRODUCTS, STUDIO, QUESTIONS, LOG, STOCK)
 
 
 def show_page(qtbot: QtBot, desk: DeskWindow, page: str) -> None:

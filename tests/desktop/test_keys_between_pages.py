@@ -10,18 +10,20 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QListWidget
 
 from studio_planner.desktop.page_keys import (
+    LOG,
     ORDERS,
     PIECES,
     PLAN,
     PRODUCTS,
     QUESTIONS,
+    STOCK,
     STUDIO,
 )
 
 if TYPE_CHECKING:
     from studio_planner.desktop.window import DeskWindow
 
-KEYS = (PLAN, ORDERS, PIECES, PRODUCTS, STUDIO, QUESTIONS)
+KEYS = (PLAN, ORDERS, PIECES, PRODUCTS, STUDIO, QUESTIONS, LOG, STOCK)
 LISTED = {ORDERS: "Orders", PIECES: "Pieces", PRODUCTS: "Products", QUESTIONS: "Questions"}
 
 

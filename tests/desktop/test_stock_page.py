@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from datetime import date
+from itertools import pairwise
 from typing import TYPE_CHECKING
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QRectF, Qt
+from PySide6.QtGui import QColor, QFont, QImage, QPainter
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLabel, QPushButton
 
@@ -14,9 +16,11 @@ from studio_planner.craft.prices import PriceRule
 from studio_planner.craft.stock import LotPart
 from studio_planner.desktop.page_keys import STOCK
 from studio_planner.desktop.pages.stock_page import BOTTLES, ENOUGH, PIGMENTS, PRICES, StockPage
+from studio_planner.desktop.stock_pages.bottle_drawing import Filled, draw_bottle
 from studio_planner.desktop.stock_pages.level_steps import LevelSteps
 from studio_planner.desktop.stock_pages.pigments_section import PigmentsSection
 from studio_planner.desktop.stock_pages.prices_section import PricesSection
+from studio_planner.desktop.theme import LIGHT
 
 if TYPE_CHECKING:
     from PySide6.QtWidgets import QLineEdit, QWidget
@@ -178,7 +182,7 @@ def test_what_is_reserved_and_free_adds_up_to_what_is_left(
     lines = text.split("\n")
     grams = {
         about: float(figure.removesuffix(" g").replace(",", ""))
-        for figure, about in zip(lines, lines[1:], strict=False)
+        for figure, about in pairwise(lines)
         if figure.endswith(" g") and figure[0].isdigit()
     }
     reserved = sum(mass for about, mass in grams.items() if about.startswith("reserved"))
@@ -307,3 +311,22 @@ def test_without_a_studio_the_page_says_what_to_do(window: DeskWindow) -> None:
     assert "Open a studio first." in spoken(page)
     for key in (BOTTLES, PIGMENTS, PRICES):
         page.choose(key)
+
+
+def _inks(shown: Filled) -> set[int]:
+    """How dark the pixels of a bottle's inside are just above its bottom, without colour."""
+    image = QImage(60, 106, QImage.Format.Format_Grayscale8)
+    image.fill(QColor("white"))
+    with QPainter(image) as painter:
+        draw_bottle(painter, LIGHT, QRectF(2, 2, 56, 100), shown, QFont())
+    return {image.pixelColor(x, 92).lightness() for x in range(16, 44)}
+
+
+def test_what_is_reserved_is_told_from_what_is_free_without_colour() -> None:
+    free = _inks(Filled(left=0.9, reserved=0.0, opened=True))
+    reserved = _inks(Filled(left=0.9, reserved=0.9, opened=True))
+    nothing = _inks(Filled(left=0.0, reserved=0.0, opened=True))
+    assert len(free) == len(nothing) == 1
+    assert free != nothing
+    assert len(reserved) > 1
+    assert max(reserved) - min(reserved) > 60

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from datetime import datetime, time, timedelta
+from itertools import pairwise
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt
@@ -120,7 +121,7 @@ class LevelSteps(QWidget):
             return area.bottom() - grams / stair.highest_g * area.height()
 
         line = QPainterPath(QPointF(area.left(), y(stair.levels[0][1])))
-        for (_, before), (at, grams) in zip(stair.levels, stair.levels[1:], strict=False):
+        for (_, before), (at, grams) in pairwise(stair.levels):
             line.lineTo(x(at), y(before))
             line.lineTo(x(at), y(grams))
         line.lineTo(area.right(), y(stair.levels[-1][1]))

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
 from typing import TYPE_CHECKING
 
 from studio_planner.services.costs.extras import scuff_extra
@@ -39,7 +40,7 @@ def one_scuffed_joint(studio: Studio, plan: Plan | None, order: Order) -> Extra 
     extras = [
         scuff_extra(studio, plan, piece, coat.key)
         for piece in (studio.piece(key) for key in order.pieces)
-        for below, coat in zip(piece.stack, piece.stack[1:], strict=False)
+        for below, coat in pairwise(piece.stack)
         if below.sandable and coat.key not in scuffed_coats(plan, piece.key)
     ]
     return max(extras, key=lambda extra: extra.cost, default=None)
