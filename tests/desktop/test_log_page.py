@@ -164,6 +164,29 @@ def test_times_go_along_with_the_clock_until_they_are_set(
     assert block == timedelta(minutes=70)
 
 
+def test_the_piece_that_is_chosen_on_the_plan_is_asked_about(
+    desk: DeskWindow, page: LogPage
+) -> None:
+    desk.go_to("plan", "m")
+    desk.go_to("log")
+    form = page.happened.form
+    assert form.fields["piece"].value() == "m"
+    form.fields["words"].editor.setText("still being told")
+    desk.go_to("plan", "c")
+    desk.go_to("log")
+    assert form.fields["piece"].value() == "m"
+    assert form.fields["words"].value() == "still being told"
+
+
+def test_a_narrow_window_scrolls_what_is_written_and_what_is_read(
+    desk: DeskWindow, page: LogPage
+) -> None:
+    desk.resize(640, 400)
+    assert page.happened.form.write.height() >= 28
+    assert page.happened.list.height() >= 200
+    assert desk.width() == 640
+
+
 # Corrected and withdrawn
 
 

@@ -98,6 +98,12 @@ class HappenedForm(QWidget):
         """The entry that is being corrected."""
         return self._corrects
 
+    @property
+    def begun(self) -> bool:
+        """Whether something is being told: a correction, a note, or a time that was set."""
+        set_back = any(not self.fields[name].follows for name in _TIMES)
+        return self._corrects is not None or set_back or bool(self.fields["words"].value())
+
     def show_studio(self, studio: Studio | None, now: datetime) -> None:
         """Offer what a studio has; what is typed and chosen stays."""
         self._studio = studio

@@ -28,6 +28,7 @@ if TYPE_CHECKING:
     from studio_planner.services.log_book.log_rows import LogRow
 
 _WIDE, _WRITING = 860, 400
+_LIST_HEIGHT = 260
 _AT_FIRST = 200
 """So many entries are read at first; the older ones when they are asked for."""
 
@@ -58,13 +59,14 @@ class HappenedPart(QWidget):
         self.form = HappenedForm(desk, self)
         self.weights = WeightsForm(desk, self)
         self.reading = ReadingRow(desk, self)
-        self._columns = QBoxLayout(QBoxLayout.Direction.LeftToRight, self)
+        self._inside = QWidget(self)
+        self._columns = QBoxLayout(QBoxLayout.Direction.LeftToRight, self._inside)
         self._lay_out()
         self._connect()
         self.weights.hide()
 
     def _lay_out(self) -> None:
-        writing = QWidget(self)
+        writing = self._writing = QWidget(self)
         column = QVBoxLayout(writing)
         column.setContentsMargins(0, 0, 12, 12)
         column.setSpacing(10)
@@ -91,6 +93,14 @@ class HappenedPart(QWidget):
         self._columns.setSpacing(24)
         self._columns.addLayout(reading, 1)
         self._columns.addWidget(self._scroll)
+        whole = QScrollArea(self)
+        whole.setFrameShape(QFrame.Shape.NoFrame)
+        whole.setWidgetResizable(True)
+        whole.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        whole.setWidget(self._inside)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.addWidget(whole)
 
     def _connect(self) -> None:
         self.narrowing.wanted.connect(self._narrow)
@@ -109,7 +119,10 @@ class HappenedPart(QWidget):
         self._columns.setDirection(
             QBoxLayout.Direction.LeftToRight if wide else QBoxLayout.Direction.BottomToTop
         )
-        self._columns.setStretchFactor(self._scroll, 0 if wide else 1)
+        # One above the other both are as high as they need, and scroll together.
+        need = self._writing.sizeHint().height()
+        self._scroll.setMinimumHeight(0 if wide else need)
+        self.list.setMinimumHeight(0 if wide else _LIST_HEIGHT)
         self._scroll.setMinimumWidth(_WRITING if wide else 0)
         self._scroll.setMaximumWidth(_WRITING if wide else 16_777_215)
 
@@ -158,9 +171,17 @@ class HappenedPart(QWidget):
 
     # What is asked
 
+    @property
+    def piece(self) -> str:
+        """The key of the piece that is asked about; empty where there is none."""
+        return self.form.fields["piece"].value() or ""
+
     def ask(self, piece: str) -> None:
-        """Ask what happened to a piece."""
-        if self.form.corrects is None:
+        """Ask what happened to a piece, unless something else is being told."""
+        known = self._view is not None and any(
+            one.key == piece for one in self._view.studio.pieces
+        )
+        if known and not self.form.begun:
             self.form.ask(piece)
 
     def _correct(self, entry: LogEntry) -> None:

@@ -60,6 +60,11 @@ class LogPage(Page):
         self.happened.show_view(view)
         self.trace.show_studio(None if view is None else view.studio)
 
+    @property
+    @override
+    def chosen(self) -> str:
+        return self.happened.piece
+
     @override
     def choose(self, key: str) -> None:
         """Ask what happened to a piece; behind trace/ where it came from."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from studio_planner.desktop.page_keys import ORDERS, PIECES
+from studio_planner.desktop.page_keys import LOG, ORDERS, PIECES
 
 if TYPE_CHECKING:
     from studio_planner.craft.studio import Studio
@@ -35,7 +35,7 @@ class SharedChoice:
 
     def thing_for(self, key: str, studio: Studio) -> str:
         """What is to be chosen on a page that is gone to; empty where nothing is."""
-        if key == PIECES:
+        if key in {PIECES, LOG}:
             return self.piece
         order = studio.order_of(self.piece) if key == ORDERS else None
         return "" if order is None else order.key
