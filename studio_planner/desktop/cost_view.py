@@ -7,7 +7,6 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QGridLayout, QVBoxLayout, QWidget
 
-from studio_planner.craft.tongue import capital
 from studio_planner.desktop.layouts import empty
 from studio_planner.desktop.studio_pages.lines import Line, Rule
 from studio_planner.desktop.tongue import translate
@@ -86,5 +85,5 @@ def attended_said(pieces: Sequence[PieceCost]) -> str:
     if not spent:
         return translate("costs", "No attended time.")
     return translate("costs", "{minutes} min of attended time: {spent}.").format(
-        minutes=minutes_said(sum(minutes.values())), spent=capital(spent)
+        minutes=minutes_said(sum(minutes.values())), spent=spent
     )

@@ -241,7 +241,7 @@ def test_what_runs_out_says_the_pour_and_the_day_to_order_by(
     section = page.section(ENOUGH)
     text = spoken(section)
     assert "Runs out at pour " in text
-    assert "Order at once." in text
+    assert "Order at once; it may come too late." in text
     stairs = [one.stair for one in section.findChildren(LevelSteps) if one.stair is not None]
     (short,) = (stair for stair in stairs if stair.short is not None)
     assert short.levels[-1][1] == 0.0

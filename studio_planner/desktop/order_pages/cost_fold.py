@@ -94,12 +94,12 @@ def _sentences(studio: Studio, order: Order, cost: OrderCost) -> Iterator[str]:
     yield translate(
         "costs",
         "Floor price {floor}, which leaves nothing over. By your rule you ask {asked}, of "
-        "which {margin} ({share} %) stay.",
+        "which {margin} ({share}) stay.",
     ).format(
         floor=money_said(cost.price.floor, currency),
         asked=money_said(cost.price.asked, currency),
         margin=money_said(cost.price.margin, currency),
-        share=percent_said(cost.price.margin_share, 0),
+        share=f"{percent_said(cost.price.margin_share, 0)}\N{NO-BREAK SPACE}%",
     )
     if cost.agreed is not None and cost.agreed_margin is not None and not cost.under_floor:
         yield translate("costs", "{agreed} were agreed on, of which {left} stay.").format(

@@ -41,6 +41,7 @@ from studio_planner.services.stocks.stock_words import stuff_said
 if TYPE_CHECKING:
     from collections.abc import Callable
 
+    from PySide6.QtGui import QResizeEvent
     from PySide6.QtWidgets import QWidget
 
     from studio_planner.craft.stock import LotPart
@@ -50,6 +51,8 @@ if TYPE_CHECKING:
     from studio_planner.services.stocks.stock_view import LotRow, Stock
 
 _LIST_WIDTH, _ROOM_FOR_ARROW, _HIGH, _WIDEST = 250, 14, 170, 720
+_ROOM_FOR_PICTURE = 640
+"""From this width on the bottle stands beside its figures."""
 
 
 class BottlesSection(Page):
@@ -142,6 +145,14 @@ class BottlesSection(Page):
                 action.triggered.connect(partial(self._add_chosen, product, part))
         self.bottles.add_button.setEnabled(bool(stuffs))
 
+    @override
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._fit()
+
+    def _fit(self) -> None:
+        self.picture.setVisible(self._row is not None and self.width() >= _ROOM_FOR_PICTURE)
+
     @property
     @override
     def chosen(self) -> str:
@@ -159,8 +170,9 @@ class BottlesSection(Page):
 
     def _show_chosen(self) -> None:
         view, stock, row = self._view, self._stock, self._row
-        for part in (self.picture, self.counting, self.form):
+        for part in (self.counting, self.form):
             part.setVisible(row is not None)
+        self._fit()
         empty(self._facts)
         empty(self._warnings)
         if view is None or stock is None:

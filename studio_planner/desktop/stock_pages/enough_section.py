@@ -23,18 +23,22 @@ from studio_planner.desktop.studio_pages.lines import Line, Rule, verb
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.caution import deferral
 from studio_planner.services.stocks.stock_view import stock_of
-from studio_planner.services.stocks.stock_words import stuff_said
+from studio_planner.services.stocks.stock_words import running_out_said, stuff_said
 
 if TYPE_CHECKING:
     from datetime import date
+
+    from PySide6.QtGui import QResizeEvent
 
     from studio_planner.craft.studio import Studio
     from studio_planner.desktop.page import PageDesk
     from studio_planner.services.desk import DeskView
     from studio_planner.services.stocks.running_out import StockRow
-    from studio_planner.services.stocks.stock_view import Stock
+    from studio_planner.services.stocks.stock_view import LotRow, Stock
 
-_WIDEST, _HIGH, _LEAST_BOTTLES = 980, 74, 3
+_WIDEST, _HIGH, _MOST_BOTTLES = 980, 74, 4
+_ROOM_FOR_STEPS = 720
+"""From this width on the steps have room beside the words."""
 
 
 class EnoughSection(Page):
@@ -51,6 +55,7 @@ class EnoughSection(Page):
     def __init__(self, desk: PageDesk, parent: QWidget | None = None) -> None:
         """Lie in the window `desk`, of no studio yet."""
         super().__init__(desk, parent)
+        self._least = 1
         self._rows = QVBoxLayout()
         self._rows.setSpacing(8)
         column = QWidget(self)
@@ -83,7 +88,8 @@ class EnoughSection(Page):
                     "shelf, and plan: then you see here what lasts and what to order.",
                 )
             )
-        for sentence in stock.warnings:
+        today = view.now.astimezone(view.studio.time_zone).date()
+        for sentence in _to_mind(view.studio, stock, today):
             self._say(f"\N{BLACK RIGHT-POINTING TRIANGLE} {sentence}", colour="now")
         if any(row.planned_g > 0.0 for row in stock.rows):
             said = translate(
@@ -92,10 +98,21 @@ class EnoughSection(Page):
                 "today on; the broken line is your reserve, the post the day to order by.",
             )
             self._say(said, font="small", colour="quiet")
-        today = view.now.astimezone(view.studio.time_zone).date()
+        standing = [len(_standing(stock, row)) for row in stock.rows]
+        self._least = max(standing, default=1)
         for row in stock.rows:
             self._rows.addWidget(Rule(self.canvas, self))
             self._rows.addWidget(self._row(view, stock, row, today))
+        self._fit()
+
+    @override
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._fit()
+
+    def _fit(self) -> None:
+        for steps in self.findChildren(LevelSteps):
+            steps.setVisible(self.width() >= _ROOM_FOR_STEPS)
 
     def _say(self, words: str, *, font: str = "plain", colour: str = "ink") -> None:
         self._rows.addWidget(Line(self.canvas, words, self, font=font, colour=colour))
@@ -105,10 +122,10 @@ class EnoughSection(Page):
         own = [one for one in stock.lots if (one.lot.product, one.lot.part) == _key(row)]
         name = stuff_said(studio, row.product, row.part)
         whole = QWidget(self)
-        bottles = BottleRow(self.canvas, _HIGH, whole, least=_LEAST_BOTTLES)
+        bottles = BottleRow(self.canvas, _HIGH, whole, least=self._least)
         bottles.setAccessibleName(translate("stock", "Bottles of {stuff}").format(stuff=name))
         bottles.show_bottles(
-            [filled(one, letter_of(row.part)) for one in own],
+            [filled(one, letter_of(row.part)) for one in _standing(stock, row)],
             " ".join(described(studio, one) for one in own),
         )
         layout = QHBoxLayout(whole)
@@ -143,6 +160,18 @@ class EnoughSection(Page):
         return verb(
             said, lambda: self.new_asked.emit(row.product, row.part), parent, about=name
         )
+
+
+def _standing(stock: Stock, row: StockRow) -> list[LotRow]:
+    """The bottles that are drawn: those that hold something, as far as there is room."""
+    own = [one for one in stock.lots if (one.lot.product, one.lot.part) == _key(row)]
+    return [one for one in own if one.level.left_g > 0.0][:_MOST_BOTTLES]
+
+
+def _to_mind(studio: Studio, stock: Stock, today: date) -> list[str]:
+    """What no row says by itself."""
+    of_rows = {said for row in stock.rows for said in running_out_said(studio, row, today)}
+    return [sentence for sentence in stock.warnings if sentence not in of_rows]
 
 
 def _key(row: StockRow) -> tuple[str, object]:

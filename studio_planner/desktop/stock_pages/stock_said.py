@@ -83,7 +83,7 @@ def _under_reserve(studio: Studio, row: StockRow, today: date) -> str:
 
 def _order_by(row: StockRow, today: date) -> str:
     if row.order_by is None or row.order_by <= today:
-        return translate("stock", "Order at once.")
+        return translate("stock", "Order at once; it may come too late.")
     return translate("stock", "Order by {date}.").format(date=date_said(row.order_by))
 
 
