@@ -760,7 +760,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Floor price {floor}, which leaves nothing over. By your rule you ask {asked}, of which {margin} ({share} %) stay.</source>
+        <source>Floor price {floor}, which leaves nothing over. By your rule you ask {asked}, of which {margin} ({share}) stay.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -9764,7 +9764,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Order at once.</source>
+        <source>Order at once; it may come too late.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -10696,8 +10696,8 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Waage verlassen</translation>
     </message>
     <message>
-        <source>Throw this mix away…</source>
-        <translation>Mischung wegwerfen…</translation>
+        <source>Throw away…</source>
+        <translation>Wegwerfen…</translation>
     </message>
     <message>
         <source>Stop: do not pour it like this.</source>
@@ -10812,10 +10812,6 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Abwiegen</translation>
     </message>
     <message>
-        <source>Mix into cup {cup}: {colour}</source>
-        <translation>Mischung in Becher {cup}: {colour}</translation>
-    </message>
-    <message>
         <source>colourant</source>
         <translation>Farbmittel</translation>
     </message>
@@ -10894,6 +10890,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>to wait</source>
         <translation>warten</translation>
+    </message>
+    <message>
+        <source>Into cup {cup}: {colour}</source>
+        <translation>In Becher {cup}: {colour}</translation>
     </message>
     <message>
         <source>The cup is empty</source>

@@ -12,6 +12,7 @@ if TYPE_CHECKING:
     from PySide6.QtGui import QFont
 
 _SPACING = 16
+_LEAST_WIDTH = 96
 _PLACES = (
     *((0, 0, 1, 6), (0, 6, 1, 6)),
     *((1, 0, 1, 3), (1, 3, 1, 3), (1, 9, 1, 3), (1, 6, 1, 3)),
@@ -67,7 +68,7 @@ class BenchTargets(QWidget):
         self._arrange(rows)
         for place, button in enumerate(self.buttons):
             button.setFont(first if not place else others)
-            button.setMinimumHeight(height)
+            button.setMinimumSize(_LEAST_WIDTH, height)
 
     def _arrange(self, rows: int) -> None:
         if rows == self._rows:

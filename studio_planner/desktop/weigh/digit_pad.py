@@ -20,6 +20,8 @@ if TYPE_CHECKING:
 ERASE = "⌫"
 _MOST_DIGITS = 7
 _TALL, _FLAT = 3, 6
+_FOUR_ROWS, _TWO_ROWS = 4, 2
+_SPACING, _LEAST = 8, 40
 """Keys beside each other where there is height for four rows, and where there is for two."""
 
 
@@ -52,7 +54,7 @@ class DigitPad(QWidget):
             button.setAccessibleName(names.get(key, key))
             button.clicked.connect(partial(self._pressed, key))
         self._grid = QGridLayout()
-        self._grid.setSpacing(8)
+        self._grid.setSpacing(_SPACING)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.addWidget(self.readout)
@@ -71,9 +73,16 @@ class DigitPad(QWidget):
         for place, button in enumerate(self.keys.values()):
             self._grid.addWidget(button, place // columns, place % columns)
 
-    def fit_into(self, target: int, height: int) -> None:
-        """Take four rows of three keys where there is height for them, else two of six."""
-        self.fit(target, columns=_TALL if height >= 5 * target + 40 else _FLAT)
+    def fit_into(self, target: int, width: int, height: int) -> None:
+        """Take four rows of three keys where there is height for them, else two of six.
+
+        Where not even those have room keys are smaller, and still larger than a fingertip.
+        """
+        room = height - self.readout.sizeHint().height()
+        tall = room >= _FOUR_ROWS * (target + _SPACING)
+        columns, rows = (_TALL, _FOUR_ROWS) if tall else (_FLAT, _TWO_ROWS)
+        wide = width // columns - _SPACING
+        self.fit(max(_LEAST, min(target, room // rows - _SPACING, wide)), columns=columns)
 
     def set_fonts(self, number: QFont, key: QFont) -> None:
         """Write the number and the keys with these."""

@@ -28,14 +28,21 @@ if TYPE_CHECKING:
 
     from studio_planner.desktop.canvas import Canvas
 
-_SHARES = {"number": 0.2, "verb": 0.075, "about": 0.04, "line": 0.03, "small": 0.026}
+_SHARES = {"number": 0.2, "verb": 0.075, "about": 0.042, "line": 0.032}
 """How high each kind of line is, in parts of the window's height."""
 
-_NUMBER_ROOM, _NUMBER_ALONE = 0.4, 0.52
-"""How wide the number may be beside what it means, and alone, in parts of the window."""
-
+_LINE_SHARE, _SMALL_SHARE = 0.03, 0.026
 _TARGET_SHARE, _KEY_SHARE, _READOUT_SHARE = 0.045, 0.06, 0.085
-_LEAST_BUTTON = 48
+_LEAST_BUTTON, _LOW_BUTTON = 48, 30
+_RIGHT_SHARE = 0.44
+"""How much of the width the right side takes."""
+
+_ROOM_FOR_BOTH = 560
+"""From this height on the step stays in view beside the pad."""
+
+_GAP, _BETWEEN, _SIDES = 8, 32, 32
+_MOST_PERCENT, _LEAST_PERCENT = 130, 30
+"""How much larger or smaller lines are written where there is room, or none."""
 
 
 class WeighScreen(QWidget):
@@ -46,11 +53,14 @@ class WeighScreen(QWidget):
         super().__init__(parent, Qt.WindowType.Window)
         self.canvas = canvas
         self.setWindowTitle(translate("weigh", "Weigh - Studio planner"))
-        self.head = self._label("line")
+        self.head = self._label("head")
+        self.head.setWordWrap(False)
+        self.step = QWidget(self)
         self.verb = self._label("verb")
         self.about = self._label("about")
         self.number = self._label("number")
         self.number.setWordWrap(False)
+        self.number.setContentsMargins(_GAP // 2, 0, _GAP // 2, 0)
         self.meaning = self._label("about")
         self.reads = self._label("about")
         self.said = VerdictLine(canvas, self)
@@ -66,7 +76,7 @@ class WeighScreen(QWidget):
         self.back = QPushButton(self)
         self.leave = QPushButton(translate("weigh", "Leave the scale"), self)
         self.sound = QPushButton(self)
-        self.give_up = QPushButton(translate("weigh", "Throw this mix away…"), self)
+        self.give_up = QPushButton(translate("weigh", "Throw away…"), self)
         for button in (self.leave, self.give_up):
             button.setAccessibleName(button.text())
         self._lay_out()
@@ -85,24 +95,18 @@ class WeighScreen(QWidget):
         head.addWidget(self.head, 1)
         head.addWidget(self.sound)
         head.addWidget(self.give_up)
-        number = QHBoxLayout()
-        number.setSpacing(20)
-        number.addWidget(self.number)
-        number.addWidget(self.meaning, 1, Qt.AlignmentFlag.AlignBottom)
-        step = QVBoxLayout()
-        step.addWidget(self.verb)
-        step.addWidget(self.about)
-        step.addLayout(number)
-        step.addWidget(self.reads)
-        step.addSpacing(8)
-        step.addWidget(self.said)
+        step = QVBoxLayout(self.step)
+        step.setContentsMargins(0, 0, 0, 0)
+        step.setSpacing(_GAP)
+        for label in self._lines:
+            step.addWidget(label)
         step.addStretch(1)
         middle = QHBoxLayout()
-        middle.setSpacing(32)
-        middle.addLayout(step, 5)
-        middle.addWidget(self.right, 4)
+        middle.setSpacing(_BETWEEN)
+        middle.addWidget(self.step, 1)
+        middle.addWidget(self.right)
         verbs = QHBoxLayout()
-        verbs.setSpacing(16)
+        verbs.setSpacing(_BETWEEN // 2)
         for button, share in (
             (self.target, 6),
             (self.other, 4),
@@ -113,46 +117,73 @@ class WeighScreen(QWidget):
         layout = QVBoxLayout(self)
         # What stands in it changes while it is shown; the screen is as large as it is.
         layout.setSizeConstraint(QVBoxLayout.SizeConstraint.SetNoConstraint)
-        layout.setContentsMargins(32, 16, 32, 24)
-        layout.setSpacing(12)
+        layout.setContentsMargins(_SIDES, 16, _SIDES, 20)
+        layout.setSpacing(_GAP)
         layout.addLayout(head)
         layout.addLayout(middle, 1)
         layout.addLayout(verbs)
+
+    @property
+    def _lines(self) -> tuple[QLabel, ...]:
+        """What stands under each other at the left."""
+        return (self.verb, self.about, self.number, self.meaning, self.reads, self.said)
 
     @override
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
         self._fit()
 
+    @property
+    def _low(self) -> bool:
+        """Whether the window is too low for step and pad beside each other."""
+        return self.height() < _ROOM_FOR_BOTH
+
     def _fit(self) -> None:
         bold, plain = self.canvas.fonts.bold, self.canvas.fonts.plain
-        for label in self.findChildren(QLabel):
-            kind = label.property("kind")
-            if kind not in {None, "number"}:
-                label.setFont(letters(self, bold, _SHARES[kind]))
-        self.fit_number()
-        large, line = letters(self, bold, _TARGET_SHARE), letters(self, bold, _SHARES["line"])
-        small = letters(self, bold, _SHARES["small"])
+        large, line = letters(self, bold, _TARGET_SHARE), letters(self, bold, _LINE_SHARE)
+        small = letters(self, bold, _SMALL_SHARE)
         target = target_pixels(self)
         for button in (self.target, self.other, self.back, self.leave):
             button.setFont(line)
             button.setMinimumHeight(target)
         self.target.setFont(large)
+        self.head.setFont(small)
         for button in (self.sound, self.give_up):
             button.setFont(small)
-            button.setMinimumHeight(_LEAST_BUTTON)
-        self.cover.set_fonts(line, letters(self, plain, _SHARES["small"]))
+            button.setMinimumHeight(_LOW_BUTTON if self._low else _LEAST_BUTTON)
+        self.cover.set_fonts(line, letters(self, plain, _SMALL_SHARE))
         self.pad.set_fonts(letters(self, bold, _READOUT_SHARE), letters(self, bold, _KEY_SHARE))
-        self.pad.fit_into(target, self.height() - target - 2 * _LEAST_BUTTON)
+        self.fit_letters()
 
-    def fit_number(self) -> None:
-        """Write the number as large as there is room for it and what it means."""
-        font = letters(self, self.canvas.fonts.bold, _SHARES["number"])
-        room = self.width() * (_NUMBER_ROOM if self.meaning.text() else _NUMBER_ALONE)
-        wide = QFontMetricsF(font).horizontalAdvance(self.number.text())
-        if wide > room:
-            font.setPixelSize(max(1, int(font.pixelSize() * room / wide)))
-        self.number.setFont(font)
+    def fit_letters(self) -> None:
+        """Write the step as large as there is room for; in a low window the pad takes it all."""
+        whole = self.width() - 2 * _SIDES
+        padded = self.right.currentWidget() is self.pad
+        self.step.setVisible(not (padded and self._low))
+        wide = whole if padded and self._low else (whole - _BETWEEN) * _RIGHT_SHARE
+        self.right.setFixedWidth(round(wide))
+        room = self.height() - target_pixels(self) - self.sound.minimumHeight() - 36 - 2 * _GAP
+        self.pad.fit_into(target_pixels(self), round(wide), room)
+        for percent in range(_MOST_PERCENT, _LEAST_PERCENT, -5):
+            if self._lines_height(percent / 100.0, round(whole - _BETWEEN - wide)) <= room:
+                break
+
+    def _lines_height(self, factor: float, wide: int) -> int:
+        """Write all lines so large, and tell how high they are together."""
+        high, bold = 0, self.canvas.fonts.bold
+        for label in self._lines:
+            if not label.text():
+                continue
+            font = letters(self, bold, factor * _SHARES[label.property("kind")])
+            if label is self.number:
+                across = QFontMetricsF(font).horizontalAdvance(label.text()) + 2 * _GAP
+                font.setPixelSize(max(1, int(font.pixelSize() * min(1.0, wide / across))))
+            label.setFont(font)
+            high += (
+                label.heightForWidth(wide) if label.wordWrap() else label.sizeHint().height()
+            )
+            high += _GAP
+        return high
 
     @override
     def minimumSizeHint(self) -> QSize:

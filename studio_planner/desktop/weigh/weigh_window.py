@@ -182,6 +182,8 @@ class WeighWindow(WeighScreen):
             self._show_nothing()
         self._show_head()
         self._offer_typed()
+        self.said.setVisible(bool(self.said.text()))
+        self.fit_letters()
 
     def _say(self, shown: weigh_words.Shown) -> None:
         for label, text in (
@@ -193,7 +195,6 @@ class WeighWindow(WeighScreen):
         ):
             label.setText(text)
             label.setVisible(bool(text))
-        self.fit_number()
         self._offer(self.target, shown.target)
         self._offer(self.other, shown.other)
 

@@ -96,7 +96,7 @@ def _verb(scale: ScaleStep, *, more: bool) -> str:
     if scale.work is ScaleWork.WHOLE:
         return translate("weigh", "Weigh out")
     if scale.work is ScaleWork.MIX:
-        said = translate("weigh", "Mix into cup {cup}: {colour}")
+        said = translate("weigh", "Into cup {cup}: {colour}")
         return said.format(cup=scale.cup, colour=scale.name)
     name = scale.name or translate("weigh", "colourant")
     return translate("weigh", "Add {colourant}").format(colourant=name)
