@@ -66,7 +66,8 @@ def test_a_notice_is_shown_and_its_button_is_heard(bus: str) -> None:
         assert notifier.pressed(_SECONDS) == (Pressed("one", "snooze"),)
         server.press(shown.number + 7, "done")  # somebody else's notice
         server.press(shown.number, "default")
-        heard = notifier.pressed(_SECONDS) + notifier.pressed(_SECONDS)
+        while not (heard := notifier.pressed(_SECONDS)):
+            pass
         assert heard == (Pressed("one", OPEN),)
         notifier._leave()
 
