@@ -737,51 +737,51 @@
     </message>
     <message>
         <source>in all</source>
-        <translation type="unfinished"></translation>
+        <translation>insgesamt</translation>
     </message>
     <message>
         <source>{what} {minutes}</source>
-        <translation type="unfinished"></translation>
+        <translation>{what} {minutes}</translation>
     </message>
     <message>
         <source>No attended time.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Arbeitszeit.</translation>
     </message>
     <message>
         <source>{minutes} min of attended time: {spent}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{minutes} min Arbeitszeit: {spent}.</translation>
     </message>
     <message>
         <source>What it costs</source>
-        <translation type="unfinished"></translation>
+        <translation>Was es kostet</translation>
     </message>
     <message>
         <source>Price agreed on, {currency}</source>
-        <translation type="unfinished"></translation>
+        <translation>Vereinbarter Preis, {currency}</translation>
     </message>
     <message>
         <source>Floor price {floor}, which leaves nothing over. By your rule you ask {asked}, of which {margin} ({share}) stay.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mindestpreis {floor}, dabei bleibt nichts übrig. Nach deiner Regel verlangst du {asked}, davon bleiben {margin} ({share}).</translation>
     </message>
     <message>
         <source>{agreed} were agreed on, of which {left} stay.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vereinbart sind {agreed}, davon bleiben {left}.</translation>
     </message>
     <message>
         <source>As a rush, with mixes of its own and a quick parcel, it would cost {extra} more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Als Eilauftrag, mit eigenen Mischungen und schnellem Paket, würde er {extra} mehr kosten.</translation>
     </message>
     <message>
         <source>One more joint to scuff would cost up to {extra} more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einmal mehr anschleifen würde bis zu {extra} mehr kosten.</translation>
     </message>
     <message>
         <source>{cost} and {minutes} min</source>
-        <translation type="unfinished"></translation>
+        <translation>{cost} und {minutes} min</translation>
     </message>
     <message>
         <source>Floor price {floor}; by your rule {asked} for the piece, or for the whole set.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mindestpreis {floor}; nach deiner Regel {asked} für das Stück oder den ganzen Satz.</translation>
     </message>
 </context>
 <context>
@@ -3662,7 +3662,7 @@
     </message>
     <message>
         <source>Stock</source>
-        <translation type="unfinished"></translation>
+        <translation>Bestand</translation>
     </message>
     <message>
         <source>Pages</source>
@@ -4615,7 +4615,7 @@
     </message>
     <message>
         <source>What one blank cost, {currency}</source>
-        <translation type="unfinished"></translation>
+        <translation>Preis eines Rohlings, {currency}</translation>
     </message>
     <message>
         <source>Takes {length} by {width} on its spot, {high} high.</source>
@@ -4982,103 +4982,103 @@
     <name>pigments</name>
     <message>
         <source>paste</source>
-        <translation type="unfinished"></translation>
+        <translation>Paste</translation>
     </message>
     <message>
         <source>mica</source>
-        <translation type="unfinished"></translation>
+        <translation>Glimmer</translation>
     </message>
     <message>
         <source>metal powder</source>
-        <translation type="unfinished"></translation>
+        <translation>Metallpulver</translation>
     </message>
     <message>
         <source>dry pigment</source>
-        <translation type="unfinished"></translation>
+        <translation>Trockenpigment</translation>
     </message>
     <message>
         <source>alcohol ink</source>
-        <translation type="unfinished"></translation>
+        <translation>Alkoholtinte</translation>
     </message>
     <message>
         <source>acrylic paint</source>
-        <translation type="unfinished"></translation>
+        <translation>Acrylfarbe</translation>
     </message>
     <message>
         <source>glitter</source>
-        <translation type="unfinished"></translation>
+        <translation>Glitzer</translation>
     </message>
     <message>
         <source>tint in solvent</source>
-        <translation type="unfinished"></translation>
+        <translation>Abtönfarbe mit Lösemittel</translation>
     </message>
     <message>
         <source>Usual in a mix: {low} to {high} %, at most {ceiling} % (common practice; the data sheets of mix and colourant go before it).</source>
-        <translation type="unfinished"></translation>
+        <translation>Üblich in einer Mischung: {low} bis {high} %, höchstens {ceiling} % (übliche Praxis; die Datenblätter von Mischung und Farbmittel gehen vor).</translation>
     </message>
     <message>
         <source>Where density and size are empty: {density} g/cm³ and {size} µm.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo Dichte und Größe leer sind, gelten {density} g/cm³ und {size} µm.</translation>
     </message>
     <message>
         <source>Pigments</source>
-        <translation type="unfinished"></translation>
+        <translation>Pigmente</translation>
     </message>
     <message>
         <source>No pigment yet. Add the pots that your colours come from.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch kein Pigment. Trag die Dosen ein, aus denen deine Farben kommen.</translation>
     </message>
     <message>
         <source>Name, as your colours call it</source>
-        <translation type="unfinished"></translation>
+        <translation>Name, wie er bei deinen Farben steht</translation>
     </message>
     <message>
         <source>Kind</source>
-        <translation type="unfinished"></translation>
+        <translation>Art</translation>
     </message>
     <message>
         <source>Density in g/cm³, where it is known</source>
-        <translation type="unfinished"></translation>
+        <translation>Dichte in g/cm³, wenn bekannt</translation>
     </message>
     <message>
         <source>Grain or flake in micrometres, where it is known</source>
-        <translation type="unfinished"></translation>
+        <translation>Korn oder Plättchen in Mikrometern, wenn bekannt</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>Open a studio first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erst ein Studio öffnen.</translation>
     </message>
     <message>
         <source>Add a pigment for costs, and for how it sinks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Trag ein Pigment ein: für die Kosten und dafür, wie es absinkt.</translation>
     </message>
     <message>
         <source>In colours of {pieces}.</source>
-        <translation type="unfinished"></translation>
+        <translation>In Farben von {pieces}.</translation>
     </message>
     <message>
         <source>No colour of a coat is called so.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Farbe einer Schicht heißt so.</translation>
     </message>
     <message>
         <source>Price of 100 g, {currency}</source>
-        <translation type="unfinished"></translation>
+        <translation>Preis für 100 g, {currency}</translation>
     </message>
     <message>
         <source>New pigment</source>
-        <translation type="unfinished"></translation>
+        <translation>Neues Pigment</translation>
     </message>
     <message>
         <source>Remove {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} entfernen</translation>
     </message>
     <message>
         <source>Move a pigment</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Pigment verschieben</translation>
     </message>
 </context>
 <context>
@@ -5183,147 +5183,147 @@
     <name>prices</name>
     <message>
         <source>Prices and rules</source>
-        <translation type="unfinished"></translation>
+        <translation>Preise und Regeln</translation>
     </message>
     <message>
         <source>Days until bottles are here</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage, bis Flaschen da sind</translation>
     </message>
     <message>
         <source>From your order until they can be used: delivery, and a day in the warm room.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von deiner Bestellung, bis du sie brauchen kannst: Lieferung und ein Tag im warmen Raum.</translation>
     </message>
     <message>
         <source>Days that an opened bottle keeps</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage, die Offenes hält</translation>
     </message>
     <message>
         <source>Where its label says nothing earlier; six to twelve months are common practice.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wenn das Etikett nichts Früheres sagt; sechs bis zwölf Monate sind übliche Praxis.</translation>
     </message>
     <message>
         <source>Reserve of each part</source>
-        <translation type="unfinished"></translation>
+        <translation>Reserve je Komponente</translation>
     </message>
     <message>
         <source>So much is to be left for what nobody has planned.</source>
-        <translation type="unfinished"></translation>
+        <translation>So viel soll übrig bleiben für das, was niemand geplant hat.</translation>
     </message>
     <message>
         <source>An hour of your hands</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Arbeitsstunde</translation>
     </message>
     <message>
         <source>Attended minutes count; days of curing do not.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es zählen die Minuten, die du daran bist, nicht die Tage des Härtens.</translation>
     </message>
     <message>
         <source>Consumables of a mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Material je Mischung</translation>
     </message>
     <message>
         <source>Gloves, cups and sticks of each mix, shared as it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Handschuhe, Becher und Rührstäbe jeder Mischung, geteilt wie sie selbst.</translation>
     </message>
     <message>
         <source>Consumables of a piece</source>
-        <translation type="unfinished"></translation>
+        <translation>Material je Stück</translation>
     </message>
     <message>
         <source>Tape, abrasive and packing of each single piece.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klebeband, Schleifmittel und Verpackung für jedes einzelne Stück.</translation>
     </message>
     <message>
         <source>Overhead</source>
-        <translation type="unfinished"></translation>
+        <translation>Gemeinkosten</translation>
     </message>
     <message>
         <source>On materials or on hours, whichever cost more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf Material oder auf Stunden, je nachdem, was mehr kostet.</translation>
     </message>
     <message>
         <source>Pieces that do not pass</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausschuss</translation>
     </message>
     <message>
         <source>Those that pass bear their cost.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was gelingt, trägt die Kosten mit.</translation>
     </message>
     <message>
         <source>Margin</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufschlag</translation>
     </message>
     <message>
         <source>On top of the cost, or as a share of the price.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf die Kosten oder als Anteil am Preis.</translation>
     </message>
     <message>
         <source>Fees of whoever sells it</source>
-        <translation type="unfinished"></translation>
+        <translation>Gebühren beim Verkauf</translation>
     </message>
     <message>
         <source>A share of the price that never reaches you.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Anteil am Preis, der nie bei dir ankommt.</translation>
     </message>
     <message>
         <source>Prices are rounded up to</source>
-        <translation type="unfinished"></translation>
+        <translation>Preise aufrunden auf</translation>
     </message>
     <message>
         <source>The step of your price tags.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Stufe deiner Preisschilder.</translation>
     </message>
     <message>
         <source>More for hours of a rush</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuschlag für Eilstunden</translation>
     </message>
     <message>
         <source>What an evening that is put in to be quick costs on top.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was ein eingeschobener Abend zusätzlich kostet, damit es schnell geht.</translation>
     </message>
     <message>
         <source>More for a quick parcel</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuschlag für Eilpaket</translation>
     </message>
     <message>
         <source>What sending it quickly adds.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was schneller Versand dazu kostet.</translation>
     </message>
     <message>
         <source>Bottles and pigments have their prices in their own entries, blanks with their pieces. What nobody has entered is named where it is missing and counts nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Flaschen und Pigmente haben ihren Preis beim eigenen Eintrag, Rohlinge bei ihren Stücken. Was niemand eingetragen hat, wird dort genannt, wo es fehlt, und zählt nicht mit.</translation>
     </message>
     <message>
         <source>The stock</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Bestand</translation>
     </message>
     <message>
         <source>What it costs</source>
-        <translation type="unfinished"></translation>
+        <translation>Was es kostet</translation>
     </message>
     <message>
         <source>What you ask</source>
-        <translation type="unfinished"></translation>
+        <translation>Was du verlangst</translation>
     </message>
     <message>
         <source>a share on top of the cost</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Anteil auf die Kosten</translation>
     </message>
     <message>
         <source>a share of the price</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Anteil am Preis</translation>
     </message>
     <message>
         <source>Your margin is</source>
-        <translation type="unfinished"></translation>
+        <translation>Dein Aufschlag ist</translation>
     </message>
     <message>
         <source>{what}, {currency}</source>
-        <translation type="unfinished"></translation>
+        <translation>{what}, {currency}</translation>
     </message>
     <message>
         <source>So what costs {cost} is offered for {asked}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was {cost} kostet, bietest du so für {asked} an.</translation>
     </message>
 </context>
 <context>
@@ -9581,259 +9581,259 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>What is in it</source>
-        <translation type="unfinished"></translation>
+        <translation>Was darin ist</translation>
     </message>
     <message>
         <source>Kept for</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufgehoben für</translation>
     </message>
     <message>
         <source>Opened</source>
-        <translation type="unfinished"></translation>
+        <translation>Geöffnet</translation>
     </message>
     <message>
         <source>opened on</source>
-        <translation type="unfinished"></translation>
+        <translation>geöffnet am</translation>
     </message>
     <message>
         <source>Best before</source>
-        <translation type="unfinished"></translation>
+        <translation>Haltbar bis</translation>
     </message>
     <message>
         <source>its label says</source>
-        <translation type="unfinished"></translation>
+        <translation>auf dem Etikett steht</translation>
     </message>
     <message>
         <source>Lot number on its label</source>
-        <translation type="unfinished"></translation>
+        <translation>Chargennummer auf dem Etikett</translation>
     </message>
     <message>
         <source>There from</source>
-        <translation type="unfinished"></translation>
+        <translation>Da ab</translation>
     </message>
     <message>
         <source>In it when new</source>
-        <translation type="unfinished"></translation>
+        <translation>Neu darin</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>any order</source>
-        <translation type="unfinished"></translation>
+        <translation>jeden Auftrag</translation>
     </message>
     <message>
         <source>What all of it cost, {currency}</source>
-        <translation type="unfinished"></translation>
+        <translation>Preis der ganzen Flasche, {currency}</translation>
     </message>
     <message>
         <source>Sections</source>
-        <translation type="unfinished"></translation>
+        <translation>Abschnitte</translation>
     </message>
     <message>
         <source>What lasts</source>
-        <translation type="unfinished"></translation>
+        <translation>Was reicht</translation>
     </message>
     <message>
         <source>Bottles</source>
-        <translation type="unfinished"></translation>
+        <translation>Flaschen</translation>
     </message>
     <message>
         <source>No bottle yet. Add one for each part of what is on the shelf.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Flasche. Trag für jede Komponente im Regal eine ein.</translation>
     </message>
     <message>
         <source>Open a studio first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erst ein Studio öffnen.</translation>
     </message>
     <message>
         <source>A bottle holds a product; add one under Products first.</source>
-        <translation type="unfinished"></translation>
+        <translation>In einer Flasche ist ein Produkt; trag erst eines unter Produkte ein.</translation>
     </message>
     <message>
         <source>Add a bottle to see how long it lasts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Trag eine Flasche ein und sieh, wie lange sie reicht.</translation>
     </message>
     <message>
         <source>New bottle</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Flasche</translation>
     </message>
     <message>
         <source>Add a bottle</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Flasche eintragen</translation>
     </message>
     <message>
         <source>Copy {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} kopieren</translation>
     </message>
     <message>
         <source>Remove {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} entfernen</translation>
     </message>
     <message>
         <source>Move a bottle</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Flasche verschieben</translation>
     </message>
     <message>
         <source>In it now, without the bottle</source>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt darin, ohne Flasche</translation>
     </message>
     <message>
         <source>Keep this count</source>
-        <translation type="unfinished"></translation>
+        <translation>So zählen</translation>
     </message>
     <message>
         <source>Count it</source>
-        <translation type="unfinished"></translation>
+        <translation>Zählen</translation>
     </message>
     <message>
         <source>Put it on the scale now and then: from a count on, only what was weighed since is taken off.</source>
-        <translation type="unfinished"></translation>
+        <translation>Stell sie ab und zu auf die Waage: Ab da wird nur abgezogen, was seither abgewogen wurde.</translation>
     </message>
     <message>
         <source>{when}: {left} left</source>
-        <translation type="unfinished"></translation>
+        <translation>{when}: {left} übrig</translation>
     </message>
     <message>
         <source>Take back</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurücknehmen</translation>
     </message>
     <message>
         <source>Write what the scale shows.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schreib, was die Waage zeigt.</translation>
     </message>
     <message>
         <source>count</source>
-        <translation type="unfinished"></translation>
+        <translation>Zählung</translation>
     </message>
     <message>
         <source>take a count back</source>
-        <translation type="unfinished"></translation>
+        <translation>Zählung zurücknehmen</translation>
     </message>
     <message>
         <source>What the bottles are enough for</source>
-        <translation type="unfinished"></translation>
+        <translation>Wofür die Flaschen reichen</translation>
     </message>
     <message>
         <source>Nothing is planned and no bottle is entered. Enter the bottles on your shelf, and plan: then you see here what lasts and what to order.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts ist geplant und keine Flasche eingetragen. Trag die Flaschen aus deinem Regal ein und plane: Dann siehst du hier, was reicht und was zu bestellen ist.</translation>
     </message>
     <message>
         <source>Hatched is what the plan has reserved. Each step on the right is a pour, from today on; the broken line is your reserve, the post the day to order by.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schraffiert ist, was der Plan reserviert hat. Jede Stufe rechts ist ein Guss, von heute an; die gestrichelte Linie ist deine Reserve, der Pfosten der letzte Tag zum Bestellen.</translation>
     </message>
     <message>
         <source>Bottles of {stuff}</source>
-        <translation type="unfinished"></translation>
+        <translation>Flaschen von {stuff}</translation>
     </message>
     <message>
         <source>Its bottles</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Flaschen</translation>
     </message>
     <message>
         <source>Enter a bottle</source>
-        <translation type="unfinished"></translation>
+        <translation>Flasche eintragen</translation>
     </message>
     <message>
         <source>No bottle is entered. The plan takes {planned}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Flasche eingetragen. Der Plan braucht {planned}.</translation>
     </message>
     <message>
         <source>{left} left, {coming} more to come; the plan takes {planned}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{left} übrig, {coming} kommen noch; der Plan braucht {planned}.</translation>
     </message>
     <message>
         <source>{left} left; the plan takes {planned}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{left} übrig; der Plan braucht {planned}.</translation>
     </message>
     <message>
         <source>Nothing that is planned takes of it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Plan braucht nichts davon.</translation>
     </message>
     <message>
         <source>Enough: {after} stay when all is poured.</source>
-        <translation type="unfinished"></translation>
+        <translation>Reicht: {after} bleiben, wenn alles gegossen ist.</translation>
     </message>
     <message>
         <source>Runs out at pour {number} ({pieces}), {when}: {short} short. {order}</source>
-        <translation type="unfinished"></translation>
+        <translation>Geht bei Guss {number} ({pieces}) aus, {when}: {short} fehlen. {order}</translation>
     </message>
     <message>
         <source>Enough for the plan, but after pour {number} less than your reserve of {reserve} is left. {order}</source>
-        <translation type="unfinished"></translation>
+        <translation>Reicht für den Plan, aber nach Guss {number} ist weniger als deine Reserve von {reserve} übrig. {order}</translation>
     </message>
     <message>
         <source>Order at once; it may come too late.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sofort bestellen; es kommt vielleicht zu spät.</translation>
     </message>
     <message>
         <source>Order by {date}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bis {date} bestellen.</translation>
     </message>
     <message>
         <source>{left} of {new}</source>
-        <translation type="unfinished"></translation>
+        <translation>{left} von {new}</translation>
     </message>
     <message>
         <source>{label}: {left} left of {new}, {reserved} of it reserved, {state}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{label}: {left} von {new} übrig, davon {reserved} reserviert, {state}.</translation>
     </message>
     <message>
         <source>not opened</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht geöffnet</translation>
     </message>
     <message>
         <source>opened</source>
-        <translation type="unfinished"></translation>
+        <translation>geöffnet</translation>
     </message>
     <message>
         <source>left</source>
-        <translation type="unfinished"></translation>
+        <translation>übrig</translation>
     </message>
     <message>
         <source>used</source>
-        <translation type="unfinished"></translation>
+        <translation>verbraucht</translation>
     </message>
     <message>
         <source>free</source>
-        <translation type="unfinished"></translation>
+        <translation>frei</translation>
     </message>
     <message>
         <source>is its last day</source>
-        <translation type="unfinished"></translation>
+        <translation>ist der letzte Tag</translation>
     </message>
     <message>
         <source>is the first pour that takes of it, number {number}</source>
-        <translation type="unfinished"></translation>
+        <translation>nimmt der erste Guss davon, Nummer {number}</translation>
     </message>
     <message>
         <source>reserved for pieces of no order</source>
-        <translation type="unfinished"></translation>
+        <translation>reserviert für Stücke ohne Auftrag</translation>
     </message>
     <message>
         <source>reserved for {order}</source>
-        <translation type="unfinished"></translation>
+        <translation>reserviert für {order}</translation>
     </message>
     <message>
         <source>{lacking} more were weighed from it than it held. Count what is left.</source>
-        <translation type="unfinished"></translation>
+        <translation>Daraus sind {lacking} mehr gewogen, als darin war. Zähl, was noch da ist.</translation>
     </message>
     <message>
         <source>It is past its last day. Its data sheet says what to do.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der letzte Tag ist vorbei. Das Datenblatt sagt, was zu tun ist.</translation>
     </message>
     <message>
         <source>It will be past its last day at a planned pour.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei einem geplanten Guss ist ihr letzter Tag vorbei.</translation>
     </message>
     <message>
         <source>{guessed} were weighed without a lot and count as from this bottle.</source>
-        <translation type="unfinished"></translation>
+        <translation>{guessed} sind ohne Charge gewogen und zählen als aus dieser Flasche.</translation>
     </message>
     <message>
         <source>Add a pigment</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Pigment eintragen</translation>
     </message>
 </context>
 <context>
