@@ -18,6 +18,8 @@ _PACKAGES = (
     "studio_pages",
     "room_pages",
     "question_pages",
+    "log_pages",
+    "stock_pages",
     "pages",
     "bench",
 )

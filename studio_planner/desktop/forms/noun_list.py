@@ -100,7 +100,10 @@ class NounList(QWidget):
         self.list.setPalette(ground)
 
     def show_things(self, things: Sequence[tuple[str, str, str]]) -> None:
-        """Show things as (key, name, a quiet line); the chosen one stays so if it is there."""
+        """Show things as (key, name, a quiet line); the chosen one stays so if it is there.
+
+        `chosen` tells only of another choice; what is shown of the same one is up to the page.
+        """
         kept = self.current_key
         self.list.blockSignals(True)  # noqa: FBT003 - Qt's own
         self.list.clear()
@@ -109,11 +112,14 @@ class NounList(QWidget):
             item.setData(_KEY, key)
             item.setSizeHint(QSize(0, round(self._line_height * (2 if line else 1) + 10)))
             self.list.addItem(item)
+        keys = [key for key, _, _ in things]
+        if kept in keys:
+            self.choose(kept)
         self.list.blockSignals(False)  # noqa: FBT003 - Qt's own
         self._empty.setVisible(not things)
         self.list.setVisible(bool(things))
-        keys = [key for key, _, _ in things]
-        self.choose(kept if kept in keys else (keys[0] if keys else ""))
+        if keys and kept not in keys:
+            self.choose(keys[0])
         self._offer()
 
     @property

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from functools import lru_cache
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.log import EntryKind
@@ -19,6 +20,7 @@ if TYPE_CHECKING:
     from studio_planner.craft.log import Poured
     from studio_planner.craft.orders import Order
     from studio_planner.craft.pieces import Piece
+    from studio_planner.craft.places import Place
     from studio_planner.craft.plans import Plan
     from studio_planner.craft.products import Product
     from studio_planner.craft.studio import Studio
@@ -27,6 +29,9 @@ _ANY_UNITS = Units()
 _ANY_REMINDING = Reminding()
 _ANY_STOCK = StockRules()
 _ANY_PRICES = Prices()
+
+_PRODUCTS = 256
+"""As many products without what no plan asks are remembered: their laws take time to check."""
 
 _BEARING = frozenset(EntryKind) - {
     EntryKind.POURED,
@@ -98,7 +103,7 @@ def _as_planned(studio: Studio) -> Studio:
         poured=tuple(_plain_pour(pour) for pour in studio.poured),
         products=tuple(_plain_product(product) for product in studio.products),
         settings=replace(studio.settings, tariff_per_kwh=0.0),
-        places=tuple(replace(place, heat_loss_w_per_k=None) for place in studio.places),
+        places=tuple(_plain_place(place) for place in studio.places),
         people=tuple(_plain_person(person) for person in studio.people),
         pieces=tuple(_plain_piece(piece) for piece in studio.pieces),
         orders=tuple(_plain_order(order) for order in studio.orders),
@@ -116,6 +121,12 @@ def _plain_pour(pour: Poured) -> Poured:
     return pour if pour.batch is None else replace(pour, batch=None)
 
 
+def _plain_place(place: Place) -> Place:
+    plain = place.heat_loss_w_per_k is None
+    return place if plain else replace(place, heat_loss_w_per_k=None)
+
+
+@lru_cache(maxsize=_PRODUCTS)
 def _plain_product(product: Product) -> Product:
     plain = product.viscosity_mpas is None
     return product if plain else replace(product, viscosity_mpas=None)
