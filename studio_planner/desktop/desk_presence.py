@@ -44,6 +44,8 @@ class DeskPresence:
         """Show the window again, wherever it is."""
         window = self._window
         window.setWindowState(window.windowState() & ~Qt.WindowState.WindowMinimized)
+        hidden = window.isHidden()
         window.show()
-        window.raise_()
         window.activateWindow()
+        if not hidden and not window.isActiveWindow():
+            window.raise_()

@@ -88,6 +88,7 @@ class DeskReminding(QObject):
         self.due: DueList | None = None
         self.outcomes: dict[str, str] = {}
         self.trouble = ""
+        self.pause_milliseconds = AFTER_CHANGE_MILLISECONDS
         self._every = self._timer(LOOKS_EVERY_MILLISECONDS)
         self._soon = self._timer(AFTER_CHANGE_MILLISECONDS)
         self._soon.setSingleShot(True)
@@ -102,6 +103,11 @@ class DeskReminding(QObject):
     def possible(self) -> bool:
         """Whether this desk reminds at all."""
         return self._ways_out is not None
+
+    @property
+    def busy(self) -> bool:
+        """Whether something was asked for and is not known yet."""
+        return any(worker is not None and worker.busy for worker in (self._ringer, self._clerk))
 
     # The means
 
@@ -183,7 +189,7 @@ class DeskReminding(QObject):
     def look_soon(self) -> None:
         """Look after a pause: the studio has changed, and may change once more."""
         if self._every.isActive():
-            self._soon.start(AFTER_CHANGE_MILLISECONDS)
+            self._soon.start(self.pause_milliseconds)
 
     def look(self) -> None:
         """Write down what is due by now and tell it, in the thread that rings."""
