@@ -211,12 +211,16 @@ def clock_set_back(row: DueRow, now: datetime) -> DueRow:
 
 
 def acknowledged(row: DueRow, now: datetime) -> DueRow:
-    """The row once the maker has seen it: it is done, or will not be."""
-    if row.acknowledged is not None and row.rings_at is None:
-        return row
+    """The row once the maker has seen it: it is done, or will not be.
+
+    Where the plan has moved it to another time ahead, it still rings then.
+    """
     due, rang_for = row.reminder.due, row.rang_for
-    ahead = rang_for is None or row.acknowledged is not None
-    return replace(row, acknowledged=now, rings_at=None, rang_for=due if ahead else rang_for)
+    if rang_for is None or row.acknowledged is not None:
+        ahead = row.rings_at is not None
+        return replace(row, acknowledged=now, rings_at=None, rang_for=due) if ahead else row
+    again = due > now and _another(due, rang_for)
+    return replace(row, acknowledged=now, rings_at=due if again else None)
 
 
 def snoozed(row: DueRow, until: datetime) -> DueRow:

@@ -98,6 +98,11 @@ def test_what_was_acknowledged_rings_again_for_a_time_after_it() -> None:
     assert planned_again(late, reminder(NOON + DAY)).rings_at is None
 
 
+def test_what_is_acknowledged_after_it_was_moved_still_rings_then() -> None:
+    moved = planned_again(told(), reminder(NOON + DAY))
+    assert acknowledged(moved, NOON + HOUR).rings_at == NOON + DAY
+
+
 def test_what_is_acknowledged_ahead_is_acknowledged_for_that_time() -> None:
     seen = acknowledged(new_row(reminder()), NOON - HOUR)
     assert planned_again(seen, reminder()).rings_at is None

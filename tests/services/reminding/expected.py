@@ -85,13 +85,14 @@ class Expected:
 
     def settled(self, now: datetime) -> None:
         """What is due at that time is written down, whatever comes after."""
+        for fate in self.fates.values():
+            if fate.listed and fate.rung_for and fate.rung_for - now > A_LITTLE:
+                # Told too early, by a clock that was wrong: what is ahead is told in its time.
+                fate.rung_for = now - HALF_AN_HOUR
         for uid, wish in self.wishes.items():
             fate = self.fates[uid]
             if fate.acknowledged is not None:
                 fate.acknowledged = min(fate.acknowledged, now)
-            if fate.listed and fate.rung_for and fate.rung_for - now > A_LITTLE:
-                # Told too early, by a clock that was wrong: what is ahead is told in its time.
-                fate.rung_for = now - HALF_AN_HOUR
             self._evaluate(fate, self._due(wish), now, fate.acknowledged)
             if fate.owed_for != self._due(wish):  # another time of the plan takes its place
                 fate.owed_after = None
