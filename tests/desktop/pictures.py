@@ -4,8 +4,8 @@
     python -m tests.desktop.pictures --readme
 
 Light and dark, at 100 and 200 %: the week, the whole plan, one day near by, every other page,
-and the bench. With --readme only the two pictures of the week that the README shows, in
-resources/pictures.
+the bench and the scale. With --readme only the two pictures of the week that the README shows,
+in resources/pictures.
 """
 
 from __future__ import annotations
@@ -14,7 +14,7 @@ import os
 import shutil
 import subprocess
 import sys
-from datetime import date, time
+from datetime import date, time, timedelta
 from pathlib import Path
 from tempfile import TemporaryDirectory
 from typing import TYPE_CHECKING
@@ -35,8 +35,10 @@ from studio_planner.services.sample import create_sample
 from tests.desktop.scenes import StillClock
 
 if TYPE_CHECKING:
+    from collections.abc import Iterator
+
     from PySide6.QtGui import QPixmap
-    from PySide6.QtWidgets import QApplication
+    from PySide6.QtWidgets import QApplication, QWidget
 
     from studio_planner.desktop.window import DeskWindow
 
@@ -46,6 +48,9 @@ PAGES = (ORDERS, PIECES, PRODUCTS, STUDIO, QUESTIONS, LOG, STOCK)
 SMALLEST = 0
 """Qt's quality of a PNG without loss that takes the least room."""
 SIZE = (1440, 900)
+LAST_STEP = 12
+"""The step at the scale after which nothing new is seen: the second cup is poured."""
+
 README_PICTURES = {
     "desk-week-light-100.png": "desk.png",
     "desk-week-dark-100.png": "desk-dark.png",
@@ -123,6 +128,8 @@ def one_scale(out: Path, percent: int) -> None:
                     str(out / f"desk-{page}-{look.value}-{percent}.png"), quality=SMALLEST
                 )
             _bench(app, window).save(str(out / f"bench-{look.value}-{percent}.png"))
+            for name, picture in _scale(app, window, clock):
+                picture.save(str(out / f"scale-{name}-{look.value}-{percent}.png"))
             window.close()
 
 
@@ -134,6 +141,34 @@ def _bench(app: QApplication, window: DeskWindow) -> QPixmap:
     for _ in range(5):
         app.processEvents()
     return bench.grab()
+
+
+def _scale(
+    app: QApplication, window: DeskWindow, clock: StillClock
+) -> Iterator[tuple[str, QPixmap]]:
+    """The sheet of a mix of several colours, then what the scale asks for, to the end."""
+    scale, begun = window.others.scale, clock.when
+    window.weigh("tide-tray", "colour")
+    scale.showNormal()
+    scale.resize(*SIZE)
+    scale.sounds.off = True
+    names = {1: "a", 3: "b", 4: "stir", 6: "colourant", 11: "pour"}
+    yield "sheet", _grabbed(app, scale)
+    scale.tap()
+    while (stand := scale.work.stand) is not None and stand.step_number < LAST_STEP:
+        if stand.step_number in names:
+            yield names[stand.step_number], _grabbed(app, scale)
+        clock.when += timedelta(seconds=50)
+        scale.tap()
+    scale.tap_other()
+    yield "left", _grabbed(app, scale)
+    clock.when = begun
+
+
+def _grabbed(app: QApplication, widget: QWidget) -> QPixmap:
+    for _ in range(5):
+        app.processEvents()
+    return widget.grab()
 
 
 def _show(window: DeskWindow, name: str) -> None:

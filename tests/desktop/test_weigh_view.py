@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QApplication, QLabel, QPushButton, QWidget
 
 from studio_planner.craft.log import EntryKind
 from studio_planner.craft.pieces import Colour
+from studio_planner.craft.stock import Lot, LotPart
 from studio_planner.desktop.theme import Look
 from studio_planner.desktop.tongue import Language, speak
 from studio_planner.desktop.weigh.cup_clock import CupState, CupTimes
@@ -325,6 +326,58 @@ def test_leaving_the_view_loses_nothing(weigh: WeighWindow, clock: StillClock) -
     assert not weigh.isVisible()
     weigh.begin(("small", "flood"))
     assert do_of(weigh) is Do.STIR
+
+
+def test_a_mix_that_is_written_down_is_done_with_when_the_view_is_left(
+    window: DeskWindow, weigh: WeighWindow, clock: StillClock
+) -> None:
+    tap_until(weigh, clock, Do.WRITTEN)
+    kept = [window.others.mix_runs]
+    QTest.keyClick(weigh, Qt.Key.Key_Escape)
+    kept.append(window.others.mix_runs)
+    assert kept == [True, False]
+    window.verbs["undo"].trigger()
+    assert not studio_of(weigh).poured
+
+
+def test_each_studio_has_its_own_running_mix(
+    window: DeskWindow, weigh: WeighWindow, clock: StillClock, tmp_path: Path
+) -> None:
+    tap_until(weigh, clock, Do.STIR)
+    other = tmp_path / "other.studio"
+    create_studio(other, scene()).close()
+    assert window.open_path(other)
+    weigh.show_now()
+    assert weigh.work.running is None
+    assert window.open_path(tmp_path / "bench.studio")
+    weigh.show_now()
+    assert do_of(weigh) is Do.STIR
+
+
+def test_a_bottle_is_chosen_with_a_tap(window: DeskWindow, weigh: WeighWindow) -> None:
+    window.changes.attempt(Change("Two bottles", _with_bottles))
+    weigh.show_now()
+    assert weigh.cover.lots == ("old", "")
+    tap(weigh.cover.buttons[0])
+    assert weigh.cover.lots == ("new", "")
+    tap(weigh.cover.buttons[0])
+    assert "not noted" in weigh.cover.buttons[0].text()
+    tap(weigh.cover.buttons[0])
+    met_with(weigh, "100", "144")
+    (mix,) = studio_of(weigh).standing_mixes
+    assert (mix.lot_a, mix.lot_b) == ("old", "")
+
+
+def _with_bottles(studio: Studio) -> Studio:
+    bought = START.date() - timedelta(days=40)
+    bottles = (
+        Lot(
+            key=key, product="flood", part=LotPart.A, label=f"L {key}", new_g=900,
+            received=bought + timedelta(days=days),
+        )
+        for key, days in (("new", 20), ("old", 0))
+    )  # fmt: skip
+    return replace(studio, lots=tuple(bottles))
 
 
 def test_what_is_left_says_where_it_can_go(weigh: WeighWindow, clock: StillClock) -> None:

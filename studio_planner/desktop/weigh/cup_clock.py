@@ -165,7 +165,10 @@ class CupClock(QWidget):
             painter.rotate(52.0)
             painter.translate(-rect.center())
             rect = rect.adjusted(
-                rect.width() * 0.14, rect.height() * 0.14, -rect.width() * 0.14, 0.0
+                rect.width() * 0.16,
+                rect.height() * 0.1,
+                -rect.width() * 0.16,
+                -rect.height() * 0.1,
             )
         slope = 0.14 * rect.width()
         wall = QPolygonF(

@@ -156,7 +156,7 @@ class WeighScreen(QWidget):
         self.fit_letters()
 
     def fit_letters(self) -> None:
-        """Write the step as large as there is room for; in a low window the pad takes it all."""
+        """Write the step as large as there is room for; in low windows a pad takes it all."""
         whole = self.width() - 2 * _SIDES
         padded = self.right.currentWidget() is self.pad
         self.step.setVisible(not (padded and self._low))

@@ -28,7 +28,7 @@ if TYPE_CHECKING:
     from collections.abc import Callable
     from pathlib import Path
 
-    from PySide6.QtGui import QKeyEvent
+    from PySide6.QtGui import QCloseEvent, QKeyEvent
     from PySide6.QtWidgets import QPushButton, QWidget
 
     from studio_planner.craft.plans import PlannedCoat
@@ -100,8 +100,7 @@ class WeighWindow(WeighScreen):
         `coat` is a pair of piece and coat.
         """
         self._asks, self._giving_up = None, False
-        if self.work.running is None:
-            self.work.look()
+        self.work.look()
         self._mix = self._mix_of(coat)
         self.show_now()
         self.showFullScreen()
@@ -169,11 +168,10 @@ class WeighWindow(WeighScreen):
 
     def show_now(self) -> None:
         """Show the step as it is now, and count."""
+        self.work.follow()
         session, stand = self._desk.session, self.work.stand
         if session is None:
             return
-        if self.work.running is not None and stand is None:
-            self.work.look()  # its piece is gone: it says so
         if stand is not None:
             self._show_step(session.studio, stand)
         elif self.sheet is not None:
@@ -416,6 +414,14 @@ class WeighWindow(WeighScreen):
         self._asks, self._giving_up = None, False
         self.show_now()
         self.target.setFocus()
+
+    @override
+    def closeEvent(self, event: QCloseEvent) -> None:
+        self._tick.stop()
+        stand = self.work.stand
+        if stand is not None and stand.step.do is Do.WRITTEN:
+            self.work.finish()
+        super().closeEvent(event)
 
     # The pad
 

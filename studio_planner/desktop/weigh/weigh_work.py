@@ -22,6 +22,7 @@ from studio_planner.services.mix_run.walk import stand_of
 
 if TYPE_CHECKING:
     from collections.abc import Callable
+    from pathlib import Path
 
     from studio_planner.craft.plans import PlannedCoat
     from studio_planner.craft.studio import Studio
@@ -43,6 +44,7 @@ class WeighWork:
         self._desk = desk
         self._kept = kept
         self._seen: tuple[Studio, RunningMix, Stand] | None = None
+        self._of: Path | None = None
         self.running: RunningMix | None = None
         self.trouble = ""
 
@@ -55,9 +57,14 @@ class WeighWork:
         return None if session is None else session.studio
 
     def look(self) -> None:
-        """Take up what was kept of a mix, on this studio."""
-        kept = self._kept()
-        self.running = None if kept is None else kept.read()
+        """Take up what was kept of a mix of the studio on the desk, maybe by another desk."""
+        session, kept = self._desk.session, self._kept()
+        path = None if session is None else session.path
+        if kept is not None:
+            self.running = kept.read()
+        elif path != self._of:
+            self.running = None
+        self._of = path
         self.trouble = ""
         if self.running is not None and self.stand is None:
             self._forget()
@@ -65,6 +72,13 @@ class WeighWork:
                 "weigh",
                 "The mix that was on the scale is of a piece that is gone; it is forgotten.",
             )
+
+    def follow(self) -> None:
+        """Look again where another studio is on the desk, or the mix is of what is gone."""
+        session = self._desk.session
+        other = session is not None and session.path != self._of
+        if other or (self.running is not None and self.stand is None):
+            self.look()
 
     @property
     def stand(self) -> Stand | None:

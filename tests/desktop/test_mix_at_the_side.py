@@ -1,0 +1,92 @@
+"""The side says of a chosen pour's mix how many cups, in what order, and what to mind."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+
+from studio_planner.craft.amounts import coat_grams
+from studio_planner.services.caution import deferral
+from studio_planner.services.mixing.mix_sheet import mix_sheet
+from studio_planner.services.ribbons import Ribbon
+
+if TYPE_CHECKING:
+    from studio_planner.desktop.window import DeskWindow
+
+_SECTION, _WORTH, _MIX = 0, 1, 2
+
+
+def choose(desk: DeskWindow, piece: str, coat: str) -> Ribbon:
+    lanes = desk.timeline.lanes
+    for row, lane in enumerate(lanes.lanes):
+        for column, bar in enumerate(lane.bars):
+            if isinstance(bar, Ribbon) and (lane.piece.key, bar.coat.key) == (piece, coat):
+                desk.timeline.setFocus()
+                desk.timeline.setCurrentIndex(lanes.index(row, column))
+                desk.parts.show_side()
+                return bar
+    pytest.fail(f"no bar of {piece}, {coat}")
+
+
+def said(desk: DeskWindow) -> dict[str, str]:
+    return {row.title: row.detail for row in desk.parts.side.foot.mix.rows.rows}  # type: ignore[union-attr]
+
+
+def test_the_mix_of_the_chosen_pour_is_shown(desk: DeskWindow) -> None:
+    foot = desk.parts.side.foot
+    bar = choose(desk, "h1", "flood")
+    foot.tabs.setCurrentIndex(_MIX)
+    studio = bar.lane.studio
+    assert studio.plan is not None
+    sheet = mix_sheet(studio, studio.plan, bar.planned.mix)
+    rows = said(desk)
+    title = next(iter(rows))
+    assert title == f"Slow flood (invented), {sheet.total_grams:.1f} g"
+    assert "1 cup" in rows[title]
+    assert "Harbour board 1" in rows[title]
+    assert "clear: pour at minute" in rows["In this order"]
+    assert "Harbour board 1: 1.6 mm deep" in rows["Depth"]
+    assert rows["Before all"] == deferral()
+    product = studio.product("slow")
+    needed = coat_grams(bar.lane.piece, bar.coat, product, studio.settings)
+    assert sheet.total_grams >= needed
+
+
+def test_it_stays_in_view_from_bar_to_bar(desk: DeskWindow) -> None:
+    choose(desk, "h1", "flood")
+    desk.parts.side.foot.tabs.setCurrentIndex(_MIX)
+    choose(desk, "f", "flood")
+    assert desk.parts.side.foot.tabs.currentIndex() == _MIX
+    assert "Fen clock" in str(said(desk))
+
+
+def test_what_is_poured_has_no_mix_to_weigh(desk: DeskWindow) -> None:
+    choose(desk, "k", "clear")
+    desk.parts.side.foot.tabs.setCurrentIndex(_MIX)
+    assert not desk.parts.side.foot.mix.rows.rows
+    assert "Choose a pour that is still to come" in desk.parts.side.foot.mix.empty
+
+
+def test_the_section_comes_back_from_how_good(desk: DeskWindow) -> None:
+    desk.parts.side.show_worth()
+    choose(desk, "h1", "flood")
+    assert desk.parts.side.foot.tabs.currentIndex() == _SECTION
+
+
+def test_a_pour_is_weighed_from_its_menu_and_by_its_key(desk: DeskWindow) -> None:
+    bar = choose(desk, "f", "flood")
+    menu = desk.timeline.work.verbs.menu(bar)
+    weigh = next(one for one in menu.actions() if "Weigh" in one.text())
+    weigh.trigger()
+    sheet = desk.others.scale.sheet
+    assert sheet is not None
+    assert [one.piece for one in sheet.coats] == ["f"]
+    desk.others.scale.close()
+    choose(desk, "h2", "flood")
+    QTest.keyClick(desk, Qt.Key.Key_F12)
+    sheet = desk.others.scale.sheet
+    assert sheet is not None
+    assert [one.piece for one in sheet.coats] == ["h2"]
