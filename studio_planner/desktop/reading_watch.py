@@ -6,7 +6,7 @@ from contextlib import suppress
 from dataclasses import dataclass, replace
 from datetime import timedelta
 from threading import Thread
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Protocol
 
 from PySide6.QtCore import QObject, Signal
 
@@ -23,12 +23,22 @@ if TYPE_CHECKING:
     from zoneinfo import ZoneInfo
 
     from studio_planner.craft.places import Reading
-    from studio_planner.desktop.page import PageDesk
+    from studio_planner.desktop.desk_changes import DeskChanges
+    from studio_planner.services.desk import DeskSession
     from studio_planner.services.log_book.growing_file import Growth
+    from studio_planner.services.ports import WallClock
     from studio_planner.services.room_logs import LogAsked
 
 EVERY = timedelta(minutes=1)
 """How long a file is left alone after it was looked at."""
+
+
+class WatchedDesk(Protocol):
+    """What watching needs of the window."""
+
+    clock: WallClock
+    session: DeskSession | None
+    changes: DeskChanges
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,7 +66,7 @@ class ReadingWatch(QObject):
 
     changed = Signal(str)
 
-    def __init__(self, desk: PageDesk, parent: QObject) -> None:
+    def __init__(self, desk: WatchedDesk, parent: QObject) -> None:
         """Watch nothing yet."""
         super().__init__(parent)
         self._desk = desk

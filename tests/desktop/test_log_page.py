@@ -21,7 +21,6 @@ if TYPE_CHECKING:
     from pathlib import Path
 
     from PySide6.QtWidgets import QWidget
-    from pytestqt.qtbot import QtBot
 
     from studio_planner.craft.log import LogEntry
     from studio_planner.craft.studio import Studio
@@ -92,7 +91,7 @@ def test_what_is_due_is_written_down_with_one_tap_and_undone(
 
 
 def test_a_touch_test_is_told_with_its_verdict_and_a_time_set_back(
-    qtbot: QtBot, desk: DeskWindow, page: LogPage
+    desk: DeskWindow, page: LogPage
 ) -> None:
     form = page.happened.form
     form.ask("h1", EntryKind.TOUCHED)
@@ -101,8 +100,8 @@ def test_a_touch_test_is_told_with_its_verdict_and_a_time_set_back(
     assert form.fields["verdict"].value() is Verdict.NOT_YET
     form.fields["at"].at.setFocus()
     form.fields["at"].at.setTime(form.fields["at"].at.time().addSecs(-600))
-    qtbot.keyClick(form.fields["at"].at, Qt.Key.Key_Return)
-    qtbot.keyClicks(form.fields["words"].editor, "by the door")
+    QTest.keyClick(form.fields["at"].at, Qt.Key.Key_Return)
+    QTest.keyClicks(form.fields["words"].editor, "by the door")
     click(form.write)
     entry = last(desk)
     assert (entry.coat, entry.touch, entry.verdict) == ("seal", Touch.STRING, Verdict.NOT_YET)
@@ -263,19 +262,17 @@ def test_the_log_is_narrowed_and_says_so_when_nothing_is_like_that(page: LogPage
 # Weights
 
 
-def test_weights_are_written_on_a_pour_afterwards(
-    qtbot: QtBot, desk: DeskWindow, page: LogPage
-) -> None:
+def test_weights_are_written_on_a_pour_afterwards(desk: DeskWindow, page: LogPage) -> None:
     before = studio_of(desk)
     choose(page, EntryKind.POURED, "k")
     click(page.happened.entry.weights)
     form = page.happened.weights
-    qtbot.keyClicks(form.fields["a_grams"].editor, "120,5")
+    QTest.keyClicks(form.fields["a_grams"].editor, "120,5")
     click(form.write)
     assert form.fields["b_grams"].wrong
-    qtbot.keyClicks(form.fields["b_grams"].editor, "60")
-    qtbot.keyClicks(form.fields["lot_a"].editor, "L-9")
-    qtbot.keyClicks(form.fields["colourants"].editor, "1.2 teal; white")
+    QTest.keyClicks(form.fields["b_grams"].editor, "60")
+    QTest.keyClicks(form.fields["lot_a"].editor, "L-9")
+    QTest.keyClicks(form.fields["colourants"].editor, "1.2 teal; white")
     click(form.write)
     assert "1.2 teal" in form.fields["colourants"].wrong
     form.fields["colourants"].editor.setText("1.2 teal; 0.4 white")
@@ -316,14 +313,14 @@ def test_weights_are_corrected_under_their_number(desk: DeskWindow, page: LogPag
 # Readings
 
 
-def test_a_reading_is_typed_on_one_line(qtbot: QtBot, desk: DeskWindow, page: LogPage) -> None:
+def test_a_reading_is_typed_on_one_line(desk: DeskWindow, page: LogPage) -> None:
     row = page.happened.reading
-    qtbot.keyClicks(row.warmth.editor, "200")
+    QTest.keyClicks(row.warmth.editor, "200")
     click(row.write)
     assert row.warmth.wrong
     assert row.warmth.editor.text() == "200"
     row.warmth.editor.setText("18,5")
-    qtbot.keyClick(row.warmth.editor, Qt.Key.Key_Return)
+    QTest.keyClick(row.warmth.editor, Qt.Key.Key_Return)
     (reading,) = studio_of(desk).places[0].readings
     assert reading.celsius == 18.5
 
@@ -345,11 +342,9 @@ def test_a_piece_is_followed_back_and_its_sentence_copied(
     assert trace_piece(studio_of(desk), "h1").sisters
 
 
-def test_a_number_is_followed_to_its_pieces_and_an_unknown_one_is_said(
-    qtbot: QtBot, page: LogPage
-) -> None:
+def test_a_number_is_followed_to_its_pieces_and_an_unknown_one_is_said(page: LogPage) -> None:
     page.show_part("trace")
-    qtbot.keyClicks(page.trace.number.editor, "sh-0310")
+    QTest.keyClicks(page.trace.number.editor, "sh-0310")
     click(page.trace.follow)
     assert "Harbour pair" in page.trace.words
     page.trace.number.editor.setText("99")
