@@ -31,6 +31,14 @@ class Parts(Protocol):
         ...
 
 
+class Watch(Protocol):
+    """What looks at loggers' files."""
+
+    def tick(self) -> None:
+        """Look at what was left alone for a while."""
+        ...
+
+
 class TimedDesk(Protocol):
     """What passing time needs of the window."""
 
@@ -42,6 +50,11 @@ class TimedDesk(Protocol):
     @property
     def parts(self) -> Parts:
         """Timeline, room and side."""
+        ...
+
+    @property
+    def reading_watch(self) -> Watch:
+        """What looks at loggers' files while they grow."""
         ...
 
     def tell(self, words: str) -> None:
@@ -85,6 +98,7 @@ class DeskTime(QObject):
             return
         session.view.now = session.now()
         desk.attempt(self._look_for_changes)
+        desk.reading_watch.tick()
         minute = int(session.view.now.timestamp() // 60.0)
         if minute != self._minute:
             self._minute = minute

@@ -19,6 +19,7 @@ from studio_planner.desktop.desk_presence import DeskPresence
 from studio_planner.desktop.desk_time import DeskTime
 from studio_planner.desktop.due_pages.due_corner import DueCorner
 from studio_planner.desktop.fonts import fonts_from
+from studio_planner.desktop.log_drops import LogDrops
 from studio_planner.desktop.measures import LEAST_HEIGHT, LEAST_WIDTH
 from studio_planner.desktop.menus import build_menus
 from studio_planner.desktop.notice_line import NoticeLine
@@ -43,6 +44,7 @@ if TYPE_CHECKING:
     from studio_planner.desktop.dialogs import Dialogs
     from studio_planner.desktop.guide_line import GuideLine
     from studio_planner.desktop.planning_process import PlanningProcess
+    from studio_planner.desktop.reading_watch import ReadingWatch
     from studio_planner.desktop.timeline_work.work_line import WorkLine
     from studio_planner.desktop.timeline_work.working_timeline import WorkingTimeline
     from studio_planner.services.desk import DeskSession, DeskView
@@ -117,6 +119,7 @@ class DeskWindow(QMainWindow):
         layout.addWidget(self.notice)
         layout.addWidget(self.pages, 1)
         self.setCentralWidget(whole)
+        LogDrops(self, self)
         self.resize(1280, 800)
         self.setMinimumSize(LEAST_WIDTH, LEAST_HEIGHT)
 
@@ -135,6 +138,13 @@ class DeskWindow(QMainWindow):
         parts.timeline.set_up_asked.connect(lambda: self.go_to(STUDIO, SET_UP))
         parts.timeline.setFocus()
         return parts
+
+    @cached_property
+    def reading_watch(self) -> ReadingWatch:
+        """What looks at loggers' files while they grow."""
+        from studio_planner.desktop.reading_watch import ReadingWatch  # noqa: PLC0415
+
+        return ReadingWatch(self, self)
 
     @cached_property
     def guide(self) -> GuideLine:

@@ -26,9 +26,10 @@ from studio_planner.desktop.application import application, desk_window
 from studio_planner.desktop.dialogs import Dialogs
 from studio_planner.desktop.page_keys import ORDERS, PIECES, PRODUCTS, SET_UP
 from studio_planner.desktop.pages.orders_page import OrdersPage
-from studio_planner.desktop.pages.pieces_page import STACK, PiecesPage
+from studio_planner.desktop.pages.pieces_page import PiecesPage
 from studio_planner.desktop.pages.products_page import ProductsPage
 from studio_planner.desktop.pages.studio_page import HANDS
+from studio_planner.desktop.piece_pages.part_names import STACK
 from studio_planner.desktop.studio_pages.hands_section import HandsSection
 from studio_planner.desktop.studio_pages.set_up_section import SetUpSection
 from studio_planner.desktop.theme import Look
