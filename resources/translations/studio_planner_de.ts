@@ -432,47 +432,47 @@
     <name>calendar</name>
     <message>
         <source>Pour: {whom}</source>
-        <translation type="unfinished"></translation>
+        <translation>Gießen: {whom}</translation>
     </message>
     <message>
         <source>Mix: {product}</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischung: {product}</translation>
     </message>
     <message>
         <source>{coat}: on {spot}</source>
-        <translation type="unfinished"></translation>
+        <translation>{coat}: auf {spot}</translation>
     </message>
     <message>
         <source>It has to begin by {until}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es muss bis {until} beginnen.</translation>
     </message>
     <message>
         <source>Last start: {whom}</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzter Beginn: {whom}</translation>
     </message>
     <message>
         <source>After that no bond, and no sanding helps.</source>
-        <translation type="unfinished"></translation>
+        <translation>Danach kein Verbund, und Schleifen hilft nicht.</translation>
     </message>
     <message>
         <source>{what}: {piece}</source>
-        <translation type="unfinished"></translation>
+        <translation>{what}: {piece}</translation>
     </message>
     <message>
         <source>{order} leaves ({promise})</source>
-        <translation type="unfinished"></translation>
+        <translation>{order} geht ab ({promise})</translation>
     </message>
     <message>
         <source>Does the phone ring?</source>
-        <translation type="unfinished"></translation>
+        <translation>Klingelt das Telefon?</translation>
     </message>
     <message>
         <source>It should have rung five minutes before this starts. If it did not, see the calendar&apos;s own settings for notifications. This event can be taken away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es sollte fünf Minuten vor diesem Beginn geklingelt haben. Wenn nicht, sieh in den Einstellungen des Kalenders nach den Mitteilungen. Dieser Termin kann gelöscht werden.</translation>
     </message>
     <message>
         <source>A test</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Probe</translation>
     </message>
     <message>
         <source>{name} holds one event, for which the phone should ring in five minutes: bring it there at once.</source>
@@ -3337,11 +3337,11 @@
     </message>
     <message>
         <source>reminders</source>
-        <translation type="unfinished"></translation>
+        <translation>Erinnerungen</translation>
     </message>
     <message>
         <source>reminder {uid}</source>
-        <translation type="unfinished"></translation>
+        <translation>Erinnerung {uid}</translation>
     </message>
     <message>
         <source>temperature for a time</source>
@@ -4280,67 +4280,67 @@
     <name>phones</name>
     <message>
         <source>iPhone and iPad</source>
-        <translation type="unfinished"></translation>
+        <translation>iPhone und iPad</translation>
     </message>
     <message>
         <source>Send the file to yourself, by mail or through a shared folder.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schick dir die Datei selbst, per Mail oder über einen gemeinsamen Ordner.</translation>
     </message>
     <message>
         <source>Tap it and choose to add all events.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tippe sie an und füge alle Termine hinzu.</translation>
     </message>
     <message>
         <source>Choose a calendar of its own, such as Studio: make it first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wähle einen eigenen Kalender, etwa Studio: Leg ihn vorher an.</translation>
     </message>
     <message>
         <source>After the plan has changed, do the same again into the same calendar. Where old events stay, delete that calendar and import once more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hat sich der Plan geändert, mach dasselbe noch einmal in denselben Kalender. Bleiben alte Termine stehen, lösche diesen Kalender und importiere noch einmal.</translation>
     </message>
     <message>
         <source>Android, with a calendar on the phone</source>
-        <translation type="unfinished"></translation>
+        <translation>Android, mit einem Kalender auf dem Telefon</translation>
     </message>
     <message>
         <source>Copy the file to the phone and tap it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopiere die Datei auf das Telefon und tippe sie an.</translation>
     </message>
     <message>
         <source>Choose to import it, into a calendar of its own.</source>
-        <translation type="unfinished"></translation>
+        <translation>Importiere sie in einen eigenen Kalender.</translation>
     </message>
     <message>
         <source>Look that its notifications are on in the calendar&apos;s settings.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sieh in den Einstellungen des Kalenders nach, dass seine Mitteilungen an sind.</translation>
     </message>
     <message>
         <source>After the plan has changed, import again; where events come twice, delete that calendar first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hat sich der Plan geändert, importiere noch einmal; kommen Termine doppelt, lösche diesen Kalender vorher.</translation>
     </message>
     <message>
         <source>Android, with a calendar in an account</source>
-        <translation type="unfinished"></translation>
+        <translation>Android, mit einem Kalender in einem Konto</translation>
     </message>
     <message>
         <source>On a computer, open that account&apos;s calendar in the browser.</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffne am Rechner den Kalender dieses Kontos im Browser.</translation>
     </message>
     <message>
         <source>Make a calendar of its own, and import the file into it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Leg einen eigenen Kalender an und importiere die Datei dorthin.</translation>
     </message>
     <message>
         <source>Set that calendar&apos;s own default notification: alarms of a file are often dropped there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Stell für diesen Kalender eine eigene Standardmitteilung ein: Wecker aus einer Datei gehen dort oft verloren.</translation>
     </message>
     <message>
         <source>On the phone, switch that calendar on and let it synchronise.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schalte diesen Kalender auf dem Telefon ein und lass ihn abgleichen.</translation>
     </message>
     <message>
         <source>First try the test event: it shows whether this phone rings at all.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nimm zuerst den Probetermin: Er zeigt, ob dieses Telefon überhaupt klingelt.</translation>
     </message>
 </context>
 <context>
@@ -6241,231 +6241,231 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <name>reminders</name>
     <message>
         <source>weigh now</source>
-        <translation type="unfinished"></translation>
+        <translation>jetzt abwiegen</translation>
     </message>
     <message>
         <source>pour by</source>
-        <translation type="unfinished"></translation>
+        <translation>gießen bis</translation>
     </message>
     <message>
         <source>last torch</source>
-        <translation type="unfinished"></translation>
+        <translation>letztes Abflammen</translation>
     </message>
     <message>
         <source>cover</source>
-        <translation type="unfinished"></translation>
+        <translation>abdecken</translation>
     </message>
     <message>
         <source>pull tape</source>
-        <translation type="unfinished"></translation>
+        <translation>Klebeband abziehen</translation>
     </message>
     <message>
         <source>trim drips</source>
-        <translation type="unfinished"></translation>
+        <translation>Tropfen abnehmen</translation>
     </message>
     <message>
         <source>window opens</source>
-        <translation type="unfinished"></translation>
+        <translation>Fenster öffnet</translation>
     </message>
     <message>
         <source>window about to close</source>
-        <translation type="unfinished"></translation>
+        <translation>Fenster schließt bald</translation>
     </message>
     <message>
         <source>wash and sand</source>
-        <translation type="unfinished"></translation>
+        <translation>waschen und anschleifen</translation>
     </message>
     <message>
         <source>turn over</source>
-        <translation type="unfinished"></translation>
+        <translation>wenden</translation>
     </message>
     <message>
         <source>move to the warm box</source>
-        <translation type="unfinished"></translation>
+        <translation>in die Wärmebox stellen</translation>
     </message>
     <message>
         <source>ready to pack</source>
-        <translation type="unfinished"></translation>
+        <translation>kann verpackt werden</translation>
     </message>
     <message>
         <source>order can ship</source>
-        <translation type="unfinished"></translation>
+        <translation>Bestellung kann abgehen</translation>
     </message>
     <message>
         <source>too cold tonight</source>
-        <translation type="unfinished"></translation>
+        <translation>heute Nacht zu kalt</translation>
     </message>
     <message>
         <source>too near the dew point tonight</source>
-        <translation type="unfinished"></translation>
+        <translation>heute Nacht zu nah am Taupunkt</translation>
     </message>
     <message>
         <source>readings missing</source>
-        <translation type="unfinished"></translation>
+        <translation>Messwerte fehlen</translation>
     </message>
     <message>
         <source>window moved</source>
-        <translation type="unfinished"></translation>
+        <translation>Fenster hat sich verschoben</translation>
     </message>
     <message>
         <source>can&apos;t be saved later</source>
-        <translation type="unfinished"></translation>
+        <translation>später nicht zu retten</translation>
     </message>
     <message>
         <source>can wait</source>
-        <translation type="unfinished"></translation>
+        <translation>kann warten</translation>
     </message>
     <message>
         <source>notification</source>
-        <translation type="unfinished"></translation>
+        <translation>Mitteilung</translation>
     </message>
     <message>
         <source>tray</source>
-        <translation type="unfinished"></translation>
+        <translation>Infobereich</translation>
     </message>
     <message>
         <source>sound</source>
-        <translation type="unfinished"></translation>
+        <translation>Ton</translation>
     </message>
     <message>
         <source>terminal</source>
-        <translation type="unfinished"></translation>
+        <translation>Terminal</translation>
     </message>
     <message>
         <source>Perhaps shown already.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vielleicht schon gezeigt.</translation>
     </message>
     <message>
         <source>This is how the studio reminds you</source>
-        <translation type="unfinished"></translation>
+        <translation>So erinnert dich das Studio</translation>
     </message>
     <message>
         <source>A test: nothing is due because of it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Probe: Fällig ist deswegen nichts.</translation>
     </message>
     <message>
         <source>Done</source>
-        <translation type="unfinished"></translation>
+        <translation>Erledigt</translation>
     </message>
     <message>
         <source>It was due while you were away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es war fällig, während du weg warst.</translation>
     </message>
     <message>
         <source>and {count} more</source>
-        <translation type="unfinished"></translation>
+        <translation>und {count} weitere</translation>
     </message>
     <message>
         <source>Remind me at {until}</source>
-        <translation type="unfinished"></translation>
+        <translation>Erinnere mich {until}</translation>
     </message>
     <message>
         <source>Open</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffnen</translation>
     </message>
     <message>
         <source>Planned for {moment}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geplant für {moment}.</translation>
     </message>
     <message>
         <source>It has to begin by {moment}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es muss bis {moment} beginnen.</translation>
     </message>
     <message>
         <source>Until {moment} at the latest.</source>
-        <translation type="unfinished"></translation>
+        <translation>Spätestens bis {moment}.</translation>
     </message>
     <message>
         <source>From {moment} on the cover leaves no mark.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ab {moment} hinterlässt die Abdeckung keine Spur.</translation>
     </message>
     <message>
         <source>It can be poured from {moment} on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ab {moment} kann gegossen werden.</translation>
     </message>
     <message>
         <source>To be done before it closes, it has to begin by {moment}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Um vor dem Schließen fertig zu sein, muss es bis {moment} beginnen.</translation>
     </message>
     <message>
         <source>It is poured there at {moment}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dort wird {moment} gegossen.</translation>
     </message>
     <message>
         <source>It leaves at {moment}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie geht {moment} ab.</translation>
     </message>
     <message>
         <source>From {moment} on the air there is colder than the sheet of a film allows: it stands still until it is warmer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ab {moment} ist die Luft dort kälter, als das Datenblatt eines Films erlaubt: Er steht still, bis es wärmer ist.</translation>
     </message>
     <message>
         <source>At {moment} the surface comes too near the dew point: keep it warm.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Since then there is no reading; what is said of the films is guessed.</source>
-        <translation type="unfinished"></translation>
+        <translation>{moment} kommt die Oberfläche dem Taupunkt zu nah: Halte sie warm.</translation>
     </message>
     <message>
         <source>Known since {moment}; plan again to follow it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bekannt seit {moment}; plane neu, um ihm zu folgen.</translation>
     </message>
     <message>
         <source>{what}: {whom}</source>
-        <translation type="unfinished"></translation>
+        <translation>{what}: {whom}</translation>
     </message>
     <message>
         <source>{piece}, {coat}</source>
-        <translation type="unfinished"></translation>
+        <translation>{piece}, {coat}</translation>
+    </message>
+    <message>
+        <source>Readings have been missing since {moment}; what is said of the films is guessed.</source>
+        <translation>Seit {moment} fehlen Messwerte; was über die Filme gesagt wird, ist geschätzt.</translation>
     </message>
     <message>
         <source>Put off from {meant}: it could wait until the quiet hours end.</source>
-        <translation type="unfinished"></translation>
+        <translation>Verschoben von {meant}: Es konnte bis zum Ende der Ruhezeit warten.</translation>
     </message>
     <message>
         <source>It is too late for that now.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dafür ist es jetzt zu spät.</translation>
     </message>
     <message>
         <source>It has to begin by {until}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es muss bis {until} beginnen.</translation>
     </message>
     <message>
         <source>After that it does not bond, and no sanding helps.</source>
-        <translation type="unfinished"></translation>
+        <translation>Danach verbindet es sich nicht, und Schleifen hilft nicht.</translation>
     </message>
     <message>
         <source>After that: wash and sand the one below first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Danach: erst die darunter waschen und anschleifen.</translation>
     </message>
     <message>
         <source>If it is left: {what}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wenn es liegen bleibt: {what}.</translation>
     </message>
     <message>
         <source>Missed while you were away: {count} reminder</source>
-        <translation type="unfinished"></translation>
+        <translation>Verpasst, während du weg warst: {count} Erinnerung</translation>
     </message>
     <message>
         <source>Missed while you were away: {count} reminders</source>
-        <translation type="unfinished"></translation>
+        <translation>Verpasst, während du weg warst: {count} Erinnerungen</translation>
     </message>
     <message>
         <source>{missed}, {saved} of them can still be done</source>
-        <translation type="unfinished"></translation>
+        <translation>{missed}, {saved} davon noch zu machen</translation>
     </message>
     <message>
         <source>After the quiet hours: {count} reminder</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach der Ruhezeit: {count} Erinnerung</translation>
     </message>
     <message>
         <source>After the quiet hours: {count} reminders</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach der Ruhezeit: {count} Erinnerungen</translation>
     </message>
     <message>
         <source>There is no reminder {uid!r}; remind FILE lists them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt keine Erinnerung {uid!r}; remind DATEI listet sie auf.</translation>
     </message>
 </context>
 <context>
@@ -6671,63 +6671,63 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <name>ringing</name>
     <message>
         <source>{means} failed: {error}</source>
-        <translation type="unfinished"></translation>
+        <translation>{means} ging nicht: {error}</translation>
     </message>
     <message>
         <source>The terminal&apos;s bell was not rung: the output is no terminal.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Glocke des Terminals läutete nicht: Die Ausgabe ist kein Terminal.</translation>
     </message>
     <message>
         <source>The terminal&apos;s bell was not rung: {error}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Glocke des Terminals läutete nicht: {error}.</translation>
     </message>
     <message>
         <source>No notification could be shown: the package jeepney is missing; install the program again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Mitteilung ließ sich zeigen: Das Paket jeepney fehlt; installiere das Programm noch einmal.</translation>
     </message>
     <message>
         <source>No notification could be shown: this session has no message bus; open the window instead.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Mitteilung ließ sich zeigen: Diese Sitzung hat keinen Nachrichtenbus; öffne stattdessen das Fenster.</translation>
     </message>
     <message>
         <source>No notification could be shown: the desktop&apos;s notification service does not answer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Mitteilung ließ sich zeigen: Der Mitteilungsdienst des Desktops antwortet nicht.</translation>
     </message>
     <message>
         <source>No notification could be shown: the desktop has no notification service, or it refuses: {error}</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Mitteilung ließ sich zeigen: Der Desktop hat keinen Mitteilungsdienst, oder er weigert sich: {error}</translation>
     </message>
     <message>
         <source>No notification could be shown: {error}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Mitteilung ließ sich zeigen: {error}.</translation>
     </message>
     <message>
         <source>No notification could be shown: the system&apos;s notification service does not answer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Mitteilung ließ sich zeigen: Der Mitteilungsdienst des Systems antwortet nicht.</translation>
     </message>
     <message>
         <source>No notification could be shown: the system does not allow it; allow notifications of this program in the system&apos;s settings.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Mitteilung ließ sich zeigen: Das System erlaubt es nicht; erlaube Mitteilungen dieses Programms in den Einstellungen des Systems.</translation>
     </message>
     <message>
         <source>{command} failed: {said}</source>
-        <translation type="unfinished"></translation>
+        <translation>{command} ging nicht: {said}</translation>
     </message>
     <message>
         <source>this system has no {program}.</source>
-        <translation type="unfinished"></translation>
+        <translation>dieses System hat kein {program}.</translation>
     </message>
     <message>
         <source>{path} cannot be written: {error}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{path} lässt sich nicht schreiben: {error}.</translation>
     </message>
     <message>
         <source>The system will run this program each minute while you are logged in: it looks into {studio}, rings what is due, and ends. For that it writes {paths}. Taken away again with: studio-planner remind {studio} --remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Das System wird dieses Programm jede Minute starten, solange du angemeldet bist: Es sieht in {studio} nach, läutet, was fällig ist, und endet. Dafür schreibt es {paths}. Wieder weggenommen mit: studio-planner remind {studio} --remove</translation>
     </message>
     <message>
         <source>The system will no longer remind of {studio} while no window is open. What was written for that is taken away: {paths}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das System wird nicht mehr an {studio} erinnern, während kein Fenster offen ist. Was dafür geschrieben wurde, wird weggenommen: {paths}.</translation>
     </message>
 </context>
 <context>
@@ -9770,6 +9770,14 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>Order by {date}.</source>
         <translation>Bis {date} bestellen.</translation>
+    </message>
+    <message>
+        <source>{pieces}: no bottle of {stuff} has the {grams} for all of it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{pieces}: lot {label} of {stuff} has the {grams} for all.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{left} of {new}</source>

@@ -280,7 +280,7 @@ def _called(call: _Call) -> str | None:
         return str(error)
     except Exception as error:  # noqa: BLE001 - the other means have to be tried all the same
         return translate("ringing", "{means} failed: {error}").format(
-            means=call.notifier.means, error=error
+            means=translate("reminders", call.notifier.means), error=error
         )
     return None
 

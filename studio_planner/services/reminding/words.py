@@ -41,7 +41,8 @@ _WHEN = {
         "reminders", "At {moment} the surface comes too near the dew point: keep it warm."
     ),
     ReminderKind.READINGS: marked(
-        "reminders", "Since then there is no reading; what is said of the films is guessed."
+        "reminders",
+        "Readings have been missing since {moment}; what is said of the films is guessed.",
     ),
     ReminderKind.MOVED: marked("reminders", "Known since {moment}; plan again to follow it."),
 }
@@ -55,6 +56,7 @@ _LEFT = {
     ReminderKind.SAND: HandsKind.SAND,
     ReminderKind.TURN: HandsKind.TURN,
 }
+_SAYS_LAST_START = {ReminderKind.WEIGH, ReminderKind.MOVED}
 _OF_A_WINDOW = {ReminderKind.WEIGH, ReminderKind.POUR_BY, ReminderKind.CLOSING}
 
 
@@ -106,7 +108,7 @@ def details(reminder: Reminder, voice: Voice, now: datetime) -> tuple[str, ...]:
 def _if_left(reminder: Reminder, voice: Voice, now: datetime) -> Iterable[str]:
     if not reminder.can_be_saved(now):
         yield translate("reminders", "It is too late for that now.")
-    elif reminder.kind is ReminderKind.WEIGH and reminder.saved_until is not None:
+    elif reminder.kind in _SAYS_LAST_START and reminder.saved_until is not None:
         yield translate("reminders", "It has to begin by {until}.").format(
             until=voice.moment(reminder.saved_until)
         )
