@@ -9773,11 +9773,11 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>{pieces}: no bottle of {stuff} has the {grams} for all of it.</source>
-        <translation type="unfinished"></translation>
+        <translation>{pieces}: Keine Flasche von {stuff} hat die {grams} für alles.</translation>
     </message>
     <message>
         <source>{pieces}: lot {label} of {stuff} has the {grams} for all.</source>
-        <translation type="unfinished"></translation>
+        <translation>{pieces}: Charge {label} von {stuff} hat die {grams} für alles.</translation>
     </message>
     <message>
         <source>{left} of {new}</source>

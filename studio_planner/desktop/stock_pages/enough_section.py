@@ -17,6 +17,7 @@ from studio_planner.desktop.stock_pages.stock_said import (
     described,
     left_line,
     letter_of,
+    matched_lines,
     verdict_line,
 )
 from studio_planner.desktop.studio_pages.lines import Line, Rule, verb
@@ -91,6 +92,8 @@ class EnoughSection(Page):
         today = view.now.astimezone(view.studio.time_zone).date()
         for sentence in _to_mind(view.studio, stock, today):
             self._say(f"\N{BLACK RIGHT-POINTING TRIANGLE} {sentence}", colour="now")
+        for sentence in matched_lines(view.studio, stock):
+            self._say(sentence)
         if any(row.planned_g > 0.0 for row in stock.rows):
             said = translate(
                 "stock",

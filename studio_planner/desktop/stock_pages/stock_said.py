@@ -8,12 +8,14 @@ from studio_planner.craft.stock import LotPart
 from studio_planner.desktop import words
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.paper.wall_words import date_said, long_date_said
+from studio_planner.services.stocks.matched import one_lot
 from studio_planner.services.stocks.stock_words import stuff_said
 
 if TYPE_CHECKING:
     from datetime import date
 
     from studio_planner.craft.studio import Studio
+    from studio_planner.services.stocks.matched import OneLot
     from studio_planner.services.stocks.running_out import StockRow
     from studio_planner.services.stocks.stock_view import LotRow, Stock
 
@@ -85,6 +87,34 @@ def _order_by(row: StockRow, today: date) -> str:
     if row.order_by is None or row.order_by <= today:
         return translate("stock", "Order at once; it may come too late.")
     return translate("stock", "Order by {date}.").format(date=date_said(row.order_by))
+
+
+def matched_lines(studio: Studio, stock: Stock) -> list[str]:
+    """Of each set that would come from several bottles, whether one of them has enough."""
+    levels = tuple(row.level for row in stock.lots)
+    labels = {row.lot.key: row.lot.label for row in stock.lots}
+    return [
+        _matched(studio, one, odd.pieces, labels)
+        for odd in stock.odd
+        for one in one_lot(studio, stock.uses, levels, odd.pieces)
+        if (one.product, one.part) == (odd.product, odd.part)
+    ]
+
+
+def _matched(
+    studio: Studio, one: OneLot, pieces: tuple[str, ...], labels: dict[str, str]
+) -> str:
+    said = (
+        translate("stock", "{pieces}: no bottle of {stuff} has the {grams} for all of it.")
+        if one.lot is None
+        else translate("stock", "{pieces}: lot {label} of {stuff} has the {grams} for all.")
+    )
+    return said.format(
+        pieces=", ".join(studio.piece(key).name for key in pieces),
+        label=labels.get(one.lot or "", ""),
+        stuff=stuff_said(studio, one.product, one.part),
+        grams=words.mass(one.needed_g, studio.units),
+    )
 
 
 def bottle_head(studio: Studio, row: LotRow) -> str:
