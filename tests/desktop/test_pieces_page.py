@@ -13,7 +13,6 @@ from PySide6.QtWidgets import QApplication, QWidget
 
 from studio_planner.craft.pieces import CoatKind
 from studio_planner.desktop.page_keys import PRODUCTS
-from studio_planner.desktop.pages.pieces_page import PiecesPage
 from studio_planner.desktop.piece_pages.part_names import BLANK, PATTERNS, PHOTOS, STACK
 from studio_planner.desktop.piece_pages.picture_files import image_of
 from studio_planner.storage.studio_file import create_studio
@@ -37,6 +36,7 @@ from tests.desktop.piece_hands import (
 if TYPE_CHECKING:
     from pathlib import Path
 
+    from studio_planner.desktop.pages.pieces_page import PiecesPage
     from studio_planner.desktop.window import DeskWindow
 
 
