@@ -9609,7 +9609,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>There from</source>
-        <translation>Da ab</translation>
+        <translation>Vorhanden ab</translation>
     </message>
     <message>
         <source>In it when new</source>
@@ -9772,12 +9772,12 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Bis {date} bestellen.</translation>
     </message>
     <message>
-        <source>{pieces}: no bottle of {stuff} has the {grams} for all of it.</source>
-        <translation>{pieces}: Keine Flasche von {stuff} hat die {grams} für alles.</translation>
+        <source>{pieces}: no bottle of {stuff} can spare the {grams} for all.</source>
+        <translation>{pieces}: Keine Flasche von {stuff} hat neben allem anderen die {grams} dafür.</translation>
     </message>
     <message>
-        <source>{pieces}: lot {label} of {stuff} has the {grams} for all.</source>
-        <translation>{pieces}: Charge {label} von {stuff} hat die {grams} für alles.</translation>
+        <source>{pieces}: lot {label} of {stuff} can spare the {grams} for all.</source>
+        <translation>{pieces}: Charge {label} von {stuff} hat neben allem anderen die {grams} dafür.</translation>
     </message>
     <message>
         <source>{left} of {new}</source>

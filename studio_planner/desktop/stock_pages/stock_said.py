@@ -105,9 +105,11 @@ def _matched(
     studio: Studio, one: OneLot, pieces: tuple[str, ...], labels: dict[str, str]
 ) -> str:
     said = (
-        translate("stock", "{pieces}: no bottle of {stuff} has the {grams} for all of it.")
+        translate("stock", "{pieces}: no bottle of {stuff} can spare the {grams} for all.")
         if one.lot is None
-        else translate("stock", "{pieces}: lot {label} of {stuff} has the {grams} for all.")
+        else translate(
+            "stock", "{pieces}: lot {label} of {stuff} can spare the {grams} for all."
+        )
     )
     return said.format(
         pieces=", ".join(studio.piece(key).name for key in pieces),
