@@ -42,7 +42,7 @@ class DueBadge(QAbstractButton):
     def show_due(self, due: DueList | None) -> None:
         """Say how much is due; more than before is spoken, too."""
         before = self._count
-        self._count = 0 if due is None else len(due.items)
+        self._count = 0 if due is None else due.count
         self._urgent = 0 if due is None else due.urgent
         self.setText(self._short())
         self.setAccessibleName(self._whole())

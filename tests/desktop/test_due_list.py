@@ -10,10 +10,10 @@ from PySide6.QtTest import QTest
 
 from studio_planner.craft.errors import StudioFileError
 from studio_planner.craft.reminders import Means
-from studio_planner.desktop.due_pages.due_panel import MOST_SHOWN
 from studio_planner.desktop.page_keys import STUDIO
 from studio_planner.services.editing.reminding_words import changed_reminding
 from studio_planner.services.ports import Pressed
+from studio_planner.services.reminding.due_list import MOST_ITEMS
 from studio_planner.services.reminding.notices import DONE, OPEN, SNOOZE
 from tests.desktop import scenes
 from tests.desktop.due_scene import REFUSED, items, kept, look, titled, with_tray
@@ -215,12 +215,13 @@ def test_without_any_tray_the_list_still_has_it_and_says_why(
 
 
 def test_what_was_missed_stands_under_a_heading_of_its_own(
-    reminding_desk: OpenDesk, reminded: Path, clock: scenes.StillClock
+    qtbot: QtBot, reminding_desk: OpenDesk, reminded: Path, clock: scenes.StillClock
 ) -> None:
     clock.when = EVENING
     window = reminding_desk(reminded)
     window.due.open()
     panel = window.due.panel
+    qtbot.waitUntil(lambda: len(panel.rows) == len(items(window)))
     assert panel.missed.text().startswith("Missed while you were away: ")
     assert panel.missed.isVisible()
     assert panel.now_due.isVisible()
@@ -353,19 +354,22 @@ def test_an_empty_list_says_what_comes_next(
 
 
 def test_of_very_many_the_first_are_shown_and_the_others_counted(
-    reminding_desk: OpenDesk, crowded_studio: Path, clock: scenes.StillClock
+    qtbot: QtBot, reminding_desk: OpenDesk, crowded_studio: Path, clock: scenes.StillClock
 ) -> None:
     clock.when = scenes.at(3, "12:00")
     window = reminding_desk(crowded_studio)
-    assert len(items(window)) > MOST_SHOWN
+    due = window.reminding.due
+    assert due is not None
+    assert due.count > MOST_ITEMS
+    assert window.title_bar.due.text() == f"{due.count} due"
     window.due.open()
     panel = window.due.panel
-    assert len(panel.rows) == MOST_SHOWN
-    assert str(len(items(window)) - MOST_SHOWN) in panel.more.text()
+    qtbot.waitUntil(lambda: len(panel.rows) == MOST_ITEMS)
+    assert str(due.count - MOST_ITEMS) in panel.more.text()
     before = set(panel.rows)
     next(iter(panel.rows.values())).done_verb.click()
-    assert len(panel.rows) == MOST_SHOWN
-    assert set(panel.rows) - before
+    qtbot.waitUntil(lambda: bool(set(panel.rows) - before))
+    qtbot.waitUntil(lambda: len(panel.rows) == MOST_ITEMS)
 
 
 def test_open_goes_to_the_piece(

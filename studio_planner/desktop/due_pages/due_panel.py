@@ -19,12 +19,13 @@ from typing_extensions import override
 from studio_planner.craft.reminders import Means, reminder_word
 from studio_planner.craft.tongue import capital
 from studio_planner.desktop.due_pages.due_row import DueRow
+from studio_planner.desktop.idle_work import IdleWork
 from studio_planner.desktop.layouts import take_out
 from studio_planner.desktop.studio_pages.lines import Line, verb
 from studio_planner.desktop.tongue import counted, translate
 
 if TYPE_CHECKING:
-    from collections.abc import Mapping
+    from collections.abc import Iterator, Mapping
 
     from PySide6.QtGui import QPaintEvent
 
@@ -32,8 +33,8 @@ if TYPE_CHECKING:
     from studio_planner.services.reminding.due_list import DueItem, DueList
 
 WIDTH = 460
-MOST_SHOWN = 30
-"""More than these are counted; they come up as the first ones are answered."""
+_AT_ONCE = 6
+"""As many are seen at first; the others are made after them."""
 
 _SIGN = "\N{BLACK RIGHT-POINTING TRIANGLE}"
 
@@ -63,6 +64,8 @@ class DuePanel(QWidget):
         self._canvas = canvas
         self._items: dict[str, DueItem] = {}
         self.rows: dict[str, DueRow] = {}
+        # It hides what it lies over, which is then not drawn anew with it.
+        self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
         self.setAccessibleName(translate("due", "What is due"))
         self.count = Line(canvas, "", self, font="clock")
         self.close_verb = verb(translate("due", "Close"), self.leave, self)
@@ -79,6 +82,7 @@ class DuePanel(QWidget):
             translate("due", "How the studio reminds…"), self.settings_asked.emit, self
         )
         self._list = QVBoxLayout()
+        self._rest = IdleWork(self)
         self._lay_out()
         close = QShortcut(QKeySequence(Qt.Key.Key_Escape), self)
         close.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
@@ -140,21 +144,35 @@ class DuePanel(QWidget):
         """Show the list as it is now; None: nobody has looked yet."""
         items = () if due is None else due.items
         self._items = {item.uid: item for item in items}
+        count = 0 if due is None else due.count
         self.count.say(
             counted(
-                len(items),
+                count,
                 translate("due", "{count} thing is due"),
                 translate("due", "{count} things are due"),
             )
-            if items
+            if count
             else translate("due", "Nothing is due")
         )
-        self._show_rows(items[:MOST_SHOWN])
-        self._arrange(items[:MOST_SHOWN], due)
-        left = len(items) - MOST_SHOWN
+        begun = max(_AT_ONCE, len(self.rows))
+        self._show_items(items[:begun], due)
+        # Many rows are many widgets: they follow while nobody waits.
+        self._rest.do(self._showing(items, begun, due))
+        left = count - len(items)
         more = translate("due", "{count} more come up as these are answered.")
         self.more.say(more.format(count=left) if left > 0 else "")
         self.clear_verb.setVisible(due is not None and due.too_late > 0)
+
+    def _showing(
+        self, items: tuple[DueItem, ...], begun: int, due: DueList | None
+    ) -> Iterator[None]:
+        for shown in range(begun, len(items)):
+            self._show_items(items[: shown + 1], due)
+            yield
+
+    def _show_items(self, items: tuple[DueItem, ...], due: DueList | None) -> None:
+        self._show_rows(items)
+        self._arrange(items, due)
 
     def _show_rows(self, items: tuple[DueItem, ...]) -> None:
         wanted = {item.uid for item in items}

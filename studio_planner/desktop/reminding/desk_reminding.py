@@ -251,10 +251,9 @@ class DeskReminding(QObject):
 
     def clear_late(self) -> None:
         """Take everything off the list that it is too late for."""
-        due = self.due
-        items = () if due is None else due.items
+        items = () if self.due is None else self.due.items
         late = {uid for item in items if not item.saved for uid in item.uids}
-        self._answer(late, lambda kept: kept.acknowledge(late))
+        self._answer(late, lambda kept: kept.clear())
 
     def _answer(self, gone: set[str], does: Callable[[StudioReminders], object]) -> None:
         kept, clerk = self._kept, self._clerk

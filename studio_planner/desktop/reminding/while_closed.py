@@ -76,7 +76,7 @@ class WhileClosed(QObject):
 
     def show_due(self, due: DueList | None) -> None:
         """Say in the tray how much is due, where the desk is there to stay."""
-        self._due = 0 if due is None else len(due.items)
+        self._due = 0 if due is None else due.count
         if due is not None and self.stays:
             self.tray.stay(self._due)
 

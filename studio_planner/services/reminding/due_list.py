@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import timedelta
 from typing import TYPE_CHECKING
 
@@ -17,9 +17,13 @@ if TYPE_CHECKING:
     from datetime import datetime
 
     from studio_planner.craft.due_rows import DueRow
+    from studio_planner.craft.reminders import Reminder
     from studio_planner.craft.studio import Studio
     from studio_planner.services.questions.sentences import Voice
     from studio_planner.services.reminding.studio_reminders import StudioReminders
+
+MOST_ITEMS = 20
+"""As many are put into words; the others come up as these are answered."""
 
 _DAY = timedelta(days=1)
 
@@ -63,36 +67,33 @@ class DueItem:
 class DueList:
     """What is due at a moment, the most pressing first.
 
-    `missed_words` stand over what was missed; `next_words` tell what comes next, empty where
-    nothing does; `tonight` what rings in the quiet hours of the next day and what waits.
+    `items` are the first MOST_ITEMS of `count`; of all of them `urgent` can't be saved later
+    and for `too_late` nothing can be done any more. `missed_words` stand over what was missed;
+    `next_words` tell what comes next, empty where nothing does; `tonight` what rings in the
+    quiet hours of the next day and what waits.
     """
 
     now: datetime
     items: tuple[DueItem, ...] = ()
+    count: int = 0
+    urgent: int = 0
+    too_late: int = 0
     missed_words: str = ""
     next_words: str = ""
     tonight: tuple[str, ...] = ()
-
-    @property
-    def urgent(self) -> int:
-        """How many can't be saved later."""
-        return sum(item.urgent for item in self.items)
-
-    @property
-    def too_late(self) -> int:
-        """How many nothing can be done about any more."""
-        return sum(not item.saved for item in self.items)
 
     def without(self, uids: Iterable[str]) -> DueList:
         """The list without some of it, as long as their answers are being written down."""
         gone = set(uids)
         items = tuple(item for item in self.items if not gone.issuperset(item.uids))
-        return DueList(
-            now=self.now,
+        less = [item for item in self.items if item not in items]
+        return replace(
+            self,
             items=items,
+            count=self.count - len(less),
+            urgent=self.urgent - sum(item.urgent for item in less),
+            too_late=self.too_late - sum(not item.saved for item in less),
             missed_words=self.missed_words if any(one.missed for one in items) else "",
-            next_words=self.next_words,
-            tonight=self.tonight,
         )
 
 
@@ -104,12 +105,17 @@ def due_list(
     groups: dict[tuple[object, ...], list[DueRow]] = {}
     for row in rows:
         groups.setdefault(_group(row, now), []).append(row)
-    items = tuple(_item(reminders, studio, group, voice, now) for group in groups.values())
+    shown = tuple(groups.values())[:MOST_ITEMS]
+    items = tuple(_item(reminders, studio, group, voice, now) for group in shown)
+    firsts = [group[0].reminder for group in groups.values()]
     coming = reminders.coming()
     missed = [row.reminder for row in rows if was_missed(row, now)]
     return DueList(
         now=now,
         items=items,
+        count=len(firsts),
+        urgent=sum(_is_urgent(one, now) for one in firsts),
+        too_late=sum(not one.can_be_saved(now) for one in firsts),
         missed_words=away_headline(missed, now) if missed else "",
         next_words=_next_words(studio, coming, voice),
         tonight=tuple(_tonight(studio, coming, voice, now)),
@@ -123,6 +129,10 @@ def _group(row: DueRow, now: datetime) -> tuple[object, ...]:
         return (one.uid,)
     missed = was_missed(row, now)
     return (one.kind, one.together, one.saved_until, one.urgency, row.rings_at, missed)
+
+
+def _is_urgent(reminder: Reminder, now: datetime) -> bool:
+    return reminder.urgency is Urgency.LOST_LATER and reminder.can_be_saved(now)
 
 
 def _item(
@@ -141,7 +151,7 @@ def _item(
         title=headline(studio, [one.reminder for one in rows]),
         lines=details(reminder, voice, now),
         missed=was_missed(row, now),
-        urgent=saved and reminder.urgency is Urgency.LOST_LATER,
+        urgent=_is_urgent(reminder, now),
         saved=saved,
         hours_left=None if until is None else (until - now).total_seconds() / 3600.0,
         later=later,
