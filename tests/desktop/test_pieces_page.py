@@ -254,7 +254,7 @@ def test_a_picture_may_be_dropped_anywhere_on_the_page(
 ) -> None:
     page.choose("m")
     assert page.key == STACK
-    other = tmp_path / "orders.txt"
+    other = tmp_path / "orders.odt"
     other.write_text("no picture")
     assert not drop(page, other)
     assert drop(page, picture_file(tmp_path, "small.png", 40))
