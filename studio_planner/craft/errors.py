@@ -63,7 +63,10 @@ class StudioFileError(StudioError):
 
 
 class Rulebook:
-    """Collects every broken rule of one entry, then raises them together."""
+    """Collects every broken rule of one entry, then raises them together.
+
+    Nearly every rule is kept, and a studio has thousands: sentences are made for broken ones.
+    """
 
     def __init__(self, noun: str) -> None:
         """Start with no broken rule for the entry called `noun`."""
@@ -73,37 +76,36 @@ class Rulebook:
     def require(self, kept: bool, field: str, sentence: str) -> None:  # noqa: FBT001 - a fact
         """Note `sentence` for `field` unless the rule is kept."""
         if not kept:
-            self._broken.append(BrokenRule(field, sentence))
+            self._break(field, sentence)
 
     def between(self, value: float, low: float, high: float, field: str) -> None:
         """Require a finite number from `low` to `high`, both allowed."""
-        kept = low <= value <= high  # False for NaN
-        self.require(
-            kept,
-            field,
-            translate("rules", "{value:g} is outside {low:g} to {high:g}.").format(
-                value=value, low=low, high=high
-            ),
-        )
+        if not low <= value <= high:  # so is NaN
+            sentence = translate("rules", "{value:g} is outside {low:g} to {high:g}.")
+            self._break(field, sentence.format(value=value, low=low, high=high))
 
     def named(self, value: str, field: str = "name") -> None:
         """Require a text that is not blank."""
-        self.require(bool(value.strip()), field, translate("rules", "give it a name."))
+        if not value.strip():
+            self._break(field, translate("rules", "give it a name."))
 
     def wall_clock(self, value: time, field: str) -> None:
         """Require a time of day without a zone, as the studio's wall clock shows it."""
-        self.require(
-            value.tzinfo is None, field, translate("rules", "give the time without a zone.")
-        )
+        if value.tzinfo is not None:
+            self._break(field, translate("rules", "give the time without a zone."))
 
     def forward(self, start: datetime, end: datetime) -> None:
         """Require a `start` and a later `end`, each with a zone."""
         zoned = [value.utcoffset() is not None for value in (start, end)]
-        self.require(zoned[0], "start", translate("rules", "give the time with a zone."))
-        self.require(zoned[1], "end", translate("rules", "give the time with a zone."))
+        for kept, field in zip(zoned, ("start", "end"), strict=True):
+            if not kept:
+                self._break(field, translate("rules", "give the time with a zone."))
         # Two times of one zone compare by the wall clock, which doubles an hour in autumn.
-        kept = not all(zoned) or start.timestamp() < end.timestamp()
-        self.require(kept, "end", translate("rules", "it has to end after it starts."))
+        if all(zoned) and start.timestamp() >= end.timestamp():
+            self._break("end", translate("rules", "it has to end after it starts."))
+
+    def _break(self, field: str, sentence: str) -> None:
+        self._broken.append(BrokenRule(field, sentence))
 
     def close(self) -> None:
         """Raise InvalidEntry with everything that was noted, if anything was."""

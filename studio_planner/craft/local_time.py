@@ -36,6 +36,9 @@ def instant(zone: ZoneInfo, day: date, at: time) -> datetime:
 
 def readings_of(zone: ZoneInfo, wall: datetime) -> tuple[datetime, ...]:
     """All UTC instants at which the wall clock shows the naive time `wall`: none to two."""
+    here = wall.replace(tzinfo=zone, fold=0)
+    if here.utcoffset() == here.replace(fold=1).utcoffset():
+        return (here.astimezone(UTC),)  # neither skipped nor doubled
     found = []
     for fold in (0, 1):
         moment = wall.replace(tzinfo=zone, fold=fold).astimezone(UTC)

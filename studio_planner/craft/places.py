@@ -69,6 +69,10 @@ class Reading:
 
     def __post_init__(self) -> None:
         """Check ranges and that the time carries a zone."""
+        damp = self.humidity_pct
+        zoned = self.when.utcoffset() is not None
+        if zoned and -40 <= self.celsius <= 90 and (damp is None or 0 <= damp <= 100):  # noqa: PLR2004
+            return  # a log has hundreds of thousands of them
         rules = Rulebook(translate("nouns", "reading"))
         rules.require(
             self.when.utcoffset() is not None,

@@ -13,7 +13,7 @@ from studio_planner.craft.tongue import translate
 from studio_planner.services.editing.places import changed_place
 from studio_planner.services.log_signs import not_a_log
 from studio_planner.services.studio_files import read_bytes
-from studio_planner.storage.log_columns import find_table
+from studio_planner.storage.log_columns import beginning_of, find_table
 from studio_planner.storage.log_merging import Gap, Overlap, merged_log, overlapping
 from studio_planner.storage.log_stamps import DateOrder
 from studio_planner.storage.room_log import (
@@ -51,7 +51,6 @@ THIN_MINUTES = 10
 """A thinned log keeps one reading in so many minutes; a room's air is no faster than that."""
 
 _LONGEST_GAPS = 8
-_TELLING = 50_000
 
 
 @dataclass(frozen=True, slots=True)
@@ -148,7 +147,7 @@ def look_at(
     try:
         found = preview_room_log(file.data, read_as, answers=asked.answers)
         table = find_table(
-            _beginning(text_of(file.data, translate("log", "The room log")).text)
+            beginning_of(text_of(file.data, translate("log", "The room log")).text)
         )
     except StudioFileError as error:
         raise StudioFileError(
@@ -167,12 +166,6 @@ def look_at(
         present_stay=asked.answers.overlap is Overlap.EXISTING_WINS,
         thinned=len(new) < len(found.readings),
     )
-
-
-def _beginning(text: str) -> str:
-    """The first lines of a long text: enough to tell its columns."""
-    end = text.find("\n", _TELLING)
-    return text if end < 0 else text[:end]
 
 
 def thinned(readings: Sequence[Reading], minutes: int = THIN_MINUTES) -> tuple[Reading, ...]:

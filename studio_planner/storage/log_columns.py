@@ -7,6 +7,7 @@ import io
 import re
 from collections import Counter
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import StudioFileError
@@ -21,6 +22,8 @@ DELIMITERS = {";": "semicolon", "\t": "tab", ",": "comma"}
 """The delimiters that are looked for, with their names."""
 
 _SAMPLE = 500
+_TELLING = 100_000
+_FIGURES_KNOWN = 1 << 12
 _UNIT = re.compile(r"\s*(?:[°º]?\s?(?P<unit>[CF])|%(?:\s?[Rr][Hh])?)$")
 _OTHER = re.compile(r"dew|taupunkt|ros[ée]e|wet|set.?point|heat index|max|min\b")
 _TEMPERATURE = re.compile(r"temp|[°º]\s?[cf]|celsius|fahrenheit|\bdeg|^t$")
@@ -79,6 +82,7 @@ class ColumnFound:
     question: str = ""
 
 
+@lru_cache(maxsize=_FIGURES_KNOWN)
 def figure_in(text: str) -> Figure | None:
     """The number in a cell, with °C, °F or % behind it or not; None when there is none."""
     unit = _UNIT.search(text)
@@ -88,9 +92,12 @@ def figure_in(text: str) -> Figure | None:
 
 def find_table(text: str) -> LogTable:
     """Find the table in a text; StudioFileError when nothing looks like a log of a room."""
-    tables = [_table(text, delimiter) for delimiter in DELIMITERS]
-    scored = [(score, table) for score, table in tables if table is not None and score]
-    if not scored:
+    beginning = beginning_of(text)
+    found = _found(beginning)
+    if len(beginning) < len(text):
+        # Of a long log the beginning tells the delimiter, and all of it is cut up only once.
+        found = _found(text) if found is None else _table(text, found.delimiter)[1]
+    if found is None:
         raise StudioFileError(
             translate(
                 "log",
@@ -98,9 +105,20 @@ def find_table(text: str) -> LogTable:
                 "with a heading such as time,temperature_c,humidity_pct and try again.",
             )
         )
-    table = max(scored, key=lambda pair: pair[0])[1]
-    _refuse_split_decimals(table)
-    return table
+    _refuse_split_decimals(found)
+    return found
+
+
+def beginning_of(text: str) -> str:
+    """The first lines of a long text: enough to tell its columns."""
+    end = text.find("\n", _TELLING)
+    return text if end < 0 else text[:end]
+
+
+def _found(text: str) -> LogTable | None:
+    tables = [_table(text, delimiter) for delimiter in DELIMITERS]
+    scored = [(score, table) for score, table in tables if table is not None and score]
+    return max(scored, key=lambda pair: pair[0])[1] if scored else None
 
 
 def _table(text: str, delimiter: str) -> tuple[int, LogTable | None]:
@@ -125,9 +143,9 @@ def _rows(text: str, delimiter: str) -> list[Row]:
     reader = csv.reader(io.StringIO(text, newline=""), delimiter=delimiter)
     try:
         return [
-            (reader.line_num, tuple(cell.strip() for cell in cells))
+            (reader.line_num, stripped)
             for cells in reader
-            if any(cell.strip() for cell in cells)
+            if any(stripped := tuple(map(str.strip, cells)))
         ]
     except csv.Error as error:
         raise StudioFileError(
@@ -153,6 +171,8 @@ def _time_columns(rows: Iterable[Sequence[str]]) -> tuple[int, ...] | None:
 
 def stamp_at(cells: Sequence[str], time: tuple[int, ...]) -> Stamp | None:
     """The stamp in one column, or in a date column and a clock column."""
+    if len(time) == 1:
+        return stamp_in(_at(cells, time[0]))
     return stamp_in(" ".join(_at(cells, column) for column in time))
 
 

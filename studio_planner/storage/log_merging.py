@@ -64,6 +64,8 @@ def merged_log(
 
 
 def _outside(readings: Sequence[Reading], log: Sequence[Reading]) -> list[Reading]:
+    if not log:
+        return list(readings)
     whens = [reading.when for reading in log]
     longest = _longest_step(log)
     return [reading for reading in readings if not _covered(reading.when, whens, longest)]

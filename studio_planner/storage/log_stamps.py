@@ -10,6 +10,8 @@ import re
 from dataclasses import dataclass
 from datetime import UTC, date, datetime, time, timedelta, timezone
 from enum import StrEnum
+from functools import lru_cache
+from typing import NamedTuple
 
 _MONTHS = ("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec")
 _CLOCK = (
@@ -34,6 +36,8 @@ _EPOCH = re.compile(r"\s*(\d{9,10})(?:\.\d+)?\s*|\s*(\d{12,13})\s*", re.ASCII)
 _ZONE_IN_HEADING = re.compile(
     r"\b(?:UTC|GMT)\s?(?P<hours>[+-]\d{1,2})?(?::?(?P<minutes>\d{2}))?"
 )
+_PLAIN = re.compile(r"\s*(?P<date>[^\sT,;]+)[T ,;]+(?P<clock>.*)", re.DOTALL)
+_DAYS_KNOWN, _CLOCKS_KNOWN = 1 << 10, 1 << 14
 _CENTURY = 2000
 _OLDEST, _NEWEST = 1970, 2200
 _NOON = 12
@@ -67,12 +71,8 @@ class Stamp:
         day, month = self.first, self.second
         if (self.order or order) is DateOrder.MONTH_FIRST:
             day, month = month, day
-        if not _OLDEST <= self.year <= _NEWEST:
-            return None
-        try:
-            return datetime.combine(date(self.year, month, day), time()) + self.clock
-        except ValueError:
-            return None
+        midnight = _midnight(self.year, month, day)
+        return None if midnight is None else midnight + self.clock
 
     def instant(self) -> datetime | None:
         """The UTC instant of a count of seconds; None for any other stamp."""
@@ -81,21 +81,78 @@ class Stamp:
         return datetime.fromtimestamp(self.epoch_seconds, UTC)
 
 
+@lru_cache(maxsize=_DAYS_KNOWN)
+def _midnight(year: int, month: int, day: int) -> datetime | None:
+    """The beginning of a day; None for no such date."""
+    if not _OLDEST <= year <= _NEWEST:
+        return None
+    try:
+        return datetime.combine(date(year, month, day), time())
+    except ValueError:
+        return None
+
+
 def stamp_in(text: str) -> Stamp | None:
     """Read a date with a time of day, or a count of seconds or milliseconds; None otherwise."""
+    plain = _PLAIN.match(text)
+    day = None if plain is None else _day_in(plain["date"])
+    if plain is not None and day is not None:
+        return _dated(day, _clock_in(plain["clock"]))
     epoch = _EPOCH.fullmatch(text)
     if epoch:
         seconds = int(epoch[2]) / 1000 if epoch[2] else float(text)
         return Stamp(epoch_seconds=seconds)
     compact = _COMPACT_STAMP.fullmatch(text)
     if compact:
-        return _dated(compact, compact)
+        return _dated(_day_of(compact), _clock_of(compact))
     for pattern in _DATES:
         found = pattern.match(text)
         if found:
-            clock = _CLOCK_ONLY.fullmatch(text[found.end() :].lstrip("T ,;"))
-            return _dated(found, clock) if clock else None
+            return _dated(_day_of(found), _clock_in(text[found.end() :].lstrip("T ,;")))
     return None
+
+
+class _Day(NamedTuple):
+    """A date as it is written."""
+
+    year: int
+    first: int
+    second: int
+    order: DateOrder | None
+
+
+class _Clock(NamedTuple):
+    """A time of day as it is written."""
+
+    at: timedelta
+    offset: timedelta | None
+
+
+def _dated(day: _Day, clock: _Clock | None) -> Stamp | None:
+    if clock is None:
+        return None
+    return Stamp(
+        year=day.year,
+        first=day.first,
+        second=day.second,
+        order=day.order,
+        clock=clock.at,
+        offset=clock.offset,
+    )
+
+
+@lru_cache(maxsize=_DAYS_KNOWN)
+def _day_in(text: str) -> _Day | None:
+    """A date that is all of a text; a log writes each a thousand times."""
+    found = next((found for pattern in _DATES if (found := pattern.match(text))), None)
+    return _day_of(found) if found is not None and found.end() == len(text) else None
+
+
+@lru_cache(maxsize=_CLOCKS_KNOWN)
+def _clock_in(text: str) -> _Clock | None:
+    """A time of day that is all of a text, and what is written behind it."""
+    found = _CLOCK_ONLY.fullmatch(text)
+    return None if found is None else _clock_of(found)
 
 
 def is_date(text: str) -> bool:
@@ -118,34 +175,22 @@ def zone_in_heading(heading: str) -> timezone | None:
     return timezone(offset) if abs(offset) < timedelta(hours=24) else None
 
 
-def _dated(found: re.Match[str], clock: re.Match[str]) -> Stamp | None:
+def _day_of(found: re.Match[str]) -> _Day:
     fields = found.groupdict()
-    at, offset = _clock_of(clock.groupdict()), _offset_of(clock["offset"])
     year = int(fields["year"]) + (_CENTURY if len(fields["year"]) == 2 else 0)  # noqa: PLR2004
-    if at is None:
-        return None
     if fields.get("month"):
         name = fields["month"].lower()
         month = _MONTHS.index(name) + 1 if name in _MONTHS else 0
-        first, second, order = int(fields["one"]), month, DateOrder.DAY_FIRST
-    elif found.re is _DATES[1]:
+        return _Day(year, int(fields["one"]), month, DateOrder.DAY_FIRST)
+    if found.re is _DATES[1]:
         # Dots are written where the day comes first; strokes and dashes tell nothing.
-        dotted = fields["mark"] == "."
-        first, second = int(fields["one"]), int(fields["two"])
-        return Stamp(
-            year=year,
-            first=first,
-            second=second,
-            order=DateOrder.DAY_FIRST if dotted else None,
-            clock=at,
-            offset=offset,
-        )
-    else:
-        first, second, order = int(fields["two"]), int(fields["one"]), DateOrder.DAY_FIRST
-    return Stamp(year=year, first=first, second=second, order=order, clock=at, offset=offset)
+        order = DateOrder.DAY_FIRST if fields["mark"] == "." else None
+        return _Day(year, int(fields["one"]), int(fields["two"]), order)
+    return _Day(year, int(fields["two"]), int(fields["one"]), DateOrder.DAY_FIRST)
 
 
-def _clock_of(fields: dict[str, str | None]) -> timedelta | None:
+def _clock_of(found: re.Match[str]) -> _Clock | None:
+    fields = found.groupdict()
     hour, minute = int(fields["hour"] or 0), int(fields["minute"] or 0)
     second = int(fields.get("second") or 0)
     half = (fields.get("half") or "").lower()
@@ -157,7 +202,8 @@ def _clock_of(fields: dict[str, str | None]) -> timedelta | None:
     if minute > 59 or second > 59 or (hour > 23 and not past_midnight):  # noqa: PLR2004
         return None
     part = float((fields.get("part") or "0").replace(",", "."))
-    return timedelta(hours=hour, minutes=minute, seconds=second + part)
+    at = timedelta(hours=hour, minutes=minute, seconds=second + part)
+    return _Clock(at, _offset_of(found["offset"]))
 
 
 def _offset_of(text: str | None) -> timedelta | None:

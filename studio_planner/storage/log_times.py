@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
+from functools import partial
 from itertools import pairwise
 from statistics import median
 from typing import TYPE_CHECKING
@@ -125,9 +126,13 @@ class WallClock:
         before: datetime | None,
     ) -> list[datetime | None]:
         chosen: list[datetime | None] = []
+        when: datetime | None
         for candidates in meant:
-            due = None if before is None else before + step
-            when = min(candidates, key=lambda one: _distance(one, due), default=None)
+            if len(candidates) == 1:
+                when = candidates[0]  # nearly always
+            else:
+                due = None if before is None else before + step
+                when = min(candidates, key=partial(_distance, due=due), default=None)
             chosen.append(when)
             before = when or before
         return chosen

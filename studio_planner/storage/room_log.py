@@ -38,6 +38,7 @@ if TYPE_CHECKING:
 LARGEST_BYTES = 64 * 2**20
 """Larger logs are refused; a year of readings every minute is a third of it."""
 
+_SHOWN = 120
 _POWER_ON_CELSIUS = 85.0
 _WARMEST_UNNAMED = 45.0
 _COLDEST_CELSIUS, _WARMEST_CELSIUS = -40.0, 90.0  # what a reading may be
@@ -137,7 +138,7 @@ def preview_room_log(
 @dataclass(frozen=True, slots=True)
 class _Read:
     line: int
-    text: str
+    cells: Sequence[str]
     stamp: Stamp
     celsius: float
     humidity: float | None
@@ -156,6 +157,7 @@ class _Look:
         self._skipped: list[SkippedRow] = []
         self._notes: list[str] = []
         self._questions: list[str] = []
+        self._cells_known: dict[str, float | str] = {}
         self._temperature = self._find_temperature()
         self._humidity = find_humidity(table, self._temperature, answers.humidity_column)
         self._unit = self._find_unit()
@@ -223,17 +225,16 @@ class _Look:
         found = []
         unread = 0
         for line, cells in self._table.rows:
-            text = " | ".join(cells)[:120]
             stamp = self._table.stamp(cells)
-            celsius = self._celsius(_cell(cells, self._temperature))
+            celsius = self._celsius_in(_cell(cells, self._temperature))
             humidity = self._humidity_in(cells)
             if stamp is None:
-                self._skip(line, text, translate("log", "its time cannot be read"))
+                self._skip(line, cells, translate("log", "its time cannot be read"))
             elif isinstance(celsius, str):
-                self._skip(line, text, celsius)
+                self._skip(line, cells, celsius)
             else:
                 unread += humidity is None and self._humidity is not None
-                found.append(_Read(line, text, stamp, celsius, humidity))
+                found.append(_Read(line, cells, stamp, celsius, humidity))
         if unread:
             self._notes.append(
                 translate("log", "{unread} readings have no usable humidity.").format(
@@ -241,6 +242,13 @@ class _Look:
                 )
             )
         return found
+
+    def _celsius_in(self, cell: str) -> float | str:
+        """What a cell says, read once: a log says the same warmth again and again."""
+        known = self._cells_known.get(cell)
+        if known is None:
+            known = self._cells_known[cell] = self._celsius(cell)
+        return known
 
     def _celsius(self, cell: str) -> float | str:
         figure = figure_in(cell)
@@ -275,7 +283,7 @@ class _Look:
         found: list[tuple[datetime, _Read]] = []
         for row, moment in zip(rows, moments, strict=True):
             if moment.when is None:
-                self._skip(row.line, row.text, moment.why)
+                self._skip(row.line, row.cells, moment.why)
             else:
                 found.append((moment.when, row))
         return self._sorted(found)
@@ -291,7 +299,7 @@ class _Look:
             if when in kept:
                 self._skip(
                     row.line,
-                    row.text,
+                    row.cells,
                     translate("log", "line {line} has the same time").format(
                         line=kept[when].line
                     ),
@@ -317,7 +325,8 @@ class _Look:
             return 0
         return sum(r.stamp.offset is None and r.stamp.instant() is None for r in rows)
 
-    def _skip(self, line: int, text: str, why: str) -> None:
+    def _skip(self, line: int, cells: Sequence[str], why: str) -> None:
+        text = " | ".join(cells)[:_SHOWN]
         self._skipped.append(SkippedRow(line=line, text=text, why=why))
 
 
