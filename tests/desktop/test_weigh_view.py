@@ -9,30 +9,28 @@ from typing import TYPE_CHECKING
 import pytest
 from PySide6.QtCore import QRect, Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QLabel, QPushButton, QWidget
+from PySide6.QtWidgets import QApplication, QPushButton
 
-from studio_planner.craft.log import EntryKind
-from studio_planner.craft.pieces import Colour
 from studio_planner.craft.stock import Lot, LotPart
-from studio_planner.desktop.theme import Look
 from studio_planner.desktop.tongue import Language, speak
-from studio_planner.desktop.weigh.cup_clock import CupState, CupTimes
-from studio_planner.desktop.window import DeskWindow
+from studio_planner.desktop.weigh.cup_times import CupState, CupTimes
 from studio_planner.services.editing.changes import Change
-from studio_planner.services.mix_run.kept_file import KeptMix
 from studio_planner.services.mix_run.stand import Do
 from studio_planner.storage.studio_file import create_studio
+from tests.desktop.scale_hands import (
+    at_the_scale,
+    do_of,
+    met_with,
+    require_nothing_clipped,
+    scene,
+    studio_of,
+    tap,
+    tap_until,
+    type_with_taps,
+)
 from tests.desktop.scenes import StillClock
 from tests.desktop.test_desk_in_german import english_in, names_of, untranslated, visible_texts
-from tests.services.mixing.bench_mixes import (
-    START,
-    THREE,
-    bench,
-    coasters,
-    flood_coat,
-    plan_of,
-    poured,
-)
+from tests.services.mixing.bench_mixes import START
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -42,18 +40,7 @@ if TYPE_CHECKING:
 
     from studio_planner.craft.studio import Studio
     from studio_planner.desktop.weigh.weigh_window import WeighWindow
-
-SMALL = coasters(
-    "small", 1, flood_coat((Colour(name="gold", colourant="paste", colourant_pct=2),))
-)
-
-
-def scene() -> Studio:
-    """Three colours for six coasters, and one small coaster in gold for the next day."""
-    later = START + timedelta(hours=20)
-    small = poured(2, "small", 2, start=later, end=later + timedelta(minutes=60))
-    studio = bench(coasters("set", 6, flood_coat(THREE)), SMALL)
-    return replace(studio, plan=plan_of(poured(1), small))
+    from studio_planner.desktop.window import DeskWindow
 
 
 @pytest.fixture
@@ -70,48 +57,7 @@ def studio_path(tmp_path: Path) -> Path:
 
 @pytest.fixture
 def weigh(window: DeskWindow, studio_path: Path) -> WeighWindow:
-    """The weigh view on the scene, as F12 opens it."""
-    assert window.open_path(studio_path)
-    window.changes.plans_by_itself = False
-    window.verbs["weigh"].trigger()
-    scale = window.others.scale
-    scale.showNormal()
-    scale.resize(1280, 800)
-    scale.sounds.ring = lambda: None
-    return scale
-
-
-def tap(button: QPushButton) -> None:
-    assert button.isVisibleTo(button.window())
-    assert button.isEnabled()
-    QTest.mouseClick(button, Qt.MouseButton.LeftButton)
-
-
-def type_with_taps(weigh: WeighWindow, text: str) -> None:
-    tap(weigh.other)
-    for sign in text:
-        tap(weigh.pad.keys[sign])
-    tap(weigh.target)
-
-
-def do_of(weigh: WeighWindow) -> Do | None:
-    stand = weigh.work.stand
-    return None if stand is None else stand.step.do
-
-
-def tap_until(weigh: WeighWindow, clock: StillClock, do: Do) -> None:
-    for _ in range(60):
-        if do_of(weigh) is do:
-            return
-        clock.when += timedelta(seconds=20)
-        tap(weigh.target)
-    pytest.fail(f"no step asks to {do}")
-
-
-def studio_of(weigh: WeighWindow) -> Studio:
-    studio = weigh.work.studio
-    assert studio is not None
-    return studio
+    return at_the_scale(window, studio_path)
 
 
 def test_a_mix_is_weighed_poured_and_written_down_with_taps_on_one_button(
@@ -161,13 +107,6 @@ def test_a_number_that_cannot_be_is_not_taken(weigh: WeighWindow) -> None:
     assert not weigh.target.isEnabled()
     tap(weigh.other)
     assert do_of(weigh) is Do.WEIGH
-
-
-def met_with(weigh: WeighWindow, a_grams: str, reads: str) -> None:
-    tap(weigh.target)
-    type_with_taps(weigh, a_grams)
-    tap(weigh.target)
-    type_with_taps(weigh, reads)
 
 
 def test_too_much_b_stops_says_why_and_can_be_put_right(weigh: WeighWindow) -> None:
@@ -268,92 +207,6 @@ def test_every_tap_can_be_taken_back_to_the_first(
     assert weigh.work.running is None
 
 
-def another_desk(qtbot: QtBot, clock: StillClock, path: Path) -> tuple[DeskWindow, WeighWindow]:
-    """What the maker sees who starts the desk again; the same folder keeps the taps."""
-    desk = DeskWindow(clock, look=Look.LIGHT, data_folder=lambda: path.parent / "data")
-    qtbot.addWidget(desk)
-    desk.show()
-    assert desk.open_path(path)
-    desk.changes.plans_by_itself = False
-    notice = desk.notice.words
-    desk.verbs["weigh"].trigger()
-    scale = desk.others.scale
-    scale.showNormal()
-    scale.sounds.ring = lambda: None
-    assert "still at the scale" in notice
-    return desk, scale
-
-
-@pytest.mark.parametrize("count", [1, 2, 3, 4, 5, 8, 11, 13, 14])
-def test_nothing_is_lost_when_the_desk_is_killed_after_any_tap(
-    qtbot: QtBot, weigh: WeighWindow, clock: StillClock, studio_path: Path, count: int
-) -> None:
-    """A kill writes nothing more: what another desk reads from disk is all there is."""
-    for _ in range(count):
-        clock.when += timedelta(seconds=20)
-        tap(weigh.target)
-    stand, clock_then = weigh.work.stand, weigh.times
-    assert stand is not None
-    _, scale = another_desk(qtbot, clock, studio_path)
-    assert scale.work.running == weigh.work.running
-    assert (scale.verb.text(), scale.number.text()) == (
-        weigh.verb.text(),
-        weigh.number.text(),
-    )
-    assert scale.times == clock_then
-    if do_of(scale) is not Do.WRITTEN:
-        tap_until(scale, clock, Do.WRITTEN)
-    studio = studio_of(scale)
-    assert [mix.batch for mix in studio.standing_mixes] == [1]
-    assert [pour.batch for pour in studio.poured] == [1]
-
-
-def test_after_a_kill_a_tap_is_taken_back_by_a_withdrawal(
-    qtbot: QtBot, weigh: WeighWindow, clock: StillClock, studio_path: Path
-) -> None:
-    tap_until(weigh, clock, Do.STIR)
-    _, scale = another_desk(qtbot, clock, studio_path)
-    tap(scale.back)
-    studio = studio_of(scale)
-    assert not studio.standing_mixes
-    assert studio.log[-1].kind is EntryKind.WITHDRAWN
-    assert do_of(scale) is Do.WEIGH
-
-
-def test_leaving_the_view_loses_nothing(weigh: WeighWindow, clock: StillClock) -> None:
-    tap_until(weigh, clock, Do.STIR)
-    QTest.keyClick(weigh, Qt.Key.Key_Escape)
-    assert not weigh.isVisible()
-    weigh.begin(("small", "flood"))
-    assert do_of(weigh) is Do.STIR
-
-
-def test_a_mix_that_is_written_down_is_done_with_when_the_view_is_left(
-    window: DeskWindow, weigh: WeighWindow, clock: StillClock
-) -> None:
-    tap_until(weigh, clock, Do.WRITTEN)
-    kept = [window.others.mix_runs]
-    QTest.keyClick(weigh, Qt.Key.Key_Escape)
-    kept.append(window.others.mix_runs)
-    assert kept == [True, False]
-    window.verbs["undo"].trigger()
-    assert not studio_of(weigh).poured
-
-
-def test_each_studio_has_its_own_running_mix(
-    window: DeskWindow, weigh: WeighWindow, clock: StillClock, tmp_path: Path
-) -> None:
-    tap_until(weigh, clock, Do.STIR)
-    other = tmp_path / "other.studio"
-    create_studio(other, scene()).close()
-    assert window.open_path(other)
-    weigh.show_now()
-    assert weigh.work.running is None
-    assert window.open_path(tmp_path / "bench.studio")
-    weigh.show_now()
-    assert do_of(weigh) is Do.STIR
-
-
 def test_a_bottle_is_chosen_with_a_tap(window: DeskWindow, weigh: WeighWindow) -> None:
     window.changes.attempt(Change("Two bottles", _with_bottles))
     weigh.show_now()
@@ -390,31 +243,6 @@ def test_what_is_left_says_where_it_can_go(weigh: WeighWindow, clock: StillClock
     assert do_of(weigh) is Do.POUR
 
 
-def test_a_mix_that_is_thrown_away_stays_weighed_and_pours_nothing(
-    weigh: WeighWindow, clock: StillClock
-) -> None:
-    tap_until(weigh, clock, Do.STIR)
-    tap(weigh.give_up)
-    assert weigh.said.stops
-    tap(weigh.other)
-    assert do_of(weigh) is Do.STIR
-    tap(weigh.give_up)
-    tap(weigh.target)
-    studio = studio_of(weigh)
-    assert weigh.work.running is None
-    assert (len(studio.standing_mixes), studio.poured) == (1, ())
-
-
-def test_a_ratio_that_is_thrown_away_before_it_was_right_is_written_down_too(
-    weigh: WeighWindow,
-) -> None:
-    met_with(weigh, "100", "148.4")
-    tap(weigh.give_up)
-    tap(weigh.target)
-    (mix,) = studio_of(weigh).standing_mixes
-    assert (mix.a_grams, mix.b_grams) == (100.0, 48.4)
-
-
 def test_targets_are_large_enough_for_a_glove(weigh: WeighWindow) -> None:
     tap(weigh.target)
     tap(weigh.other)
@@ -440,7 +268,7 @@ def test_every_step_can_be_read_and_nothing_is_clipped(
     names = names_of(window) | {"white", "pearl", "gold", "paste", "mica", "metal powder"}
     for _ in range(20):
         QApplication.processEvents()
-        _nothing_clipped(scale)
+        require_nothing_clipped(scale)
         if language is Language.GERMAN:
             texts = visible_texts(scale)
             assert not set(untranslated(texts)) - names
@@ -450,20 +278,6 @@ def test_every_step_can_be_read_and_nothing_is_clipped(
         clock.when += timedelta(seconds=20)
         tap(scale.target)
     pytest.fail("it never ended")
-
-
-def _nothing_clipped(scale: QWidget) -> None:
-    for label in scale.findChildren(QLabel):
-        if label.isVisibleTo(scale) and label.text():
-            wrap = int(Qt.TextFlag.TextWordWrap) if label.wordWrap() else 0
-            room = QRect(0, 0, label.contentsRect().width(), 10_000)
-            need = label.fontMetrics().boundingRect(room, wrap, label.text())
-            assert need.width() <= label.contentsRect().width() + 1, label.text()
-            assert need.height() <= label.contentsRect().height() + 1, label.text()
-    for button in scale.findChildren(QPushButton):
-        if button.isVisibleTo(scale) and button.text():
-            wide = button.fontMetrics().horizontalAdvance(button.text())
-            assert wide < button.width(), button.text()
 
 
 def test_everything_on_it_has_a_name(weigh: WeighWindow) -> None:
@@ -478,32 +292,6 @@ def test_without_a_plan_it_says_what_to_do(window: DeskWindow, weigh: WeighWindo
     weigh.show_now()
     assert "Nothing is to be weighed" in weigh.verb.text()
     assert "plan again" in weigh.about.text()
-
-
-def test_a_mix_of_a_piece_that_is_gone_is_forgotten_in_a_sentence(
-    window: DeskWindow, weigh: WeighWindow
-) -> None:
-    tap(weigh.target)
-    window.changes.attempt(
-        Change(
-            "Remove Set",
-            lambda s: replace(
-                s, plan=None, pieces=tuple(p for p in s.pieces if p.key != "set")
-            ),
-        )
-    )
-    weigh.show_now()
-    assert "forgotten" in weigh.said.text()
-    assert weigh.work.running is None
-
-
-def test_a_file_that_nobody_can_read_is_no_running_mix(tmp_path: Path) -> None:
-    kept = KeptMix(tmp_path, tmp_path / "a.studio")
-    assert kept.read() is None
-    kept.path.write_text('{"form": 99}', encoding="utf-8")
-    assert kept.read() is None
-    kept.forget()
-    assert not kept.path.exists()
 
 
 @pytest.fixture(autouse=True)

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject, QTimer
 from PySide6.QtWidgets import QApplication
 
-from studio_planner.desktop.weigh.cup_clock import CupState
+from studio_planner.desktop.weigh.cup_times import CupState
 
 if TYPE_CHECKING:
     from collections.abc import Callable

@@ -1,0 +1,265 @@
+"""What the weigh view shows of a mix: its sheet, the step that is next, and what was wrong."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from studio_planner.desktop import mix_lines, words
+from studio_planner.desktop.tongue import translate
+from studio_planner.desktop.weigh import weigh_words
+from studio_planner.desktop.weigh.cup_times import CupTimes, times_of
+from studio_planner.desktop.weigh.mix_choice import MixChoice
+from studio_planner.desktop.weigh.weigh_screen import WeighScreen
+from studio_planner.desktop.weigh.weigh_sound import WeighSound
+from studio_planner.desktop.weigh.weigh_work import WeighWork
+from studio_planner.services.mix_run.kept_file import KeptMix, kept_for
+from studio_planner.services.mix_run.stand import Do
+from studio_planner.services.mix_run.taps import TapKind
+from studio_planner.services.mix_run.walk import least_reading
+from studio_planner.services.mixing.at_the_scale import ScaleVerdict
+
+if TYPE_CHECKING:
+    from collections.abc import Callable
+    from pathlib import Path
+
+    from PySide6.QtWidgets import QPushButton, QWidget
+
+    from studio_planner.craft.studio import Studio
+    from studio_planner.desktop.page import PageDesk
+    from studio_planner.services.mix_run.stand import Stand
+    from studio_planner.services.mixing.mix_sheet import MixSheet
+
+_CRUMB = 1e-6
+
+
+class WeighFace(WeighScreen):
+    """The weigh view as far as it is looked at.
+
+    `asks` is what the pad asks for, None while it is away; `giving_up` whether the maker is
+    asked if the mix is to be thrown away.
+    """
+
+    def __init__(
+        self, desk: PageDesk, data_folder: Callable[[], Path] | None, parent: QWidget | None
+    ) -> None:
+        """Show mixes of the desk's studio; taps are kept in the maker's own `data_folder`."""
+        super().__init__(desk.canvas, parent)
+        self.desk = desk
+        self._data_folder = data_folder
+        self.choice = MixChoice()
+        self.asks: TapKind | None = None
+        self.giving_up = False
+        self._covered: MixSheet | None = None
+        self.work = WeighWork(desk, self._kept)
+        self.sounds = WeighSound(self)
+
+    def _kept(self) -> KeptMix | None:
+        session = self.desk.session
+        return None if session is None else kept_for(session.path, self._data_folder)
+
+    # What there is
+
+    @property
+    def sheet(self) -> MixSheet | None:
+        """The sheet of the mix that could be begun; None where there is none."""
+        self.choice.see(self.work.studio)
+        return self.choice.sheet
+
+    @property
+    def minute(self) -> float | None:
+        """How many minutes ago A met B in the portion that is in hand; None before."""
+        session, stand = self.desk.session, self.work.stand
+        since = None if stand is None else stand.now.since
+        if session is None or since is None:
+            return None
+        return (session.now() - since).total_seconds() / 60.0
+
+    @property
+    def times(self) -> CupTimes:
+        """What the cup clock shows."""
+        return times_of(self.work.stand, self.minute)
+
+    # What is shown
+
+    def show_now(self) -> None:
+        """Show the step as it is now, and count."""
+        self.work.follow()
+        session, stand = self.desk.session, self.work.stand
+        if session is None:
+            return
+        if stand is not None:
+            self._show_step(session.studio, stand)
+        elif self.sheet is not None:
+            self._show_cover(session.studio, self.sheet)
+        else:
+            self._show_nothing()
+        self._show_head()
+        self.offer_typed()
+        self.said.setVisible(bool(self.said.text()))
+        self.fit_letters()
+
+    def _say(self, shown: weigh_words.Shown) -> None:
+        for label, text in (
+            (self.verb, shown.verb),
+            (self.about, shown.about),
+            (self.number, shown.number),
+            (self.meaning, shown.meaning),
+            (self.reads, shown.reads),
+        ):
+            label.setText(text)
+            label.setVisible(bool(text))
+        self._offer(self.target, shown.target)
+        self._offer(self.other, shown.other)
+
+    def _offer(self, button: QPushButton, text: str) -> None:
+        button.setText(text.replace("&", "&&"))
+        button.setAccessibleName(text)
+        button.setVisible(bool(text))
+        button.setEnabled(True)
+
+    def _show_step(self, studio: Studio, stand: Stand) -> None:
+        shown = weigh_words.shown(studio, stand, self.minute, self.work.batches)
+        self._say(shown)
+        real = stand.now.real
+        lines = list(real.sentences) if real is not None and self._judged(stand) else []
+        stops = real is not None and real.verdict is ScaleVerdict.STOP and bool(lines)
+        if stops and stand.step.do is Do.MORE:
+            lines.insert(0, translate("weigh", "Stop: do not pour it like this."))
+        if stand.lefts and self.desk.session is not None:
+            lines += weigh_words.left_lines(self.desk.session.view, stand)
+        if stand.step.do is Do.MORE and stand.now.can_leave and not stops:
+            self._offer(self.other, translate("weigh", "Leave it as it is"))
+        self._show_said(lines, stops=stops)
+        self._show_right(stand)
+        self.clock.show_times(self.times)
+        self._sound(stand)
+
+    def _judged(self, stand: Stand) -> bool:
+        """Whether the last verdict is still worth a word: until what it is about is stirred."""
+        do = stand.step.do
+        return do in {Do.MORE, Do.DIVIDE, Do.MEET, Do.STIR} or (
+            do is Do.WEIGH and not stand.now.stirred and stand.now.mixed
+        )
+
+    def _sound(self, stand: Stand) -> None:
+        pour, minute = stand.step.pour, self.minute
+        come = pour is not None and minute is not None and minute >= pour.pour_minute - _CRUMB
+        step = (stand.part, stand.step_number)
+        self.sounds.hear(step, self.times.state, minute, come=come)
+
+    def _show_right(self, stand: Stand | None) -> None:
+        if self.asks is not None:
+            self.right.setCurrentWidget(self.pad)
+            self._say_pad()
+        else:
+            self.right.setCurrentWidget(self.cover if stand is None else self.clock)
+
+    def _say_pad(self) -> None:
+        left = self.asks is TapKind.LEFT
+        self._offer(
+            self.target,
+            translate("weigh", "So much is left")
+            if left
+            else translate("weigh", "It reads so"),
+        )
+        self._offer(self.other, translate("weigh", "Back"))
+
+    def _show_cover(self, studio: Studio, sheet: MixSheet) -> None:
+        wall = words.wall_of(studio)
+        if sheet is not self._covered:
+            self._covered = sheet
+            self.cover.show_sheet(studio, sheet)
+        self._say(
+            weigh_words.Shown(
+                verb=sheet.product.name,
+                about=mix_lines.coats_line(studio, sheet),
+                number=weigh_words.reading(sheet.total_grams, studio),
+                reads="\n".join(
+                    (
+                        mix_lines.cups_line(sheet),
+                        translate("weigh", "Planned {when}").format(
+                            when=words.span(sheet.start, sheet.end, wall)
+                        ),
+                    )
+                ),
+                target=translate("weigh", "Begin to weigh"),
+                other=translate("weigh", "Another mix") if len(self.choice.mixes) > 1 else "",
+            )
+        )
+        self._show_said([], stops=False)
+        self._show_right(None)
+
+    def _show_nothing(self) -> None:
+        self._say(
+            weigh_words.Shown(
+                verb=translate("weigh", "Nothing is to be weighed."),
+                about=translate(
+                    "weigh", "Pours of the plan are weighed here; plan again to get some."
+                ),
+                number="",
+                target=translate("weigh", "Leave the scale"),
+            )
+        )
+        self._show_said([], stops=False)
+        self.right.setCurrentWidget(self.clock)
+        self.clock.show_times(CupTimes())
+
+    def _show_said(self, lines: list[str], *, stops: bool) -> None:
+        if self.giving_up:
+            said = translate(
+                "weigh",
+                "Throw this mix away? What A and B are in it stays in the log as weighed; no "
+                "pour is written down.",
+            )
+            self._offer(self.target, translate("weigh", "Throw it away"))
+            self._offer(self.other, translate("weigh", "No, go on"))
+            self.said.say(said, stops=True)
+            return
+        trouble = self.work.trouble
+        if trouble:
+            self.said.say("\n".join([trouble, *lines]), stops=True)
+            return
+        self.said.say("\n".join(lines), stops=stops)
+
+    def _show_head(self) -> None:
+        session, stand = self.desk.session, self.work.stand
+        if session is None:
+            return
+        parts = [words.moment(session.now(), words.wall_of(session.studio))]
+        if stand is not None:
+            step = translate("weigh", "step {number} of {count}")
+            parts.append(step.format(number=stand.step_number, count=stand.step_count))
+            if stand.parts > 1:
+                said = translate("weigh", "mix {part} of {parts}")
+                parts.append(said.format(part=stand.part, parts=stand.parts))
+        parts += [
+            translate("weigh", "batch {batch}").format(batch=batch)
+            for batch in self.work.batches[-1:]
+        ]
+        self.head.setText("   ".join(parts))
+        running = self.work.running is not None
+        written = stand is not None and stand.step.do is Do.WRITTEN
+        self._offer(self.back, translate("weigh", "Undo last tap") if running else "")
+        self.give_up.setVisible(running and not written)
+        off = self.sounds.off
+        self._offer(
+            self.sound,
+            translate("weigh", "Sound is off") if off else translate("weigh", "Sound is on"),
+        )
+
+    def offer_typed(self) -> None:
+        """Offer to take what was typed, where it can be."""
+        if self.asks is not None and self.right.currentWidget() is self.pad:
+            self.target.setEnabled(self.typed_grams() is not None)
+
+    def typed_grams(self) -> float | None:
+        """The grams that were typed, where they can be; None else."""
+        session, stand = self.desk.session, self.work.stand
+        if session is None or stand is None:
+            return None
+        grams = self.pad.grams(session.studio.units)
+        if grams is None or grams <= 0.0:
+            return None
+        if self.asks is TapKind.READS and grams <= least_reading(stand) + _CRUMB:
+            return None
+        return grams
