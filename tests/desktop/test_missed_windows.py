@@ -3,14 +3,18 @@
 from __future__ import annotations
 
 import sys
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
+from studio_planner.craft.pieces import Joint
 from studio_planner.desktop.pages.pieces_page import PiecesPage
 from studio_planner.desktop.question_pages.trial_run import TrialRun
+from studio_planner.desktop.timeline_work.news_line import window_news
+from studio_planner.services.desk import DeskView
 from studio_planner.services.log_book.after_missing import Way
 from studio_planner.storage.studio_file import create_studio
 from tests.desktop import logged_scene, scenes
@@ -169,6 +173,22 @@ def test_a_missed_window_is_said_over_the_timeline_and_leads_to_its_ways_out(
     page = desk.pages.page("pieces")
     assert isinstance(page, PiecesPage)
     assert page.key == "missed"
+
+
+def test_what_the_plan_pours_scuffed_later_on_is_no_news(desk: DeskWindow) -> None:
+    assert desk.session is not None
+    studio = studio_of(desk)
+    assert studio.plan is not None
+    scuffed = tuple(
+        replace(one, joint=Joint.SCUFFED, start=at(2, "18:00"), end=at(2, "19:10"), window=None)
+        if (one.piece, one.coat) == ("h1", "flood")
+        else one
+        for one in studio.plan.coats
+    )
+    planned = replace(studio, plan=replace(studio.plan, coats=scuffed))
+    pieces = [one.piece for one in window_news(DeskView(planned, at(1, "20:00")))]
+    assert "h1" not in pieces
+    assert "h2" in pieces
 
 
 def test_one_after_the_other_is_said_and_shown(qtbot: QtBot, desk: DeskWindow) -> None:

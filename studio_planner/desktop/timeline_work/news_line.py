@@ -9,6 +9,8 @@ from PySide6.QtCore import QSize, Signal
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QSizePolicy, QWidget
 from typing_extensions import override
 
+from studio_planner.craft.pieces import Joint
+from studio_planner.craft.plans import Trust
 from studio_planner.desktop import words
 from studio_planner.desktop.measures import LINE_HEIGHT
 from studio_planner.desktop.page_keys import PIECES
@@ -24,6 +26,7 @@ if TYPE_CHECKING:
     from studio_planner.desktop.canvas import Canvas
     from studio_planner.desktop.timeline_work.work_desk import WorkDesk
     from studio_planner.services.desk import DeskView
+    from studio_planner.services.log_book.after_missing import Missed
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,6 +51,8 @@ def window_news(view: DeskView) -> tuple[WindowNews, ...]:
 def _missed(view: DeskView) -> Iterable[WindowNews]:
     wall = words.wall_of(view.studio)
     for one in missed_windows(view):
+        if _is_dealt_with(view, one):
+            continue
         text = (
             translate("moved", "{coat}: its window closed {when}.")
             if one.closed <= view.now
@@ -55,6 +60,16 @@ def _missed(view: DeskView) -> Iterable[WindowNews]:
         )
         said = text.format(coat=one.name, when=words.moment(one.closed, wall))
         yield WindowNews(said, one.piece, one.coat, missed=True, fits=False)
+
+
+def _is_dealt_with(view: DeskView, missed: Missed) -> bool:
+    """Whether the plan has it poured otherwise later on: scuffed, or after a touch test."""
+    coats = () if view.plan is None else view.plan.coats
+    planned = next((c for c in coats if (c.piece, c.coat) == (missed.piece, missed.coat)), None)
+    if planned is None or planned.start < view.now:
+        return False
+    tested = planned.window is not None and planned.window.trust is Trust.TEST_FIRST
+    return planned.joint is Joint.SCUFFED or tested
 
 
 def _moved(view: DeskView) -> Iterable[WindowNews]:
