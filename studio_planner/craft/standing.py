@@ -8,7 +8,7 @@ from studio_planner.craft.log import EntryKind, LogEntry
 from studio_planner.craft.plans import StepKind
 
 if TYPE_CHECKING:
-    from collections.abc import Mapping, Sequence
+    from collections.abc import Iterator, Mapping, Sequence
     from datetime import datetime
 
     from studio_planner.craft.log import Poured
@@ -95,16 +95,28 @@ def done_steps(studio: Studio) -> frozenset[Step]:
     Where nobody wrote down which coat a piece was turned or sanded for, it is the first one
     that was not poured when that was done.
     """
+    return frozenset(step for _, step in _steps_in_order(studio))
+
+
+def sanded_for(studio: Studio) -> Mapping[tuple[str, str], datetime]:
+    """When a piece was last washed and sanded in preparation for a coat, by both keys."""
+    return {
+        (piece, coat): at
+        for at, (kind, piece, coat) in _steps_in_order(studio)
+        if kind is StepKind.SAND and coat is not None
+    }
+
+
+def _steps_in_order(studio: Studio) -> Iterator[tuple[datetime, Step]]:
+    """The steps that were done, those of one piece in the order of time."""
     stacks = {piece.key: piece.stack for piece in studio.pieces}
     pours: dict[str, list[Poured]] = {}
     for pour in studio.poured:
         pours.setdefault(pour.piece, []).append(pour)
-    return frozenset(
-        step
-        for piece, life in lives_of(studio).items()
-        for entry in life
-        for step in _steps_of(entry, stacks.get(piece, ()), pours.get(piece, ()))
-    )
+    for piece, life in lives_of(studio).items():
+        for entry in life:
+            for step in _steps_of(entry, stacks.get(piece, ()), pours.get(piece, ())):
+                yield entry.at, step
 
 
 def _steps_of(

@@ -8,7 +8,9 @@ from studio_planner.craft.kind_words import stage_word
 from studio_planner.craft.pieces import Joint
 from studio_planner.craft.plans import Unplanned
 from studio_planner.craft.products import ProductKind
+from studio_planner.craft.standing import sanded_for
 from studio_planner.craft.tongue import translate
+from studio_planner.planning.sanded import scuffed_at
 from studio_planner.planning.sheet_stages import (
     gate_coats,
     gate_stage,
@@ -38,7 +40,10 @@ def missing_figures(studio: Studio, piece: Piece) -> list[Unplanned]:
         ]
         below = piece.below(index)
         if index >= poured and below is not None:
-            needs += _joint_needs(studio, piece, index, below)
+            lacking = _joint_needs(studio, piece, index, below)
+            # What is sanded already waits for no stage.
+            if lacking and scuffed_at(studio, piece, index, sanded_for(studio)) is None:
+                needs += lacking
     gate_fault = _gate_fault(studio, piece)
     rows = [*needs, *gate_fault]
     return [Unplanned(piece=piece.key, coat=coat, reason=words) for coat, words in rows]

@@ -4,15 +4,16 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, NamedTuple
 
 from studio_planner.craft.amounts import coat_grams
 from studio_planner.craft.pieces import Joint
 from studio_planner.craft.plans import StepKind, Unplanned
 from studio_planner.craft.products import ProductKind
-from studio_planner.craft.standing import done_steps, is_spoiled, lives_of
+from studio_planner.craft.standing import done_steps, is_spoiled, lives_of, sanded_for
 from studio_planner.craft.tongue import translate
 from studio_planner.planning.missing_figures import missing_figures
+from studio_planner.planning.sanded import scuffed_at
 from studio_planner.planning.sheet_stages import (
     cover_stage,
     gate_coats,
@@ -25,6 +26,7 @@ from studio_planner.planning.sheet_stages import (
 
 if TYPE_CHECKING:
     from collections.abc import Collection, Iterator, Mapping
+    from datetime import datetime
 
     from studio_planner.craft.log import Poured
     from studio_planner.craft.orders import Order
@@ -55,7 +57,9 @@ class Task:
     stages of the coat below that make this joint's window (None: no such edge). `has_window` is
     False where the sheet does not say when it closes; then only a scuffed joint is left.
     `stays` marks size whose sheet knows no handle: it keeps its spot until the next coat.
-    `pinned` is the start that the maker wants for it [s since 1970 UTC].
+    `pinned` is the start that the maker wants for it, `sanded` when its joint was scuffed
+    already [s since 1970 UTC]: such a joint waits for nothing but the dust. `done` is what was
+    done to a poured coat since.
     """
 
     coat: Coat
@@ -74,6 +78,8 @@ class Task:
     stays: bool
     fixed: Poured | None
     pinned: int | None = None
+    sanded: int | None = None
+    done: frozenset[StepKind] = frozenset()
 
     def pinned_from(self, now: int) -> int | None:
         """When the maker wants it poured; a pin that has passed by `now` binds nobody."""
@@ -81,7 +87,9 @@ class Task:
 
     @property
     def joint(self) -> Joint:
-        """The joint as wished; bare where nothing lies below."""
+        """The joint as wished; bare where nothing lies below, scuffed where it was sanded."""
+        if self.sanded is not None:
+            return Joint.SCUFFED
         return Joint.BARE if self.below is None else self.coat.joint
 
 
@@ -110,7 +118,7 @@ def build_chains(studio: Studio, *, twins: bool) -> tuple[list[Chain], list[Unpl
     chains: list[Chain] = []
     unplanned: list[Unplanned] = []
     lives = lives_of(studio)
-    done = done_steps(studio)
+    happenings = _Happened(done_steps(studio), sanded_for(studio))
     happened = {key for key, life in lives.items() if life}
     for group in _groups(studio, happened, twins=twins):
         faults = [*_spoiled(group, lives)] or [
@@ -119,7 +127,7 @@ def build_chains(studio: Studio, *, twins: bool) -> tuple[list[Chain], list[Unpl
         if faults:
             unplanned += faults
         else:
-            chains.append(_chain(studio, group, done))
+            chains.append(_chain(studio, group, happenings))
     return chains, unplanned
 
 
@@ -172,11 +180,18 @@ def coat_mass(studio: Studio, piece: Piece, coat: Coat) -> float:
     return coat_grams(piece, coat, studio.product(coat.product), studio.settings)
 
 
-def _chain(studio: Studio, group: tuple[Piece, ...], done: Collection[Step]) -> Chain:
+class _Happened(NamedTuple):
+    """Steps that were done, and when a piece was last sanded for a coat (both keys)."""
+
+    steps: Collection[Step]
+    sandings: Mapping[tuple[str, str], datetime]
+
+
+def _chain(studio: Studio, group: tuple[Piece, ...], happened: _Happened) -> Chain:
     first = group[0]
     pours = {pour.coat: pour for pour in studio.pours_of(first.key)}
     tasks = tuple(
-        _task(studio, group, index, pours.get(coat.key), done)
+        _task(studio, group, index, pours.get(coat.key), happened)
         for index, coat in enumerate(first.stack)
     )
     return Chain(group, tasks, studio.order_of(first.key), len(pours))
@@ -187,15 +202,18 @@ def _task(
     group: tuple[Piece, ...],
     index: int,
     fixed: Poured | None,
-    done: Collection[Step],
+    happened: _Happened,
 ) -> Task:
     piece = group[0]
     coat = piece.stack[index]
-    turned = piece.turned_before(index) and (StepKind.TURN, piece.key, coat.key) not in done
+    done = _done_for(piece, coat, happened)
+    turned = piece.turned_before(index) and StepKind.TURN not in done
+    sanded = scuffed_at(studio, piece, index, happened.sandings)
     product = studio.product(coat.product)
     count = sum(p.count for p in group)
     below = piece.below(index)
-    opens, closes = window_stages(studio, piece, index)
+    waits = sanded is None
+    opens, closes = window_stages(studio, piece, index) if waits else (None, None)
     lower = None if below is None else piece.stack[below]
     return Task(
         coat=coat,
@@ -207,14 +225,20 @@ def _task(
         rests_on=piece.rests_on(index),
         sheet_opens=opens,
         sheet_closes=closes,
-        has_window=not window_unknown(studio, piece, index),
-        may_scuff=may_scuff(studio, piece, index),
-        may_test=_may_test(coat, lower),
+        has_window=not waits or not window_unknown(studio, piece, index),
+        may_scuff=waits and may_scuff(studio, piece, index),
+        may_test=waits and _may_test(coat, lower),
         bare_porous=below is None and piece.material.porous,
         stays=handle_stage(product) is None and product.kind is not ProductKind.LEAF,
         fixed=fixed,
         pinned=_pinned(studio, piece, coat),
+        sanded=sanded,
+        done=done if fixed is not None else frozenset(),
     )
+
+
+def _done_for(piece: Piece, coat: Coat, happened: _Happened) -> frozenset[StepKind]:
+    return frozenset(kind for kind in StepKind if (kind, piece.key, coat.key) in happened.steps)
 
 
 def _pinned(studio: Studio, piece: Piece, coat: Coat) -> int | None:

@@ -13,6 +13,7 @@ from studio_planner.planning.placing.chain_times import Means
 from studio_planner.planning.placing.placements import Placement, hold_poured
 from studio_planner.planning.placing.placer import Placer, Stuck
 from studio_planner.planning.placing.workshop import Workshop
+from studio_planner.planning.sanded import dust_until
 from studio_planner.planning.spans import grid_up
 from studio_planner.planning.stuck.why_stuck import why_stuck
 from studio_planner.planning.worth import Worth, goals_of, worth_of
@@ -93,6 +94,7 @@ class Rounds:
             end=self._end,
             sand_seconds=settings.sand_minutes * 60,
             tape_seconds=settings.tape_minutes * 60,
+            dust_until=dust_until(self.studio),
         )
 
     def placer(self) -> Placer:

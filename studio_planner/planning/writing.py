@@ -232,9 +232,9 @@ def _steps_of_poured(placer: Placer, chain: Chain) -> list[PlannedStep]:
 def _tape_and_trim(
     times: ChainTimes, piece: Piece, position: int, start: int, before: int
 ) -> list[PlannedStep]:
-    coat = piece.stack[position]
+    task = times.task(position)
     steps = []
-    for opens, closes in narrow_windows(coat):
+    for opens, closes in narrow_windows(task):
         found = times.awake_step(position, start, opens, closes, before)
         if found is not None:
             window = times.awake_window(position, start, opens, closes)
@@ -245,7 +245,7 @@ def _tape_and_trim(
                     start=_moment(found[0]),
                     end=_moment(found[0] + times.tape_seconds),
                     person=found[1],
-                    coat=coat.key,
+                    coat=task.coat.key,
                     opens=_moment(window[0]),
                     closes=None if window[1] >= ALWAYS else _moment(window[1]),
                 )

@@ -11,7 +11,8 @@ may hold:
 - a constant room, a nightly set-back as a step or a ramp, a cold weekend, a cold room, damp or
   unknown air, an hourly log up to the start, and sometimes a warm box;
 - one spot, several, or a box; one person in the evenings, one by day, or two; absences;
-- a first coat that is poured already; orders with every promise and every gate;
+- a first coat that is poured already, and perhaps sanded or rid of its tape and drips since;
+- orders with every promise and every gate;
 - starts close to both clock changes of the year in Europe, America and on Lord Howe Island
   (where the clock moves by half an hour), and in UTC.
 
@@ -20,7 +21,7 @@ All products and people are invented.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import UTC, date, datetime, time, timedelta
 from typing import TYPE_CHECKING, TypeVar
 from zoneinfo import ZoneInfo
@@ -29,7 +30,7 @@ from hypothesis import strategies as st
 
 from studio_planner.craft.hands import Absence, Person, WorkHours
 from studio_planner.craft.local_time import instant
-from studio_planner.craft.log import Poured
+from studio_planner.craft.log import EntryKind, LogEntry, Poured
 from studio_planner.craft.orders import Courier, Gate, Order, Promise
 from studio_planner.craft.pieces import (
     EDGE,
@@ -139,7 +140,7 @@ def studios(
         orders=_orders(pick, pieces, day),
         poured=_poured(pick, pieces, places, start),
     )
-    return Situation(studio=studio, start=start)
+    return Situation(studio=replace(studio, log=_log(pick, studio, start)), start=start)
 
 
 def _places(pick: _Draw, start: datetime) -> tuple[Place, ...]:
@@ -488,3 +489,27 @@ def _poured(
                 )
             )
     return tuple(poured)
+
+
+def _log(pick: _Draw, studio: Studio, start: datetime) -> tuple[LogEntry, ...]:
+    """What was done to pieces whose first coat is on: sanded, tape pulled, drips trimmed."""
+    entries: list[LogEntry] = []
+    for pour in studio.poured:
+        stack = studio.piece(pour.piece).stack
+        at = max(pour.end, start - timedelta(minutes=pick.one_of(0, 10, 50, 400)))
+        on_it = [EntryKind.TAPED] * stack[0].taped + [EntryKind.TRIMMED] * stack[0].trimmed
+        told = [(kind, stack[0].key) for kind in on_it if pick.sometimes()]
+        if len(stack) > 1 and pick.sometimes():
+            told.append((EntryKind.SANDED, pick.one_of(stack[1].key, "", stack[-1].key)))
+        for kind, coat in told:
+            entries.append(
+                LogEntry(
+                    number=len(entries) + 1,
+                    kind=kind,
+                    at=at,
+                    written=start,
+                    piece=pour.piece,
+                    coat=coat,
+                )
+            )
+    return tuple(entries)

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from typing import TYPE_CHECKING, NamedTuple
 
+from studio_planner.craft.log import EntryKind
 from studio_planner.craft.plans import StepKind
 from studio_planner.planning.checking.evidence import SLACK_SECONDS, Laid, Lane
 from studio_planner.planning.checking.findings import Finding, Rule
@@ -14,6 +15,7 @@ from studio_planner.science.stages import Stage
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
+    from studio_planner.craft.local_time import Span
     from studio_planner.craft.plans import PlannedStep
     from studio_planner.planning.checking.reading import Reading
 
@@ -27,7 +29,11 @@ class _Wet(NamedTuple):
 
 
 def broken_dust(reading: Reading) -> Iterator[Finding]:
-    """Sanding beside wet work, and pours into dust."""
+    """Sanding beside wet work, and pours into dust; what was sanded is a fact."""
+    for entry in reading.studio.standing:
+        if entry.kind is EntryKind.SANDED:
+            for laid in reading.laid:
+                yield from _into_dust(reading, (entry.at, entry.at), laid)
     sandings = [step for step in reading.steps if step.kind is StepKind.SAND]
     if not sandings:
         return
@@ -35,7 +41,7 @@ def broken_dust(reading: Reading) -> Iterator[Finding]:
     for step in sandings:
         yield from _beside_wet(reading, step, [one for one in wet if not one.laid.leaf])
         for laid in reading.laid:
-            yield from _into_dust(reading, step, laid)
+            yield from _into_dust(reading, (step.start, step.end), laid)
 
 
 def _wet(lane: Lane, laid: Laid) -> _Wet:
@@ -56,9 +62,9 @@ def _beside_wet(reading: Reading, step: PlannedStep, wet: list[_Wet]) -> Iterato
             yield reading.on_step(Rule.DUST, step, sentence)
 
 
-def _into_dust(reading: Reading, step: PlannedStep, laid: Laid) -> Iterator[Finding]:
-    settled = step.end.timestamp() + 60.0 * reading.studio.settings.settle_minutes
-    start = step.start.timestamp()
+def _into_dust(reading: Reading, sanded: Span, laid: Laid) -> Iterator[Finding]:
+    settled = sanded[1].timestamp() + 60.0 * reading.studio.settings.settle_minutes
+    start = sanded[0].timestamp()
     if laid.leaf or laid.planned.poured:
         return
     if laid.start < settled and laid.end > start:

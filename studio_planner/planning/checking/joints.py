@@ -16,8 +16,9 @@ from studio_planner.science.stages import Edge, Stage
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterator
+    from datetime import datetime
 
-    from studio_planner.craft.plans import PlannedStep, Window
+    from studio_planner.craft.plans import Window
     from studio_planner.planning.checking.reading import Reading
 
 _WINDOW_SECONDS = 60.0
@@ -76,14 +77,27 @@ def _broken_on_coat(
     joint, wish = laid.planned.joint, laid.coat.joint
     if wish not in _WISHED[joint]:
         yield reading.about(Rule.JOINT, laid, f"is planned {joint}, but is meant {wish}")
-    below = lane.coat(position)
-    if below is None:
+    below, sanded = lane.coat(position), reading.sanded(laid)
+    if sanded is not None:
+        yield from _broken_fact(reading, laid, sanded)
+    elif below is None:
         sentence = f"lies on the {coat_name(lane.piece, lane.piece.stack[position])}"
         yield reading.about(Rule.JOINT, laid, f"{sentence}, which is not in the plan")
     elif joint is Joint.SCUFFED:
         yield from _broken_scuff(reading, lane, laid, below)
     else:
         yield from _broken_window(reading, lane, laid, below)
+
+
+def _broken_fact(reading: Reading, laid: Laid, sanded: datetime) -> Iterator[Finding]:
+    """A joint that was scuffed already: it is planned so, not sanded again, and not dusty."""
+    when = reading.local(sanded)
+    if laid.planned.joint is not Joint.SCUFFED:
+        sentence = f"was sanded for {when}, but is planned {laid.planned.joint}"
+        yield reading.about(Rule.JOINT, laid, sentence)
+    for step in reading.steps_of(laid.piece.key, StepKind.SAND, laid.coat.key):
+        yield reading.on_step(Rule.JOINT, step, f"is sanded again, but was {when}")
+    yield from _dust_on_joint(reading, laid, sanded)
 
 
 def _broken_window(reading: Reading, lane: Lane, laid: Laid, below: Laid) -> Iterator[Finding]:
@@ -199,11 +213,11 @@ def _broken_scuff(reading: Reading, lane: Lane, laid: Laid, below: Laid) -> Iter
                 f"{reading.local(sandable)}"
             )
             yield reading.on_step(Rule.JOINT, step, sentence)
-        yield from _dust_on_joint(reading, laid, step)
+        yield from _dust_on_joint(reading, laid, step.end)
 
 
-def _dust_on_joint(reading: Reading, laid: Laid, step: PlannedStep) -> Iterator[Finding]:
-    settled = step.end + timedelta(minutes=reading.studio.settings.settle_minutes)
+def _dust_on_joint(reading: Reading, laid: Laid, sanded: datetime) -> Iterator[Finding]:
+    settled = sanded + timedelta(minutes=reading.studio.settings.settle_minutes)
     if laid.planned.start < settled:
         sentence = f"starts {reading.local(laid.start)}, but dust from sanding settles till "
         yield reading.about(Rule.JOINT, laid, sentence + reading.local(settled))

@@ -7,7 +7,8 @@ from datetime import UTC, datetime, timedelta
 from itertools import groupby
 from typing import TYPE_CHECKING
 
-from studio_planner.craft.standing import done_steps
+from studio_planner.craft.pieces import Joint
+from studio_planner.craft.standing import done_steps, sanded_for
 from studio_planner.planning.checking.evidence import Clocks, Laid, Lane
 from studio_planner.planning.checking.findings import Finding, Rule
 from studio_planner.planning.checking.words import coat_name, local
@@ -53,6 +54,7 @@ class Reading:
         self.plan = plan
         self.zone = studio.time_zone
         self.done = done_steps(studio)
+        self._sanded = sanded_for(studio)
         self.unsound: list[Finding] = []
         self.start = self._plan_start()
         self._span = self._record()
@@ -168,6 +170,20 @@ class Reading:
         """The readable steps of a kind for a piece, and for a coat where one is given."""
         mine = self._steps_of_piece.get(piece, ())
         return [step for step in mine if step.kind == kind and coat in {None, step.coat}]
+
+    def sanded(self, laid: Laid) -> datetime | None:
+        """When the joint of a coat that is not poured was scuffed already; None: it was not.
+
+        The sanding was after the pour of the coat below, which can be sanded.
+        """
+        at = self._sanded.get((laid.piece.key, laid.coat.key))
+        below = laid.piece.below(laid.index)
+        if at is None or below is None or laid.planned.poured:
+            return None
+        lower = laid.piece.stack[below]
+        on = [p.start for p in self.studio.pours_of(laid.piece.key) if p.coat == lower.key]
+        serves = lower.sandable and laid.coat.joint is not Joint.WET_IN_WET
+        return at if serves and on and on[0].timestamp() <= at.timestamp() else None
 
     def _lay(self, coat: PlannedCoat) -> Laid | None:
         piece = self._pieces.get(coat.piece)

@@ -47,6 +47,8 @@ def broken_trimming(reading: Reading) -> Iterator[Finding]:
 def _broken_task(reading: Reading, lane: Lane, laid: Laid, task: _Task) -> Iterator[Finding]:
     steps = reading.steps_of(laid.piece.key, task.kind, laid.coat.key)
     wanted = laid.coat.taped if task.kind is StepKind.TAPE else laid.coat.trimmed
+    done = (task.kind, laid.piece.key, laid.coat.key) in reading.done
+    wanted = wanted and not (done and laid.planned.poured)
     opens, closes = lane.reached(laid, task.opens), lane.reached(laid, task.closes)
     if wanted and not lane.has(laid.product, task.opens):
         sentence = f"{task.doing}, but {laid.product.name} has no time for it on its sheet"

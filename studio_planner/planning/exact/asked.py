@@ -99,7 +99,7 @@ class Asked:
             found.append(not_before(cover))
         if index in self.gates:
             found.append(not_before(self.gates[index]))
-        for opens, closes in narrow_windows(self.chain.tasks[index].coat):
+        for opens, closes in narrow_windows(self.chain.tasks[index]):
             found += [not_before(opens), not_after(closes, extra=self._tape_seconds)]
         for later in range(index + 1, len(self.chain.tasks)):
             found += self._by_later(index, later, lengths[later])

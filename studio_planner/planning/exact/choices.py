@@ -84,9 +84,11 @@ class Choices:
         """Slots in which a block of `length` seconds may start there, with these hands."""
         whom = (hands.people, task.lead, length)
         pinned = task.pinned_from(self.means.now)
-        key = (task.product.key, task.bare_porous, material, place, pinned, *whom)
+        settled = self.means.settled(task)
+        key = (task.product.key, task.bare_porous, material, place, pinned, settled, *whom)
         if key not in self._starts:
             seconds = self.working(hands, task.lead, length)
+            seconds = common([(grid_up(settled), grid_down(self.means.until))], seconds)
             if pinned is not None:
                 seconds = common([(pinned, pinned)], seconds)
             seconds = self._in_good_air(task, material, place, length, seconds)

@@ -8,7 +8,6 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from studio_planner.craft.pieces import Joint
 from studio_planner.craft.plans import Goal, Trust
 
 if TYPE_CHECKING:
@@ -124,7 +123,7 @@ def _lacks(lane: Lane, goal: Goal) -> bool:
     return {
         Goal.LEFT_OUT: False,
         Goal.LATENESS: placed.score[0] > 0,
-        Goal.SCUFFED: any(joint.joint is Joint.SCUFFED for joint in joints),
+        Goal.SCUFFED: any(joint.sand is not None for joint in joints),
         Goal.TESTED: any(joint.trust is Trust.TEST_FIRST for joint in joints),
         Goal.SPARE: placed.score[3] > 0,
     }.get(goal, True)

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from studio_planner.craft.pieces import Joint
 from studio_planner.craft.plans import Trust
 
 if TYPE_CHECKING:
@@ -44,7 +43,7 @@ class Hints:
         for index, joint in lane.joints.items():
             found = laid.joints[index]
             tested = found.trust is Trust.TEST_FIRST
-            scuffed = found.joint is Joint.SCUFFED
+            scuffed = found.sand is not None
             for flag, value in (
                 (joint.safe, not tested and not scuffed),
                 (joint.tested, tested),

@@ -193,7 +193,7 @@ class LaneRules:
             self._pulled_from_poured(index, coat)
             return
         seconds = self._draft.frame.means.tape_seconds
-        for opens, closes in narrow_windows(coat.task.coat):
+        for opens, closes in narrow_windows(coat.task):
             step = self._model.among(self._draft.frame.choices.awake(seconds))
             self._maker.waits_for(step, coat, not_before(opens))
             self._maker.in_time_for(step, coat, not_after(closes, extra=seconds))
@@ -210,7 +210,7 @@ class LaneRules:
         where = tuple(Ground(one.on[0][0].place, ()) for one in self._lane.coats)
         times = ChainTimes(frame.means, self._chain, where, ALL_JOINTS)
         lead = self._chain.tasks[index + 1].lead
-        for window in narrow_windows(coat.task.coat):
+        for window in narrow_windows(coat.task):
             found = times.awake_step(index, coat.known_start or 0, *window, ALWAYS)
             if found is not None:
                 done = found[0] + frame.means.tape_seconds + lead

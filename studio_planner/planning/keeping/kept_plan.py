@@ -146,8 +146,12 @@ class KeptPlan:
         return found if len(found) == len(rows) else None
 
     def joints(self, chain: Chain) -> tuple[int, int]:
-        """How many joints of a chain were scuffed and how many to be tested first."""
-        rows = [self.coat(chain, index) for index in range(len(chain.tasks))]
+        """How many joints of a chain were to be scuffed and how many to be tested first.
+
+        Without those that are sanded by now.
+        """
+        left = [index for index, task in enumerate(chain.tasks) if task.sanded is None]
+        rows = [self.coat(chain, index) for index in left]
         scuffed = sum(row is not None and row.joint is Joint.SCUFFED for row in rows)
         tested = sum(
             row is not None and row.window is not None and row.window.trust is Trust.TEST_FIRST

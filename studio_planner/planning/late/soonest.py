@@ -145,7 +145,7 @@ class Soonest:
         return start
 
     def _earliest(self, index: int, task: Task) -> int | None:
-        low = self._means.now + task.lead
+        low = max(self._means.now + task.lead, self._means.settled(task))
         if index:
             before = self._chain.tasks[index - 1]
             low = max(low, self._starts[index - 1] + before.block + task.lead)

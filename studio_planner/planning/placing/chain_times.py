@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.pieces import Joint
-from studio_planner.craft.plans import Trust
+from studio_planner.craft.plans import StepKind, Trust
 from studio_planner.planning.clocks.stage_times import ALWAYS
 from studio_planner.planning.placing.coat_times import CoatTimes
 from studio_planner.planning.placing.means import Ground, Means, standing
@@ -15,7 +15,6 @@ from studio_planner.science.stages import Edge, Stage
 if TYPE_CHECKING:
     from collections.abc import Mapping, Sequence
 
-    from studio_planner.craft.pieces import Coat
     from studio_planner.planning.problem import Chain, Task
 
 __all__ = [
@@ -50,12 +49,12 @@ class PlacedJoint:
     sand: tuple[int, int] | None = None
 
 
-def narrow_windows(coat: Coat) -> list[tuple[Stage, Stage]]:
-    """The tape and trim windows that a coat has."""
+def narrow_windows(task: Task) -> list[tuple[Stage, Stage]]:
+    """The tape and trim windows that a coat has, but for what was done already."""
     windows = []
-    if coat.taped:
+    if task.coat.taped and StepKind.TAPE not in task.done:
         windows.append((Stage.TAPE_OPENS, Stage.TAPE_CLOSES))
-    if coat.trimmed:
+    if task.coat.trimmed and StepKind.TRIM not in task.done:
         windows.append((Stage.TRIM_OPENS, Stage.TRIM_CLOSES))
     return windows
 
@@ -135,6 +134,9 @@ class ChainTimes(CoatTimes):
             return PlacedJoint(task.fixed.joint)
         if task.below is None:
             return PlacedJoint(Joint.BARE)
+        if task.sanded is not None:
+            settled = self._means.settled(task) <= starts[index]
+            return PlacedJoint(Joint.SCUFFED) if settled else None
         start, below_start = starts[index], starts[task.below]
         for trust, edge in ((Trust.SAFE, None), (Trust.TEST_FIRST, Edge.LIKELY)):
             if trust is Trust.SAFE or self.tests(task):
@@ -167,7 +169,7 @@ class ChainTimes(CoatTimes):
                 return False
         return all(
             self._step_fits(index, starts[index], window, before)
-            for window in narrow_windows(task.coat)
+            for window in narrow_windows(task)
         )
 
     def _step_fits(

@@ -13,7 +13,7 @@ if TYPE_CHECKING:
     from studio_planner.planning.clocks.stage_times import NotBefore
     from studio_planner.planning.clocks.window_times import WindowTimes
     from studio_planner.planning.placing.means import Ground, Means
-    from studio_planner.planning.problem import Chain
+    from studio_planner.planning.problem import Chain, Task
 
 
 class CoatTimes:
@@ -28,6 +28,10 @@ class CoatTimes:
             ground.place if task.fixed is None else means.place_of_spot[task.fixed.spot]
             for task, ground in zip(chain.tasks, grounds, strict=True)
         ]
+
+    def task(self, index: int) -> Task:
+        """What is asked of a coat."""
+        return self._chain.tasks[index]
 
     def place(self, index: int) -> str:
         """The place that a coat stands in until it can be handled."""

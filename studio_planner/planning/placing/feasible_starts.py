@@ -94,7 +94,7 @@ class FeasibleStarts:
 
     def _earliest(self, index: int) -> int | None:
         task = self._chain.tasks[index]
-        low = self._means.now + task.lead
+        low = max(self._means.now + task.lead, self._means.settled(task))
         if index > 0:
             before = self._chain.tasks[index - 1]
             low = max(low, self.starts[index - 1][0][0] + before.block + task.lead)
@@ -147,7 +147,7 @@ class FeasibleStarts:
         found, ground = ranges, self._grounds[index]
         for spot in ground.spots:
             found = found and common(found, self._on_spot(task, ground, spot, found))
-        for window in narrow_windows(task.coat):
+        for window in narrow_windows(task):
             found = found and common(found, self._awake_for(task, ground.place, window, found))
         if index not in self._pins.shared:
             found = found and self._with_hands(task, found)

@@ -5,11 +5,13 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.pieces import CoatKind
+
 if TYPE_CHECKING:
     from studio_planner.planning.clocks.air_times import AirTimes
     from studio_planner.planning.clocks.edges import Edges
     from studio_planner.planning.placing.workshop import Workshop
-    from studio_planner.planning.problem import Chain
+    from studio_planner.planning.problem import Chain, Task
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,3 +40,10 @@ class Means:
     end: int
     sand_seconds: int
     tape_seconds: int
+    dust_until: int = 0
+    """Until when the dust of what was sanded already settles [s]."""
+
+    def settled(self, task: Task) -> int:
+        """Before when a coat must not start: dust settles, from whatever was sanded."""
+        dust = 0 if task.coat.kind is CoatKind.LEAF else self.dust_until
+        return dust if task.sanded is None else max(dust, task.sanded + self.shop.settle)

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from datetime import UTC, datetime
 from typing import TYPE_CHECKING
 
-from studio_planner.craft.pieces import CoatKind, Joint
+from studio_planner.craft.pieces import CoatKind
 from studio_planner.craft.plans import Trust
 from studio_planner.craft.products import ProductKind
 from studio_planner.planning.placing.chain_times import Allow, ChainTimes
@@ -164,7 +164,8 @@ class Finisher:
         """What a placement is worth by itself."""
         chain = laid.chain
         new = laid.joints[chain.first :]
-        scuffed = sum(joint.joint is Joint.SCUFFED for joint in new)
+        # What was sanded already is a fact: no plan can do without.
+        scuffed = sum(joint.sand is not None for joint in new)
         tested = sum(joint.trust is Trust.TEST_FIRST for joint in new)
         if chain.order is None or not packed:
             return (0.0, scuffed, tested, 0.0, laid.starts[-1] + chain.tasks[-1].block)

@@ -174,8 +174,8 @@ def _blocks(steps: _Steps, layers: list[Layer]) -> list[Block]:
 
 
 def _lead(steps: _Steps, layer: Layer) -> float:
-    """Seconds of turning before a pour; a piece that is sanded was turned for that."""
-    if layer.planned.joint is Joint.SCUFFED:
+    """Seconds of turning before a pour; a piece that is to be sanded is turned for that."""
+    if _steps_of(steps, StepKind.SAND, layer):
         return 0.0
     starts = [step.start for step in _steps_of(steps, StepKind.TURN, layer)]
     return (layer.planned.start - min(starts)).total_seconds() if starts else 0.0

@@ -31,7 +31,7 @@ def why_nobody_is_awake(means: Means, task: Task, place: str, handy: Stretches) 
     `handy` are the starts with hands for the coat; one an hour is looked at.
     """
     starts = [s for low, high in handy for s in range(low, high + 1, _HOUR)][:_LOOKS]
-    for opens, closes in narrow_windows(task.coat):
+    for opens, closes in narrow_windows(task):
         windows = list(_windows(means, task, place, starts, (opens, closes)))
         length = means.tape_seconds
         if any(means.shop.awake_within(*window, length) for window in windows):

@@ -7,6 +7,7 @@ from collections import Counter
 import pytest
 from hypothesis import given, settings
 
+from studio_planner.craft.log import EntryKind
 from studio_planner.craft.orders import Promise
 from studio_planner.craft.pieces import UNDERSIDE, CoatKind, Joint
 from tests.planning.benchmark_studios import attended_share, make_studio
@@ -32,6 +33,7 @@ def look_at(situation: Situation) -> None:
         "set": any(piece.count > 1 for piece in studio.pieces),
         "poured": bool(studio.poured),
         "log": any(place.readings for place in studio.places),
+        "sanded": any(entry.kind is EntryKind.SANDED for entry in studio.log),
         "box": len(studio.places) > 1,
         "one spot": len(studio.spots) == 1,
         "two people": len(studio.people) > 1,
@@ -51,6 +53,7 @@ def test_hypothesis_makes_studios_of_every_kind() -> None:
         *map(str, Promise),
         *(str(kind) for kind in CoatKind),
         *("wet in wet", "taped", "trimmed", "underside", "touch test", "set", "poured", "log"),
+        "sanded",
         *("box", "one spot", "two people", "absence", "no humidity", "cold"),
     }
     assert wanted - set(SEEN) == set()
