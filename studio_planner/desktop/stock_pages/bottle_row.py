@@ -27,14 +27,12 @@ _GAP, _EDGE = 8.0, 1.5
 class BottleRow(QWidget):
     """Some bottles in a row; what they show is also the widget's accessible description."""
 
-    def __init__(
-        self, canvas: Canvas, bottle_height: float, parent: QWidget, *, least: int = 1
-    ) -> None:
-        """Draw bottles of that height, with room for at least so many."""
+    def __init__(self, canvas: Canvas, bottle_height: float, parent: QWidget) -> None:
+        """Draw bottles of that height; there is room for at least `least`."""
         super().__init__(parent)
         self._canvas = canvas
         self._high = bottle_height
-        self._least = least
+        self.least = 1
         self.shown: tuple[Filled, ...] = ()
         self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
         canvas.redrawn.connect(self.update)
@@ -48,7 +46,7 @@ class BottleRow(QWidget):
 
     @override
     def sizeHint(self) -> QSize:
-        count = max(len(self.shown), self._least)
+        count = max(len(self.shown), self.least)
         wide = count * (self._high * _SHAPE + _GAP) + _EDGE
         return QSize(round(wide), round(self._high + 2.0 * _EDGE))
 
