@@ -5843,6 +5843,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>{name} entfernen</translation>
     </message>
     <message>
+        <source>bottles of it are entered ({labels}); remove them under Stock first.</source>
+        <translation>Flaschen davon sind eingetragen ({labels}); entferne sie erst unter Bestand.</translation>
+    </message>
+    <message>
         <source>{names} and {count} more</source>
         <translation>{names} und {count} weitere</translation>
     </message>

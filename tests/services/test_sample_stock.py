@@ -7,10 +7,12 @@ from datetime import timedelta
 
 import pytest
 
+from studio_planner.craft.errors import InvalidEntry
 from studio_planner.craft.products import ProductKind
 from studio_planner.services.colour_stuff import kind_called
 from studio_planner.services.costs.order_cost import order_cost
 from studio_planner.services.costs.piece_cost import Lacking
+from studio_planner.services.editing.products import removed_product
 from studio_planner.services.mixing.mix_sheet import mix_sheet, mixes_to_pour
 from studio_planner.services.sample import REFERENCE_DAY, sample_studio
 from studio_planner.services.stocks.stock_view import stock_of
@@ -82,3 +84,16 @@ def test_the_days_of_its_bottles_move_with_it(days: int) -> None:
         plain = {"received": one.received, "counts": one.counts}
         days_of_it = {"opened": one.opened, "best_before": one.best_before}
         assert replace(other, **plain, **days_of_it) == one  # type: ignore[arg-type]
+
+
+def test_a_product_is_not_removed_while_bottles_of_it_are_entered() -> None:
+    sample = sample_studio(REFERENCE_DAY)
+    lots = tuple(replace(lot, kept_for="") for lot in sample.lots)
+    bare = {"pieces": (), "orders": (), "poured": (), "log": (), "mixes": ()}
+    studio = replace(sample, lots=lots, **bare)  # type: ignore[arg-type]
+    wick = studio.product("wick")
+    with pytest.raises(InvalidEntry) as refused:
+        removed_product(wick).make(studio)
+    assert "WK-41" in str(refused.value)
+    emptied = replace(studio, lots=tuple(one for one in studio.lots if one.product != "wick"))
+    assert "wick" not in {one.key for one in removed_product(wick).make(emptied).products}

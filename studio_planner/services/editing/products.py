@@ -65,27 +65,40 @@ def uses_of(studio: Studio, key: str) -> tuple[str, ...]:
 
 
 def removed_product(product: Product) -> Change:
-    """Take a product out; InvalidEntry that names them while pieces or patterns use it."""
+    """Take a product out; InvalidEntry while pieces, patterns or bottles hold it, by name."""
 
     def make(studio: Studio) -> Studio:
         used = uses_of(studio, product.key)
         if used:
             raise InvalidEntry(product.name, [BrokenRule("product", _used_words(used))])
+        labels = [lot.label for lot in studio.lots if lot.product == product.key]
+        if labels:
+            raise InvalidEntry(product.name, [BrokenRule("product", _bottled_words(labels))])
         return without_thing(studio, Product, product.key)
 
     return Change(translate("products", "Remove {name}").format(name=product.name), make)
 
 
+def _bottled_words(labels: Sequence[str]) -> str:
+    return translate(
+        "products", "bottles of it are entered ({labels}); remove them under Stock first."
+    ).format(labels=_named(labels))
+
+
 def _used_words(used: Sequence[str]) -> str:
-    names = ", ".join(used[:_MANY])
-    if len(used) > _MANY:
-        names = translate("products", "{names} and {count} more").format(
-            names=names, count=len(used) - _MANY
-        )
     return translate(
         "products",
         "it is in the stack of {names}; give those coats another product first.",
-    ).format(names=names)
+    ).format(names=_named(used))
+
+
+def _named(names: Sequence[str]) -> str:
+    listed = ", ".join(names[:_MANY])
+    if len(names) <= _MANY:
+        return listed
+    return translate("products", "{names} and {count} more").format(
+        names=listed, count=len(names) - _MANY
+    )
 
 
 def changed_product(product: Product, what: str, make: Callable[[Product], Product]) -> Change:
