@@ -19,6 +19,7 @@ from studio_planner.desktop.remembered import (
     remembered_look,
     remembered_motion,
 )
+from studio_planner.desktop.rubbish import Rubbish
 from studio_planner.desktop.theme import Look, theme_for, wear
 from studio_planner.desktop.tongue import Language, speak
 from studio_planner.desktop.window import DeskWindow
@@ -101,6 +102,7 @@ def desk_window(  # noqa: PLR0913 - all but one by name
     )
     window.look_chosen.connect(remember_look)
     window.opened.connect(window.pages.get_ready)
+    Rubbish(window)
     if look is None:
         app.styleHints().colorSchemeChanged.connect(
             lambda _scheme: window.set_look(remembered_look() or system_look(app))

@@ -32,6 +32,7 @@ class DueBadge(QAbstractButton):
         super().__init__(parent)
         self._canvas = canvas
         self._count = self._urgent = 0
+        self._narrow = False
         self.setCheckable(True)
         self.setCursor(Qt.CursorShape.PointingHandCursor)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
@@ -58,7 +59,16 @@ class DueBadge(QAbstractButton):
 
         QAccessible.updateAccessibility(QAccessibleAnnouncementEvent(self, words))
 
+    def be_narrow(self, narrow: bool) -> None:  # noqa: FBT001 - a fact
+        """Show the number alone where there is no room; pointing at it says the rest."""
+        if narrow != self._narrow:
+            self._narrow = narrow
+            self.setText(self._short())
+            self.updateGeometry()
+
     def _short(self) -> str:
+        if self._narrow:
+            return f"{_SIGN} {self._count}" if self._urgent else str(self._count)
         if not self._count:
             return translate("due", "Nothing due")
         words = translate("due", "{count} due").format(count=self._count)

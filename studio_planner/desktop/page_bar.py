@@ -16,7 +16,7 @@ if TYPE_CHECKING:
 
     from studio_planner.desktop.canvas import Canvas
 
-_PAD, _LINE = 8, 3
+_PAD, _NARROW_PAD, _LINE = 8, 4, 3
 
 
 class PageName(QAbstractButton):
@@ -26,6 +26,7 @@ class PageName(QAbstractButton):
         """Show `words`."""
         super().__init__(parent)
         self._canvas = canvas
+        self.narrow = False
         self.setText(words)
         self.setAccessibleName(words)
         self.setCheckable(True)
@@ -34,14 +35,17 @@ class PageName(QAbstractButton):
 
     @override
     def sizeHint(self) -> QSize:
-        metrics = QFontMetrics(self._canvas.fonts.bold)
-        return QSize(metrics.horizontalAdvance(self.text()) + 2 * _PAD, metrics.height() + 14)
+        fonts = self._canvas.fonts
+        metrics = QFontMetrics(fonts.small if self.narrow else fonts.bold)
+        pad = _NARROW_PAD if self.narrow else _PAD
+        return QSize(metrics.horizontalAdvance(self.text()) + 2 * pad, metrics.height() + 14)
 
     @override
     def paintEvent(self, event: QPaintEvent) -> None:
         theme, fonts = self._canvas.theme, self._canvas.fonts
         with QPainter(self) as painter:
-            painter.setFont(fonts.bold if self.isChecked() else fonts.plain)
+            wide = fonts.bold if self.isChecked() else fonts.plain
+            painter.setFont(fonts.small if self.narrow else wide)
             strong = self.isChecked() or self.underMouse()
             painter.setPen(theme.colour("ink" if strong else "quiet"))
             painter.drawText(self.rect(), Qt.AlignmentFlag.AlignCenter, self.text())
@@ -83,6 +87,13 @@ class PageBar(QWidget):
         self.names[key] = name
         self._group.addButton(name)
         self._layout.addWidget(name)
+
+    def be_narrow(self, narrow: bool) -> None:  # noqa: FBT001 - a fact
+        """Write smaller where there is little room."""
+        for name in self.names.values():
+            if name.narrow != narrow:
+                name.narrow = narrow
+                name.updateGeometry()
 
     def show_page(self, key: str) -> None:
         """Underline the page that is in front."""

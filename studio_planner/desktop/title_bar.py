@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+from typing_extensions import override
 
 from studio_planner.desktop.due_badge import DueBadge
 from studio_planner.desktop.page_bar import PageBar
@@ -13,6 +14,8 @@ from studio_planner.desktop.short_label import ShortLabel
 from studio_planner.desktop.tongue import counted, marked, translate
 
 if TYPE_CHECKING:
+    from PySide6.QtGui import QResizeEvent
+
     from studio_planner.desktop.canvas import Canvas
     from studio_planner.services.desk import DeskView
 
@@ -23,6 +26,9 @@ _ENOUGH_MEANS = marked("title", "Look no further and keep the best plan so far")
 
 _BUTTON_WIDTH = 116
 """Wide enough for every verb that stands there."""
+
+_NARROW = 800
+"""Below this width the names of all pages have no room in their usual size."""
 
 
 class TitleBar(QWidget):
@@ -75,6 +81,13 @@ class TitleBar(QWidget):
             button.setAccessibleName(button.text())
             button.setMinimumWidth(_BUTTON_WIDTH)
             layout.addWidget(button, 0, Qt.AlignmentFlag.AlignVCenter)
+
+    @override
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        narrow = self.width() < _NARROW
+        self.page_bar.be_narrow(narrow)
+        self.due.be_narrow(narrow)
 
     def _recolour(self) -> None:
         palette = self._canvas.theme.palette

@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QRectF, QSize, Signal
 from PySide6.QtGui import QPainter
-from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QWidget
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
 from typing_extensions import override
 
 from studio_planner.desktop.row_signs import draw_cup
@@ -21,6 +21,7 @@ if TYPE_CHECKING:
     from studio_planner.services.reminding.due_list import DueItem
 
 _SIGN = QSize(22, 22)
+_GAP = 8
 
 
 class _Cup(QWidget):
@@ -82,17 +83,24 @@ class DueRow(QWidget):
         for button in (self.done_verb, self.later_verb, self.open_verb):
             verbs.addWidget(button)
         verbs.addStretch(1)
-        grid = QGridLayout(self)
-        grid.setContentsMargins(0, 6, 0, 0)
-        grid.setHorizontalSpacing(8)
+        grid = QGridLayout()
+        grid.setHorizontalSpacing(_GAP)
         grid.setVerticalSpacing(2)
         grid.addWidget(self._cup, 0, 0)
         for row, line in enumerate((self.title, self.strong, self.words, self.told_again)):
             grid.addWidget(line, row, 1)
-        grid.addLayout(verbs, 4, 1)
-        grid.addWidget(Rule(canvas, self), 5, 0, 1, 2)
-        grid.setRowMinimumHeight(5, 9)
         grid.setColumnStretch(1, 1)
+        answers = QHBoxLayout()
+        answers.addSpacing(_SIGN.width() + _GAP)
+        answers.addLayout(verbs)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 6, 0, 0)
+        layout.setSpacing(0)
+        layout.addLayout(grid)
+        layout.addSpacing(5)
+        layout.addLayout(answers)
+        layout.addSpacing(8)
+        layout.addWidget(Rule(canvas, self))
 
     def show_item(self, item: DueItem) -> None:
         """Show it as it is now."""
