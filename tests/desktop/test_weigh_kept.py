@@ -14,7 +14,7 @@ from studio_planner.craft.log import EntryKind
 from studio_planner.desktop.theme import Look
 from studio_planner.desktop.window import DeskWindow
 from studio_planner.services.editing.changes import Change
-from studio_planner.services.mix_run.kept_file import KeptMix
+from studio_planner.services.mix_run.kept_file import FOLDER, KeptMix
 from studio_planner.services.mix_run.stand import Do
 from studio_planner.storage.studio_file import create_studio
 from tests.desktop.scale_hands import (
@@ -92,6 +92,44 @@ def test_nothing_is_lost_when_the_desk_is_killed_after_any_tap(
     studio = studio_of(scale)
     assert [mix.batch for mix in studio.standing_mixes] == [1]
     assert [pour.batch for pour in studio.poured] == [1]
+
+
+@pytest.mark.parametrize("do", [Do.WEIGH, Do.STIR, Do.POUR, Do.WRITE])
+def test_a_kill_between_the_tap_and_the_log_loses_nothing(
+    qtbot: QtBot, window: DeskWindow, clock: StillClock, studio_path: Path, do: Do
+) -> None:
+    """The tap is on disk and the studio file still as it was before it."""
+    weigh = at_the_scale(window, studio_path)
+    tap(weigh.target)
+    tap(weigh.target)
+    tap(weigh.target)
+    tap_until(weigh, clock, do)
+    before = studio_path.read_bytes()
+    clock.when += timedelta(seconds=20)
+    tap(weigh.target)
+    running = weigh.work.running
+    window.close()
+    studio_path.write_bytes(before)
+    assert running is not None
+    KeptMix(studio_path.parent / "data" / FOLDER, studio_path).keep(running)
+    _, scale = another_desk(qtbot, clock, studio_path)
+    tap_until(scale, clock, Do.WRITTEN)
+    studio = studio_of(scale)
+    assert [mix.batch for mix in studio.standing_mixes] == [1]
+    assert [pour.batch for pour in studio.poured] == [1]
+
+
+def test_a_kill_between_the_log_and_its_number_writes_no_mix_twice(
+    qtbot: QtBot, weigh: WeighWindow, clock: StillClock, studio_path: Path
+) -> None:
+    tap_until(weigh, clock, Do.STIR)
+    running = weigh.work.running
+    assert running is not None
+    kept = KeptMix(studio_path.parent / "data" / FOLDER, studio_path)
+    kept.keep(replace(running, batches=()))
+    _, scale = another_desk(qtbot, clock, studio_path)
+    assert scale.work.batches == (1,)
+    assert len(studio_of(scale).mixes) == 1
 
 
 def test_after_a_kill_a_tap_is_taken_back_by_a_withdrawal(

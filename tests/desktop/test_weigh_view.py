@@ -122,6 +122,24 @@ def test_too_much_b_stops_says_why_and_can_be_put_right(weigh: WeighWindow) -> N
     assert (mix.a_grams, mix.b_grams) == (110.0, 48.4)
 
 
+def test_too_much_a_for_the_cup_stops_before_b(weigh: WeighWindow) -> None:
+    tap(weigh.target)
+    type_with_taps(weigh, "500")
+    assert weigh.said.stops
+    assert "Stop" in weigh.said.text()
+    assert "take some A out" in weigh.said.text()
+    assert do_of(weigh) is Do.WEIGH
+    assert not studio_of(weigh).mixes
+
+
+def test_too_much_colour_is_said(weigh: WeighWindow, clock: StillClock) -> None:
+    tap_until(weigh, clock, Do.STIR)
+    tap(weigh.target)
+    tap(weigh.target)
+    type_with_taps(weigh, "90")
+    assert "usually 6 % at most" in weigh.said.text()
+
+
 def test_a_little_too_much_b_may_be_left(weigh: WeighWindow) -> None:
     met_with(weigh, "100", "145.3")
     assert not weigh.said.stops

@@ -125,6 +125,10 @@ class WeighFace(WeighScreen):
         stops = real is not None and real.verdict is ScaleVerdict.STOP and bool(lines)
         if stops and stand.step.do is Do.MORE:
             lines.insert(0, translate("weigh", "Stop: do not pour it like this."))
+        elif stops and stand.now.met is None:
+            said = translate("weigh", "B is not in it yet: take some A out and weigh it again.")
+            lines.append(said)
+        lines += weigh_words.over_ceiling(studio, stand.now)
         if stand.lefts and self.desk.session is not None:
             lines += weigh_words.left_lines(self.desk.session.view, stand)
         if stand.step.do is Do.MORE and stand.now.can_leave and not stops:

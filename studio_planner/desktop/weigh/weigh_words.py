@@ -26,6 +26,7 @@ if TYPE_CHECKING:
 
 _OUNCE_DECIMALS = 3
 _MOST_HOMES = 2
+_CRUMB = 1e-6
 _TOGETHER = "\N{NO-BREAK SPACE}"
 
 
@@ -212,6 +213,32 @@ def _end(studio: Studio, stand: Stand, batches: tuple[int, ...]) -> Shown:
         if written
         else translate("weigh", "Poured: write it down"),
     )
+
+
+def over_ceiling(studio: Studio, now: PortionRun) -> list[str]:
+    """Cups with more colourant than is usual at most, each in a sentence."""
+    planned, lines = now.portion.coats[0], list[str]()
+    colours = {one.name: one for one in studio.piece(planned.piece).coat(planned.coat).colours}
+    for cup in now.portion.cups:
+        grams, mix = now.colours.get(cup.number, 0.0), now.mixes.get(cup.number, cup.mix_grams)
+        colour = colours.get(cup.colour)
+        most = None if colour is None else stuff_of(colour, studio.pigments).ceiling_pct
+        if most is None or not mix or 100.0 * grams / mix <= most + _CRUMB:
+            continue
+        said = translate(
+            "weigh",
+            "{colour}: {share} % of {colourant} is in it, usually {most} % at most: ask the "
+            "product's sheet.",
+        )
+        lines.append(
+            said.format(
+                colour=cup.colour,
+                share=figure(f"{100.0 * grams / mix:.1f}"),
+                colourant=cup.colourant,
+                most=figure(f"{most:g}"),
+            )
+        )
+    return lines
 
 
 def left_lines(view: DeskView, stand: Stand) -> list[str]:

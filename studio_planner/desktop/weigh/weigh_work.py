@@ -66,12 +66,16 @@ class WeighWork:
             self.running = None
         self._of = path
         self.trouble = ""
-        if self.running is not None and self.stand is None:
+        if self.running is None:
+            return
+        if self.stand is None:
             self._forget()
             self.trouble = translate(
                 "weigh",
                 "The mix that was on the scale is of a piece that is gone; it is forgotten.",
             )
+        else:
+            self._told()  # what a kill came before
 
     def follow(self) -> None:
         """Look again where another studio is on the desk, or the mix is of what is gone."""

@@ -32,6 +32,9 @@ _COLOURED = {Do.POUR, Do.WRITE, Do.WRITTEN}
 """From these steps on everything is weighed."""
 
 
+_NOTHING = Change("", lambda studio: studio)
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ToWrite:
     """One change that the log lacks of a running mix.
@@ -113,14 +116,28 @@ def _portion(
     if mix is None:
         # A portion that somebody has taken out of the log gets a new number in its place.
         before, after = running.batches[: part - 1], running.batches[part:]
-        return ToWrite(
-            change=weighed(studio, _told(running, portion), now),
-            batches=(*before, next_batch(studio), *after),
-        )
+        told = _told(running, portion)
+        known = _known(studio, told)
+        change = weighed(studio, told, now) if known is None else _NOTHING
+        batch = next_batch(studio) if known is None else known
+        return ToWrite(change=change, batches=(*before, batch, *after))
     coloured = portion is not stand.now or stand.step.do in _COLOURED
     if coloured and portion.colourants != mix.colourants:
         change = _with_colourants(mix.batch, portion.colourants)
         return ToWrite(change=change, batches=running.batches)
+    return None
+
+
+def _known(studio: Studio, told: WeighingTold) -> int | None:
+    """The batch under which a portion is in the log, though nobody noted its number.
+
+    That is so when the desk was killed right after the log was told.
+    """
+    for mix in studio.standing_mixes:
+        coats = tuple((one.piece, one.coat) for one in mix.coats)
+        same = (mix.product, mix.at, coats) == (told.product, told.at, told.coats)
+        if same and (mix.a_grams, mix.b_grams) == (told.a_grams, told.b_grams):
+            return mix.batch
     return None
 
 
