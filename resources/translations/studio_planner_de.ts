@@ -10716,6 +10716,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Halt: so nicht gießen.</translation>
     </message>
     <message>
+        <source>B is not in it yet: take some A out and weigh it again.</source>
+        <translation>B ist noch nicht darin: etwas A herausnehmen und neu abwiegen.</translation>
+    </message>
+    <message>
         <source>Leave it as it is</source>
         <translation>So lassen</translation>
     </message>
@@ -10938,6 +10942,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>Poured: write it down</source>
         <translation>Gegossen: eintragen</translation>
+    </message>
+    <message>
+        <source>{colour}: {share} % of {colourant} is in it, usually {most} % at most: ask the product&apos;s sheet.</source>
+        <translation>{colour}: {share} % {colourant} sind darin, üblich sind höchstens {most} %: im Datenblatt des Produkts nachsehen.</translation>
     </message>
     <message>
         <source>It is enough for {piece}, {coat}: {grams}, spot {spot}.</source>
