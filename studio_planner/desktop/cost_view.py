@@ -11,7 +11,7 @@ from studio_planner.desktop.layouts import empty
 from studio_planner.desktop.studio_pages.lines import Line, Rule
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.amount_words import minutes_said, money_said
-from studio_planner.services.costs.cost_sums import amounts_by_kind, minutes_by_kind
+from studio_planner.services.costs.cost_sums import cents_by_kind, minutes_by_kind
 from studio_planner.services.costs.cost_words import cost_word, hands_word
 
 if TYPE_CHECKING:
@@ -51,7 +51,7 @@ class CostView(QWidget):
         """Show what pieces cost together, then `sentences`, then `warnings`."""
         empty(self._grid)
         empty(self._sentences)
-        for kind, amount in amounts_by_kind(pieces).items():
+        for kind, amount in cents_by_kind(pieces).items():
             self._add_row(money_said(amount, studio.currency), cost_word(kind))
         row = self._grid.rowCount()
         self._grid.addWidget(Rule(self._canvas, self), row, 0, 1, 2)

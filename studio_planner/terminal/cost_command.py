@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Any
 from studio_planner.services.amount_words import money_said
 from studio_planner.services.costs.cost_sums import (
     amounts_by_kind,
+    cents_by_kind,
     minutes_by_kind,
     one_scuffed_joint,
 )
@@ -115,7 +116,7 @@ def _print_cost(studio: Studio, name: str, pieces: Sequence[PieceCost]) -> None:
     say_wrapped(f"{name}: {_money(studio, total)}")
     rows = [
         (cost_word(kind), _money(studio, amount))
-        for kind, amount in amounts_by_kind(pieces).items()
+        for kind, amount in cents_by_kind(pieces).items()
     ]
     say_table(("", "Cost"), rows, "  ")
     spent = ", ".join(f"{hands_word(kind)} {amount:.0f}" for kind, amount in minutes.items())

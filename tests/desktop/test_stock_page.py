@@ -187,7 +187,7 @@ def test_what_is_reserved_and_free_adds_up_to_what_is_left(
     }
     reserved = sum(mass for about, mass in grams.items() if about.startswith("reserved"))
     assert reserved > 0.0
-    assert reserved + grams["free"] == pytest.approx(grams["left"], abs=0.3)
+    assert reserved + grams["free"] == pytest.approx(grams["left"])
     (drawn,) = bottles.picture.shown
     assert drawn.reserved == pytest.approx(reserved / 5000, abs=1e-3)
 

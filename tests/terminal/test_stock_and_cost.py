@@ -63,6 +63,14 @@ def test_the_kinds_of_a_cost_add_up_to_it(terminal: Terminal, sample: Path) -> N
         assert found["price"] >= found["floor"] >= found["cost"]
 
 
+def test_the_lines_of_a_cost_add_up_to_the_cent(terminal: Terminal, sample: Path) -> None:
+    for name in ("market", "harbour", "atrium", "birthday", "tide-coasters"):
+        first, *lines = terminal("cost", sample, name).out.splitlines()
+        rows = lines[1 : lines.index(next(one for one in lines if "Attended" in one))]
+        cents = [round(100 * float(row.split()[-2])) for row in rows]
+        assert sum(cents) == round(100 * float(first.split()[-2]))
+
+
 def test_an_order_that_was_agreed_on_below_its_floor_price_says_so(
     terminal: Terminal, sample: Path
 ) -> None:

@@ -4,9 +4,12 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.settings import MassUnit
 from studio_planner.craft.stock import LotPart
 from studio_planner.desktop import words
+from studio_planner.desktop.quantities import Quantity, scale_of
 from studio_planner.desktop.tongue import translate
+from studio_planner.services.editing.grams import adding_up
 from studio_planner.services.paper.wall_words import date_said, long_date_said
 from studio_planner.services.stocks.matched import one_lot
 from studio_planner.services.stocks.stock_words import stuff_said
@@ -18,6 +21,12 @@ if TYPE_CHECKING:
     from studio_planner.services.stocks.matched import OneLot
     from studio_planner.services.stocks.running_out import StockRow
     from studio_planner.services.stocks.stock_view import LotRow, Stock
+
+_FREE = "\N{WHITE CIRCLE}"
+"""No order's key."""
+
+_STEPS = {MassUnit.GRAM: 0.1, MassUnit.OUNCE: 0.001}
+"""What `words.mass` shows of each unit, in that unit."""
 
 
 def letter_of(part: LotPart) -> str:
@@ -156,10 +165,11 @@ def bottle_facts(studio: Studio, stock: Stock, row: LotRow) -> list[tuple[str, s
         (words.mass(row.level.left_g, units), translate("stock", "left")),
         (words.mass(max(0.0, used), units), translate("stock", "used")),
     ]
-    facts += [
-        (words.mass(one.grams, units), _reserved_for(studio, one.order)) for one in row.reserved
-    ]
-    facts.append((words.mass(row.free_g, units), translate("stock", "free")))
+    grams = {one.order: one.grams for one in row.reserved}
+    step = scale_of(Quantity.MASS, units).inside(_STEPS[units.mass])
+    shown = adding_up(grams | {_FREE: row.free_g}, step)
+    facts += [(words.mass(shown[key], units), _reserved_for(studio, key)) for key in grams]
+    facts.append((words.mass(shown[_FREE], units), translate("stock", "free")))
     if row.good_until is not None:
         facts.append((long_date_said(row.good_until), translate("stock", "is its last day")))
     first = next((d for d in stock.drawing.draws if d.lot == row.lot.key), None)

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.services.costs.extras import scuff_extra
 from studio_planner.services.costs.piece_cost import CostKind, HandsOn, scuffed_coats
+from studio_planner.services.editing.grams import adding_up
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
@@ -17,12 +18,21 @@ if TYPE_CHECKING:
     from studio_planner.services.costs.extras import Extra
     from studio_planner.services.costs.piece_cost import PieceCost
 
+_CENT = 0.01
+
 
 def amounts_by_kind(pieces: Iterable[PieceCost]) -> dict[CostKind, float]:
     """What the pieces cost, by kind in the order of the kinds; what is nothing is left out."""
     listed = tuple(pieces)
     sums = {kind: sum(one.amounts.get(kind, 0.0) for one in listed) for kind in CostKind}
     return {kind: amount for kind, amount in sums.items() if amount > 0.0}
+
+
+def cents_by_kind(pieces: Iterable[PieceCost]) -> dict[CostKind, float]:
+    """The same in whole cents that add up to the sum as it is shown."""
+    amounts = amounts_by_kind(pieces)
+    cents = adding_up({str(kind): amount for kind, amount in amounts.items()}, _CENT)
+    return {kind: cents[str(kind)] for kind in amounts}
 
 
 def minutes_by_kind(pieces: Iterable[PieceCost]) -> dict[HandsOn, float]:
