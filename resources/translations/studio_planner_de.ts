@@ -2494,6 +2494,10 @@
         <translation>Eintrag {number} wurde schon berichtigt; berichtige den letzten.</translation>
     </message>
     <message>
+        <source>{coat} would be poured twice then; take one pour back first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{coat} can&apos;t be poured before {below}; correct the times.</source>
         <translation>{coat} kann nicht vor {below} gegossen sein; berichtige die Zeiten.</translation>
     </message>
@@ -10757,7 +10761,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>Throw this mix away? What A and B are in it stays in the log as weighed; no pour is written down.</source>
-        <translation>Diese Mischung wegwerfen? Was an A und B darin ist, bleibt im Protokoll als abgewogen; kein Guss wird eingetragen.</translation>
+        <translation>Diese Mischung wegwerfen? Was an A und B darin ist, bleibt im Buch als abgewogen; kein Guss wird eingetragen.</translation>
     </message>
     <message>
         <source>Throw it away</source>
@@ -10973,7 +10977,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>The studio was changed since: take these pours back in the log.</source>
-        <translation>Das Studio wurde seither geändert: Nimm diese Güsse im Protokoll zurück.</translation>
+        <translation>Das Studio wurde seither geändert: Nimm diese Güsse im Buch zurück.</translation>
     </message>
 </context>
 <context>
