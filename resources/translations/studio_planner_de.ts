@@ -2495,7 +2495,7 @@
     </message>
     <message>
         <source>{coat} would be poured twice then; take one pour back first.</source>
-        <translation type="unfinished"></translation>
+        <translation>{coat} wäre dann zweimal gegossen; nimm erst einen Guss zurück.</translation>
     </message>
     <message>
         <source>{coat} can&apos;t be poured before {below}; correct the times.</source>

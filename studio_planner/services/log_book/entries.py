@@ -54,7 +54,22 @@ def logged(
     present = [piece.key for piece in studio.pieces if piece.key in pieces]
     for piece in present:
         studio = told_of_all_pours(studio, piece, now)
-    return as_logged(with_entries(studio, new), present)
+    after = with_entries(studio, new)
+    for piece in present:
+        _check_once(after, piece)
+    return as_logged(after, present)
+
+
+def _check_once(studio: Studio, piece: str) -> None:
+    """Without a stripping between them, a coat can't have been poured twice."""
+    rules = Rulebook(studio.piece(piece).name)
+    poured = [e.coat for e in life_of(studio, piece) if e.kind is EntryKind.POURED]
+    for coat in dict.fromkeys(poured):
+        text = translate("log", "{coat} would be poured twice then; take one pour back first.")
+        rules.require(
+            poured.count(coat) == 1, "coat", text.format(coat=_coat(studio, piece, coat))
+        )
+    rules.close()
 
 
 def told_of_all_pours(studio: Studio, piece: str, now: datetime) -> Studio:

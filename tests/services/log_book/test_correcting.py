@@ -131,7 +131,7 @@ def test_a_piece_that_was_not_stripped_after_all_has_its_coats_again() -> None:
     back = withdrawn(bare, 3, LATER).make(bare)
     assert back.pours_of("tray") == FLOODED.pours_of("tray")
     again = with_pours(pour(hours=1), of=bare)
-    assert "flood can't be poured" in sentences(withdrawn(again, 3, LATER), again)["coat"]
+    assert "seal would be poured twice" in sentences(withdrawn(again, 3, LATER), again)["coat"]
 
 
 def test_what_was_before_a_piece_was_bare_again_stays_before_that() -> None:
