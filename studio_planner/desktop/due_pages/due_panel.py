@@ -18,6 +18,7 @@ from typing_extensions import override
 
 from studio_planner.craft.reminders import Means, reminder_word
 from studio_planner.craft.tongue import capital
+from studio_planner.desktop.due_pages.as_high import AsHighAsNeeded
 from studio_planner.desktop.due_pages.due_row import DueRow
 from studio_planner.desktop.idle_work import IdleWork
 from studio_planner.desktop.layouts import take_out
@@ -94,7 +95,7 @@ class DuePanel(QWidget):
         head = QHBoxLayout()
         head.addWidget(self.count, 1)
         head.addWidget(self.close_verb)
-        inside = QWidget(self)
+        inside = AsHighAsNeeded(self)
         inside.setLayout(self._list)
         self._list.setContentsMargins(0, 0, 8, 0)
         self._list.setSpacing(4)
