@@ -82,6 +82,7 @@ TEST_FIRST_LOCK = with_coat(
 ON_GLITTER = replace(
     step(StepKind.SAND, "tray", 1, "12:00", 20, "ben", "lock"), start=at(1, "12:00")
 )
+SCUFFED_DISH = with_coat(PLAN, "dish", "lock", joint=Joint.SCUFFED, window=None)
 SCUFFED_GLITTER = replace(
     with_coat(
         PLAN,

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import time
 
+from studio_planner.craft.log import EntryKind
 from studio_planner.craft.pieces import Joint
 from studio_planner.craft.places import PatternPoint
 from studio_planner.craft.plans import StepKind
@@ -12,6 +13,7 @@ from studio_planner.planning.checker import Rule
 from studio_planner.science.stages import Stage
 from tests.planning.checker.faults import (
     NAIVE,
+    SCUFFED_DISH,
     SCUFFED_GLITTER,
     TEST_FIRST_LOCK,
     Fault,
@@ -24,9 +26,11 @@ from tests.planning.checker.hand_made import (
     STUDIO,
     at,
     hours,
+    logged,
     moved,
     safe,
     silent,
+    step,
     step_moved,
     with_coat,
     with_pattern,
@@ -284,6 +288,45 @@ FAULTS = (
         coat="top",
         words="settles till Tue 3 Mar 10:40",
         plan=moved(PLAN, "coasters", "top", at(1, "10:35")),
+    ),
+    # What was sanded already
+    Fault(
+        name="a joint that was sanded already is planned in its window",
+        rule=Rule.JOINT,
+        piece="dish",
+        coat="lock",
+        words="was sanded for Mon 2 Mar 06:00, but is planned in the window",
+        studio=logged(EntryKind.SANDED, "lock", at(0, "06:00")),
+    ),
+    Fault(
+        name="a joint that was sanded already is to be sanded again",
+        rule=Rule.JOINT,
+        piece="dish",
+        coat="lock",
+        words="is sanded again, but was Mon 2 Mar 06:00",
+        plan=replace(
+            SCUFFED_DISH,
+            steps=(*PLAN.steps, step(StepKind.SAND, "dish", 0, "10:50", 20, "ada", "lock")),
+        ),
+        studio=logged(EntryKind.SANDED, "lock", at(0, "06:00")),
+    ),
+    Fault(
+        name="a coat goes into the dust of what was sanded for it",
+        rule=Rule.JOINT,
+        piece="dish",
+        coat="lock",
+        words="starts Mon 2 Mar 14:30, but dust from sanding settles till Mon 2 Mar 15:00",
+        plan=SCUFFED_DISH,
+        studio=logged(EntryKind.SANDED, "lock", at(0, "13:00")),
+    ),
+    Fault(
+        name="a pour is in the dust of what was sanded already",
+        rule=Rule.DUST,
+        piece="tray",
+        coat="flood",
+        words="starts Mon 2 Mar 08:00, but dust from sanding settles till Mon 2 Mar 09:00",
+        plan=SCUFFED_DISH,
+        studio=logged(EntryKind.SANDED, "lock", at(0, "07:00")),
     ),
     Fault(
         name="the plan opens a window too early",

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import UTC, datetime
 
+from studio_planner.craft.log import EntryKind
 from studio_planner.craft.plans import StepKind
 from studio_planner.planning.checker import Rule
 from studio_planner.science.stages import Stage
@@ -19,6 +20,7 @@ from tests.planning.checker.hand_made import (
     RESIN,
     STUDIO,
     at,
+    logged,
     moved,
     silent,
     step,
@@ -129,6 +131,20 @@ FAULTS = (
                 replace(p, from_hours=30.0) if p.stage is Stage.TAPE_CLOSES else p
                 for p in RESIN.sheet
             ),
+        ),
+    ),
+    Fault(
+        name="tape that was pulled comes off again",
+        rule=Rule.TAPE,
+        piece="dish",
+        coat="flood",
+        words="its tape comes off 1 times instead of never",
+        plan=steps(step(StepKind.TAPE, "dish", 0, "08:10", 10, "ada", "flood")),
+        studio=logged(
+            EntryKind.TAPED,
+            "flood",
+            at(-1, "20:00"),
+            with_piece(STUDIO, "dish", "flood", taped=True),
         ),
     ),
     # What is poured stays

@@ -11,7 +11,7 @@ from dataclasses import replace
 from datetime import UTC, date, datetime, time, timedelta
 
 from studio_planner.craft.hands import Person, WorkHours
-from studio_planner.craft.log import Poured
+from studio_planner.craft.log import EntryKind, LogEntry, Poured
 from studio_planner.craft.orders import Gate, Order, Promise
 from studio_planner.craft.pieces import (
     UNDERSIDE,
@@ -336,6 +336,12 @@ PLAN = Plan(
     outcomes=OUTCOMES,
     unplanned=(Unplanned(piece="ghost", coat="seal", reason="no tape times on the sheet"),),
 )
+
+
+def logged(kind: EntryKind, coat_key: str, when: datetime, studio: Studio = STUDIO) -> Studio:
+    """The studio with one thing written down about the dish."""
+    entry = LogEntry(number=1, kind=kind, at=when, written=when, piece="dish", coat=coat_key)
+    return replace(studio, log=(entry,))
 
 
 def with_coat(plan: Plan, key: str, coat_key: str, **fields: object) -> Plan:

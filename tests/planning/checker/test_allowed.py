@@ -5,7 +5,9 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import time
 
-from studio_planner.craft.log import Poured
+import pytest
+
+from studio_planner.craft.log import EntryKind, Poured
 from studio_planner.craft.pieces import Joint, Material
 from studio_planner.craft.places import PatternPoint
 from studio_planner.craft.plans import Air, StepKind
@@ -13,6 +15,7 @@ from studio_planner.planning.checker import Rule, check_plan
 from studio_planner.science.stages import Stage
 from tests.planning.checker.faults import (
     NAIVE,
+    SCUFFED_DISH,
     TEST_FIRST_LOCK,
     cold_from,
     settings,
@@ -27,6 +30,7 @@ from tests.planning.checker.hand_made import (
     STEPS,
     STUDIO,
     at,
+    logged,
     moved,
     silent,
     step,
@@ -120,6 +124,35 @@ def test_tape_of_a_poured_coat_is_asked_for_while_it_never_closes() -> None:
         (finding.rule, finding.piece) == (Rule.TAPE, "dish")
         for finding in check_plan(studio, PLAN).broken
     )
+
+
+def test_tape_that_was_pulled_already_is_not_asked_for() -> None:
+    taped = with_product(
+        with_piece(STUDIO, "dish", "flood", taped=True),
+        "resin",
+        sheet=silent(RESIN, Stage.TAPE_CLOSES),
+    )
+    studio = logged(EntryKind.TAPED, "flood", at(-1, "20:00"), taped)
+    broken = check_plan(studio, PLAN).broken
+    assert not [f for f in broken if (f.rule, f.piece) == (Rule.TAPE, "dish")]
+
+
+def test_what_was_sanded_already_asks_for_no_step_and_no_window() -> None:
+    studio = logged(EntryKind.SANDED, "lock", at(0, "06:00"))
+    assert check_plan(studio, SCUFFED_DISH).clean
+
+
+@pytest.mark.parametrize("why", ["before the pour", "cannot be sanded", "wet in wet"])
+def test_a_sanding_that_scuffs_no_joint_changes_nothing(why: str) -> None:
+    studio, plan, when = STUDIO, PLAN, at(0, "05:00")
+    if why == "before the pour":
+        when = at(-1, "17:00")
+    elif why == "cannot be sanded":
+        studio = with_piece(STUDIO, "dish", "flood", sandable=False)
+    else:
+        studio = with_piece(STUDIO, "dish", "lock", joint=Joint.WET_IN_WET)
+    told = logged(EntryKind.SANDED, "lock", when, studio)
+    assert check_plan(told, plan) == check_plan(studio, plan)
 
 
 def test_trimming_never_opens_in_a_room_too_cold_to_cure() -> None:
