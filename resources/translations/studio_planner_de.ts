@@ -476,47 +476,47 @@
     </message>
     <message>
         <source>{name} holds one event, for which the phone should ring in five minutes: bring it there at once.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} enthält einen Termin, zu dem das Telefon in fünf Minuten klingeln sollte: Bring die Datei gleich dorthin.</translation>
     </message>
     <message>
         <source>There is no plan yet to put into a calendar: plan first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt noch keinen Plan für einen Kalender: Plane zuerst.</translation>
     </message>
     <message>
         <source>{count} event</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Termin</translation>
     </message>
     <message>
         <source>{count} events</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Termine</translation>
     </message>
     <message>
         <source>{name} holds {events}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} enthält {events}.</translation>
     </message>
     <message>
         <source>{name} holds {events}, and {gone} that were called off.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} enthält {events} und {gone} abgesagte.</translation>
     </message>
     <message>
         <source>Import it into a calendar of its own.</source>
-        <translation type="unfinished"></translation>
+        <translation>Importiere die Datei in einen eigenen Kalender.</translation>
     </message>
     <message>
         <source>The whole &amp;plan…</source>
-        <translation type="unfinished"></translation>
+        <translation>Den ganzen &amp;Plan…</translation>
     </message>
     <message>
         <source>This &amp;week…</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese &amp;Woche…</translation>
     </message>
     <message>
         <source>One &amp;order</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen &amp;Auftrag</translation>
     </message>
     <message>
         <source>A &amp;test event…</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen &amp;Testtermin…</translation>
     </message>
 </context>
 <context>
@@ -658,7 +658,7 @@
     </message>
     <message>
         <source>Reminders, {what}</source>
-        <translation type="unfinished"></translation>
+        <translation>Erinnerungen, {what}</translation>
     </message>
 </context>
 <context>
@@ -883,11 +883,11 @@
     </message>
     <message>
         <source>Save the calendar file</source>
-        <translation type="unfinished"></translation>
+        <translation>Kalenderdatei speichern</translation>
     </message>
     <message>
         <source>Calendar files (*.ics)</source>
-        <translation type="unfinished"></translation>
+        <translation>Kalenderdateien (*.ics)</translation>
     </message>
 </context>
 <context>
@@ -957,143 +957,143 @@
     <name>due</name>
     <message>
         <source>Nothing due</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts fällig</translation>
     </message>
     <message>
         <source>{count} due</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} fällig</translation>
     </message>
     <message>
         <source>Nothing is due</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts ist fällig</translation>
     </message>
     <message>
         <source>{count} thing is due</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Sache ist fällig</translation>
     </message>
     <message>
         <source>{count} things are due</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Sachen sind fällig</translation>
     </message>
     <message>
         <source>{things}, {urgent} of them can&apos;t be saved later</source>
-        <translation type="unfinished"></translation>
+        <translation>{things}, {urgent} davon später nicht mehr zu retten</translation>
     </message>
     <message>
         <source>What is due</source>
-        <translation type="unfinished"></translation>
+        <translation>Was fällig ist</translation>
     </message>
     <message>
         <source>Close</source>
-        <translation type="unfinished"></translation>
+        <translation>Schließen</translation>
     </message>
     <message>
         <source>Close the list of what is due</source>
-        <translation type="unfinished"></translation>
+        <translation>Liste des Fälligen schließen</translation>
     </message>
     <message>
         <source>Due now</source>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt fällig</translation>
     </message>
     <message>
         <source>Take off all that is too late</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles streichen, was zu spät ist</translation>
     </message>
     <message>
         <source>How the studio reminds…</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie die Werkstatt erinnert…</translation>
     </message>
     <message>
         <source>{count} more come up as these are answered.</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} weitere rücken nach, sobald diese beantwortet sind.</translation>
     </message>
     <message>
         <source>Looking what is due…</source>
-        <translation type="unfinished"></translation>
+        <translation>Es wird nachgesehen, was fällig ist…</translation>
     </message>
     <message>
         <source>What comes due is listed here and stays until you have answered it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was fällig wird, steht hier und bleibt, bis du es beantwortet hast.</translation>
     </message>
     <message>
         <source>Done</source>
-        <translation type="unfinished"></translation>
+        <translation>Erledigt</translation>
     </message>
     <message>
         <source>Later</source>
-        <translation type="unfinished"></translation>
+        <translation>Später</translation>
     </message>
     <message>
         <source>Open</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffnen</translation>
     </message>
     <message>
         <source>Can&apos;t be saved later.</source>
-        <translation type="unfinished"></translation>
+        <translation>Später nicht mehr zu retten.</translation>
     </message>
     <message>
         <source>There is no tray on this system to show it in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses System hat keinen Infobereich, in dem es erscheinen könnte.</translation>
     </message>
     <message>
         <source>The tray of this system shows no messages.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Infobereich dieses Systems zeigt keine Meldungen.</translation>
     </message>
     <message>
         <source>Open the desk</source>
-        <translation type="unfinished"></translation>
+        <translation>Fenster öffnen</translation>
     </message>
     <message>
         <source>Leave</source>
-        <translation type="unfinished"></translation>
+        <translation>Beenden</translation>
     </message>
     <message>
         <source>The studio goes on reminding you</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Werkstatt erinnert dich weiter</translation>
     </message>
     <message>
         <source>The window is closed and the desk stays here, in the tray. Leave, in its menu, ends it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Fenster ist geschlossen, das Programm bleibt hier im Infobereich. „Beenden“ in seinem Menü beendet es.</translation>
     </message>
     <message>
         <source>The window was too busy to show it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Fenster war zu beschäftigt, um es zu zeigen.</translation>
     </message>
     <message>
         <source>This did not work: {error}</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ging nicht: {error}</translation>
     </message>
     <message>
         <source>No later moment would help.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein späterer Zeitpunkt würde helfen.</translation>
     </message>
     <message>
         <source>Later: {later}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Später: {later}.</translation>
     </message>
     <message>
         <source>Later: {later}; it helps until {until}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Später: {later}; es hilft bis {until}.</translation>
     </message>
     <message>
         <source>Put off: told again {when}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufgeschoben: wieder {when}.</translation>
     </message>
     <message>
         <source>Next: {what}, {when}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Als Nächstes: {what}, {when}.</translation>
     </message>
     <message>
         <source>Rings all the same: {what}, {when}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klingelt trotzdem: {what}, {when}.</translation>
     </message>
     <message>
         <source>Waits until {when}: {what}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wartet bis {when}: {what}.</translation>
     </message>
     <message>
         <source>This desk does not remind.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Fenster erinnert nicht.</translation>
     </message>
 </context>
 <context>
@@ -2693,7 +2693,7 @@
     </message>
     <message>
         <source>Calendar for the p&amp;hone</source>
-        <translation type="unfinished"></translation>
+        <translation>Kalender fürs &amp;Telefon</translation>
     </message>
     <message>
         <source>&amp;Leave</source>
@@ -2737,7 +2737,7 @@
     </message>
     <message>
         <source>What is &amp;due</source>
-        <translation type="unfinished"></translation>
+        <translation>Was &amp;fällig ist</translation>
     </message>
     <message>
         <source>&amp;Look</source>
@@ -6480,199 +6480,199 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <name>reminding</name>
     <message>
         <source>Stay in the tray when the window is closed</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Infobereich bleiben, wenn das Fenster geschlossen wird</translation>
     </message>
     <message>
         <source>Let the system remind…</source>
-        <translation type="unfinished"></translation>
+        <translation>Das System erinnern lassen…</translation>
     </message>
     <message>
         <source>Let it remind no more…</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht mehr erinnern lassen…</translation>
     </message>
     <message>
         <source>Do it</source>
-        <translation type="unfinished"></translation>
+        <translation>So machen</translation>
     </message>
     <message>
         <source>Leave it as it is</source>
-        <translation type="unfinished"></translation>
+        <translation>So lassen, wie es ist</translation>
     </message>
     <message>
         <source>With the window closed, the system&apos;s own scheduler reminds of this studio.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ist das Fenster geschlossen, erinnert die Aufgabenplanung des Systems an diese Werkstatt.</translation>
     </message>
     <message>
         <source>With the window closed and nothing in the tray, nobody reminds of this studio. The system&apos;s own scheduler can.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ist das Fenster geschlossen und nichts im Infobereich, erinnert niemand an diese Werkstatt. Die Aufgabenplanung des Systems kann es.</translation>
     </message>
     <message>
         <source>The desk goes on without its window and can be called back; Leave, in its menu there, ends it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Programm läuft ohne Fenster weiter und lässt sich zurückholen; „Beenden“ in seinem Menü dort beendet es.</translation>
     </message>
     <message>
         <source>There is no tray on this system: whatever is chosen here, the desk ends with its window.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses System hat keinen Infobereich: Was hier auch gewählt ist, das Programm endet mit seinem Fenster.</translation>
     </message>
     <message>
         <source>The system is being told…</source>
-        <translation type="unfinished"></translation>
+        <translation>Das System bekommt es gesagt…</translation>
     </message>
     <message>
         <source>Done.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erledigt.</translation>
     </message>
     <message>
         <source>It runs: {command}</source>
-        <translation type="unfinished"></translation>
+        <translation>Es führt aus: {command}</translation>
     </message>
     <message>
         <source>{what}: minutes before its time</source>
-        <translation type="unfinished"></translation>
+        <translation>{what}: Minuten vor der Zeit</translation>
     </message>
     <message>
         <source>min before</source>
-        <translation type="unfinished"></translation>
+        <translation>min vorher</translation>
     </message>
     <message>
         <source>Ring me now</source>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt klingeln</translation>
     </message>
     <message>
         <source>Not tried since the desk was opened.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nicht versucht, seit das Fenster offen ist.</translation>
     </message>
     <message>
         <source>It was sounded; whether it can be heard, only you can tell.</source>
-        <translation type="unfinished"></translation>
+        <translation>Er wurde gespielt; ob er zu hören ist, weißt nur du.</translation>
     </message>
     <message>
         <source>It worked the last time.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beim letzten Mal ging es.</translation>
     </message>
     <message>
         <source>Trying every means…</source>
-        <translation type="unfinished"></translation>
+        <translation>Jeder Weg wird versucht…</translation>
     </message>
     <message>
         <source>Every means was tried and none has failed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jeder Weg wurde versucht, keiner ist gescheitert.</translation>
     </message>
     <message>
         <source>Every means was tried; not working: {means}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jeder Weg wurde versucht; es geht nicht: {means}.</translation>
     </message>
     <message>
         <source>A notice of the system, with Done, a later time, and Open on it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Mitteilung des Systems mit „Erledigt“, einer späteren Zeit und „Öffnen“ darauf.</translation>
     </message>
     <message>
         <source>A message from the tray, where no notification comes through.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Meldung aus dem Infobereich, wo keine Mitteilung durchkommt.</translation>
     </message>
     <message>
         <source>The computer&apos;s own short sound; this program brings no sound of its own.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der kurze Ton des Computers; das Programm bringt keinen eigenen mit.</translation>
     </message>
     <message>
         <source>The whole plan…</source>
-        <translation type="unfinished"></translation>
+        <translation>Den ganzen Plan…</translation>
     </message>
     <message>
         <source>This week…</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Woche…</translation>
     </message>
     <message>
         <source>A test event…</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Testtermin…</translation>
     </message>
     <message>
         <source>One order</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Auftrag</translation>
     </message>
     <message>
         <source>This order…</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Auftrag…</translation>
     </message>
     <message>
         <source>Your phone</source>
-        <translation type="unfinished"></translation>
+        <translation>Dein Telefon</translation>
     </message>
     <message>
         <source>Quiet from</source>
-        <translation type="unfinished"></translation>
+        <translation>Ruhe von</translation>
     </message>
     <message>
         <source>Quiet to</source>
-        <translation type="unfinished"></translation>
+        <translation>Ruhe bis</translation>
     </message>
     <message>
         <source>Tell of the night&apos;s air at</source>
-        <translation type="unfinished"></translation>
+        <translation>Von der Luft der Nacht um</translation>
     </message>
     <message>
         <source>Reminders</source>
-        <translation type="unfinished"></translation>
+        <translation>Erinnerungen</translation>
     </message>
     <message>
         <source>What is due always stands in the list at the top of the window, until you have answered it. Beside that, the studio can reach you by these means.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was fällig ist, steht immer in der Liste oben im Fenster, bis du es beantwortet hast. Außerdem kann dich die Werkstatt auf diesen Wegen erreichen.</translation>
     </message>
     <message>
         <source>Quiet hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Ruhezeit</translation>
     </message>
     <message>
         <source>What of, and how long before</source>
-        <translation type="unfinished"></translation>
+        <translation>Woran, und wie lange vorher</translation>
     </message>
     <message>
         <source>With the window closed</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei geschlossenem Fenster</translation>
     </message>
     <message>
         <source>On the phone</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf dem Telefon</translation>
     </message>
     <message>
         <source>A calendar file takes the plan to a phone, which rings by itself. It knows the plan as it is now: write it again after the plan has changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Kalenderdatei bringt den Plan auf ein Telefon, das dann von selbst klingelt. Sie kennt den Plan, wie er jetzt ist: Schreib sie neu, wenn er sich geändert hat.</translation>
     </message>
     <message>
         <source>Readings are missed after</source>
-        <translation type="unfinished"></translation>
+        <translation>Messwerte fehlen nach</translation>
     </message>
     <message>
         <source>Tell of windows that moved by</source>
-        <translation type="unfinished"></translation>
+        <translation>Verschobene Fenster melden ab</translation>
     </message>
     <message>
         <source>hour of the evening</source>
-        <translation type="unfinished"></translation>
+        <translation>Stunde am Abend</translation>
     </message>
     <message>
         <source>missing readings</source>
-        <translation type="unfinished"></translation>
+        <translation>fehlende Messwerte</translation>
     </message>
     <message>
         <source>moved windows</source>
-        <translation type="unfinished"></translation>
+        <translation>verschobene Fenster</translation>
     </message>
     <message>
         <source>in the tray</source>
-        <translation type="unfinished"></translation>
+        <translation>im Infobereich</translation>
     </message>
     <message>
         <source>quiet hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Ruhezeit</translation>
     </message>
     <message>
         <source>There are no quiet hours: everything rings at its time.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt keine Ruhezeit: Alles klingelt zu seiner Zeit.</translation>
     </message>
     <message>
         <source>From {start} to {end} only what can&apos;t be saved later rings, such as the last torch or a window in which a coat that cannot be sanded is lost. All else waits until {end}. Hours in which somebody works are never quiet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von {start} bis {end} klingelt nur, was später nicht mehr zu retten ist, etwa das letzte Abflammen oder ein Fenster, nach dem eine Schicht verloren ist, die sich nicht schleifen lässt. Alles andere wartet bis {end}. Stunden, in denen jemand arbeitet, sind nie Ruhezeit.</translation>
     </message>
 </context>
 <context>
@@ -10099,7 +10099,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>Reminders</source>
-        <translation type="unfinished"></translation>
+        <translation>Erinnerungen</translation>
     </message>
     <message>
         <source>Backups</source>
