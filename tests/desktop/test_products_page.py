@@ -14,6 +14,7 @@ from studio_planner.craft.products import MixRatio, ProductKind, RatioBy
 from studio_planner.craft.settings import TemperatureUnit, Units
 from studio_planner.desktop.page_keys import PRODUCTS
 from studio_planner.desktop.pages.products_page import ProductsPage
+from studio_planner.desktop.product_pages.product_panel import ProductPanel
 from studio_planner.science.stages import Stage
 from studio_planner.services.caution import DEFERRAL
 from studio_planner.services.editing.changes import Change
@@ -33,6 +34,7 @@ def page(desk: DeskWindow) -> ProductsPage:
     desk.go_to(PRODUCTS)
     found = desk.pages.page(PRODUCTS)
     assert isinstance(found, ProductsPage)
+    found.panel.later.finish()
     return found
 
 
@@ -58,8 +60,13 @@ def undo_all(desk: DeskWindow) -> None:
 def write(edit: QLineEdit, text: str) -> None:
     edit.setFocus()
     edit.selectAll()
+    above = edit.parentWidget()
+    while above is not None and not isinstance(above, ProductPanel):
+        above = above.parentWidget()
     QTest.keyClicks(edit, text)
     QTest.keyClick(edit, Qt.Key.Key_Return)
+    if above is not None:
+        above.later.finish()
 
 
 def type_into(page: ProductsPage, name: str, text: str) -> None:
@@ -79,6 +86,7 @@ def add_temperature(page: ProductsPage, text: str) -> None:
 def add(page: ProductsPage, kind: ProductKind = ProductKind.TWO_PART) -> None:
     """Choose a kind from the menu of the verb to add."""
     page.kinds.actions()[list(ProductKind).index(kind)].trigger()
+    page.panel.later.finish()
 
 
 def test_a_sheet_is_typed_from_nothing_and_all_of_it_undone(

@@ -17,6 +17,8 @@ from studio_planner.desktop.tongue import translate
 from studio_planner.services.law_curves import LawPoint, law_curve, law_point, span_of
 
 if TYPE_CHECKING:
+    from collections.abc import Iterator
+
     from PySide6.QtGui import QKeyEvent, QMouseEvent, QPaintEvent
 
     from studio_planner.craft.products import Product
@@ -63,14 +65,22 @@ class LawPlot(QWidget):
     def sizeHint(self) -> QSize:
         return QSize(460, _HEIGHT)
 
-    def show_product(
+    def showing(
         self, product: Product, units: Units, room: tuple[float, float] | None
-    ) -> None:
-        """Show the laws of a product; `room` is how cold and warm the room likely gets [°C]."""
+    ) -> Iterator[None]:
+        """Show the laws of a product, one law in each part.
+
+        `room` is how cold and warm the room likely gets [°C].
+        """
         other = self._product is None or self._product.key != product.key
         if self._product != product:
-            found = ((stage, law_curve(product, stage)) for stage in sheet_stages(product))
-            self.curves = {stage: curve for stage, curve in found if curve is not None}
+            curves: dict[Stage, LawCurve] = {}
+            for stage in sheet_stages(product):
+                curve = law_curve(product, stage)
+                if curve is not None:
+                    curves[stage] = curve
+                yield
+            self.curves = curves
         self._product, self._units, self._room = product, units, room
         if other and room is not None:
             self.celsius = round((room[0] + room[1]) / 2)

@@ -159,19 +159,20 @@ class ProductPanel(QWidget):
         self.paste.show_product(product, units)
         if product.key != self._key:
             self._key = product.key
-            for part in (self.taught, *self._of_pour, *self._of_cup):
+            for part in (self.gaps, self.taught, *self._of_pour, *self._of_cup):
                 part.hide()
-        pour = self._pour_of(view, product)
-        room = None if pour is None else pour.celsius()
-        self.plot.show_product(product, units, room)
-        gaps = gaps_of(product, *(room or _USUAL_ROOM))
-        self.gaps.say("\n".join(f"{_SIGN} {gap_sentence(gap, units)}" for gap in gaps))
-        self.later.do(self._showing_rest(view, product, pour))
+        self.later.do(self._showing_rest(view, product))
         self._arrange()
 
-    def _showing_rest(
-        self, view: DeskView, product: Product, pour: TrialPour | None
-    ) -> Iterator[None]:
+    def _showing_rest(self, view: DeskView, product: Product) -> Iterator[None]:
+        units = view.studio.units
+        pour = self._pour_of(view, product)
+        room = None if pour is None else pour.celsius()
+        yield
+        yield from self.plot.showing(product, units, room)
+        gaps = gaps_of(product, *(room or _USUAL_ROOM))
+        self.gaps.say("\n".join(f"{_SIGN} {gap_sentence(gap, units)}" for gap in gaps))
+        yield
         self.taught.show_product(view, product)
         yield
         if pour is not None:
@@ -182,8 +183,7 @@ class ProductPanel(QWidget):
         for part in self._of_pour:
             part.setVisible(bool(moments))
         yield
-        room = _USUAL_ROOM if pour is None else pour.celsius()
-        self.cup.show_product(product, sum(room) / 2, view.studio.units)
+        self.cup.show_product(product, sum(room or _USUAL_ROOM) / 2, units)
         self._cup_words.say(self.cup.sentence)
         for part in self._of_cup:
             part.setVisible(bool(self.cup.points))
