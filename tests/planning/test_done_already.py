@@ -22,6 +22,7 @@ from tests.planning.happenings import poured_as_planned
 if TYPE_CHECKING:
     from datetime import datetime
 
+    from studio_planner.craft.pieces import Coat
     from studio_planner.craft.plans import Plan, PlannedCoat
     from studio_planner.craft.products import Product, SheetPoint
     from studio_planner.craft.studio import Studio
@@ -124,7 +125,7 @@ def test_tape_that_was_pulled_and_drips_that_were_trimmed_are_left_alone(
 ) -> None:
     studio, on = _begun(), START + timedelta(hours=1)
     piece, coat = studio.pieces[0], studio.pieces[0].stack[0]
-    marked = replace(piece, stack=(replace(coat, **_MARKS[kind]), *piece.stack[1:]))
+    marked = replace(piece, stack=(_marked(coat, kind), *piece.stack[1:]))
     studio = replace(
         studio,
         pieces=(marked, *studio.pieces[1:]),
@@ -145,4 +146,6 @@ def _with_drips(product: Product) -> tuple[SheetPoint, ...]:
     return (*product.sheet, *more)
 
 
-_MARKS = {StepKind.TAPE: {"taped": True}, StepKind.TRIM: {"trimmed": True}}
+def _marked(coat: Coat, kind: StepKind) -> Coat:
+    """The coat with tape or drips."""
+    return replace(coat, taped=kind is StepKind.TAPE, trimmed=kind is StepKind.TRIM)
