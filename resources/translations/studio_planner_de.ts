@@ -516,7 +516,7 @@
     </message>
     <message>
         <source>A &amp;test event…</source>
-        <translation>Einen &amp;Testtermin…</translation>
+        <translation>Einen Probe&amp;termin…</translation>
     </message>
 </context>
 <context>
@@ -6297,7 +6297,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>order can ship</source>
-        <translation>Bestellung kann abgehen</translation>
+        <translation>Auftrag kann abgehen</translation>
     </message>
     <message>
         <source>too cold tonight</source>
@@ -6584,7 +6584,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>A test event…</source>
-        <translation>Einen Testtermin…</translation>
+        <translation>Einen Probetermin…</translation>
     </message>
     <message>
         <source>One order</source>
