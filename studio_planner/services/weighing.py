@@ -49,7 +49,7 @@ class Cup:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class WeighedMix:
+class MixPortion:
     """One mix on the scale, or one portion of it.
 
     A plan's mix that is larger than its product's largest cup or mix is weighed in `parts`
@@ -99,7 +99,7 @@ class MixAmounts:
     cups: int
 
 
-def weigh(studio: Studio, plan: Plan, numbers: Iterable[int]) -> tuple[WeighedMix, ...]:
+def weigh(studio: Studio, plan: Plan, numbers: Iterable[int]) -> tuple[MixPortion, ...]:
     """Give the mixes that the coats with these numbers are poured from, whole, in order.
 
     Raises UnknownName for a number that is not in the plan.
@@ -117,7 +117,7 @@ def weigh(studio: Studio, plan: Plan, numbers: Iterable[int]) -> tuple[WeighedMi
 
 def weigh_mix(
     studio: Studio, coats: tuple[PlannedCoat, ...], least_parts: int = 1
-) -> tuple[WeighedMix, ...]:
+) -> tuple[MixPortion, ...]:
     """Give the portions of the mix that these coats of a plan are poured from.
 
     It is divided into `least_parts` portions at least, into more where the mass needs them.
@@ -127,7 +127,7 @@ def weigh_mix(
     total = portion["total_grams"]
     minutes = out_of_cup_minutes(studio, whole.product, total, coats[0])
     return tuple(
-        WeighedMix(
+        MixPortion(
             mix=coats[0].mix,
             part=part + 1,
             parts=whole.parts,
@@ -142,8 +142,8 @@ def weigh_mix(
 
 
 def as_really_weighed(
-    studio: Studio, portion: WeighedMix, a_grams: float, b_grams: float
-) -> WeighedMix:
+    studio: Studio, portion: MixPortion, a_grams: float, b_grams: float
+) -> MixPortion:
     """Give a portion with the A and B that are really in its cup: total and cups follow.
 
     The cups add up to what is there, and the colourants go by what is in each.

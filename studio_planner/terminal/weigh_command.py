@@ -19,7 +19,7 @@ if TYPE_CHECKING:
 
     from studio_planner.craft.studio import Studio
     from studio_planner.services.mixing.cup_plan import CupTime
-    from studio_planner.services.weighing import Cup, WeighedMix
+    from studio_planner.services.weighing import Cup, MixPortion
     from studio_planner.terminal.surroundings import Surroundings
 
 _LARGEST_NUMBER = 999_999
@@ -66,7 +66,7 @@ def weigh(arguments: argparse.Namespace, around: Surroundings) -> int:
     return 0
 
 
-def _mix_json(studio: Studio, mix: WeighedMix) -> dict[str, Any]:
+def _mix_json(studio: Studio, mix: MixPortion) -> dict[str, Any]:
     readings = [] if mix.a_grams is None else [mix.a_grams, mix.total_grams]
     return {
         "mix": mix.mix,
@@ -107,7 +107,7 @@ def _order_json(time: CupTime) -> dict[str, Any]:
     }
 
 
-def _print_mix(studio: Studio, mix: WeighedMix) -> None:
+def _print_mix(studio: Studio, mix: MixPortion) -> None:
     pieces = ", ".join(
         f"{coat.number} {studio.piece(coat.piece).name} ({coat.coat})" for coat in mix.coats
     )
@@ -134,14 +134,14 @@ def _order_words(cups: tuple[CupTime, ...]) -> str:
     return f"Pour in this order: {', '.join(said)}."
 
 
-def _spread_parts(studio: Studio, mix: WeighedMix) -> dict[str, float]:
+def _spread_parts(studio: Studio, mix: MixPortion) -> dict[str, float]:
     """Where the grams go that the coats take of one portion."""
     entered = [(studio.piece(one.piece), one.coat) for one in mix.coats]
     parts = [parts_of(studio, piece, piece.coat(key)) for piece, key in entered]
     return together([one for one in parts if one is not None], mix.parts)
 
 
-def _spread_words(studio: Studio, mix: WeighedMix) -> str:
+def _spread_words(studio: Studio, mix: MixPortion) -> str:
     parts = adding_up(_spread_parts(studio, mix), _SHOWN_GRAMS)
     said = ", ".join(f"{grams:.1f} g {_WHERE[name]}" for name, grams in parts.items() if grams)
     whole = sum(parts.values())
@@ -149,7 +149,7 @@ def _spread_words(studio: Studio, mix: WeighedMix) -> str:
     return f"Of it the coats take {whole:.1f} g: {said}. {rest}"
 
 
-def _scale_rows(mix: WeighedMix) -> list[_Row]:
+def _scale_rows(mix: MixPortion) -> list[_Row]:
     rows: list[_Row] = []
     if mix.a_grams is None or mix.b_grams is None:
         rows.append(("Weigh out", _grams(mix.total_grams), _grams(mix.total_grams)))

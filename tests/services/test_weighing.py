@@ -26,7 +26,7 @@ from studio_planner.craft.shapes import Rectangle, Round
 from studio_planner.craft.studio import Studio
 from studio_planner.services.naming import UnknownName
 from studio_planner.services.sample import sample_studio
-from studio_planner.services.weighing import WeighedMix, weigh
+from studio_planner.services.weighing import MixPortion, weigh
 from tests.services.small_studios import DAY
 
 START = datetime(2026, 2, 2, 18, 0, tzinfo=UTC)
@@ -81,7 +81,7 @@ def mix_product(a: float = 100, b: float = 44, limit: float = 600) -> Product:
 
 def weighed(
     product: Product | None = None, coat: Coat | None = None, settings: Settings = RULES
-) -> tuple[WeighedMix, ...]:
+) -> tuple[MixPortion, ...]:
     studio = studio_with(product or mix_product(), coat or flood(), settings)
     return weigh(studio, plan_of(planned()), [1])
 

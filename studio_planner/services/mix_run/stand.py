@@ -16,7 +16,7 @@ if TYPE_CHECKING:
     from studio_planner.services.mixing.at_the_scale import ReallyWeighed
     from studio_planner.services.mixing.cup_plan import CupTime
     from studio_planner.services.mixing.scale_steps import ScaleStep
-    from studio_planner.services.weighing import Cup, WeighedMix
+    from studio_planner.services.weighing import Cup, MixPortion
 
 
 class Do(StrEnum):
@@ -70,7 +70,7 @@ class PortionRun:
     are grams by the number of their cup. `settled`: the ratio is right, or left as it is.
     """
 
-    portion: WeighedMix
+    portion: MixPortion
     a_grams: float | None = None
     b_grams: float | None = None
     a_at: datetime | None = None
@@ -85,7 +85,7 @@ class PortionRun:
     left: dict[int, LeftInCup]
 
     @classmethod
-    def of(cls, portion: WeighedMix) -> PortionRun:
+    def of(cls, portion: MixPortion) -> PortionRun:
         """A portion of which nothing is in a cup."""
         return cls(portion=portion, mixes={}, colours={}, emptied={}, left={})
 

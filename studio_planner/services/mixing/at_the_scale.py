@@ -18,7 +18,7 @@ from studio_planner.services.weighing import as_really_weighed, on_steps
 
 if TYPE_CHECKING:
     from studio_planner.craft.studio import Studio
-    from studio_planner.services.weighing import WeighedMix
+    from studio_planner.services.weighing import MixPortion
 
 STOP_SHARE = 0.05
 """From this error of the hardener on a mix is not to be poured (common practice)."""
@@ -41,7 +41,7 @@ class ReallyWeighed:
     any is weighed. `add_a_grams` or `add_b_grams` put the ratio right. `sentences` say why.
     """
 
-    portion: WeighedMix
+    portion: MixPortion
     verdict: ScaleVerdict
     hardener_share: float
     add_a_grams: float
@@ -49,7 +49,7 @@ class ReallyWeighed:
     sentences: tuple[str, ...]
 
 
-def with_real_a(studio: Studio, portion: WeighedMix, a_grams: float) -> ReallyWeighed:
+def with_real_a(studio: Studio, portion: MixPortion, a_grams: float) -> ReallyWeighed:
     """What follows from the A that is really in the cup: B, total and cups.
 
     MassError where the portion is not mixed, or no A was weighed.
@@ -72,7 +72,7 @@ def with_real_a(studio: Studio, portion: WeighedMix, a_grams: float) -> ReallyWe
 
 
 def with_real_parts(
-    studio: Studio, portion: WeighedMix, a_grams: float, b_grams: float
+    studio: Studio, portion: MixPortion, a_grams: float, b_grams: float
 ) -> ReallyWeighed:
     """What follows from the A and the B that are really in the cup: total, cups, or stop.
 
@@ -102,7 +102,7 @@ def with_real_parts(
     )
 
 
-def _check(portion: WeighedMix, a_grams: float) -> None:
+def _check(portion: MixPortion, a_grams: float) -> None:
     if portion.a_grams is None:
         message = translate("mixing", "{product} is not mixed from two parts.")
         raise MassError(message.format(product=portion.product.name))
@@ -121,7 +121,7 @@ def _off(studio: Studio, error: float, add_a: float, add_b: float) -> tuple[str,
     return (sentence.format(share=percent_said(-error), grams=grams_said(add_b, units)),)
 
 
-def _too_full(studio: Studio, real: WeighedMix) -> tuple[str, ...]:
+def _too_full(studio: Studio, real: MixPortion) -> tuple[str, ...]:
     limit = real.product.cup_limit_g
     if real.total_grams <= limit + studio.settings.scale_step_g / 2:
         return ()
@@ -139,7 +139,7 @@ def _too_full(studio: Studio, real: WeighedMix) -> tuple[str, ...]:
     )
 
 
-def _too_small(studio: Studio, planned: WeighedMix, real: WeighedMix) -> tuple[str, ...]:
+def _too_small(studio: Studio, planned: MixPortion, real: MixPortion) -> tuple[str, ...]:
     lacking = planned.spread_grams - real.total_grams
     if lacking <= studio.settings.scale_step_g:
         return ()

@@ -21,7 +21,7 @@ if TYPE_CHECKING:
 
     from studio_planner.craft.studio import Studio
     from studio_planner.services.mixing.settling import Settling
-    from studio_planner.services.weighing import Cup, WeighedMix
+    from studio_planner.services.weighing import Cup, MixPortion
 
 STIR_MINUTES = 6.0
 """Stirring, the second cup and stirring again (common practice: 3 to 5, then 1 to 3)."""
@@ -65,7 +65,7 @@ class CupTime:
 class PortionTime:
     """One portion of a mix, minute by minute; `poured_minute` is when its last cup is empty."""
 
-    portion: WeighedMix
+    portion: MixPortion
     stirred_minute: float
     split_minute: float
     cups: tuple[CupTime, ...]
@@ -88,7 +88,7 @@ class PortionTime:
         return max((0.0, *late))
 
 
-def portion_time(studio: Studio, portion: WeighedMix) -> PortionTime:
+def portion_time(studio: Studio, portion: MixPortion) -> PortionTime:
     """The minutes of one portion, whose cups are poured one after another, light first."""
     coats = [studio.piece(c.piece).coat(c.coat) for c in portion.coats]
     colours = light_first(coats[0].colours, studio.pigments) or (_CLEAR,)
@@ -129,7 +129,7 @@ class _Slot:
     latest: float
 
 
-def _slots(studio: Studio, portion: WeighedMix, split: float) -> list[_Slot]:
+def _slots(studio: Studio, portion: MixPortion, split: float) -> list[_Slot]:
     first = portion.coats[0]
     pour = _pour_minutes(studio, portion)
     life = _life_minutes(studio, portion)
@@ -150,7 +150,7 @@ def _split_minutes(colours: tuple[Colour, ...]) -> float:
     return COLOUR_MINUTES * (len(colours) if len(colours) > 1 else len(coloured))
 
 
-def _pour_minutes(studio: Studio, portion: WeighedMix) -> float:
+def _pour_minutes(studio: Studio, portion: MixPortion) -> float:
     minutes = 0.0
     for planned in portion.coats:
         piece = studio.piece(planned.piece)
@@ -168,7 +168,7 @@ def _wanted_minute(stuff: ColourStuff, settling: Settling | None) -> float:
     return settling.stays_from(stuff)
 
 
-def _life_minutes(studio: Studio, portion: WeighedMix) -> Callable[[float], float] | None:
+def _life_minutes(studio: Studio, portion: MixPortion) -> Callable[[float], float] | None:
     """Cup life by mass [min] at the warmest likely air; None where the sheet has none."""
     life = portion.product.cup_life()
     if life is None or portion.a_grams is None:
@@ -181,7 +181,7 @@ def _life_minutes(studio: Studio, portion: WeighedMix) -> Callable[[float], floa
 def _used_by(
     share: float,
     life: Callable[[float], float] | None,
-    portion: WeighedMix,
+    portion: MixPortion,
     cup: Cup,
     split: float,
 ) -> float | None:

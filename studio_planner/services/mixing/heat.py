@@ -23,7 +23,7 @@ if TYPE_CHECKING:
     from studio_planner.craft.pieces import Coat, Piece
     from studio_planner.craft.products import Product, SheetPoint
     from studio_planner.craft.studio import Studio
-    from studio_planner.services.weighing import WeighedMix
+    from studio_planner.services.weighing import MixPortion
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -63,7 +63,7 @@ def cure_rate(product: Product, celsius: float, grams: float) -> float | None:
     return rate_of(nearest.figure.middle_hours, body, nearest.celsius)
 
 
-def heat_in_cup(studio: Studio, portion: WeighedMix) -> Exotherm | None:
+def heat_in_cup(studio: Studio, portion: MixPortion) -> Exotherm | None:
     """How hot the fullest cup of a portion gets that is left, in the warmest likely air."""
     fullest = max((cup.mix_grams for cup in portion.cups), default=0.0)
     first = portion.coats[0]

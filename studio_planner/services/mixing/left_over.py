@@ -21,7 +21,7 @@ if TYPE_CHECKING:
     from studio_planner.craft.plans import PlannedCoat
     from studio_planner.services.desk import DeskView
     from studio_planner.services.ribbons import Lane
-    from studio_planner.services.weighing import WeighedMix
+    from studio_planner.services.weighing import MixPortion
 
 CHIP_CM2, CHIP_MM = 9.0, 2.0
 """A witness chip of 3 by 3 cm, poured from the same cup and kept (common practice)."""
@@ -34,7 +34,7 @@ class LeftOver:
     `minute` is how long ago A met B.
     """
 
-    portion: WeighedMix
+    portion: MixPortion
     colour: str
     grams: float
     minute: float

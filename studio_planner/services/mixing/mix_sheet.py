@@ -25,7 +25,7 @@ if TYPE_CHECKING:
     from studio_planner.craft.studio import Studio
     from studio_planner.science.exotherm import Exotherm
     from studio_planner.services.mixing.cup_plan import PortionTime
-    from studio_planner.services.weighing import WeighedMix
+    from studio_planner.services.weighing import MixPortion
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -51,7 +51,7 @@ class MixSheet:
     caution: str
 
     @property
-    def portions(self) -> tuple[WeighedMix, ...]:
+    def portions(self) -> tuple[MixPortion, ...]:
         """What is weighed, portion by portion."""
         return tuple(time.portion for time in self.split.times)
 

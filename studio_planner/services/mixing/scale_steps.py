@@ -12,7 +12,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from studio_planner.craft.studio import Studio
-    from studio_planner.services.weighing import Cup, WeighedMix
+    from studio_planner.services.weighing import Cup, MixPortion
 
 
 class ScaleWork(StrEnum):
@@ -42,7 +42,7 @@ class ScaleStep:
     tare: bool
 
 
-def scale_steps(studio: Studio, portion: WeighedMix) -> tuple[ScaleStep, ...]:
+def scale_steps(studio: Studio, portion: MixPortion) -> tuple[ScaleStep, ...]:
     """The steps of one portion in order: A, B, then each cup and its colourant.
 
     A mix of one colour stays in the cup that it was mixed in. What weighs nothing has no step.
@@ -67,7 +67,7 @@ def scale_steps(studio: Studio, portion: WeighedMix) -> tuple[ScaleStep, ...]:
     return tuple(one for one in steps if one.add_grams > 0.0)
 
 
-def _first_cup(portion: WeighedMix) -> Iterator[ScaleStep]:
+def _first_cup(portion: MixPortion) -> Iterator[ScaleStep]:
     a_grams, b_grams, total = portion.a_grams, portion.b_grams, portion.total_grams
     if a_grams is None or b_grams is None:
         yield ScaleStep(

@@ -18,7 +18,7 @@ from studio_planner.services.paper.pages import Column, Row, Table
 
 if TYPE_CHECKING:
     from studio_planner.craft.studio import Studio
-    from studio_planner.services.weighing import WeighedMix
+    from studio_planner.services.weighing import MixPortion
 
 _OUNCE_DECIMALS = 3
 
@@ -61,7 +61,7 @@ class Display:
         return self.said(self.shown(grams))
 
 
-def readings(studio: Studio, portion: WeighedMix) -> tuple[Reading, ...]:
+def readings(studio: Studio, portion: MixPortion) -> tuple[Reading, ...]:
     """Every step of a portion at the scale, as it is printed."""
     display = Display.of(studio)
     found: list[Reading] = []
@@ -81,7 +81,7 @@ def readings(studio: Studio, portion: WeighedMix) -> tuple[Reading, ...]:
     return tuple(found)
 
 
-def weigh_table(studio: Studio, portion: WeighedMix) -> Table:
+def weigh_table(studio: Studio, portion: MixPortion) -> Table:
     """The weigh list, with room for what was really weighed."""
     display = Display.of(studio)
     shown = readings(studio, portion)
@@ -103,7 +103,7 @@ def weigh_table(studio: Studio, portion: WeighedMix) -> Table:
     )
 
 
-def _row(display: Display, reading: Reading, portion: WeighedMix) -> Row:
+def _row(display: Display, reading: Reading, portion: MixPortion) -> Row:
     return Row(
         cells=(_what(reading.step, portion), display.said(reading.add),
                display.said(reading.reads), ""),
@@ -111,7 +111,7 @@ def _row(display: Display, reading: Reading, portion: WeighedMix) -> Row:
     )  # fmt: skip
 
 
-def _what(step: ScaleStep, portion: WeighedMix) -> str:
+def _what(step: ScaleStep, portion: MixPortion) -> str:
     match step.work:
         case ScaleWork.PART_A:
             return translate("paper", "A")

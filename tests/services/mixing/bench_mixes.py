@@ -25,7 +25,7 @@ from studio_planner.craft.shapes import Round
 from studio_planner.craft.studio import Studio
 from studio_planner.science.stages import Stage
 from studio_planner.services.sample import sample_studio
-from studio_planner.services.weighing import WeighedMix, weigh_mix
+from studio_planner.services.weighing import MixPortion, weigh_mix
 from tests.services.small_studios import DAY
 
 if TYPE_CHECKING:
@@ -103,5 +103,5 @@ def plan_of(*coats: PlannedCoat) -> Plan:
     return Plan(made=START - timedelta(hours=1), start=START - timedelta(hours=1), coats=coats)
 
 
-def portions(studio: Studio, *coats: PlannedCoat, parts: int = 1) -> tuple[WeighedMix, ...]:
+def portions(studio: Studio, *coats: PlannedCoat, parts: int = 1) -> tuple[MixPortion, ...]:
     return weigh_mix(studio, coats or (poured(1),), parts)

@@ -9,8 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from studio_planner.craft.log import EntryKind, LogEntry
-from studio_planner.craft.mixes import MixedFor, WeighedColour
-from studio_planner.craft.mixes import WeighedMix as WrittenMix
+from studio_planner.craft.mixes import MixedFor, WeighedColour, WeighedMix
 from studio_planner.craft.pieces import Colour
 from studio_planner.craft.pigments import Pigment
 from studio_planner.craft.settings import Settings
@@ -119,7 +118,7 @@ def test_an_unknown_colourant_has_no_ceiling() -> None:
 def test_what_was_really_used_is_kept_with_the_piece() -> None:
     studio = bench(coasters("set"), coasters("other"))
     entry = LogEntry(number=1, kind=EntryKind.WEIGHED, at=START, written=START, batch=7)
-    mix = WrittenMix(
+    mix = WeighedMix(
         entry=1, batch=7, product="flood", at=START, a_grams=100.0, b_grams=44.0,
         colourants=(WeighedColour(name="gold", grams=2.88),),
         coats=(MixedFor(piece="set", coat="flood"),),
