@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.told_events import ToldEvent, is_still_told, told_again, told_no_more
 from studio_planner.craft.tongue import translate
-from studio_planner.services.calendar.events import PlannedEvent, events_of
+from studio_planner.services.calendar.events import PlannedEvent
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Mapping
@@ -17,7 +17,6 @@ if TYPE_CHECKING:
 
     from studio_planner.craft.orders import Order
     from studio_planner.craft.studio import Studio
-    from studio_planner.services.questions.sentences import Voice
 
 PRODUCT = "-//studio-planner//studio-planner//EN"
 STUDIO_ROW = "studio"
@@ -59,16 +58,16 @@ def calendar_of(
     studio: Studio,
     known: Iterable[ToldEvent],
     now: datetime,
-    voice: Voice,
+    events: Iterable[PlannedEvent],
     only: Only | None = None,
 ) -> Calendar:
-    """Make the file of a studio's plan, after what calendars `known` of it before.
+    """Make the file of a studio's `events`, after what calendars `known` of it before.
 
     `known` has the row STUDIO_ROW, whose words make the events' names unlike all others.
     """
     before = {event.uid: event for event in known}
     domain = before.pop(STUDIO_ROW).words
-    planned = {_uid(e, domain): e for e in events_of(studio, now, voice)}
+    planned = {_uid(e, domain): e for e in events}
     told = tuple(_told(before, planned, now))
     only = only or Only()
     shown = [

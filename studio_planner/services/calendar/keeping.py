@@ -5,6 +5,7 @@ from __future__ import annotations
 from secrets import token_hex
 from typing import TYPE_CHECKING
 
+from studio_planner.services.calendar.events import events_of
 from studio_planner.services.calendar.files import (
     STUDIO_ROW,
     Calendar,
@@ -48,11 +49,14 @@ def write_calendar(
             raise NoKeptPlan(
                 f"{path} keeps no plan yet; make one with: studio-planner plan {path} --keep"
             )
+        wanted = only(studio)
+        # The clocks take a while, in which nobody else should have to wait for the file.
+        planned = events_of(studio, now, voice(studio))
         with calendar_rows(file) as rows:
             known = rows.rows()
             if not any(row.uid == STUDIO_ROW for row in known):
                 known = (*known, studio_row(token_hex(_TOKEN_BYTES), now))
-            made = calendar_of(studio, known, now, voice(studio), only(studio))
+            made = calendar_of(studio, known, now, planned, wanted)
             _write(target, made.content)
             changed = {*made.told, *(row for row in known if row.uid == STUDIO_ROW)}
             rows.put(changed - set(rows.rows()))

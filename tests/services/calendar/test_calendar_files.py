@@ -55,7 +55,7 @@ class Phone:
 
     def export(self, studio: Studio, now: datetime = NOW, only: Only | None = None) -> Calendar:
         known = (*self.known, studio_row("0011", NOW))
-        made = calendar_of(studio, known, now, PlainVoice(), only)
+        made = calendar_of(studio, known, now, events_of(studio, now, PlainVoice()), only)
         self.known = made.told
         return made
 
