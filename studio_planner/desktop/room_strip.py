@@ -17,7 +17,7 @@ from studio_planner.desktop.patterns import pattern
 from studio_planner.desktop.tongue import translate
 
 if TYPE_CHECKING:
-    from PySide6.QtGui import QPaintEvent
+    from PySide6.QtGui import QPaintEvent, QShowEvent
 
     from studio_planner.desktop.canvas import Canvas
     from studio_planner.services.backdrop import AirSample
@@ -46,7 +46,14 @@ class RoomStrip(QWidget):
         canvas.redrawn.connect(self._redrawn)
         self._redrawn()
 
+    @override
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        self._redrawn()
+
     def _redrawn(self) -> None:
+        if not self.isVisible():
+            return  # behind another page nobody looks at it, or hears of it
         view = self._canvas.view
         if self._view is not view:
             before, self._view = self._view, view

@@ -82,7 +82,8 @@ class LogAsked:
 class LogLook:
     """A log that was looked at: what it was found to be, and what would be kept of it.
 
-    `columns` are those that may hold temperature or humidity; `new` is what it adds, `merged`
+    `columns` are those that may hold temperature or humidity; `existing` is the record that it
+    was laid over, as `overlap` says; `new` is what it adds, `merged`
     the place's whole record as it would be, `overlapping` how many of the new ones fall where
     it was read already (`present_stay`: they are not taken); `thinned` tells whether readings
     were left out.
@@ -91,6 +92,8 @@ class LogLook:
     name: str
     found: RoomLogPreview = field(repr=False)
     columns: tuple[str, ...]
+    existing: tuple[Reading, ...] = field(repr=False)
+    overlap: Overlap
     new: tuple[Reading, ...] = field(repr=False)
     merged: tuple[Reading, ...] = field(repr=False)
     overlapping: int
@@ -160,6 +163,8 @@ def look_at(
         name=file.name,
         found=found,
         columns=tuple(table.name(column) for column in numeric),
+        existing=tuple(existing),
+        overlap=asked.answers.overlap,
         new=new,
         merged=merged_log(existing, new, asked.answers.overlap) if new else tuple(existing),
         overlapping=overlapping(existing, new),
@@ -190,8 +195,17 @@ def taken(place: Place, look: LogLook, overlap: Overlap) -> Change:
         translate("changes", "{place}, readings of {look}").format(
             place=place.name, look=look.name
         ),
-        lambda now: replace(now, readings=merged_log(now.readings, look.new, overlap)),
+        lambda now: replace(now, readings=_laid_over(now.readings, look, overlap)),
     )
+
+
+def _laid_over(
+    readings: tuple[Reading, ...], look: LogLook, overlap: Overlap
+) -> tuple[Reading, ...]:
+    # Mostly it is the record that was looked at, with the answers that were given then.
+    if readings is look.existing and overlap is look.overlap:
+        return look.merged
+    return merged_log(readings, look.new, overlap)
 
 
 def typed_reading(

@@ -72,8 +72,24 @@ def writer_of(form: Form) -> Writer:
 
 
 def _noun_writer(form: Noun) -> Writer:
-    own = [(p.name, writer_of(p.form)) for p in form.parts if not is_branch(p.form)]
+    parts = [part for part in form.parts if not is_branch(part.form)]
+    plain = [to for part in parts if (to := _one_cell(part.form)) is not None]
+    if len(plain) == len(parts) > 1:
+        # As a reading is: nothing but cells of its own.
+        values = operator.attrgetter(*(part.name for part in parts))
+        return lambda value: [to(one) for to, one in zip(plain, values(value), strict=True)]
+    own = [(part.name, writer_of(part.form)) for part in parts]
     return lambda value: [cell for name, write in own for cell in write(getattr(value, name))]
+
+
+def _one_cell(form: Form) -> Callable[[Any], Cell] | None:
+    """What makes the one cell of a scalar that may be absent or not; None for other forms."""
+    if isinstance(form, Scalar):
+        return _TO_CELL.get(form.kind, str)
+    if isinstance(form, Maybe) and isinstance(form.form, Scalar):
+        to_cell = _TO_CELL.get(form.form.kind, str)
+        return lambda value: None if value is None else to_cell(value)
+    return None
 
 
 def _choice_writer(form: Choice) -> Writer:

@@ -445,6 +445,7 @@ def test_an_even_ratio_is_confirmed_by_saying_what_it_counts(
     ]  # fmt: skip
     by.show_value(RatioBy.WEIGHT)
     by.edited.emit()
+    page.panel.later.finish()
     assert last(desk).ratio == MixRatio(a=1, b=1)
     assert "only a start" not in page.panel.gaps.text()
     assert by.editor.count() == 2
