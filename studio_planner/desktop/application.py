@@ -139,7 +139,7 @@ def run_desk(  # noqa: PLR0913 - all but two by name
         clock, dialogs=dialogs, look=look, data_folder=data_folder, ways_out=ways_out
     )
     # A system that shuts down must not find a window that stays in the tray.
-    application().commitDataRequest.connect(window.leave)
+    application().commitDataRequest.connect(lambda _session: window.leave())
     try:
         if path is not None:
             window.open_soon(path)

@@ -4,8 +4,8 @@
     python -m tests.desktop.pictures --readme
 
 Light and dark, at 100 and 200 %: the week, the whole plan, one day near by, every other page,
-the bench and the scale. With --readme only the two pictures of the week that the README shows,
-in resources/pictures.
+what is due, the bench and the scale. With --readme only the two pictures of the week that the
+README shows, in resources/pictures.
 """
 
 from __future__ import annotations
@@ -27,11 +27,13 @@ from studio_planner.desktop.page_keys import (
     PIECES,
     PRODUCTS,
     QUESTIONS,
+    REMINDERS,
     STOCK,
     STUDIO,
 )
 from studio_planner.desktop.theme import Look
 from studio_planner.services.sample import create_sample
+from tests.desktop.due_scene import NotingNotifier, NotingScheduler, ways_out
 from tests.desktop.scenes import StillClock
 
 if TYPE_CHECKING:
@@ -107,12 +109,14 @@ def one_scale(out: Path, percent: int) -> None:
         studio = create_sample(path, DAY)
         clock = StillClock(instant(studio.time_zone, DAY, AT))
         for look in Look:
-            window = desk_window(clock, look=look)
+            means = ways_out(NotingNotifier(), NotingScheduler(Path(folder)))
+            window = desk_window(clock, look=look, ways_out=means)
             window.open_path(path)
             window.resize(*SIZE)
             window.show()
             app = application()
             _settle(app, window)
+            _look(app, window)
             window.timeline.choose_piece(studio.pieces[0].key)
             for name in ("week", "plan", "day"):
                 _show(window, name)
@@ -127,10 +131,29 @@ def one_scale(out: Path, percent: int) -> None:
                 window.grab().save(
                     str(out / f"desk-{page}-{look.value}-{percent}.png"), quality=SMALLEST
                 )
+            _due(app, window).save(str(out / f"due-{look.value}-{percent}.png"))
             _bench(app, window).save(str(out / f"bench-{look.value}-{percent}.png"))
             for name, picture in _scale(app, window, clock):
                 picture.save(str(out / f"scale-{name}-{look.value}-{percent}.png"))
-            window.close()
+            window.leave()
+
+
+def _look(app: QApplication, window: DeskWindow) -> None:
+    window.reminding.look()
+    while window.reminding.busy:
+        app.processEvents()
+
+
+def _due(app: QApplication, window: DeskWindow) -> QPixmap:
+    """The list of what is due, over how the studio reminds."""
+    window.go_to(STUDIO, REMINDERS)
+    window.due.open()
+    _look(app, window)
+    for _ in range(50):
+        app.processEvents()
+    picture = window.grab()
+    window.due.panel.leave()
+    return picture
 
 
 def _bench(app: QApplication, window: DeskWindow) -> QPixmap:

@@ -153,13 +153,13 @@ class DeskReminding(QObject):
         self._soon.start(FIRST_LOOK_MILLISECONDS)
         self._every.start()
 
-    def leave(self) -> None:
+    def leave(self, *, wait: bool = False) -> None:
         """Remind of nothing any more; what is being told is told to its end."""
         self._soon.stop()
         self._every.stop()
         for worker in (self._ringer, self._clerk):
             if worker is not None:
-                worker.close()
+                worker.close(wait=wait)
         self._kept = self._ringer = self._clerk = None
         self._looking = self._again = False
         self._pending.clear()
@@ -314,7 +314,7 @@ class DeskReminding(QObject):
 
     def close(self) -> None:
         """End everything."""
-        self.leave()
+        self.leave(wait=True)
         self.closed.close()
 
 

@@ -83,12 +83,15 @@ class Worker(QObject):
             self._thread = Thread(target=self._work, name="reminders", daemon=True)
             self._thread.start()
 
-    def close(self) -> None:
-        """End the thread after the job that it is at; nothing is handed over any more."""
+    def close(self, *, wait: bool = True) -> None:
+        """End the thread after the job that it is at; nothing is handed over any more.
+
+        With `wait` it gets a moment to end before what it uses is gone.
+        """
         self._ended = True
         self._awaited.clear()
         self._jobs.put(None)
-        if self._thread is not None:
+        if self._thread is not None and wait:
             self._thread.join(_LEAVE_SECONDS)
 
     # In the thread
