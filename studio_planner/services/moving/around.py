@@ -7,7 +7,9 @@ from functools import cached_property
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.local_time import merged
+from studio_planner.craft.log import EntryKind
 from studio_planner.craft.plans import StepKind
+from studio_planner.services.log_book.known import piece_name
 from studio_planner.services.moving.held import Stay, stays_of
 from studio_planner.services.step_words import step_words
 
@@ -56,6 +58,15 @@ class Around:
     def sandings(self) -> tuple[PlannedStep, ...]:
         """The sandings of the plan."""
         return tuple(step for step in self.steps if step.kind is StepKind.SAND)
+
+    @cached_property
+    def sanded(self) -> tuple[tuple[str, datetime], ...]:
+        """What was sanded already, by the piece's name, and when."""
+        return tuple(
+            (piece_name(self.studio, entry.piece), entry.at)
+            for entry in self.studio.standing
+            if entry.kind is EntryKind.SANDED
+        )
 
     @cached_property
     def busy(self) -> Mapping[str, tuple[Work, ...]]:

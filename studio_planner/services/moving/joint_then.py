@@ -3,11 +3,14 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from datetime import UTC, datetime
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.pieces import Joint
 from studio_planner.craft.plans import StepKind, Trust, Window
 from studio_planner.craft.products import ProductKind
+from studio_planner.craft.standing import sanded_for
+from studio_planner.planning.sanded import scuffed_at
 from studio_planner.planning.sheet_stages import (
     gate_stage,
     window_stages,
@@ -21,7 +24,6 @@ from studio_planner.services.ribbons import StepMark
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
-    from datetime import datetime
 
     from studio_planner.craft.plans import PlannedStep
     from studio_planner.services.ribbons import Lane, Ribbon
@@ -52,6 +54,9 @@ def joint_then(lane: Lane, bar: Ribbon) -> Met:
     if below is None:
         words = said("The coat below is not in the plan.")
         return Met(joint=bar.coat.joint, breaks=(Break(rule=Rule.WINDOW, words=words),))
+    fact = _sanded_already(lane, bar, below)
+    if fact is not None:
+        return fact
     if bar.planned.joint is Joint.SCUFFED:
         return _scuffed(lane, bar, below)
     safe, found = _windowed(lane, bar, below)
@@ -60,6 +65,29 @@ def joint_then(lane: Lane, bar: Ribbon) -> Met:
     early = safe is not None and bar.planned.start < safe.opens
     missed = _missed(lane, bar, below, safe)
     return Met(joint=bar.coat.joint, breaks=(missed,), too_late=not early)
+
+
+def _sanded_already(lane: Lane, bar: Ribbon, below: Ribbon) -> Met | None:
+    """The scuffed joint of a coat that was sanded for, which waits for the dust alone."""
+    # Most coats lie on one that is still to come; the log is read for the others only.
+    if not below.planned.poured:
+        return None
+    studio = lane.studio
+    second = scuffed_at(studio, lane.piece, bar.position, sanded_for(studio))
+    if second is None:
+        return None
+    settled = second + 60 * studio.settings.settle_minutes
+    if bar.planned.start.timestamp() >= settled:
+        return Met(joint=Joint.SCUFFED)
+    broken = dusty(lane.piece.name, datetime.fromtimestamp(settled, UTC))
+    return Met(joint=Joint.SCUFFED, breaks=(broken,))
+
+
+def dusty(piece: str, settled: datetime) -> Break:
+    """The dust of a piece that was or is sanded, which settles until then."""
+    text = "Dust from sanding {piece} settles until {settled}."
+    words = said(text, piece=piece, settled=Moment(settled))
+    return Break(rule=Rule.DUST, words=words)
 
 
 def _windowed(lane: Lane, bar: Ribbon, below: Ribbon) -> tuple[Window | None, Met | None]:

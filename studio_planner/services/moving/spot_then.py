@@ -13,6 +13,7 @@ from studio_planner.planning.sheet_stages import cover_stage
 from studio_planner.science.stages import Stage
 from studio_planner.services.moving.breaks import Break, Rule
 from studio_planner.services.moving.held import GRID_SECONDS, Stay, handled, stays_of
+from studio_planner.services.moving.joint_then import dusty
 from studio_planner.services.questions.sentences import Moment, Sentence, said
 
 if TYPE_CHECKING:
@@ -148,6 +149,7 @@ def dust_then(
     if bar.product.kind is ProductKind.LEAF:
         return
     settle = timedelta(minutes=around.studio.settings.settle_minutes)
+    yield from _settling(around, bar, settle)
     covered: datetime | None = None
     for step in around.sandings:
         if (step.piece, step.coat) in unsanded:
@@ -155,15 +157,20 @@ def dust_then(
         name = around.studio.piece(step.piece).name
         settled = step.end + settle
         if bar.planned.start < settled and step.start < bar.planned.end:
-            text = "Dust from sanding {piece} settles until {settled}."
-            words = said(text, piece=name, settled=Moment(settled))
-            yield Break(rule=Rule.DUST, words=words)
+            yield dusty(name, settled)
         elif step.start >= bar.planned.end and not _its_own(bar, step):
             covered = covered or covered_at(bar)
             if step.start < covered:
                 text = "{piece} is sanded at {at}, while this is wet until {covered}."
                 facts = {"at": Moment(step.start), "covered": Moment(covered)}
                 yield Break(rule=Rule.DUST, words=said(text, piece=name, **facts))
+
+
+def _settling(around: Around, bar: Ribbon, settle: timedelta) -> Iterator[Break]:
+    """The dust of what was sanded already."""
+    for name, at in around.sanded:
+        if at < bar.planned.end and bar.planned.start < at + settle:
+            yield dusty(name, at + settle)
 
 
 def _its_own(bar: Ribbon, step: PlannedStep) -> bool:
