@@ -211,7 +211,7 @@ class DeskReminding(QObject):
 
     def _looked(self, found: _Looked) -> None:
         self._looking = False
-        self.outcomes |= {one.means: one.failure or "" for one in found.told}
+        self._note(found.told)
         self._say_trouble("")
         if found.answers == self._answers:
             self._show(found.due)
@@ -220,6 +220,15 @@ class DeskReminding(QObject):
         if self._again:
             self._again = False
             self.look()
+
+    def _note(self, told: Iterable[Told]) -> None:
+        """Note what came of each means; a tray that was not needed has shown nothing."""
+        tray = self._means[0]
+        self.outcomes |= {
+            one.means: one.failure or ""
+            for one in told
+            if one.means != tray.means or tray.needed
+        }
 
     def _not_looked(self, why: str) -> None:
         self._looking = self._again = False
@@ -306,7 +315,7 @@ class DeskReminding(QObject):
                 tray.always = False
 
         def rung(told: tuple[Told, ...]) -> None:
-            self.outcomes |= {one.means: one.failure or "" for one in told}
+            self._note(told)
             self.told.emit()
             then(told)
 

@@ -92,7 +92,11 @@ class _InWindow(QObject):
 
 
 class TrayMeans(_InWindow):
-    """The tray, where the means before it has not reached the maker."""
+    """The tray, where the means before it has not reached the maker.
+
+    `always` has it show what is shown already, too; `needed` says whether it was called upon the
+    last time.
+    """
 
     means = Means.TRAY.value
 
@@ -103,6 +107,7 @@ class TrayMeans(_InWindow):
         super().__init__(show, parent)
         self._before = before
         self.always = False
+        self.needed = False
 
     @override
     def ring(self, notice: Notice) -> None:
@@ -110,7 +115,9 @@ class TrayMeans(_InWindow):
         before = self._before
         if before is not None and before.shown == notice.key and not self.always:
             before.shown = ""
+            self.needed = False
             return
+        self.needed = True
         super().ring(notice)
 
 
