@@ -94,7 +94,7 @@ class _InWindow(QObject):
 class TrayMeans(_InWindow):
     """The tray, where the means before it has not reached the maker.
 
-    `always` has it show what is shown already, too; `needed` says whether it was called upon the
+    `always` has it show what is shown already, too; `needed` says whether it was called on the
     last time.
     """
 
