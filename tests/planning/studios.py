@@ -30,7 +30,7 @@ from hypothesis import strategies as st
 
 from studio_planner.craft.hands import Absence, Person, WorkHours
 from studio_planner.craft.local_time import instant
-from studio_planner.craft.log import EntryKind, LogEntry, Poured
+from studio_planner.craft.log import Poured
 from studio_planner.craft.orders import Courier, Gate, Order, Promise
 from studio_planner.craft.pieces import (
     EDGE,
@@ -49,6 +49,7 @@ from studio_planner.craft.settings import Settings, TemperatureUnit, Units
 from studio_planner.craft.shapes import Rectangle, Round, Shape
 from studio_planner.craft.studio import Studio
 from studio_planner.science.stages import Stage
+from tests.planning.done_since import done_since
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Sequence
@@ -140,7 +141,7 @@ def studios(
         orders=_orders(pick, pieces, day),
         poured=_poured(pick, pieces, places, start),
     )
-    return Situation(studio=replace(studio, log=_log(pick, studio, start)), start=start)
+    return Situation(studio=replace(studio, log=done_since(pick, studio, start)), start=start)
 
 
 def _places(pick: _Draw, start: datetime) -> tuple[Place, ...]:
@@ -489,27 +490,3 @@ def _poured(
                 )
             )
     return tuple(poured)
-
-
-def _log(pick: _Draw, studio: Studio, start: datetime) -> tuple[LogEntry, ...]:
-    """What was done to pieces whose first coat is on: sanded, tape pulled, drips trimmed."""
-    entries: list[LogEntry] = []
-    for pour in studio.poured:
-        stack = studio.piece(pour.piece).stack
-        at = max(pour.end, start - timedelta(minutes=pick.one_of(0, 10, 50, 400)))
-        on_it = [EntryKind.TAPED] * stack[0].taped + [EntryKind.TRIMMED] * stack[0].trimmed
-        told = [(kind, stack[0].key) for kind in on_it if pick.sometimes()]
-        if len(stack) > 1 and pick.sometimes():
-            told.append((EntryKind.SANDED, pick.one_of(stack[1].key, "", stack[-1].key)))
-        for kind, coat in told:
-            entries.append(
-                LogEntry(
-                    number=len(entries) + 1,
-                    kind=kind,
-                    at=at,
-                    written=start,
-                    piece=pour.piece,
-                    coat=coat,
-                )
-            )
-    return tuple(entries)

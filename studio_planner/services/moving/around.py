@@ -7,9 +7,8 @@ from functools import cached_property
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.local_time import merged
-from studio_planner.craft.log import EntryKind
+from studio_planner.craft.log import EntryKind, GoneKind
 from studio_planner.craft.plans import StepKind
-from studio_planner.services.log_book.known import piece_name
 from studio_planner.services.moving.held import Stay, stays_of
 from studio_planner.services.step_words import step_words
 
@@ -62,8 +61,10 @@ class Around:
     @cached_property
     def sanded(self) -> tuple[tuple[str, datetime], ...]:
         """What was sanded already, by the piece's name, and when."""
+        gone = (one for one in self.studio.gone if one.kind is GoneKind.PIECE)
+        names = {one.key: one.name for one in (*gone, *self.studio.pieces)}
         return tuple(
-            (piece_name(self.studio, entry.piece), entry.at)
+            (names.get(entry.piece, entry.piece), entry.at)
             for entry in self.studio.standing
             if entry.kind is EntryKind.SANDED
         )

@@ -1,0 +1,47 @@
+"""What hypothesis has makers write down after a first pour: sanding, tape, drips."""
+
+from __future__ import annotations
+
+from datetime import timedelta
+from typing import TYPE_CHECKING, Protocol, TypeVar
+
+from studio_planner.craft.log import EntryKind, LogEntry
+
+if TYPE_CHECKING:
+    from datetime import datetime
+
+    from studio_planner.craft.studio import Studio
+
+_T = TypeVar("_T")
+
+
+class Draw(Protocol):
+    """What draws."""
+
+    def one_of(self, *values: _T) -> _T: ...
+
+    def sometimes(self) -> bool: ...
+
+
+def done_since(pick: Draw, studio: Studio, start: datetime) -> tuple[LogEntry, ...]:
+    """What was done to pieces whose first coat is on: sanded, tape pulled, drips trimmed."""
+    entries: list[LogEntry] = []
+    for pour in studio.poured:
+        stack = studio.piece(pour.piece).stack
+        at = max(pour.end, start - timedelta(minutes=pick.one_of(0, 10, 50, 400)))
+        on_it = [EntryKind.TAPED] * stack[0].taped + [EntryKind.TRIMMED] * stack[0].trimmed
+        told = [(kind, stack[0].key) for kind in on_it if pick.sometimes()]
+        if len(stack) > 1 and pick.sometimes():
+            told.append((EntryKind.SANDED, pick.one_of(stack[1].key, "", stack[-1].key)))
+        for kind, coat in told:
+            entries.append(
+                LogEntry(
+                    number=len(entries) + 1,
+                    kind=kind,
+                    at=at,
+                    written=start,
+                    piece=pour.piece,
+                    coat=coat,
+                )
+            )
+    return tuple(entries)
