@@ -61,11 +61,12 @@ class Around:
     @cached_property
     def sanded(self) -> tuple[tuple[str, datetime], ...]:
         """What was sanded already, by the piece's name, and when."""
-        gone = (one for one in self.studio.gone if one.kind is GoneKind.PIECE)
-        names = {one.key: one.name for one in (*gone, *self.studio.pieces)}
+        studio = self.studio
+        names = {one.key: one.name for one in studio.gone if one.kind is GoneKind.PIECE}
+        names |= {piece.key: piece.name for piece in studio.pieces}
         return tuple(
             (names.get(entry.piece, entry.piece), entry.at)
-            for entry in self.studio.standing
+            for entry in studio.standing
             if entry.kind is EntryKind.SANDED
         )
 
