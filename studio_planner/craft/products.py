@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from enum import StrEnum
+from functools import lru_cache
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import Rulebook
@@ -16,6 +17,7 @@ from studio_planner.science.stages import Stage
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
+_LAWS = 1024
 CUP_SHEET_GRAMS = 100.0
 """The mass that a printed cup life holds for when the sheet names none (common practice)."""
 
@@ -232,7 +234,7 @@ class Product:
     def sheet_law(self, stage: Stage) -> StageLaw | None:
         """The law of a stage of the film as the data sheet has it; None when it has none."""
         points = self.figures(stage)
-        return stage_law(stage, [point.figure for point in points]) if points else None
+        return _law_of(stage, tuple(point.figure for point in points)) if points else None
 
     def taught_stage(self, stage: Stage) -> TaughtStage | None:
         """What touch tests taught of a stage; None when they taught nothing that is used."""
@@ -241,6 +243,12 @@ class Product:
     def cup_life(self) -> CupLife | None:
         """Cup life by mass and temperature; None when the sheet says nothing about it."""
         return cup_life_of(self.sheet, self.law(Stage.WORKING_TIME))
+
+
+@lru_cache(maxsize=_LAWS)
+def _law_of(stage: Stage, figures: tuple[SheetFigure, ...]) -> StageLaw:
+    """The law of some figures; the same sheet is asked again and again."""
+    return stage_law(stage, figures)
 
 
 def cup_life_of(points: Sequence[SheetPoint], film: StageLaw | None) -> CupLife | None:

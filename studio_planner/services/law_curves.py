@@ -12,6 +12,7 @@ if TYPE_CHECKING:
     from collections.abc import Callable
 
     from studio_planner.craft.products import Product, SheetPoint
+    from studio_planner.science.cups import CupLife
     from studio_planner.services.stage_tables import StageTime
 
 _COLDEST, _WARMEST = 10.0, 30.0
@@ -143,14 +144,15 @@ def cup_curve(product: Product, celsius: float) -> tuple[CupPoint, ...]:
     low = min([20.0, *masses])
     high = max([product.mix_limit_g, 2 * low, *masses])
     steps = [low * (high / low) ** (step / 48) for step in range(49)]
-    points = (cup_point(product, celsius, grams) for grams in sorted({*steps, *masses}))
-    return tuple(point for point in points if point is not None)
+    return tuple(_cup_point(life, celsius, grams) for grams in sorted({*steps, *masses}))
 
 
 def cup_point(product: Product, celsius: float, grams: float) -> CupPoint | None:
     """Cup life of one mass at a temperature; None when the sheet says nothing of it."""
     life = product.cup_life()
-    if life is None:
-        return None
+    return None if life is None else _cup_point(life, celsius, grams)
+
+
+def _cup_point(life: CupLife, celsius: float, grams: float) -> CupPoint:
     early, likely = life.hours(celsius, grams, Edge.EARLY), life.hours(celsius, grams)
     return CupPoint(grams, early, likely, life.basis(celsius, grams))
