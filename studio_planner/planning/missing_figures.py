@@ -8,10 +8,7 @@ from studio_planner.craft.kind_words import stage_word
 from studio_planner.craft.pieces import Joint
 from studio_planner.craft.plans import Unplanned
 from studio_planner.craft.products import ProductKind
-from studio_planner.craft.standing import sanded_for
-from studio_planner.craft.tongue import translate
-from studio_planner.planning.sanded import scuffed_at
-from studio_planner.planning.sheet_stages import (
+from studio_planner.craft.sheet_stages import (
     gate_coats,
     gate_stage,
     handle_stage,
@@ -20,6 +17,9 @@ from studio_planner.planning.sheet_stages import (
     window_stages,
     window_unknown,
 )
+from studio_planner.craft.standing import sanded_for
+from studio_planner.craft.tongue import translate
+from studio_planner.planning.sanded import scuffed_at
 from studio_planner.science.stages import Stage
 
 if TYPE_CHECKING:

@@ -10,11 +10,7 @@ from studio_planner.craft.amounts import coat_grams
 from studio_planner.craft.pieces import Joint
 from studio_planner.craft.plans import StepKind, Unplanned
 from studio_planner.craft.products import ProductKind
-from studio_planner.craft.standing import done_steps, is_spoiled, lives_of, sanded_for
-from studio_planner.craft.tongue import translate
-from studio_planner.planning.missing_figures import missing_figures
-from studio_planner.planning.sanded import scuffed_at
-from studio_planner.planning.sheet_stages import (
+from studio_planner.craft.sheet_stages import (
     cover_stage,
     gate_coats,
     gate_stage,
@@ -23,6 +19,10 @@ from studio_planner.planning.sheet_stages import (
     window_stages,
     window_unknown,
 )
+from studio_planner.craft.standing import done_steps, is_spoiled, lives_of, sanded_for
+from studio_planner.craft.tongue import translate
+from studio_planner.planning.missing_figures import missing_figures
+from studio_planner.planning.sanded import scuffed_at
 
 if TYPE_CHECKING:
     from collections.abc import Collection, Iterator, Mapping

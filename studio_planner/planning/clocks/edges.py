@@ -5,9 +5,9 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.products import ProductKind
+from studio_planner.craft.sheet_stages import cover_stage, handle_stage
 from studio_planner.planning.clocks.stage_times import AtOnce, NotAfter, NotBefore
 from studio_planner.planning.clocks.window_times import WindowTimes
-from studio_planner.planning.sheet_stages import cover_stage, handle_stage
 from studio_planner.planning.spans import GRID, grid_down
 from studio_planner.science.clocks import reached_through
 from studio_planner.science.stages import Edge

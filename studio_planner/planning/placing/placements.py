@@ -9,8 +9,8 @@ from typing import TYPE_CHECKING
 from studio_planner.craft.pieces import CoatKind
 from studio_planner.craft.plans import Trust
 from studio_planner.craft.products import ProductKind
+from studio_planner.craft.sheet_stages import gate_coats, gate_stage, handle_stage
 from studio_planner.planning.placing.chain_times import Allow, ChainTimes
-from studio_planner.planning.sheet_stages import gate_coats, gate_stage, handle_stage
 from studio_planner.science.stages import Edge, Stage
 
 if TYPE_CHECKING:

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.local_time import clipped
 from studio_planner.craft.pieces import Joint
-from studio_planner.planning.sheet_stages import window_stages
+from studio_planner.craft.sheet_stages import window_stages
 from studio_planner.science.stages import Edge, safe_edge
 
 if TYPE_CHECKING:

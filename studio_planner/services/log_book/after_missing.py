@@ -14,9 +14,9 @@ from typing import TYPE_CHECKING
 from studio_planner.craft.amounts import coat_grams
 from studio_planner.craft.log import EntryKind
 from studio_planner.craft.pieces import CoatKind, Joint
+from studio_planner.craft.sheet_stages import may_scuff, window_stages, window_unknown
 from studio_planner.craft.standing import is_spoiled, life_of, shipped_at
 from studio_planner.craft.tongue import marked, translate
-from studio_planner.planning.sheet_stages import may_scuff, window_stages, window_unknown
 from studio_planner.science.stages import Edge
 from studio_planner.services.editing.new_coats import new_coat
 from studio_planner.services.editing.nouns import with_thing

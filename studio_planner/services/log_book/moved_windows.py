@@ -7,7 +7,7 @@ from datetime import timedelta
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.plans import Plan, PlannedCoat, Trust, Window
-from studio_planner.planning.sheet_stages import window_stages
+from studio_planner.craft.sheet_stages import window_stages
 from studio_planner.science.stages import Edge, Stage, safe_edge
 from studio_planner.services.editing.changes import fitting
 from studio_planner.services.lanes import lanes_of

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.pieces import Joint
 from studio_planner.craft.plans import StepKind
-from studio_planner.planning.sheet_stages import handle_stage
+from studio_planner.craft.sheet_stages import handle_stage
 from studio_planner.services.ribbons import Lane, PlannedStudio, Ribbon
 
 if TYPE_CHECKING:

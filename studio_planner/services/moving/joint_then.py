@@ -9,13 +9,13 @@ from typing import TYPE_CHECKING
 from studio_planner.craft.pieces import Joint
 from studio_planner.craft.plans import StepKind, Trust, Window
 from studio_planner.craft.products import ProductKind
-from studio_planner.craft.standing import sanded_for
-from studio_planner.planning.sanded import scuffed_at
-from studio_planner.planning.sheet_stages import (
+from studio_planner.craft.sheet_stages import (
     gate_stage,
     window_stages,
     window_unknown,
 )
+from studio_planner.craft.standing import sanded_for
+from studio_planner.planning.sanded import scuffed_at
 from studio_planner.science.stages import Edge, Stage, safe_edge
 from studio_planner.services.moving.breaks import Break, Rule
 from studio_planner.services.moving.held import ribbons_of

@@ -11,7 +11,7 @@ from datetime import UTC, datetime, timedelta
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.plans import Air
-from studio_planner.planning.sheet_stages import gate_coats, gate_stage
+from studio_planner.craft.sheet_stages import gate_coats, gate_stage
 from studio_planner.services.doorways import Hands
 from studio_planner.services.moving.air_then import AirThen
 from studio_planner.services.moving.around import Around

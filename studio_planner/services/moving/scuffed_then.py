@@ -9,7 +9,7 @@ from studio_planner.craft.local_time import clipped
 from studio_planner.craft.pieces import Joint
 from studio_planner.craft.plans import PlannedStep, StepKind
 from studio_planner.craft.products import ProductKind
-from studio_planner.planning.sheet_stages import may_scuff
+from studio_planner.craft.sheet_stages import may_scuff
 from studio_planner.science.stages import Stage
 from studio_planner.services.moving.breaks import Break, Rule
 from studio_planner.services.moving.held import GRID_SECONDS, ribbons_of

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 from studio_planner.craft.local_time import clipped
 from studio_planner.craft.plans import StepKind
 from studio_planner.craft.products import ProductKind
-from studio_planner.planning.sheet_stages import cover_stage
+from studio_planner.craft.sheet_stages import cover_stage
 from studio_planner.science.stages import Stage
 from studio_planner.services.moving.breaks import Break, Rule
 from studio_planner.services.moving.held import GRID_SECONDS, Stay, handled, stays_of

@@ -10,9 +10,9 @@ from typing import TYPE_CHECKING, Any
 from studio_planner.craft.log import EntryKind
 from studio_planner.craft.plans import Trust
 from studio_planner.craft.reminders import Reminder, ReminderKind, Urgency, uid_of
+from studio_planner.craft.sheet_stages import window_stages
 from studio_planner.craft.standing import done_steps, lives_of, shipped_at
 from studio_planner.craft.timing import Timing
-from studio_planner.planning.sheet_stages import window_stages
 from studio_planner.science.stages import Edge, safe_edge
 from studio_planner.services.editing.changes import fitting
 from studio_planner.services.lanes import lanes_of
