@@ -62,7 +62,7 @@ def test_names_stay_when_the_plan_is_kept_anew(
         coats = tuple(c for c in plan.coats if c.piece != "f")
         file.keep_plan(replace(plan, coats=coats))
     again = terminal("calendar", steady, target)
-    assert "3 cancelled" in again.out
+    assert "3 cancelled" in " ".join(again.out.split())  # the line may break anywhere
     assert uids(target) == before
 
 

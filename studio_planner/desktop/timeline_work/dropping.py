@@ -41,31 +41,34 @@ def drop_at(studio: Studio, drag: Drag, verdict: Verdict) -> Drop:
 
 
 def _poured_then(studio: Studio, drag: Drag, verdict: Verdict) -> Drop:
-    facts = _facts(studio, drag, verdict)
-    words = translate("work", "Pour {bar} {when}").format(**facts)
-    said = translate("work", "{bar} is pinned to {when}.").format(**facts)
+    bar, when = _facts(studio, drag, verdict)
+    words = translate("work", "Pour {bar} {when}").format(bar=bar, when=when)
+    said = translate("work", "{bar} is pinned to {when}.").format(bar=bar, when=when)
     moved = partial(moved_plan, verdict=verdict)
     return Drop(dropped(verdict.coats, moved, words), verdict.coats, said)
 
 
 def _poured_there(studio: Studio, drag: Drag, goes: Goes, verdict: Verdict) -> Drop:
-    facts = _facts(studio, drag, verdict) | {"spot": studio.spot(goes.spot).name}
-    words = translate("work", "Pour {bar} {when} on {spot}").format(**facts)
+    bar, when = _facts(studio, drag, verdict)
+    spot = studio.spot(goes.spot).name
+    words = translate("work", "Pour {bar} {when} on {spot}").format(
+        bar=bar, when=when, spot=spot
+    )
     said = translate(
         "work", "{bar} is pinned to {when}, on {spot}; planning leaves it there where it can."
-    ).format(**facts)
+    ).format(bar=bar, when=when, spot=spot)
     moved = partial(moved_plan, verdict=verdict)
     mine = _mine(drag, goes, verdict)
     return Drop(dropped(verdict.coats, moved, words), mine, said)
 
 
 def _put_on(studio: Studio, drag: Drag, goes: Goes, verdict: Verdict) -> Drop:
-    piece = drag.bar.lane.piece
-    facts = {"piece": piece_name(piece), "spot": studio.spot(goes.spot).name}
-    words = translate("work", "Put {piece} on {spot}").format(**facts)
+    piece, spot = drag.bar.lane.piece, studio.spot(goes.spot).name
+    named = piece_name(piece)
+    words = translate("work", "Put {piece} on {spot}").format(piece=named, spot=spot)
     said = translate(
         "work", "{piece} goes on {spot}; planning leaves it there where it can."
-    ).format(**facts)
+    ).format(piece=named, spot=spot)
     put = partial(put_on_spot, piece=piece.key, goes=goes)
     return Drop(put_elsewhere(put, words), _mine(drag, goes, verdict), said)
 
@@ -76,8 +79,6 @@ def _mine(drag: Drag, goes: Goes, verdict: Verdict) -> tuple[PlannedCoat, ...]:
     return (*verdict.coats, *(c for c in others if c.coat in goes.coats))
 
 
-def _facts(studio: Studio, drag: Drag, verdict: Verdict) -> dict[str, str]:
-    return {
-        "bar": bar_words.short_name(drag.bar),
-        "when": DeskVoice(studio).moment(verdict.start),
-    }
+def _facts(studio: Studio, drag: Drag, verdict: Verdict) -> tuple[str, str]:
+    """What is poured, and when."""
+    return bar_words.short_name(drag.bar), DeskVoice(studio).moment(verdict.start)
