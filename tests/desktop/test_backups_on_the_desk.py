@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import shutil
 from dataclasses import replace
 from datetime import timedelta
 from typing import TYPE_CHECKING
@@ -116,6 +117,8 @@ def test_a_backup_that_breaks_after_it_was_listed_is_refused_in_a_sentence(
 def test_a_folder_that_cannot_be_written_is_said_and_nothing_changes(
     desk: DeskWindow, tmp_path: Path
 ) -> None:
+    desk.backups.work.finish()
+    shutil.rmtree(tmp_path / "data", ignore_errors=True)
     (tmp_path / "data").write_text("in the way")
     desk.verbs["back up"].trigger()
     desk.backups.work.finish()
