@@ -63,10 +63,11 @@ class DeskChanges(QObject):
         self._soon.setInterval(PAUSE_MILLISECONDS)
         self._soon.timeout.connect(self._plan)
 
-    def make(self, change: Change, *, plans: bool = True) -> bool:
+    def make(self, change: Change, *, plans: bool = True, long: bool = False) -> bool:
         """Make a change; tell whether anything is different after it.
 
-        Unless it `plans`, planning does not begin by itself after it.
+        Unless it `plans`, planning does not begin by itself after it. One that is `long` to
+        write is shown in the next turn of the event loop: a key comes between the two.
 
         Raises
         ------
@@ -84,14 +85,17 @@ class DeskChanges(QObject):
         except StudioError:
             self._go_on(was_planning)
             raise
-        self._show()
+        if long:
+            QTimer.singleShot(0, self, self._show)
+        else:
+            self._show()
         self._go_on(was_planning or (plans and different and session.studio.plan_outdated))
         return different
 
-    def attempt(self, change: Change, *, plans: bool = True) -> bool:
+    def attempt(self, change: Change, *, plans: bool = True, long: bool = False) -> bool:
         """Make a change; what is wrong with it is said in the notice line. True when made."""
         try:
-            self.make(change, plans=plans)
+            self.make(change, plans=plans, long=long)
         except StudioError as error:
             self._desk.notice.say(str(error), wrong=True)
             return False

@@ -229,7 +229,7 @@ class ReadingsPanel(QWidget):
     def _take(self, look: LogLook) -> None:
         overlap = self.preview.asked.answers.overlap
         if self._place is not None and self._desk.changes.attempt(
-            taken(self._place, look, overlap)
+            taken(self._place, look, overlap), long=True
         ):
             self._let_go()
 
