@@ -118,6 +118,7 @@ def test_every_section_is_named_and_no_word_of_it_is_clipped(
 ) -> None:
     desk.verbs[look].trigger()
     desk.verbs["back up"].trigger()
+    desk.backups.work.finish()
     shown = section(desk, key, QWidget)
     qtbot.wait(20)
     focusable = [
