@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, Protocol
 from PySide6.QtCore import QObject, QTimer, Signal
 
 from studio_planner.craft.errors import StudioError
+from studio_planner.desktop.idle_work import BREATH_MILLISECONDS
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.setting_up import plan_possible
 
@@ -86,7 +87,7 @@ class DeskChanges(QObject):
             self._go_on(was_planning)
             raise
         if long:
-            QTimer.singleShot(0, self, self._show)
+            QTimer.singleShot(BREATH_MILLISECONDS, self, self._show)
         else:
             self._show()
         self._go_on(was_planning or (plans and different and session.studio.plan_outdated))

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, Protocol
 from PySide6.QtCore import QObject, QTimer
 
 from studio_planner.craft.errors import StudioError
+from studio_planner.desktop.idle_work import BREATH_MILLISECONDS
 from studio_planner.desktop.page_keys import SET_UP, STUDIO
 from studio_planner.desktop.tongue import translate
 
@@ -80,7 +81,7 @@ class DeskFiles(QObject):
     def _open_in_steps(self, path: Path) -> None:
         # Reading it and showing it are two waits; a key that is pressed comes between them.
         session = self._read(path)
-        QTimer.singleShot(0, self, lambda: self._desk.show_session(session))
+        QTimer.singleShot(BREATH_MILLISECONDS, self, lambda: self._desk.show_session(session))
 
     def open_path(self, path: Path) -> bool:
         """Open a studio file; what is wrong with it is said in the notice line."""

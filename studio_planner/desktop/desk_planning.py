@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Protocol
 from PySide6.QtCore import QObject, QTimer
 
 from studio_planner.craft.errors import StudioError
+from studio_planner.desktop.idle_work import BREATH_MILLISECONDS
 from studio_planner.desktop.page_keys import SET_UP, STUDIO
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.setting_up import plan_possible
@@ -170,7 +171,7 @@ class DeskPlanning(QObject):
         self._desk.title_bar.show_progress(said, enough=True)
         if self._take():
             # Reading it and showing it are two waits; a key that is pressed comes between them.
-            QTimer.singleShot(0, self, lambda: self._show_better(said))
+            QTimer.singleShot(BREATH_MILLISECONDS, self, lambda: self._show_better(said))
 
     def _show_better(self, said: str) -> None:
         self._desk.show_session_view()

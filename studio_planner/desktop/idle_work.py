@@ -11,6 +11,9 @@ if TYPE_CHECKING:
 
 _BITE_MILLISECONDS = 3
 
+BREATH_MILLISECONDS = 1
+"""What parts two waits: a key that is pressed comes between them, as it does not for 0."""
+
 
 class IdleWork(QObject):
     """One piece of work at a time; another one takes its place."""

@@ -87,8 +87,8 @@ def test_a_dropped_log_asks_previews_and_is_taken_as_one_change(
     qtbot.waitUntil(lambda: preview.look is not None and preview.look.ready)
     assert "30 readings" in preview.said.text()
     assert studio_of(desk) == before
-    QTest.mouseClick(preview.take, LEFT)
-    QApplication.processEvents()
+    with qtbot.waitSignal(desk.changes.changed):
+        QTest.mouseClick(preview.take, LEFT)
     assert len(room_of(desk).readings) == 30
     assert room_of(desk).readings[0].celsius == pytest.approx(20.0)
     assert preview.isHidden()
@@ -106,8 +106,8 @@ def test_times_without_a_zone_can_be_utc(
     preview.zone.editor.setFocus()
     QTest.keyClick(preview.zone.editor, Qt.Key.Key_Down)
     qtbot.waitUntil(lambda: "UTC" in preview.said.text())
-    QTest.mouseClick(preview.take, LEFT)
-    QApplication.processEvents()
+    with qtbot.waitSignal(desk.changes.changed):
+        QTest.mouseClick(preview.take, LEFT)
     assert room_of(desk).readings[0].when == datetime(2026, 12, 1, tzinfo=UTC)
 
 
@@ -187,15 +187,15 @@ def test_where_there_are_readings_already_the_maker_says_which_stay(
         drop(section, log_at(tmp_path / "shed.csv", "time,temperature_c", warmth=warmth))
         qtbot.waitUntil(lambda: preview.look is not None)
         if warmth == 20:
-            QTest.mouseClick(preview.take, LEFT)
-            QApplication.processEvents()
+            with qtbot.waitSignal(desk.changes.changed):
+                QTest.mouseClick(preview.take, LEFT)
     assert "30 of them fall where there are readings already" in preview.said.text()
     assert "Nothing would be added" in preview.said.text()
     assert not preview.take.isEnabled()
     preview.overlap.editor.setFocus()
     QTest.keyClick(preview.overlap.editor, Qt.Key.Key_Down)
     qtbot.waitUntil(lambda: not section.readings.work.busy)
-    QTest.mouseClick(preview.take, LEFT)
-    QApplication.processEvents()
+    with qtbot.waitSignal(desk.changes.changed):
+        QTest.mouseClick(preview.take, LEFT)
     assert [reading.celsius for reading in room_of(desk).readings[:3]] == [24, 25, 26]
     assert len(room_of(desk).readings) == 30

@@ -139,6 +139,14 @@ class NounList(QWidget):
                 self.list.setCurrentRow(row)
                 return
 
+    def choose_only(self, key: str) -> None:
+        """Choose a thing and nothing beside it; `chosen` does not tell of it."""
+        self.list.blockSignals(True)  # noqa: FBT003 - Qt's own
+        self.list.clearSelection()
+        self.choose(key)
+        self.list.blockSignals(False)  # noqa: FBT003 - Qt's own
+        self._offer()
+
     def _current_changed(self) -> None:
         self._offer()
         self.chosen.emit(self.current_key)

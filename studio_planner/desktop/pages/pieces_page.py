@@ -295,5 +295,5 @@ class PiecesPage(Page):
         return session.studio.pieces[-1].key if session else ""
 
     def _choose_only(self, key: str) -> None:
-        self.pieces.list.clearSelection()
-        self.pieces.choose(key)
+        self.pieces.choose_only(key)
+        self._show_chosen()
