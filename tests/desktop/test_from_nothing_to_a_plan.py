@@ -122,8 +122,8 @@ def test_the_first_evening_leads_to_a_plan_in_few_clicks_and_nothing_has_to_be_l
     maker = Maker(window, seen.append)
     play(maker)
     qtbot.waitUntil(lambda: studio_of(window).plan is not None, timeout=60_000)
+    qtbot.waitUntil(lambda: not window.guide.isVisibleTo(window))  # shown in the next turn
     window.stop_planning()
-    assert not window.guide.isVisibleTo(window)
     plan, scale = studio_of(window).plan, window.canvas.scale
     assert plan is not None
     first = min(coat.start for coat in plan.coats).timestamp()
