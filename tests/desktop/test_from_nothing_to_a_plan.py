@@ -109,6 +109,11 @@ def test_each_need_is_met_on_the_page_that_the_set_up_leads_to_until_planning_ca
     assert studio_of(window) == empty
 
 
+def planned(window: DeskWindow) -> bool:
+    """Whether a plan is on the screen, which is a moment after it is in the session."""
+    return window.canvas.view is not None and window.canvas.view.plan is not None
+
+
 MOST_CLICKS, MOST_KEYS = 27, 110
 """What the first evening takes at most, with two products, three coats and an order."""
 
@@ -121,9 +126,9 @@ def test_the_first_evening_leads_to_a_plan_in_few_clicks_and_nothing_has_to_be_l
     seen: list[str] = []
     maker = Maker(window, seen.append)
     play(maker)
-    qtbot.waitUntil(lambda: studio_of(window).plan is not None, timeout=60_000)
-    qtbot.waitUntil(lambda: not window.guide.isVisibleTo(window))  # shown in the next turn
+    qtbot.waitUntil(lambda: planned(window), timeout=60_000)
     window.stop_planning()
+    assert not window.guide.isVisibleTo(window)
     plan, scale = studio_of(window).plan, window.canvas.scale
     assert plan is not None
     first = min(coat.start for coat in plan.coats).timestamp()
