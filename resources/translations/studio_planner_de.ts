@@ -2740,6 +2740,10 @@
         <translation>Was &amp;fällig ist</translation>
     </message>
     <message>
+        <source>Another &amp;temperature for a time…</source>
+        <translation>Andere &amp;Temperatur für einige Zeit…</translation>
+    </message>
+    <message>
         <source>&amp;Look</source>
         <translation>&amp;Ansicht</translation>
     </message>
@@ -5123,6 +5127,10 @@
         <source>Shelf</source>
         <translation>Regal</translation>
     </message>
+    <message>
+        <source>these hours have gone by: give a time that is to come.</source>
+        <translation>diese Stunden sind vorbei: gib eine Zeit an, die noch kommt.</translation>
+    </message>
 </context>
 <context>
     <name>planning</name>
@@ -7273,6 +7281,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Raum</translation>
     </message>
     <message>
+        <source>Another temperature…</source>
+        <translation>Andere Temperatur…</translation>
+    </message>
+    <message>
         <source>Nothing is known about the room.</source>
         <translation>Über den Raum ist nichts bekannt.</translation>
     </message>
@@ -7305,6 +7317,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>unter den Strichen kein Guss</translation>
     </message>
     <message>
+        <source>Another temperature from {moment}…</source>
+        <translation>Andere Temperatur ab {moment}…</translation>
+    </message>
+    <message>
         <source>{margin} above the dew point</source>
         <translation>{margin} über dem Taupunkt</translation>
     </message>
@@ -7317,12 +7333,48 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Abweichend von der Woche</translation>
     </message>
     <message>
+        <source>Another temperature for a time…</source>
+        <translation>Andere Temperatur für einige Zeit…</translation>
+    </message>
+    <message>
         <source>Remove</source>
         <translation>Entfernen</translation>
     </message>
     <message>
-        <source>Remove: {spell}</source>
-        <translation>Entfernen: {spell}</translation>
+        <source>From</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>Until</source>
+        <translation>Bis</translation>
+    </message>
+    <message>
+        <source>Temperature then</source>
+        <translation>Temperatur dann</translation>
+    </message>
+    <message>
+        <source>Expect this</source>
+        <translation>Damit rechnen</translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation>Lassen</translation>
+    </message>
+    <message>
+        <source>The plan is made again with it. What moves is said over the timeline, where you keep it or take it back. Warm with electric or indirect heat only.</source>
+        <translation>Der Plan wird damit neu gemacht. Was sich verschiebt, steht dann über der Zeitleiste; dort behältst du es oder nimmst es zurück. Wärme nur elektrisch oder indirekt.</translation>
+    </message>
+    <message>
+        <source>As things stand, {place} is at {low} in these hours.</source>
+        <translation>So wie es jetzt steht, hat {place} in diesen Stunden {low}.</translation>
+    </message>
+    <message>
+        <source>As things stand, {place} is at {low} to {high} then.</source>
+        <translation>So wie es jetzt steht, hat {place} dann {low} bis {high}.</translation>
+    </message>
+    <message>
+        <source>{place}, {spell}</source>
+        <translation>{place}, {spell}</translation>
     </message>
     <message>
         <source>{span}: {degrees}</source>
@@ -7331,6 +7383,14 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>Stop watching</source>
         <translation>Nicht mehr beobachten</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Wo</translation>
+    </message>
+    <message>
+        <source>There is no room yet: add one on the page Studio.</source>
+        <translation>Es gibt noch keinen Raum: lege auf der Seite Studio einen an.</translation>
     </message>
 </context>
 <context>

@@ -11,15 +11,18 @@ from typing_extensions import override
 
 from studio_planner.desktop.idle_work import IdleWork
 from studio_planner.desktop.measures import LINE_HEIGHT, ROOM_HEIGHT, SIDE_WIDTH
+from studio_planner.desktop.page_keys import ANOTHER_AIR, STUDIO
 from studio_planner.desktop.time_scroll import TimeScroll
 from studio_planner.desktop.timeline_work.working_timeline import WorkingTimeline
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterator
+    from datetime import datetime
 
     from PySide6.QtGui import QResizeEvent
 
     from studio_planner.desktop.canvas import Canvas
+    from studio_planner.desktop.room_pages.tonight import Tonight
     from studio_planner.desktop.room_strip import RoomStrip
     from studio_planner.desktop.side_panel import SidePanel
     from studio_planner.desktop.timeline_work.news_line import NewsLine
@@ -52,6 +55,7 @@ class DeskParts(QWidget):
         self._line_place.setFixedHeight(LINE_HEIGHT)
         self.time_scroll = TimeScroll(canvas.scale, self)
         self._news_place = _place(self)
+        self._tonight_place = _place(self)
         self._room_place = _place(self)
         self._room_place.setFixedHeight(ROOM_HEIGHT)
         self._side_place = _place(self)
@@ -71,7 +75,29 @@ class DeskParts(QWidget):
 
         room = RoomStrip(self._canvas, self._room_place)
         _put(room, self._room_place)
+        room.asked.connect(self.ask_air)
         return room
+
+    @cached_property
+    def tonight(self) -> Tonight:
+        """What asks for another temperature, over the room while it does."""
+        from studio_planner.desktop.room_pages.tonight import Tonight  # noqa: PLC0415
+
+        assert self.timeline.desk is not None  # noqa: S101 - only a desk's own plan is worked on
+        tonight = Tonight(self.timeline.desk, self._tonight_place)
+        _put(tonight, self._tonight_place)
+        return tonight
+
+    def ask_air(self, start: datetime | None = None) -> None:
+        """Ask for another temperature for the coming night, or from `start` on.
+
+        Where there is no room for the air, the page of the studio asks for it.
+        """
+        desk = self.timeline.desk
+        if desk is not None and self._room_place.isHidden():
+            desk.go_to(STUDIO, ANOTHER_AIR)
+        else:
+            self.tonight.ask(self._canvas.view, start)
 
     @cached_property
     def side(self) -> SidePanel:
@@ -147,6 +173,7 @@ class DeskParts(QWidget):
         left.addWidget(self._line_place)
         left.addWidget(self._news_place)
         left.addWidget(self.views, 1)
+        left.addWidget(self._tonight_place)
         left.addWidget(self._room_place)
         left.addWidget(self.time_scroll)
         layout = QHBoxLayout(self)
@@ -167,6 +194,8 @@ class DeskParts(QWidget):
         self.timeline.show_lanes()
         if self.views.currentWidget() is not self.timeline:
             self.spots.show_spots()
+        if "tonight" in self.__dict__:
+            self.tonight.show_view(self._canvas.view)
         self._show_side_soon()
 
     def _drawn_once(self) -> None:

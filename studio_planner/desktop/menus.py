@@ -179,7 +179,14 @@ def _plan_menu(menus: _Menus, window: Verbs) -> None:
     menu.addSeparator()
     due = translate("menus", "What is &due")
     add(menu, "due", due, "Ctrl+D", lambda: window.due.open())  # noqa: PLW0108
+    warmth = translate("menus", "Another &temperature for a time…")
+    add(menu, "temperature", warmth, "Ctrl+T", partial(_ask_air, window))
     _add_chosen(menu, window)
+
+
+def _ask_air(window: Verbs) -> None:
+    window.go_to(PLAN)
+    window.parts.ask_air()
 
 
 def _look_menu(menus: _Menus, window: Verbs) -> None:

@@ -19,3 +19,6 @@ SET_UP = "set-up"
 
 REMINDERS = "reminders"
 """The thing on the page of the studio that says how it reminds."""
+
+ANOTHER_AIR = "room/another-temperature"
+"""The form on the page of the studio for another temperature in the first room."""

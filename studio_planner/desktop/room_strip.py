@@ -5,9 +5,9 @@ from __future__ import annotations
 from math import floor
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QEvent, QLineF, QPointF, QRectF, Qt
+from PySide6.QtCore import QEvent, QLineF, QPointF, QRect, QRectF, Qt, Signal
 from PySide6.QtGui import QFontMetricsF, QHelpEvent, QPainter, QPen, QPolygonF
-from PySide6.QtWidgets import QToolTip, QWidget
+from PySide6.QtWidgets import QMenu, QPushButton, QToolTip, QWidget
 from typing_extensions import override
 
 from studio_planner.desktop import words
@@ -17,7 +17,7 @@ from studio_planner.desktop.patterns import pattern
 from studio_planner.desktop.tongue import translate
 
 if TYPE_CHECKING:
-    from PySide6.QtGui import QPaintEvent, QShowEvent
+    from PySide6.QtGui import QContextMenuEvent, QPaintEvent, QShowEvent
 
     from studio_planner.desktop.canvas import Canvas
     from studio_planner.services.backdrop import AirSample
@@ -29,10 +29,18 @@ _CHUNK = 48
 _TOP = 10.0
 _SPLIT = 0.56
 _LEAST_RANGE = 4.0
+_VERB = QRect(14, 52, 132, 26)
+_QUARTER = 900
 
 
 class RoomStrip(QWidget):
-    """Temperature with its growing band, and the dew-point margin with the least allowed."""
+    """Temperature with its growing band, and the dew-point margin with the least allowed.
+
+    Signals:
+        asked: another temperature is to be expected for a time: from when (aware), or None.
+    """
+
+    asked = Signal(object)
 
     def __init__(self, canvas: Canvas, parent: QWidget | None = None) -> None:
         """Draw what `canvas` shows."""
@@ -42,6 +50,12 @@ class RoomStrip(QWidget):
         self._view: DeskView | None = None
         self.setFixedHeight(ROOM_HEIGHT)
         self.setAccessibleName(translate("room", "Room"))
+        self.another = QPushButton(translate("room", "Another temperature…"), self)
+        self.another.setAccessibleName(translate("room", "Another temperature for a time…"))
+        self.another.setFont(canvas.fonts.small)
+        self.another.setGeometry(_VERB)
+        self.another.clicked.connect(lambda _checked=False: self.asked.emit(None))
+        self.menu = QMenu(self)
         canvas.scale.changed.connect(self.update)
         canvas.redrawn.connect(self._redrawn)
         self._redrawn()
@@ -55,6 +69,7 @@ class RoomStrip(QWidget):
         if not self.isVisible():
             return  # behind another page nobody looks at it, or hears of it
         view = self._canvas.view
+        self.another.setVisible(view is not None and view.backdrop.room is not None)
         if self._view is not view:
             before, self._view = self._view, view
             if before is None or view is None or not view.backdrop.same_air(before.backdrop):
@@ -216,6 +231,29 @@ class RoomStrip(QWidget):
             QToolTip.showText(event.globalPos(), self.reading_at(event.pos().x()), self)
             return True
         return super().event(event)
+
+    @override
+    def contextMenuEvent(self, event: QContextMenuEvent) -> None:
+        self.fill_menu(event.pos().x())
+        if self.menu.actions():
+            self.menu.popup(event.globalPos())
+
+    def fill_menu(self, x: float) -> None:
+        """Put into the menu what can be done about the air at a pixel of this widget."""
+        self.menu.clear()
+        canvas, view = self._canvas, self._canvas.view
+        if view is None or view.backdrop.room is None:
+            return
+        second = canvas.scale.second(x - LANE_HEAD_WIDTH) // _QUARTER * _QUARTER
+        start = None
+        text = translate("room", "Another temperature for a time…")
+        if x >= LANE_HEAD_WIDTH and second > view.now.timestamp():
+            start = words.local(second, canvas.zone)
+            from_then = translate("room", "Another temperature from {moment}…")
+            text = from_then.format(moment=words.moment(start, canvas.wall))
+        self.menu.addAction(text).triggered.connect(
+            lambda _checked=False: self.asked.emit(start)
+        )
 
     def reading_at(self, x: float) -> str:
         """The room at a pixel of this widget, in words; empty beside the time axis."""

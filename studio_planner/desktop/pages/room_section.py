@@ -13,6 +13,7 @@ from studio_planner.craft.places import PlaceKind
 from studio_planner.desktop import words
 from studio_planner.desktop.forms.noun_list import NounList
 from studio_planner.desktop.page import Page
+from studio_planner.desktop.page_keys import ANOTHER_AIR
 from studio_planner.desktop.room_pages.air_panel import AirPanel
 from studio_planner.desktop.room_pages.list_height import list_height
 from studio_planner.desktop.room_pages.place_form import PlaceForm, kind_word
@@ -164,7 +165,9 @@ class RoomSection(Page):
 
     @override
     def choose(self, key: str) -> None:
-        """Choose a place, or a spot and its place."""
+        """Choose a place, a spot and its place, or another temperature for a time."""
+        if ANOTHER_AIR.endswith(f"/{key}"):
+            self.air.spells.open()
         studio = None if self._view is None else self._view.studio
         if studio is None:
             return

@@ -12,7 +12,7 @@ from studio_planner.desktop.room_pages.air_curve import AirCurve
 from studio_planner.desktop.room_pages.effects_view import EffectsView
 from studio_planner.desktop.room_pages.point_table import PointTable
 from studio_planner.desktop.room_pages.set_back_row import WeekVerbs
-from studio_planner.desktop.room_pages.spell_list import SpellList, words_of
+from studio_planner.desktop.room_pages.spell_list import SpellList
 from studio_planner.desktop.studio_pages.lines import Line, verb
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.editing.air_weeks import (
@@ -23,14 +23,12 @@ from studio_planner.services.editing.air_weeks import (
     without_point,
 )
 from studio_planner.services.editing.places import changed_place
-from studio_planner.services.editing.spells import without_spell
 
 if TYPE_CHECKING:
     from collections.abc import Callable
 
     from studio_planner.craft.places import Place
     from studio_planner.craft.settings import Units
-    from studio_planner.craft.spells import Spell
     from studio_planner.desktop.page import PageDesk
     from studio_planner.services.desk import DeskView
     from studio_planner.services.editing.air_weeks import Pattern
@@ -66,7 +64,7 @@ class AirPanel(QWidget):
         self.remove = verb(translate("room", "Remove the point"), self._remove, self)
         self.verbs = WeekVerbs(canvas, self)
         self.table = PointTable(canvas, self)
-        self.spells = SpellList(canvas, self)
+        self.spells = SpellList(desk, self)
         self.effects = EffectsView(canvas, self)
         self._lay_out()
         self._connect()
@@ -99,7 +97,7 @@ class AirPanel(QWidget):
         self.table.currentCellChanged.connect(lambda row, *_: self.curve.choose(row))
         self.curve.chosen.connect(self._choose_row)
         self.verbs.asked.connect(self._enter)
-        self.spells.remove_asked.connect(self._let_week_hold)
+        self.spells.tried.connect(self._trying)
 
     def show_place(self, view: DeskView, place: Place) -> None:
         """Show a place of a studio."""
@@ -115,16 +113,12 @@ class AirPanel(QWidget):
         self.spells.show_place(view, place)
         self.effects.show_place(view.studio, place, view.now)
 
-    def _let_week_hold(self, spell: Spell) -> None:
-        if self._view is not None and self._place is not None:
-            text = translate("room", "{place}, as the week says: {spell}")
-            what = words_of(self._view, spell)
-            words = text.format(place=self._place.name, spell=what)
-            self._desk.changes.attempt(without_spell(self._place, spell, words))
-
     def _drawing(self, pattern: Pattern) -> None:
-        if self._view is not None and self._place is not None:
-            candidate = replace(self._place, pattern=pattern)
+        if self._place is not None:
+            self._trying(replace(self._place, pattern=pattern))
+
+    def _trying(self, candidate: Place) -> None:
+        if self._view is not None:
             self.effects.show_place(self._view.studio, candidate, self._view.now)
 
     def _choose_row(self, index: int) -> None:

@@ -3,17 +3,53 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from datetime import UTC, datetime, time, timedelta
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.errors import BrokenRule, InvalidEntry
+from studio_planner.craft.local_time import instant
+from studio_planner.craft.tongue import translate
 from studio_planner.services.editing.places import changed_place
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
-    from datetime import datetime
+    from zoneinfo import ZoneInfo
 
     from studio_planner.craft.places import Place
     from studio_planner.craft.spells import Spell
     from studio_planner.services.editing.changes import Change
+
+_EVENING, _MORNING = time(18), time(7)
+_DAY = timedelta(days=1)
+
+
+def coming_night(now: datetime, zone: ZoneInfo) -> tuple[datetime, datetime]:
+    """From six in the evening to seven in the morning; from `now`, within those hours."""
+    today = now.astimezone(zone).date()
+    evening, morning = instant(zone, today, _EVENING), instant(zone, today, _MORNING)
+    minute = now.astimezone(UTC).replace(second=0, microsecond=0)
+    if minute < morning:
+        return minute, morning
+    return max(evening, minute), instant(zone, today + _DAY, _MORNING)
+
+
+def expected_between(
+    place: Place, zone: ZoneInfo, start: datetime, end: datetime
+) -> tuple[float, float]:
+    """The lowest and the highest temperature [°C] that a place is expected to have."""
+    found = place.history(zone, start, end).part(start.timestamp(), end.timestamp()).celsius
+    return min(found), max(found)
+
+
+def with_spell(place: Place, spell: Spell, now: datetime, words: str) -> Change:
+    """Expect a place to be another for some hours; `words` are of the change.
+
+    InvalidEntry when they are over by `now`.
+    """
+    if spell.end <= now:
+        over = translate("places", "these hours have gone by: give a time that is to come.")
+        raise InvalidEntry(place.name, [BrokenRule("end", over)])
+    return changed_place(place.key, words, lambda there: with_spells(there, (spell,)))
 
 
 def with_spells(place: Place, spells: Iterable[Spell]) -> Place:
