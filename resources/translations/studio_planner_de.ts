@@ -2728,6 +2728,10 @@
         <translation>Neu &amp;planen</translation>
     </message>
     <message>
+        <source>Plan &amp;now</source>
+        <translation>Jetzt &amp;planen</translation>
+    </message>
+    <message>
         <source>&amp;Stop planning</source>
         <translation>Planen a&amp;nhalten</translation>
     </message>
@@ -5134,6 +5138,10 @@
 </context>
 <context>
     <name>planning</name>
+    <message>
+        <source>First plan</source>
+        <translation>Erster Plan</translation>
+    </message>
     <message>
         <source>Plan again</source>
         <translation>Neu planen</translation>
@@ -8534,10 +8542,6 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Woche ab {first}: Hände {hands}, Plätze {spots}.</translation>
     </message>
     <message>
-        <source>There is no plan yet, so nothing is busy; plan again first.</source>
-        <translation>Es gibt noch keinen Plan, also ist nichts belegt; erst neu planen.</translation>
-    </message>
-    <message>
         <source>Late: {order}. {why}</source>
         <translation>Zu spät: {order}. {why}</translation>
     </message>
@@ -8656,10 +8660,6 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>{what}, by {by}: {word}; {why}.</source>
         <translation>{what}, bis {by}: {word}; {why}.</translation>
-    </message>
-    <message>
-        <source>There is no plan yet, so nothing is due; plan again first.</source>
-        <translation>Es gibt noch keinen Plan, also ist nichts fällig; erst neu planen.</translation>
     </message>
     <message>
         <source>Nothing is spoiled; the plan only moves later.</source>
@@ -8950,6 +8950,14 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>gegossen in {length} auf {spot}, {joint}</translation>
     </message>
     <message>
+        <source>There is no plan yet, so nothing is busy; plan first.</source>
+        <translation>Es gibt noch keinen Plan, also ist nichts ausgelastet; plane zuerst.</translation>
+    </message>
+    <message>
+        <source>There is no plan yet, so nothing is due; plan first.</source>
+        <translation>Es gibt noch keinen Plan, also ist nichts fällig; plane zuerst.</translation>
+    </message>
+    <message>
         <source>Really weighed into mix {batch} at {when}: {grams} of {stuff}, {share} % of all its mix.</source>
         <translation>Wirklich eingewogen in Mischung {batch} am {when}: {grams} {stuff}, {share} % der ganzen Mischung.</translation>
     </message>
@@ -9212,6 +9220,14 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>Set-up</source>
         <translation>Einrichten</translation>
+    </message>
+    <message>
+        <source>Plan again</source>
+        <translation>Neu planen</translation>
+    </message>
+    <message>
+        <source>Everything that a plan needs is there.</source>
+        <translation>Alles, was ein Plan braucht, ist da.</translation>
     </message>
     <message>
         <source>An order can wait. {why}</source>
@@ -10340,6 +10356,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>Plan again</source>
         <translation>Neu planen</translation>
+    </message>
+    <message>
+        <source>Plan</source>
+        <translation>Planen</translation>
     </message>
     <message>
         <source>No studio is open</source>

@@ -117,9 +117,16 @@ class DeskPlanning(QObject):
         """Plan the studio on the desk again; `after_change` makes the plan a part of it."""
         session = self._desk.session
         if session is not None and not self.running:
-            session.expect_plan(None if after_change else translate("planning", "Plan again"))
+            session.expect_plan(None if after_change else self._words(session))
             self._by_itself = after_change
             self.process.start(session.path)
+
+    @staticmethod
+    def _words(session: DeskSession) -> str:
+        """What undoing the plan that is asked for is called."""
+        if session.studio.plan is None:
+            return translate("planning", "First plan")
+        return translate("planning", "Plan again")
 
     def end_now(self) -> bool:
         """End planning before a change of the studio; tell whether it was going on.
@@ -156,7 +163,13 @@ class DeskPlanning(QObject):
 
     def offer(self) -> None:
         """Offer to plan, or to stop, whatever makes sense now."""
-        possible, running = self._desk.session is not None, self.running
+        session, running = self._desk.session, self.running
+        possible = session is not None
+        planned = session is not None and session.studio.plan is not None
+        again = (
+            translate("menus", "Plan &again") if planned else translate("menus", "Plan &now")
+        )
+        self._desk.verbs["plan"].setText(again)
         self._desk.title_bar.show_running(running=running, possible=possible)
         self._desk.verbs["plan"].setEnabled(possible and not running)
         self._desk.verbs["stop"].setEnabled(running)

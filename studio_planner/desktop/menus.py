@@ -165,7 +165,7 @@ def _change_menu(menus: _Menus, window: Verbs) -> None:
 
 def _plan_menu(menus: _Menus, window: Verbs) -> None:
     menu, add = menus.bar.addMenu(translate("menus", "&Plan")), menus.add
-    add(menu, "plan", translate("menus", "Plan &again"), "Ctrl+R", window.plan_again)
+    add(menu, "plan", translate("menus", "Plan &now"), "Ctrl+R", window.plan_again)
     stop = add(
         menu, "stop", translate("menus", "&Stop planning"), "Ctrl+.", window.stop_planning
     )

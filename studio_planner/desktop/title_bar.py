@@ -19,6 +19,8 @@ if TYPE_CHECKING:
     from studio_planner.desktop.canvas import Canvas
     from studio_planner.services.desk import DeskView
 
+_FIRST = marked("title", "Plan")
+_AGAIN = marked("title", "Plan again")
 _STOP = marked("title", "Stop planning")
 _ENOUGH = marked("title", "Good enough")
 _ENOUGH_MEANS = marked("title", "Look no further and keep the best plan so far")
@@ -51,7 +53,7 @@ class TitleBar(QWidget):
         self.page_bar = PageBar(canvas, self)
         self.due = DueBadge(canvas, self)
         self.line = ShortLabel(self)
-        self.plan_button = QPushButton(translate("title", "Plan again"), self)
+        self.plan_button = QPushButton(translate("title", _FIRST), self)
         self.stop_button = QPushButton(translate("title", _STOP), self)
         self._lay_out()
         self.plan_button.clicked.connect(self.plan_asked)
@@ -96,6 +98,9 @@ class TitleBar(QWidget):
 
     def show_view(self, view: DeskView | None) -> None:
         """Show the name of a studio and when its plan was made."""
+        planned = view is not None and view.plan is not None
+        self.plan_button.setText(translate("title", _AGAIN if planned else _FIRST))
+        self.plan_button.setAccessibleName(self.plan_button.text())
         if view is None:
             self.say(
                 translate("title", "No studio is open"),

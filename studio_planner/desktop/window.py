@@ -14,6 +14,7 @@ from studio_planner.desktop.canvas import Canvas
 from studio_planner.desktop.desk_backups import DeskBackups
 from studio_planner.desktop.desk_changes import DeskChanges
 from studio_planner.desktop.desk_files import DeskFiles
+from studio_planner.desktop.desk_look import DeskLook
 from studio_planner.desktop.desk_planning import DeskPlanning
 from studio_planner.desktop.desk_presence import DeskPresence
 from studio_planner.desktop.desk_time import DeskTime
@@ -28,7 +29,7 @@ from studio_planner.desktop.page_keys import PLAN, SET_UP, STUDIO
 from studio_planner.desktop.page_stack import PageStack
 from studio_planner.desktop.reminding.calendar_files import CalendarFiles
 from studio_planner.desktop.reminding.desk_reminding import DeskReminding
-from studio_planner.desktop.theme import Look, theme_for, wear
+from studio_planner.desktop.theme import Look, theme_for
 from studio_planner.desktop.timeline_work.shared_choice import SharedChoice
 from studio_planner.desktop.title_bar import TitleBar
 from studio_planner.desktop.tongue import translate
@@ -95,6 +96,8 @@ class DeskWindow(QMainWindow):
         self.plan_again, self.stop_planning = self._planning.ask, self._planning.stop
         self.plan_with = self._planning.listen_to
         self.weigh, self.weigh_chosen = self.others.weigh, self.others.weigh_chosen
+        looks = DeskLook(self)
+        self.choose_look, self.set_look = looks.choose, looks.set
         self.verbs = build_menus(self)
         self.changes = DeskChanges(self, self._planning, self)
         self.backups = DeskBackups(self, data_folder, self)
@@ -260,19 +263,6 @@ class DeskWindow(QMainWindow):
             return False
         self._show_view(session.view)
         return True
-
-    def choose_look(self, look: Look) -> None:
-        """Change between light and dark because the maker wants it."""
-        self.set_look(look)
-        self.look_chosen.emit(look)
-
-    def set_look(self, look: Look) -> None:
-        """Change between light and dark."""
-        application, theme = QApplication.instance(), theme_for(look)
-        if isinstance(application, QApplication):
-            wear(application, theme)
-        self.canvas.set_theme(theme)
-        self.verbs["dark" if look is Look.DARK else "light"].setChecked(True)
 
     @override
     def changeEvent(self, event: QEvent) -> None:

@@ -15,8 +15,10 @@ from studio_planner.desktop.fonts import fonts_from
 from studio_planner.desktop.forms.days_field import DaysField
 from studio_planner.desktop.forms.fields import TextField
 from studio_planner.desktop.forms.fold import Fold
+from studio_planner.desktop.forms.noun_list import NounList
 from studio_planner.desktop.layouts import empty
 from studio_planner.desktop.theme import LIGHT
+from studio_planner.desktop.wrapping import Wrapping
 from tests.desktop import scenes
 
 if TYPE_CHECKING:
@@ -45,6 +47,34 @@ def lay(part: QWidget, width: int, height: int) -> None:
     part.resize(width, height)
     part.show()
     QApplication.processEvents()
+
+
+def test_an_empty_list_has_its_verb_under_the_words_that_ask_for_it(
+    paper: QWidget, canvas: Canvas
+) -> None:
+    things = NounList(canvas, "Pieces", "No piece yet. Add one.", paper)
+    lay(things, 240, 600)
+    assert things.add_button.y() < 100
+    assert not things.copy_button.isVisible()
+    things.show_things([("a", "Tray", "")])
+    QApplication.processEvents()
+    assert things.add_button.y() > 540
+    assert things.copy_button.isVisible()
+
+
+def test_what_has_no_room_in_a_row_goes_on_below(paper: QWidget) -> None:
+    row, wrapping = QWidget(paper), Wrapping()
+    labels = [QLabel("a word or two", row) for _ in range(4)]
+    wrapping.add(*labels)
+    row.setLayout(wrapping)
+    wide = labels[0].sizeHint().width()
+    lay(row, 5 * wide, 200)
+    assert {label.y() for label in labels} == {0}
+    lay(row, 2 * wide + 20, 200)
+    assert len({label.y() for label in labels}) == 2
+    labels[0].hide()
+    lay(row, wide, 200)
+    assert wrapping.heightForWidth(wide) == 3 * labels[1].height() + 2 * 6
 
 
 @pytest.mark.parametrize("width", [240, 900])

@@ -101,6 +101,8 @@ def test_each_need_is_met_on_the_page_that_the_set_up_leads_to_until_planning_ca
     lacking = {need: row.lacking.text() for need, row in steps.rows.items()}
     assert "planning can begin" in steps.summary.text(), lacking
     assert steps.begin.isVisibleTo(window)
+    assert steps.begin.text() == window.title_bar.plan_button.text() == "Plan"
+    assert window.verbs["plan"].text() == "Plan &now"
     assert len(quick_plan(studio_of(window), window.clock.now()).coats) >= 1
     window.go_to(PLAN)
     assert not window.timeline.set_up_button.isVisibleTo(window)

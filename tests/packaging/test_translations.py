@@ -47,6 +47,17 @@ def test_the_list_holds_the_texts_of_the_source_and_no_others(
     assert not kept - found, "run packaging/translations.py to take out what is gone"
 
 
+GERMAN = translations.TEXTS / "studio_planner_de.ts"
+
+
+def test_german_texts_have_german_quotation_marks() -> None:
+    for key, message in texts_of(GERMAN).items():
+        said = "".join(message.find("translation").itertext())  # type: ignore[union-attr]
+        assert not re.search(r"[\"\u201d\u00ab\u00bb\u2018\u2019]|(?<!\w)'|'(?!\w)", said), key
+        opened, closed = said.count("\u201e"), said.count("\u201c")
+        assert opened == closed, key
+
+
 @pytest.mark.parametrize("texts", LISTS, ids=lambda path: path.stem)
 def test_every_text_is_translated(texts: Path) -> None:
     unfinished = [

@@ -82,4 +82,4 @@ def test_what_cannot_be_used_is_said_in_a_sentence(
 def test_a_studio_without_a_plan_says_what_to_do(terminal: Terminal, unplanned: Path) -> None:
     said = terminal("ask", unplanned, "if-left")
     assert said.code == 0
-    assert "plan again first" in said.out
+    assert "plan first" in said.out

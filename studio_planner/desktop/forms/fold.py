@@ -4,10 +4,13 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QPushButton, QVBoxLayout, QWidget
+from PySide6.QtCore import QSize, Qt
+from PySide6.QtGui import QPainter
+from PySide6.QtWidgets import QPushButton, QStyle, QStyleOptionFocusRect, QVBoxLayout, QWidget
+from typing_extensions import override
 
 if TYPE_CHECKING:
+    from PySide6.QtGui import QPaintEvent
     from PySide6.QtWidgets import QLayout
 
 _FOLDED, _OPEN = (
@@ -17,6 +20,27 @@ _FOLDED, _OPEN = (
 _LEAST_TARGET = 28
 
 
+class _Verb(QPushButton):
+    """A verb without a frame: its words begin where the lines above and below it do."""
+
+    @override
+    def sizeHint(self) -> QSize:
+        return QSize(self.fontMetrics().horizontalAdvance(self.text()) + 4, _LEAST_TARGET)
+
+    @override
+    def paintEvent(self, event: QPaintEvent) -> None:
+        with QPainter(self) as painter:
+            font = painter.font()
+            font.setUnderline(self.underMouse())
+            painter.setFont(font)
+            painter.drawText(self.rect(), Qt.AlignmentFlag.AlignVCenter, self.text())
+            if self.hasFocus():
+                option = QStyleOptionFocusRect()
+                option.initFrom(self)
+                focus = QStyle.PrimitiveElement.PE_FrameFocusRect
+                self.style().drawPrimitive(focus, option, painter, self)
+
+
 class Fold(QWidget):
     """A verb, and under it, once it is asked for, what is folded away."""
 
@@ -24,9 +48,8 @@ class Fold(QWidget):
         """Be folded; `words` say what `inside` is."""
         super().__init__(parent)
         self._words = words
-        self.button = QPushButton(self)
+        self.button = _Verb(self)
         self.button.setCheckable(True)
-        self.button.setFlat(True)
         self.button.setMinimumHeight(_LEAST_TARGET)
         self.button.setAccessibleName(words)
         self._inside = QWidget(self)

@@ -12,6 +12,8 @@ from PySide6.QtWidgets import (
     QListWidget,
     QListWidgetItem,
     QPushButton,
+    QSizePolicy,
+    QSpacerItem,
     QVBoxLayout,
     QWidget,
 )
@@ -87,8 +89,9 @@ class NounList(QWidget):
         layout.addWidget(self._title)
         layout.addWidget(self._empty)
         layout.addWidget(self.list, 1)
-        layout.addStretch(0)  # keeps the words together while there is no list
         layout.addLayout(verbs)
+        self._foot = QSpacerItem(0, 0, vData=QSizePolicy.Policy.Expanding)
+        layout.addSpacerItem(self._foot)
 
     def _recolour(self) -> None:
         theme = self._canvas.theme
@@ -117,10 +120,20 @@ class NounList(QWidget):
             self.choose(kept)
         self.list.blockSignals(False)  # noqa: FBT003 - Qt's own
         self._empty.setVisible(not things)
-        self.list.setVisible(bool(things))
+        for part in (self.list, self.copy_button, self.remove_button):
+            part.setVisible(bool(things))
+        self._keep_together(alone=not things)
         if keys and kept not in keys:
             self.choose(keys[0])
         self._offer()
+
+    def _keep_together(self, *, alone: bool) -> None:
+        """Put the verb to add under the words that ask for it, while it is `alone`."""
+        below = QSizePolicy.Policy.Expanding if alone else QSizePolicy.Policy.Fixed
+        self._foot.changeSize(0, 0, QSizePolicy.Policy.Minimum, below)
+        layout = self.layout()
+        assert layout is not None  # noqa: S101 - it was given one when it was made
+        layout.invalidate()
 
     @property
     def _line_height(self) -> float:

@@ -129,13 +129,18 @@ class SetUpSection(Page):
         for step in steps:
             self.rows[step.need].show_step(step)
         self._next = None if ready(steps) else next(s.need for s in steps if not s.done)
-        self._say_summary(steps)
+        self._say_summary(steps, planned=view.plan is not None)
 
-    def _say_summary(self, steps: tuple[SetUpStep, ...]) -> None:
+    def _say_summary(self, steps: tuple[SetUpStep, ...], *, planned: bool) -> None:
         self.begin.setVisible(self._next is None)
+        again = translate("set-up", "Plan again")
+        self.begin.setText(again if planned else translate("set-up", "Plan"))
+        self.begin.setAccessibleName(self.begin.text())
         if self._next is None:
             self.summary.say(
-                translate(
+                translate("set-up", "Everything that a plan needs is there.")
+                if planned
+                else translate(
                     "set-up", "Everything that a plan needs is there: planning can begin."
                 )
             )

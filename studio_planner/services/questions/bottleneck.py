@@ -40,7 +40,7 @@ class _Week(NamedTuple):
 
 def _answer(view: DeskView, given: Mapping[str, Any]) -> Answer:  # noqa: ARG001 - nothing asked
     if view.plan is None or not view.plan.coats:
-        return not_known("There is no plan yet, so nothing is busy; plan again first.")
+        return not_known("There is no plan yet, so nothing is busy; plan first.")
     hands, spots = _hands_busy(view), _spots_busy(view)
     weeks = [_week(view, first, hands, spots) for first in _week_starts(view)]
     fullest = _fullest_spot(view, spots)

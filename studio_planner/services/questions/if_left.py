@@ -64,7 +64,7 @@ def _parameters(view: DeskView) -> tuple[Parameter, ...]:  # noqa: ARG001 - the 
 
 def _answer(view: DeskView, given: Mapping[str, Any]) -> Answer:
     if view.plan is None:
-        return not_known("There is no plan yet, so nothing is due; plan again first.")
+        return not_known("There is no plan yet, so nothing is due; plan first.")
     until = view.now + timedelta(hours=_HOURS[given["left"]])
     items = next_hands(view.studio, view.plan, view.now, _HOURS[given["left"]])
     due = [one for one in items if one.deadline <= until]
