@@ -165,11 +165,9 @@ class DeskPlanning(QObject):
         """Offer to plan, or to stop, whatever makes sense now."""
         session, running = self._desk.session, self.running
         possible = session is not None
-        planned = session is not None and session.studio.plan is not None
-        again = (
-            translate("menus", "Plan &again") if planned else translate("menus", "Plan &now")
-        )
-        self._desk.verbs["plan"].setText(again)
+        first = session is None or session.studio.plan is None
+        verb = translate("menus", "Plan &now") if first else translate("menus", "Plan &again")
+        self._desk.verbs["plan"].setText(verb)
         self._desk.title_bar.show_running(running=running, possible=possible)
         self._desk.verbs["plan"].setEnabled(possible and not running)
         self._desk.verbs["stop"].setEnabled(running)
