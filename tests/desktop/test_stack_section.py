@@ -13,7 +13,9 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
 from studio_planner.craft.pieces import CoatKind, Colour, Joint
+from studio_planner.craft.pigments import Pigment
 from studio_planner.craft.settings import FilmUnit, Units
+from studio_planner.science.film_limits import Colourant
 from studio_planner.services.editing.nouns import with_thing
 from studio_planner.storage.studio_file import create_studio
 from tests.desktop import scenes
@@ -362,6 +364,33 @@ def test_colours_share_the_mix_and_a_recipe_is_used_again(
     assert share.text() == "70"
     QTest.mouseClick(colours.rows[1].remove, LEFT)
     assert [c.share_pct for c in piece_of(desk, "h1").coat("tide").colours] == [100.0]
+
+
+def test_a_colour_is_made_of_a_pigment_of_the_studio_or_of_what_is_typed(
+    desk: DeskWindow, page: PiecesPage
+) -> None:
+    pigment = Pigment(key="plum", name="Plum mica", kind=Colourant.MICA)
+    changed(desk, replace(studio_of(desk), pigments=(pigment,)))
+    page.choose("h1/tide")
+    colours = page.stack.coat_form.colours
+    QTest.mouseClick(colours.add_button, LEFT)
+    choice = colours.rows[0].colourant
+    assert [choice.itemText(index) for index in range(3)] == ["", "Plum mica", ""]
+    assert choice.findText("metal powder") > 0
+    choice.setCurrentIndex(1)
+    choice.activated.emit(1)
+    (colour,) = piece_of(desk, "h1").coat("tide").colours
+    assert (colour.name, colour.colourant) == ("Plum mica", "Plum mica")
+    for typed, kept in (("metal powder", "metal_powder"), ("brick dust", "brick dust")):
+        line = choice.lineEdit()
+        assert line is not None
+        line.setFocus()
+        line.selectAll()
+        QTest.keyClicks(line, typed)
+        QTest.keyClick(line, Qt.Key.Key_Return)
+        (colour,) = piece_of(desk, "h1").coat("tide").colours
+        assert colour.colourant == kept
+        assert choice.currentText() == typed
 
 
 def test_colours_say_their_grams_for_this_coat(desk: DeskWindow, page: PiecesPage) -> None:

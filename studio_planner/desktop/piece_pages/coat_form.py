@@ -147,7 +147,7 @@ class CoatForm(QWidget):
         self.name.say(name[:1].upper() + name[1:])
         self.poured.say(poured)
         self.product.offer([(product.key, product.name) for product in studio.products])
-        self.colours.offer_recipes(recipes_before(studio, piece.key))
+        self.colours.offer(studio.pigments, recipes_before(studio, piece.key))
         values = {field: getattr(coat, field) for field in _FIELDS}
         self.form.show_values(values, studio.units, fresh=other)
         typed = self._typed.get(self._shown) if other else None

@@ -13,11 +13,10 @@ from PySide6.QtWidgets import (
 
 from studio_planner.craft.errors import InvalidEntry
 from studio_planner.craft.pieces import Colour
-from studio_planner.desktop.forms.still_editors import StillChoice
 from studio_planner.desktop.forms.undo_keys import UndoKeys
+from studio_planner.desktop.piece_pages.colourants import ColourantChoice
 from studio_planner.desktop.quantities import number_of, number_words
 from studio_planner.desktop.tongue import translate
-from studio_planner.science.film_limits import Colourant
 
 _WHOLE = 100.0
 _NARROW = 58
@@ -41,9 +40,10 @@ class ColourRow(QWidget):
         """Show a colour."""
         super().__init__(parent)
         self._shown: tuple[str, ...] = ()
+        self._unnamed = ""
         self.name = QLineEdit(self)
         self.share = QLineEdit(self)
-        self.colourant = StillChoice(self)
+        self.colourant = ColourantChoice(self)
         self.amount = QLineEdit(self)
         self.recipe = QPushButton(translate("pieces", "Recipe of…"), self)
         self.remove = QPushButton(translate("pieces", "Remove"), self)
@@ -52,9 +52,6 @@ class ColourRow(QWidget):
         self._listen()
 
     def _lay_out(self) -> None:
-        self.colourant.setEditable(True)
-        self.colourant.addItems(["", *(str(kind).replace("_", " ") for kind in Colourant)])
-        self.colourant.setMinimumWidth(90)
         for editor in (self.share, self.amount):
             editor.setMaximumWidth(_NARROW)
         for button in (self.recipe, self.remove):
@@ -80,13 +77,13 @@ class ColourRow(QWidget):
         line = self.colourant.lineEdit()
         if line is not None:
             line.editingFinished.connect(self._finished)
-        self.colourant.activated.connect(lambda _index: self._finished())
+        self.colourant.activated.connect(lambda _index: self._chosen())
         self.remove.clicked.connect(self.remove_asked)
         self.recipe.clicked.connect(self.recipes_asked)
 
     def name_row(self, number: int) -> None:
         """Tell a screen reader which colour the editors belong to."""
-        of = translate("pieces", "colour {number}").format(number=number)
+        of = self._unnamed = translate("pieces", "colour {number}").format(number=number)
         named: tuple[tuple[QWidget, str], ...] = (
             (self.name, translate("pieces", "Name")),
             (self.share, translate("pieces", "Share in per cent of the mix")),
@@ -113,11 +110,17 @@ class ColourRow(QWidget):
             self._shown = self.texts
             self.edited.emit()
 
+    def _chosen(self) -> None:
+        # A colour without a name of its own is called like what is in it.
+        if self.name.text() == self._unnamed:
+            self.name.setText(self.colourant.currentText())
+        self._finished()
+
     def show_colour(self, colour: Colour) -> None:
         """Show another colour."""
         self.name.setText(colour.name)
         self.share.setText(number_words(colour.share_pct))
-        self.colourant.setCurrentText(colour.colourant.replace("_", " "))
+        self.colourant.show_colourant(colour.colourant)
         self.amount.setText(number_words(colour.colourant_pct))
         self._shown = self.texts
 
@@ -135,7 +138,7 @@ class ColourRow(QWidget):
             return Colour(
                 name=self.name.text().strip(),
                 share_pct=number_of(self.share.text()),
-                colourant=self.colourant.currentText().strip(),
+                colourant=self.colourant.colourant,
                 colourant_pct=number_of(self.amount.text() or "0"),
             )
         except InvalidEntry as error:

@@ -19,17 +19,18 @@ from studio_planner.craft.pieces import Colour
 from studio_planner.desktop.forms.field import Field
 from studio_planner.desktop.layouts import take_out
 from studio_planner.desktop.piece_pages.colour_row import TARGET, ColourRow
+from studio_planner.desktop.piece_pages.colourants import colourant_words
 from studio_planner.desktop.quantities import number_words
 from studio_planner.desktop.tongue import translate
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Sequence
 
+    from studio_planner.craft.pigments import Pigment
     from studio_planner.desktop.canvas import Canvas
     from studio_planner.services.editing.recipes import Recipe
 
 _WHOLE = 100.0
-_NARROW = 58
 _PICTURE = 96
 
 
@@ -43,6 +44,7 @@ class ColoursField(Field):
         """Start clear."""
         super().__init__(canvas, label, parent)
         self._recipes: Sequence[Recipe] = ()
+        self._pigments: Sequence[Pigment] = ()
         self.picture: Callable[[str], QImage] | None = None
         self.rows: list[ColourRow] = []
         self.menu = QMenu(self)
@@ -58,11 +60,15 @@ class ColoursField(Field):
         self.hold(holder)
         self.setFocusProxy(self.add_button)
 
-    def offer_recipes(self, recipes: Sequence[Recipe]) -> None:
-        """Offer recipes used before."""
-        self._recipes = recipes
+    def offer(self, pigments: Sequence[Pigment], recipes: Sequence[Recipe]) -> None:
+        """Offer the studio's pigments, and recipes used before."""
+        self._pigments, self._recipes = pigments, recipes
         for row in self.rows:
-            row.recipe.setEnabled(bool(recipes))
+            self._offer_to(row)
+
+    def _offer_to(self, row: ColourRow) -> None:
+        row.colourant.offer(self._pigments)
+        row.recipe.setEnabled(bool(self._recipes))
 
     @property
     @override
@@ -96,7 +102,7 @@ class ColoursField(Field):
 
     def _new_row(self, colour: Colour) -> None:
         row = ColourRow(colour, self)
-        row.recipe.setEnabled(bool(self._recipes))
+        self._offer_to(row)
         row.edited.connect(self.edited)
         row.remove_asked.connect(lambda: self.remove(row))
         row.recipes_asked.connect(lambda: self._show_recipes(row))
@@ -184,7 +190,7 @@ def recipe_words(recipe: Recipe) -> str:
     colour = recipe.colour
     mixed = translate("pieces", "{percent} % {colourant}").format(
         percent=number_words(colour.colourant_pct),
-        colourant=colour.colourant.replace("_", " ") or translate("pieces", "colourant"),
+        colourant=colourant_words(colour.colourant) or translate("pieces", "colourant"),
     )
     return (
         translate("pieces", "{colour}: {mixed} ({piece}, {coat})")

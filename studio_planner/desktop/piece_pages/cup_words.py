@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from studio_planner.desktop import words
+from studio_planner.desktop.piece_pages.colourants import colourant_words
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.mixing.recipes import recipe_of
 
@@ -29,6 +30,6 @@ def _line(studio: Studio, line: RecipeLine) -> str:
     return translate("pieces", "{colour}: {grams} of {colourant} into {mix} of mix").format(
         colour=colour.name,
         grams=words.mass(line.colourant_grams, studio.units),
-        colourant=colour.colourant.replace("_", " ") or translate("pieces", "colourant"),
+        colourant=colourant_words(colour.colourant) or translate("pieces", "colourant"),
         mix=mix,
     )
