@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 from functools import cached_property
 from typing import TYPE_CHECKING, Protocol
@@ -226,20 +227,23 @@ class DeskSession:
         self._plan_words = words
 
     def take_plan(self) -> DeskView:
-        """Read the plan that was kept in the file by our own planning."""
+        """Read the plan that was kept in the file by our own planning.
+
+        Where somebody else has changed more in the meantime, nothing before that can be undone.
+        """
         before, revision = self.studio, self.revision
         self._look()
         if self.revision == revision:
             return self.view
-        if self._plan_words is not None or self.history.undoable is None:
-            self.history.add(
-                Step(
-                    self._plan_words or translate("planning", "Plan again"), before, self.studio
-                )
-            )
+        after = self.studio
+        if replace(after, plan=before.plan, plan_outdated=before.plan_outdated) != before:
+            self.history.forget()
+        elif self._plan_words is not None or self.history.undoable is None:
+            words = self._plan_words or translate("planning", "Plan again")
+            self.history.add(Step(words, before, after))
             self._plan_words = None
         else:
-            self.history.amend(self.studio)
+            self.history.amend(after)
         return self.view
 
     def add_photo(self, key: str, picture: bytes) -> None:

@@ -29,40 +29,45 @@ def start_file(connection: Connection, steps: Sequence[Migration]) -> None:
     connection.execute(f"PRAGMA user_version = {len(steps)}")
 
 
-def bring_up_to_date(
-    connection: Connection, path: Path, version: int, steps: Sequence[Migration]
-) -> Path:
-    """Run the steps that the file has not been through; give the backup made before.
+def bring_up_to_date(connection: Connection, path: Path, steps: Sequence[Migration]) -> None:
+    """Run the steps that the file has not been through, after a backup.
 
-    The file is exactly what it was when anything goes wrong: StudioFileError says what.
+    Nobody else can write from before the backup until all is done. The file is exactly what it
+    was when anything goes wrong: StudioFileError says what.
     """
-    backup = _back_up_before(connection, path, version, steps)
     connection.execute("PRAGMA foreign_keys = OFF")  # has no effect inside a transaction
     with changing(connection):
-        (now_at,) = connection.execute("PRAGMA user_version").fetchone()
-        for step in steps[now_at:]:
-            step(connection)
-        if connection.execute("PRAGMA foreign_key_check").fetchone() is not None:
-            raise StudioFileError(
-                translate(
-                    "files",
-                    "{path} could not be brought up to date: an entry names another one that "
-                    "is gone. It was left as it is.",
-                ).format(path=path)
-            )
-        connection.execute(f"PRAGMA user_version = {len(steps)}")
+        (version,) = connection.execute("PRAGMA user_version").fetchone()
+        if version < len(steps):  # another window may have been quicker
+            _back_up_before(path, version, steps)
+            _run(connection, path, steps[version:])
+            connection.execute(f"PRAGMA user_version = {len(steps)}")
     connection.execute("PRAGMA foreign_keys = ON")
-    return backup
 
 
-def _back_up_before(
-    connection: Connection, path: Path, version: int, steps: Sequence[Migration]
-) -> Path:
+def _run(connection: Connection, path: Path, steps: Sequence[Migration]) -> None:
+    for step in steps:
+        step(connection)
+    if connection.execute("PRAGMA foreign_key_check").fetchone() is not None:
+        raise StudioFileError(
+            translate(
+                "files",
+                "{path} could not be brought up to date: an entry names another one that "
+                "is gone. It was left as it is.",
+            ).format(path=path)
+        )
+
+
+def _back_up_before(path: Path, version: int, steps: Sequence[Migration]) -> None:
     target = _free_name(path, version)
     with told_about(target), placed(target) as temporary:
-        copy_into(connection, temporary)
+        # A connection that writes cannot be copied from; nothing is written yet.
+        as_it_is = connect(path, _BUSY_MILLISECONDS, mode="ro")
+        try:
+            copy_into(as_it_is, temporary)
+        finally:
+            as_it_is.close()
         verify(temporary, steps[:version])
-    return target
 
 
 def copy_into(connection: Connection, temporary: Path) -> None:

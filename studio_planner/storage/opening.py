@@ -16,6 +16,7 @@ from urllib.parse import quote_from_bytes
 from studio_planner.craft.errors import StudioFileError
 from studio_planner.craft.tongue import translate
 from studio_planner.storage.file_errors import told_about
+from studio_planner.storage.transaction import looking
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -35,7 +36,8 @@ _GUARDS = (
     "trusted_schema = OFF",
     "cell_size_check = ON",
     "foreign_keys = ON",
-    "synchronous = FULL",
+    "synchronous = EXTRA",  # with FULL a power cut may still bring the last journal back
+    "fullfsync = ON",  # only macOS keeps what was flushed in the drive without it
 )
 
 
@@ -144,28 +146,34 @@ def _require_ours(path: Path, header: bytes) -> None:
 
 def require_whole(
     connection: sqlite3.Connection, path: Path, steps: Sequence[Migration]
-) -> None:
-    """Check the tables and every page; StudioFileError when anything is not as we left it."""
-    connection.execute("PRAGMA query_only = ON")
-    found = _schema(connection)
-    if found != expected_schema(tuple(steps)):
-        raise StudioFileError(
-            translate(
-                "files",
-                "{path} has been changed by another program (its tables are not the ones "
-                "made here), so it is not opened; open a copy of it if you have one.",
-            ).format(path=path)
-        )
-    verdict = [row[0] for row in connection.execute("PRAGMA quick_check(1)")]
-    torn = connection.execute("PRAGMA foreign_key_check").fetchone()
-    if verdict != ["ok"] or torn is not None or _cut_short(connection, path):
-        raise StudioFileError(
-            translate(
-                "files",
-                "{path} is damaged; open a copy of it if you have one. It was left as it is.",
-            ).format(path=path)
-        )
-    connection.execute("PRAGMA query_only = OFF")
+) -> int:
+    """Check the tables and every page; StudioFileError when anything is not as we left it.
+
+    Gives the file's version, at most that of `steps`: how many of them it has been through.
+    The header may say another one, of a change that was cut off or that another window makes.
+    """
+    with looking(connection):
+        (version,) = connection.execute("PRAGMA user_version").fetchone()
+        found = _schema(connection)
+        if not 0 < version <= len(steps) or found != expected_schema(tuple(steps[:version])):
+            raise StudioFileError(
+                translate(
+                    "files",
+                    "{path} has been changed by another program (its tables are not the ones "
+                    "made here), so it is not opened; open a copy of it if you have one.",
+                ).format(path=path)
+            )
+        verdict = [row[0] for row in connection.execute("PRAGMA quick_check(1)")]
+        torn = connection.execute("PRAGMA foreign_key_check").fetchone()
+        if verdict != ["ok"] or torn is not None or _cut_short(connection, path):
+            raise StudioFileError(
+                translate(
+                    "files",
+                    "{path} is damaged; open a copy of it if you have one. It was left as it "
+                    "is.",
+                ).format(path=path)
+            )
+    return int(version)
 
 
 def _cut_short(connection: sqlite3.Connection, path: Path) -> bool:

@@ -90,7 +90,7 @@ class StudioFile:
             revision = self._revision()
             known = self._still_known(revision) or self._with_another_plan(revision)
             studio = self._read() if known is None else known
-            self._know(revision, studio)
+            self._known = (self._state(revision), studio)
             return studio
 
     def write(self, studio: Studio, *, expected_revision: int | None = None) -> int:
@@ -102,7 +102,8 @@ class StudioFile:
             known = self._still_known(revision - 1)
             write_studio(self._connection, studio, known)
             self._connection.execute("UPDATE change_count SET beside_plans = beside_plans + 1")
-        self._know(revision, studio)
+            state = self._state(revision)
+        self._known = (state, studio)
         return revision
 
     def keep_plan(self, plan: Plan | None, *, expected_revision: int | None = None) -> int:
@@ -114,8 +115,9 @@ class StudioFile:
             known = self._still_known(revision - 1)
             write_branch(self._connection, branch_of("plan"), plan)
             self._connection.execute("UPDATE studio SET plan_outdated = 0")
+            state = self._state(revision)
         if known is not None:
-            self._know(revision, replace(known, plan=plan, plan_outdated=False))
+            self._known = (state, replace(known, plan=plan, plan_outdated=False))
         return revision
 
     def add_photo(self, key: str, picture: bytes) -> None:
@@ -195,10 +197,11 @@ class StudioFile:
             return self._known[1]
         return None
 
-    def _know(self, revision: int, studio: Studio) -> None:
-        self._known = (self._state(revision), studio)
-
     def _state(self, revision: int) -> _State:
+        """The state that goes with a studio; asked for inside the transaction it came by.
+
+        After it another window may have written, and its change would be taken for ours.
+        """
         # data_version also tells of changes by other programs, which raise no revision.
         (others,) = self._connection.execute("PRAGMA data_version").fetchone()
         return (revision, self._beside_plans(), int(others))
@@ -256,13 +259,12 @@ def open_studio(
     StudioFileError in one sentence when it is missing, a folder, damaged, another program's,
     from a newer version or in use; the file is left untouched then.
     """
-    version = version_in_header(path, len(steps))
+    version_in_header(path, len(steps))
     with told_about(path):
         connection = connect(path, busy_milliseconds)
         try:
-            require_whole(connection, path, steps[:version])
-            if version < len(steps):
-                bring_up_to_date(connection, path, version, steps)
+            if require_whole(connection, path, steps) < len(steps):
+                bring_up_to_date(connection, path, steps)
         except BaseException:
             connection.close()
             raise

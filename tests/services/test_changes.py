@@ -136,6 +136,16 @@ def test_planning_that_was_asked_for_is_one_step_however_many_plans_came(
     assert session.studio == before
 
 
+def test_what_somebody_else_wrote_after_our_plan_is_never_undone(session: DeskSession) -> None:
+    session.apply(renamed("Mine"))
+    with open_studio(session.path) as other:
+        other.keep_plan(None)
+        other.write(replace(other.read(), currency="CHF"))
+    session.take_plan()
+    assert session.undo() is None
+    assert (session.studio.currency, session.studio.name) == ("CHF", "Mine")
+
+
 def test_what_somebody_else_changed_is_never_undone(session: DeskSession) -> None:
     session.apply(renamed("Mine"))
     with open_studio(session.path) as other:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import hashlib
 import os
+import shutil
 import sqlite3
 import subprocess
 import sys
@@ -20,13 +21,15 @@ from studio_planner.craft.prices import Prices
 from studio_planner.craft.reminders import Reminding
 from studio_planner.craft.settings import Units
 from studio_planner.craft.stock import StockRules
-from studio_planner.storage import migrations
+from studio_planner.storage import migrations, studio_file
 from studio_planner.storage.migrating import start_file
 from studio_planner.storage.migrations import RELEASED
-from studio_planner.storage.opening import expected_schema
+from studio_planner.storage.opening import expected_schema, require_whole, version_in_header
 from studio_planner.storage.studio_file import create_studio, open_studio
 
 if TYPE_CHECKING:
+    from collections.abc import Sequence
+
     from studio_planner.craft.pieces import Coat, Piece
     from studio_planner.craft.studio import Studio
     from studio_planner.storage.migrations import Migration
@@ -291,3 +294,58 @@ def test_a_migration_that_is_killed_changes_nothing(
     assert done.returncode != 0
     with open_studio(studio_path) as file:
         assert file.read() == full_studio
+
+
+def test_two_windows_that_open_an_older_file_at_once_both_open_it(
+    studio_path: Path, full_studio: Studio, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """The other brings it up to date between our first look at the file and our own turn."""
+    steps = (*RELEASED, add_glaze)
+    with monkeypatch.context() as patch:
+
+        def looks(path: Path, newest: int) -> int:
+            found = version_in_header(path, newest)
+            patch.undo()
+            open_studio(studio_path, steps=steps).close()
+            return found
+
+        patch.setattr(studio_file, "version_in_header", looks)
+        with open_studio(studio_path, steps=steps) as file:
+            assert file.read() == full_studio
+    with monkeypatch.context() as patch:
+
+        def checks(
+            connection: sqlite3.Connection, path: Path, known: Sequence[Migration]
+        ) -> int:
+            found = require_whole(connection, path, known)
+            patch.undo()
+            open_studio(studio_path, steps=(*steps, rename_pieces)).close()
+            return found
+
+        patch.setattr(studio_file, "require_whole", checks)
+        with open_studio(studio_path, steps=(*steps, rename_pieces)) as file:
+            assert [piece.name for piece in file.read().pieces] == [
+                f"{piece.name} (glazed)" for piece in full_studio.pieces
+            ]
+    assert len(list(studio_path.parent.iterdir())) == 3  # one backup for each step
+
+
+def test_a_file_whose_migration_was_cut_off_at_its_end_is_opened(
+    studio_path: Path, full_studio: Studio, tmp_path: Path
+) -> None:
+    """Its first bytes say the newer version already; the journal beside it takes that back."""
+    cut_off = tmp_path / "cut" / "off.studio"
+    cut_off.parent.mkdir()
+    with closing(sqlite3.connect(studio_path, isolation_level=None)) as migrating:
+        migrating.execute("PRAGMA cache_size = 1")  # pages reach the disk before it is done
+        migrating.execute("BEGIN IMMEDIATE")
+        migrating.execute(f"PRAGMA user_version = {NEXT}")
+        migrating.execute("UPDATE products SET name = printf('%.*c', 100000, 'x')")
+        shutil.copy(studio_path, cut_off)
+        shutil.copy(f"{studio_path}-journal", f"{cut_off}-journal")
+    with cut_off.open("r+b") as file:  # the first page is written last of all
+        file.seek(60)
+        file.write(NEXT.to_bytes(4, "big"))
+    assert version_in_header(cut_off, NEXT) == NEXT
+    with open_studio(cut_off, steps=(*RELEASED, add_glaze)) as opened:
+        assert opened.read() == full_studio

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import sqlite3
 import threading
+from contextlib import contextmanager
 from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 from typing import TYPE_CHECKING
@@ -15,12 +16,14 @@ from hypothesis import strategies as st
 from studio_planner.craft.errors import InvalidEntry, StudioFileError
 from studio_planner.craft.plans import Plan
 from studio_planner.craft.studio import Studio
+from studio_planner.storage import studio_file, transaction
 from studio_planner.storage.migrations import RELEASED
 from studio_planner.storage.opening import APPLICATION_ID
 from studio_planner.storage.studio_file import create_studio, open_studio
 from studio_planner.storage.tables import studio_table
 
 if TYPE_CHECKING:
+    from collections.abc import Iterator
     from pathlib import Path
 
 NOON = datetime(2031, 3, 4, 12, tzinfo=UTC)
@@ -83,17 +86,19 @@ def test_the_guards_are_on(studio_path: Path) -> None:
                 "trusted_schema",
                 "cell_size_check",
                 "synchronous",
+                "fullfsync",
                 "journal_mode",
                 "busy_timeout",
                 "query_only",
             )
         }
-    # synchronous 2 is FULL (the SQLite manual's page on PRAGMA statements).
+    # synchronous 3 is EXTRA (the SQLite manual's page on PRAGMA statements).
     assert values == {
         "foreign_keys": 1,
         "trusted_schema": 0,
         "cell_size_check": 1,
-        "synchronous": 2,
+        "synchronous": 3,
+        "fullfsync": 1,
         "journal_mode": "delete",
         "busy_timeout": 3000,
         "query_only": 0,
@@ -210,6 +215,31 @@ def test_a_window_that_did_not_look_still_writes_everything(
         other.read()
         one.write(replace(full_studio, people=(), name="First"))
         other.write(full_studio)
+    assert read(studio_path) == full_studio
+
+
+@pytest.mark.parametrize("ours", ["a studio", "a plan"])
+def test_a_change_that_follows_ours_at_once_is_not_taken_for_ours(
+    studio_path: Path, full_studio: Studio, monkeypatch: pytest.MonkeyPatch, ours: str
+) -> None:
+    """The other window writes between the end of our change and whatever we do next."""
+    follower = iter([replace(full_studio, name="Follower")])
+
+    @contextmanager
+    def followed(connection: sqlite3.Connection) -> Iterator[None]:
+        with transaction.changing(connection):
+            yield
+        with open_studio(studio_path) as other:
+            for studio in follower:
+                other.write(studio)
+
+    with open_studio(studio_path) as file:
+        file.read()
+        monkeypatch.setattr(studio_file, "changing", followed)
+        file.write(full_studio) if ours == "a studio" else file.keep_plan(None)
+        monkeypatch.undo()
+        assert file.read().name == "Follower"
+        file.write(full_studio)
     assert read(studio_path) == full_studio
 
 
