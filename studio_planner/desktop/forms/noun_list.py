@@ -127,6 +127,12 @@ class NounList(QWidget):
             self.choose(keys[0])
         self._offer()
 
+    def keep_low(self, most: int) -> None:
+        """Be as high as what is in it, up to `most` rows: it stands among other things."""
+        rows = min(self.list.count(), most)
+        high = sum(self.list.sizeHintForRow(row) for row in range(rows))
+        self.list.setFixedHeight(high + 2 * self.list.frameWidth() + 2)
+
     def _keep_together(self, *, alone: bool) -> None:
         """Put the verb to add under the words that ask for it, while it is `alone`."""
         below = QSizePolicy.Policy.Expanding if alone else QSizePolicy.Policy.Fixed

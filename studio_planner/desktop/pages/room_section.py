@@ -5,17 +5,17 @@ from __future__ import annotations
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QSignalBlocker, Qt
-from PySide6.QtWidgets import QBoxLayout, QFrame, QLineEdit, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtCore import QSignalBlocker
+from PySide6.QtWidgets import QLineEdit, QVBoxLayout, QWidget
 from typing_extensions import override
 
 from studio_planner.craft.places import PlaceKind
 from studio_planner.desktop import words
 from studio_planner.desktop.forms.noun_list import NounList
+from studio_planner.desktop.list_beside import ListBeside
 from studio_planner.desktop.page import Page
 from studio_planner.desktop.page_keys import ANOTHER_AIR
 from studio_planner.desktop.room_pages.air_panel import AirPanel
-from studio_planner.desktop.room_pages.list_height import list_height
 from studio_planner.desktop.room_pages.place_form import PlaceForm, kind_word
 from studio_planner.desktop.room_pages.readings_panel import ReadingsPanel
 from studio_planner.desktop.room_pages.shelf_panel import ShelfPanel
@@ -31,19 +31,17 @@ from studio_planner.services.editing.places import (
 )
 
 if TYPE_CHECKING:
-    from PySide6.QtGui import QDragEnterEvent, QDropEvent, QResizeEvent
+    from PySide6.QtGui import QDragEnterEvent, QDropEvent
 
     from studio_planner.craft.places import Place
     from studio_planner.craft.studio import Studio
     from studio_planner.desktop.page import PageDesk
     from studio_planner.services.desk import DeskView
 
-_LIST_WIDTH = 216
 _MOST_ROWS = 6
 _WIDE = 800
 """From this width on the list stands beside its place, else above it."""
 
-_WIDEST = 900
 _USUAL_CELSIUS = 20.0
 
 
@@ -55,7 +53,6 @@ class RoomSection(Page):
         super().__init__(desk, parent)
         canvas = self.canvas
         self._view: DeskView | None = None
-        self._beside = False
         self.setAcceptDrops(True)
         self.places = NounList(
             canvas,
@@ -73,14 +70,13 @@ class RoomSection(Page):
         self._connect()
 
     def _lay_out(self) -> None:
-        self._side = QWidget(self)
-        left = QVBoxLayout(self._side)
+        side = QWidget(self)
+        left = QVBoxLayout(side)
         left.setContentsMargins(0, 0, 0, 0)
         for widget in (self.places, self.rests, self.kept):
             left.addWidget(widget)
         left.addStretch(1)
         self._column = QWidget(self)
-        self._column.setMaximumWidth(_WIDEST)
         right = QVBoxLayout(self._column)
         right.setContentsMargins(0, 0, 16, 0)
         right.setSpacing(22)
@@ -88,44 +84,10 @@ class RoomSection(Page):
         for panel in (self.form, self.shelf, self.air, self.readings, figures):
             right.addWidget(panel)
         right.addStretch(1)
-        # The list and its verbs stay where they are; only what is beside them is long.
-        self._scroll = QScrollArea(self)
-        self._scroll.setFrameShape(QFrame.Shape.NoFrame)
-        self._scroll.setWidgetResizable(True)
-        self._scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        self._whole = QBoxLayout(QBoxLayout.Direction.LeftToRight, self)
-        self._whole.setContentsMargins(20, 12, 0, 12)
-        self._whole.setSpacing(24)
-        self._whole.addWidget(self._side)
-        self._whole.addWidget(self._scroll, 1)
-        self._whole.addWidget(self._column)
-        self._arrange(beside=False)
-
-    @override
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        super().resizeEvent(event)
-        beside = self.width() >= _WIDE
-        if beside is not self._beside:
-            self._arrange(beside=beside)
-
-    def _arrange(self, *, beside: bool) -> None:
-        """Put the chosen place beside the list, or below it, where all scrolls together."""
-        self._beside = beside
-        # Above its place the list may be as wide as the page.
-        self._side.setMaximumWidth(_LIST_WIDTH if beside else _WIDEST)
-        self._side.setMinimumWidth(_LIST_WIDTH)
-        shown = self._place is not None
-        if beside:
-            self._whole.removeWidget(self._column)
-            self._scroll.setWidget(self._column)
-        elif self._scroll.widget() is self._column:
-            self._scroll.takeWidget()
-            self._whole.addWidget(self._column)
-        self._column.setVisible(shown)
-        self._scroll.setVisible(beside)
-        self._whole.setDirection(
-            QBoxLayout.Direction.LeftToRight if beside else QBoxLayout.Direction.TopToBottom
-        )
+        self._beside = ListBeside(side, self._column, _WIDE, self)
+        whole = QVBoxLayout(self)
+        whole.setContentsMargins(0, 0, 0, 0)
+        whole.addWidget(self._beside)
 
     def _connect(self) -> None:
         for editor in self.findChildren(QLineEdit):
@@ -150,7 +112,7 @@ class RoomSection(Page):
             self.places.show_things(
                 [(place.key, place.name, _line(place, studio)) for place in studio.places]
             )
-        self.places.list.setFixedHeight(list_height(self.places, _MOST_ROWS))
+        self.places.keep_low(_MOST_ROWS)
         rests = studio.resting_place
         self.rests.say(
             ""
@@ -181,7 +143,7 @@ class RoomSection(Page):
         """Look at a logger's file for the place that is chosen."""
         if self._place is not None:
             self.readings.open_log(path)
-            self._scroll.ensureWidgetVisible(self.readings)
+            self._beside.area.ensureWidgetVisible(self.readings)
 
     @property
     def _place(self) -> Place | None:
@@ -191,7 +153,7 @@ class RoomSection(Page):
 
     def _show_place(self) -> None:
         view, place = self._view, self._place
-        self._column.setVisible(place is not None)
+        self._beside.show_column(shown=place is not None)
         self.kept.say("")
         if view is None or place is None:
             return

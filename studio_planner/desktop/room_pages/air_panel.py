@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from studio_planner.craft.errors import StudioError
 from studio_planner.desktop.room_pages.air_curve import AirCurve
@@ -15,6 +15,7 @@ from studio_planner.desktop.room_pages.set_back_row import WeekVerbs
 from studio_planner.desktop.room_pages.spell_list import SpellList
 from studio_planner.desktop.studio_pages.lines import Line, verb
 from studio_planner.desktop.tongue import translate
+from studio_planner.desktop.wrapping import Wrapping
 from studio_planner.services.editing.air_weeks import (
     DAY_MINUTES,
     minute_of,
@@ -71,10 +72,8 @@ class AirPanel(QWidget):
         self.wrong.say("")
 
     def _lay_out(self) -> None:
-        points = QHBoxLayout()
-        for button in (self.add, self.step, self.remove):
-            points.addWidget(button)
-        points.addStretch(1)
+        points = Wrapping()
+        points.add(self.add, self.step, self.remove)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(8)

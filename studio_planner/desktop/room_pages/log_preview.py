@@ -6,13 +6,14 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QGridLayout, QVBoxLayout, QWidget
 
 from studio_planner.desktop import words
 from studio_planner.desktop.forms.fields import ChoiceField, FlagField
 from studio_planner.desktop.room_pages.log_words import found_words, gap_words, skipped_words
 from studio_planner.desktop.studio_pages.lines import Line, verb
 from studio_planner.desktop.tongue import translate
+from studio_planner.desktop.wrapping import Wrapping
 from studio_planner.services.room_logs import (
     DateOrder,
     LogAnswers,
@@ -109,11 +110,8 @@ class LogPreview(QWidget):
             grid.addWidget(
                 field, number // _COLUMNS, number % _COLUMNS, Qt.AlignmentFlag.AlignTop
             )
-        verbs = QHBoxLayout()
-        verbs.addWidget(self.take)
-        verbs.addWidget(self.watch)
-        verbs.addWidget(self.leave)
-        verbs.addStretch(1)
+        verbs = Wrapping()
+        verbs.add(self.take, self.watch, self.leave)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 6, 0, 6)
         layout.addWidget(self.title)

@@ -4,8 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from studio_planner.craft.errors import InvalidEntry
 from studio_planner.craft.places import PlaceKind
@@ -16,6 +15,7 @@ from studio_planner.desktop.forms.form import Form
 from studio_planner.desktop.quantities import Quantity, number_words, scale_of, shown_number
 from studio_planner.desktop.studio_pages.lines import Line, verb
 from studio_planner.desktop.tongue import translate
+from studio_planner.desktop.wrapping import Wrapping
 from studio_planner.services.editing.places import (
     entered,
     heat_loss,
@@ -68,17 +68,15 @@ class PlaceForm(QWidget):
         layout.addLayout(self._first())
         layout.addWidget(self.form)
 
-    def _first(self) -> QHBoxLayout:
+    def _first(self) -> Wrapping:
         """What a maker enters first, in a row."""
-        canvas, row = self._desk.canvas, QHBoxLayout()
-        row.setSpacing(24)
+        canvas, row = self._desk.canvas, Wrapping(across=24)
         kinds = [(kind, kind_word(kind)) for kind in PlaceKind]
         name = TextField(canvas, translate("room", "Name"))
         name.setMinimumWidth(_NAME_WIDTH)
         self.form.add("name", name, into=row)
         self.form.add("kind", ChoiceField(canvas, translate("room", "Kind"), kinds), into=row)
         self.form.add(_WARMTH, self.warmth, into=row)
-        row.addStretch(1)
         return row
 
     def _figures(self) -> QVBoxLayout:
@@ -161,11 +159,8 @@ class HeatAid(QWidget):
         )
         for field in (self.kwh, self.degrees):
             field.editor.setMinimumWidth(_NARROWEST)
-        row = QHBoxLayout()
-        row.setSpacing(12)
-        for widget in (self.kwh, self.degrees, self.use):
-            row.addWidget(widget, 0, Qt.AlignmentFlag.AlignBottom)
-        row.addStretch(1)
+        row = Wrapping()
+        row.add(self.kwh, self.degrees, self.use)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.addLayout(row)

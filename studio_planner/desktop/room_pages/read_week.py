@@ -6,12 +6,13 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from studio_planner.desktop import words
 from studio_planner.desktop.room_pages.air_curve import AirCurve
 from studio_planner.desktop.studio_pages.lines import Line, verb
 from studio_planner.desktop.tongue import translate
+from studio_planner.desktop.wrapping import Wrapping
 from studio_planner.services.read_patterns import read_pattern, taken_pattern
 
 if TYPE_CHECKING:
@@ -44,10 +45,8 @@ class ReadWeek(QWidget):
         self.curve.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.take = verb(translate("room", "Expect this from now on"), self._take, self)
         self.leave = verb(translate("room", "Leave it as it was"), self._leave, self)
-        verbs = QHBoxLayout()
-        for button in (self.make, self.take, self.leave):
-            verbs.addWidget(button)
-        verbs.addStretch(1)
+        verbs = Wrapping()
+        verbs.add(self.make, self.take, self.leave)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.addWidget(self.said)

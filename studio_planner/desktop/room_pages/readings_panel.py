@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from studio_planner.craft.errors import StudioError
@@ -18,6 +17,7 @@ from studio_planner.desktop.room_pages.readings_picture import ReadingsPicture
 from studio_planner.desktop.room_pages.watch_row import WatchRow
 from studio_planner.desktop.studio_pages.lines import Line, verb
 from studio_planner.desktop.tongue import translate
+from studio_planner.desktop.wrapping import Wrapping
 from studio_planner.services.room_logs import (
     LogFile,
     log_file,
@@ -84,12 +84,17 @@ class ReadingsPanel(QWidget):
         layout.setSpacing(8)
         layout.addWidget(self.title)
         layout.addWidget(self.said)
-        layout.addLayout(_row(self.warmth, self.damp, self.write, self.choose_file))
-        layout.addLayout(_row(self.progress, self.stop, stretched=True))
+        typed, going, kept = Wrapping(), QHBoxLayout(), Wrapping()
+        typed.add(self.warmth, self.damp, self.write, self.choose_file)
+        going.addWidget(self.progress, 1)
+        going.addWidget(self.stop)
+        kept.add(self.more, self.undo_last, self.forget)
+        layout.addLayout(typed)
+        layout.addLayout(going)
         layout.addWidget(self.watching)
         layout.addWidget(self.preview)
         layout.addWidget(self.picture)
-        layout.addLayout(_row(self.more, self.undo_last, self.forget))
+        layout.addLayout(kept)
         layout.addWidget(self.week)
         self.stop.hide()
         self.progress.say("")
@@ -260,17 +265,3 @@ class ReadingsPanel(QWidget):
     def _forget(self) -> None:
         if self._place is not None:
             self._desk.changes.attempt(without_readings(self._place))
-
-
-def _row(*widgets: QWidget, stretched: bool = False) -> QHBoxLayout:
-    row = QHBoxLayout()
-    row.setSpacing(12)
-    for number, widget in enumerate(widgets):
-        row.addWidget(
-            widget,
-            1 if stretched and not number else 0,
-            Qt.AlignmentFlag(0) if stretched else Qt.AlignmentFlag.AlignBottom,
-        )
-    if not stretched:
-        row.addStretch(1)
-    return row

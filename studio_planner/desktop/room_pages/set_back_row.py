@@ -5,14 +5,15 @@ from __future__ import annotations
 from datetime import time
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from studio_planner.desktop.forms.fields import ChoiceField, NumberField
 from studio_planner.desktop.forms.time_fields import TimeField
 from studio_planner.desktop.quantities import Quantity
 from studio_planner.desktop.studio_pages.lines import verb
 from studio_planner.desktop.tongue import translate, weekday
+from studio_planner.desktop.wrapping import Wrapping
 from studio_planner.services.editing.air_weeks import (
     WEEK_DAYS,
     alike,
@@ -76,9 +77,14 @@ class WeekVerbs(QWidget):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(2)
-        layout.addLayout(_row(self.off, self.on, self.cool, self.set_back))
-        layout.addLayout(_row(self.humidity, self.damp, self.dry))
-        layout.addLayout(_row(self.part, self.source, self.to_work, self.to_free, self.to_all))
+        for parts in (
+            (self.off, self.on, self.cool, self.set_back),
+            (self.humidity, self.damp, self.dry),
+            (self.part, self.source, self.to_work, self.to_free, self.to_all),
+        ):
+            row = Wrapping()
+            row.add(*parts)
+            layout.addLayout(row)
 
     def show_pattern(self, pattern: Pattern, units: Units) -> None:
         """Offer what makes sense for a pattern."""
@@ -152,12 +158,3 @@ class WeekVerbs(QWidget):
         if value is None:
             field.say_wrong(translate("room", "Write a number here."))
         return value
-
-
-def _row(*widgets: QWidget) -> QHBoxLayout:
-    row = QHBoxLayout()
-    row.setSpacing(12)
-    for widget in widgets:
-        row.addWidget(widget, 0, Qt.AlignmentFlag.AlignBottom)
-    row.addStretch(1)
-    return row

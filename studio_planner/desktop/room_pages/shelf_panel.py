@@ -12,7 +12,6 @@ from studio_planner.desktop.forms.fields import NumberField, TextField
 from studio_planner.desktop.forms.form import Form
 from studio_planner.desktop.forms.noun_list import NounList
 from studio_planner.desktop.quantities import Quantity
-from studio_planner.desktop.room_pages.list_height import list_height
 from studio_planner.desktop.room_pages.shelf_picture import ShelfPicture
 from studio_planner.desktop.studio_pages.lines import Line
 from studio_planner.desktop.tongue import translate
@@ -76,7 +75,7 @@ class ShelfPanel(QWidget):
         right.addWidget(self.kept)
         right.addStretch(1)
         below = QHBoxLayout()
-        below.setSpacing(24)
+        below.setSpacing(12)
         below.addWidget(self.spots, 1, Qt.AlignmentFlag.AlignTop)
         below.addLayout(right, 1)
         layout = QVBoxLayout(self)
@@ -102,7 +101,7 @@ class ShelfPanel(QWidget):
             self.spots.show_things(
                 [(spot.key, spot.name, _size(spot, view.studio)) for spot in place.spots]
             )
-        self.spots.list.setFixedHeight(list_height(self.spots, _MOST_ROWS))
+        self.spots.keep_low(_MOST_ROWS)
         rows = [
             translate(
                 "room",

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
-from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from studio_planner.craft.hands import Absence
 from studio_planner.desktop import words
@@ -14,6 +14,7 @@ from studio_planner.desktop.forms.moment_field import MomentField
 from studio_planner.desktop.layouts import take_out
 from studio_planner.desktop.studio_pages.lines import Line, Rule, verb
 from studio_planner.desktop.tongue import translate
+from studio_planner.desktop.wrapping import Wrapping
 from studio_planner.services.editing.people import (
     away_this_evening,
     away_today,
@@ -47,12 +48,10 @@ class AbsenceRow(QWidget):
         self.why = TextField(canvas, translate("away", "Why"), self)
         self.why.editor.setMinimumWidth(110)
         self.remove = verb(translate("away", "Remove"), self._remove, self)
-        line = QHBoxLayout()
-        line.setSpacing(12)
+        line = Wrapping()
         for name, field in (("start", self.start), ("end", self.end), ("why", self.why)):
             self.form.add(name, field, into=line)
-        line.setStretch(2, 1)
-        line.addWidget(self.remove)
+        line.add(self.remove)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 6, 0, 2)
         layout.setSpacing(2)
@@ -105,14 +104,9 @@ class AbsenceRows(QWidget):
         self._lay_out()
 
     def _lay_out(self) -> None:
-        verbs = QHBoxLayout()
-        for button in (self.evening, self.today, self.add_button):
-            verbs.addWidget(button)
-        verbs.addStretch(1)
-        folding = QHBoxLayout()
-        folding.addWidget(self.fold)
-        folding.addWidget(self.forget)
-        folding.addStretch(1)
+        verbs, folding = Wrapping(), Wrapping()
+        verbs.add(self.evening, self.today, self.add_button)
+        folding.add(self.fold, self.forget)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.addLayout(verbs)

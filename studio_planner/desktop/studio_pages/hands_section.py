@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QWidget
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 from typing_extensions import override
 
 from studio_planner.desktop.forms.noun_list import NounList
+from studio_planner.desktop.list_beside import ListBeside
 from studio_planner.desktop.page import Page
 from studio_planner.desktop.studio_pages.person_panel import PersonPanel
 from studio_planner.desktop.tongue import translate
@@ -26,7 +26,9 @@ if TYPE_CHECKING:
     from studio_planner.desktop.page import PageDesk
     from studio_planner.services.desk import DeskView
 
-_LIST_WIDTH, _WIDEST = 212, 760
+_MOST_ROWS = 6
+_WIDE = 760
+"""From this width on the list stands beside its person, else above them."""
 
 
 class HandsSection(Page):
@@ -43,20 +45,16 @@ class HandsSection(Page):
             translate("hands", "Nobody is named yet. Add yourself, then paint your hours."),
             self,
         )
-        self.people.setFixedWidth(_LIST_WIDTH)
         self.panel = PersonPanel(desk, self)
-        self.panel.setMaximumWidth(_WIDEST)
-        # The list and its verbs stay where they are; only what is beside them is long.
-        self._scroll = QScrollArea(self)
-        self._scroll.setFrameShape(QFrame.Shape.NoFrame)
-        self._scroll.setWidgetResizable(True)
-        self._scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        self._scroll.setWidget(self.panel)
-        layout = QHBoxLayout(self)
-        layout.setContentsMargins(20, 12, 0, 12)
-        layout.setSpacing(24)
-        layout.addWidget(self.people)
-        layout.addWidget(self._scroll, 1)
+        side = QWidget(self)
+        left = QVBoxLayout(side)
+        left.setContentsMargins(0, 0, 0, 0)
+        left.addWidget(self.people)
+        left.addStretch(1)
+        self._beside = ListBeside(side, self.panel, _WIDE, self)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.addWidget(self._beside)
         self.people.chosen.connect(lambda _key: self._show_chosen())
         self.people.add_asked.connect(self._add)
         self.people.copy_asked.connect(self._copy)
@@ -73,6 +71,7 @@ class HandsSection(Page):
             self._path = path
             self.panel.forget()
         self.people.show_things([(one.key, one.name, _week_words(one)) for one in people])
+        self.people.keep_low(_MOST_ROWS)
         self._show_chosen()
 
     @override
@@ -87,7 +86,7 @@ class HandsSection(Page):
 
     def _show_chosen(self) -> None:
         person, view = self._person, self._view
-        self.panel.setVisible(person is not None)
+        self._beside.show_column(shown=person is not None)
         if person is None or view is None:
             self.panel.forget()
         else:

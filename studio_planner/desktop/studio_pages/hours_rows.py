@@ -15,6 +15,7 @@ from studio_planner.desktop.layouts import take_out
 from studio_planner.desktop.quantities import Quantity
 from studio_planner.desktop.studio_pages.lines import Line, Rule, verb
 from studio_planner.desktop.tongue import translate
+from studio_planner.desktop.wrapping import Wrapping
 from studio_planner.services.editing.people import NEW_HOURS, with_hours
 from studio_planner.services.editing.rule_words import rule_words
 from studio_planner.services.editing.weeks import WeekRule, hours_of, week_rule
@@ -47,8 +48,7 @@ class HoursRow(QWidget):
         )
         self.first = DateField(canvas, translate("hours", "First date"), self)
         self.remove = verb(translate("hours", "Remove"), self._remove, self)
-        line = QHBoxLayout()
-        line.setSpacing(12)
+        line = Wrapping()
         for name, field in (
             ("start", self.start),
             ("end", self.end),
@@ -56,8 +56,7 @@ class HoursRow(QWidget):
             ("first", self.first),
         ):
             self.form.add(name, field, into=line)
-        line.addStretch(1)
-        line.addWidget(self.remove)
+        line.add(self.remove)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 6, 0, 2)
         layout.setSpacing(2)

@@ -6,7 +6,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent
-from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from studio_planner.desktop.forms.fields import TextField
 from studio_planner.desktop.forms.form import Form
@@ -16,6 +16,7 @@ from studio_planner.desktop.studio_pages.hours_rows import HoursRows
 from studio_planner.desktop.studio_pages.lines import Line, verb
 from studio_planner.desktop.studio_pages.week_drawing import WeekDrawing
 from studio_planner.desktop.tongue import translate
+from studio_planner.desktop.wrapping import Wrapping
 from studio_planner.services.editing.people import changed_person, painted
 from studio_planner.services.editing.weeks import (
     DAY_MINUTES,
@@ -65,17 +66,12 @@ class PersonPanel(QWidget):
 
     def _lay_out(self) -> None:
         canvas = self._desk.canvas
-        names = QHBoxLayout()
-        names.setSpacing(12)
+        names = Wrapping()
         self.form.add("name", self.name, into=names)
         self.form.add("wakes", self.wakes, into=names)
         self.form.add("sleeps", self.sleeps, into=names)
-        names.addStretch(1)
-        verbs = QHBoxLayout()
-        verbs.addWidget(self.add_block)
-        verbs.addWidget(self.same)
-        verbs.addWidget(self.remove_block)
-        verbs.addWidget(self.chosen, 1)
+        verbs = Wrapping()
+        verbs.add(self.add_block, self.same, self.remove_block)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(6)
@@ -84,6 +80,7 @@ class PersonPanel(QWidget):
         layout.addWidget(self._title(translate("hands", "Working hours")))
         layout.addWidget(self.week)
         layout.addLayout(verbs)
+        layout.addWidget(self.chosen)
         hint = translate(
             "hands",
             "Drag over a day to add hours, an end to change them, the middle to move them. "

@@ -41,7 +41,7 @@ if TYPE_CHECKING:
     from studio_planner.services.desk import DeskView
     from studio_planner.services.editing.changes import Change
 
-_WIDEST, _FIELD_WIDTH = 860, 184
+_WIDEST, _FIELD_WIDTH = 860, 168
 _ISO = frozenset({"dew_margin_celsius"})
 """Rules whose default is that of a standard, ISO 8502-4."""
 _UNKNOWN = frozenset({"tariff_per_kwh"})
