@@ -9,9 +9,12 @@ from __future__ import annotations
 
 import os
 import sqlite3
+from contextlib import suppress
 from functools import lru_cache
 from typing import TYPE_CHECKING
 from urllib.parse import quote_from_bytes
+
+from typing_extensions import override
 
 from studio_planner.craft.errors import StudioFileError
 from studio_planner.craft.tongue import translate
@@ -41,6 +44,39 @@ _GUARDS = (
 )
 
 
+_open_here: list[tuple[int, int]] = []
+"""The files that this process has open, by device and number, once for each connection."""
+
+
+class _Connection(sqlite3.Connection):
+    """A connection that is known of while it is open, see `version_in_header`."""
+
+    _file: tuple[int, int] | None = None
+
+    def hold(self, path: Path) -> None:
+        """Make it known that the file at `path` is open."""
+        self._file = _number_of(path)
+        _open_here.append(self._file)
+
+    @override
+    def close(self) -> None:
+        super().close()
+        held, self._file = self._file, None
+        if held is not None:
+            _open_here.remove(held)
+
+
+def _number_of(path: Path) -> tuple[int, int]:
+    found = path.stat()
+    return found.st_dev, found.st_ino
+
+
+def _is_open_here(path: Path) -> bool:
+    with suppress(OSError):
+        return _number_of(path) in _open_here
+    return False
+
+
 def connect(path: Path, busy_milliseconds: int, mode: str = "rw") -> sqlite3.Connection:
     """Connect with every guard on; `mode` is SQLite's: ro, rw or rwc."""
     if sqlite3.sqlite_version_info < _STRICT_SINCE:
@@ -57,8 +93,10 @@ def connect(path: Path, busy_milliseconds: int, mode: str = "rw") -> sqlite3.Con
         timeout=busy_milliseconds / 1000,
         isolation_level=None,
         check_same_thread=False,
+        factory=_Connection,
     )
     try:
+        connection.hold(path)
         for pragma in _GUARDS:
             connection.execute(f"PRAGMA {pragma}")
     except BaseException:
@@ -74,7 +112,13 @@ def _address(path: Path) -> str:
 
 
 def version_in_header(path: Path, newest: int) -> int:
-    """The file's version, from its first bytes; StudioFileError unless it is ours to open."""
+    """The file's version, from its first bytes; StudioFileError unless it is ours to open.
+
+    A file that this process has open was looked at before: to close it here as plain bytes
+    would take the locks of an open change with it, as fcntl(2) has it.
+    """
+    if _is_open_here(path):
+        return newest
     with told_about(path, reading=True):
         if path.is_dir():
             raise StudioFileError(

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import sqlite3
+import subprocess
+import sys
 import threading
 from contextlib import contextmanager
 from dataclasses import replace
@@ -280,6 +282,26 @@ def test_reading_goes_on_while_another_window_prepares_a_change(
             file.write(full_studio)
         blocker.close()
         assert file.write(full_studio) == 1
+
+
+def test_a_change_keeps_others_out_though_its_file_is_opened_twice_here(
+    studio_path: Path,
+) -> None:
+    """Closing a second handle of a file takes the locks of the first one, where fcntl rules."""
+    script = (
+        "import sqlite3, sys\n"
+        "other = sqlite3.connect(sys.argv[1], isolation_level=None, timeout=0)\n"
+        "other.execute('BEGIN IMMEDIATE')\n"
+    )
+    with open_studio(studio_path) as file, file.beside():
+        open_studio(studio_path).close()
+        done = subprocess.run(  # noqa: S603 - our own script
+            [sys.executable, "-c", script, str(studio_path)],
+            check=False,
+            capture_output=True,
+            text=True,
+        )
+    assert "database is locked" in done.stderr
 
 
 def test_a_file_may_be_used_from_another_thread(studio_path: Path, full_studio: Studio) -> None:
