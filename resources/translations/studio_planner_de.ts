@@ -4774,12 +4774,8 @@
         <translation>Aufbau-Vorlagen</translation>
     </message>
     <message>
-        <source>No pattern yet. Save the stack of the chosen piece as one; it can then be put on as many pieces as you like.</source>
-        <translation>Noch keine Vorlage. Den Aufbau des gewählten Stücks als Vorlage speichern; sie passt dann auf beliebig viele Stücke.</translation>
-    </message>
-    <message>
-        <source>Save the stack as a pattern</source>
-        <translation>Aufbau als Vorlage speichern</translation>
+        <source>No pattern yet. Make one of the stack of the chosen piece; it can then be put on as many pieces as you like.</source>
+        <translation>Noch keine Vorlage. Mache eine aus dem Aufbau des gewählten Stücks; sie lässt sich dann auf beliebig viele Stücke legen.</translation>
     </message>
     <message>
         <source>Name of the pattern</source>
@@ -7572,7 +7568,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>Pulling tape, trimming drips</source>
-        <translation>Klebeband abziehen, Tropfen abnehmen</translation>
+        <translation>Klebeband und Tropfen</translation>
     </message>
     <message>
         <source>So long it takes for one piece, by whoever is awake.</source>
@@ -8402,22 +8398,6 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>{name}, niemandem zugesagt.</translation>
     </message>
     <message>
-        <source>It stays where it is until the {coat} can be handled, {until}.</source>
-        <translation>Es bleibt, wo es ist, bis {coat} griffest ist, {until}.</translation>
-    </message>
-    <message>
-        <source>{piece} does not fit on {spot}: with its cover it is too high.</source>
-        <translation>{piece} passt nicht auf {spot}: mit Haube ist es zu hoch.</translation>
-    </message>
-    <message>
-        <source>{piece} does not fit on {spot}: it is longer or wider than that.</source>
-        <translation>{piece} passt nicht auf {spot}: es ist länger oder breiter.</translation>
-    </message>
-    <message>
-        <source>It has been poured on: it stays where it is, with the {coat} on it.</source>
-        <translation>Es ist schon gegossen ({coat}): Es bleibt, wo es ist.</translation>
-    </message>
-    <message>
         <source>Washed and sanded first it can be poured from {soonest} on: the {below} can be sanded from {ready}.</source>
         <translation>Erst gewaschen und angeschliffen, lässt es sich ab {soonest} gießen; schleifbar ({below}) ab {ready}.</translation>
     </message>
@@ -8452,6 +8432,22 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>Dust from sanding {piece} settles until {settled}.</source>
         <translation>Der Staub vom Schleifen von {piece} setzt sich bis {settled}.</translation>
+    </message>
+    <message>
+        <source>It stays where it is until the {coat} can be handled, {until}.</source>
+        <translation>Es bleibt, wo es ist, bis {coat} griffest ist, {until}.</translation>
+    </message>
+    <message>
+        <source>{piece} does not fit on {spot}: with its cover it is too high.</source>
+        <translation>{piece} passt nicht auf {spot}: mit Haube ist es zu hoch.</translation>
+    </message>
+    <message>
+        <source>{piece} does not fit on {spot}: it is longer or wider than that.</source>
+        <translation>{piece} passt nicht auf {spot}: es ist länger oder breiter.</translation>
+    </message>
+    <message>
+        <source>It has been poured on: it stays where it is, with the {coat} on it.</source>
+        <translation>Es ist schon gegossen ({coat}): Es bleibt, wo es ist.</translation>
     </message>
     <message>
         <source>The tape of the {coat} comes first, at {at}.</source>

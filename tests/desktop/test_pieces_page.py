@@ -70,7 +70,7 @@ def test_a_stack_of_five_is_built_dragged_put_on_many_and_all_of_it_undone(
     QTest.keyClick(section, Qt.Key.Key_Down, ALT)
     assert kinds(piece_of(desk, key))[-2:] == [CoatKind.TOP_COAT, CoatKind.LOCK]
     QTest.mouseClick(page.parts.names[PATTERNS], LEFT)
-    QTest.mouseClick(page.patterns.save_button, LEFT)
+    QTest.mouseClick(page.patterns.list.add_button, LEFT)
     rows = page.pieces.list
     page.choose("h1")
     for row in range(rows.count()):
@@ -164,7 +164,7 @@ def test_a_pattern_is_drawn_on_the_blank_of_the_chosen_piece(
 ) -> None:
     page.choose("m")
     page.show_part(PATTERNS)
-    QTest.mouseClick(page.patterns.save_button, LEFT)
+    QTest.mouseClick(page.patterns.list.add_button, LEFT)
     picture = page.patterns.stack.section.picture
     assert picture is not None
     assert picture.piece.rim_mm == piece_of(desk, "m").rim_mm > 0.0
@@ -176,7 +176,7 @@ def test_the_form_of_a_pattern_lies_in_the_window(
     desk: DeskWindow, page: PiecesPage, width: int
 ) -> None:
     page.show_part(PATTERNS)
-    QTest.mouseClick(page.patterns.save_button, LEFT)
+    QTest.mouseClick(page.patterns.list.add_button, LEFT)
     desk.resize(width, 800)
     QApplication.processEvents()
     form = page.patterns.stack.form_scroll
@@ -188,7 +188,7 @@ def test_a_pattern_is_named_worked_on_and_removed(desk: DeskWindow, page: Pieces
     start = studio_of(desk)
     page.choose("m")
     QTest.mouseClick(page.parts.names[PATTERNS], LEFT)
-    QTest.mouseClick(page.patterns.save_button, LEFT)
+    QTest.mouseClick(page.patterns.list.add_button, LEFT)
     type_line(page.patterns.form.fields["name"], "Moonlight")
     assert studio_of(desk).patterns[0].name == "Moonlight"
     page.patterns.stack.choose_coat("lock")

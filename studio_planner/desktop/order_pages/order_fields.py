@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QSize, Qt
 from PySide6.QtWidgets import QListWidget, QListWidgetItem, QWidget
 from typing_extensions import override
 
@@ -16,6 +16,8 @@ if TYPE_CHECKING:
     from studio_planner.desktop.canvas import Canvas
 
 _KEY = Qt.ItemDataRole.UserRole
+_ROW = 24
+"""How high a piece to tick is."""
 _MOST_ROWS = 6
 _IN_A_ROW = 4
 _WEEK = 7
@@ -38,12 +40,13 @@ class PiecesField(Field):
         for key, name in pieces:
             item = QListWidgetItem(name)
             item.setData(_KEY, key)
+            item.setSizeHint(QSize(0, _ROW))
             item.setFlags(item.flags() | Qt.ItemFlag.ItemIsUserCheckable)
             item.setCheckState(Qt.CheckState.Unchecked)
             self.editor.addItem(item)
         self.editor.blockSignals(False)  # noqa: FBT003 - Qt's own
         rows = min(max(len(pieces), 2), _MOST_ROWS)
-        self.editor.setFixedHeight(round(rows * (self.canvas.fonts.plain_height + 8.0)) + 6)
+        self.editor.setFixedHeight(rows * _ROW + 6)
 
     @override
     def value(self) -> tuple[str, ...]:

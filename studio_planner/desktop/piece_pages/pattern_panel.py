@@ -5,6 +5,7 @@ from __future__ import annotations
 from functools import cached_property
 from typing import TYPE_CHECKING
 
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QBoxLayout, QVBoxLayout, QWidget
 
 from studio_planner.craft.errors import InvalidEntry, StudioError
@@ -56,13 +57,10 @@ class PatternPanel(QWidget):
             translate("pieces", "Stack patterns"),
             translate(
                 "pieces",
-                "No pattern yet. Save the stack of the chosen piece as one; it can then be put "
+                "No pattern yet. Make one of the stack of the chosen piece; it can then be put "
                 "on as many pieces as you like.",
             ),
             self,
-        )
-        self.save_button = verb(
-            translate("pieces", "Save the stack as a pattern"), self.add, self
         )
         self.form = Form(desk.canvas, self._rename, self)
         self.form.add(
@@ -92,12 +90,12 @@ class PatternPanel(QWidget):
         self.list.setMinimumHeight(_LIST_HEIGHT)
         what = QVBoxLayout()
         what.setSpacing(6)
-        for part in (self.save_button, self.form, self.put_button, self.of_whom):
+        for part in (self.form, self.put_button, self.of_whom):
             part.setMaximumWidth(_WIDEST)
             what.addWidget(part)
         what.addStretch()
         self._head.setSpacing(_GAP)
-        self._head.addWidget(self.list)
+        self._head.addWidget(self.list, 0, Qt.AlignmentFlag.AlignLeft)
         self._head.addLayout(what)
         self._head.addStretch()
         self._columns.setContentsMargins(0, 0, 0, 0)
@@ -123,7 +121,6 @@ class PatternPanel(QWidget):
             [(one.key, one.name, _coats_line(one)) for one in view.studio.patterns]
         )
         self.list.add_button.setEnabled(bool(pieces))
-        self.save_button.setEnabled(bool(pieces))
         self._show_chosen()
 
     @property

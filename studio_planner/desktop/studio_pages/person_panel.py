@@ -149,7 +149,7 @@ class PersonPanel(QWidget):
         said = "" if block is None else self.week.block_words(block)
         if said and said != self.chosen.text() and self.week.hasFocus():
             QAccessible.updateAccessibility(QAccessibleAnnouncementEvent(self.week, said))
-        self.chosen.setText(said)
+        self.chosen.say(said)
 
 
 def _asleep(person: Person) -> tuple[tuple[int, int], ...]:
