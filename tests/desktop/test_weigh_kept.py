@@ -2,14 +2,18 @@
 
 from __future__ import annotations
 
+import errno
+import os
 from dataclasses import replace
 from datetime import timedelta
+from pathlib import Path
 from typing import TYPE_CHECKING
 
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
+from studio_planner.craft.errors import StudioFileError
 from studio_planner.craft.log import EntryKind
 from studio_planner.desktop.theme import Look
 from studio_planner.desktop.window import DeskWindow
@@ -30,8 +34,6 @@ from tests.desktop.scenes import StillClock
 from tests.services.mixing.bench_mixes import START
 
 if TYPE_CHECKING:
-    from pathlib import Path
-
     from pytestqt.qtbot import QtBot
 
     from studio_planner.desktop.weigh.weigh_window import WeighWindow
@@ -220,10 +222,54 @@ def test_a_mix_of_a_piece_that_is_gone_is_forgotten_in_a_sentence(
     assert weigh.work.running is None
 
 
-def test_a_file_that_nobody_can_read_is_no_running_mix(tmp_path: Path) -> None:
+@pytest.mark.parametrize("content", [b'{"form": 99}', b"\xff\xfe", b"", b"[]", b'{"form": 1}'])
+def test_what_is_no_running_mix_is_put_aside_in_a_sentence(
+    tmp_path: Path, content: bytes
+) -> None:
     kept = KeptMix(tmp_path, tmp_path / "a.studio")
     assert kept.read() is None
-    kept.path.write_text('{"form": 99}', encoding="utf-8")
+    kept.path.write_bytes(content)
+    with pytest.raises(StudioFileError, match="put aside as"):
+        kept.read()
     assert kept.read() is None
+    assert kept.path.with_suffix(".unread").read_bytes() == content
     kept.forget()
-    assert not kept.path.exists()
+
+
+def test_a_mix_whose_file_cannot_be_read_just_now_stays_at_the_scale(
+    weigh: WeighWindow, clock: StillClock, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    tap_until(weigh, clock, Do.STIR)
+    before = weigh.work.running
+
+    def fails(_self: Path) -> bytes:
+        raise OSError(errno.EIO, "Input/output error")
+
+    with monkeypatch.context() as patch:
+        patch.setattr(Path, "read_bytes", fails)
+        weigh.begin()
+    assert weigh.work.running == before
+    assert "the disk reported an error" in weigh.said.text()
+    weigh.begin()
+    assert not weigh.said.text()
+
+
+def test_a_tap_that_no_longer_fits_on_the_disk_is_not_taken(
+    weigh: WeighWindow, clock: StillClock, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """What stands on the disk and on the screen is the same: the mix before the tap."""
+    tap_until(weigh, clock, Do.STIR)
+    before, studio = weigh.work.running, studio_of(weigh)
+
+    def fails(_descriptor: int) -> None:
+        raise OSError(errno.ENOSPC, "No space left on device")
+
+    with monkeypatch.context() as patch:
+        patch.setattr(os, "fsync", fails)
+        clock.when += timedelta(seconds=20)
+        tap(weigh.target)
+    assert "the disk is full" in weigh.said.text()
+    assert weigh.work.running == before
+    assert studio_of(weigh) == studio
+    weigh.begin()
+    assert weigh.work.running == before

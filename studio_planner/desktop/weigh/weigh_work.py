@@ -60,12 +60,12 @@ class WeighWork:
         """Take up what was kept of a mix of the studio on the desk, maybe by another desk."""
         session, kept = self._desk.session, self._kept()
         path = None if session is None else session.path
-        if kept is not None:
-            self.running = kept.read()
-        elif path != self._of:
+        if path != self._of:
             self.running = None
         self._of = path
         self.trouble = ""
+        if kept is not None:
+            self._attempt(lambda: self._take_up(kept))
         if self.running is None:
             return
         if self.stand is None:
@@ -76,6 +76,9 @@ class WeighWork:
             )
         else:
             self._told()  # what a kill came before
+
+    def _take_up(self, kept: KeptMix) -> None:
+        self.running = kept.read()
 
     def follow(self) -> None:
         """Look again where another studio is on the desk, or the mix is of what is gone."""

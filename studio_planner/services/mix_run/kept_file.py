@@ -6,13 +6,14 @@ It lies in the maker's own folder, one for each studio file. Every tap replaces 
 from __future__ import annotations
 
 import json
-from contextlib import suppress
 from datetime import datetime
 from typing import TYPE_CHECKING, Any
 from zlib import crc32
 
+from studio_planner.craft.errors import StudioFileError
 from studio_planner.craft.pieces import Joint
 from studio_planner.craft.plans import PlannedCoat
+from studio_planner.craft.tongue import translate
 from studio_planner.services.mix_run.taps import RunningMix, Tap, TapKind
 from studio_planner.storage.file_errors import told_about
 from studio_planner.storage.placing import placed
@@ -44,10 +45,27 @@ class KeptMix:
                 temporary.write_text(_text(running), encoding="utf-8")
 
     def read(self) -> RunningMix | None:
-        """What was kept; None when there is none, or nobody can read it any more."""
-        with suppress(OSError, ValueError, KeyError, TypeError):
-            return _running(json.loads(self.path.read_text(encoding="utf-8")))
-        return None
+        """What was kept; None when there is none.
+
+        StudioFileError in one sentence when it cannot be read. What is no running mix of ours
+        is put aside first, so that the next mix does not write over it.
+        """
+        with told_about(self.path, reading=True):
+            if not self.path.exists():
+                return None
+            content = self.path.read_bytes()
+            try:
+                return _running(json.loads(content))
+            except (ValueError, KeyError, TypeError) as error:
+                aside = self.path.with_suffix(".unread")
+                self.path.replace(aside)
+                raise StudioFileError(
+                    translate(
+                        "weigh",
+                        "What was kept of the mix on the scale cannot be read; it was put "
+                        "aside as {path}. Look into the log for what was weighed.",
+                    ).format(path=aside)
+                ) from error
 
     def forget(self) -> None:
         """Keep it no more; StudioFileError in one sentence when it cannot be taken away."""
