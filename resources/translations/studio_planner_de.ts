@@ -11055,6 +11055,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <source>The studio was changed since: take these pours back in the log.</source>
         <translation>Das Studio wurde seither geändert: Nimm diese Güsse im Buch zurück.</translation>
     </message>
+    <message>
+        <source>What was kept of the mix on the scale cannot be read; it was put aside as {path}. Look into the log for what was weighed.</source>
+        <translation>Was von der Mischung auf der Waage aufgehoben war, lässt sich nicht lesen; es liegt jetzt beiseite als {path}. Was gewogen wurde, steht im Buch.</translation>
+    </message>
 </context>
 <context>
     <name>weights</name>
