@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from datetime import UTC, datetime, timedelta
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.log_legs import legs_of_pours
 from studio_planner.planning.keeping.repairing import Aim, Repair
 from studio_planner.planning.keeping.replanning import KeepingRound
 from studio_planner.planning.placing.chain_times import Means
@@ -78,6 +79,7 @@ class Rounds:
         self._until = int(last.timestamp())
         self._end = int(end.timestamp())
         hold = shortest_hold(self.timing)
+        self._carried = legs_of_pours(studio)
         self._shop = Workshop(studio, int(now.timestamp()), self._end, hold)
         for piece in studio.pieces:
             hold_poured(studio, self._means(self._shop), piece)
@@ -89,6 +91,7 @@ class Rounds:
             edges=self._clockwork.edges,
             air=self._clockwork.air,
             place_of_spot={s.key: p.key for p in self.studio.places for s in p.spots},
+            carried=self._carried,
             now=grid_up(self.now.timestamp()),
             until=self._until,
             end=self._end,

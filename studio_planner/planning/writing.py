@@ -85,21 +85,21 @@ _Labelled = tuple[str, PlannedCoat]
 
 def _coats(placer: Placer, placement: Placement) -> list[_Labelled]:
     rows = []
-    times = placer.finisher.times(placement.laid)
     for index, task in enumerate(placement.chain.tasks):
         start = placement.starts[index]
         end = start + task.block
         label = mix_label(placement, index)
         spots = placement.laid.grounds[index].spots
-        for piece, spot in zip(placement.chain.pieces, spots, strict=True):
-            known = placer.means.air.known(times.place(index), start, end)
+        for piece, free in zip(placement.chain.pieces, spots, strict=True):
+            spot = free if task.fixed is None else task.fixed.spot
+            known = placer.means.air.known(placer.means.place_of_spot[spot], start, end)
             coat = PlannedCoat(
                 number=0,
                 piece=piece.key,
                 coat=task.coat.key,
                 start=_moment(start) if task.fixed is None else task.fixed.start,
                 end=_moment(end) if task.fixed is None else task.fixed.end,
-                spot=spot if task.fixed is None else task.fixed.spot,
+                spot=spot,
                 joint=placement.laid.joints[index].joint,
                 mix=0,
                 person=placement.people[index],

@@ -12,6 +12,7 @@ from itertools import zip_longest
 from operator import attrgetter
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.log_legs import legs_from, legs_of_pours, rested
 from studio_planner.craft.pieces import Joint
 from studio_planner.science.stages import Stage
 from studio_planner.services.doorways import doorway_for, safe_window
@@ -19,9 +20,10 @@ from studio_planner.services.film_shades import FIRM, Film
 from studio_planner.services.ready_flags import FLAG_STAGES, flags_of, kept_flags
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator, Sequence
+    from collections.abc import Iterator, Mapping, Sequence
     from datetime import datetime
 
+    from studio_planner.craft.log_legs import SpotLeg
     from studio_planner.craft.pieces import Coat, Piece
     from studio_planner.craft.plans import Plan, PlannedCoat, PlannedStep, Readiness
     from studio_planner.craft.products import Product
@@ -37,7 +39,7 @@ _ENDS = (*FLAG_STAGES, Stage.TACK_FREE)
 _WINDOW = (Stage.RECOAT_OPENS, Stage.RECOAT_CLOSES)
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class PlannedStudio:
     """What all lanes share: the studio, its plan, its clocks and its hands."""
 
@@ -45,6 +47,11 @@ class PlannedStudio:
     plan: Plan | None
     timing: Timing
     hands: Hands
+
+    @cached_property
+    def carried(self) -> Mapping[tuple[str, str], tuple[SpotLeg, ...]]:
+        """Where the pieces of all pours were from when, by piece and coat."""
+        return legs_of_pours(self.studio)
 
 
 class Ribbon:
@@ -247,6 +254,7 @@ class Lane:
         ready: Sequence[Readiness] = (),
     ) -> None:
         """Lay out one piece; `coats`, `steps` and `ready` are all that the plan has for it."""
+        self._whole = whole
         self.studio = whole.studio
         self.plan = whole.plan
         self.timing = whole.timing
@@ -302,16 +310,31 @@ class Lane:
     @cached_property
     def legs(self) -> tuple[Leg, ...]:
         """Where the piece is from when: on a spot until *handle*, then at rest."""
-        rest = self.studio.resting_place
         legs: list[Leg] = []
         for coat, following in zip_longest(self.coats, self.coats[1:]):
-            place = self.studio.place_of_spot(coat.spot).key
-            if not legs or legs[-1][0] != place:
-                legs.append((place, coat.start))
-            if rest is None or rest.key == place:
-                continue
-            product = self.studio.product(self.piece.coat(coat.coat).product)
-            handled = self.timing.safe(product, Stage.HANDLE, [(place, coat.end)])
-            if handled is not None and (following is None or handled < following.start):
-                legs.append((rest.key, handled))
+            for place, since in self._legs_on(coat, following):
+                if not legs or legs[-1][0] != place:
+                    legs.append((place, since))
         return tuple(legs)
+
+    def _legs_on(self, coat: PlannedCoat, following: PlannedCoat | None) -> list[Leg]:
+        """Where the piece is from a coat on until the following one."""
+        rest, place_of = self.studio.resting_place, self.studio.place_of_spot
+        legs = [(place_of(spot).key, since) for spot, since in self.stands(coat)]
+        if rest is None or all(place == rest.key for place, _ in legs):
+            return legs
+        product = self.studio.product(self.piece.coat(coat.coat).product)
+        handled = self.timing.safe(product, Stage.HANDLE, legs_from(legs, coat.end))
+        if handled is None or (following is not None and handled >= following.start):
+            return legs
+        return rested(legs, handled, rest.key)
+
+    def stands(self, coat: PlannedCoat) -> tuple[SpotLeg, ...]:
+        """The spots that the piece is on from a coat on: where it was carried, if it was."""
+        own = ((coat.spot, coat.start),)
+        told = self._whole.carried if coat.poured else {}
+        return told.get((coat.piece, coat.coat), own)
+
+    def lies_on(self, coat: PlannedCoat) -> str:
+        """The spot (a key) that the piece is on last with a coat on."""
+        return self.stands(coat)[-1][0]

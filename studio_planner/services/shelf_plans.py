@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from datetime import timedelta
+from itertools import zip_longest
 from typing import TYPE_CHECKING
 
 from studio_planner.science.stages import Stage
@@ -88,11 +89,14 @@ def _stays(bars: Sequence[Bar]) -> list[tuple[str, datetime, datetime | None]]:
         if not isinstance(bar, Ribbon):
             continue
         until = bar.film.safe(Stage.HANDLE)
-        last = stays[-1] if stays else None
-        if last and last[0] == bar.planned.spot and (last[2] is None or last[2] >= bar.start):
-            stays[-1] = (last[0], last[1], until)
-        else:
-            stays.append((bar.planned.spot, bar.start, until))
+        stands = bar.lane.stands(bar.planned)
+        for (spot, since), carried in zip_longest(stands, [at for _, at in stands[1:]]):
+            left = min((when for when in (until, carried) if when is not None), default=None)
+            last = stays[-1] if stays else None
+            if last and last[0] == spot and (last[2] is None or last[2] >= since):
+                stays[-1] = (last[0], last[1], left)
+            elif left is None or since < left:
+                stays.append((spot, since, left))
     return stays
 
 

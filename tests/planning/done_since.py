@@ -1,4 +1,4 @@
-"""What hypothesis has makers write down after a first pour: sanding, tape, drips."""
+"""What hypothesis has makers write down after a first pour: sanding, tape, drips, moves."""
 
 from __future__ import annotations
 
@@ -24,7 +24,10 @@ class Draw(Protocol):
 
 
 def done_since(pick: Draw, studio: Studio, start: datetime) -> tuple[LogEntry, ...]:
-    """What was done to pieces whose first coat is on: sanded, tape pulled, drips trimmed."""
+    """What was done to pieces whose first coat is on: sanded, tape pulled, drips trimmed.
+
+    And where they were carried, which may be right at the pour, or long after it was hard.
+    """
     entries: list[LogEntry] = []
     for pour in studio.poured:
         stack = studio.piece(pour.piece).stack
@@ -42,6 +45,19 @@ def done_since(pick: Draw, studio: Studio, start: datetime) -> tuple[LogEntry, .
                     written=start,
                     piece=pour.piece,
                     coat=coat,
+                )
+            )
+        for _ in range(pick.one_of(0, 0, 1, 2)):
+            minutes = (start - pour.start).total_seconds() // 60
+            since = timedelta(minutes=minutes * pick.one_of(0.5, 0.0, 0.2, 1.0) // 1)
+            entries.append(
+                LogEntry(
+                    number=len(entries) + 1,
+                    kind=EntryKind.MOVED,
+                    at=pour.start + since,
+                    written=start,
+                    piece=pour.piece,
+                    spot=pick.one_of(*(spot.key for spot in reversed(studio.spots))),
                 )
             )
     return tuple(entries)

@@ -83,6 +83,8 @@ class SpotDrawing:
     def _draw_pours(self, painter: QPainter, one: Standing, box: QRectF) -> None:
         theme = self._canvas.theme
         for coat in one.coats:
+            if coat.start < one.start:
+                continue  # it was poured on another spot, and carried here
             block = self._block(coat, box)
             if coat.poured:
                 painter.setPen(QPen(theme.colour("ink"), 1.0))

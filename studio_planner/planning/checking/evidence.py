@@ -5,13 +5,15 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, NamedTuple
 
 from studio_planner.craft.products import ProductKind
 from studio_planner.planning.checking.film import FilmRates
 from studio_planner.science.stages import Edge, Stage, safe_edge
 
 if TYPE_CHECKING:
+    from collections.abc import Mapping, Sequence
+
     from studio_planner.craft.pieces import Coat, Piece
     from studio_planner.craft.places import Place, Spot
     from studio_planner.craft.plans import PlannedCoat
@@ -111,17 +113,34 @@ class Clocks:
         return self._rates[key]
 
 
+class Stand(NamedTuple):
+    """A spot in its place, and the second from which a piece stands there."""
+
+    spot: Spot
+    place: Place
+    since: float
+
+
 class Lane:
     """The coats of one piece that are planned or poured, and where the piece is meanwhile.
 
-    From a block's start the piece is where the coat's spot is. When that coat can be handled
-    (late edge, in that place) and no later coat has started, it rests in the resting place.
+    From a block's start the piece is where the coat's spot is, or where it was carried since.
+    When that coat can be handled (late edge, where it stood till then) and no later coat has
+    started, it rests in the resting place; what is carried later than that stays there.
     """
 
     def __init__(
-        self, piece: Piece, laid: list[Laid], clocks: Clocks, rest: str | None
+        self,
+        piece: Piece,
+        laid: list[Laid],
+        clocks: Clocks,
+        rest: str | None,
+        carried: Mapping[int, Sequence[Stand]],
     ) -> None:
-        """Order the coats by their place in the stack; at most one for each."""
+        """Order the coats by their place in the stack; at most one for each.
+
+        `carried` are the stands of poured coats at a position, where the log tells them.
+        """
         self.piece = piece
         self.laid = sorted(laid, key=lambda coat: coat.index)
         self._by_index = {coat.index: coat for coat in self.laid}
@@ -129,6 +148,8 @@ class Lane:
         self._reached: dict[tuple[int, Stage, Edge], float | None] = {}
         self._next: dict[int, Laid | None] = {}
         self.freed: dict[int, float | None] = {}
+        self.stands: dict[int, list[Stand]] = {}
+        self._carried = carried
         self._legs: list[Leg] = []
         self._follow(rest)
 
@@ -136,18 +157,27 @@ class Lane:
         in_time = sorted(self.laid, key=lambda coat: (coat.start, coat.index))
         for coat, after in zip(in_time, [*in_time[1:], None], strict=True):
             self._next[coat.index] = after
-            self._legs.append((coat.place.key, coat.start))
-            freed = self._handle_in_place(coat)
-            self.freed[coat.index] = freed
+            stands = self._stands(coat, math.inf if after is None else after.start)
+            freed = self._handle_in_place(coat, stands)
+            self.stands[coat.index], self.freed[coat.index] = stands, freed
+            legs = [(stand.place.key, stand.since) for stand in stands]
             over = freed is not None and (after is None or freed < after.start)
             if freed is not None and over and rest is not None:
-                self._legs.append((rest, max(freed, coat.start)))
+                legs.append((rest, max(freed, coat.start)))
+            # Whoever is carried at that very second is carried after it.
+            self._legs += sorted(legs, key=lambda leg: leg[1])
 
-    def _handle_in_place(self, coat: Laid) -> float | None:
+    def _stands(self, coat: Laid, until: float) -> list[Stand]:
+        own = Stand(coat.spot, coat.place, coat.start)
+        first, *later = self._carried.get(coat.index, (own,))
+        since = [stand for stand in later if coat.start < stand.since < until]
+        return [first._replace(since=coat.start), *since]
+
+    def _handle_in_place(self, coat: Laid, stands: list[Stand]) -> float | None:
         stage = self.stage_on_sheet(coat.product, Stage.HANDLE)
         if stage is None:
             return coat.end if coat.leaf else None
-        legs = [(coat.place.key, coat.start)]
+        legs = [(stand.place.key, stand.since) for stand in stands]
         return self._clocks.reached(coat.product, stage, Edge.LATE, legs, coat.end)
 
     def coat(self, index: int) -> Laid | None:

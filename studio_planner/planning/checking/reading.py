@@ -7,15 +7,19 @@ from datetime import UTC, datetime, timedelta
 from itertools import groupby
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.log_legs import legs_of_pours
 from studio_planner.craft.pieces import Joint
 from studio_planner.craft.standing import done_steps, sanded_for
-from studio_planner.planning.checking.evidence import Clocks, Laid, Lane
+from studio_planner.planning.checking.evidence import Clocks, Laid, Lane, Stand
 from studio_planner.planning.checking.findings import Finding, Rule
 from studio_planner.planning.checking.words import coat_name, local
 
 if TYPE_CHECKING:
+    from collections.abc import Sequence
+
     from studio_planner.craft.hands import Person
     from studio_planner.craft.local_time import Span
+    from studio_planner.craft.log_legs import SpotLeg
     from studio_planner.craft.pieces import Coat, Piece
     from studio_planner.craft.plans import Plan, PlannedCoat, PlannedStep
     from studio_planner.craft.studio import Studio
@@ -248,10 +252,24 @@ class Reading:
         for laid in sorted(self.laid, key=lambda laid: laid.start):
             once.setdefault((laid.piece.key, laid.index), laid)
         ordered = sorted(once.values(), key=lambda laid: laid.piece.key)
-        return {
-            key: Lane(self._pieces[key], list(coats), self.clocks, rest.key if rest else None)
-            for key, coats in groupby(ordered, key=lambda laid: laid.piece.key)
-        }
+        legs = legs_of_pours(self.studio)
+        lanes = {}
+        for key, coats in groupby(ordered, key=lambda laid: laid.piece.key):
+            mine = list(coats)
+            carried = {
+                coat.index: self._stands(legs[key, coat.coat.key])
+                for coat in mine
+                if coat.planned.poured and (key, coat.coat.key) in legs
+            }
+            home = rest.key if rest else None
+            lanes[key] = Lane(self._pieces[key], mine, self.clocks, home, carried)
+        return lanes
+
+    def _stands(self, legs: Sequence[SpotLeg]) -> list[Stand]:
+        return [
+            Stand(self.studio.spot(spot), self._place_by_spot[spot], since.timestamp())
+            for spot, since in legs
+        ]
 
 
 def _coat_of(piece: Piece | None, key: str) -> Coat | None:

@@ -19,7 +19,10 @@ if TYPE_CHECKING:
 
 
 class _Stay(NamedTuple):
-    """A piece on a spot from its pour until it can be handled or is moved [s]."""
+    """A piece on a spot from its pour, or since it was carried there, until it goes [s].
+
+    It goes when it can be handled, with the next coat, or is carried somewhere else.
+    """
 
     spot: str
     start: float
@@ -45,7 +48,11 @@ def _stays(lane: Lane) -> Iterator[_Stay]:
         end = math.inf if freed is None else freed
         if after is not None:
             end = min(end, after.start)
-        yield _Stay(laid.planned.spot, laid.start, end, laid)
+        stands = lane.stands[laid.index]
+        leaves = [*(stand.since for stand in stands[1:]), end]
+        for stand, left in zip(stands, leaves, strict=True):
+            if stand is stands[0] or stand.since < end:
+                yield _Stay(stand.spot.key, stand.since, min(left, end), laid)
 
 
 def _moved_too_early(reading: Reading, lane: Lane) -> Iterator[Finding]:
@@ -55,10 +62,11 @@ def _moved_too_early(reading: Reading, lane: Lane) -> Iterator[Finding]:
             yield from _never_freed(reading, lane, laid, freed)
             continue
         early = freed is None or after.start < freed - SLACK_SECONDS
-        if early and after.planned.spot != laid.planned.spot:
+        there = lane.stands[laid.index][-1].spot
+        if early and after.planned.spot != there.key:
             name = coat_name(laid.piece, laid.coat)
             sentence = (
-                f"is moved from {laid.spot.name} to {after.spot.name} "
+                f"is moved from {there.name} to {after.spot.name} "
                 f"{reading.local(after.start)}, but the {name} can be handled from "
             )
             yield reading.about(Rule.SPOT, after, sentence + reading.local(freed))

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, TypeAlias
 
+from studio_planner.craft.log_legs import legs_from, rested
 from studio_planner.craft.products import ProductKind
 from studio_planner.craft.sheet_stages import cover_stage, handle_stage
 from studio_planner.planning.clocks.stage_times import AtOnce, NotAfter, NotBefore
@@ -13,7 +14,7 @@ from studio_planner.science.clocks import reached_through
 from studio_planner.science.stages import Edge
 
 if TYPE_CHECKING:
-    from collections.abc import Sequence
+    from collections.abc import Callable, Iterable, Sequence
 
     from studio_planner.craft.products import Product
     from studio_planner.craft.timing import Timing
@@ -27,18 +28,29 @@ _Joint = tuple[str, str, "Stage | None", "Stage | None", int, int, bool]
 """Product below, its place, the stages that open and close, both blocks [s], likely edges."""
 
 
-class _Moving:
-    """A clock for a place that a piece leaves at *handle* to rest in the room."""
+_Clocks: TypeAlias = "Sequence[tuple[StageClock, float]]"
 
-    def __init__(self, here: StageClock, rest: StageClock, handle: StageClock) -> None:
-        self._here, self.rest, self._handle = here, rest, handle
+
+class _Moving:
+    """A clock in one place, or along a way, that a piece leaves at *handle* for the room.
+
+    Without a room to rest in it goes nowhere else.
+    """
+
+    def __init__(
+        self,
+        way: _Clocks,
+        rest: StageClock | None = None,
+        handled: Callable[[float], float | None] | None = None,
+    ) -> None:
+        self.way, self._rest, self._handled = way, rest, handled
 
     def reached(self, spread: float) -> float | None:
-        """When the stage is reached: here until handle, then in the room."""
-        leaves = self._handle.reached(spread)
-        if leaves is None:
-            return self._here.reached(spread)
-        return reached_through([(self._here, spread), (self.rest, leaves)])
+        """When the stage is reached: along the way until handle, then in the room."""
+        legs = legs_from(self.way, spread)
+        if self._rest is not None and self._handled is not None:
+            legs = rested(legs, self._handled(spread), self._rest)
+        return reached_through(legs)
 
     def start_for(self, by: float) -> float | None:
         """The latest grid start that has reached it by `by`, found by halving."""
@@ -68,6 +80,23 @@ class Edges:
         self._after: dict[tuple[str, str, Stage, Edge], NotAfter | None] = {}
         self._cover: dict[tuple[str, str], NotBefore | None] = {}
         self._windows: dict[_Joint, WindowTimes] = {}
+        self._ways: dict[str, list[tuple[str, float]]] = {}
+
+    def way(self, legs: Iterable[tuple[str, float]]) -> str:
+        """What to ask for as a place for a poured piece that was carried along legs."""
+        way: list[tuple[str, float]] = []
+        for place, since in legs:
+            if not way or way[-1][0] != place:
+                way.append((place, since))
+        if len(way) == 1:
+            return way[0][0]
+        name = "\n".join(f"{place} {since}" for place, since in way)
+        self._ways[name] = way
+        return name
+
+    def legs(self, place: str, since: float) -> list[tuple[str, float]]:
+        """Where a piece is from `since` on, in a place or on a way, until it goes to rest."""
+        return legs_from(self._ways.get(place, [(place, since)]), since)
 
     def not_before(
         self, product: Product, place: str, stage: Stage, edge: Edge = Edge.LATE
@@ -98,9 +127,7 @@ class Edges:
         key = (product.key, place)
         if key not in self._handle:
             stage = handle_stage(product)
-            clock = None
-            if stage is not None:
-                clock = self._timing.clock(product, place, stage, Edge.LATE)
+            clock = None if stage is None else self._staying(product, place, stage, Edge.LATE)
             self._handle[key] = AtOnce() if clock is None else NotBefore(clock)
         return self._handle[key]
 
@@ -145,7 +172,7 @@ class Edges:
         return WindowTimes(opening, closing, blocks)
 
     def along(
-        self, product: Product, stage: Stage, edge: Edge, legs: Sequence[tuple[str, int]]
+        self, product: Product, stage: Stage, edge: Edge, legs: Sequence[tuple[str, float]]
     ) -> float | None:
         """When a stage is reached along an itinerary of places; None when never.
 
@@ -160,12 +187,26 @@ class Edges:
     def _clock(
         self, product: Product, place: str, stage: Stage, edge: Edge
     ) -> StageClock | _Moving | None:
-        here = self._timing.clock(product, place, stage, edge)
+        here = self._staying(product, place, stage, edge)
         rest = self._timing.clock(product, self.rest, stage, edge)
         if here is None or rest is None or place == self.rest:
             return here
         handle = handle_stage(product)
+        way = here.way if isinstance(here, _Moving) else [(here, 0.0)]
         if handle is None:
-            return rest if product.kind is ProductKind.LEAF else here
-        leaves = self._timing.clock(product, place, handle, Edge.LATE)
-        return here if leaves is None else _Moving(here, rest, leaves)
+            return _Moving(way, rest, float) if product.kind is ProductKind.LEAF else here
+        leaves = self._staying(product, place, handle, Edge.LATE)
+        return here if leaves is None else _Moving(way, rest, leaves.reached)
+
+    def _staying(
+        self, product: Product, place: str, stage: Stage, edge: Edge
+    ) -> StageClock | _Moving | None:
+        """The clock of a piece that never goes to rest."""
+        if place not in self._ways:
+            return self._timing.clock(product, place, stage, edge)
+        clocks = [
+            (self._timing.clock(product, one, stage, edge), since)
+            for one, since in self._ways[place]
+        ]
+        known = [(clock, since) for clock, since in clocks if clock is not None]
+        return _Moving(known) if len(known) == len(clocks) else None

@@ -80,17 +80,17 @@ def _spot_needs(frame: Frame, roughs: Sequence[Rough]) -> Iterator[_Need]:
     for at, rough in enumerate(roughs):
         for first, last, until in _stays(frame, rough):
             for piece in range(len(rough.chain.pieces)):
-                had = _spot_before(rough, first, piece)
-                fixed = rough.chain.tasks[first].fixed is not None
+                fact = _lies_on(frame, rough, first, last)
+                fixed = fact is not None
+                had, since = fact or (_spot_before(rough, first, piece), rough.starts[first])
                 yield _Need(
-                    start=rough.starts[first],
+                    start=since,
                     end=until,
                     whom=(at, first, piece),
                     among=(had,) if fixed else rough.spots[first].spots,
                     had=had,
                     fact=fixed,
                 )
-                del last
 
 
 def _stays(frame: Frame, rough: Rough) -> Iterator[tuple[int, int, int]]:
@@ -108,15 +108,19 @@ def _freed(frame: Frame, rough: Rough, index: int) -> int:
     task = rough.chain.tasks[index]
     if task.stays and index + 1 < len(rough.starts):
         return rough.starts[index + 1] + 1
-    handle = frame.means.edges.handle(task.product, rough.spots[index].place)
+    place = rough.spots[index].place if task.fixed is None else frame.means.place_of(task.fixed)
+    handle = frame.means.edges.handle(task.product, place)
     handled = handle.at(rough.starts[index] + task.block)
     return frame.means.end if handled is None else handled
 
 
+def _lies_on(frame: Frame, rough: Rough, first: int, last: int) -> tuple[str, int] | None:
+    """The spot that a piece is on by the last poured of some coats, since when [s]."""
+    fixed = [task.fixed for task in rough.chain.tasks[first : last + 1] if task.fixed]
+    return frame.means.legs(fixed[-1])[-1] if fixed else None
+
+
 def _spot_before(rough: Rough, index: int, piece: int) -> str:
-    fixed = rough.chain.tasks[index].fixed
-    if fixed is not None:
-        return fixed.spot
     placed = rough.lane.placed
     return "" if placed is None else placed.laid.grounds[index].spots[piece]
 
@@ -162,7 +166,7 @@ def _placement(
     grounds: list[Ground] = []
     for first, last, _ in _stays(frame, rough):
         mine = tuple(spots[at, first, piece] for piece in range(len(rough.chain.pieces)))
-        grounds += [Ground(rough.spots[first].place, mine)] * (last + 1 - first)
+        grounds += [Ground(rough.spots[last].place, mine)] * (last + 1 - first)
     laid = Laid(rough.chain, tuple(grounds), rough.starts, rough.joints, rough.mixes)
     packed = tuple(
         Packed(pack.start, pack.end, people["pack", at, number])

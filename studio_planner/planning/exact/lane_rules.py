@@ -56,8 +56,10 @@ class LaneRules:
     def _coat(self, index: int) -> CoatUnknowns:
         task, room = self._chain.tasks[index], self._room
         if task.fixed is not None:
-            where = self._spots_with(task.fixed.spot)
-            return self._maker.poured(task, where, int(task.fixed.start.timestamp()))
+            means, start = self._draft.frame.means, int(task.fixed.start.timestamp())
+            spot, since = means.legs(task.fixed)[-1]
+            where, way = self._spots_with(spot), means.place_of(task.fixed)
+            return self._maker.poured(task, where, start, way, since)
         placed = room.lane.placed
         if index in room.settled and placed is not None:
             shared = placed.laid.chain.tasks[index]
@@ -254,7 +256,7 @@ class LaneRules:
     def _hold(self, coat: CoatUnknowns, until: Quantity) -> None:
         draft, pieces = self._draft, len(self._chain.pieces)
         for spots, on in coat.on:
-            draft.held[spots].append((draft.span_until(coat.start, until, on), pieces))
+            draft.held[spots].append((draft.span_until(coat.since, until, on), pieces))
 
     # Packing
 

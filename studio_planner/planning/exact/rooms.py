@@ -97,7 +97,7 @@ class RoomMaker:
         }
         places = [spots.place for spots in self.spots(lane)]
         fixed = {
-            index: self._frame.means.place_of_spot[task.fixed.spot]
+            index: self._frame.means.place_of(task.fixed)
             for index, task in enumerate(chain.tasks)
             if task.fixed is not None
         }

@@ -9,6 +9,7 @@ from studio_planner.planning.exact.answers import Rough, Work
 from studio_planner.planning.exact.choices import is_wet
 from studio_planner.planning.exact.lanes import Lane, Settled
 from studio_planner.planning.exact.left_lying import held_spots, placed_pieces, wet_lying
+from studio_planner.planning.placing.placements import stays_of
 
 if TYPE_CHECKING:
     from collections.abc import Collection, Iterable, Sequence
@@ -92,8 +93,11 @@ class Takings:
             last = index + 1 == len(laid.starts)
             until = self._frame.finisher.freed(laid, index)
             until = until if last else min(until, laid.starts[index + 1])
-            spots = laid.grounds[index].spots if task.fixed is None else (task.fixed.spot,)
-            taken.spots += [(spot, start, until) for spot in spots]
+            legs = [(spot, start) for spot in laid.grounds[index].spots]
+            if task.fixed is not None:
+                legs = self._frame.means.legs(task.fixed)[-1:]
+            for leg in legs:
+                taken.spots += stays_of([leg], until)
             if is_wet(task):
                 taken.wet.append((start, times.covered(index, start)))
             if task.fixed is None:
@@ -127,7 +131,9 @@ class Takings:
 
     def _alike_spots(self, placed: Placement, index: int) -> AlikeSpots:
         fixed = placed.laid.chain.tasks[index].fixed
-        return self._spots[placed.laid.grounds[index].spots[0] if fixed is None else fixed.spot]
+        if fixed is not None:
+            return self._spots[self._frame.means.legs(fixed)[-1][0]]
+        return self._spots[placed.laid.grounds[index].spots[0]]
 
     def _alike_hands(self, person: str | None) -> AlikeHands | None:
         return None if person is None else self._hands[person]

@@ -47,6 +47,10 @@ class CoatUnknowns:
     """The slots in which it may start."""
     known_start: int | None = None
     """The second at which a poured coat was started."""
+    place: str = ""
+    """What clocks are asked for as the place of a poured coat."""
+    since: Quantity = 0
+    """The slot from which it is on its spot."""
 
     @property
     def alone(self) -> Flag:
@@ -73,8 +77,19 @@ class CoatMaker:
         self.grid = choices.grid
         self.yes = model.yes
 
-    def poured(self, task: Task, where: AlikeSpots, start: int) -> CoatUnknowns:
-        """A coat that is poured: nothing is unknown."""
+    def poured(
+        self,
+        task: Task,
+        where: AlikeSpots,
+        start: int,
+        place: str | None = None,
+        since: int | None = None,
+    ) -> CoatUnknowns:
+        """A coat that is poured: nothing is unknown.
+
+        It cures in the place of its spot, and is there from its start [s], unless a `place`
+        and a second tell otherwise.
+        """
         return CoatUnknowns(
             task=task,
             start=self.grid.down(start),
@@ -82,6 +97,8 @@ class CoatMaker:
             on=[(where, self.yes)],
             lasting=[(task.block, self.yes)],
             known_start=start,
+            place=where.place if place is None else place,
+            since=self.grid.down(start if since is None else since),
         )
 
     def free(
@@ -107,6 +124,7 @@ class CoatMaker:
             minutes=0,
             on=self.one_of(places),
             by=self.one_of(hands),
+            since=start,
             lasting=self.one_of(lengths),
             window=(whole[0][0], whole[-1][1]) if whole else (0, 0),
         )
@@ -209,8 +227,7 @@ class CoatMaker:
         It is known that `later` is never before some slot: what is earlier needs no saying.
         """
         if coat.known_start is not None:
-            place = coat.on[0][0].place
-            slot = self._slot(coat, place, reach, coat.known_start)
+            slot = self._slot(coat, reach, coat.known_start)
             self.model.at_least(later, slot, when)
             return
         alone = coat.lasting[0][0] // MINUTE
@@ -247,8 +264,7 @@ class CoatMaker:
     ) -> None:
         """`later` (a slot) is not after a reach of the coat, when all flags are set."""
         if coat.known_start is not None:
-            place = coat.on[0][0].place
-            slot = self._slot(coat, place, reach, coat.known_start)
+            slot = self._slot(coat, reach, coat.known_start)
             self.model.at_least(slot, later, when)
             return
         begin = self.grid_minutes(coat.start)
@@ -267,5 +283,6 @@ class CoatMaker:
         """The same of a known slot."""
         return slot * (self.grid.step // MINUTE)
 
-    def _slot(self, coat: CoatUnknowns, place: str, reach: Reach, start: int) -> int:
-        return self._reaches.slot(coat.task.product, place, reach, start, coat.task.block)
+    def _slot(self, coat: CoatUnknowns, reach: Reach, start: int) -> int:
+        task = coat.task
+        return self._reaches.slot(task.product, coat.place, reach, start, task.block)

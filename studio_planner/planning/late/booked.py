@@ -95,7 +95,7 @@ def spot_freed(
     stays = handle_stage(product) is None and product.kind is not ProductKind.LEAF
     if stays and after is not None:
         return int(after.start.timestamp())
-    clock = means.edges.handle(product, means.place_of_spot[coat.spot])
+    clock = means.edges.handle(product, means.place_of(coat))
     handled = clock.at(int(coat.end.timestamp()))
     return means.end if handled is None else handled
 

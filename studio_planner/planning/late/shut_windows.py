@@ -42,8 +42,7 @@ def _shuts(means: Means, chain: Chain, task: Task, rows: Mapping[str, PlannedCoa
         return False
     below, lower = chain.tasks[task.below], rows[chain.tasks[task.below].coat.key]
     start, end = int(lower.start.timestamp()), int(lower.end.timestamp())
-    place = means.place_of_spot[lower.spot]
-    opens, closes = window_of(means.edges, task, below, place, (start, end))
+    opens, closes = window_of(means.edges, task, below, means.place_of(lower), (start, end))
     if opens is None:
         return True
     wished = grid_up(opens), grid_down(closes - task.block)

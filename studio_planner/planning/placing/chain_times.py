@@ -75,6 +75,7 @@ class ChainTimes(CoatTimes):
         `sandings` are kept for the coats at these positions where they still can be.
         """
         super().__init__(means, chain, grounds)
+        self._grounds = grounds
         self.tape_seconds = means.tape_seconds
         self._allow = allow
         self._sandings = sandings

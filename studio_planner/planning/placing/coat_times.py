@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.log_legs import rested
 from studio_planner.planning.clocks.stage_times import ALWAYS
 from studio_planner.science.stages import Edge, Stage
 
@@ -23,9 +24,8 @@ class CoatTimes:
         """Answer for a chain on grounds, one for each coat."""
         self._means = means
         self._chain = chain
-        self._grounds = grounds
         self._places = [
-            ground.place if task.fixed is None else means.place_of_spot[task.fixed.spot]
+            ground.place if task.fixed is None else means.place_of(task.fixed)
             for task, ground in zip(chain.tasks, grounds, strict=True)
         ]
 
@@ -34,7 +34,7 @@ class CoatTimes:
         return self._chain.tasks[index]
 
     def place(self, index: int) -> str:
-        """The place that a coat stands in until it can be handled."""
+        """The place that a coat stands in until it can be handled, or its way."""
         return self._places[index]
 
     def rests_from(self, index: int) -> bool:
@@ -95,17 +95,19 @@ class CoatTimes:
         exact = self._means.edges.along(product, task.sheet_closes, edge or Edge.EARLY, legs)
         return ALWAYS if exact is None else int(exact) - 2
 
-    def itinerary(self, starts: Sequence[int], index: int, since: int) -> list[tuple[str, int]]:
+    def itinerary(
+        self, starts: Sequence[int], index: int, since: int
+    ) -> list[tuple[str, float]]:
         """Where a piece is from `since` on, when coat `index` is on it: places and seconds."""
         if self.rests_from(index):
             return [(self._means.edges.rest, since)]
-        legs: list[tuple[str, int]] = []
+        legs: list[tuple[str, float]] = []
         for later in range(index, len(starts)):
             begins = since if later == index else starts[later]
-            legs.append((self.place(later), begins))
-            leaves = self._leaves(later, starts)
-            if leaves is not None:
-                legs.append((self._means.edges.rest, max(leaves, begins)))
+            until = starts[later + 1] if later + 1 < len(starts) else ALWAYS
+            stood = self._means.edges.legs(self.place(later), begins)
+            stood = rested(stood, self._leaves(later, starts), self._means.edges.rest)
+            legs += [leg for leg in stood if leg[1] < max(until, begins + 1)]
         return legs
 
     def _leaves(self, index: int, starts: Sequence[int]) -> int | None:
@@ -128,7 +130,7 @@ class CoatTimes:
 
     def _cover_clock(self, index: int) -> NotBefore | None:
         product = self._chain.tasks[index].product
-        return self._means.edges.cover(product, self._grounds[index].place)
+        return self._means.edges.cover(product, self.place(index))
 
     def covered_by(self, index: int, by: int) -> int:
         """The latest start that is under its cover by some second."""
@@ -140,8 +142,8 @@ class CoatTimes:
         """The time for which the chain's own last poured coat holds this spot."""
         last = self._chain.first - 1
         fixed = self._chain.tasks[last].fixed if last >= 0 else None
-        if fixed is None or fixed.spot != spot:
+        at, since = ("", 0) if fixed is None else self._means.legs(fixed)[-1]
+        if fixed is None or at != spot:
             return None
-        start = int(fixed.start.timestamp())
-        handled = self.handled(last, start)
-        return (start, self._means.until if handled is None else handled)
+        handled = self.handled(last, int(fixed.start.timestamp()))
+        return (since, self._means.until if handled is None else handled)

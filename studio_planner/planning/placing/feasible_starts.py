@@ -113,7 +113,9 @@ class FeasibleStarts:
     def moved(self, index: int) -> bool:
         """Tell whether a coat is put on at another spot than the one before it."""
         fixed = self._chain.tasks[index - 1].fixed
-        before = self._grounds[index - 1].spots if fixed is None else (fixed.spot,)
+        before = self._grounds[index - 1].spots
+        if fixed is not None:
+            before = (self._means.legs(fixed)[-1][0],)
         return before != self._grounds[index].spots
 
     def _joint_ranges(self, index: int) -> Stretches:

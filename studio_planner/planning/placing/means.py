@@ -8,6 +8,11 @@ from typing import TYPE_CHECKING
 from studio_planner.craft.pieces import CoatKind
 
 if TYPE_CHECKING:
+    from collections.abc import Mapping
+
+    from studio_planner.craft.log import Poured
+    from studio_planner.craft.log_legs import SpotLeg
+    from studio_planner.craft.plans import PlannedCoat
     from studio_planner.planning.clocks.air_times import AirTimes
     from studio_planner.planning.clocks.edges import Edges
     from studio_planner.planning.placing.workshop import Workshop
@@ -35,6 +40,8 @@ class Means:
     edges: Edges
     air: AirTimes
     place_of_spot: dict[str, str]
+    carried: Mapping[tuple[str, str], tuple[SpotLeg, ...]]
+    """Where the pieces of all pours were from when, by piece and coat."""
     now: int
     until: int
     end: int
@@ -42,6 +49,17 @@ class Means:
     tape_seconds: int
     dust_until: int = 0
     """Until when the dust of what was sanded already settles [s]."""
+
+    def legs(self, coat: Poured | PlannedCoat) -> list[tuple[str, int]]:
+        """The spots that a coat's piece was on before the next pour, each from when on [s]."""
+        legs = self.carried.get((coat.piece, coat.coat), ((coat.spot, coat.start),))
+        return [(spot, int(since.timestamp())) for spot, since in legs]
+
+    def place_of(self, coat: Poured | PlannedCoat) -> str:
+        """What to ask clocks for as the place of a coat; a way where it was carried about."""
+        return self.edges.way(
+            (self.place_of_spot[spot], since) for spot, since in self.legs(coat)
+        )
 
     def settled(self, task: Task) -> int:
         """Before when a coat must not start: dust settles, from whatever was sanded."""

@@ -14,7 +14,7 @@ from studio_planner.planning.placing.chain_times import Allow, ChainTimes
 from studio_planner.science.stages import Edge, Stage
 
 if TYPE_CHECKING:
-    from collections.abc import Sequence
+    from collections.abc import Iterator, Sequence
 
     from studio_planner.craft.pieces import Piece
     from studio_planner.craft.studio import Studio
@@ -204,8 +204,7 @@ class Finisher:
         task = laid.chain.tasks[index]
         if task.stays and index + 1 < len(laid.starts):
             return laid.starts[index + 1]
-        handle = self._means.edges.handle(task.product, laid.grounds[index].place)
-        handled = handle.at(laid.starts[index] + task.block)
+        handled = self.times(laid).handled(index, laid.starts[index])
         return self._means.end if handled is None else handled
 
 
@@ -216,20 +215,30 @@ def _moment(second: float) -> datetime:
 def hold_poured(studio: Studio, means: Means, piece: Piece) -> None:
     """Put what is already poured of a piece on its spots, and note what is still wet.
 
-    A pour holds its spot until the next one is put on, which then holds its own.
+    A pour holds its spot, or the one that it was carried to, until the next one is put on,
+    which then holds its own.
     """
     pours = studio.pours_of(piece.key)
     for number, pour in enumerate(pours, start=1):
         product = studio.product(piece.coat(pour.coat).product)
-        place = means.place_of_spot[pour.spot]
+        place = means.place_of(pour)
         start, end = int(pour.start.timestamp()), int(pour.end.timestamp())
         handled = means.edges.handle(product, place).at(end)
         stays = product.kind is ProductKind.SIZE and handle_stage(product) is None
         until = means.end if handled is None or stays else handled
         if number < len(pours):
             until = min(until, int(pours[number].start.timestamp()))
-        means.shop.take_spot(pour.spot, start, until)
+        for spot, since, left in stays_of(means.legs(pour), until):
+            means.shop.take_spot(spot, since, left)
         clock = means.edges.cover(product, place)
         if clock is not None:
             covered = clock.at(end)
             means.shop.add_wet(start, end if covered is None else max(covered, end))
+
+
+def stays_of(legs: Sequence[tuple[str, int]], until: int) -> Iterator[tuple[str, int, int]]:
+    """The spots of legs, from when to when they are held [s]; none is after `until`."""
+    ends = [*(since for _, since in legs[1:]), until]
+    for (spot, since), end in zip(legs, ends, strict=True):
+        if since < min(end, until):
+            yield spot, since, min(end, until)

@@ -192,7 +192,7 @@ class Placer:
 
     def _own_spot(self, chain: Chain) -> str | None:
         fixed = chain.tasks[chain.first - 1].fixed if chain.first else None
-        return None if fixed is None else fixed.spot
+        return None if fixed is None else self.means.legs(fixed)[-1][0]
 
     def _free_from(self, spot: str) -> int:
         """When a spot is free for good; `now` for one that nothing is planned on."""

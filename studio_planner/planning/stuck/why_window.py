@@ -172,7 +172,7 @@ class WindowJudge:
             end = start + below.block
             place = self._place
             if below.fixed is not None:
-                place = self._means.place_of_spot[below.fixed.spot]
+                place = self._means.place_of(below.fixed)
             safe = _Window(start, *window_of(edges, task, below, place, (start, end)))
             yield safe
             if task.may_test:

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 from studio_planner.craft.local_time import merged
 from studio_planner.craft.log import EntryKind, GoneKind
 from studio_planner.craft.plans import StepKind
-from studio_planner.services.moving.held import Stay, stays_of
+from studio_planner.services.moving.held import Stay, stays_on
 from studio_planner.services.step_words import step_words
 
 if TYPE_CHECKING:
@@ -113,7 +113,7 @@ class Around:
                 stay
                 for lane in self.view.lanes
                 if lane.piece.key not in self.pieces
-                for stay in stays_of(lane, [c for c in lane.coats if c.spot == spot])
+                for stay in stays_on(lane, spot)
             )
         return self._stays[spot]
 

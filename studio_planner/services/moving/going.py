@@ -5,7 +5,14 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from studio_planner.services.moving.breaks import Break, Rule
-from studio_planner.services.moving.held import Goes, Stay, handled, ribbons_of, stays_of
+from studio_planner.services.moving.held import (
+    Goes,
+    Stay,
+    handled,
+    ribbons_of,
+    stays_of,
+    stays_on,
+)
 from studio_planner.services.moving.joint_then import faces_then, joint_then
 from studio_planner.services.moving.spot_then import fits, named, taken_on
 from studio_planner.services.questions.sentences import Moment, said
@@ -34,7 +41,7 @@ def going_then(
     elif not fits(lane, spot):
         yield _too_small(lane, spot)
     else:
-        there = [stay for other in along for stay in _stays_on(other, goes.spot)]
+        there = [stay for other in along for stay in stays_on(other, goes.spot)]
         yield from _occupied(around, lane, coats, there)
         yield from _too_early(lane, coats)
 
@@ -62,10 +69,6 @@ def _too_small(lane: Lane, spot: Spot) -> Break:
     return Break(rule=Rule.SPOT, words=said(text, piece=lane.piece.name, spot=spot.name))
 
 
-def _stays_on(lane: Lane, spot: str) -> tuple[Stay, ...]:
-    return stays_of(lane, [coat for coat in lane.coats if coat.spot == spot])
-
-
 def _occupied(
     around: Around, lane: Lane, coats: Iterable[PlannedCoat], there: list[Stay]
 ) -> Iterator[Break]:
@@ -80,7 +83,7 @@ def _occupied(
 def _too_early(lane: Lane, coats: list[PlannedCoat]) -> Iterator[Break]:
     """A piece is moved only once it can be handled: to the spot, and away from it again."""
     for one, other in zip(lane.coats, lane.coats[1:], strict=False):
-        if one.spot == other.spot or (one not in coats and other not in coats):
+        if lane.lies_on(one) == other.spot or (one not in coats and other not in coats):
             continue
         ready = handled(lane, one)
         if ready is not None and ready <= other.start:

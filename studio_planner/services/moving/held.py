@@ -4,15 +4,17 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 from functools import cached_property
+from itertools import zip_longest
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.log_legs import legs_from
 from studio_planner.craft.pieces import Joint
 from studio_planner.craft.plans import StepKind
 from studio_planner.craft.sheet_stages import handle_stage
 from studio_planner.services.ribbons import Lane, PlannedStudio, Ribbon
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Mapping, Sequence
+    from collections.abc import Iterable, Iterator, Mapping, Sequence
     from datetime import datetime
 
     from studio_planner.craft.plans import PlannedCoat, PlannedStep
@@ -143,7 +145,10 @@ def ribbons_of(lane: Lane) -> Mapping[str, Ribbon]:
 
 
 def handled(lane: Lane, coat: PlannedCoat) -> datetime | None:
-    """When a coat can be handled where it stands, for sure; None: not within this record."""
+    """When a coat can be handled where it stands, for sure; None: not within this record.
+
+    Where it was carried since it was poured it stands there.
+    """
     return handled_from(lane, coat, coat.end)
 
 
@@ -153,16 +158,20 @@ def handled_from(lane: Lane, coat: PlannedCoat, since: datetime) -> datetime | N
     stage = handle_stage(product)
     if stage is None:
         return since if product.kind == "leaf" else None
-    place = lane.studio.place_of_spot(coat.spot).key
-    return lane.timing.safe(product, stage, [(place, since)])
+    legs = [(lane.studio.place_of_spot(spot).key, at) for spot, at in lane.stands(coat)]
+    return lane.timing.safe(product, stage, legs_from(legs, since))
 
 
 @dataclass(frozen=True, slots=True)
 class Stay:
-    """A piece on a spot from a pour until it is handled or goes on; `end` None: for good."""
+    """A piece on a spot (a key) from a pour until it is handled or goes on.
+
+    Or since it was carried there with the coat on. `end` None: for good.
+    """
 
     lane: Lane
     coat: PlannedCoat
+    spot: str
     start: datetime
     end: datetime | None
 
@@ -174,12 +183,27 @@ class Stay:
 
 def stays_of(lane: Lane, coats: Iterable[PlannedCoat] | None = None) -> tuple[Stay, ...]:
     """Where a piece stands from when to when; of all its coats, or of some."""
-    found = []
+    found: list[Stay] = []
     for coat in lane.coats if coats is None else coats:
         index = lane.coats.index(coat)
         after = lane.coats[index + 1] if index + 1 < len(lane.coats) else None
         end = handled(lane, coat)
         if after is not None and (end is None or after.start < end):
             end = after.start
-        found.append(Stay(lane, coat, coat.start, end))
+        found += _stays_with(lane, coat, end)
     return tuple(found)
+
+
+def _stays_with(lane: Lane, coat: PlannedCoat, end: datetime | None) -> Iterator[Stay]:
+    """The stays with one coat on, until it is handled or goes on at the `end`."""
+    stands = lane.stands(coat)
+    for (spot, since), carried in zip_longest(stands, [at for _, at in stands[1:]]):
+        if since == stands[0][1] or end is None or since < end:
+            ends = [when for when in (end, carried) if when is not None]
+            yield Stay(lane, coat, spot, since, min(ends, default=None))
+
+
+def stays_on(lane: Lane, spot: str) -> tuple[Stay, ...]:
+    """When a piece stands on a spot (a key)."""
+    there = [coat for coat in lane.coats if any(on == spot for on, _ in lane.stands(coat))]
+    return tuple(stay for stay in stays_of(lane, there) if stay.spot == spot)

@@ -47,7 +47,7 @@ def spot_lanes(view: DeskView, lanes: Iterable[Lane] | None = None) -> tuple[Spo
     stays: dict[str, list[Stay]] = {}
     for lane in view.lanes if lanes is None else lanes:
         for stay in stays_of(lane):
-            stays.setdefault(stay.coat.spot, []).append(stay)
+            stays.setdefault(stay.spot, []).append(stay)
     return tuple(
         SpotLane(spot, place, _stands(stays.get(spot.key, ())))
         for place in view.studio.places

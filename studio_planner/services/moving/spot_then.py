@@ -62,7 +62,7 @@ def spot_then(around: Around, bar: Ribbon, others: set[str]) -> tuple[str, tuple
     mine = stays[-1]
     place = around.studio.place_of_spot(coat.spot)
     for spot in place.spots if _free_to_go(lane, coat) else ():
-        stay = Stay(lane, coat, mine.start, mine.end)
+        stay = Stay(lane, coat, spot.key, mine.start, mine.end)
         if spot.key not in others and fits(lane, spot) and _clear(around, spot.key, stay):
             text = "It goes to {spot}, since {taken}"
             words = said(text, spot=spot.name, taken=_because(taken))
@@ -77,7 +77,7 @@ def _concerned(lane: Lane, coat: PlannedCoat) -> list[PlannedCoat]:
 
 def taken_on(around: Around, stay: Stay) -> Stay | None:
     """The stay of another piece that one meets on its spot; None where that is free."""
-    there = around.stays_on(stay.coat.spot)
+    there = around.stays_on(stay.spot)
     return next((other for other in there if stay.meets(other)), None)
 
 
@@ -123,7 +123,7 @@ def _free_to_go(lane: Lane, coat: PlannedCoat) -> bool:
 def _moved_too_early(lane: Lane, coat: PlannedCoat) -> Break | None:
     index = lane.coats.index(coat)
     before = lane.coats[index - 1] if index else None
-    if before is None or before.spot == coat.spot:
+    if before is None or lane.lies_on(before) == coat.spot:
         return None
     ready = handled(lane, before)
     if ready is not None and ready <= coat.start:

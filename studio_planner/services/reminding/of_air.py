@@ -52,7 +52,7 @@ def _lying(scene: Scene) -> Iterator[_Lying]:
     for bar in scene.ribbons():
         handled = bar.film.reached(Stage.HANDLE, Edge.LATE) or bar.planned.end + _DAY
         if handled > scene.now - _DAY and bar.planned.start < scene.now + _AHEAD:
-            place = scene.studio.place_of_spot(bar.planned.spot).key
+            place = scene.studio.place_of_spot(bar.lane.lies_on(bar.planned)).key
             yield _Lying(bar, place, bar.planned.start, handled)
 
 
@@ -173,8 +173,9 @@ def _of_moved(scene: Scene, bar: Ribbon) -> Iterator[Reminder]:
 
 
 def _known_since(scene: Scene, below: Ribbon) -> datetime:
-    """When it became known: with the last reading of the place, or with the pour."""
-    place = scene.studio.place_of_spot(below.planned.spot)
+    """When it became known: with the last reading of the place, the pour, or the last move."""
+    spot, since = below.lane.stands(below.planned)[-1]
+    place = scene.studio.place_of_spot(spot)
     readings = [r.when for r in place.readings if r.when <= scene.now]
-    known = [below.planned.start, scene.plan.made, *readings[-1:]]
+    known = [since, scene.plan.made, *readings[-1:]]
     return min(max(known), scene.now)

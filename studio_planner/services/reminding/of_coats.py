@@ -111,7 +111,8 @@ class _Pour:
         if place.kind is not PlaceKind.WARM_BOX:
             return
         before = [b for b in ribbons_on(self._bar.lane) if b.start < self._bar.start]
-        stays = bool(before) and studio.place_of_spot(before[-1].planned.spot) == place
+        lay_on = [b.lane.lies_on(b.planned) for b in before[-1:]]
+        stays = any(studio.place_of_spot(spot) == place for spot in lay_on)
         if not stays:
             yield self._scene.reminder(
                 ReminderKind.WARM_BOX,
