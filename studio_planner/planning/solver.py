@@ -219,6 +219,7 @@ class Model:
             parameters.max_presolve_iterations = 1
             parameters.cp_model_probing_level = 0
             parameters.symmetry_level = 0
+            parameters.find_big_linear_overlap = False
         if search.near is not None:
             parameters.absolute_gap_limit = search.near
         if search.sums is not None:

@@ -45,6 +45,26 @@ def hold_before(draft: Draft, goal: Goal, most: Mapping[Goal, int]) -> None:
         draft.model.at_least(most[before], quantity_of(draft, before))
 
 
+class InOneGo:
+    """Lateness and joints as one number: less of an earlier one is worth more than all after."""
+
+    GOALS = (Goal.LATENESS, Goal.SCUFFED, Goal.TESTED)
+
+    def __init__(self, draft: Draft) -> None:
+        """Join the goals of a draft, in which no lane has several pieces."""
+        self._base = 1 + sum(len(lane.joints) for lane in draft.lanes)
+        self.number: Quantity = 0
+        for goal in self.GOALS:
+            self.number = self._base * self.number + quantity_of(draft, goal)
+
+    def parted(self, number: int) -> dict[Goal, int]:
+        """What such a number, or a bound on it, has of each goal."""
+        found = {}
+        for goal in reversed(self.GOALS[1:]):
+            number, found[goal] = divmod(number, self._base)
+        return {self.GOALS[0]: number} | found
+
+
 def in_hours(goal: Goal, value: float, step: int) -> float:
     """A value in a model's units as plans have it: times in hours, all else as counted."""
     if goal in {Goal.LATENESS, Goal.SPARE}:

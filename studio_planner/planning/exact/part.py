@@ -63,6 +63,8 @@ class Freedom:
     """Whether coats may also start where the plan before had them."""
     to_prove: bool = False
     """Whether nothing may be cut off that could be better in any way."""
+    late: int | None = None
+    """Weighted seconds by which all freed orders together may be late; None for as now."""
 
     def around(self, lane: int) -> float | None:
         """The days around its start in which each coat of a lane may start."""
@@ -213,6 +215,7 @@ class Parts:
         least = {key: self.alone_late(lanes, order) for key, order in orders.items()}
         placed = [lane.placed for lane in lanes if lane.placed is not None]
         total = _in_seconds(placed, 0) if len(placed) == len(lanes) else None
+        total = total if freedom.late is None else freedom.late
         far = self.frame.grid.down(self.frame.means.end)
         unordered = far
         if total is not None and not freedom.to_prove:

@@ -94,8 +94,6 @@ class PlanSearch:
 
         def as_a_whole() -> None:
             if self._may_be_whole(effort.seconds) and not over():
-                # From a plan that is less late the whole has less room, and is solved sooner.
-                improver.step(_STEP_SECONDS, _STEP_WORK)
                 search = Search(seconds=0.0, seed=effort.seed, light=True)
                 Whole(self.best).solve(end, search, over)
             by_parts()
