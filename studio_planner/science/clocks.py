@@ -98,16 +98,6 @@ class StageClock:
         """
         return self._pieces.last_before(by, 1.0)
 
-    def reached_many(self, starts: Iterable[float]) -> list[float | None]:
-        """Return `reached` for each of many starts, in their order."""
-        first_with = self._pieces.first_with
-        return [first_with(start, 1.0) for start in starts]
-
-    def starts_for_many(self, bys: Iterable[float]) -> list[float | None]:
-        """Return `start_for` for each of many instants, in their order."""
-        last_before = self._pieces.last_before
-        return [last_before(by, 1.0) for by in bys]
-
 
 def reached_through(legs: Sequence[tuple[StageClock, float]]) -> float | None:
     """Return when a piece that moves from place to place reaches the stage [s].

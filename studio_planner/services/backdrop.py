@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from datetime import UTC, datetime
 from functools import cached_property
 from typing import TYPE_CHECKING
 
@@ -110,11 +109,6 @@ class Backdrop:
             margin = _margin(cover, celsius, history.humidity_at(second))
             samples.append(AirSample(second, celsius, band, margin))
         return tuple(samples)
-
-    def known_until(self) -> datetime | None:
-        """The last reading of the room, None when nothing was read."""
-        room = self.room
-        return room.readings[-1].when.astimezone(UTC) if room and room.readings else None
 
 
 def _margin(surface: float, air: float, humidity: float | None) -> float | None:

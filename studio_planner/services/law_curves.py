@@ -51,12 +51,6 @@ class LawCurve:
     printed: tuple[SheetPoint, ...]
     grams: float | None = None
 
-    @property
-    def sheet_span(self) -> tuple[float, float]:
-        """The coldest and the warmest temperature [°C] that the sheet has for it."""
-        at = [point.celsius for point in self.printed]
-        return min(at), max(at)
-
 
 def span_of(product: Product) -> tuple[float, float]:
     """The temperatures [°C] that a plot of a product goes over.

@@ -1,4 +1,4 @@
-"""Studio files as a maker handles them: read, keep a plan, export, import, create."""
+"""Studio files as a maker handles them: read, export, import, create."""
 
 from __future__ import annotations
 
@@ -39,12 +39,6 @@ def read_planned(path: Path) -> tuple[Studio, Plan]:
             f"{path} keeps no plan yet; make one with: studio-planner plan {path} --keep"
         )
     return studio, studio.plan
-
-
-def keep_plan(path: Path, plan: Plan) -> None:
-    """Keep a plan in a studio file, in place of the one it had."""
-    with open_studio(path) as file:
-        file.keep_plan(plan)
 
 
 def create(path: Path, studio: Studio) -> None:

@@ -19,7 +19,7 @@ from studio_planner.terminal.reading import grams_of, when_of, whole_number
 
 if TYPE_CHECKING:
     import argparse
-    from collections.abc import Callable, Sequence
+    from collections.abc import Callable
     from datetime import datetime
 
     from studio_planner.craft.pieces import Piece
@@ -277,6 +277,3 @@ _WHATS: dict[str, Callable[[_Typed], Change]] = {
     "correct": _correct,
     "withdraw": _withdraw,
 }
-
-WHATS: Sequence[str] = tuple(_WHATS)
-"""What can be written down, as it is typed."""

@@ -224,8 +224,6 @@ def test_a_steady_room_needs_the_hours_of_the_sheet() -> None:
     clock = StageClock(law, constant_history(25.0))
     assert clock.reached(START) == START + 4 * HOUR
     assert clock.start_for(START) == START - 4 * HOUR
-    assert clock.reached_many([0.0, HOUR]) == [4 * HOUR, 5 * HOUR]
-    assert clock.starts_for_many([0.0]) == [-4 * HOUR]
     assert clock.degrees(0.0, [HOUR, 2 * HOUR]) == [0.25, 0.5]
     assert clock.degree(2 * HOUR, 0.0) == -0.5
 

@@ -15,7 +15,8 @@ import pytest
 from studio_planner.craft.plans import Goal, GoalValue
 from studio_planner.planning.quick import quick_plan
 from studio_planner.services import keeping
-from studio_planner.services.studio_files import keep_plan, read_planned, read_studio
+from studio_planner.services.keeping import FileToPlan
+from studio_planner.services.studio_files import read_planned, read_studio
 from studio_planner.storage.studio_file import open_studio
 from studio_planner.terminal import plan_command
 
@@ -52,7 +53,7 @@ def sure(plan: Plan, seconds: float = 20.0) -> Plan:
 
 @pytest.fixture
 def rehearsed(sample: Path) -> Path:
-    keep_plan(sample, sure(read_planned(sample)[1]))
+    FileToPlan(sample).keep(sure(read_planned(sample)[1]))
     return sample
 
 
@@ -327,7 +328,7 @@ def test_reasons_are_found_anew_for_the_plan_that_is_kept(
     bare = replace(
         plan, outcomes=tuple(replace(one, reason="", changes=()) for one in plan.outcomes)
     )
-    keep_plan(sample, bare)
+    FileToPlan(sample).keep(bare)
     assert terminal("plan", sample, "--reasons", "--keep").code == 0
     assert read_planned(sample)[1] == plan
 

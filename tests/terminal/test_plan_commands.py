@@ -9,7 +9,8 @@ import pytest
 
 from studio_planner.craft.orders import Promise
 from studio_planner.craft.plans import Change
-from studio_planner.services.studio_files import create, keep_plan, read_planned, read_studio
+from studio_planner.services.keeping import FileToPlan
+from studio_planner.services.studio_files import create, read_planned, read_studio
 from studio_planner.terminal.plan_commands import _broken_words
 from tests.services.small_studios import cut_down, two_trays
 
@@ -152,7 +153,7 @@ def test_a_kept_plan_that_breaks_a_rule_ends_with_1(terminal: Terminal, sample: 
     coats[-1] = replace(
         coats[-1], spot=coats[-2].spot, start=coats[-2].start, end=coats[-2].end
     )
-    keep_plan(sample, replace(plan, coats=tuple(coats)))
+    FileToPlan(sample).keep(replace(plan, coats=tuple(coats)))
     answer = terminal("check", sample, "--json")
     assert answer.code == 1
     assert all(
@@ -218,7 +219,7 @@ def test_a_change_that_plans_nothing_is_said_in_a_sentence(
     outcomes = [
         replace(one, changes=(hopeless,)) if one is late else one for one in plan.outcomes
     ]
-    keep_plan(sample, replace(plan, outcomes=tuple(outcomes)))
+    FileToPlan(sample).keep(replace(plan, outcomes=tuple(outcomes)))
     said = " ".join(terminal("promise", sample, late.order).out.split())
     assert "Tried: a second pair of hands - even then it cannot be planned." in said
 
@@ -252,7 +253,7 @@ def test_mixes_are_shown_only_where_coats_share_one(
     assert "  Mix  " not in terminal("plan", unplanned, "--keep").out
     plan = read_planned(unplanned)[1]
     coats = tuple(replace(c, mix=2 if c.number == 3 else c.mix) for c in plan.coats)
-    keep_plan(unplanned, replace(plan, coats=coats))
+    FileToPlan(unplanned).keep(replace(plan, coats=coats))
     shared = terminal(unplanned).out.splitlines()
     (heads,) = [line for line in shared if line.startswith("No  ")]
     column = heads.index("Mix")

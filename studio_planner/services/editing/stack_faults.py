@@ -210,8 +210,3 @@ _LOOKS: tuple[Callable[[Studio, Piece, int], Iterator[StackFault]], ...] = (
     _planned_scuffed,
     _left_out,
 )
-
-
-def of_coat(faults: tuple[StackFault, ...], coat: Coat) -> tuple[StackFault, ...]:
-    """The faults of one coat."""
-    return tuple(fault for fault in faults if fault.coat == coat.key)

@@ -2,15 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.tongue import translate
 from studio_planner.services.desk import DeskView
 from studio_planner.services.editing.changes import Change
 from studio_planner.services.log_book.after_missing import choices_after
-from studio_planner.services.plan_again import plan_again
-from studio_planner.services.trying.trial import CannotTry, as_followed, done_with
+from studio_planner.services.trying.trial import CannotTry, done_with
 
 if TYPE_CHECKING:
     from datetime import datetime
@@ -41,19 +40,9 @@ class Dates:
         return self.leaves is not None and self.leaves <= self.due
 
 
-def planned_choice(view: DeskView, choice: Choice) -> Studio:
-    """Plan a choice quickly, here and now; NoPlanPossible or CannotTry when that fails.
-
-    It takes as long as planning the studio; the desk plans trials in a process of their own.
-    """
-    assert choice.trial is not None  # noqa: S101 - only ways that are one are planned
-    studio = as_followed(choice.trial.studio, view.now)
-    return replace(studio, plan=plan_again(studio, view.now).plan)
-
-
 def dates_of(choice: Choice, missed: Missed, planned: Studio) -> Dates:
     """What a choice means for its piece, in the studio that was planned for it."""
-    assert choice.trial is not None  # noqa: S101 - likewise
+    assert choice.trial is not None  # noqa: S101 - only ways that are one are planned
     studio = done_with(choice.trial, planned)
     plan = studio.plan
     coats = [one for one in (plan.coats if plan else ()) if one.piece == missed.piece]

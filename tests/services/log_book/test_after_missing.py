@@ -22,8 +22,10 @@ from studio_planner.services.log_book.after_missing import (
     missed_windows,
     way_word,
 )
-from studio_planner.services.log_book.planned_choices import Dates, dates_of, planned_choice
+from studio_planner.services.log_book.planned_choices import Dates, dates_of
 from studio_planner.services.log_book.steps import StepTold, told
+from studio_planner.services.plan_again import plan_again
+from studio_planner.services.trying.trial import as_followed
 from tests.desktop.scenes import at
 from tests.services.questions.steady import PlainVoice, steady_studio
 from tests.services.small_studios import cut_down
@@ -34,6 +36,13 @@ if TYPE_CHECKING:
     from studio_planner.craft.studio import Studio
 
 TEN = at(1, "10:00")
+
+
+def planned_choice(view: DeskView, choice: Choice) -> Studio:
+    """The studio of a choice with a quick plan, as the desk has it made in a process."""
+    assert choice.trial is not None
+    studio = as_followed(choice.trial.studio, view.now)
+    return replace(studio, plan=plan_again(studio, view.now).plan)
 
 
 def poured(piece: str, coat: str, begin: str, end: str, spot: str = "B1") -> Poured:
