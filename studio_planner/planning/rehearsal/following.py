@@ -18,11 +18,12 @@ from __future__ import annotations
 import math
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.log_legs import legs_of_pours
 from studio_planner.planning.rehearsal.fates import Fate, Followed
 from studio_planner.planning.rehearsal.hands import hours_of
 from studio_planner.planning.rehearsal.lanes import Lane
 from studio_planner.planning.rehearsal.leaving import Leaving
-from studio_planner.planning.rehearsal.work import Block, Sanding, layer_of, work_of
+from studio_planner.planning.rehearsal.work import Block, Sanding, poured_layer, work_of
 from studio_planner.science.stages import Stage
 
 if TYPE_CHECKING:
@@ -79,10 +80,12 @@ class _Walk:
             key: Lane(world.films, home, world.weeks) for key in {c.piece for c in plan.coats}
         }
         ends = {(coat.piece, coat.coat): coat.end for coat in plan.coats}
+        legs = legs_of_pours(studio)
         for coat in sorted(plan.coats, key=lambda coat: coat.start):
             if coat.poured:
                 start, end = coat.start.timestamp(), coat.end.timestamp()
-                layer = layer_of(studio, coat, ends)
+                told = legs.get((coat.piece, coat.coat), ((coat.spot, coat.start),))
+                layer = poured_layer(studio, coat, ends, told)
                 self._lay(layer, np.full(world.weeks, start), np.full(world.weeks, end))
 
     def sand(self, work: Sanding) -> None:
@@ -257,4 +260,4 @@ class _Walk:
         handled = lane.handled(layer.position)
         # A piece that is lost or never poured holds no spot.
         held = np.where(np.isfinite(start), handled, -math.inf)
-        self._spots[layer.planned.spot] = layer.planned.piece, held
+        self._spots[layer.lies_on] = layer.planned.piece, held

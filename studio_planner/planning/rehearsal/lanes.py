@@ -18,8 +18,8 @@ if TYPE_CHECKING:
 class Lane:
     """One piece in all weeks; every array is (weeks,), infinite where a coat is never put on.
 
-    It stands where its coat's spot is; once that coat can be handled it rests in the first
-    room until its next coat starts.
+    It stands where its coat's spot is, or where it was carried since; once that coat can be
+    handled it rests in the first room until its next coat starts, or it is carried on.
     """
 
     def __init__(self, films: Films, rest: str, weeks: int) -> None:
@@ -51,15 +51,35 @@ class Lane:
         self.done = end
         handled = self._handle_in_place(layer, end)
         self._handled[layer.position] = handled
-        if layer.place != self._rest:
-            self._legs.append(Leg(self._rest, np.maximum(handled, start)))
+        self._go_on(layer, start, np.maximum(handled, start))
+
+    def _go_on(self, layer: Layer, start: Floats, handled: Floats) -> None:
+        """Rest once it can be handled; what was carried later is there until it goes on."""
+        import numpy as np
+
+        place, since = layer.place, start
+        for brought, second in (*layer.carried, (None, math.inf)):
+            until = np.full_like(start, second)
+            if place != self._rest:
+                leaves = np.where(handled >= since, np.minimum(handled, until), until)
+                self._legs.append(Leg(self._rest, leaves))
+            if brought is not None:
+                place, since = brought, until
+                self._legs.append(Leg(place, since))
+
+    def _carried(self, layer: Layer, since: Floats) -> list[Leg]:
+        """Where a piece that was carried about was from when, not before some instants."""
+        import numpy as np
+
+        return [Leg(place, np.maximum(second, since)) for place, second in layer.carried]
 
     def _handle_in_place(self, layer: Layer, end: Floats) -> Floats:
         import numpy as np
 
         if layer.handle is None:
             return end if layer.leaf else np.full_like(end, math.inf)
-        return self._films.reached(layer.product, layer.handle, [Leg(layer.place, end)])
+        legs = [Leg(layer.place, end), *self._carried(layer, end)]
+        return self._films.reached(layer.product, layer.handle, legs)
 
     def handled(self, position: int) -> Floats:
         """When a coat can be handled [s]; at once where it is not in the plan."""
@@ -80,7 +100,10 @@ class Lane:
         layer, start, end = self._layers[position]
         own = self._own_leg[position]
         first = Leg(layer.place, end if stage.not_before else start)
-        return self._films.reached(product, stage, [first, *self._legs[own + 1 :]])
+        later = self._legs[own + 1 :]
+        if layer.carried:
+            later = [Leg(place, np.maximum(since, first.since)) for place, since in later]
+        return self._films.reached(product, stage, [first, *later])
 
     def ended(self, position: int) -> Floats:
         """When the block of a coat ended [s]; long ago where it is not in the plan."""

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, TypeAlias
 
 from studio_planner.craft.pieces import Joint
@@ -12,9 +12,10 @@ from studio_planner.planning.problem import gate_coats, gate_stage, handle_stage
 from studio_planner.science.stages import Stage
 
 if TYPE_CHECKING:
-    from collections.abc import Mapping
+    from collections.abc import Mapping, Sequence
     from datetime import datetime
 
+    from studio_planner.craft.log_legs import SpotLeg
     from studio_planner.craft.orders import Order
     from studio_planner.craft.plans import Plan, PlannedCoat, PlannedStep
     from studio_planner.craft.products import Product
@@ -29,7 +30,9 @@ class Layer:
     `opens` and `closes` are stages of the coat below (None: no such edge), `handle` the stage
     of this coat at which the piece may leave its spot. `sands` says how many seconds it takes
     to sand the coat below, None when it can't be sanded. `told` are the seconds that the plan
-    lets pass between the block below and the window, None without a window.
+    lets pass between the block below and the window, None without a window. `carried` are the
+    places that the piece of a poured coat was brought to since, from when on [s], and
+    `lies_on` is the spot that it is on last.
     """
 
     planned: PlannedCoat
@@ -43,6 +46,8 @@ class Layer:
     handle: Stage | None
     sands: float | None
     told: float | None
+    lies_on: str
+    carried: tuple[tuple[str, float], ...] = ()
 
     @property
     def leaf(self) -> bool:
@@ -134,7 +139,20 @@ def layer_of(
         handle=handle_stage(product),
         sands=sands,
         told=told,
+        lies_on=planned.spot,
     )
+
+
+def poured_layer(
+    studio: Studio,
+    planned: PlannedCoat,
+    ends: Mapping[tuple[str, str], datetime],
+    legs: Sequence[SpotLeg],
+) -> Layer:
+    """As `layer_of`, for a coat that is poured; `legs` tell where its piece was since."""
+    first, *later = [(studio.place_of_spot(spot).key, at.timestamp()) for spot, at in legs]
+    layer = layer_of(studio, planned, ends)
+    return replace(layer, place=first[0], carried=tuple(later), lies_on=legs[-1][0])
 
 
 def _window(joint: Joint, below: Product) -> tuple[Stage | None, Stage | None]:
