@@ -82,6 +82,10 @@ class NounList(QWidget):
         title = self._title.text()
         for button in (self.add_button, self.copy_button, self.remove_button):
             button.setAccessibleName(f"{button.text()}: {title}")
+            # The list is as wide whether there is anything to copy or not.
+            policy = button.sizePolicy()
+            policy.setRetainSizeWhenHidden(True)
+            button.setSizePolicy(policy)
             verbs.addWidget(button)
         verbs.addStretch(1)
         layout = QVBoxLayout(self)

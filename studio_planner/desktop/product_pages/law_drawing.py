@@ -31,6 +31,8 @@ _LEAST_TICK = 44.0
 _DASH = [5.0, 4.0]
 _WIDE_ENOUGH = 12.0
 _NEARLY = 225
+_AROUND = 14.0
+"""What a text needs beside it within the plot."""
 """How opaque the ground under a word on the lines is, of 255."""
 
 
@@ -209,14 +211,19 @@ class LawDrawing:
             painter.drawEllipse(QPointF(x, axes.y(hours)), 2.5, 2.5)
         text = reader_words(reading, self._units)
         painter.setFont(self._fonts.small_bold)
-        width = QFontMetricsF(self._fonts.small_bold).horizontalAdvance(text) + 10.0
+        metrics = QFontMetricsF(self._fonts.small_bold)
+        lines = [text]
+        if metrics.horizontalAdvance(text) + _AROUND > axes.area.width():
+            lines = text.rsplit(", ", 1)  # what is likely stands below where that is narrow
+        width = max(metrics.horizontalAdvance(line) for line in lines) + 10.0
         left = min(max(x + 8.0, axes.area.left() + 2.0), axes.area.right() - width - 2.0)
-        box = QRectF(left, axes.area.top() + 4.0, width, self._line + 6.0)
+        high = self._line * len(lines) + 6.0
+        box = QRectF(left, axes.area.top() + 4.0, width, high)
         painter.setBrush(self._colour("paper"))
         painter.setPen(self._pen("now"))
         painter.drawRect(box)
         painter.setPen(self._pen("ink"))
-        painter.drawText(box, Qt.AlignmentFlag.AlignCenter, text)
+        painter.drawText(box, Qt.AlignmentFlag.AlignCenter, "\n".join(lines))
 
     def focus(self, whole: QRectF) -> None:
         """Show that the keys go here."""
