@@ -1102,6 +1102,10 @@
         <source>1,000.5</source>
         <translation>1.000,5</translation>
     </message>
+    <message>
+        <source>“{text}”</source>
+        <translation>„{text}“</translation>
+    </message>
 </context>
 <context>
     <name>files</name>

@@ -59,6 +59,11 @@ def figure(written: str) -> str:
     return written.translate({ord(","): group, ord("."): decimal})
 
 
+def quoted(text: str) -> str:
+    """Put what somebody wrote between the quotation marks of the language that is spoken."""
+    return translate("figures", "“{text}”").format(text=text.strip())
+
+
 def capital(text: str) -> str:
     """Begin a text with a capital; what comes after stays as it is."""
     return text[:1].upper() + text[1:]

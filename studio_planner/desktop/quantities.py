@@ -14,7 +14,7 @@ from studio_planner.craft.settings import (
     VolumeUnit,
 )
 from studio_planner.craft.tongue import figure
-from studio_planner.desktop.tongue import translate
+from studio_planner.desktop.tongue import quoted, translate
 
 if TYPE_CHECKING:
     from studio_planner.craft.settings import Units
@@ -152,7 +152,7 @@ def number_of(text: str) -> float:
     if not abs(number) < float("inf"):
         raise ValueError(
             translate("forms", "{text} is not a number; write for example 1.5.").format(
-                text=f"“{text.strip()}”"
+                text=quoted(text)
             )
         )
     return number

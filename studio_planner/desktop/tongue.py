@@ -9,9 +9,9 @@ from PySide6.QtCore import QCoreApplication, QLibraryInfo, QLocale, QTranslator
 
 from studio_planner.craft import tongue
 from studio_planner.craft.resources import resource_path
-from studio_planner.craft.tongue import counted, marked, translate
+from studio_planner.craft.tongue import counted, marked, quoted, translate
 
-__all__ = ["Language", "counted", "marked", "speak", "spoken", "translate"]
+__all__ = ["Language", "counted", "marked", "quoted", "speak", "spoken", "translate"]
 
 _FOLDER = "translations"
 _OWN = "studio_planner"

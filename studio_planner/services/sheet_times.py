@@ -6,7 +6,7 @@ import math
 import re
 from dataclasses import dataclass
 
-from studio_planner.craft.tongue import translate
+from studio_planner.craft.tongue import quoted, translate
 
 _NUMBER = r"\d+(?:[.,]\d+)?"
 _UNITS = {
@@ -109,7 +109,7 @@ def _time_of(match: re.Match[str], text: str, unit: str) -> PrintedTime:
 
 
 def _refused(words: str, text: str) -> ValueError:
-    return ValueError(words.format(text=f"“{text.strip()}”"))
+    return ValueError(words.format(text=quoted(text)))
 
 
 def _hours(number: str, unit: str, minutes: str | None) -> float:

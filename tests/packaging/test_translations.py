@@ -58,6 +58,20 @@ def test_german_texts_have_german_quotation_marks() -> None:
         assert opened == closed, key
 
 
+def test_quotation_marks_stand_only_in_texts_that_are_translated() -> None:
+    for path in translations.SOURCE.rglob("*.py"):
+        tree = ast.parse(path.read_text(encoding="utf-8"))
+        said = {
+            inner
+            for call in ast.walk(tree)
+            if isinstance(call, ast.Call) and getattr(call.func, "id", "") == "translate"
+            for inner in ast.walk(call)
+        }
+        for node in set(ast.walk(tree)) - said:
+            if isinstance(node, ast.Constant) and isinstance(node.value, str):
+                assert not re.search(r"[\u201c\u201d]", node.value), (path, node.lineno)
+
+
 @pytest.mark.parametrize("texts", LISTS, ids=lambda path: path.stem)
 def test_every_text_is_translated(texts: Path) -> None:
     unfinished = [

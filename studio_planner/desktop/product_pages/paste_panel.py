@@ -23,7 +23,7 @@ from studio_planner.desktop.product_pages.law_words import row_name
 from studio_planner.desktop.product_pages.wrong_words import wrong_words
 from studio_planner.desktop.quantities import Quantity, number_words
 from studio_planner.desktop.studio_pages.lines import Line, verb
-from studio_planner.desktop.tongue import translate
+from studio_planner.desktop.tongue import quoted, translate
 from studio_planner.science.stages import Stage
 from studio_planner.services.editing.products import (
     changed_product,
@@ -153,7 +153,7 @@ class PastePanel(QWidget):
         offered = product is not None and name not in {"", product.name}
         if product is not None and not offered:
             self.named.setChecked(not product.sheet)
-        said = translate("products", "Call it {name}").format(name=f"“{name}”")
+        said = translate("products", "Call it {name}").format(name=quoted(name))
         said = said.replace("&", "&&")  # one alone would be a key
         self.named.setText(said)
         self.named.setVisible(offered)
@@ -202,7 +202,7 @@ class PastePanel(QWidget):
         head = translate("products", "Not understood:")
         lines = [
             translate("products", "Line {number}, {line}: {reason}").format(
-                number=one.number, line=f"“{one.line.strip()[:48]}”", reason=one.reason
+                number=one.number, line=quoted(one.line.strip()[:48]), reason=one.reason
             )
             for one in self.read.unread[:_MOST_LINES]
         ]

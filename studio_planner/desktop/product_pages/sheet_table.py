@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from studio_planner.craft.errors import InvalidEntry, StudioError
 from studio_planner.craft.products import ProductKind
+from studio_planner.craft.tongue import figure
 from studio_planner.desktop.product_pages.figure_grid import FigureGrid, Lines
 from studio_planner.desktop.product_pages.law_words import (
     SHEET_ORDER,
@@ -126,7 +127,7 @@ class SheetTable(QWidget):
                 point = figure_at(product, (stage, at, grams))
                 if point is not None:
                     time = PrintedTime(point.from_hours, point.to_hours)
-                    cells[row, column] = time_words(time)
+                    cells[row, column] = _cell_words(time)
         labels = [row_name(stage, grams, units) for stage, grams in rows]
         hints = {(0, len(columns) + 1): f"+ {temperature.unit}"}
         named: frozenset[int] = frozenset()
@@ -210,3 +211,13 @@ class SheetTable(QWidget):
     def _show_again(self) -> None:
         if self._product is not None and self._units is not None:
             self.show_product(self._product, self._units)
+
+
+def _cell_words(time: PrintedTime) -> str:
+    """A time as a cell holds it, with the signs of the language where that is read again."""
+    plain = time_words(time)
+    here = figure(plain)
+    try:
+        return here if printed_time(here) == printed_time(plain) else plain
+    except ValueError:  # 1,125 could be a thousand and more
+        return plain

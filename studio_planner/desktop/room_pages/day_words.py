@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from datetime import time
 
-from studio_planner.desktop.tongue import translate, weekday
+from studio_planner.desktop.tongue import quoted, translate, weekday
 
 _TIME = re.compile(r"(\d{1,2})(?:[:.h ](\d{2}))?\s*(am|pm)?", re.IGNORECASE)
 _NOON = 12
@@ -28,7 +28,7 @@ def day_of(text: str) -> int | None:
         if wanted.startswith(weekday(one).lower()):
             return one
     message = translate("room", "{text} is no day; write Mon to Sun, or every day.")
-    raise ValueError(message.format(text=f"“{text.strip()}”"))
+    raise ValueError(message.format(text=quoted(text)))
 
 
 def time_of(text: str) -> time:
@@ -41,4 +41,4 @@ def time_of(text: str) -> time:
         if hour <= _MOST_HOURS and minute <= _MOST_MINUTES:
             return time(hour, minute)
     message = translate("room", "{text} is no time; write for example 7:30.")
-    raise ValueError(message.format(text=f"“{text.strip()}”"))
+    raise ValueError(message.format(text=quoted(text)))

@@ -12,7 +12,7 @@ from studio_planner.craft.errors import InvalidEntry
 from studio_planner.craft.local_time import zone_named
 from studio_planner.desktop.forms.field import TypedField
 from studio_planner.desktop.forms.still_editors import StillChoice
-from studio_planner.desktop.tongue import translate
+from studio_planner.desktop.tongue import quoted, translate
 
 if TYPE_CHECKING:
     from PySide6.QtWidgets import QWidget
@@ -64,7 +64,7 @@ class ZoneField(TypedField):
             sentence = translate(
                 "units", "There is no time zone called {typed}; type a city and choose one."
             )
-            raise ValueError(sentence.format(typed=f"“{typed}”")) from error
+            raise ValueError(sentence.format(typed=quoted(typed))) from error
         return typed
 
     @override
