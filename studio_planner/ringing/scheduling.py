@@ -9,13 +9,12 @@ from __future__ import annotations
 import hashlib
 import plistlib
 import subprocess
-from contextlib import suppress
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 from xml.sax.saxutils import escape
 
-from studio_planner.craft.errors import StudioError
 from studio_planner.craft.tongue import translate
+from studio_planner.ringing.carrying import Carrying, Ran, run_command
 from studio_planner.services.ports import Errand, Scheduler
 
 if TYPE_CHECKING:
@@ -24,8 +23,6 @@ if TYPE_CHECKING:
 
 LISTENS_SECONDS = 45
 """How long `remind` waits for a button after it has rung, when the system runs it."""
-
-_SECONDS = 30.0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -38,47 +35,20 @@ class Around:
     program: tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Ran:
-    """How a command ended: its code, and what it said."""
-
-    code: int
-    said: str
-
-
-class _Carrying:
-    """Carries errands out; how is the same on every system."""
+class _OwnScheduler(Carrying):
+    """What the schedulers of all systems have in common."""
 
     def __init__(self, around: Around, run: Callable[[Sequence[str]], Ran]) -> None:
         """Run commands with `run`."""
+        super().__init__(run)
         self._around = around
-        self._run = run
-
-    def carry_out(self, errand: Errand) -> None:
-        """Do it; StudioError in one sentence when a file or a command is refused.
-
-        What was written is taken away again then, unless it was there before.
-        """
-        for command in errand.clears:
-            self._run(command)
-        new = [path for path, content in errand.writes if content and not path.exists()]
-        try:
-            for path, content in errand.writes:
-                _write(path, content)
-            for command in errand.runs:
-                _require_done(command, self._run(command))
-        except StudioError:
-            for path in new:
-                with suppress(OSError):
-                    path.unlink()
-            raise
 
     def _command(self, studio: Path) -> tuple[str, ...]:
         listens = ("--listen", str(LISTENS_SECONDS))
         return (*self._around.program, "remind", str(studio.absolute()), *listens)
 
 
-class Systemd(_Carrying):
+class Systemd(_OwnScheduler):
     """A timer of the maker's own systemd."""
 
     def install(self, studio: Path) -> Errand:
@@ -135,7 +105,7 @@ class Systemd(_Carrying):
         )
 
 
-class Launchd(_Carrying):
+class Launchd(_OwnScheduler):
     """An agent of the maker's own launchd."""
 
     def install(self, studio: Path) -> Errand:
@@ -170,7 +140,7 @@ class Launchd(_Carrying):
         return self._around.home / "Library" / "LaunchAgents" / f"{label}.plist", label
 
 
-class TaskScheduler(_Carrying):
+class TaskScheduler(_OwnScheduler):
     """A task of the maker's own Task Scheduler on Windows."""
 
     def install(self, studio: Path) -> Errand:
@@ -236,44 +206,6 @@ def scheduler_of(
     if system == "darwin":
         return Launchd(around, run)
     return TaskScheduler(around, run) if system == "win32" else Systemd(around, run)
-
-
-def run_command(command: Sequence[str]) -> Ran:
-    """Run a command of the system and give how it ended; one that is missing ends with 127."""
-    try:
-        done = subprocess.run(  # noqa: S603 - built here, of no one's input
-            list(command), capture_output=True, text=True, timeout=_SECONDS, check=False
-        )
-    except FileNotFoundError:
-        words = translate("ringing", "this system has no {program}.")
-        return Ran(127, words.format(program=command[0]))
-    except (OSError, subprocess.TimeoutExpired) as error:
-        return Ran(1, str(error))
-    return Ran(done.returncode, f"{done.stdout}\n{done.stderr}")
-
-
-def _require_done(command: Sequence[str], ran: Ran) -> None:
-    if ran.code != 0:
-        raise StudioError(
-            translate("ringing", "{command} failed: {said}").format(
-                command=" ".join(command), said=" ".join(ran.said.split()) or ran.code
-            )
-        )
-
-
-def _write(path: Path, content: bytes | None) -> None:
-    try:
-        if content is None:
-            path.unlink(missing_ok=True)
-            return
-        path.parent.mkdir(parents=True, exist_ok=True)
-        path.write_bytes(content)
-    except OSError as error:
-        raise StudioError(
-            translate("ringing", "{path} cannot be written: {error}.").format(
-                path=path, error=(error.strerror or "the system refuses it").lower()
-            )
-        ) from error
 
 
 def _mark(studio: Path) -> str:

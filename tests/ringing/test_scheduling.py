@@ -2,18 +2,20 @@
 
 from __future__ import annotations
 
+import errno
 import plistlib
+from pathlib import Path
 from typing import TYPE_CHECKING
 from xml.etree import ElementTree as ET
 
 import pytest
 
 from studio_planner.craft.errors import StudioError
-from studio_planner.ringing.scheduling import Around, Ran, run_command, scheduler_of
+from studio_planner.ringing.carrying import Ran, run_command
+from studio_planner.ringing.scheduling import Around, scheduler_of
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
-    from pathlib import Path
 
     from studio_planner.services.ports import Scheduler
 
@@ -163,6 +165,24 @@ def test_a_folder_that_cannot_be_written_is_a_sentence(
     one = scheduler("linux", tmp_path, runner)
     with pytest.raises(StudioError, match="cannot be written"):
         one.carry_out(one.install(studio))
+
+
+def test_what_is_installed_stays_whole_when_it_cannot_be_written_again(
+    tmp_path: Path, runner: Runner, studio: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    one = scheduler("linux", tmp_path, runner)
+    one.carry_out(one.install(studio))
+    before = {path: (tmp_path / path).read_bytes() for path in files(tmp_path)}
+
+    def fills_the_disk(path: Path, content: bytes) -> int:
+        with path.open("wb") as file:
+            file.write(content[:10])
+        raise OSError(errno.ENOSPC, "No space left on device")
+
+    monkeypatch.setattr(Path, "write_bytes", fills_the_disk)
+    with pytest.raises(StudioError, match="no space left on device"):
+        one.carry_out(one.install(studio))
+    assert {path: (tmp_path / path).read_bytes() for path in files(tmp_path)} == before
 
 
 def test_a_command_that_is_missing_ends_in_a_sentence() -> None:

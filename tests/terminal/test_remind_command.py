@@ -8,7 +8,8 @@ import pytest
 from typing_extensions import override
 
 from studio_planner.craft.reminders import Means, Reminding, sign_of
-from studio_planner.ringing.scheduling import Around, Ran, Systemd
+from studio_planner.ringing.carrying import Ran
+from studio_planner.ringing.scheduling import Around, Systemd
 from studio_planner.services.ports import Notifier, Pressed
 from studio_planner.services.reminding.notices import DONE, OPEN
 from studio_planner.storage.studio_file import create_studio, open_studio

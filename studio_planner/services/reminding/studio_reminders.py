@@ -102,6 +102,7 @@ class StudioReminders:
         self._notifiers = tuple(notifiers)
         self._source = _OfFile(file, voice)
         self._kept = Reminders(self._source, self._notifiers, clock)
+        self._pressed: list[Pressed] = []
 
     @property
     def studio(self) -> Studio:
@@ -176,11 +177,17 @@ class StudioReminders:
         return tuple(row for row in self._kept.every() if row.uid in uids)
 
     def answered(self, seconds: float) -> tuple[tuple[Pressed, tuple[DueRow, ...]], ...]:
-        """Do what was pressed since the last call, waiting up to so long for the first."""
-        found = []
+        """Do what was pressed since the last call, waiting up to so long for the first.
+
+        What cannot be written down now is done with the next call.
+        """
         for number, notifier in enumerate(self._notifiers):
-            waits = seconds if number == 0 else 0.0
-            found += [(one, self.answer(one)) for one in notifier.pressed(waits)]
+            waits = seconds if number == 0 and not self._pressed else 0.0
+            self._pressed += notifier.pressed(waits)
+        found = []
+        while self._pressed:
+            found.append((self._pressed[0], self.answer(self._pressed[0])))
+            del self._pressed[0]
         return tuple(found)
 
     def ring_now(self) -> tuple[Told, ...]:
