@@ -331,9 +331,11 @@ class Lane:
 
     def stands(self, coat: PlannedCoat) -> tuple[SpotLeg, ...]:
         """The spots that the piece is on from a coat on: where it was carried, if it was."""
-        own = ((coat.spot, coat.start),)
-        told = self._whole.carried if coat.poured else {}
-        return told.get((coat.piece, coat.coat), own)
+        told = self._whole.carried.get((coat.piece, coat.coat))
+        if told is None:
+            return ((coat.spot, coat.start),)
+        # A kept plan may not know yet that it was poured, and when.
+        return ((told[0][0], coat.start), *(leg for leg in told[1:] if leg[1] > coat.start))
 
     def lies_on(self, coat: PlannedCoat) -> str:
         """The spot (a key) that the piece is on last with a coat on."""

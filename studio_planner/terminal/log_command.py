@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, Any
 
 from studio_planner.services.desk import DeskSession
 from studio_planner.services.log_book.entry_words import about, what_happened
+from studio_planner.services.log_book.moved_windows import moved_windows
 from studio_planner.services.studio_files import read_studio
 from studio_planner.terminal.ask_command import TerminalVoice
 from studio_planner.terminal.log_told import change_told
@@ -46,9 +47,10 @@ def log(arguments: argparse.Namespace, around: Surroundings) -> int:
     try:
         before = session.studio
         session.apply(change_told(before, arguments, session.now()))
-        after = session.studio
+        view = session.view
     finally:
         session.close()
+    after = view.studio
     known = {entry.number for entry in before.log}
     written = [entry for entry in after.log if entry.number not in known]
     if arguments.json:
@@ -56,6 +58,11 @@ def log(arguments: argparse.Namespace, around: Surroundings) -> int:
         return 0
     for entry in written:
         say_wrapped(f"Written down as entry {entry.number}: {_line(after, entry)}.")
+    pieces = {entry.piece for entry in written}
+    for one in moved_windows(view):
+        if one.piece in pieces:
+            found = " ".join(said.words(TerminalVoice(after)) for said in one.sentences)
+            say_wrapped(f"The window of {one.name} moved. {found}")
     if after.plan is not None and after.plan_outdated:
         say_wrapped("The plan does not follow it yet: plan FILE --keep plans again.")
     return 0

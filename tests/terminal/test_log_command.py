@@ -3,11 +3,14 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from datetime import timedelta
 from typing import TYPE_CHECKING, Any
 
 import pytest
 
+from studio_planner.services.log_book.pours import with_pour
 from studio_planner.services.studio_files import create, read_studio
+from tests.services.questions.steady import steady_studio
 
 if TYPE_CHECKING:
     from pathlib import Path
@@ -60,6 +63,21 @@ def test_a_whole_mix_of_the_plan_is_poured_by_one_number(
     pour = studio.pours_of(piece)[-1]
     assert pour.coat == coat
     assert pour.end == terminal.now
+
+
+def test_what_is_carried_into_the_warm_box_says_how_its_window_moves(
+    terminal: Terminal, tmp_path: Path
+) -> None:
+    studio = steady_studio()
+    assert studio.plan is not None
+    seal = next(c for c in studio.plan.coats if (c.piece, c.coat) == ("h1", "seal"))
+    path = tmp_path / "steady.studio"
+    create(path, with_pour(studio, (seal,), seal.start, seal.end))
+    terminal.now = seal.end + timedelta(hours=1)
+    answer = terminal("log", path, "moved", "h1", "W1")
+    assert answer.code == 0
+    assert "The window of Harbour board 1, flood moved. It opens" in words(answer.out)
+    assert "The window of" not in terminal("log", path, "moved", "h2", "W1").out
 
 
 def test_a_pour_a_touch_test_and_a_correction_are_listed_as_they_stand(

@@ -9,11 +9,13 @@ from dataclasses import replace
 from datetime import timedelta
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.log import EntryKind
 from studio_planner.craft.places import Reading
 from studio_planner.craft.reminders import Reminding
 from studio_planner.services.desk import DeskView
 from studio_planner.services.log_book.moved_windows import MovedWindow, moved_windows
 from studio_planner.services.log_book.pours import with_pour
+from studio_planner.services.log_book.steps import StepTold, told
 from tests.desktop.scenes import NOW, at
 from tests.services.questions.steady import PlainVoice, steady_room, steady_studio
 
@@ -98,3 +100,21 @@ def test_a_window_that_opens_no_more_is_told_first() -> None:
     (one,) = moved(cold)
     assert (one.now, one.later, one.fits) == (None, None, False)
     assert "too cold" in words(one)[0]
+
+
+def test_a_film_that_was_carried_into_the_warm_box_moves_its_window() -> None:
+    studio = sealed()
+    step = StepTold(kind=EntryKind.MOVED, pieces=("h1",), at=at(0, "20:00"), spot="W1")
+    (one,) = moved(told(studio, step, at(0, "20:05")).make(studio))
+    assert one.coat == "flood"
+    assert one.later is not None
+    assert one.later < timedelta()
+    assert words(one)[0].startswith("It opens Tue 21:")
+
+
+def test_a_film_that_was_carried_moves_the_windows_of_no_other_piece() -> None:
+    studio = sealed()
+    step = StepTold(kind=EntryKind.MOVED, pieces=("h1",), at=at(0, "20:00"), spot="W1")
+    carried = told(studio, step, at(0, "20:05")).make(studio)
+    found = moved_windows(DeskView(carried, NOW))
+    assert {one.piece for one in found} == {"h1"}

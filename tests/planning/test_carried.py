@@ -1,0 +1,164 @@
+"""A piece that was carried after its pour cures where it was put, for every planner."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import datetime, time, timedelta
+from typing import TYPE_CHECKING
+
+import pytest
+
+from studio_planner.craft.log import EntryKind, LogEntry, Poured
+from studio_planner.craft.places import PatternPoint, Place, PlaceKind
+from studio_planner.planning.checker import check_plan
+from studio_planner.planning.checking.findings import Rule
+from studio_planner.planning.exact.search import Effort, PlanSearch
+from studio_planner.planning.quick import quick_plan, quick_start
+from studio_planner.planning.rehearsal.chances import NOTHING_HAPPENS
+from studio_planner.planning.rehearsal.rehearsing import rehearse
+from tests.planning.benchmark_studios import START, make_studio
+
+if TYPE_CHECKING:
+    from studio_planner.craft.plans import Plan, PlannedCoat
+    from studio_planner.craft.studio import Studio
+
+_HOUR = timedelta(hours=1)
+_NOW = START + 4 * _HOUR
+
+
+def _begun(spot: str = "s1") -> Studio:
+    """The first coat of the first piece is on, beside a warm box with one spot."""
+    studio = make_studio(4, 4, 3, 1)
+    room = studio.places[0]
+    shelf = replace(room.spots[0], key="s1", name="Shelf 1")
+    box = Place(
+        key="box",
+        name="Warm box",
+        kind=PlaceKind.WARM_BOX,
+        pattern=(PatternPoint(at=time(0), celsius=30.0, humidity_pct=45.0),),
+        spots=(replace(shelf, key="b1", name="Box 1"),),
+    )
+    pour = Poured(
+        piece=studio.pieces[0].key,
+        coat=studio.pieces[0].stack[0].key,
+        start=START,
+        end=START + _HOUR,
+        spot=spot,
+    )
+    shelves = (shelf, *room.spots[1:])
+    return replace(studio, places=(replace(room, spots=shelves), box), poured=(pour,))
+
+
+def _carried(studio: Studio, at: datetime, spot: str = "b1") -> Studio:
+    entry = LogEntry(
+        number=len(studio.log) + 1,
+        kind=EntryKind.MOVED,
+        at=at,
+        written=at,
+        piece=studio.pieces[0].key,
+        spot=spot,
+    )
+    return replace(studio, log=(*studio.log, entry))
+
+
+def _next(studio: Studio, plan: Plan) -> PlannedCoat:
+    piece = studio.pieces[0]
+    keys = piece.key, piece.stack[1].key
+    return next(coat for coat in plan.coats if (coat.piece, coat.coat) == keys)
+
+
+def _opens(studio: Studio) -> datetime:
+    planned = _next(studio, quick_plan(studio, _NOW))
+    assert planned.window is not None
+    return planned.window.opens
+
+
+def _same_but_spots(one: Plan, other: Plan) -> bool:
+    """Whether two plans have the same times and joints."""
+    return [(c.piece, c.coat, c.start, c.joint, c.window) for c in one.coats] == [
+        (c.piece, c.coat, c.start, c.joint, c.window) for c in other.coats
+    ]
+
+
+def test_the_window_opens_sooner_the_sooner_it_is_carried_into_the_box() -> None:
+    there, soon, late, never = (
+        _opens(studio)
+        for studio in (
+            _begun("b1"),
+            _carried(_begun(), START + 1.5 * _HOUR),
+            _carried(_begun(), START + 2.5 * _HOUR),
+            _begun(),
+        )
+    )
+    assert there < soon < late < never
+
+
+def test_the_way_out_of_the_box_counts_too() -> None:
+    out = _carried(_carried(_begun(), START + _HOUR), START + 2 * _HOUR, "s1")
+    assert _opens(_carried(_begun(), START + _HOUR)) < _opens(out) < _opens(_begun())
+
+
+def test_a_move_right_at_the_pour_equals_pouring_there() -> None:
+    poured, carried = (
+        quick_plan(studio, _NOW) for studio in (_begun("b1"), _carried(_begun(), START))
+    )
+    assert _same_but_spots(poured, carried)
+    assert poured.ready == carried.ready
+
+
+def test_a_move_after_full_cure_changes_no_clock_of_that_film() -> None:
+    now = START + timedelta(days=40)
+    before, after = (quick_plan(s, now) for s in (_begun(), _carried(_begun(), now)))
+    assert _same_but_spots(before, after)
+    assert before.ready == after.ready
+
+
+@pytest.mark.parametrize("hours", [0.0, 1.5])
+def test_every_planner_keeps_the_checker_s_windows(hours: float) -> None:
+    studio = _carried(_begun(), START + hours * _HOUR)
+    search = PlanSearch(quick_start(studio, _NOW))
+    search.run(Effort(600.0, 2, 3), lambda _: None, lambda: False)
+    for plan in (quick_plan(studio, _NOW), search.plan()):
+        assert not check_plan(studio, plan).broken
+        rehearsed = rehearse(studio, plan, weeks=2, chances=NOTHING_HAPPENS)
+        assert [coat for coat in rehearsed.coats if coat.held < 1.0] == []
+
+
+def test_a_plan_made_for_the_shelf_is_not_thought_right_once_it_is_in_the_box() -> None:
+    plan = quick_plan(_begun(), _NOW)
+    broken = check_plan(_carried(_begun(), START + _HOUR), plan).broken
+    assert {finding.piece for finding in broken} == {_begun().pieces[0].key}
+
+
+def test_the_box_is_taken_by_what_was_carried_into_it_and_the_shelf_is_free() -> None:
+    studio = _carried(_begun(), START + _HOUR)
+    plan = quick_plan(studio, _NOW)
+    other = next(c for c in plan.coats if not c.poured and c.piece != studio.pieces[0].key)
+
+    def taken(spot: str) -> bool:
+        there = replace(other, start=_NOW, end=_NOW + _HOUR, spot=spot)
+        coats = tuple(there if coat is other else coat for coat in plan.coats)
+        found = check_plan(studio, replace(plan, coats=coats)).broken
+        said = "is taken by " + studio.pieces[0].name
+        return any(f.rule is Rule.SPOT and said in f.words for f in found)
+
+    assert taken("b1")
+    assert not taken("s1")
+
+
+def test_being_carried_onto_a_spot_that_is_taken_breaks_no_rule() -> None:
+    studio = _begun()
+    piece = studio.pieces[1]
+    there = Poured(
+        piece=piece.key,
+        coat=piece.stack[0].key,
+        start=START + _HOUR,
+        end=START + 2 * _HOUR,
+        spot="b1",
+    )
+    studio = _carried(replace(studio, poured=(*studio.poured, there)), START + 2 * _HOUR)
+    plan = quick_plan(studio, _NOW)
+    assert not check_plan(studio, plan).broken
+    search = PlanSearch(quick_start(studio, _NOW))
+    search.run(Effort(600.0, 2, 3), lambda _: None, lambda: False)
+    assert not check_plan(studio, search.plan()).broken
