@@ -3,9 +3,9 @@
     python -m tests.desktop.pictures OUT_DIR
     python -m tests.desktop.pictures --readme
 
-Light and dark, at 100 and 200 %: the week, the whole plan, one day near by, every other page,
-what is due, the bench and the scale. With --readme only the two pictures of the week that the
-README shows, in resources/pictures.
+Light and dark, at 100 and 200 %: the week, the whole plan, one day near by, every other page
+with its sections and parts, what is due, the bench and the scale. With --readme only the two
+pictures of the week that the README shows, in resources/pictures.
 """
 
 from __future__ import annotations
@@ -31,6 +31,9 @@ from studio_planner.desktop.page_keys import (
     STOCK,
     STUDIO,
 )
+from studio_planner.desktop.pages.pieces_page import PiecesPage
+from studio_planner.desktop.pages.studio_page import BACKUPS, HANDS, ROOM, RULES, UNITS
+from studio_planner.desktop.piece_pages.part_names import BLANK, PATTERNS, PHOTOS, STACK
 from studio_planner.desktop.theme import Look
 from studio_planner.services.sample import create_sample
 from tests.desktop.due_scene import NotingNotifier, NotingScheduler, ways_out
@@ -46,6 +49,8 @@ if TYPE_CHECKING:
 
 DAY = date(2026, 12, 7)
 AT = time(19, 10)
+SECTIONS = (HANDS, ROOM, UNITS, RULES, REMINDERS, BACKUPS)
+PARTS = (BLANK, PHOTOS, PATTERNS)
 PAGES = (ORDERS, PIECES, PRODUCTS, STUDIO, QUESTIONS, LOG, STOCK)
 SMALLEST = 0
 """Qt's quality of a PNG without loss that takes the least room."""
@@ -124,12 +129,9 @@ def one_scale(out: Path, percent: int) -> None:
                 window.grab().save(
                     str(out / f"desk-{name}-{look.value}-{percent}.png"), quality=SMALLEST
                 )
-            for page in PAGES:
-                window.go_to(page)
-                for _ in range(20):
-                    app.processEvents()
+            for name in _each_page(app, window):
                 window.grab().save(
-                    str(out / f"desk-{page}-{look.value}-{percent}.png"), quality=SMALLEST
+                    str(out / f"desk-{name}-{look.value}-{percent}.png"), quality=SMALLEST
                 )
             _due(app, window).save(str(out / f"due-{look.value}-{percent}.png"))
             _bench(app, window).save(str(out / f"bench-{look.value}-{percent}.png"))
@@ -141,6 +143,28 @@ def one_scale(out: Path, percent: int) -> None:
 def _look(app: QApplication, window: DeskWindow) -> None:
     window.reminding.look()
     while window.reminding.busy:
+        app.processEvents()
+
+
+def _each_page(app: QApplication, window: DeskWindow) -> Iterator[str]:
+    """Every page, the sections of the studio and the parts of a piece, each in its turn."""
+    sections = [(f"{STUDIO}-{key}", STUDIO, key) for key in SECTIONS]
+    for name, page, key in [*((page, page, "") for page in PAGES), *sections]:
+        window.go_to(page, key)
+        _turn(app)
+        yield name
+    pieces = window.pages.page(PIECES)
+    assert isinstance(pieces, PiecesPage)
+    window.go_to(PIECES)
+    for part in PARTS:
+        pieces.show_part(part)
+        _turn(app)
+        yield f"{PIECES}-{part}"
+    pieces.show_part(STACK)
+
+
+def _turn(app: QApplication) -> None:
+    for _ in range(20):
         app.processEvents()
 
 
