@@ -6,8 +6,9 @@ it is an offset a, away from the figures a slope b joins in, s = a + b*g(T). Bot
 the sheet's own bands, which hold 90 % in all [1]_, pours among themselves included. Their
 distribution has wider tails than a normal one, so that tests which flatly disagree with a sheet
 win. Every pour deviates from the studio's law by an own amount, which all its tests share;
-every test has its scatter; and a small share of the tests is wild and says anything, which
-bounds what one of them can do.
+every test has its scatter; and a small share of the tests is wild and says anything. How far
+one of eight tests may move the likely time is limited besides (`teaching_limit`); the band is
+the posterior's, stretched where the likely time would lie outside it.
 
 References
 ----------
@@ -19,15 +20,16 @@ References
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import groupby
 from statistics import fmean
 from typing import TYPE_CHECKING
 
 from studio_planner.science.curves import COLDEST_CELSIUS, WARMEST_CELSIUS, kelvin
 from studio_planner.science.teaching_grid import TouchGrid
+from studio_planner.science.teaching_limit import limited_likely
 from studio_planner.science.teaching_pours import NORMAL_90, PourEvidence, TeachingSettings
-from studio_planner.science.teaching_prior import Prior
+from studio_planner.science.teaching_prior import TAIL_90, Prior
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -36,6 +38,7 @@ if TYPE_CHECKING:
 
 _LEAST_SHARE = 1e-3
 _BISECTIONS = 50
+_EVERY = 2
 
 
 @dataclass(frozen=True, slots=True)
@@ -131,14 +134,15 @@ def taught_by(
     prior = Prior(law, centre, settings)
     evidence = [_evidence(own, law, prior) for own in _by_pour(tests)]
     found = TouchGrid(prior, evidence).posterior()
+    likely = _likely(prior, evidence)
     early, late = found.next_pour(settings.pour_sd)
     return Lesson(
         celsius=centre,
-        factor=math.exp(found.median),
-        law_early=math.exp(found.quantile(0.05)),
-        law_late=math.exp(found.quantile(0.95)),
-        early=math.exp(early),
-        late=math.exp(late),
+        factor=math.exp(likely),
+        law_early=math.exp(min(found.quantile(0.05), likely)),
+        law_late=math.exp(max(found.quantile(0.95), likely)),
+        early=math.exp(min(early, likely)),
+        late=math.exp(max(late, likely)),
         sheet_factor=math.exp(found.offset_mean),
         band_left=prior.band_left(math.hypot(found.offset_sd, settings.pour_sd) * NORMAL_90),
         tests=len(tests),
@@ -165,6 +169,21 @@ def steady_celsius(law: StageLaw, hours: float) -> float:
         else:
             warm = middle
     return (cold + warm) / 2
+
+
+def _likely(prior: Prior, pours: Sequence[PourEvidence]) -> float:
+    """Return the likely s at the tests' temperature, which no single test moves by much.
+
+    It is found on s alone: what the slope leaves open between a pour's temperature and that
+    of all tests counts as the pour's own deviation.
+    """
+    before = TouchGrid(prior, ()).posterior()
+    opened = [
+        replace(pour, sd=math.hypot(pour.sd, (pour.slope - prior.slope) * TAIL_90 / NORMAL_90))
+        for pour in pours
+    ]
+    values, weights = before.values[::_EVERY], before.weights[::_EVERY]
+    return limited_likely(values, weights, opened, prior.settings)
 
 
 def _mean_celsius(tests: Sequence[FilmTest]) -> float:

@@ -34,11 +34,14 @@ class TeachingSettings:
         Deviation of one touch: the finger, the place, the clock on the wall.
     wild_share
         Share of tests that say anything: another piece, the other verdict tapped.
+    most_moved
+        By what share one test may move the likely time (`teaching_limit`).
     """
 
     pour_sd: float = 0.03
     test_sd: float = 0.08
     wild_share: float = 0.1
+    most_moved: float = 0.1
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,11 +83,19 @@ def likeliness(pour: PourEvidence, reach: int, settings: TeachingSettings) -> li
     return [math.log(sum(w * whole[n + at] for at, w in nodes)) for n in range(2 * reach + 1)]
 
 
+def chance(test: tuple[float, bool], s: float, settings: TeachingSettings) -> float:
+    """Return how likely one touch is where its film's time is exp(s) times the sheet's.
+
+    Examples
+    --------
+    >>> round(chance((0.0, True), -0.2, TeachingSettings()), 2)
+    0.94
+    """
+    log_share, already = test
+    short = (s - log_share if already else log_share - s) / (settings.test_sd * _LOGISTIC)
+    rest = 1 - settings.wild_share
+    return settings.wild_share / 2 + rest / (1 + math.exp(min(short, _LARGEST_EXPONENT)))
+
+
 def _all_of(tests: Sequence[tuple[float, bool]], s: float, settings: TeachingSettings) -> float:
-    scale = settings.test_sd * _LOGISTIC
-    floor, rest = settings.wild_share / 2, 1 - settings.wild_share
-    chance = 1.0
-    for log_share, already in tests:
-        short = (s - log_share if already else log_share - s) / scale
-        chance *= floor + rest / (1 + math.exp(min(short, _LARGEST_EXPONENT)))
-    return chance
+    return math.prod(chance(test, s, settings) for test in tests)

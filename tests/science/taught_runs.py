@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.science.stages import Edge
 from studio_planner.science.taught_laws import TaughtFigure, taught_law
-from studio_planner.science.teaching import taught_by
+from studio_planner.science.teaching import FilmTest, taught_by
 from tests.science.touching import (
     SETTINGS,
     Maker,
@@ -61,6 +61,26 @@ def drawn_run(
     lesson = taught_by(sheet, touched(random, truth, room, maker(random)))
     assert lesson is not None
     return _judged(random, truth, lesson, room)
+
+
+def moved_by_wild(seed: int, factor: float, *, same_pour: bool) -> float:
+    """By what share one wild test beside seven honest ones moves the likely time.
+
+    It says "already" (a factor below 1) or "not yet" (above) at that share of the true time.
+    """
+    random = Random(seed)  # noqa: S311 - the same studio every time
+    sheet = drawn_sheet(random)
+    room = Room(random.uniform(14, 25), random.uniform(0, 3))
+    truth = drawn_truth(random, sheet, room.mean)
+    maker = Maker(random.randint(1, 7), 7, replace(SETTINGS, wild_share=0.0))
+    seven = touched(random, truth, room, maker)
+    honest = taught_by(sheet, seven)
+    assert honest is not None
+    told = math.exp(truth.deviation(honest.celsius)) * factor
+    pour = "pour 0" if same_pour else "wild"
+    moved = taught_by(sheet, [*seven, FilmTest(pour, told, honest.celsius, factor < 1)])
+    assert moved is not None
+    return math.expm1(abs(math.log(moved.factor / honest.factor)))
 
 
 def _moved_to(truth: Truth, room: Room, deviations: float) -> Truth:
