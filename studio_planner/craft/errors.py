@@ -4,6 +4,7 @@ StudioError
     InvalidEntry      a rule of the craft is broken; carries every broken rule with its field
     NoPlanPossible    the studio cannot be planned as asked; carries the reasons
     StudioFileError   the studio file is locked, full, damaged, foreign or from a newer version
+        ChangedElsewhere  somebody else has written to it since it was read
 
 Anything else that is raised is our own bug.
 """
@@ -60,6 +61,10 @@ class NoPlanPossible(StudioError):  # noqa: N818 - reads as a sentence where it 
 
 class StudioFileError(StudioError):
     """The studio file cannot be opened or written; the file itself is left as it was."""
+
+
+class ChangedElsewhere(StudioFileError):  # noqa: N818 - reads as a sentence where it is raised
+    """Another window or process has changed the studio file since it was read."""
 
 
 class Rulebook:

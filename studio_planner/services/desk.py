@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from contextlib import suppress
 from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 from functools import cached_property
 from typing import TYPE_CHECKING, Protocol
 
+from studio_planner.craft.errors import ChangedElsewhere
 from studio_planner.craft.settings import Units
 from studio_planner.craft.studio import Studio
 from studio_planner.craft.timing import Timing
@@ -182,15 +184,17 @@ class DeskSession:
         InvalidEntry when it breaks a rule, StudioFileError when it cannot be written; the
         studio is as it was then. A change by somebody else in between is read first.
         """
-        if self.changed_elsewhere():
-            self.read_again()
-        before = self.studio
-        after = made(change, before)
-        if after == before:
-            return False
-        self._write(after)
-        self.history.add(Step(change.words, before, after))
-        return True
+        while True:
+            if self.changed_elsewhere():
+                self.read_again()
+            before = self.studio
+            after = made(change, before)
+            if after == before:
+                return False
+            with suppress(ChangedElsewhere):  # somebody was quicker: once more, after theirs
+                self._write(after)
+                self.history.add(Step(change.words, before, after))
+                return True
 
     def undo(self) -> Step | None:
         """Take the last step back and give it; None when there is none."""

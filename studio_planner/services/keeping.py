@@ -10,7 +10,7 @@ from threading import Lock, Timer
 from time import monotonic
 from typing import TYPE_CHECKING, Protocol
 
-from studio_planner.craft.errors import StudioError
+from studio_planner.craft.errors import ChangedElsewhere, StudioError
 from studio_planner.craft.tongue import translate
 from studio_planner.storage.studio_file import open_studio
 
@@ -45,15 +45,16 @@ class FileToPlan:
         ChangedMeanwhile when anybody else has changed the file since it was read.
         """
         with open_studio(self.path) as file:
-            if file.revision() != self.revision:
+            try:
+                self.revision = file.keep_plan(plan, expected_revision=self.revision)
+            except ChangedElsewhere as error:
                 raise ChangedMeanwhile(
                     translate(
                         "files",
                         "{name} was changed while it was planned, so the plan that was found "
                         "is not kept; plan again.",
                     ).format(name=self.path.name)
-                )
-            self.revision = file.keep_plan(plan, expected_revision=self.revision)
+                ) from error
 
 
 class Waiting(Protocol):

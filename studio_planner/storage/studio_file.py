@@ -15,7 +15,7 @@ from dataclasses import replace
 from threading import RLock
 from typing import TYPE_CHECKING, Self, TypeVar
 
-from studio_planner.craft.errors import StudioFileError
+from studio_planner.craft.errors import ChangedElsewhere, StudioFileError
 from studio_planner.craft.tongue import translate
 from studio_planner.storage.backups import Backup, backup_name, backups_of, no_longer_kept
 from studio_planner.storage.file_errors import told_about
@@ -96,7 +96,7 @@ class StudioFile:
     def write(self, studio: Studio, *, expected_revision: int | None = None) -> int:
         """Replace everything in one change and give the new revision.
 
-        With `expected_revision`, StudioFileError when the file has changed since that one.
+        With `expected_revision`, ChangedElsewhere when the file has changed since that one.
         """
         with self._changing(expected_revision) as revision:
             known = self._still_known(revision - 1)
@@ -109,7 +109,8 @@ class StudioFile:
     def keep_plan(self, plan: Plan | None, *, expected_revision: int | None = None) -> int:
         """Replace only the plan (None: forget it) and give the new revision.
 
-        A plan that is kept is of the studio as it is: nothing was changed since.
+        A plan that is kept is of the studio as it is: nothing was changed since. With
+        `expected_revision`, ChangedElsewhere when the file has changed since that one.
         """
         with self._changing(expected_revision) as revision:
             known = self._still_known(revision - 1)
@@ -232,7 +233,7 @@ class StudioFile:
         with self._used(), changing(self._connection):
             revision = self._revision()
             if expected is not None and revision != expected:
-                raise StudioFileError(
+                raise ChangedElsewhere(
                     translate(
                         "files",
                         "{path} was changed in another window; load it again and repeat the "

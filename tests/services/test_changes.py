@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import os
+import subprocess
+import sys
 from dataclasses import replace
 from datetime import timedelta
 from pathlib import Path
@@ -144,6 +147,34 @@ def test_what_somebody_else_wrote_after_our_plan_is_never_undone(session: DeskSe
     session.take_plan()
     assert session.undo() is None
     assert (session.studio.currency, session.studio.name) == ("CHF", "Mine")
+
+
+def test_two_processes_that_write_at_once_lose_nothing_and_refuse_nothing(
+    session: DeskSession,
+) -> None:
+    script = (
+        "import sys; from dataclasses import replace; from pathlib import Path\n"
+        "from datetime import datetime, timezone\n"
+        "from studio_planner.services.desk import DeskSession\n"
+        "from studio_planner.services.editing.changes import Change\n"
+        "class Still:\n"
+        "    def now(self):\n"
+        "        return datetime(2026, 5, 4, tzinfo=timezone.utc)\n"
+        "session = DeskSession(Path(sys.argv[1]), Still())\n"
+        "for _ in range(20):\n"
+        "    session.apply(Change('', lambda s: replace(s, name=s.name + sys.argv[2])))\n"
+    )
+    before = session.studio.name
+    writers = [
+        subprocess.Popen(  # noqa: S603 - our own script
+            [sys.executable, "-c", script, str(session.path), letter],
+            env={**os.environ, "PYTHONPATH": os.pathsep.join(sys.path)},
+        )
+        for letter in "ab"
+    ]
+    assert [writer.wait() for writer in writers] == [0, 0]
+    written = in_file(session).name.removeprefix(before)
+    assert (written.count("a"), written.count("b"), len(written)) == (20, 20, 40)
 
 
 def test_what_somebody_else_changed_is_never_undone(session: DeskSession) -> None:
