@@ -9,6 +9,7 @@ from studio_planner.craft.errors import InvalidEntry, NoPlanPossible, StudioFile
 from studio_planner.services import plan_again as module
 from studio_planner.services import studio_files
 from studio_planner.services.checking import CheckReport, Finding
+from studio_planner.services.keeping import FileToPlan
 from studio_planner.services.naming import UnknownName, find_named
 from studio_planner.services.plan_again import plan_again
 from studio_planner.services.promises import promises_of
@@ -17,7 +18,6 @@ from studio_planner.services.studio_files import (
     create,
     export_studio,
     import_studio,
-    keep_plan,
     read_planned,
     read_studio,
 )
@@ -54,7 +54,7 @@ def test_planning_again_changes_no_file_until_the_plan_is_kept(tmp_path: Path) -
     studio = read_studio(path)
     made = plan_again(studio, morning(studio))
     assert read_studio(path).plan is None
-    keep_plan(path, made.plan)
+    FileToPlan(path).keep(made.plan)
     assert read_planned(path)[1] == made.plan
 
 
