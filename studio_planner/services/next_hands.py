@@ -11,6 +11,7 @@ from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.log_legs import legs_from, legs_of_pours
 from studio_planner.craft.pieces import CoatKind, Joint
 from studio_planner.craft.plans import StepKind
 from studio_planner.craft.standing import done_steps
@@ -76,6 +77,7 @@ class _Items:
         ends = [now, *(coat.end for coat in plan.coats)]
         self._timing = timing or Timing(studio, min(starts) - _RECORD, max(ends) + _RECORD)
         self._coats = {(coat.piece, coat.coat): coat for coat in plan.coats}
+        self._carried = legs_of_pours(studio)
 
     def all(self, until: datetime | None = None) -> Iterator[HandsItem]:
         """Everything, in no order; of coats that start after `until` nothing is asked."""
@@ -180,8 +182,11 @@ class _Items:
         self, coat: PlannedCoat, stage: Stage, edge: Edge, start: datetime
     ) -> datetime | None:
         product = self._studio.product(self._studio.piece(coat.piece).coat(coat.coat).product)
-        place = self._studio.place_of_spot(coat.spot).key
-        return self._timing.reached(product, stage, edge, [(place, start.astimezone(UTC))])
+        told = self._carried.get((coat.piece, coat.coat), ((coat.spot, coat.start),))
+        legs = [(self._studio.place_of_spot(spot).key, at) for spot, at in told]
+        return self._timing.reached(
+            product, stage, edge, legs_from(legs, start.astimezone(UTC))
+        )
 
     def _kind(self, coat: PlannedCoat) -> CoatKind:
         return self._studio.piece(coat.piece).coat(coat.coat).kind
