@@ -101,6 +101,7 @@ class Model:
         self._cp = cp_model
         self._model = cp_model.CpModel()
         self._goal: Quantity | None = None
+        self._solver: cp_model.CpSolver | None = None
 
     # Unknowns
 
@@ -205,7 +206,7 @@ class Model:
         better: Callable[[Answer], bool] | None = None,
     ) -> Answer:
         """Search; `better` gets each better answer, and ends the search by giving True."""
-        solver = self._cp.CpSolver()
+        solver = self._solver = self._cp.CpSolver()
         told = None if better is None else self._telling(solver, better)
         parameters = solver.parameters
         parameters.max_time_in_seconds = max(0.01, search.seconds)
@@ -235,6 +236,11 @@ class Model:
         bounded = self._goal is not None and status is not Status.IMPOSSIBLE
         bound = solver.best_objective_bound if bounded else None
         return Answer(status, value, bound, solver.value)
+
+    def halt(self) -> None:
+        """End a search that goes on in another thread; it answers with what it has."""
+        if self._solver is not None:
+            self._solver.stop_search()
 
     def _telling(
         self, solver: cp_model.CpSolver, better: Callable[[Answer], bool]

@@ -46,7 +46,7 @@ def hold_before(draft: Draft, goal: Goal, most: Mapping[Goal, int]) -> None:
 
 
 class InOneGo:
-    """Lateness and joints as one number: less of an earlier one is worth more than all after."""
+    """Lateness and joints as one number: less of one is worth more than all after."""
 
     GOALS = (Goal.LATENESS, Goal.SCUFFED, Goal.TESTED)
 

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+from contextlib import nullcontext
 from dataclasses import dataclass, replace
-from threading import Thread
+from threading import Lock, Thread
 from time import monotonic
 from typing import TYPE_CHECKING
 
@@ -81,12 +82,18 @@ class PlanSearch:
         """
         end = self._begun + effort.seconds
         improver = Improver(self.best, effort.seed, self._foreseen())
+        # A question about few coats is soon answered, and in half the time if all else waits.
+        quiet = Lock() if self._coats <= _FEW_COATS else nullcontext()
+
+        whole = Whole(self.best)
 
         def over() -> bool:
             return stop() or self.best.proved or monotonic() >= end
 
         def by_parts() -> None:
             while not over() and (effort.steps is None or improver.steps < effort.steps):
+                with quiet if improver.steps else nullcontext():
+                    pass
                 left = max(0.05, end - monotonic())
                 # Steps that are to be repeated end by the solver's own count alone.
                 seconds = min(_STEP_SECONDS, left) if effort.steps is None else left
@@ -95,11 +102,13 @@ class PlanSearch:
         def as_a_whole() -> None:
             if self._may_be_whole(effort.seconds) and not over():
                 search = Search(seconds=0.0, seed=effort.seed, light=True)
-                Whole(self.best).solve(end, search, over)
+                with quiet:
+                    whole.ask_for_less(end, search, over)
+                whole.solve(end, search, over)
             by_parts()
 
         if effort.steps is None:
-            self._beside([as_a_whole, *[by_parts] * (_AT_ONCE - 1)], end, told)
+            self._beside([as_a_whole, *[by_parts] * (_AT_ONCE - 1)], end, told, whole)
         else:
             by_parts()
             told(self)
@@ -125,6 +134,7 @@ class PlanSearch:
         searches: list[Callable[[], None]],
         end: float,
         told: Callable[[PlanSearch], None],
+        whole: Whole,
     ) -> None:
         """Let searches run beside each other, and tell of what they find.
 
@@ -137,6 +147,7 @@ class PlanSearch:
         while threads and monotonic() < end + _GLANCE:
             threads[0].join(_GLANCE)
             threads = [thread for thread in threads if thread.is_alive()]
+            whole.leave_what_is_met()
             if self.best.goals != known:
                 known = self.best.goals
                 told(self)

@@ -20,7 +20,7 @@ if TYPE_CHECKING:
 
     from studio_planner.planning.exact.best_so_far import BestSoFar
     from studio_planner.planning.exact.draft import Draft
-    from studio_planner.planning.solver import Answer, Quantity, Search
+    from studio_planner.planning.solver import Answer, Model, Quantity, Search
 
 _SHARE, _LONG = 0.6, 8.0
 """The share of the time left that one goal may take, so that some is left for the next; and the
@@ -42,26 +42,10 @@ class Whole:
         """Start from the best plan so far; others may make it better meanwhile."""
         self._best = best
         self._all = frozenset(range(len(best.standing.lanes)))
+        self._at_hand: tuple[Goal, Model] | None = None
 
-    def solve(self, end: float, search: Search, over: Callable[[], bool]) -> None:
-        """Make each goal small in turn, until the monotonic clock says `end`.
-
-        A goal that cannot be proved in its share of the time is looked at once more when the
-        plan has become better: less room is left then. Otherwise it is left, and with it all
-        that follow: their bounds would hold for nothing. Before all, much less lateness is asked
-        for.
-        """
-        self._ask_for_less(search, end, over)
-        for goal in IN_ORDER:
-            while goal not in self._best.met:
-                if over():
-                    return
-                before = self._best.standing.worth
-                self._aim(goal, search, end)
-                if goal not in self._best.met and not self._best.standing.worth < before:
-                    return
-
-    def _ask_for_less(self, search: Search, end: float, over: Callable[[], bool]) -> None:
+    def ask_for_less(self, end: float, search: Search, over: Callable[[], bool]) -> None:
+        """Ask for a plan that is much less late; best before all else."""
         for parts in _MUCH_LESS:
             if over() or Goal.LATENESS in self._best.met:
                 return
@@ -74,6 +58,29 @@ class Whole:
             with self._best.lock:
                 self._best.bound(Goal.LATENESS, most + 1)
 
+    def solve(self, end: float, search: Search, over: Callable[[], bool]) -> None:
+        """Make each goal small in turn, until the monotonic clock says `end`.
+
+        A goal that cannot be proved in its share of the time is looked at once more when the
+        plan has become better: less room is left then. Otherwise it is left, and with it all
+        that follow: their bounds would hold for nothing.
+        """
+        for goal in IN_ORDER:
+            while goal not in self._best.met:
+                if over():
+                    return
+                before = self._best.standing.worth
+                self._aim(goal, search, end)
+                if goal not in self._best.met and not self._best.standing.worth < before:
+                    return
+
+    def leave_what_is_met(self) -> None:
+        """Look no longer for what others have met by now."""
+        if self._at_hand is not None:
+            goal, model = self._at_hand
+            if goal in self._best.met:
+                model.halt()
+
     def _no_later(self, most: int, search: Search) -> Status:
         """Look for a plan that is so many weighted seconds late at most, joints and all."""
         draft = self._draft(most)
@@ -81,7 +88,7 @@ class Whole:
             return Status.IMPOSSIBLE
         draft.model.at_least(most, draft.goals.late)
         in_one_go = InOneGo(draft)
-        answer = self._solved(draft, in_one_go.number, search)
+        answer = self._solved(draft, Goal.LATENESS, in_one_go.number, search)
         if answer.bound is not None:
             bounds = in_one_go.parted(math.ceil(answer.bound - _ROUNDING))
             with self._best.lock:
@@ -98,7 +105,8 @@ class Whole:
         hold_before(draft, goal, self._best.parts.values(self._best.standing.lanes))
         left = end - monotonic()
         seconds = left if goal is IN_ORDER[-1] else _SHARE * left
-        answer = self._solved(draft, quantity_of(draft, goal), replace(search, seconds=seconds))
+        search = replace(search, seconds=seconds)
+        answer = self._solved(draft, goal, quantity_of(draft, goal), search)
         if answer.bound is not None:
             with self._best.lock:
                 self._best.bound(goal, answer.bound)
@@ -108,10 +116,12 @@ class Whole:
         freedom = Freedom(self._all, all_mixes=True, to_prove=True, late=late)
         return self._best.parts.draft(standing, freedom)
 
-    def _solved(self, draft: Draft, aim: Quantity, search: Search) -> Answer:
+    def _solved(self, draft: Draft, goal: Goal, aim: Quantity, search: Search) -> Answer:
         draft.model.hint(Hints(draft).values.values())
         draft.model.aim(aim)
+        self._at_hand = goal, draft.model
         answer = draft.model.solve(search)
+        self._at_hand = None
         found = AnswerReader(draft, answer).lanes() if answer.found else None
         if found is not None:
             with self._best.lock:
