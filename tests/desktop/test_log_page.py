@@ -177,6 +177,15 @@ def test_the_piece_that_is_chosen_on_the_plan_is_asked_about(
     assert form.fields["words"].value() == "still being told"
 
 
+def test_who_asks_about_a_piece_is_asked_whether_it_was_poured(page: LogPage) -> None:
+    form = page.happened.form
+    form.ask(page.chosen, EntryKind.STRIPPED)
+    page.choose(f"trace/{page.chosen}")
+    page.choose(page.chosen)
+    assert form.isVisible()
+    assert form.fields["kind"].value() is EntryKind.POURED
+
+
 def test_a_narrow_window_scrolls_what_is_written_and_what_is_read(
     desk: DeskWindow, page: LogPage
 ) -> None:

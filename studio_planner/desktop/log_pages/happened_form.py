@@ -121,11 +121,11 @@ class HappenedForm(QWidget):
         self._adapt(now)
 
     def ask(self, piece: str, kind: EntryKind | None = None) -> None:
-        """Ask about a piece, at now; without a kind about its next pour or what is usual."""
+        """Ask about a piece, at now; without a kind whether it was poured."""
         self._corrects = None
         self.fields["piece"].show_value(piece)
-        if kind is not None or self.fields["kind"].value() is None:
-            self.fields["kind"].show_value(kind or EntryKind.POURED)
+        # What was told of another piece, such as stripped, must not lie ready for this one.
+        self.fields["kind"].show_value(kind or EntryKind.POURED)
         self._shown_for = ("", None)
         self._clear_times()
         self.fields["words"].show_value("")

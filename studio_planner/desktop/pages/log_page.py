@@ -73,6 +73,7 @@ class LogPage(Page):
             self._trace(piece)
         else:
             self.happened.ask(key)
+            self.show_part(HAPPENED)
 
     def _trace(self, piece: str) -> None:
         self.trace.ask_piece(piece)
