@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import timedelta
 from typing import TYPE_CHECKING
 
@@ -184,6 +185,14 @@ def test_who_asks_about_a_piece_is_asked_whether_it_was_poured(page: LogPage) ->
     page.choose(page.chosen)
     assert form.isVisible()
     assert form.fields["kind"].value() is EntryKind.POURED
+
+
+def test_without_pieces_nothing_can_be_written_down(desk: DeskWindow, page: LogPage) -> None:
+    bare = replace(
+        studio_of(desk), pieces=(), orders=(), log=(), plan=None, poured=(), mixes=()
+    )
+    page.happened.form.show_studio(bare, desk.clock.now())
+    assert not page.happened.form.write.isEnabled()
 
 
 def test_a_narrow_window_scrolls_what_is_written_and_what_is_read(

@@ -113,6 +113,7 @@ class HappenedForm(QWidget):
         for name in _TIMES:
             self.fields[name].set_zone(studio.time_zone)
             self.fields[name].set_units(studio.units)
+        self.write.setEnabled(bool(studio.pieces))
         self.fields["piece"].offer(choices.pieces(studio, self._corrects))
         self.fields["kind"].offer(choices.kinds())
         self.fields["touch"].offer(choices.touches())
