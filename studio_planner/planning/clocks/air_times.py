@@ -9,6 +9,7 @@ from itertools import pairwise
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.products import ProductKind
+from studio_planner.planning.clocks.runs import Runs
 from studio_planner.planning.clocks.stage_times import ALWAYS
 from studio_planner.planning.spans import GRID, Span, grid_down, grid_up, joined, outside
 from studio_planner.science.air import dew_point
@@ -45,7 +46,7 @@ class AirTimes:
         self._holes: dict[tuple[str, str, Material, int], Holes] = {}
         self._good: dict[tuple[str, str, Material, int], Stretches] = {}
         self._rising: dict[tuple[str, int, int], list[tuple[int, int]]] = {}
-        self._grid: dict[tuple[str, int], list[tuple[float, float]]] = {}
+        self._grid: dict[tuple[str, int, int], tuple[list[float], Runs]] = {}
         self._seen: dict[str, _Looks] = {}
 
     def holes(self, place: str, product: Product, material: Material, block: int) -> Holes:
@@ -95,13 +96,10 @@ class AirTimes:
     def _rising_on(self, place: str, block: int, start: int) -> list[tuple[int, int]]:
         most = self._settings.steady_celsius - 1e-6
         count = -(-block // GRID)
-        days = -(-count * GRID // _DAY)
-        steps = [
-            step for day in range(days + 1) for step in self._steps(place, start + day * _DAY)
-        ]
-        warmest = _sliding_maximum([peak for _, peak in steps[: _DAY // GRID + count]], count)
-        today = zip(range(start, start + _DAY, GRID), warmest, steps, strict=False)
-        warming = [begin for begin, peak, (celsius, _) in today if peak > celsius + most]
+        celsius, peaks = self._steps(place, start, -(-count * GRID // _DAY))
+        warmest = peaks.highest(count, _DAY // GRID)
+        today = zip(range(start, start + _DAY, GRID), warmest, celsius, strict=False)
+        warming = [begin for begin, peak, now in today if peak > now + most]
         holes: list[tuple[int, int]] = []
         for begin in warming:
             joins = bool(holes) and holes[-1][1] == begin - GRID + 1
@@ -109,12 +107,17 @@ class AirTimes:
             holes.append((low, begin + 1))
         return holes
 
-    def _steps(self, place: str, start: int) -> list[tuple[float, float]]:
-        """Temperature at each grid time of a day, and the warmest until the next one."""
-        if (place, start) not in self._grid:
+    def _steps(self, place: str, start: int, days: int) -> tuple[list[float], Runs]:
+        """Temperature at each grid time of a day, and the warmest until the next one.
+
+        The warmest are known for so many days more.
+        """
+        key = (place, start, days)
+        if key not in self._grid:
             history = self._timing.history(place)
-            self._grid[place, start] = _grid_steps(history, start)
-        return self._grid[place, start]
+            rows = [_grid_steps(history, start + day * _DAY) for day in range(days + 1)]
+            self._grid[key] = rows[0][0], Runs([peak for _, peaks in rows for peak in peaks])
+        return self._grid[key]
 
     def _limit_spans(self, place: str, product: Product) -> list[Span]:
         key = (place, product.key)
@@ -216,17 +219,7 @@ def _between(before: _Look, after: _Look) -> list[_Look]:
     return looks
 
 
-def _sliding_maximum(values: list[float], width: int) -> list[float]:
-    """The highest of each `width` values in a row, from runs of twice the length each time."""
-    largest, length = values, 1
-    while length < width:
-        step = min(length, width - length)
-        largest = list(map(max, largest, largest[step:]))
-        length += step
-    return largest
-
-
-def _grid_steps(history: History, start: int) -> list[tuple[float, float]]:
+def _grid_steps(history: History, start: int) -> tuple[list[float], list[float]]:
     seconds, celsius = history.seconds, history.celsius
     index, count = bisect_right(seconds, start), len(seconds)
     values: list[float] = []
@@ -243,7 +236,7 @@ def _grid_steps(history: History, start: int) -> list[tuple[float, float]]:
         else:
             values.append(_celsius(history, second))
         peaks.append(peak)
-    return list(zip(values, map(max, values, values[1:], peaks[1:]), strict=False))
+    return values[:-1], list(map(max, values, values[1:], peaks[1:]))
 
 
 def _celsius(history: History, second: float) -> float:

@@ -117,6 +117,7 @@ class PlanSearch:
         """The best plan so far."""
         with self.best.lock:
             standing, goals = self.best.standing, self.best.goals
+        seconds = monotonic() - self._begun
         stuck = [
             one for one in self._start.found.stuck if _left_out(one.chain.pieces, standing)
         ]
@@ -126,7 +127,7 @@ class PlanSearch:
             plan,
             goals=goals,
             grid_minutes=self._frame.grid.step // 60,
-            solved_seconds=round(monotonic() - self._begun, 1),
+            solved_seconds=round(seconds, 1),
         )
 
     def _beside(
