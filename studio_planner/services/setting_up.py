@@ -10,8 +10,8 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.places import PlaceKind
 from studio_planner.craft.tongue import counted, translate
+from studio_planner.services.data_sheets.lacking import product_step
 from studio_planner.services.needs import Need, SetUpStep, named
-from studio_planner.services.sheet_needs import product_step
 
 if TYPE_CHECKING:
     from collections.abc import Iterable

@@ -6,9 +6,9 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from studio_planner.craft.local_time import zone_named
+from studio_planner.services.data_sheets.sources import product_of_sheet, product_of_studio
+from studio_planner.services.data_sheets.stage_times import room_times, steady_times
 from studio_planner.services.room_records import room_record
-from studio_planner.services.sheets import product_of_sheet, product_of_studio
-from studio_planner.services.stage_tables import room_times, steady_times
 from studio_planner.services.studio_files import read_studio
 from studio_planner.terminal.bad_input import BadInput
 from studio_planner.terminal.reading import celsius_of, grams_of, when_of
@@ -21,8 +21,8 @@ if TYPE_CHECKING:
     from zoneinfo import ZoneInfo
 
     from studio_planner.craft.products import Product
+    from studio_planner.services.data_sheets.stage_times import StageTime
     from studio_planner.services.room_records import RoomRecord
-    from studio_planner.services.stage_tables import StageTime
     from studio_planner.terminal.surroundings import Surroundings
 
 

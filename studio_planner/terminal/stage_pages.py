@@ -21,8 +21,8 @@ if TYPE_CHECKING:
     from collections.abc import Sequence
     from zoneinfo import ZoneInfo
 
+    from studio_planner.services.data_sheets.stage_times import StageTime
     from studio_planner.services.room_records import RoomRecord
-    from studio_planner.services.stage_tables import StageTime
 
 _AFTER_RECORD = "after the record"
 _ROWS_SHOWN = 3

@@ -15,7 +15,7 @@ from studio_planner.desktop.product_pages.plot_axes import PlotAxes, axes_for
 from studio_planner.desktop.tongue import translate
 from studio_planner.science.cups import SHARE_TO_USE
 from studio_planner.science.stages import Basis
-from studio_planner.services.law_curves import CupPoint, cup_curve, cup_point
+from studio_planner.services.data_sheets.law_curves import CupPoint, cup_curve, cup_point
 
 if TYPE_CHECKING:
     from PySide6.QtGui import QPaintEvent

@@ -7,11 +7,11 @@ from typing import TYPE_CHECKING
 from studio_planner.desktop import words
 from studio_planner.desktop.product_pages.law_words import in_a_sentence, stage_name
 from studio_planner.desktop.tongue import translate
-from studio_planner.services.product_gaps import Gap
+from studio_planner.services.data_sheets.gaps import Gap
 
 if TYPE_CHECKING:
     from studio_planner.craft.settings import Units
-    from studio_planner.services.product_gaps import SheetGap
+    from studio_planner.services.data_sheets.gaps import SheetGap
 
 
 def gap_sentence(gap: SheetGap, units: Units) -> str:

@@ -25,7 +25,7 @@ if TYPE_CHECKING:
     from studio_planner.craft.settings import Units
     from studio_planner.desktop.canvas import Canvas
     from studio_planner.desktop.product_pages.plot_axes import PlotAxes
-    from studio_planner.services.law_curves import LawCurve, LawPoint
+    from studio_planner.services.data_sheets.law_curves import LawCurve, LawPoint
 
 _LEAST_TICK = 44.0
 _DASH = [5.0, 4.0]

@@ -14,7 +14,12 @@ from studio_planner.desktop.product_pages.law_words import law_sentence, stage_n
 from studio_planner.desktop.product_pages.plot_axes import PlotAxes, axes_for
 from studio_planner.desktop.quantities import Quantity, scale_of
 from studio_planner.desktop.tongue import translate
-from studio_planner.services.law_curves import LawPoint, law_curve, law_point, span_of
+from studio_planner.services.data_sheets.law_curves import (
+    LawPoint,
+    law_curve,
+    law_point,
+    span_of,
+)
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -25,7 +30,7 @@ if TYPE_CHECKING:
     from studio_planner.craft.settings import Units
     from studio_planner.desktop.canvas import Canvas
     from studio_planner.science.stages import Stage
-    from studio_planner.services.law_curves import LawCurve
+    from studio_planner.services.data_sheets.law_curves import LawCurve
 
 _HEIGHT = 330
 _MOST_HEIGHT = 460

@@ -8,13 +8,13 @@ from typing import TYPE_CHECKING
 from studio_planner.desktop import words
 from studio_planner.desktop.tongue import Language, spoken, translate
 from studio_planner.science.stages import Stage
-from studio_planner.services.law_curves import times_at
+from studio_planner.services.data_sheets.law_curves import times_at
 
 if TYPE_CHECKING:
     from studio_planner.craft.products import Product
     from studio_planner.craft.settings import Units
-    from studio_planner.services.law_curves import LawPoint
-    from studio_planner.services.stage_tables import StageTime
+    from studio_planner.services.data_sheets.law_curves import LawPoint
+    from studio_planner.services.data_sheets.stage_times import StageTime
 
 _ZEROS = re.compile(r"(?:[.,]0+|(?<=[.,]\d\d)0|(?<=[.,]\d)00)$")
 

@@ -25,13 +25,13 @@ from studio_planner.desktop.quantities import Quantity, number_words
 from studio_planner.desktop.studio_pages.lines import Line, verb
 from studio_planner.desktop.tongue import quoted, translate
 from studio_planner.science.stages import Stage
+from studio_planner.services.data_sheets.figures import read_figures
+from studio_planner.services.data_sheets.times import PrintedTime, time_words
 from studio_planner.services.editing.products import (
     changed_product,
     lacks_densities,
     with_sheet,
 )
-from studio_planner.services.sheet_figures import read_figures
-from studio_planner.services.sheet_times import PrintedTime, time_words
 
 if TYPE_CHECKING:
     from PySide6.QtGui import QResizeEvent
@@ -40,7 +40,7 @@ if TYPE_CHECKING:
     from studio_planner.craft.settings import Units
     from studio_planner.desktop.canvas import Canvas
     from studio_planner.desktop.desk_changes import DeskChanges
-    from studio_planner.services.sheet_figures import ReadSheet
+    from studio_planner.services.data_sheets.figures import ReadSheet
 
 _MOST_LINES = 14
 _WIDE = 560

@@ -20,7 +20,7 @@ from studio_planner.desktop.product_pages.taught_section import TaughtSection
 from studio_planner.desktop.studio_pages.lines import Line, verb
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.caution import deferral
-from studio_planner.services.product_gaps import gaps_of
+from studio_planner.services.data_sheets.gaps import gaps_of
 from studio_planner.services.trial_pour import evening_pour
 
 if TYPE_CHECKING:

@@ -26,13 +26,13 @@ from studio_planner.desktop.quantities import (
 )
 from studio_planner.desktop.tongue import translate
 from studio_planner.science.stages import Stage
+from studio_planner.services.data_sheets.times import PrintedTime, printed_time, time_words
 from studio_planner.services.editing.products import (
     changed_product,
     figure_at,
     with_figure,
     with_temperature,
 )
-from studio_planner.services.sheet_times import PrintedTime, printed_time, time_words
 
 if TYPE_CHECKING:
     from studio_planner.craft.products import Product

@@ -22,7 +22,7 @@ if TYPE_CHECKING:
 
     from studio_planner.craft.studio import Studio
     from studio_planner.science.stages import Stage
-    from studio_planner.services.sheet_times import PrintedTime
+    from studio_planner.services.data_sheets.times import PrintedTime
 
 EVEN_RATIO = MixRatio(a=1, b=1, by=RatioBy.ASSUMED)
 """What a new mix begins with until the maker has read the sheet."""

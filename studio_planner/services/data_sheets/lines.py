@@ -6,22 +6,22 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.tongue import marked, translate
-from studio_planner.services.sheet_findings import (
+from studio_planner.services.data_sheets.findings import (
     NO_TEMPERATURE,
     Finding,
     Unread,
     window_findings,
 )
-from studio_planner.services.sheet_marks import masses_in, stretches_in, warmths_in
-from studio_planner.services.sheet_sentences import sentences_of
-from studio_planner.services.sheet_words import stages_named
+from studio_planner.services.data_sheets.marks import masses_in, stretches_in, warmths_in
+from studio_planner.services.data_sheets.sentences import sentences_of
+from studio_planner.services.data_sheets.words import stages_named
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Sequence
 
-    from studio_planner.services.sheet_marks import Mark, Mass, Stretch, Warmth
-    from studio_planner.services.sheet_times import PrintedTime
-    from studio_planner.services.sheet_words import Named
+    from studio_planner.services.data_sheets.marks import Mark, Mass, Stretch, Warmth
+    from studio_planner.services.data_sheets.times import PrintedTime
+    from studio_planner.services.data_sheets.words import Named
 
 _NO_STAGE = marked("sheets", "it names no stage that is known here.")
 _NO_TIME = marked("sheets", "it has no time with a unit, such as 4 h or 30 min.")

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 
-from studio_planner.services.sheet_words import stages_named
+from studio_planner.services.data_sheets.words import stages_named
 
 _STOP = re.compile(
     r"(?<!approx)(?<!\bca)(?<!deg)(?<!max)(?<!\bmin)(?<!\bno)\.\s+(?=[A-ZÄÖÜ])"

@@ -11,12 +11,12 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import InvalidEntry, StudioFileError
 from studio_planner.craft.tongue import translate
-from studio_planner.services.sheet_findings import Finding, Unread
-from studio_planner.services.sheet_heads import name_apart
-from studio_planner.services.sheet_lines import read_lines
-from studio_planner.services.sheet_ratios import ratio_apart
-from studio_planner.services.sheet_tables import read_table
-from studio_planner.services.sheet_times import PrintedTime, time_words
+from studio_planner.services.data_sheets.findings import Finding, Unread
+from studio_planner.services.data_sheets.heads import name_apart
+from studio_planner.services.data_sheets.lines import read_lines
+from studio_planner.services.data_sheets.ratios import ratio_apart
+from studio_planner.services.data_sheets.tables import read_table
+from studio_planner.services.data_sheets.times import PrintedTime, time_words
 from studio_planner.storage.data_sheet import COLUMNS, read_data_sheet
 
 if TYPE_CHECKING:

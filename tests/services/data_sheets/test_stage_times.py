@@ -15,16 +15,16 @@ from studio_planner.craft.products import Product, SheetPoint
 from studio_planner.craft.taught import TaughtStage
 from studio_planner.science.history import History, constant_history
 from studio_planner.science.stages import Basis, Stage
-from studio_planner.services.room_records import room_record
-from studio_planner.services.sample import sample_studio
-from studio_planner.services.sheets import product_of_sheet, product_of_studio
-from studio_planner.services.stage_tables import (
+from studio_planner.services.data_sheets.sources import product_of_sheet, product_of_studio
+from studio_planner.services.data_sheets.stage_times import (
     BEYOND_RECORD,
     StageTime,
     room_times,
     sheet_product,
     steady_times,
 )
+from studio_planner.services.room_records import room_record
+from studio_planner.services.sample import sample_studio
 from tests.services.small_studios import DAY
 
 if TYPE_CHECKING:

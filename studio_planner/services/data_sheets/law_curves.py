@@ -6,14 +6,14 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from studio_planner.science.stages import Basis, Edge, Stage
-from studio_planner.services.stage_tables import steady_times
+from studio_planner.services.data_sheets.stage_times import steady_times
 
 if TYPE_CHECKING:
     from collections.abc import Callable
 
     from studio_planner.craft.products import Product, SheetPoint
     from studio_planner.science.cups import CupLife
-    from studio_planner.services.stage_tables import StageTime
+    from studio_planner.services.data_sheets.stage_times import StageTime
 
 _COLDEST, _WARMEST = 10.0, 30.0
 """Rooms that a maker thinks of [°C]; a plot always shows them."""

@@ -5,11 +5,11 @@ from __future__ import annotations
 import re
 from typing import TYPE_CHECKING
 
-from studio_planner.services.sheet_marks import masses_in, warmths_in
-from studio_planner.services.sheet_ratios import names_ratio
-from studio_planner.services.sheet_sentences import sentences_of
-from studio_planner.services.sheet_times import HAS_UNIT
-from studio_planner.services.sheet_words import stages_named
+from studio_planner.services.data_sheets.marks import masses_in, warmths_in
+from studio_planner.services.data_sheets.ratios import names_ratio
+from studio_planner.services.data_sheets.sentences import sentences_of
+from studio_planner.services.data_sheets.times import HAS_UNIT
+from studio_planner.services.data_sheets.words import stages_named
 
 if TYPE_CHECKING:
     from collections.abc import Sequence

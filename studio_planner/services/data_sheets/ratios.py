@@ -11,8 +11,8 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import InvalidEntry
 from studio_planner.craft.products import MixRatio, RatioBy
-from studio_planner.services.sheet_sentences import sentences_of
-from studio_planner.services.sheet_words import stages_named
+from studio_planner.services.data_sheets.sentences import sentences_of
+from studio_planner.services.data_sheets.words import stages_named
 
 if TYPE_CHECKING:
     from collections.abc import Sequence

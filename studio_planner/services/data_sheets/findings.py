@@ -8,12 +8,12 @@ from typing import TYPE_CHECKING
 from studio_planner.craft.products import SheetPoint
 from studio_planner.craft.tongue import marked
 from studio_planner.science.stages import Stage
-from studio_planner.services.sheet_times import PrintedTime
+from studio_planner.services.data_sheets.times import PrintedTime
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
-    from studio_planner.services.sheet_words import Named
+    from studio_planner.services.data_sheets.words import Named
 
 NO_TEMPERATURE = marked(
     "sheets", "it names no temperature; say above which one its times hold at."

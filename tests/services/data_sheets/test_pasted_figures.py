@@ -13,10 +13,10 @@ from hypothesis import strategies as st
 from studio_planner.craft.products import SheetPoint
 from studio_planner.science.laws import stage_law
 from studio_planner.science.stages import Stage
-from studio_planner.services.sheet_figures import read_figures, sheet_text
-from studio_planner.services.sheet_times import PrintedTime, printed_time, time_words
+from studio_planner.services.data_sheets.figures import read_figures, sheet_text
+from studio_planner.services.data_sheets.times import PrintedTime, printed_time, time_words
 
-PUBLISHED = Path(__file__).resolve().parents[2] / "resources" / "published" / "cure_times.csv"
+PUBLISHED = Path(__file__).resolve().parents[3] / "resources" / "published" / "cure_times.csv"
 
 
 def figures(text: str, celsius: float | None = None) -> list[tuple[object, ...]]:

@@ -6,20 +6,20 @@ import re
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.tongue import translate
-from studio_planner.services.sheet_findings import (
+from studio_planner.services.data_sheets.findings import (
     NO_TEMPERATURE,
     Finding,
     Unread,
     window_findings,
 )
-from studio_planner.services.sheet_marks import masses_in, warmths_in
-from studio_planner.services.sheet_times import HAS_UNIT, printed_time, unit_in
-from studio_planner.services.sheet_words import stages_named
+from studio_planner.services.data_sheets.marks import masses_in, warmths_in
+from studio_planner.services.data_sheets.times import HAS_UNIT, printed_time, unit_in
+from studio_planner.services.data_sheets.words import stages_named
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
-    from studio_planner.services.sheet_words import Named
+    from studio_planner.services.data_sheets.words import Named
 
 _WIDE_GAP = re.compile(r"\t| {2,}")
 _NOTHING = {"", "-", "–", "—", "n/a", "na", "n.a."}  # noqa: RUF001 - dashes as printed

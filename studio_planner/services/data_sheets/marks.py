@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from studio_planner.science.units import celsius_from, grams_from
-from studio_planner.services.sheet_times import FOUND, HAS_UNIT, PrintedTime, printed_time
+from studio_planner.services.data_sheets.times import FOUND, HAS_UNIT, PrintedTime, printed_time
 
 if TYPE_CHECKING:
     from collections.abc import Iterable

@@ -10,6 +10,14 @@ import pytest
 from studio_planner.craft.errors import InvalidEntry
 from studio_planner.craft.products import MixRatio, ProductKind, RatioBy, SheetPoint
 from studio_planner.science.stages import Basis, Edge, Stage, safe_edge
+from studio_planner.services.data_sheets.gaps import Gap, gaps_of
+from studio_planner.services.data_sheets.law_curves import (
+    cup_curve,
+    law_curve,
+    law_point,
+    times_at,
+)
+from studio_planner.services.data_sheets.times import PrintedTime
 from studio_planner.services.editing.changes import made
 from studio_planner.services.editing.products import (
     EVEN_RATIO,
@@ -23,9 +31,6 @@ from studio_planner.services.editing.products import (
     with_sheet,
     with_temperature,
 )
-from studio_planner.services.law_curves import cup_curve, law_curve, law_point, times_at
-from studio_planner.services.product_gaps import Gap, gaps_of
-from studio_planner.services.sheet_times import PrintedTime
 from studio_planner.services.trial_pour import evening_pour
 from tests.desktop import scenes
 

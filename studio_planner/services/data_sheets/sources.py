@@ -6,8 +6,8 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import InvalidEntry, StudioFileError
+from studio_planner.services.data_sheets.stage_times import sheet_product
 from studio_planner.services.naming import find_named
-from studio_planner.services.stage_tables import sheet_product
 from studio_planner.services.studio_files import read_bytes
 from studio_planner.storage.data_sheet import read_data_sheet
 
