@@ -15,15 +15,9 @@ from studio_planner.services.log_signs import not_a_log
 from studio_planner.services.studio_files import read_bytes
 from studio_planner.storage.log_columns import beginning_of, find_table
 from studio_planner.storage.log_merging import Gap, Overlap, merged_log, overlapping
+from studio_planner.storage.log_preview import LogAnswers, LogUnit, RoomLogPreview, SkippedRow
 from studio_planner.storage.log_stamps import DateOrder
-from studio_planner.storage.room_log import (
-    LARGEST_BYTES,
-    LogAnswers,
-    LogUnit,
-    RoomLogPreview,
-    SkippedRow,
-    preview_room_log,
-)
+from studio_planner.storage.room_log import LARGEST_BYTES, preview_room_log
 from studio_planner.storage.text_bytes import text_of
 
 if TYPE_CHECKING:

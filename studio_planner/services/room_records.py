@@ -9,11 +9,13 @@ from typing import TYPE_CHECKING
 from studio_planner.craft.errors import StudioFileError
 from studio_planner.science.history import History, fill_gaps
 from studio_planner.services.studio_files import read_bytes
-from studio_planner.storage.room_log import LARGEST_BYTES, SkippedRow, preview_room_log
+from studio_planner.storage.room_log import LARGEST_BYTES, preview_room_log
 
 if TYPE_CHECKING:
     from pathlib import Path
     from zoneinfo import ZoneInfo
+
+    from studio_planner.storage.log_preview import SkippedRow
 
 READ_BAND_CELSIUS = 0.3
 """How far a reading may be off either way, as for a place that was never told otherwise."""

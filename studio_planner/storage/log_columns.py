@@ -59,7 +59,7 @@ class LogTable:
         rows = [cells for _, cells in self.rows[:_SAMPLE]]
         width = max((len(cells) for cells in rows), default=0)
         counts = {
-            column: sum(figure_in(_at(cells, column)) is not None for cells in rows)
+            column: sum(figure_in(cell_at(cells, column)) is not None for cells in rows)
             for column in range(width)
             if column not in self.time
         }
@@ -172,12 +172,13 @@ def _time_columns(rows: Iterable[Sequence[str]]) -> tuple[int, ...] | None:
 def stamp_at(cells: Sequence[str], time: tuple[int, ...]) -> Stamp | None:
     """The stamp in one column, or in a date column and a clock column."""
     if len(time) == 1:
-        return stamp_in(_at(cells, time[0]))
-    return stamp_in(" ".join(_at(cells, column) for column in time))
+        return stamp_in(cell_at(cells, time[0]))
+    return stamp_in(" ".join(cell_at(cells, column) for column in time))
 
 
-def _at(cells: Sequence[str], column: int) -> str:
-    return cells[column] if column < len(cells) else ""
+def cell_at(cells: Sequence[str], column: int | None) -> str:
+    """The text of a cell; empty where a row is shorter, or where there is no such column."""
+    return cells[column] if column is not None and column < len(cells) else ""
 
 
 def _heading(before: Sequence[Row]) -> tuple[int | None, tuple[str, ...]]:
@@ -261,14 +262,14 @@ def unit_named(table: LogTable, column: int) -> str:
         return "F"
     if _CELSIUS.search(name):
         return "C"
-    figures = (figure_in(_at(cells, column)) for _, cells in table.rows[:_SAMPLE])
+    figures = (figure_in(cell_at(cells, column)) for _, cells in table.rows[:_SAMPLE])
     units = Counter(figure.unit for figure in figures if figure and figure.unit)
     return units.most_common(1)[0][0] if units else ""
 
 
 def decimal_mark(table: LogTable, column: int) -> str:
     """The decimal mark of a column: a comma if any number in it has one, else a point."""
-    cells = (_at(cells, column) for _, cells in table.rows)
+    cells = (cell_at(cells, column) for _, cells in table.rows)
     return "," if any("," in cell and figure_in(cell) for cell in cells) else "."
 
 

@@ -7,17 +7,17 @@ else loggers write is worked out by evidence, and all that was worked out is in 
 from __future__ import annotations
 
 from dataclasses import dataclass
-from enum import StrEnum
 from statistics import median
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import StudioFileError
 from studio_planner.craft.places import Reading
 from studio_planner.craft.tongue import marked, translate
-from studio_planner.science.units import celsius_from
+from studio_planner.storage.log_cells import RoomCells
 from studio_planner.storage.log_columns import (
     DELIMITERS,
     LogTable,
+    cell_at,
     decimal_mark,
     figure_in,
     find_humidity,
@@ -25,7 +25,8 @@ from studio_planner.storage.log_columns import (
     find_temperature,
     unit_named,
 )
-from studio_planner.storage.log_merging import Gap, Overlap, gaps_in, merged_log, overlapping
+from studio_planner.storage.log_merging import gaps_in, merged_log, overlapping
+from studio_planner.storage.log_preview import LogAnswers, LogUnit, RoomLogPreview, SkippedRow
 from studio_planner.storage.log_stamps import DateOrder, Stamp, zone_in_heading
 from studio_planner.storage.log_times import WallClock, date_order, newest_first, usual_step
 from studio_planner.storage.text_bytes import DecodedText, text_of
@@ -39,82 +40,14 @@ LARGEST_BYTES = 64 * 2**20
 """Larger logs are refused; a year of readings every minute is a third of it."""
 
 _SHOWN = 120
-_POWER_ON_CELSIUS = 85.0
+"""Letters of a skipped row that are shown."""
+
 _WARMEST_UNNAMED = 45.0
-_COLDEST_CELSIUS, _WARMEST_CELSIUS = -40.0, 90.0  # what a reading may be
+"""Half of all figures above this are hardly a room's in °C: the unit is asked for (ours)."""
+
 _NO_UNIT = marked("log", "The heading names no unit; are the temperatures °C or °F?")
 
 _ORDERS = (marked("log", "day first"), marked("log", "month first"))
-
-
-class LogUnit(StrEnum):
-    """The unit of a log's temperatures."""
-
-    CELSIUS = "C"
-    FAHRENHEIT = "F"
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class LogAnswers:
-    """What the maker says about a log; None leaves it to the evidence.
-
-    Columns are named as in the heading, or numbered from 1.
-    """
-
-    date_order: DateOrder | None = None
-    unit: LogUnit | None = None
-    temperature_column: str | None = None
-    humidity_column: str | None = None
-    overlap: Overlap = Overlap.EXISTING_WINS
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class SkippedRow:
-    """A row that gives no reading: its line in the file, its text, and why."""
-
-    line: int
-    text: str
-    why: str
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class RoomLogPreview:
-    """What a log was found to be, before anything of it is kept.
-
-    While there are `questions` there are no readings: ask, and preview again with the answers.
-    `merged` is the whole log of the place as it would be kept, `overlapping` how many rows fall
-    into stretches that the place's log already covers, `local_rows` how many have no zone of
-    their own, so that they were read as local times.
-    """
-
-    encoding: str
-    delimiter: str
-    decimal_mark: str
-    heading_line: int | None
-    time_column: str
-    temperature_column: str
-    humidity_column: str | None
-    unit: LogUnit
-    zone: str
-    local_rows: int
-    date_order: str
-    readings: tuple[Reading, ...]
-    merged: tuple[Reading, ...]
-    overlapping: int
-    gaps: tuple[Gap, ...]
-    skipped: tuple[SkippedRow, ...]
-    notes: tuple[str, ...]
-    questions: tuple[str, ...]
-
-    @property
-    def first(self) -> datetime | None:
-        """The time of the first reading."""
-        return self.readings[0].when if self.readings else None
-
-    @property
-    def last(self) -> datetime | None:
-        """The time of the last reading."""
-        return self.readings[-1].when if self.readings else None
 
 
 def preview_room_log(
@@ -157,10 +90,10 @@ class _Look:
         self._skipped: list[SkippedRow] = []
         self._notes: list[str] = []
         self._questions: list[str] = []
-        self._cells_known: dict[str, float | str] = {}
         self._temperature = self._find_temperature()
         self._humidity = find_humidity(table, self._temperature, answers.humidity_column)
         self._unit = self._find_unit()
+        self._cells = RoomCells(self._temperature, self._humidity, self._unit)
         self._offset = self._find_offset()
 
     def preview(self, existing: tuple[Reading, ...]) -> RoomLogPreview:
@@ -209,7 +142,7 @@ class _Look:
         named = unit_named(self._table, self._temperature)
         if named:
             return LogUnit(named)
-        figures = [figure_in(_cell(c, self._temperature)) for _, c in self._table.rows]
+        figures = [figure_in(cell_at(c, self._temperature)) for _, c in self._table.rows]
         values = [figure.value for figure in figures if figure]
         if values and median(values) > _WARMEST_UNNAMED:
             self._questions.append(translate("log", _NO_UNIT))
@@ -226,8 +159,8 @@ class _Look:
         unread = 0
         for line, cells in self._table.rows:
             stamp = self._table.stamp(cells)
-            celsius = self._celsius_in(_cell(cells, self._temperature))
-            humidity = self._humidity_in(cells)
+            celsius = self._cells.celsius(cells)
+            humidity = self._cells.humidity_pct(cells)
             if stamp is None:
                 self._skip(line, cells, translate("log", "its time cannot be read"))
             elif isinstance(celsius, str):
@@ -242,36 +175,6 @@ class _Look:
                 )
             )
         return found
-
-    def _celsius_in(self, cell: str) -> float | str:
-        """What a cell says, read once: a log says the same warmth again and again."""
-        known = self._cells_known.get(cell)
-        if known is None:
-            known = self._cells_known[cell] = self._celsius(cell)
-        return known
-
-    def _celsius(self, cell: str) -> float | str:
-        figure = figure_in(cell)
-        if figure is None:
-            return (
-                translate("log", "it has no temperature ({cell!r})").format(cell=cell)
-                if cell
-                else translate("log", "it has no temperature")
-            )
-        celsius = celsius_from(figure.value, figure.unit or self._unit)
-        if abs(celsius - _POWER_ON_CELSIUS) < 1e-9:  # noqa: PLR2004 - rounding of °F only
-            return translate(
-                "log", "85 °C is what a probe sends when it has just been switched on"
-            )
-        if not _COLDEST_CELSIUS <= celsius <= _WARMEST_CELSIUS:
-            return translate(
-                "log", "{cell} is an error value or not a room's temperature"
-            ).format(cell=cell)
-        return celsius
-
-    def _humidity_in(self, cells: Sequence[str]) -> float | None:
-        figure = None if self._humidity is None else figure_in(_cell(cells, self._humidity))
-        return figure.value if figure and 0 < figure.value <= 100 else None  # noqa: PLR2004
 
     def _readings(self, rows: list[_Read], order: DateOrder) -> tuple[Reading, ...]:
         walls = [row.stamp.instant() or row.stamp.wall(order) for row in rows]
@@ -338,7 +241,3 @@ def _order_words(rows: Sequence[_Read], order: DateOrder) -> str:
         if any(r.stamp.instant() for r in rows)
         else translate("log", "unmistakable")
     )
-
-
-def _cell(cells: Sequence[str], column: int | None) -> str:
-    return cells[column] if column is not None and column < len(cells) else ""

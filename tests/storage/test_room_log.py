@@ -19,11 +19,12 @@ from hypothesis import strategies as st
 from studio_planner.craft.errors import StudioFileError
 from studio_planner.craft.places import PatternPoint, Place, Reading
 from studio_planner.storage.log_merging import Overlap
+from studio_planner.storage.log_preview import LogAnswers, LogUnit
 from studio_planner.storage.log_stamps import DateOrder
-from studio_planner.storage.room_log import LogAnswers, LogUnit, preview_room_log
+from studio_planner.storage.room_log import preview_room_log
 
 if TYPE_CHECKING:
-    from studio_planner.storage.room_log import RoomLogPreview
+    from studio_planner.storage.log_preview import RoomLogPreview
 
 BERLIN = ZoneInfo("Europe/Berlin")
 PLAIN = (
