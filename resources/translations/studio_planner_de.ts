@@ -2494,8 +2494,16 @@
         <translation>es gibt keinen Eintrag {number} im Werkstattbuch.</translation>
     </message>
     <message>
-        <source>entry {number} was corrected already; correct the last one.</source>
-        <translation>Eintrag {number} wurde schon berichtigt; berichtige den letzten.</translation>
+        <source>entry {last} says that it never happened; write anew what did.</source>
+        <translation>laut Eintrag {last} war das nie; schreib neu auf, was war.</translation>
+    </message>
+    <message>
+        <source>entry {number} was corrected already; correct entry {last}.</source>
+        <translation>Eintrag {number} ist schon berichtigt; berichtige Eintrag {last}.</translation>
+    </message>
+    <message>
+        <source>nothing is different from entry {number}; change what was wrong.</source>
+        <translation>nichts ist anders als in Eintrag {number}; ändere, was falsch war.</translation>
     </message>
     <message>
         <source>{coat} would be poured twice then; take one pour back first.</source>
@@ -6694,10 +6702,6 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
 <context>
     <name>ringing</name>
     <message>
-        <source>{means} failed: {error}</source>
-        <translation>{means} ging nicht: {error}</translation>
-    </message>
-    <message>
         <source>The terminal&apos;s bell was not rung: the output is no terminal.</source>
         <translation>Die Glocke des Terminals läutete nicht: Die Ausgabe ist kein Terminal.</translation>
     </message>
@@ -6752,6 +6756,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>The system will no longer remind of {studio} while no window is open. What was written for that is taken away: {paths}.</source>
         <translation>Das System wird nicht mehr an {studio} erinnern, während kein Fenster offen ist. Was dafür geschrieben wurde, wird weggenommen: {paths}.</translation>
+    </message>
+    <message>
+        <source>{means} failed: {error}</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -8436,6 +8444,54 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>Dust from sanding {piece} settles until {settled}.</source>
         <translation>Der Staub vom Schleifen von {piece} setzt sich bis {settled}.</translation>
+    </message>
+    <message>
+        <source>And so it is with {count} more of what went with it.</source>
+        <translation>So ist es auch bei {count} weiteren.</translation>
+    </message>
+    <message>
+        <source>No bottle of {product} has the lot {lot}; there is {known}. Correct entry {number}, or enter that bottle, so that stock and traces count it.</source>
+        <translation>Keine Flasche {product} hat die Charge {lot}; es gibt {known}. Berichtige Eintrag {number} oder trag die Flasche ein, damit Vorrat und Herkunft sie kennen.</translation>
+    </message>
+    <message>
+        <source>{piece} was {what}, but nothing says that this was poured: {coats}. Write it down with its time, or withdraw entry {number}.</source>
+        <translation>{piece}: {what}, aber nirgends steht, dass das gegossen wurde: {coats}. Schreib es mit seiner Zeit auf, oder nimm Eintrag {number} zurück.</translation>
+    </message>
+    <message>
+        <source>{coat}: {new} does not go with {old} of {when} (entry {entry}), since a film does not become wet again. Correct whichever is wrong.</source>
+        <translation>{coat}: {new} passt nicht zu {old} von {when} (Eintrag {entry}), denn ein Film wird nicht wieder nass. Berichtige, was falsch ist.</translation>
+    </message>
+    <message>
+        <source>{place}: {now} is far from the {was} of {when}; no room changes so fast. If it was mistyped, write the right one down for the same minute; else look where the thermometer stands.</source>
+        <translation>{place}: {now} liegt weit von {was} ({when}); so schnell ändert sich kein Raum. Wenn es vertippt war, schreib den richtigen Wert für dieselbe Minute auf; sonst sieh nach, wo das Thermometer steht.</translation>
+    </message>
+    <message>
+        <source>Mix {batch} has {share} % too much B for {product}.</source>
+        <translation>Mischung {batch} hat {share} % zu viel B für {product}.</translation>
+    </message>
+    <message>
+        <source>Mix {batch} has {share} % too little B for {product}.</source>
+        <translation>Mischung {batch} hat {share} % zu wenig B für {product}.</translation>
+    </message>
+    <message>
+        <source>Do not pour it so, it may never cure: add {grams} of B, or weigh a new one.</source>
+        <translation>Gieß sie so nicht, sie härtet vielleicht nie aus: Gib {grams} B dazu oder wieg eine neue ab.</translation>
+    </message>
+    <message>
+        <source>Do not pour it so, it may never cure: add {grams} of A, or weigh a new one.</source>
+        <translation>Gieß sie so nicht, sie härtet vielleicht nie aus: Gib {grams} A dazu oder wieg eine neue ab.</translation>
+    </message>
+    <message>
+        <source>If only the note is wrong, correct entry {number}.</source>
+        <translation>Ist nur falsch aufgeschrieben, berichtige Eintrag {number}.</translation>
+    </message>
+    <message>
+        <source>Watch how it cures.</source>
+        <translation>Achte darauf, wie sie aushärtet.</translation>
+    </message>
+    <message>
+        <source>It is poured and may never cure: touch-test it before anything goes on it, and strip what stays soft.</source>
+        <translation>Sie ist gegossen und härtet vielleicht nie aus: Prüf sie mit dem Finger, bevor etwas darauf kommt, und nimm ab, was weich bleibt.</translation>
     </message>
     <message>
         <source>It stays where it is until the {coat} can be handled, {until}.</source>
@@ -10856,12 +10912,12 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Schritt {number} von {count}</translation>
     </message>
     <message>
-        <source>mix {part} of {parts}</source>
-        <translation>Portion {part} von {parts}</translation>
+        <source>portion {part} of {parts}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>batch {batch}</source>
-        <translation>Mischung {batch}</translation>
+        <source>mix {number}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Undo last tap</source>
@@ -10964,6 +11020,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Ist gerührt</translation>
     </message>
     <message>
+        <source>The rest is poured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>gone</source>
         <translation>vorbei</translation>
     </message>
@@ -10974,6 +11034,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>Pour at minute {at}, empty by {by}</source>
         <translation>In Minute {at} gießen, leer bis {by}</translation>
+    </message>
+    <message>
+        <source>is the number of the mix: write it under the piece</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Pour</source>
@@ -11014,10 +11078,6 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>All is poured</source>
         <translation>Alles ist gegossen</translation>
-    </message>
-    <message>
-        <source>is the batch: write it under the piece</source>
-        <translation>ist die Mischung: schreib die Nummer unter das Stück</translation>
     </message>
     <message>
         <source>Done</source>
@@ -11062,6 +11122,18 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>What was kept of the mix on the scale cannot be read; it was put aside as {path}. Look into the log for what was weighed.</source>
         <translation>Was von der Mischung auf der Waage aufgehoben war, lässt sich nicht lesen; es liegt jetzt beiseite als {path}. Was gewogen wurde, steht im Buch.</translation>
+    </message>
+    <message>
+        <source>From bottle {label}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only {grams} were in this cup.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{before} are in the cup already, so the display reads more. Was it set to zero in between? Then type {together}.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>

@@ -6,6 +6,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from studio_planner.services.desk import DeskSession
+from studio_planner.services.log_book.doubts import doubts
 from studio_planner.services.log_book.entry_words import about, what_happened
 from studio_planner.services.log_book.moved_windows import moved_windows
 from studio_planner.services.studio_files import read_studio
@@ -38,7 +39,8 @@ def log(arguments: argparse.Namespace, around: Surroundings) -> int:
 
     JSON: entries, each with number, kind, at, end, written, piece, coat, order, spot, joint,
     batch, touch, verdict, words, corrects, about and says (in words), and stands (false where
-    another entry corrects it); what was just written alone, where something was.
+    another entry corrects it); what was just written alone, where something was, and doubts:
+    sentences about what can hardly be right.
     """
     path = Path(arguments.file)
     if arguments.what is None:
@@ -53,15 +55,19 @@ def log(arguments: argparse.Namespace, around: Surroundings) -> int:
     after = view.studio
     known = {entry.number for entry in before.log}
     written = [entry for entry in after.log if entry.number not in known]
+    voice = TerminalVoice(after)
+    doubtful = [one.words(voice) for one in doubts(before, after)]
     if arguments.json:
-        say_json({"entries": [entry_json(after, entry) for entry in written]})
+        say_json({"entries": [entry_json(after, one) for one in written], "doubts": doubtful})
         return 0
     for entry in written:
         say_wrapped(f"Written down as entry {entry.number}: {_line(after, entry)}.")
+    for sentence in doubtful:
+        say_wrapped(sentence)
     pieces = {entry.piece for entry in written}
     for one in moved_windows(view):
         if one.piece in pieces:
-            found = " ".join(said.words(TerminalVoice(after)) for said in one.sentences)
+            found = " ".join(said.words(voice) for said in one.sentences)
             say_wrapped(f"The window of {one.name} moved. {found}")
     if after.plan is not None and after.plan_outdated:
         say_wrapped("The plan does not follow it yet: plan FILE --keep plans again.")

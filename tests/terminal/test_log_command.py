@@ -134,6 +134,21 @@ def test_what_is_weighed_is_traced_both_ways(
     assert [one["batch"] for one in pours[-1]["mixes"]] == [batch]
 
 
+def test_what_can_hardly_be_right_is_written_down_and_said(
+    terminal: Terminal, unplanned: Path
+) -> None:
+    studio = read_studio(unplanned)
+    product = next(one for one in studio.products if one.ratio is not None)
+    told = ("log", unplanned, "weighed", product.key, "80", "2")
+    answer = terminal(*told)
+    assert answer.code == 0
+    assert "Written down as entry" in answer.out
+    assert f"% too little B for {product.name}" in words(answer.out)
+    found = terminal(*told, "--json").json
+    assert len(found["entries"]) == 1
+    assert "too little B" in found["doubts"][0]
+
+
 def test_an_order_is_traced_to_all_its_pieces(terminal: Terminal, sample: Path) -> None:
     order = read_studio(sample).orders[0]
     found = terminal("trace", sample, order.name, "--json").json["pieces"]

@@ -78,8 +78,12 @@ def weighing_corrected(
     said = _words(translate("log", "Correct: {what}"), studio, mix.entry)
 
     def make(then: Studio) -> Studio:
-        _the_standing(then, mix.entry)
-        return with_weighing(then, told, now, mix)
+        old = _the_standing(then, mix.entry)
+        after = with_weighing(then, told, now, mix)
+        same = replace(after.mixes[-1], entry=mix.entry) == mix
+        if same and told.words in {"", old.words}:
+            raise _unchanged(mix.entry)
+        return after
 
     return Change(said, make)
 
@@ -134,6 +138,8 @@ def _with_corrected(studio: Studio, number: int, right: LogEntry, now: datetime)
         raise _refused(
             translate("rules", "entry {number} tells of something else."), old.number
         )
+    if new == replace(old, number=NEW, written=now, corrects=number):
+        raise _unchanged(number)
     if old.piece and old not in life_of(studio, old.piece):
         _check_former(studio, old, new, now)
     else:
@@ -225,14 +231,30 @@ def _the_standing(studio: Studio, number: int) -> LogEntry:
     if entry is None:
         raise _refused(translate("log", "there is no entry {number} in the log."), number)
     if entry not in studio.standing:
-        text = translate("log", "entry {number} was corrected already; correct the last one.")
-        raise _refused(text, number)
+        raise _stands_no_more(studio, entry)
     return entry
 
 
-def _refused(text: str, number: int) -> InvalidEntry:
-    said = text.format(number=number)
+def _stands_no_more(studio: Studio, last: LogEntry) -> InvalidEntry:
+    number, later = last.number, {entry.corrects: entry for entry in studio.log}
+    while last.number in later:
+        last = later[last.number]
+    text = (
+        translate("log", "entry {last} says that it never happened; write anew what did.")
+        if last.kind is EntryKind.WITHDRAWN
+        else translate("log", "entry {number} was corrected already; correct entry {last}.")
+    )
+    return _refused(text, number, last=last.number)
+
+
+def _refused(text: str, number: int, **facts: int) -> InvalidEntry:
+    said = text.format(number=number, **facts)
     return InvalidEntry(translate("nouns", "log"), [BrokenRule("corrects", said)])
+
+
+def _unchanged(number: int) -> InvalidEntry:
+    text = translate("log", "nothing is different from entry {number}; change what was wrong.")
+    return _refused(text, number)
 
 
 def _words(text: str, studio: Studio, number: int) -> str:

@@ -109,7 +109,9 @@ def test_a_withdrawn_pour_is_gone_from_the_piece() -> None:
 
 def test_only_what_stands_is_corrected_and_with_its_kind() -> None:
     after = withdrawn(FLOODED, 2, LATER).make(FLOODED)
-    assert "corrected already" in sentences(withdrawn(after, 2, LATER), after)["corrects"]
+    never = "entry 3 says that it never happened"
+    assert never in sentences(withdrawn(after, 2, LATER), after)["corrects"]
+    assert never in sentences(withdrawn(after, 3, LATER), after)["corrects"]
     assert withdrawn(after, 99, LATER).words == "Withdraw: 99"
     assert "no entry 99" in sentences(withdrawn(after, 99, LATER), after)["corrects"]
     other = LogEntry(number=9, kind=EntryKind.TURNED, at=NOW, written=NOW, piece="tray")
@@ -167,9 +169,20 @@ def test_a_corrected_mix_keeps_its_number_and_the_old_figures_stay() -> None:
     assert [one.b_grams for one in after.standing_mixes] == [61.5]
     assert [pour.batch for pour in after.pours_of("tray")] == [None, 1]
     assert (
-        "corrected already"
+        "corrected already; correct entry 4"
         in sentences(weighing_corrected(after, mix, better, LATER), after)["corrects"]
     )
+
+
+def test_a_correction_that_changes_nothing_is_none() -> None:
+    same = sentences(right(FLOODED, 1), FLOODED)["corrects"]
+    assert same == "nothing is different from entry 1; change what was wrong."
+    mixed = weighed(FLOODED, WEIGHED, NOW).make(FLOODED)
+    (mix,) = mixed.standing_mixes
+    again = weighing_corrected(mixed, mix, WEIGHED, LATER)
+    assert "nothing is different from entry 3" in sentences(again, mixed)["corrects"]
+    noted = weighing_corrected(mixed, mix, replace(WEIGHED, words="by Ines"), LATER)
+    assert noted.make(mixed).log[-1].words == "by Ines"
 
 
 def test_a_withdrawn_mix_is_in_no_pour_any_more() -> None:
