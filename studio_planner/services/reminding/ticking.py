@@ -14,10 +14,9 @@ from secrets import token_hex
 from time import monotonic
 from typing import TYPE_CHECKING, Protocol
 
-from studio_planner.craft.due_rows import DueRow, Ring, acknowledged, all_tried, snoozed
-from studio_planner.craft.tongue import translate
-from studio_planner.services.ports import CannotRing
-from studio_planner.services.reminding.bundles import Bundle, bundles_of, key_of, pressing
+from studio_planner.craft.due_rows import acknowledged, all_tried, snoozed
+from studio_planner.services.reminding.bundles import pressing
+from studio_planner.services.reminding.calls import begun, call_key, called, is_over, open_calls
 from studio_planner.services.reminding.settling import Made, settle, stands
 
 if TYPE_CHECKING:
@@ -25,14 +24,14 @@ if TYPE_CHECKING:
     from contextlib import AbstractContextManager
     from datetime import datetime
 
+    from studio_planner.craft.due_rows import DueRow, Ring
     from studio_planner.services.ports import Notice, Notifier, WallClock
+    from studio_planner.services.reminding.bundles import Bundle
+    from studio_planner.services.reminding.calls import CallKey
     from studio_planner.services.reminding.settling import Rows
 
 LEASE_SECONDS = 30.0
 """How long one instance may ring before another one may; a call takes far less."""
-
-MOST_CALLS = 5
-"""How often a round is tried that no means could tell."""
 
 _ATTEMPTS = 3
 
@@ -196,10 +195,10 @@ class Reminders:
 
     def _tell_all(self, now: datetime) -> list[Told]:
         told: list[Told] = []
-        tried: set[tuple[str, int, str]] = set()
+        tried: set[CallKey] = set()
         while (call := self._next_call(now, tried)) is not None:
-            failure = _called(call)
-            tried |= {(ring.uid, ring.round, ring.means) for ring in call.rings}
+            failure = called(call.notifier, call.notice)
+            tried |= set(map(call_key, call.rings))
             # How the call before ended is still not known when this one has failed.
             ended = None if call.again and failure is not None else self._now()
             with self._source.rows() as rows:
@@ -210,7 +209,7 @@ class Reminders:
             told.append(Told(means=means, notice=call.notice, failure=failure))
         return told
 
-    def _next_call(self, now: datetime, tried: set[tuple[str, int, str]]) -> _Call | None:
+    def _next_call(self, now: datetime, tried: set[CallKey]) -> _Call | None:
         """Write down the next call that is to be made; None when there is none for us.
 
         With the last one the rounds are closed, and others may ring.
@@ -221,9 +220,9 @@ class Reminders:
             if not ringing.free_for(self._caller, steady):
                 return None
             due = [row for row in rows.rows() if self._rings_now(row, now)]
-            known = {(ring.uid, ring.round, ring.means): ring for ring in rows.rings()}
-            for bundle, notifier in _open_calls(due, known, tried, notifiers, now):
-                rings, again = self._rings(bundle, notifier.means, known, now)
+            known = {call_key(ring): ring for ring in rows.rings()}
+            for bundle, notifier in open_calls(due, known, tried, notifiers, now):
+                rings, again = begun(bundle, notifier.means, known, self._caller, now)
                 rows.put_ringing(
                     replace(
                         ringing,
@@ -235,7 +234,7 @@ class Reminders:
                 rows.put_rings(rings)
                 notice = self._source.notice(bundle, now, perhaps_shown=again)
                 return _Call(notifier, notice, rings, again)
-            rows.put(all_tried(row, row.round) for row in due if _is_over(row, known.values()))
+            rows.put(all_tried(row, row.round) for row in due if is_over(row, known.values()))
             if ringing.holder == self._caller:
                 rows.put_ringing(replace(ringing, holder=""))
         return None
@@ -243,86 +242,8 @@ class Reminders:
     def _rings_now(self, row: DueRow, now: datetime) -> bool:
         return row.to_ring and self._source.may_ring(row, now)
 
-    def _rings(
-        self,
-        bundle: Bundle,
-        means: str,
-        known: dict[tuple[str, int, str], Ring],
-        now: datetime,
-    ) -> tuple[tuple[Ring, ...], bool]:
-        before = [known.get((row.uid, row.round, means)) for row in bundle.rows]
-        rings = tuple(
-            Ring(
-                uid=row.uid,
-                round=row.round,
-                means=means,
-                notice=bundle.key,
-                caller=self._caller,
-                calls=1 if ring is None else ring.calls + 1,
-                started=now,
-            )
-            for row, ring in zip(bundle.rows, before, strict=True)
-        )
-        return rings, any(ring is not None and ring.finished is None for ring in before)
-
 
 def listed(rows: Iterable[DueRow], now: datetime) -> tuple[DueRow, ...]:
     """The list of what is due, the most pressing first."""
     due = (row for row in rows if row.listed)
     return tuple(sorted(due, key=lambda row: pressing(row, now)))
-
-
-def _called(call: _Call) -> str | None:
-    """Call a means; give the sentence that says why it failed, or None."""
-    try:
-        call.notifier.ring(call.notice)
-    except CannotRing as error:
-        return str(error)
-    except Exception as error:  # noqa: BLE001 - the other means have to be tried all the same
-        return translate("ringing", "{means} failed: {error}").format(
-            means=translate("reminders", call.notifier.means), error=error
-        )
-    return None
-
-
-def _open_calls(
-    due: Sequence[DueRow],
-    known: dict[tuple[str, int, str], Ring],
-    tried: set[tuple[str, int, str]],
-    notifiers: Sequence[Notifier],
-    now: datetime,
-) -> Iterable[tuple[Bundle, Notifier]]:
-    """Every call that is yet to be made, the most pressing reminders first."""
-    told_as = {(uid, round_): ring.notice for (uid, round_, _), ring in known.items()}
-    reached = {(r.uid, r.round) for r in known.values() if r.finished and not r.failed}
-
-    def is_open(row: DueRow, means: str) -> bool:
-        key = (row.uid, row.round, means)
-        ring = known.get(key)
-        if key in tried:
-            return False
-        if ring is None or ring.finished is None:
-            return True
-        return ring.failed and (row.uid, row.round) not in reached
-
-    for bundle in bundles_of(due, told_as, now):
-        for notifier in notifiers:
-            rows = tuple(row for row in bundle.rows if is_open(row, notifier.means))
-            if rows:
-                key = _free_key(bundle.key, rows, notifier.means, known.values())
-                yield Bundle(key, rows, bundle.away), notifier
-
-
-def _free_key(key: str, rows: tuple[DueRow, ...], means: str, rings: Iterable[Ring]) -> str:
-    """The key of a bundle, unless others of it were told under that one: they still stand."""
-    mine = {row.uid for row in rows}
-    same = (ring for ring in rings if (ring.notice, ring.means) == (key, means))
-    others_stand = any(ring.finished and ring.uid not in mine for ring in same)
-    return key_of(rows) if others_stand else key
-
-
-def _is_over(row: DueRow, rings: Iterable[Ring]) -> bool:
-    """Whether a round was told, or was tried in vain often enough."""
-    ours = [ring for ring in rings if (ring.uid, ring.round) == (row.uid, row.round)]
-    told = any(ring.finished and not ring.failed for ring in ours)
-    return told or (bool(ours) and all(ring.calls >= MOST_CALLS for ring in ours))

@@ -10,7 +10,8 @@ import pytest
 from typing_extensions import override
 
 from studio_planner.craft.due_rows import RowState
-from studio_planner.services.reminding.ticking import LEASE_SECONDS, MOST_CALLS
+from studio_planner.services.reminding.calls import MOST_CALLS
+from studio_planner.services.reminding.ticking import LEASE_SECONDS
 from tests.services.reminding.kept import NOON, SILENT, Bell, Kept, reminder
 
 if TYPE_CHECKING:
