@@ -85,7 +85,7 @@ def _free_key(key: str, rows: tuple[DueRow, ...], means: str, rings: Iterable[Ri
 def begun(
     bundle: Bundle, means: str, known: Mapping[CallKey, Ring], caller: str, now: datetime
 ) -> tuple[tuple[Ring, ...], bool]:
-    """What is kept of a call before it is made, and whether an earlier one was perhaps shown."""
+    """What is kept of a call before it is made, and whether one was perhaps shown before."""
     before = [known.get((row.uid, row.round, means)) for row in bundle.rows]
     rings = tuple(
         Ring(
