@@ -8491,7 +8491,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>It is poured and may never cure: touch-test it before anything goes on it, and strip what stays soft.</source>
-        <translation>Sie ist gegossen und härtet vielleicht nie aus: Prüf sie mit dem Finger, bevor etwas darauf kommt, und nimm ab, was weich bleibt.</translation>
+        <translation>Sie ist gegossen und härtet vielleicht nie aus: Mach eine Fingerprobe, bevor etwas darauf kommt, und trag ab, was weich bleibt.</translation>
     </message>
     <message>
         <source>It stays where it is until the {coat} can be handled, {until}.</source>
@@ -10913,11 +10913,11 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>portion {part} of {parts}</source>
-        <translation type="unfinished"></translation>
+        <translation>Portion {part} von {parts}</translation>
     </message>
     <message>
         <source>mix {number}</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischung {number}</translation>
     </message>
     <message>
         <source>Undo last tap</source>
@@ -11021,7 +11021,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>The rest is poured</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Rest ist gegossen</translation>
     </message>
     <message>
         <source>gone</source>
@@ -11037,7 +11037,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>is the number of the mix: write it under the piece</source>
-        <translation type="unfinished"></translation>
+        <translation>ist die Nummer der Mischung: unter das Stück schreiben</translation>
     </message>
     <message>
         <source>Pour</source>
@@ -11125,15 +11125,15 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>From bottle {label}</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus Flasche {label}</translation>
     </message>
     <message>
         <source>Only {grams} were in this cup.</source>
-        <translation type="unfinished"></translation>
+        <translation>In diesem Becher waren nur {grams}.</translation>
     </message>
     <message>
         <source>{before} are in the cup already, so the display reads more. Was it set to zero in between? Then type {together}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{before} sind schon im Becher, also zeigt die Waage mehr. Hast du sie dazwischen auf null gestellt? Dann tippe {together}.</translation>
     </message>
 </context>
 <context>

@@ -71,7 +71,7 @@ def test_a_mix_is_weighed_poured_and_written_down_with_taps_on_one_button(
     assert pour.start == mix.at
     assert [one.name for one in mix.colourants] == ["paste", "mica", "metal powder"]
     assert weigh.number.text() == "1"
-    assert "batch" in weigh.meaning.text()
+    assert "number of the mix" in weigh.meaning.text()
     tap(weigh.target)
     assert weigh.work.running is None
     assert weigh.sheet is not None
@@ -107,6 +107,34 @@ def test_a_number_that_cannot_be_is_not_taken(weigh: WeighWindow) -> None:
     assert not weigh.target.isEnabled()
     tap(weigh.other)
     assert do_of(weigh) is Do.WEIGH
+
+
+def test_a_number_below_what_is_in_the_cup_is_answered_with_the_sum(
+    weigh: WeighWindow,
+) -> None:
+    tap(weigh.target)
+    type_with_taps(weigh, "108")
+    tap(weigh.target)
+    tap(weigh.other)
+    for sign in "47.5":
+        tap(weigh.pad.keys[sign])
+    said = weigh.said.text().replace("\N{NO-BREAK SPACE}", " ")
+    assert not weigh.target.isEnabled()
+    assert "108.0 g are in the cup already" in said
+    assert "type 155.5 g" in said
+    tap(weigh.back)
+    assert do_of(weigh) is Do.WEIGH
+    assert not weigh.said.text()
+    assert weigh.verb.text() == "Add part B"
+
+
+def test_no_more_is_left_than_was_in_the_cup(weigh: WeighWindow, clock: StillClock) -> None:
+    tap_until(weigh, clock, Do.POUR)
+    tap(weigh.other)
+    for sign in "900":
+        tap(weigh.pad.keys[sign])
+    assert not weigh.target.isEnabled()
+    assert "were in this cup" in weigh.said.text()
 
 
 def test_too_much_b_stops_says_why_and_can_be_put_right(weigh: WeighWindow) -> None:
@@ -255,8 +283,9 @@ def test_what_is_left_says_where_it_can_go(weigh: WeighWindow, clock: StillClock
     tap_until(weigh, clock, Do.POUR)
     tap(weigh.target)
     tap(weigh.target)
-    type_with_taps(weigh, "40")
-    assert "40.0" in weigh.said.text()
+    type_with_taps(weigh, "24")
+    assert "24.0" in weigh.said.text()
+    assert weigh.target.text() == "The rest is poured"
     assert "enough for Small, flood: 22.1" in weigh.said.text()
     assert do_of(weigh) is Do.POUR
 

@@ -2,20 +2,22 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from studio_planner.desktop import mix_lines, words
 from studio_planner.desktop.tongue import translate
 from studio_planner.desktop.weigh import weigh_words
+from studio_planner.desktop.weigh.bottle_words import bottle_said
 from studio_planner.desktop.weigh.cup_times import CupTimes, times_of
 from studio_planner.desktop.weigh.mix_choice import MixChoice
+from studio_planner.desktop.weigh.pad_words import can_be, doubt_said
 from studio_planner.desktop.weigh.weigh_screen import WeighScreen
 from studio_planner.desktop.weigh.weigh_sound import WeighSound
 from studio_planner.desktop.weigh.weigh_work import WeighWork
 from studio_planner.services.mix_run.kept_file import KeptMix, kept_for
 from studio_planner.services.mix_run.stand import Do
 from studio_planner.services.mix_run.taps import TapKind
-from studio_planner.services.mix_run.walk import least_reading
 from studio_planner.services.mixing.at_the_scale import ScaleVerdict
 
 if TYPE_CHECKING:
@@ -119,7 +121,8 @@ class WeighFace(WeighScreen):
 
     def _show_step(self, studio: Studio, stand: Stand) -> None:
         shown = weigh_words.shown(studio, stand, self.minute, self.work.batches)
-        self._say(shown)
+        bottle = bottle_said(studio, self.work.running, stand)
+        self._say(replace(shown, about="\n".join(filter(None, (shown.about, bottle)))))
         real = stand.now.real
         lines = list(real.sentences) if real is not None and self._judged(stand) else []
         stops = real is not None and real.verdict is ScaleVerdict.STOP and bool(lines)
@@ -129,6 +132,7 @@ class WeighFace(WeighScreen):
             said = translate("weigh", "B is not in it yet: take some A out and weigh it again.")
             lines.append(said)
         lines += weigh_words.over_ceiling(studio, stand.now)
+        lines[:0] = self._doubts(studio, stand)
         if stand.lefts and self.desk.session is not None:
             lines += weigh_words.left_lines(self.desk.session.view, stand)
         if stand.step.do is Do.MORE and stand.now.can_leave and not stops:
@@ -234,12 +238,13 @@ class WeighFace(WeighScreen):
             step = translate("weigh", "step {number} of {count}")
             parts.append(step.format(number=stand.step_number, count=stand.step_count))
             if stand.parts > 1:
-                said = translate("weigh", "mix {part} of {parts}")
+                said = translate("weigh", "portion {part} of {parts}")
                 parts.append(said.format(part=stand.part, parts=stand.parts))
-        parts += [
-            translate("weigh", "batch {batch}").format(batch=batch)
-            for batch in self.work.batches[-1:]
-        ]
+            # A portion has its number once it is in the log.
+            parts += [
+                translate("weigh", "mix {number}").format(number=number)
+                for number in self.work.batches[stand.part - 1 : stand.part]
+            ]
         self.head.setText("   ".join(parts))
         running = self.work.running is not None
         written = stand is not None and stand.step.do is Do.WRITTEN
@@ -262,8 +267,10 @@ class WeighFace(WeighScreen):
         if session is None or stand is None:
             return None
         grams = self.pad.grams(session.studio.units)
-        if grams is None or grams <= 0.0:
-            return None
-        if self.asks is TapKind.READS and grams <= least_reading(stand) + _CRUMB:
-            return None
-        return grams
+        return grams if can_be(stand, self.asks, grams) else None
+
+    def _doubts(self, studio: Studio, stand: Stand) -> list[str]:
+        """Why what was typed is not taken, where it isn't."""
+        if self.asks is None:
+            return []
+        return doubt_said(studio, stand, self.asks, self.pad.grams(studio.units))

@@ -29,7 +29,7 @@ TICK_MILLISECONDS = 1_000
 
 
 class WeighWindow(WeighFace):
-    """The whole screen for one mix: its sheet, then step by step, then its batch number.
+    """The whole screen for one mix: its sheet, then step by step, then its number.
 
     What was tapped is kept after each tap, so that the view can be left, or the desk killed.
     """
@@ -58,7 +58,7 @@ class WeighWindow(WeighFace):
             (self.give_up, self.ask_to_give_up),
         ):
             button.clicked.connect(does)
-        self.pad.typed.connect(self.offer_typed)
+        self.pad.typed.connect(self.show_now)
         for keys, does in (
             ("Esc", self.leave_part),
             ("Ctrl+Z", self.undo),
@@ -125,8 +125,10 @@ class WeighWindow(WeighFace):
         self.show_now()
 
     def undo(self) -> None:
-        """Take the last tap back."""
-        self.asks, self.giving_up = None, False
+        """Take the last tap back: that which opened the pad or asked, else the last step."""
+        if self.asks is not None or self.giving_up:
+            self.leave_part()
+            return
         self.work.undo()
         self.show_now()
 

@@ -168,7 +168,9 @@ def _pour(studio: Studio, stand: Stand, minute: float | None) -> Shown:
         number=number,
         meaning=meaning,
         reads=_pour_minutes(time) if stand.now.mixed else "",
-        target=translate("weigh", "The cup is empty"),
+        target=translate("weigh", "The rest is poured")
+        if time.cup.number in stand.now.left
+        else translate("weigh", "The cup is empty"),
         other=translate("weigh", "Some is left…"),
     )
 
@@ -208,7 +210,7 @@ def _end(studio: Studio, stand: Stand, batches: tuple[int, ...]) -> Shown:
         else translate("weigh", "All is poured"),
         about=names,
         number=number,
-        meaning=translate("weigh", "is the batch: write it under the piece"),
+        meaning=translate("weigh", "is the number of the mix: write it under the piece"),
         target=translate("weigh", "Done")
         if written
         else translate("weigh", "Poured: write it down"),
