@@ -8446,6 +8446,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Der Staub vom Schleifen von {piece} setzt sich bis {settled}.</translation>
     </message>
     <message>
+        <source>{what} {fault} Make sure by a touch test that the film below cures at all.</source>
+        <translation>{what} {fault} Vergewissere dich mit einer Fingerprobe, dass der Film darunter überhaupt aushärtet.</translation>
+    </message>
+    <message>
         <source>And so it is with {count} more of what went with it.</source>
         <translation>So ist es auch bei {count} weiteren.</translation>
     </message>

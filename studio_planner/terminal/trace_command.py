@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, Any
 
 from studio_planner.craft.log import GoneKind
 from studio_planner.services.log_book.lots import lot_words, mixes_of_lot
+from studio_planner.services.log_book.mix_faults import fault_of, hardener_off
 from studio_planner.services.log_book.tracing import trace_batch, trace_lot, trace_piece
 from studio_planner.services.studio_files import read_studio
 from studio_planner.terminal.ask_command import TerminalVoice
@@ -36,7 +37,8 @@ def trace(arguments: argparse.Namespace, around: Surroundings) -> int:
 
     JSON of pieces: pieces, each with piece, name, order, order_name, gone, pours (entry,
     coat_name, former, mixes, air: place, readings, coldest, warmest, dampest, or null; touches)
-    and entries, corrections and sisters. JSON of a mix or lot: mixes and coats.
+    and entries, corrections and sisters. JSON of a mix or lot: mixes and coats. Of a mix
+    hardener_off is by what share its B is too much, or null where it is right.
     """
     del around
     studio = read_studio(Path(arguments.file))
@@ -55,7 +57,7 @@ def trace(arguments: argparse.Namespace, around: Surroundings) -> int:
         )
         return 0
     for mix in spread.mixes:
-        say_wrapped(_mix_words(studio, mix))
+        _print_mix(studio, mix)
     say()
     _print_shared(studio, spread.coats)
     return 0
@@ -128,7 +130,7 @@ def _print_pour(studio: Studio, pour: TracedPour) -> None:
     when = moment_words(studio.time_zone, pour.entry.at)
     say_wrapped(f"{pour.name}, poured {when}{former}", "  ")
     for mix in pour.mixes:
-        say_wrapped(_mix_words(studio, mix), "    ")
+        _print_mix(studio, mix, "    ")
     if not pour.mixes:
         say("    No mix was written down for it.")
     say_wrapped(_air_words(studio, pour), "    ")
@@ -148,6 +150,13 @@ def _air_words(studio: Studio, pour: TracedPour) -> str:
         f"Air around it: {voice.degrees(air.coldest)} to {voice.degrees(air.warmest)}{damp} "
         f"({len(air.readings)} readings)."
     )
+
+
+def _print_mix(studio: Studio, mix: WeighedMix, indent: str = "") -> None:
+    say_wrapped(_mix_words(studio, mix), indent)
+    fault = fault_of(studio, mix)
+    if fault is not None:
+        say_wrapped(fault.words(TerminalVoice(studio)), indent)
 
 
 def _mix_words(studio: Studio, mix: WeighedMix) -> str:
@@ -215,6 +224,7 @@ def _mix_json(studio: Studio, mix: WeighedMix) -> dict[str, Any]:
         "at": iso(studio.time_zone, mix.at),
         "a_grams": mix.a_grams,
         "b_grams": mix.b_grams,
+        "hardener_off": hardener_off(studio, mix),
         "colourants": [{"name": one.name, "grams": one.grams} for one in mix.colourants],
         "lot_a": lot_words(studio, mix.lot_a),
         "lot_b": lot_words(studio, mix.lot_b),

@@ -21,8 +21,9 @@ from studio_planner.science.stages import Edge
 from studio_planner.services.editing.new_coats import new_coat
 from studio_planner.services.editing.nouns import with_thing
 from studio_planner.services.lanes import lanes_of
+from studio_planner.services.log_book.mix_faults import bad_mix_of
 from studio_planner.services.log_book.steps import StepTold, told
-from studio_planner.services.questions.sentences import Moment, Sentence, said
+from studio_planner.services.questions.sentences import Inner, Moment, Sentence, said
 from studio_planner.services.ribbons import Ribbon
 from studio_planner.services.trying.trial import Trial
 
@@ -122,7 +123,17 @@ def choices_after(view: DeskView, missed: Missed) -> tuple[Choice, ...]:
     if over is None:
         return ()
     ways = (_tested(view, over), *_firm(view, over), _scuffed(view, over), *_locked(view, over))
-    return (*(way for way in ways if way is not None), _stripped(view, over))
+    real = (_with_doubt(view.studio, over, way) for way in ways if way is not None)
+    return (*real, _stripped(view, over))
+
+
+def _with_doubt(studio: Studio, over: _Over, way: Choice) -> Choice:
+    """What goes onto a film that never cures is lost with it; only stripping is sure then."""
+    fault = bad_mix_of(studio, over.piece.key, over.lower.key)
+    if fault is None:
+        return way
+    text = "{what} {fault} Make sure by a touch test that the film below cures at all."
+    return replace(way, words=said(text, what=Inner(way.words), fault=Inner(fault)))
 
 
 def _next_coats(view: DeskView) -> Iterable[_Over]:

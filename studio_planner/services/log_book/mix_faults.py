@@ -60,6 +60,14 @@ def fault_of(studio: Studio, mix: WeighedMix) -> Sentence | None:
     return said(text, batch=mix.batch, share=percent_said(abs(error)), product=name)
 
 
+def bad_mix_of(studio: Studio, piece: str, coat: str) -> Sentence | None:
+    """What is wrong with the mix of a coat that may never cure; None where that is not so."""
+    pours = (pour for pour in studio.poured if (pour.piece, pour.coat) == (piece, coat))
+    batches = {pour.batch for pour in pours}
+    bad = (m for m in studio.standing_mixes if m.batch in batches and is_badly_off(studio, m))
+    return next((fault_of(studio, mix) for mix in bad), None)
+
+
 def fault_and_remedy(studio: Studio, mix: WeighedMix) -> Iterable[Sentence]:
     """What is wrong with a mix's ratio and what to do; nothing where nothing is wrong."""
     fault = fault_of(studio, mix)

@@ -10,8 +10,10 @@ from studio_planner.services.amount_words import grams_said
 from studio_planner.services.log_book.entry_words import what_happened
 from studio_planner.services.log_book.known import product_name, spot_name
 from studio_planner.services.log_book.lots import lot_words
+from studio_planner.services.log_book.mix_faults import fault_of
 from studio_planner.services.questions.sentences import (
     Degrees,
+    Inner,
     Moment,
     Sentence,
     listed,
@@ -54,9 +56,7 @@ def piece_passages(studio: Studio, found: PieceTrace) -> tuple[Passage, ...]:
     ]
     if found.entries:
         what = tuple(
-            said(
-                "{when}: {what}.", when=Moment(one.at), what=_Inner(what_happened(studio, one))
-            )
+            said("{when}: {what}.", when=Moment(one.at), what=Inner(what_happened(studio, one)))
             for one in found.entries
         )
         passages.append(Passage(translate("trace", "What else happened"), what))
@@ -77,7 +77,7 @@ def piece_passages(studio: Studio, found: PieceTrace) -> tuple[Passage, ...]:
 
 def spread_passages(studio: Studio, spread: Spread) -> tuple[Passage, ...]:
     """Where a mix or a lot went: what was weighed, then every coat, then the orders."""
-    weighed = tuple(_mix_sentence(studio, mix) for mix in spread.mixes)
+    weighed = tuple(one for mix in spread.mixes for one in _mix_sentences(studio, mix))
     coats = tuple(_shared_sentences(spread.coats))
     orders = listed_all(one.order_name for one in spread.coats if one.order)
     passages = [Passage(translate("trace", "What was weighed"), weighed)]
@@ -103,17 +103,6 @@ def customer_words(studio: Studio, found: PieceTrace, voice: Voice) -> str:
     order = said(" for {order}", order=found.order_name).words(voice) if found.order else ""
     head = said("{name}{order}:", name=found.name, order=order).words(voice)
     return " ".join([head, *coats])
-
-
-@dataclass(frozen=True, slots=True)
-class _Inner:
-    """A sentence within another one."""
-
-    sentence: Sentence
-
-    def words(self, voice: Voice) -> str:
-        """Write it."""
-        return self.sentence.words(voice)
 
 
 def listed_all(names: Iterable[str]) -> str:
@@ -145,22 +134,25 @@ def _pour_sentences(studio: Studio, pour: TracedPour) -> Iterable[Sentence]:
     )
     yield said(text, when=Moment(entry.at), spot=spot)
     for mix in pour.mixes:
-        yield _mix_sentence(studio, mix)
+        yield from _mix_sentences(studio, mix)
     if not pour.mixes:
         yield said("No weights were written down for it.")
     yield _air_sentence(pour)
     for touch in pour.touches:
-        what = _Inner(what_happened(studio, touch))
+        what = Inner(what_happened(studio, touch))
         yield said("{when}: {what}.", when=Moment(touch.at), what=what)
 
 
-def _mix_sentence(studio: Studio, mix: WeighedMix) -> Sentence:
-    return said(
+def _mix_sentences(studio: Studio, mix: WeighedMix) -> Iterable[Sentence]:
+    yield said(
         "Mix {batch}, {when}: {facts}.",
         batch=mix.batch,
         when=Moment(mix.at),
         facts=mix_words(studio, mix),
     )
+    fault = fault_of(studio, mix)
+    if fault is not None:
+        yield fault
 
 
 def mix_words(studio: Studio, mix: WeighedMix) -> str:

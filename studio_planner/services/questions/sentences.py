@@ -149,6 +149,17 @@ class Sentence:
         return voice.translated(self.text).format(**written)
 
 
+@dataclass(frozen=True, slots=True)
+class Inner:
+    """A sentence within another one."""
+
+    sentence: Sentence
+
+    def words(self, voice: Voice) -> str:
+        """Write it."""
+        return self.sentence.words(voice)
+
+
 def said(text: str, **facts: Fact | str | int) -> Sentence:
     """Make a sentence of a text and its facts."""
     return Sentence(text, facts)

@@ -24,6 +24,7 @@ from studio_planner.services.log_book.after_missing import (
 )
 from studio_planner.services.log_book.planned_choices import Dates, dates_of
 from studio_planner.services.log_book.steps import StepTold, told
+from studio_planner.services.log_book.weighings import WeighingTold, weighed
 from studio_planner.services.plan_again import plan_again
 from studio_planner.services.trying.trial import as_followed
 from tests.desktop.scenes import at
@@ -209,3 +210,17 @@ def test_what_has_no_order_keeps_no_promise() -> None:
     nothing = Dates(next_pour=None, last_pour=None, leaves=None, due=None, reason="")
     assert nothing.keeps_promise is None
     assert replace(nothing, due=TEN).keeps_promise is False
+
+
+def test_a_film_that_may_never_cure_is_named_with_each_way_but_stripping() -> None:
+    before = bare(SEAL)
+    product = before.piece("h1").coat("seal").product
+    wrong = WeighingTold(
+        product=product, at=SEAL.start, a_grams=100, b_grams=5, coats=(("h1", "seal"),)
+    )
+    mixed = weighed(before, wrong, TEN).make(before)
+    now = view(replace(mixed, poured=(replace(SEAL, batch=mixed.mixes[-1].batch),)))
+    told_of = {one.way: one.words.words(PlainVoice()) for one in choices_after(now, only(now))}
+    named = {way for way, words in told_of.items() if "too little B" in words}
+    assert named == told_of.keys() - {Way.STRIP}
+    assert named

@@ -109,3 +109,15 @@ def test_the_customer_gets_one_sentence_a_coat() -> None:
     )
     bare = with_pours(pour())
     assert "mix" not in customer_words(bare, trace_piece(bare, "tray"), VOICE)
+
+
+def test_a_mix_of_a_wrong_ratio_says_so_wherever_it_is_traced() -> None:
+    whole = with_pours(pour(piece="one", coat="flood", hours=30))
+    mix = WeighingTold(
+        product="resin", at=ago(30), a_grams=30, b_grams=21, coats=(("one", "flood"),)
+    )
+    whole = weighed(whole, mix, NOW).make(whole)
+    fault = "Mix 1 has 40.0 % too much B for"
+    assert fault in text(piece_passages(whole, trace_piece(whole, "one")))
+    assert fault in text(spread_passages(whole, trace_batch(whole, 1)))
+    assert "too much" not in customer_words(whole, trace_piece(whole, "one"), VOICE)
