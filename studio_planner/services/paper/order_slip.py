@@ -7,9 +7,9 @@ from typing import TYPE_CHECKING
 from studio_planner.craft.kind_words import kind_word
 from studio_planner.craft.orders import ContactClaim, Promise
 from studio_planner.craft.tongue import capital, translate
-from studio_planner.services.caution import deferral
 from studio_planner.services.order_answers import answer_for
 from studio_planner.services.paper.care_card import care_card
+from studio_planner.services.paper.heading import headed
 from studio_planner.services.paper.mix_numbers import mix_numbers_of
 from studio_planner.services.paper.pages import (
     Column,
@@ -25,7 +25,6 @@ from studio_planner.services.paper.pages import (
 from studio_planner.services.paper.wall_words import (
     clock_said,
     long_date_said,
-    made_said,
     minute_after,
     moment_said,
 )
@@ -55,14 +54,9 @@ def order_slip(view: DeskView, key: str) -> Sheet:
         ),
         begins=True,
     )
-    return Sheet(
-        paper=PaperSize.A5,
-        title=translate("paper", "Order {name}").format(name=order.name),
-        studio=studio.name,
-        made=made_said(studio, view.now),
-        caution=deferral(),
-        file_name=f"order-{order.key}",
-        parts=(slip, care_card(view, order)),
+    title = translate("paper", "Order {name}").format(name=order.name)
+    return headed(
+        view, PaperSize.A5, title, f"order-{order.key}", (slip, care_card(view, order))
     )
 
 

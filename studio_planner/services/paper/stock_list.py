@@ -8,7 +8,7 @@ from studio_planner.craft.products import ProductKind
 from studio_planner.craft.stock import LotPart
 from studio_planner.craft.tongue import translate
 from studio_planner.services.amount_words import grams_said
-from studio_planner.services.caution import deferral
+from studio_planner.services.paper.heading import headed
 from studio_planner.services.paper.pages import (
     Block,
     Column,
@@ -23,7 +23,6 @@ from studio_planner.services.paper.wall_words import (
     date_said,
     local_day,
     long_date_said,
-    made_said,
     moment_said,
 )
 from studio_planner.services.stocks.stock_view import LotRow, Stock, stock_of
@@ -54,15 +53,8 @@ def stock_list(view: DeskView) -> Sheet:
             "paper", "No bottle is entered and nothing is planned: there is nothing to list."
         )
         parts = [Part(blocks=(Prose(title="", sentences=(words,), large=True),))]
-    return Sheet(
-        paper=PaperSize.A4,
-        title=translate("paper", "Stock, {date}").format(date=long_date_said(today)),
-        studio=studio.name,
-        made=made_said(studio, view.now),
-        caution=deferral(),
-        file_name=f"stock-{today.isoformat()}",
-        parts=tuple(parts),
-    )
+    title = translate("paper", "Stock, {date}").format(date=long_date_said(today))
+    return headed(view, PaperSize.A4, title, f"stock-{today.isoformat()}", parts)
 
 
 def _rows(studio: Studio, stock: Stock, today: date) -> Table:

@@ -59,10 +59,3 @@ def minute_after(when: datetime) -> datetime:
     """A whole minute that is never before: what opens is not to be begun too early."""
     whole = when.replace(second=0, microsecond=0)
     return whole if whole == when else whole + timedelta(minutes=1)
-
-
-def made_said(studio: Studio, now: datetime) -> str:
-    """When a sheet was made."""
-    return translate("paper", "made {date}, {clock}").format(
-        date=long_date_said(local_day(studio, now)), clock=clock_said(studio, now)
-    )

@@ -11,7 +11,7 @@ from studio_planner.craft.kind_words import kind_word
 from studio_planner.craft.local_time import clipped, instant, merged
 from studio_planner.craft.orders import Gate, Promise
 from studio_planner.craft.tongue import capital, translate
-from studio_planner.services.caution import deferral
+from studio_planner.services.paper.heading import headed
 from studio_planner.services.paper.pages import (
     Column,
     Day,
@@ -28,7 +28,6 @@ from studio_planner.services.paper.wall_words import (
     clock_said,
     local_day,
     long_date_said,
-    made_said,
     minute_after,
     moment_said,
 )
@@ -63,19 +62,12 @@ def week_sheet(view: DeskView, day: date) -> Sheet:
     first = first_day_of_week(studio, day)
     days = [first + timedelta(days=number) for number in range(DAYS)]
     found = [] if view.plan is None else list(_lines(studio, view.plan))
-    parts = [Part(blocks=(_day(studio, one, found),)) for one in days]
+    parts = [*_outdated(view), *(Part(blocks=(_day(studio, one, found),)) for one in days)]
     gates = _gates(studio, view.plan)
     if gates.rows:
         parts.append(Part(blocks=(gates,)))
-    return Sheet(
-        paper=PaperSize.A4,
-        title=translate("paper", "Week from {date}").format(date=long_date_said(first)),
-        studio=studio.name,
-        made=made_said(studio, view.now),
-        caution=deferral(),
-        file_name=f"week-{first.isoformat()}",
-        parts=(*_outdated(view), *parts),
-    )
+    title = translate("paper", "Week from {date}").format(date=long_date_said(first))
+    return headed(view, PaperSize.A4, title, f"week-{first.isoformat()}", parts)
 
 
 def _outdated(view: DeskView) -> Iterator[Part]:
