@@ -3108,8 +3108,12 @@
         <translation>{share} % zu wenig B: {grams} B dazugeben.</translation>
     </message>
     <message>
-        <source>Stop: {total} in one cup are more than the {limit} that {product} allows; it may heat itself. Divide what is in it over two cups first.</source>
-        <translation>Halt: {total} in einem Becher sind mehr als die {limit}, die {product} erlaubt; die Mischung kann sich selbst erhitzen. Erst den Inhalt auf zwei Becher teilen.</translation>
+        <source>Stop: {total} in one cup are more than the {limit} that {product} allows; it may heat itself.</source>
+        <translation>Halt: {total} in einem Becher sind mehr als die {limit}, die {product} erlaubt; das kann sich selbst erhitzen.</translation>
+    </message>
+    <message>
+        <source>Divide what is in it over {cups} cups first.</source>
+        <translation>Verteile erst, was darin ist, auf {cups} Becher.</translation>
     </message>
     <message>
         <source>{lacking} less than the coats take: add A, or some of them stay thin.</source>
@@ -10517,8 +10521,8 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Ein Stück</translation>
     </message>
     <message>
-        <source>Or the number of a mix, or a lot</source>
-        <translation>Oder die Nummer einer Mischung oder Charge</translation>
+        <source>Or an order, the number of a mix, a lot</source>
+        <translation>Oder Auftrag, Mischungsnummer oder Charge</translation>
     </message>
     <message>
         <source>Follow it</source>
@@ -10541,12 +10545,24 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Wo es herkam</translation>
     </message>
     <message>
-        <source>No mix has that number, and none was weighed from such a lot. Numbers stand on the cup and in the log.</source>
-        <translation>Keine Mischung hat diese Nummer, und aus so einer Charge wurde keine abgewogen. Nummern stehen auf dem Becher und im Werkstattbuch.</translation>
-    </message>
-    <message>
         <source>It is copied; put it into a letter.</source>
         <translation>Kopiert; füge es in einen Brief ein.</translation>
+    </message>
+    <message>
+        <source>mix</source>
+        <translation>Mischung</translation>
+    </message>
+    <message>
+        <source>Nothing is called just {wanted}; there is: {names}.</source>
+        <translation>Nur {wanted} heißt nichts; es gibt: {names}.</translation>
+    </message>
+    <message>
+        <source>{wanted} is no piece, order, number of a mix ({mixes}) or lot that anything was weighed from. Numbers stand on the cup and in the log.</source>
+        <translation>{wanted} ist kein Stück, kein Auftrag, keine Mischungsnummer ({mixes}) und keine Charge, aus der etwas abgewogen wurde. Nummern stehen auf dem Becher und im Werkstattbuch.</translation>
+    </message>
+    <message>
+        <source>none was weighed yet</source>
+        <translation>noch keine abgewogen</translation>
     </message>
 </context>
 <context>
@@ -10888,16 +10904,20 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Abwiegen beginnen</translation>
     </message>
     <message>
-        <source>Another mix</source>
-        <translation>Andere Mischung</translation>
-    </message>
-    <message>
         <source>Nothing is to be weighed.</source>
         <translation>Es ist nichts abzuwiegen.</translation>
     </message>
     <message>
         <source>Pours of the plan are weighed here; plan again to get some.</source>
         <translation>Hier werden Güsse des Plans abgewogen; plane neu, damit es welche gibt.</translation>
+    </message>
+    <message>
+        <source>Pours of the plan are weighed here; enter a piece and plan first.</source>
+        <translation>Hier werden die Güsse des Plans gewogen; trag erst ein Stück ein und plane.</translation>
+    </message>
+    <message>
+        <source>The studio is still being read.</source>
+        <translation>Die Werkstatt wird noch gelesen.</translation>
     </message>
     <message>
         <source>Throw this mix away? What A and B are in it stays in the log as weighed; no pour is written down.</source>
@@ -10910,6 +10930,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>No, go on</source>
         <translation>Nein, weiter</translation>
+    </message>
+    <message>
+        <source>{place} of {count} mixes to weigh</source>
+        <translation>{place} von {count} Mischungen zu wiegen</translation>
     </message>
     <message>
         <source>step {number} of {count}</source>
@@ -10928,8 +10952,16 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Einen zurück</translation>
     </message>
     <message>
+        <source>Mix before</source>
+        <translation>Mischung davor</translation>
+    </message>
+    <message>
         <source>Sound is off</source>
         <translation>Ton ist aus</translation>
+    </message>
+    <message>
+        <source>Next mix</source>
+        <translation>Nächste Mischung</translation>
     </message>
     <message>
         <source>Sound is on</source>
@@ -10996,16 +11028,8 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Derselbe Becher; {share} % seiner Mischung, üblich höchstens {most}</translation>
     </message>
     <message>
-        <source>Stop: two cups</source>
-        <translation>Halt: zwei Becher</translation>
-    </message>
-    <message>
         <source>into each</source>
         <translation>in jeden</translation>
-    </message>
-    <message>
-        <source>It is in two cups</source>
-        <translation>Es ist auf zwei Becher verteilt</translation>
     </message>
     <message>
         <source>Stir slowly</source>
@@ -11064,6 +11088,14 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>In Becher {cup}: {colour}</translation>
     </message>
     <message>
+        <source>Stop: {cups} cups</source>
+        <translation>Halt: {cups} Becher</translation>
+    </message>
+    <message>
+        <source>It is in {cups} cups</source>
+        <translation>Ist in {cups} Bechern</translation>
+    </message>
+    <message>
         <source>The cup is empty</source>
         <translation>Der Becher ist leer</translation>
     </message>
@@ -11094,6 +11126,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>{colour}: {share} % of {colourant} is in it, usually {most} % at most: ask the product&apos;s sheet.</source>
         <translation>{colour}: {share} % {colourant} sind darin, üblich sind höchstens {most} %: im Datenblatt des Produkts nachsehen.</translation>
+    </message>
+    <message>
+        <source>{colour}: {grams} of {colourant} instead of {recipe}: it becomes another shade; weigh what has to match it in the same way.</source>
+        <translation>{colour}: {grams} {colourant} statt {recipe}: Das wird ein anderer Ton; was dazu passen soll, genauso wiegen.</translation>
     </message>
     <message>
         <source>It is enough for {piece}, {coat}: {grams}, spot {spot}.</source>

@@ -168,6 +168,50 @@ def test_too_much_colour_is_said(weigh: WeighWindow, clock: StillClock) -> None:
     assert "usually 6 % at most" in weigh.said.text()
 
 
+def test_another_shade_than_the_recipe_is_said(weigh: WeighWindow, clock: StillClock) -> None:
+    tap_until(weigh, clock, Do.DIVIDE if do_of(weigh) is Do.DIVIDE else Do.STIR)
+    tap(weigh.target)
+    tap(weigh.target)
+    stand = weigh.work.stand
+    assert stand is not None
+    assert stand.step.scale is not None
+    twice = stand.step.scale.reads_grams + stand.step.scale.add_grams * 0.4
+    type_with_taps(weigh, f"{twice:.1f}")
+    assert "instead of" in weigh.said.text()
+    assert "another shade" in weigh.said.text()
+    assert not weigh.said.stops
+
+
+def test_mixes_are_leafed_through_both_ways_and_counted(weigh: WeighWindow) -> None:
+    assert "1 of 2 mixes to weigh" in weigh.head.text()
+    tap(weigh.other)
+    assert "2 of 2 mixes to weigh" in weigh.head.text()
+    assert weigh.back.text() == "Mix before"
+    tap(weigh.back)
+    assert "1 of 2 mixes to weigh" in weigh.head.text()
+
+
+def test_who_leaves_a_running_cup_reads_it_on_the_desk(
+    window: DeskWindow, weigh: WeighWindow
+) -> None:
+    weigh.close()
+    assert not window.notice.words
+    weigh.begin()
+    tap(weigh.target)
+    weigh.close()
+    assert "still at the scale" in window.notice.words
+
+
+def test_before_a_studio_is_read_there_are_no_empty_buttons(
+    window: DeskWindow, weigh: WeighWindow, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(window, "session", None)
+    weigh.show_now()
+    shown = [one for one in weigh.findChildren(QPushButton) if one.isVisibleTo(weigh)]
+    assert [one.text() for one in shown] == ["Leave the scale"]
+    assert "being read" in weigh.verb.text()
+
+
 def test_a_little_too_much_b_may_be_left(weigh: WeighWindow) -> None:
     met_with(weigh, "100", "145.3")
     assert not weigh.said.stops

@@ -50,10 +50,12 @@ class MixChoice:
 
     @property
     def sheet(self) -> MixSheet | None:
-        """The sheet of the chosen mix; None where there is none to weigh."""
-        studio, mix = self._studio, self._mix
-        if studio is None or studio.plan is None or mix is None or mix not in self.mixes:
+        """The sheet of the chosen mix, of the first where that is gone; None without any."""
+        studio, mixes = self._studio, self.mixes
+        if studio is None or studio.plan is None or not mixes:
             return None
-        if self._sheet is None or self._sheet.mix != mix:
-            self._sheet = mix_sheet(studio, studio.plan, mix)
+        if self._mix not in mixes:
+            self._mix = mixes[0]
+        if self._sheet is None or self._sheet.mix != self._mix:
+            self._sheet = mix_sheet(studio, studio.plan, self._mix)
         return self._sheet

@@ -9,6 +9,7 @@ from studio_planner.desktop import mix_lines, words
 from studio_planner.desktop.tongue import translate
 from studio_planner.desktop.weigh import weigh_words
 from studio_planner.desktop.weigh.bottle_words import bottle_said
+from studio_planner.desktop.weigh.colour_words import colour_lines
 from studio_planner.desktop.weigh.cup_times import CupTimes, times_of
 from studio_planner.desktop.weigh.mix_choice import MixChoice
 from studio_planner.desktop.weigh.pad_words import can_be, doubt_said
@@ -88,13 +89,15 @@ class WeighFace(WeighScreen):
         self.work.follow()
         session, stand = self.desk.session, self.work.stand
         if session is None:
+            self._show_reading()
             return
+        self.right.show()
         if stand is not None:
             self._show_step(session.studio, stand)
         elif self.sheet is not None:
             self._show_cover(session.studio, self.sheet)
         else:
-            self._show_nothing()
+            self._show_nothing(pieces=bool(session.studio.pieces))
         self._show_head()
         self.offer_typed()
         self.said.setVisible(bool(self.said.text()))
@@ -131,7 +134,7 @@ class WeighFace(WeighScreen):
         elif stops and stand.now.met is None:
             said = translate("weigh", "B is not in it yet: take some A out and weigh it again.")
             lines.append(said)
-        lines += weigh_words.over_ceiling(studio, stand.now)
+        lines += colour_lines(studio, stand.now)
         lines[:0] = self._doubts(studio, stand)
         if stand.lefts and self.desk.session is not None:
             lines += weigh_words.left_lines(self.desk.session.view, stand)
@@ -191,26 +194,43 @@ class WeighFace(WeighScreen):
                     )
                 ),
                 target=translate("weigh", "Begin to weigh"),
-                other=translate("weigh", "Another mix") if len(self.choice.mixes) > 1 else "",
+                other=translate("weigh", "Next mix") if len(self.choice.mixes) > 1 else "",
             )
         )
         self._show_said([], stops=False)
         self._show_right(None)
 
-    def _show_nothing(self) -> None:
+    def _show_nothing(self, *, pieces: bool) -> None:
         self._say(
             weigh_words.Shown(
                 verb=translate("weigh", "Nothing is to be weighed."),
                 about=translate(
                     "weigh", "Pours of the plan are weighed here; plan again to get some."
+                )
+                if pieces
+                else translate(
+                    "weigh", "Pours of the plan are weighed here; enter a piece and plan first."
                 ),
                 number="",
-                target=translate("weigh", "Leave the scale"),
+                target="",
             )
         )
         self._show_said([], stops=False)
-        self.right.setCurrentWidget(self.clock)
-        self.clock.show_times(CupTimes())
+        self.right.hide()
+
+    def _show_reading(self) -> None:
+        """Say that there is no studio yet, instead of buttons for none."""
+        self._say(
+            weigh_words.Shown(
+                verb=translate("weigh", "The studio is still being read."),
+                about="",
+                number="",
+                target="",
+            )
+        )
+        for part in (self.right, self.back, self.give_up, self.sound, self.said):
+            part.hide()
+        self.fit_letters()
 
     def _show_said(self, lines: list[str], *, stops: bool) -> None:
         if self.giving_up:
@@ -234,6 +254,10 @@ class WeighFace(WeighScreen):
         if session is None:
             return
         parts = [words.moment(session.now(), words.wall_of(session.studio))]
+        mixes, chosen = self.choice.mixes, self.sheet
+        if stand is None and chosen is not None and len(mixes) > 1:
+            said = translate("weigh", "{place} of {count} mixes to weigh")
+            parts.append(said.format(place=mixes.index(chosen.mix) + 1, count=len(mixes)))
         if stand is not None:
             step = translate("weigh", "step {number} of {count}")
             parts.append(step.format(number=stand.step_number, count=stand.step_count))
@@ -248,13 +272,18 @@ class WeighFace(WeighScreen):
         self.head.setText("   ".join(parts))
         running = self.work.running is not None
         written = stand is not None and stand.step.do is Do.WRITTEN
-        self._offer(self.back, translate("weigh", "Undo last tap") if running else "")
+        self._offer(self.back, self._back_said())
         self.give_up.setVisible(running and not written)
         off = self.sounds.off
         self._offer(
             self.sound,
             translate("weigh", "Sound is off") if off else translate("weigh", "Sound is on"),
         )
+
+    def _back_said(self) -> str:
+        if self.work.running is not None:
+            return translate("weigh", "Undo last tap")
+        return translate("weigh", "Mix before") if len(self.choice.mixes) > 1 else ""
 
     def offer_typed(self) -> None:
         """Offer to take what was typed, where it can be."""

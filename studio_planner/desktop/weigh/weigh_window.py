@@ -125,9 +125,12 @@ class WeighWindow(WeighFace):
         self.show_now()
 
     def undo(self) -> None:
-        """Take the last tap back: that which opened the pad or asked, else the last step."""
+        """Take the last tap back: what opened the pad or asked, the last step, the mix."""
         if self.asks is not None or self.giving_up:
             self.leave_part()
+            return
+        if self.work.running is None:
+            self._other_mix(-1)
             return
         self.work.undo()
         self.show_now()
@@ -172,6 +175,10 @@ class WeighWindow(WeighFace):
         stand = self.work.stand
         if stand is not None and stand.step.do is Do.WRITTEN:
             self.work.finish()
+        elif stand is not None:
+            # A cup that hardens is not to be forgotten.
+            said = translate("window", "A mix is still at the scale: F12 goes on with it.")
+            self.desk.notice.say(said)
         super().closeEvent(event)
 
     # The pad

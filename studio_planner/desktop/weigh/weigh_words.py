@@ -13,6 +13,7 @@ from studio_planner.desktop.quantities import Quantity, scale_of
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.colour_stuff import stuff_of
 from studio_planner.services.mix_run.stand import Do
+from studio_planner.services.mixing.at_the_scale import cups_for
 from studio_planner.services.mixing.cup_plan import STIR_MINUTES
 from studio_planner.services.mixing.left_over import LeftOver, homes_for
 from studio_planner.services.mixing.scale_steps import ScaleWork
@@ -132,12 +133,13 @@ def _colourant(studio: Studio, now: PortionRun, scale: ScaleStep) -> str:
 
 def _divide(studio: Studio, stand: Stand) -> Shown:
     portion = stand.now.portion
+    cups = cups_for(portion)
     return Shown(
-        verb=translate("weigh", "Stop: two cups"),
+        verb=translate("weigh", "Stop: {cups} cups").format(cups=cups),
         about=portion.product.name,
-        number=reading(portion.total_grams / 2.0, studio),
+        number=reading(portion.total_grams / cups, studio),
         meaning=translate("weigh", "into each"),
-        target=translate("weigh", "It is in two cups"),
+        target=translate("weigh", "It is in {cups} cups").format(cups=cups),
     )
 
 
@@ -215,32 +217,6 @@ def _end(studio: Studio, stand: Stand, batches: tuple[int, ...]) -> Shown:
         if written
         else translate("weigh", "Poured: write it down"),
     )
-
-
-def over_ceiling(studio: Studio, now: PortionRun) -> list[str]:
-    """Cups with more colourant than is usual at most, each in a sentence."""
-    planned, lines = now.portion.coats[0], list[str]()
-    colours = {one.name: one for one in studio.piece(planned.piece).coat(planned.coat).colours}
-    for cup in now.portion.cups:
-        grams, mix = now.colours.get(cup.number, 0.0), now.mixes.get(cup.number, cup.mix_grams)
-        colour = colours.get(cup.colour)
-        most = None if colour is None else stuff_of(colour, studio.pigments).ceiling_pct
-        if most is None or not mix or 100.0 * grams / mix <= most + _CRUMB:
-            continue
-        said = translate(
-            "weigh",
-            "{colour}: {share} % of {colourant} is in it, usually {most} % at most: ask the "
-            "product's sheet.",
-        )
-        lines.append(
-            said.format(
-                colour=cup.colour,
-                share=figure(f"{100.0 * grams / mix:.1f}"),
-                colourant=cup.colourant,
-                most=figure(f"{most:g}"),
-            )
-        )
-    return lines
 
 
 def left_lines(view: DeskView, stand: Stand) -> list[str]:

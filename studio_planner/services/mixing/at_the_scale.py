@@ -6,6 +6,7 @@ practice: 2 % of the hardener is aimed at (the studio's setting), from 5 % on it
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 from enum import StrEnum
 from typing import TYPE_CHECKING
@@ -22,6 +23,8 @@ if TYPE_CHECKING:
 
 STOP_SHARE = 0.05
 """From this error of the hardener on a mix is not to be poured (common practice)."""
+
+_CRUMB = 1e-9
 
 
 class ScaleVerdict(StrEnum):
@@ -58,8 +61,9 @@ def with_real_a(studio: Studio, portion: MixPortion, a_grams: float) -> ReallyWe
     step = studio.settings.scale_step_g
     b_grams = on_steps(ratio_by_weight(portion.product).b_for(a_grams), step)
     real = as_really_weighed(studio, portion, a_grams, b_grams)
-    sentences = [*_too_full(studio, real), *_too_small(studio, portion, real)]
-    full = bool(_too_full(studio, real))
+    # Nothing has met yet: what is too much goes back, and is not divided.
+    full = is_too_full(studio, real)
+    sentences = [*_too_full(studio, real)[:1], *_too_small(studio, portion, real)]
     verdict = ScaleVerdict.NOTE if sentences else ScaleVerdict.GO_ON
     return ReallyWeighed(
         portion=real,
@@ -121,21 +125,33 @@ def _off(studio: Studio, error: float, add_a: float, add_b: float) -> tuple[str,
     return (sentence.format(share=percent_said(-error), grams=grams_said(add_b, units)),)
 
 
+def is_too_full(studio: Studio, real: MixPortion) -> bool:
+    """Whether there is more of it than may be in one cup."""
+    return real.total_grams > real.product.cup_limit_g + studio.settings.scale_step_g / 2
+
+
+def cups_for(real: MixPortion) -> int:
+    """Over how many cups what is too much for one is divided."""
+    return max(2, math.ceil(real.total_grams / real.product.cup_limit_g - _CRUMB))
+
+
 def _too_full(studio: Studio, real: MixPortion) -> tuple[str, ...]:
-    limit = real.product.cup_limit_g
-    if real.total_grams <= limit + studio.settings.scale_step_g / 2:
+    """That it is too much for one cup, and what to do then; empty where it isn't."""
+    if not is_too_full(studio, real):
         return ()
     sentence = translate(
         "mixing",
         "Stop: {total} in one cup are more than the {limit} that {product} allows; it may heat "
-        "itself. Divide what is in it over two cups first.",
+        "itself.",
     )
+    divide = translate("mixing", "Divide what is in it over {cups} cups first.")
     return (
         sentence.format(
             total=grams_said(real.total_grams, studio.units),
-            limit=grams_said(limit, studio.units),
+            limit=grams_said(real.product.cup_limit_g, studio.units),
             product=real.product.name,
         ),
+        divide.format(cups=cups_for(real)),
     )
 
 
