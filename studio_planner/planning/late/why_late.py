@@ -9,22 +9,12 @@ from studio_planner.craft.tongue import counted, translate
 from studio_planner.planning.late import what_if
 from studio_planner.planning.late.fitting import leaves
 from studio_planner.planning.late.in_the_way import fitting_spots, span_of, standing, working
+from studio_planner.planning.late.lacking_hours import lacking_hours
 from studio_planner.planning.late.ladder import Rung
-from studio_planner.planning.late.soonest import For, Soonest
-from studio_planner.planning.late.waits_said import (
-    after_pick_up,
-    air_wait,
-    longest_cure,
-    slowest,
-    waiting,
-)
-from studio_planner.planning.saying import (
-    coat_said,
-    length_said,
-    listed,
-    moment_said,
-    owner_said,
-)
+from studio_planner.planning.late.slowest_walk import is_long, slowest_walk
+from studio_planner.planning.late.soonest import For
+from studio_planner.planning.late.waits_said import air_wait, longest_cure
+from studio_planner.planning.saying import length_said, listed, moment_said, owner_said
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -33,22 +23,16 @@ if TYPE_CHECKING:
     from studio_planner.craft.orders import Order
     from studio_planner.planning.late.fitting import Fit
     from studio_planner.planning.late.ladder import Climb, Ladder
-    from studio_planner.planning.late.soonest import Missed, Wait, Walk
-    from studio_planner.planning.placing.chain_times import Means
-    from studio_planner.planning.problem import Chain
 
 _NAMED = 2
 """Orders that are named as standing in the way: those that take most."""
-
-_A_WAIT = 3600
-"""A shorter wait (seconds) is no reason to name."""
 
 
 def why_late(ladder: Ladder, order: Order, climb: Climb) -> str:
     """The reason of one rung in the maker's nouns."""
     words: dict[Rung, Callable[[Ladder, Order, Climb], str]] = {
         Rung.CURE: _cure,
-        Rung.HOURS: _hours,
+        Rung.HOURS: lacking_hours,
         Rung.SPOTS: _spots,
         Rung.HANDS: _hands,
         Rung.DUST: _dust,
@@ -69,91 +53,24 @@ def _cure(ladder: Ladder, order: Order, climb: Climb) -> str:
             "{start}.",
         ).format(due=_said(ladder, due), start=_said(ladder, ladder.plan.start))
     warm = ladder.warm(order)
-    walk = _walk(ladder, Rung.CURE, climb.fit)
+    walk = slowest_walk(ladder, Rung.CURE, climb.fit)
     wait = None if walk is None else walk.longest(For.AIR)
     if warm.late == 0:
-        named = f" {air_wait(climb.fit, ladder, wait)}" if wait and _long(wait) else ""
+        named = f" {air_wait(climb.fit, ladder, wait)}" if wait and is_long(wait) else ""
         said = translate(
             "late",
             "Too cold: at the room's temperature its coats cure too slowly for the date; never "
             "below {warmth:.0f} °C they would be in time.",
         )
         return said.format(warmth=what_if.warmth(ladder.studio)) + named
-    if wait is not None and _long(wait) and wait.seconds >= _late_seconds(order, climb.fit):
+    if wait is not None and is_long(wait) and wait.seconds >= _late_seconds(order, climb.fit):
         return translate("late", "Air: {what}").format(what=air_wait(climb.fit, ladder, wait))
     said = translate(
         "late",
         "Cure time: its coats cannot cure by then, even with hands day and night and every "
-        "spot "
-        "free.",
+        "spot free.",
     )
     return said + longest_cure(climb.fit)
-
-
-def _hours(ladder: Ladder, order: Order, climb: Climb) -> str:
-    short = _too_few_hours(ladder, order)
-    if short:
-        return short
-    chain, walk = slowest(climb.fit), _walk(ladder, Rung.HOURS, climb.fit)
-    for missed in walk.missed if walk is not None else ():
-        if chain is not None and missed.what is For.HANDS:
-            return _missed(ladder, ladder.fitter(Rung.HOURS).empty(), chain, missed)
-    words = translate(
-        "late",
-        "No hands: even with nothing else to do, the hours you work come too far apart for its "
-        "coats.",
-    )
-    wait = None if walk is None else walk.longest(For.HANDS)
-    if chain is None or walk is None or wait is None or not _long(wait):
-        return words
-    zone = ladder.studio.time_zone
-    said = translate(
-        "late", "{what} could start {since}, but nobody can work on it before {until}"
-    ).format(
-        what=waiting(chain, wait),
-        since=moment_said(zone, wait.since),
-        until=moment_said(zone, wait.until),
-    )
-    return f"{words} {said}{after_pick_up(ladder, order, wait)}."
-
-
-def _missed(ladder: Ladder, means: Means, chain: Chain, missed: Missed) -> str:
-    zone = ladder.studio.time_zone
-    piece, task = chain.pieces[0], chain.tasks[missed.index]
-    lower = chain.tasks[task.below or 0].coat.key
-    night = _asleep(means, missed)
-    head = (
-        translate("late", "Night closes a window")
-        if night
-        else translate("late", "Your working hours miss a window")
-    )
-    text = (
-        translate(
-            "late",
-            "{head}: poured as soon as you can, the window of {lower} opens {opens} and closes "
-            "{closes}, when nobody can work {length} on end; {after}.",
-        )
-        if _somebody_works(means, missed)
-        else translate(
-            "late",
-            "{head}: poured as soon as you can, the window of {lower} opens {opens} and closes "
-            "{closes}, when nobody can work; {after}.",
-        )
-    )
-    after = (
-        translate("late", "{upper} then waits until it can be washed and sanded")
-        if task.may_scuff
-        else translate("late", "so {lower} has to be poured at another time")
-    )
-    below, upper = coat_said(piece, lower), coat_said(piece, task.coat.key)
-    return text.format(
-        head=head,
-        lower=below,
-        opens=moment_said(zone, missed.opens),
-        closes=moment_said(zone, missed.closes),
-        length=length_said(task.lead + task.block),
-        after=after.format(lower=below, upper=upper),
-    )
 
 
 def _spots(ladder: Ladder, order: Order, climb: Climb) -> str:
@@ -165,14 +82,12 @@ def _spots(ladder: Ladder, order: Order, climb: Climb) -> str:
             translate(
                 "late",
                 "No spot: its own pieces have to wait for each other, for only {count} spot "
-                "can "
-                "hold them.",
+                "can hold them.",
             ),
             translate(
                 "late",
                 "No spot: its own pieces have to wait for each other, for only {count} spots "
-                "can "
-                "hold them.",
+                "can hold them.",
             ),
         )
     names = [name for name, _ in taken.most_common(_NAMED)]
@@ -242,8 +157,7 @@ def _nothing(ladder: Ladder, order: Order, climb: Climb) -> str:
     return translate(
         "late",
         "Other orders got their places first. It does fit between their pours as they stand "
-        "and "
-        "leaves {when}.",
+        "and leaves {when}.",
     ).format(when=_said(ladder, out))
 
 
@@ -254,62 +168,5 @@ def _said(ladder: Ladder, when: datetime) -> str:
     return moment_said(ladder.studio.time_zone, when.timestamp())
 
 
-def _long(wait: Wait) -> bool:
-    return wait.seconds >= _A_WAIT
-
-
 def _late_seconds(order: Order, fit: Fit) -> float:
     return 3600.0 * fit.late / order.weight
-
-
-def _walk(ladder: Ladder, rung: Rung, fit: Fit) -> Walk | None:
-    """The soonest pours of the chain that comes last, with nothing else in the workshop."""
-    chain = slowest(fit)
-    if chain is None or chain.order is None:
-        return None
-    means = ladder.fitter(rung).empty()
-    spots = {coat.spot for coat in ladder.plan.coats if coat.piece == chain.pieces[0].key}
-    places = {means.place_of_spot[spot] for spot in spots}
-    place = places.pop() if len(places) == 1 else means.edges.rest
-    return Soonest(ladder.studio, means, chain, place).walk()
-
-
-def _somebody_works(means: Means, missed: Missed) -> bool:
-    """Whether there are any working hours in a window."""
-    for free in means.shop.hands.values():
-        start, _ = next(free.from_(missed.opens), (missed.closes, 0))
-        if start < missed.closes:
-            return True
-    return False
-
-
-def _asleep(means: Means, missed: Missed) -> bool:
-    """Whether there is a time in a window at which nobody is awake."""
-    at = missed.opens
-    for start, end, _ in means.shop.awake_from(missed.opens):
-        if start > at:
-            break
-        at = max(at, end)
-        if at >= missed.closes:
-            return False
-    return at < missed.closes
-
-
-def _too_few_hours(ladder: Ladder, order: Order) -> str:
-    """Whether an order's own work is more than all the hours until its date."""
-    studio = ladder.studio
-    due = order.due(studio.time_zone)
-    if due <= ladder.plan.start:
-        return ""
-    there = sum(
-        (end - start).total_seconds()
-        for person in studio.people
-        for start, end in person.working(studio.time_zone, ladder.plan.start, due)
-    )
-    asked = ladder.fitter(Rung.HOURS).hands(order)
-    if asked <= there:
-        return ""
-    return translate(
-        "late",
-        "No hands: its own pours and packing take {asked}, and you work {there} until then.",
-    ).format(asked=length_said(asked), there=length_said(there))

@@ -1,0 +1,127 @@
+"""Why an order is late for want of working hours: too few, or none while a window is open."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.tongue import translate
+from studio_planner.planning.late.ladder import Rung
+from studio_planner.planning.late.slowest_walk import is_long, slowest_walk
+from studio_planner.planning.late.soonest import For
+from studio_planner.planning.late.waits_said import after_pick_up, slowest, waiting
+from studio_planner.planning.saying import coat_said, length_said, moment_said
+
+if TYPE_CHECKING:
+    from studio_planner.craft.orders import Order
+    from studio_planner.planning.late.ladder import Climb, Ladder
+    from studio_planner.planning.late.soonest import Missed
+    from studio_planner.planning.placing.chain_times import Means
+    from studio_planner.planning.problem import Chain
+
+
+def lacking_hours(ladder: Ladder, order: Order, climb: Climb) -> str:
+    """The reason of the rung of hours: too few in all, a missed window, or too far apart."""
+    short = _too_few(ladder, order)
+    if short:
+        return short
+    chain, walk = slowest(climb.fit), slowest_walk(ladder, Rung.HOURS, climb.fit)
+    for missed in walk.missed if walk is not None else ():
+        if chain is not None and missed.what is For.HANDS:
+            return _missed(ladder, ladder.fitter(Rung.HOURS).empty(), chain, missed)
+    words = translate(
+        "late",
+        "No hands: even with nothing else to do, the hours you work come too far apart for its "
+        "coats.",
+    )
+    wait = None if walk is None else walk.longest(For.HANDS)
+    if chain is None or walk is None or wait is None or not is_long(wait):
+        return words
+    zone = ladder.studio.time_zone
+    said = translate(
+        "late", "{what} could start {since}, but nobody can work on it before {until}"
+    ).format(
+        what=waiting(chain, wait),
+        since=moment_said(zone, wait.since),
+        until=moment_said(zone, wait.until),
+    )
+    return f"{words} {said}{after_pick_up(ladder, order, wait)}."
+
+
+def _missed(ladder: Ladder, means: Means, chain: Chain, missed: Missed) -> str:
+    zone = ladder.studio.time_zone
+    piece, task = chain.pieces[0], chain.tasks[missed.index]
+    lower = chain.tasks[task.below or 0].coat.key
+    night = _asleep(means, missed)
+    head = (
+        translate("late", "Night closes a window")
+        if night
+        else translate("late", "Your working hours miss a window")
+    )
+    text = (
+        translate(
+            "late",
+            "{head}: poured as soon as you can, the window of {lower} opens {opens} and closes "
+            "{closes}, when nobody can work {length} on end; {after}.",
+        )
+        if _somebody_works(means, missed)
+        else translate(
+            "late",
+            "{head}: poured as soon as you can, the window of {lower} opens {opens} and closes "
+            "{closes}, when nobody can work; {after}.",
+        )
+    )
+    after = (
+        translate("late", "{upper} then waits until it can be washed and sanded")
+        if task.may_scuff
+        else translate("late", "so {lower} has to be poured at another time")
+    )
+    below, upper = coat_said(piece, lower), coat_said(piece, task.coat.key)
+    return text.format(
+        head=head,
+        lower=below,
+        opens=moment_said(zone, missed.opens),
+        closes=moment_said(zone, missed.closes),
+        length=length_said(task.lead + task.block),
+        after=after.format(lower=below, upper=upper),
+    )
+
+
+def _too_few(ladder: Ladder, order: Order) -> str:
+    """The sentence when an order's own work is more than all hours until its date; else ""."""
+    studio = ladder.studio
+    due = order.due(studio.time_zone)
+    if due <= ladder.plan.start:
+        return ""
+    there = sum(
+        (end - start).total_seconds()
+        for person in studio.people
+        for start, end in person.working(studio.time_zone, ladder.plan.start, due)
+    )
+    asked = ladder.fitter(Rung.HOURS).hands(order)
+    if asked <= there:
+        return ""
+    return translate(
+        "late",
+        "No hands: its own pours and packing take {asked}, and you work {there} until then.",
+    ).format(asked=length_said(asked), there=length_said(there))
+
+
+def _somebody_works(means: Means, missed: Missed) -> bool:
+    """Whether there are any working hours in a window."""
+    for free in means.shop.hands.values():
+        start, _ = next(free.from_(missed.opens), (missed.closes, 0))
+        if start < missed.closes:
+            return True
+    return False
+
+
+def _asleep(means: Means, missed: Missed) -> bool:
+    """Whether there is a time in a window at which nobody is awake."""
+    at = missed.opens
+    for start, end, _ in means.shop.awake_from(missed.opens):
+        if start > at:
+            break
+        at = max(at, end)
+        if at >= missed.closes:
+            return False
+    return at < missed.closes
