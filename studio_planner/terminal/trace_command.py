@@ -5,13 +5,12 @@ from __future__ import annotations
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from studio_planner.craft.log import GoneKind
-from studio_planner.services.log_book.lots import lot_words, mixes_of_lot
+from studio_planner.services.log_book.lots import lot_words
 from studio_planner.services.log_book.mix_faults import fault_of, hardener_off
-from studio_planner.services.log_book.tracing import trace_batch, trace_lot, trace_piece
+from studio_planner.services.log_book.trace_names import traced
+from studio_planner.services.log_book.tracing import trace_piece
 from studio_planner.services.studio_files import read_studio
 from studio_planner.terminal.ask_command import TerminalVoice
-from studio_planner.terminal.bad_input import BadInput
 from studio_planner.terminal.log_command import entry_json, print_entries
 from studio_planner.terminal.writing import (
     iso,
@@ -42,12 +41,15 @@ def trace(arguments: argparse.Namespace, around: Surroundings) -> int:
     """
     del around
     studio = read_studio(Path(arguments.file))
-    wanted = arguments.name.strip()
-    keys = _pieces_called(studio, wanted)
-    if keys:
-        _tell_pieces(studio, [trace_piece(studio, key) for key in keys], arguments)
-        return 0
-    spread = _spread(studio, wanted)
+    asked = traced(studio, arguments.name)
+    if asked.spread is None:
+        _tell_pieces(studio, [trace_piece(studio, key) for key in asked.pieces], arguments)
+    else:
+        _tell_spread(studio, asked.spread, arguments)
+    return 0
+
+
+def _tell_spread(studio: Studio, spread: Spread, arguments: argparse.Namespace) -> None:
     if arguments.json:
         say_json(
             {
@@ -55,45 +57,11 @@ def trace(arguments: argparse.Namespace, around: Surroundings) -> int:
                 "coats": [_shared_json(studio, one) for one in spread.coats],
             }
         )
-        return 0
+        return
     for mix in spread.mixes:
         _print_mix(studio, mix)
     say()
     _print_shared(studio, spread.coats)
-    return 0
-
-
-def _pieces_called(studio: Studio, wanted: str) -> list[str]:
-    """The keys of the piece of that key or name, or of the pieces of that order."""
-    asked = wanted.casefold()
-    named = [(one.key, one.name) for one in studio.pieces]
-    named += [(one.key, one.name) for one in studio.gone if one.kind is GoneKind.PIECE]
-    found = [key for key, _ in named if key.casefold() == asked]
-    found = found or [key for key, name in named if name.casefold() == asked]
-    return found or _pieces_of_order(studio, asked)
-
-
-def _pieces_of_order(studio: Studio, asked: str) -> list[str]:
-    orders = [(one.key, one.name) for one in studio.orders]
-    orders += [(one.key, one.name) for one in studio.gone if one.kind is GoneKind.ORDER]
-    keys = {key for key, name in orders if asked in {key.casefold(), name.casefold()}}
-    pieces = [key for one in studio.orders if one.key in keys for key in one.pieces]
-    gone = (one for one in studio.gone if one.kind is GoneKind.PIECE and one.order in keys)
-    return [*pieces, *(one.key for one in gone)]
-
-
-def _spread(studio: Studio, wanted: str) -> Spread:
-    number = wanted.removeprefix("#")
-    if number.isascii() and number.isdigit():
-        found = trace_batch(studio, int(number))
-        if found.mixes:
-            return found
-    if not mixes_of_lot(studio, wanted):
-        raise BadInput(
-            f"{wanted!r} is no piece, order, number of a mix or lot that anything was weighed "
-            "from; plan lists the pieces, log what was weighed."
-        )
-    return trace_lot(studio, wanted)
 
 
 def _tell_pieces(

@@ -367,4 +367,9 @@ def test_a_number_is_followed_to_its_pieces_and_an_unknown_one_is_said(page: Log
     assert "Harbour pair" in page.trace.words
     page.trace.number.editor.setText("99")
     click(page.trace.follow)
-    assert "No mix has that number" in page.trace.number.wrong
+    assert "99 is no piece" in page.trace.number.wrong
+    assert page.trace.words == ""
+    assert not page.trace.copy_all.isVisible()
+    page.trace.number.editor.setText("Harbour pair")
+    click(page.trace.follow)
+    assert "Harbour board 1" in page.trace.words

@@ -130,6 +130,7 @@ def test_what_is_weighed_is_traced_both_ways(
     assert found["mixes"][0]["lot_a"] == "L 7"
     assert terminal("trace", sample, str(batch), "--json").json == found
     assert "same mix" in terminal("trace", sample, f"#{batch}").out
+    assert terminal("trace", sample, f"mix {batch}", "--json").json == found
     pours = terminal("trace", sample, piece, "--json").json["pieces"][0]["pours"]
     assert [one["batch"] for one in pours[-1]["mixes"]] == [batch]
 

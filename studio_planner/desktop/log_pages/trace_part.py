@@ -14,12 +14,14 @@ from studio_planner.desktop.log_pages import choices
 from studio_planner.desktop.studio_pages.lines import Line, verb
 from studio_planner.desktop.timeline_work.voice import DeskVoice
 from studio_planner.desktop.tongue import translate
+from studio_planner.services.log_book.trace_names import traced
 from studio_planner.services.log_book.trace_words import (
     customer_words,
     piece_passages,
     spread_passages,
 )
-from studio_planner.services.log_book.tracing import spread_of, trace_piece
+from studio_planner.services.log_book.tracing import trace_piece
+from studio_planner.services.naming import UnknownName
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -43,7 +45,9 @@ class TracePart(QWidget):
         self._by_number = False
         self._all = ""
         self.piece = ChoiceField(canvas, translate("trace", "A piece"))
-        self.number = TextField(canvas, translate("trace", "Or the number of a mix, or a lot"))
+        self.number = TextField(
+            canvas, translate("trace", "Or an order, the number of a mix, a lot")
+        )
         self.number.editor.setMinimumWidth(220)
         self.follow = verb(translate("trace", "Follow it"), self._follow_number, self)
         self.customer = Line(canvas, "", self)
@@ -123,25 +127,32 @@ class TracePart(QWidget):
         if studio is None or piece is None:
             self._show((), "")
             return
-        voice, found = DeskVoice(studio), trace_piece(studio, piece)
-        self._show(piece_passages(studio, found), customer_words(studio, found, voice))
+        self._show_pieces(studio, [piece])
 
     def _follow_number(self) -> None:
         studio, number = self._studio, self.number.value()
         self.number.say_right()
         if studio is None or not number:
             return
-        spread = spread_of(studio, number)
-        if not spread.mixes:
-            text = translate(
-                "trace",
-                "No mix has that number, and none was weighed from such a lot. Numbers stand "
-                "on the cup and in the log.",
-            )
-            self.number.say_wrong(text)
-            return
         self._by_number = True
-        self._show(spread_passages(studio, spread), "")
+        try:
+            asked = traced(studio, number)
+        except UnknownName as error:
+            # An answer to another question must not be copied as one to this.
+            self._show((), "")
+            self.number.say_wrong(str(error))
+            return
+        if asked.spread is not None:
+            self._show(spread_passages(studio, asked.spread), "")
+        else:
+            self._show_pieces(studio, asked.pieces)
+
+    def _show_pieces(self, studio: Studio, pieces: Sequence[str]) -> None:
+        voice = DeskVoice(studio)
+        every = [trace_piece(studio, piece) for piece in pieces]
+        passages = [one for found in every for one in piece_passages(studio, found)]
+        told = [customer_words(studio, found, voice) for found in every]
+        self._show(passages, "\n".join(told))
 
     def _show(self, passages: Sequence[Passage], customer: str) -> None:
         empty(self.answer)

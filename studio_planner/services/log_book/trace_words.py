@@ -102,7 +102,8 @@ def customer_words(studio: Studio, found: PieceTrace, voice: Voice) -> str:
         return said("{name}: nothing of it was poured yet.", name=found.name).words(voice)
     order = said(" for {order}", order=found.order_name).words(voice) if found.order else ""
     head = said("{name}{order}:", name=found.name, order=order).words(voice)
-    return " ".join([head, *coats])
+    told = "; ".join(coat.removesuffix(".") for coat in coats)
+    return f"{head} {told}."
 
 
 def listed_all(names: Iterable[str]) -> str:

@@ -145,19 +145,6 @@ def trace_lot(studio: Studio, lot: str) -> Spread:
     return Spread(mixes=mixes, coats=tuple(_coats_of(studio, mixes)))
 
 
-def spread_of(studio: Studio, wanted: str) -> Spread:
-    """Where the mix of a number, or else a lot, went, as somebody types either.
-
-    A number that is both is taken as that of a mix; no mixes where it is neither.
-    """
-    number = wanted.strip().removeprefix("#")
-    if number.isascii() and number.isdecimal():
-        found = trace_batch(studio, int(number))
-        if found.mixes:
-            return found
-    return trace_lot(studio, wanted)
-
-
 def _pours(studio: Studio, piece: str) -> tuple[TracedPour, ...]:
     entries = [
         one for one in studio.standing if (one.kind, one.piece) == (EntryKind.POURED, piece)
