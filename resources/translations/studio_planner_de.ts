@@ -1662,8 +1662,8 @@
         <translation>Messwert aufschreiben</translation>
     </message>
     <message>
-        <source>The reading is kept. Undo takes it back.</source>
-        <translation>Der Messwert ist gespeichert. Rückgängig nimmt ihn zurück.</translation>
+        <source>The reading is kept: {reading}. Undo takes it back.</source>
+        <translation>Der Messwert ist behalten: {reading}. Rückgängig nimmt ihn zurück.</translation>
     </message>
     <message>
         <source>What happened</source>

@@ -30,6 +30,7 @@ class NoticeLine(QWidget):
         super().__init__(parent)
         self._canvas = canvas
         self._wrong = False
+        self.stays = False
         self._said: datetime | None = None
         self._words = QLabel(self)
         self._words.setWordWrap(True)
@@ -51,12 +52,21 @@ class NoticeLine(QWidget):
         """What is said now; empty when nothing is."""
         return "" if self.isHidden() else self._words.text()
 
-    def say(self, words: str, *, wrong: bool = False, passing: datetime | None = None) -> None:
+    def say(
+        self,
+        words: str,
+        *,
+        wrong: bool = False,
+        stays: bool = False,
+        passing: datetime | None = None,
+    ) -> None:
         """Say a sentence; `wrong` marks one that tells of a failure.
 
-        One that is `passing`, said at that instant, goes by itself after a while.
+        One that is `passing`, said at that instant, goes by itself after a while; one that
+        `stays` is not taken away by planning that was not asked for.
         """
         self._wrong = wrong
+        self.stays = stays
         self._said = passing
         not_done = translate("notice", "Not done: {why}")
         self._words.setText(not_done.format(why=words) if wrong else words)

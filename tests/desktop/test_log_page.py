@@ -341,6 +341,20 @@ def test_a_reading_is_typed_on_one_line(desk: DeskWindow, page: LogPage) -> None
     QTest.keyClick(row.warmth.editor, Qt.Key.Key_Return)
     (reading,) = studio_of(desk).places[0].readings
     assert reading.celsius == 18.5
+    place = studio_of(desk).places[0].name
+    assert desk.notice.words == f"The reading is kept: {place}, 18.5 °C. Undo takes it back."
+
+
+def test_what_can_hardly_be_right_is_said_with_the_entry_and_stays(
+    desk: DeskWindow, page: LogPage
+) -> None:
+    page.happened.form.ask("m", EntryKind.PACKED)
+    click(page.happened.form.write)
+    assert "It is in the log." in desk.notice.words
+    assert "but nothing says that this was poured" in desk.notice.words
+    assert desk.notice.stays
+    desk.notice.tick(desk.clock.now() + timedelta(hours=1))
+    assert "nothing says" in desk.notice.words
 
 
 # Traced

@@ -7,7 +7,9 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
+from studio_planner.desktop import words
 from studio_planner.desktop.forms.fields import ChoiceField, NumberField
+from studio_planner.desktop.log_pages.entry_news import tell_entry
 from studio_planner.desktop.log_pages.written_form import WRITE, WrittenForm
 from studio_planner.desktop.quantities import Quantity
 from studio_planner.desktop.studio_pages.lines import Line, verb
@@ -34,6 +36,7 @@ class ReadingRow(QWidget):
         canvas = desk.canvas
         self._desk = desk
         self._studio: Studio | None = None
+        self._kept = ""
         self.title = Line(
             canvas, translate("happened", "What does the thermometer say?"), self, font="clock"
         )
@@ -84,13 +87,16 @@ class ReadingRow(QWidget):
         if self.form.enter(WRITE):
             self.warmth.show_value(None)
             self.damp.show_value(None)
-            self._desk.tell(translate("happened", "The reading is kept. Undo takes it back."))
+            text = translate("happened", "The reading is kept: {reading}. Undo takes it back.")
+            tell_entry(self._desk, text.format(reading=self._kept))
 
     def _enter(self, values: Mapping[str, Any]) -> None:
         studio = self._studio
         place = None if studio is None else place_of(studio, values["place"])
-        if place is None:
+        if studio is None or place is None:
             return
         now = self._desk.clock.now()
         change = typed_reading(place, now, values["celsius"], values["humidity_pct"])
         self._desk.changes.make(change)
+        warmth = words.degrees(values["celsius"], studio.units, decimals=1)
+        self._kept = f"{place.name}, {warmth}"
