@@ -12,7 +12,7 @@ from PySide6.QtGui import QIcon
 from PySide6.QtWidgets import QApplication
 
 from studio_planner.craft.resources import resource_path
-from studio_planner.desktop.motion import STYLE, StillStyle, move, wanted_motion
+from studio_planner.desktop.motion import STYLE, move, wanted_motion
 from studio_planner.desktop.remembered import (
     remember_look,
     remembered_language,
@@ -47,12 +47,17 @@ def application(arguments: Sequence[str] = ()) -> QApplication:
     """The application, made once, in our own style; `arguments` are Qt's own."""
     gc.set_threshold(_OBJECTS_BETWEEN_COLLECTIONS)
     found = QApplication.instance()
-    app = found if isinstance(found, QApplication) else _started(arguments)
+    if not isinstance(found, QApplication):
+        return _named(_started(arguments))
+    if found.desktopFileName() != DESKTOP_FILE:  # somebody else has started it
+        _named(found).setStyle(STYLE)
+    return found
+
+
+def _named(app: QApplication) -> QApplication:
     app.setApplicationName("studio-planner")
     app.setApplicationDisplayName("Studio planner")
     app.setDesktopFileName(DESKTOP_FILE)
-    if app.style().name() != STYLE and not isinstance(app.style(), StillStyle):
-        app.setStyle(STYLE)
     app.setWindowIcon(QIcon(str(resource_path(ICON))))
     return app
 
@@ -60,7 +65,8 @@ def application(arguments: Sequence[str] = ()) -> QApplication:
 def _started(arguments: Sequence[str]) -> QApplication:
     # A window that outlives the interpreter takes the process down with it, however it ends.
     atexit.register(close_windows)
-    return QApplication([sys.argv[0], *arguments])
+    # A style that is set afterwards has to be made for Python, too; that takes a while.
+    return QApplication([sys.argv[0], *arguments, "-style", STYLE])
 
 
 def close_windows() -> None:

@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING, Protocol
+from typing import TYPE_CHECKING, Protocol, cast
 
 from PySide6.QtCore import QObject, QTimer, Signal
 
 from studio_planner.desktop.thread_work import ThreadWork
 from studio_planner.desktop.tongue import translate
-from studio_planner.services.editing.changes import Change
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -23,6 +22,7 @@ if TYPE_CHECKING:
     from studio_planner.desktop.thread_work import Then
     from studio_planner.services.backups import Backups, KeptBackup
     from studio_planner.services.desk import DeskSession
+    from studio_planner.services.editing.changes import Change
 
 WAIT_MILLISECONDS = 1500
 """How long after a studio was opened its backup is made: what is on screen comes first."""
@@ -130,9 +130,8 @@ class DeskBackups(QObject):
             session = self._desk.session
             if self._refused(wrong) or session is None or session.path != path:
                 return
-            assert isinstance(change, Change)  # noqa: S101 - see below
             self.made.emit()
-            if self._desk.changes.attempt(change):
+            if self._desk.changes.attempt(cast("Change", change)):
                 said = translate(
                     "backups",
                     "The studio is as it was on {when}. How it was before is in a backup, and "

@@ -9,7 +9,6 @@ from PySide6.QtCore import QObject, QTimer, Signal
 from studio_planner.craft.errors import StudioError
 from studio_planner.desktop.idle_work import BREATH_MILLISECONDS
 from studio_planner.desktop.tongue import translate
-from studio_planner.services.setting_up import plan_possible
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -136,6 +135,8 @@ class DeskChanges(QObject):
         session = self._desk.session
         if not wanted or not self.plans_by_itself or session is None:
             return
+        from studio_planner.services.setting_up import plan_possible  # noqa: PLC0415 - when needed
+
         # A studio that is still being set up is not told after each step what it lacks.
         if plan_possible(session.studio):
             self._soon.start()

@@ -32,7 +32,11 @@ class FilingDesk(Protocol):
     session: DeskSession | None
     title_bar: TitleBar
     notice: NoticeLine
-    backups: DeskBackups
+
+    @property
+    def backups(self) -> DeskBackups:
+        """What makes backups, and knows the newest one."""
+        ...
 
     @property
     def dialogs(self) -> Dialogs:

@@ -11,7 +11,6 @@ from studio_planner.craft.errors import StudioError
 from studio_planner.desktop.idle_work import BREATH_MILLISECONDS
 from studio_planner.desktop.page_keys import SET_UP, STUDIO
 from studio_planner.desktop.tongue import translate
-from studio_planner.services.setting_up import plan_possible
 
 if TYPE_CHECKING:
     from pathlib import Path
@@ -101,6 +100,8 @@ class DeskPlanning(QObject):
 
     def ask(self) -> None:
         """Plan because the maker wants it, or show what the studio lacks for a plan."""
+        from studio_planner.services.setting_up import plan_possible  # noqa: PLC0415 - when needed
+
         session = self._desk.session
         if session is None or plan_possible(session.studio):
             self.start()
@@ -208,11 +209,11 @@ class DeskPlanning(QObject):
             desk.parts.side.show_worth()
         if view.plan is not None and view.plan.unplanned:
             desk.notice.say(planned_words(view))
-        elif self._by_itself:
+        elif not self._by_itself:
+            desk.tell(planned_words(view))
+        elif not desk.notice.stays:
             # What could not be planned before is planned now.
             desk.notice.hide()
-        else:
-            desk.tell(planned_words(view))
 
     def _failed(self, why: str) -> None:
         self.offer()

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Protocol
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication
@@ -12,24 +12,39 @@ if TYPE_CHECKING:
     from PySide6.QtWidgets import QWidget
 
     from studio_planner.desktop.reminding.desk_reminding import DeskReminding
+    from studio_planner.services.desk import DeskSession
+
+
+class RemindingDesk(Protocol):
+    """What the window tells of itself."""
+
+    session: DeskSession | None
+
+    @property
+    def reminding(self) -> DeskReminding:
+        """What reminds of the studio."""
+        ...
 
 
 class DeskPresence:
     """Closes a window into the tray, brings it back, and ends it."""
 
-    def __init__(self, window: QWidget, reminding: DeskReminding) -> None:
-        """Let `window` stay for `reminding` where the maker wants that."""
+    def __init__(self, window: QWidget, desk: RemindingDesk) -> None:
+        """Let `window` stay for the reminding of `desk` where the maker wants that."""
         self._window = window
-        self._reminding = reminding
+        self._desk = desk
         self._leaving = False
 
     def stays(self, event: QCloseEvent) -> bool:
         """Whether the desk goes on reminding after its window was closed; it is hidden then."""
-        if self._leaving or not self._reminding.closed.stays:
+        if self._leaving or self._desk.session is None:
+            return False
+        closed = self._desk.reminding.closed
+        if not closed.stays:
             return False
         event.ignore()
         self._window.hide()
-        self._reminding.closed.stay()
+        closed.stay()
         return True
 
     def leave(self) -> None:

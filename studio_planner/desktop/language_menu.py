@@ -22,25 +22,23 @@ class Telling(Protocol):
         ...
 
 
-def add_languages(menu: QMenu, desk: Telling) -> dict[Language, QAction]:
-    """Offer every language in a menu below `menu`; each is called by its own name."""
-    below = menu.addMenu(translate("menus", "Lan&guage"))
-    group = QActionGroup(below)
+def fill_languages(menu: QMenu, desk: Telling) -> None:
+    """Offer every language in a menu that is being opened; each is called by its own name."""
+    if not menu.isEmpty():
+        return
+    group = QActionGroup(menu)
     names = {
         Language.SYSTEM: translate("menus", "As the &system"),
         Language.ENGLISH: "&English",
         Language.GERMAN: "&Deutsch",
     }
-    actions = {}
     for language, name in names.items():
-        action = QAction(name, below)
+        action = QAction(name, menu)
         action.setCheckable(True)
         action.setChecked(language is remembered_language())
         action.triggered.connect(partial(_chosen, language, desk))
         group.addAction(action)
-        below.addAction(action)
-        actions[language] = action
-    return actions
+        menu.addAction(action)
 
 
 def _chosen(language: Language, desk: Telling, _checked: object = None) -> None:

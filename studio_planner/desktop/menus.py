@@ -7,7 +7,6 @@ from typing import TYPE_CHECKING, Protocol
 
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 
-from studio_planner.desktop.language_menu import add_languages
 from studio_planner.desktop.motion import choose_motion, moves_little
 from studio_planner.desktop.page_keys import PLAN
 from studio_planner.desktop.theme import Look
@@ -36,11 +35,23 @@ class Verbs(Protocol):
 
     canvas: Canvas
     changes: DeskChanges
-    backups: DeskBackups
     files: DeskFiles
     others: OtherWindows
-    due: DueCorner
-    calendars: CalendarFiles
+
+    @property
+    def backups(self) -> DeskBackups:
+        """What makes backups and brings them back."""
+        ...
+
+    @property
+    def due(self) -> DueCorner:
+        """The list of what is due."""
+        ...
+
+    @property
+    def calendars(self) -> CalendarFiles:
+        """What writes calendar files."""
+        ...
 
     @property
     def timeline(self) -> WorkingTimeline:
@@ -131,6 +142,7 @@ def _studio_menu(menus: _Menus, window: Verbs) -> None:
     add(menu, "copy", translate("menus", "Save a &copy…"), _Key.SaveAs, window.files.ask_copy)
     back_up = translate("menus", "&Back up now")
     add(menu, "back up", back_up, _Key.Save, lambda: window.backups.make_now())  # noqa: PLW0108
+    menus.verbs["back up"].setEnabled(False)
     menu.addSeparator()
     _add_paper(menus, menu.addMenu(translate("menus", "Sheets for &paper")), window)
     phone = menu.addMenu(translate("menus", "Calendar for the p&hone"))
@@ -209,7 +221,8 @@ def _look_menu(menus: _Menus, window: Verbs) -> None:
     _add_looks(menus, menu, window)
     _add_motion(menus, menu)
     menu.addSeparator()
-    add_languages(menu, window)
+    languages = menu.addMenu(translate("menus", "Lan&guage"))
+    languages.aboutToShow.connect(partial(_fill_languages, languages, window))
 
 
 def _add_looks(menus: _Menus, menu: QMenu, window: Verbs) -> None:
@@ -225,17 +238,21 @@ def _add_looks(menus: _Menus, menu: QMenu, window: Verbs) -> None:
         looks.addAction(action)
 
 
+def _fill_languages(menu: QMenu, window: Verbs) -> None:
+    from studio_planner.desktop.language_menu import fill_languages  # noqa: PLC0415 - when opened
+
+    fill_languages(menu, window)
+
+
 def _add_motion(menus: _Menus, menu: QMenu) -> None:
-    little = menus.add(
-        menu, "little motion", translate("menus", "Little &motion"), None, _nothing
-    )
+    words = translate("menus", "Little &motion")
+    little = menus.add(menu, "little motion", words, None, _turn_motion)
     little.setCheckable(True)
-    little.setChecked(moves_little())
-    little.toggled.connect(lambda on: choose_motion(little=on))
+    menu.aboutToShow.connect(lambda: little.setChecked(moves_little()))
 
 
-def _nothing() -> None:
-    """What a verb does that is only switched on and off."""
+def _turn_motion() -> None:
+    choose_motion(little=not moves_little())
 
 
 def _add_chosen(plan: QMenu, window: Verbs) -> None:

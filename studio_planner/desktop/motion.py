@@ -6,25 +6,17 @@ application then carries it, for Qt's own widgets as well as for ours.
 
 from __future__ import annotations
 
-import ctypes
 import sys
 from pathlib import Path
-from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QSettings, QStandardPaths
-from PySide6.QtWidgets import QApplication, QProxyStyle, QStyle
-from typing_extensions import override
+from PySide6.QtWidgets import QApplication
 
 from studio_planner.desktop.remembered import remember_motion
-
-if TYPE_CHECKING:
-    from PySide6.QtWidgets import QStyleHintReturn, QStyleOption, QWidget
 
 STYLE = "fusion"
 """The style that all widgets are drawn in; our colours and outlines are made for it."""
 
-_Hint = QStyle.StyleHint
-_STILL = {_Hint.SH_Widget_Animation_Duration, _Hint.SH_Widget_Animate}
 _SPI_GETCLIENTAREAANIMATION = 0x1042
 _FILES = (
     ("kdeglobals", "KDE/AnimationDurationFactor"),
@@ -36,29 +28,27 @@ _FILES = (
 _OFF = {"0", "0.0", "false"}
 
 
-class StillStyle(QProxyStyle):
-    """A style whose parts change at once instead of sliding or fading."""
-
-    @override
-    def styleHint(
-        self,
-        hint: QStyle.StyleHint,
-        option: QStyleOption | None = None,
-        widget: QWidget | None = None,
-        returnData: QStyleHintReturn | None = None,
-    ) -> int:
-        return 0 if hint in _STILL else super().styleHint(hint, option, widget, returnData)
+_STILL = "still"
+"""The property of an application that wears the still style: styles take long to look at."""
 
 
 def moves_little() -> bool:
     """Whether nothing is to glide, fade or slide now."""
-    return not QApplication.style().styleHint(_Hint.SH_Widget_Animation_Duration)
+    from PySide6.QtWidgets import QStyle  # noqa: PLC0415 - the window stands before
+
+    hint = QStyle.StyleHint.SH_Widget_Animation_Duration
+    return not QApplication.style().styleHint(hint)
 
 
 def move(*, little: bool) -> None:
     """Let the application move little, or as usual; it looks the same."""
-    if moves_little() != little:
-        QApplication.setStyle(StillStyle(STYLE) if little else STYLE)
+    application = QApplication.instance()
+    if application is None or bool(application.property(_STILL)) == little:
+        return
+    from studio_planner.desktop.still_style import StillStyle  # noqa: PLC0415 - when wanted
+
+    QApplication.setStyle(StillStyle(STYLE) if little else STYLE)
+    application.setProperty(_STILL, little)
 
 
 def wanted_motion(chosen: bool | None) -> bool:  # noqa: FBT001 - a setting that may be unset
@@ -90,6 +80,8 @@ def _says_off(path: Path, key: str) -> bool:
 
 
 def _windows_moves_little() -> bool:
+    import ctypes  # noqa: PLC0415 - only there
+
     user32 = getattr(ctypes, "windll").user32  # noqa: B009 - other systems have none
     animates = ctypes.c_int(1)
     asked = user32.SystemParametersInfoW(

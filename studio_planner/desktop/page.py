@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Protocol
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QAbstractItemView, QWidget
+from PySide6.QtWidgets import QWidget
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -32,11 +32,23 @@ class PageDesk(Protocol):
     clock: WallClock
     session: DeskSession | None
     changes: DeskChanges
-    backups: DeskBackups
-    reminding: DeskReminding
-    calendars: CalendarFiles
     notice: NoticeLine
     verbs: dict[str, QAction]
+
+    @property
+    def backups(self) -> DeskBackups:
+        """What makes backups and brings them back."""
+        ...
+
+    @property
+    def reminding(self) -> DeskReminding:
+        """What reminds of the studio."""
+        ...
+
+    @property
+    def calendars(self) -> CalendarFiles:
+        """What writes calendar files."""
+        ...
 
     @property
     def reading_watch(self) -> ReadingWatch:
@@ -100,6 +112,8 @@ class Page(QWidget):
 
 def focus_first(widget: QWidget) -> None:
     """Give the keyboard to the first list that is seen in a widget, or else its first field."""
+    from PySide6.QtWidgets import QAbstractItemView  # noqa: PLC0415 - the window stands before
+
     inside = [one for one in _in_order(widget) if _takes_keys(one)]
     lists = [one for one in inside if isinstance(one, QAbstractItemView)]
     for first in (lists or inside)[:1]:

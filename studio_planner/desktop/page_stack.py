@@ -8,7 +8,6 @@ from typing import TYPE_CHECKING
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QStackedWidget, QWidget
 
-from studio_planner.desktop.ahead import load_ahead
 from studio_planner.desktop.idle_work import IdleWork
 from studio_planner.desktop.page import Page, focus_first
 from studio_planner.desktop.page_keys import (
@@ -144,6 +143,8 @@ class PageStack(QStackedWidget):
         self._ahead.do(self._getting_ready())
 
     def _getting_ready(self) -> Iterator[None]:
+        from studio_planner.desktop.ahead import load_ahead  # noqa: PLC0415 - the plan is drawn first
+
         yield from load_ahead()
         for key in _MAKERS:
             page = self.page(key)

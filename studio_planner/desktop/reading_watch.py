@@ -11,8 +11,8 @@ from typing import TYPE_CHECKING, Protocol
 from PySide6.QtCore import QObject, Signal
 
 from studio_planner.craft.errors import StudioError
-from studio_planner.desktop.remembered import remember_watched, remembered_watched
 from studio_planner.desktop.tongue import counted, translate
+from studio_planner.desktop.watched_files import remember_watched, remembered_watched
 from studio_planner.services.editing.places import place_of
 from studio_planner.services.log_book.growing_file import WatchedFile, grown, taken_growth
 

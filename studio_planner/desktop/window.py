@@ -6,20 +6,19 @@ from functools import cached_property
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEvent, QTimer, Signal
-from PySide6.QtWidgets import QApplication, QMainWindow, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QApplication, QVBoxLayout
 from typing_extensions import override
 
 from studio_planner.craft.errors import StudioError
 from studio_planner.desktop.canvas import Canvas
-from studio_planner.desktop.desk_backups import DeskBackups
 from studio_planner.desktop.desk_changes import DeskChanges
 from studio_planner.desktop.desk_files import DeskFiles
 from studio_planner.desktop.desk_look import DeskLook
 from studio_planner.desktop.desk_planning import DeskPlanning
 from studio_planner.desktop.desk_presence import DeskPresence
 from studio_planner.desktop.desk_time import DeskTime
-from studio_planner.desktop.due_pages.due_corner import DueCorner
 from studio_planner.desktop.fonts import fonts_from
+from studio_planner.desktop.late_parts import LateParts
 from studio_planner.desktop.log_drops import LogDrops
 from studio_planner.desktop.measures import LEAST_HEIGHT, LEAST_WIDTH
 from studio_planner.desktop.menus import build_menus
@@ -27,10 +26,7 @@ from studio_planner.desktop.notice_line import NoticeLine
 from studio_planner.desktop.other_windows import OtherWindows
 from studio_planner.desktop.page_keys import PLAN, SET_UP, STUDIO
 from studio_planner.desktop.page_stack import PageStack
-from studio_planner.desktop.reminding.calendar_files import CalendarFiles
-from studio_planner.desktop.reminding.desk_reminding import DeskReminding
 from studio_planner.desktop.theme import Look, theme_for
-from studio_planner.desktop.timeline_work.shared_choice import SharedChoice
 from studio_planner.desktop.title_bar import TitleBar
 from studio_planner.desktop.tongue import translate
 
@@ -40,7 +36,6 @@ if TYPE_CHECKING:
 
     from PySide6.QtGui import QCloseEvent, QPaintEvent
 
-    from studio_planner.craft.studio import Studio
     from studio_planner.desktop.desk_parts import DeskParts
     from studio_planner.desktop.dialogs import Dialogs
     from studio_planner.desktop.guide_line import GuideLine
@@ -50,10 +45,9 @@ if TYPE_CHECKING:
     from studio_planner.desktop.timeline_work.working_timeline import WorkingTimeline
     from studio_planner.services.desk import DeskSession, DeskView
     from studio_planner.services.ports import WallClock, WaysOut
-    from studio_planner.services.questions.sentences import Voice
 
 
-class DeskWindow(QMainWindow):
+class DeskWindow(LateParts):
     """The window on one studio; nothing it shows is planned here, it reads the kept plan.
 
     Signals:
@@ -79,10 +73,7 @@ class DeskWindow(QMainWindow):
         Backups go into the maker's own `data_folder`; without one none are made. The maker is
         reminded by `ways_out`, and of nothing without them.
         """
-        super().__init__()
-        self.clock = clock
-        self.session: DeskSession | None = None
-        self._dialogs = dialogs
+        super().__init__(clock, dialogs, data_folder, ways_out)
         self.canvas = Canvas(theme_for(look), fonts_from(QApplication.font()), clock.now())
         self.title_bar = TitleBar(self.canvas, self)
         self.notice = NoticeLine(self.canvas, self)
@@ -100,12 +91,9 @@ class DeskWindow(QMainWindow):
         self.choose_look, self.set_look = looks.choose, looks.set
         self.verbs = build_menus(self)
         self.changes = DeskChanges(self, self._planning, self)
-        self.backups = DeskBackups(self, data_folder, self)
-        self.reminding = DeskReminding(self, ways_out, _voice, self)
-        self._presence = DeskPresence(self, self.reminding)
+        self._presence = DeskPresence(self, self)
         self.leave, self.come_back = self._presence.leave, self._presence.come_back
-        self.calendars = CalendarFiles(self, _voice, self)
-        self.due = DueCorner(self, self.title_bar.due, self.reminding, self._whole_desk)
+        self.offer_due()
         self.changes.offer()
         self.title_bar.plan_asked.connect(self.plan_again)
         self.title_bar.stop_asked.connect(self.stop_planning)
@@ -114,14 +102,13 @@ class DeskWindow(QMainWindow):
         self._show_name(None)
 
     def _lay_out(self) -> None:
-        whole = self._whole_desk = QWidget(self)
-        layout = self._whole = QVBoxLayout(whole)
+        layout = self._whole = QVBoxLayout(self.whole_desk)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(0)
         layout.addWidget(self.title_bar)
         layout.addWidget(self.notice)
         layout.addWidget(self.pages, 1)
-        self.setCentralWidget(whole)
+        self.setCentralWidget(self.whole_desk)
         LogDrops(self, self)
         self.resize(1280, 800)
         self.setMinimumSize(LEAST_WIDTH, LEAST_HEIGHT)
@@ -132,6 +119,9 @@ class DeskWindow(QMainWindow):
     def parts(self) -> DeskParts:
         """Timeline, room and side."""
         from studio_planner.desktop.desk_parts import DeskParts  # noqa: PLC0415
+        from studio_planner.desktop.timeline_work.shared_choice import (  # noqa: PLC0415
+            SharedChoice,
+        )
 
         parts = DeskParts(self.canvas, self.attempt, self)
         self.pages.hold(PLAN, parts)
@@ -173,13 +163,6 @@ class DeskWindow(QMainWindow):
         """The process that plans again."""
         return self._planning.process
 
-    @cached_property
-    def dialogs(self) -> Dialogs:
-        """The questions about files."""
-        from studio_planner.desktop.dialogs import Dialogs  # noqa: PLC0415
-
-        return self._dialogs or Dialogs()
-
     # The studio
 
     @override
@@ -192,8 +175,8 @@ class DeskWindow(QMainWindow):
         if session is None:
             self._show_view(None)
             return
-        self.reminding.leave()
         if self.session is not None:
+            self.reminding.leave()
             self.session.close()
         self.session = session
         self._planning.leave(session.path)
@@ -204,7 +187,7 @@ class DeskWindow(QMainWindow):
         if self.others.mix_runs:
             said = translate("window", "A mix is still at the scale: F12 goes on with it.")
             self.notice.say(said)
-        self.reminding.show_session(session)
+        self.due.show_session(session)
         self.opened.emit()
 
     def _show_view(self, view: DeskView | None) -> None:
@@ -219,7 +202,7 @@ class DeskWindow(QMainWindow):
             self.guide.show_view(None)
             self.canvas.show_plan()  # the first plan may begin days ahead: all of it is shown
         self._show_name(view)
-        self.reminding.look_soon()
+        self.look_soon()
 
     def _show_name(self, view: DeskView | None) -> None:
         self.title_bar.show_view(view)
@@ -228,11 +211,8 @@ class DeskWindow(QMainWindow):
         self.verbs["copy"].setEnabled(view is not None)
         self._planning.offer()
         self.changes.offer()
-        self.backups.offer()
-
-    def tell(self, words: str) -> None:
-        """Say news in the notice line, from where it goes by itself."""
-        self.notice.say(words, passing=self.clock.now())
+        if self.session is not None:
+            self.backups.offer()
 
     def attempt(self, action: Callable[[], object]) -> bool:
         """Do what may fail in a sentence, which is said then; tell whether it was done."""
@@ -245,6 +225,7 @@ class DeskWindow(QMainWindow):
 
     # Verbs
 
+    @override
     def go_to(self, page: str, key: str = "") -> None:
         """Show another page, and on it the thing of that key."""
         self.pages.go_to(page, key)
@@ -269,7 +250,7 @@ class DeskWindow(QMainWindow):
         super().changeEvent(event)
         if event.type() is QEvent.Type.ActivationChange and self.isActiveWindow():
             QTimer.singleShot(0, self, self.tick)
-            self.reminding.look_soon()
+            self.look_soon()
 
     @override
     def closeEvent(self, event: QCloseEvent) -> None:
@@ -277,15 +258,5 @@ class DeskWindow(QMainWindow):
             return
         self._time.stop()
         self._planning.leave()
-        self.reminding.close()
-        self.calendars.close()
-        if self.session is not None:
-            self.session.close()
-            self.session = None
+        self.let_go()
         super().closeEvent(event)
-
-
-def _voice(studio: Studio) -> Voice:
-    from studio_planner.desktop.timeline_work.voice import DeskVoice  # noqa: PLC0415 - when needed
-
-    return DeskVoice(studio)

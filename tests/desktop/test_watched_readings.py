@@ -11,7 +11,7 @@ from PySide6.QtGui import QDragEnterEvent, QDropEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
-from studio_planner.desktop.remembered import remembered_watched
+from studio_planner.desktop.watched_files import remembered_watched
 from tests.desktop.room_hands import LEFT, room_of, section_of, studio_of
 
 if TYPE_CHECKING:

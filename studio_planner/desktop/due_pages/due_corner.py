@@ -11,7 +11,6 @@ from typing_extensions import override
 from studio_planner.desktop.page_keys import ORDERS, PLAN, REMINDERS, STUDIO
 
 if TYPE_CHECKING:
-    from PySide6.QtGui import QAction
     from PySide6.QtWidgets import QWidget
 
     from studio_planner.craft.due_rows import DueRow
@@ -19,6 +18,7 @@ if TYPE_CHECKING:
     from studio_planner.desktop.due_badge import DueBadge
     from studio_planner.desktop.due_pages.due_panel import DuePanel
     from studio_planner.desktop.reminding.desk_reminding import DeskReminding
+    from studio_planner.services.desk import DeskSession
     from studio_planner.services.reminding.due_list import DueItem, DueList
 
 
@@ -26,7 +26,6 @@ class DueDesk(Protocol):
     """What the list of what is due needs of the window."""
 
     canvas: Canvas
-    verbs: dict[str, QAction]
 
     def go_to(self, page: str, key: str = "") -> None:
         """Show another page, and on it the thing of that key."""
@@ -53,18 +52,19 @@ class DueCorner(QObject):
         self._badge = badge
         self._reminding = reminding
         self._over = over
-        badge.setVisible(reminding.possible)
-        badge.clicked.connect(self.turn)
         reminding.due_changed.connect(self._show_due)
         reminding.told.connect(self._show_failures)
         reminding.open_asked.connect(self._open_rows)
-        desk.verbs["due"].setEnabled(reminding.possible)
         if reminding.possible:
             closed = reminding.closed
             closed.open_asked.connect(desk.come_back)
             closed.due_asked.connect(self._open_from_afar)
             closed.leave_asked.connect(desk.leave)
         over.installEventFilter(self)
+
+    def show_session(self, session: DeskSession) -> None:
+        """Remind of another studio from now on."""
+        self._reminding.show_session(session)
 
     @cached_property
     def panel(self) -> DuePanel:
