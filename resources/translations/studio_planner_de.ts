@@ -2542,6 +2542,10 @@
         <translation>dem Guss von {coat}</translation>
     </message>
     <message>
+        <source>it is written down already; correct entry {number} instead.</source>
+        <translation>das ist schon aufgeschrieben; berichtige stattdessen Eintrag {number}.</translation>
+    </message>
+    <message>
         <source>taken as planned</source>
         <translation>wie geplant angenommen</translation>
     </message>
@@ -3704,7 +3708,7 @@
         <translation>letztes Abflammen, dann keine Hitze</translation>
     </message>
     <message>
-        <source>cover: from now on it leaves no mark</source>
+        <source>cover: now it leaves no mark</source>
         <translation>abdecken: jetzt ohne Abdruck</translation>
     </message>
     <message>
@@ -3732,15 +3736,15 @@
         <translation>A trifft B</translation>
     </message>
     <message>
-        <source>stirred; divide into cups, stir the colours in</source>
-        <translation>gerührt; auf Becher verteilen, Farben einrühren</translation>
-    </message>
-    <message>
         <source>pour by: the last cup is empty</source>
         <translation>gießen bis: letzter Becher leer</translation>
     </message>
     <message>
-        <source>gone: what is still in it is not poured</source>
+        <source>stirred: divide, stir the colours in</source>
+        <translation>gerührt: verteilen, Farben einrühren</translation>
+    </message>
+    <message>
+        <source>gone: pour no more of it</source>
         <translation>vorbei: nichts mehr gießen</translation>
     </message>
     <message>
@@ -3752,8 +3756,8 @@
         <translation>Becher {number} gießen, {colour}</translation>
     </message>
     <message>
-        <source>{words} (empty by minute {minute})</source>
-        <translation>{words} (leer bis Minute {minute})</translation>
+        <source>{words} (empty by {minute})</source>
+        <translation>{words} (leer bis {minute})</translation>
     </message>
     <message>
         <source>Pour sheet, {date}</source>
@@ -3888,16 +3892,8 @@
         <translation>geplant</translation>
     </message>
     <message>
-        <source>A met B at</source>
-        <translation>A traf B um</translation>
-    </message>
-    <message>
-        <source>cup empty at</source>
-        <translation>Becher leer um</translation>
-    </message>
-    <message>
-        <source>covered at</source>
-        <translation>abgedeckt um</translation>
+        <source>no.</source>
+        <translation>Nr.</translation>
     </message>
     <message>
         <source>room °F</source>
@@ -3910,6 +3906,10 @@
     <message>
         <source>humidity %</source>
         <translation>Feuchte %</translation>
+    </message>
+    <message>
+        <source>poured at</source>
+        <translation>gegossen um</translation>
     </message>
     <message>
         <source>Touch: {kinds}</source>
@@ -4104,12 +4104,12 @@
         <translation>Waage zeigt</translation>
     </message>
     <message>
-        <source>together</source>
-        <translation>zusammen</translation>
-    </message>
-    <message>
         <source>Weigh: set each empty cup to zero first</source>
         <translation>Abwiegen: jeden leeren Becher erst auf null stellen</translation>
+    </message>
+    <message>
+        <source>{what}: {lot}</source>
+        <translation>{what}: {lot}</translation>
     </message>
     <message>
         <source>A</source>

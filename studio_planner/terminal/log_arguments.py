@@ -11,14 +11,17 @@ if TYPE_CHECKING:
 
 LOG_FORM = """\
 WHAT and NAME are one of:
-  poured COAT                 the whole mix of that coat of the plan
-  poured PIECE COAT           any coat; without --at it is just finished
+  poured NUMBER               the whole mix of the coat of that number in the plan
+  poured PIECE                its next coat; without --at it is just finished
+  poured PIECE COAT           any coat, by its name or its place in the stack: 1, 2, 3
   weighed PRODUCT A B         grams of A and of B, with --for PIECE/COAT, --lot-a, --lot-b
   touched PIECE COAT TEST     string, tack, no-mark or thumbnail; then already or not-yet
   taped, trimmed PIECE COAT   the tape was pulled, the drips trimmed
   turned, sanded PIECE COAT   made ready for that coat, which may be left out
   moved PIECE SPOT
   packed PIECE
+  reading 19.5C 45% PLACE     what its thermometer says, or 67F; the humidity and the place
+                              (the first room) may be left out
   shipped ORDER
   spoiled, stripped PIECE     what is stripped is a bare blank again
   correct ENTRY               with --at, --end, --spot or --words; the old entry is kept
@@ -31,7 +34,9 @@ def log_arguments(command: argparse.ArgumentParser) -> None:
     studio_argument(command)
     command.add_argument("what", metavar="WHAT", nargs="?", help="what happened; see below")
     command.add_argument("names", metavar="NAME", nargs="*", help="to what; see below")
-    command.add_argument("--at", metavar="WHEN", help="when it happened, or began (now)")
+    command.add_argument(
+        "--at", metavar="WHEN", help="when it happened, or began (now); 18:30 will do"
+    )
     command.add_argument("--end", metavar="WHEN", help="when a pour ended")
     command.add_argument("--spot", metavar="SPOT", help="where it was poured (as planned)")
     command.add_argument("--batch", metavar="N", help="the number of the mix it came from")

@@ -5,12 +5,16 @@ from __future__ import annotations
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from studio_planner.craft.errors import InvalidEntry
+from studio_planner.craft.settings import TemperatureUnit
+from studio_planner.science.units import fahrenheit_from_celsius
 from studio_planner.services.desk import DeskSession
 from studio_planner.services.log_book.doubts import doubts
 from studio_planner.services.log_book.entry_words import about, what_happened
 from studio_planner.services.log_book.moved_windows import moved_windows
 from studio_planner.services.studio_files import read_studio
 from studio_planner.terminal.ask_command import TerminalVoice
+from studio_planner.terminal.bad_input import BadInput
 from studio_planner.terminal.log_told import change_told
 from studio_planner.terminal.reading import whole_number
 from studio_planner.terminal.writing import (
@@ -27,10 +31,13 @@ if TYPE_CHECKING:
     from collections.abc import Iterable
 
     from studio_planner.craft.log import LogEntry
+    from studio_planner.craft.places import Place, Reading
     from studio_planner.craft.studio import Studio
+    from studio_planner.services.desk import DeskView
     from studio_planner.terminal.surroundings import Surroundings
 
 _LAST = 30
+_OPTIONS = {"at": "--at", "start": "--at", "end": "--end", "spot": "--spot", "batch": "--batch"}
 _MOST = 1_000_000
 
 
@@ -48,30 +55,67 @@ def log(arguments: argparse.Namespace, around: Surroundings) -> int:
     session = DeskSession(path, around.clock)
     try:
         before = session.studio
-        session.apply(change_told(before, arguments, session.now()))
+        change = change_told(before, arguments, session.now())
+        try:
+            session.apply(change)
+        except InvalidEntry as error:
+            raise BadInput(_refused(error)) from None
         view = session.view
     finally:
         session.close()
-    after = view.studio
     known = {entry.number for entry in before.log}
-    written = [entry for entry in after.log if entry.number not in known]
-    voice = TerminalVoice(after)
-    doubtful = [one.words(voice) for one in doubts(before, after)]
+    written = [entry for entry in view.studio.log if entry.number not in known]
+    doubtful = [one.words(TerminalVoice(before)) for one in doubts(before, view.studio)]
     if arguments.json:
-        say_json({"entries": [entry_json(after, one) for one in written], "doubts": doubtful})
+        entries = [entry_json(view.studio, entry) for entry in written]
+        say_json({"entries": entries, "doubts": doubtful})
         return 0
+    for line in (*_kept(before, view.studio, written), *doubtful, *_moved(view, written)):
+        say_wrapped(line)
+    if view.plan is not None and view.studio.plan_outdated:
+        say_wrapped("The plan does not follow it yet: plan FILE --keep plans again.")
+    return 0
+
+
+def _kept(before: Studio, after: Studio, written: Iterable[LogEntry]) -> Iterable[str]:
     for entry in written:
-        say_wrapped(f"Written down as entry {entry.number}: {_line(after, entry)}.")
-    for sentence in doubtful:
-        say_wrapped(sentence)
+        yield f"Written down as entry {entry.number}: {_line(after, entry)}."
+    for place, reading in _new_readings(before, after):
+        yield f"Kept: {place.name}, {_reading_words(after, reading)}."
+
+
+def _moved(view: DeskView, written: Iterable[LogEntry]) -> Iterable[str]:
     pieces = {entry.piece for entry in written}
+    voice = TerminalVoice(view.studio)
     for one in moved_windows(view):
         if one.piece in pieces:
             found = " ".join(said.words(voice) for said in one.sentences)
-            say_wrapped(f"The window of {one.name} moved. {found}")
-    if after.plan is not None and after.plan_outdated:
-        say_wrapped("The plan does not follow it yet: plan FILE --keep plans again.")
-    return 0
+            yield f"The window of {one.name} moved. {found}"
+
+
+def _new_readings(before: Studio, after: Studio) -> Iterable[tuple[Place, Reading]]:
+    known = {place.key: set(place.readings) for place in before.places}
+    for place in after.places:
+        for reading in place.readings:
+            if reading not in known[place.key]:
+                yield place, reading
+
+
+def _reading_words(studio: Studio, reading: Reading) -> str:
+    fahrenheit = studio.units.temperature is TemperatureUnit.FAHRENHEIT
+    shown = fahrenheit_from_celsius(reading.celsius) if fahrenheit else reading.celsius
+    damp = "" if reading.humidity_pct is None else f", {reading.humidity_pct:g} % humid"
+    when = moment_words(studio.time_zone, reading.when)
+    return f"{shown:.1f} °{studio.units.temperature}{damp}, {when}"
+
+
+def _refused(error: InvalidEntry) -> str:
+    """What is wrong, in the words of the command: its options instead of fields."""
+    told = [
+        f"{_OPTIONS[rule.field]}: {rule.sentence}" if rule.field in _OPTIONS else rule.sentence
+        for rule in error.broken
+    ]
+    return f"{error.noun}: {' '.join(told)}"
 
 
 def _list(studio: Studio, arguments: argparse.Namespace) -> int:
@@ -81,7 +125,8 @@ def _list(studio: Studio, arguments: argparse.Namespace) -> int:
         say_json({"entries": [entry_json(studio, entry) for entry in shown]})
     elif not studio.log:
         say_wrapped(
-            "Nothing is written down yet. log FILE poured PIECE COAT writes a pour down."
+            "Nothing is written down yet. log FILE poured PIECE writes down that its next coat "
+            "was poured, log FILE --help says what else can be."
         )
     else:
         print_entries(studio, shown)

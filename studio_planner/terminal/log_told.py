@@ -2,20 +2,26 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+import re
+from dataclasses import replace
 from datetime import timedelta
 from typing import TYPE_CHECKING, TypeVar
 
+from studio_planner.craft.errors import Rulebook
 from studio_planner.craft.log import EntryKind
 from studio_planner.craft.touches import Touch, Verdict
 from studio_planner.services.log_book.corrections import corrected, withdrawn
 from studio_planner.services.log_book.entries import entry_of
 from studio_planner.services.log_book.pours import PourTold, mix_of, planned_minutes, poured
 from studio_planner.services.log_book.steps import StepTold, shipped, told
+from studio_planner.services.log_book.taps import next_coat
+from studio_planner.services.log_book.times import require_past
 from studio_planner.services.log_book.weighings import WeighingTold, weighed
 from studio_planner.services.naming import find_named
+from studio_planner.services.room_logs import typed_reading
 from studio_planner.terminal.bad_input import BadInput
-from studio_planner.terminal.reading import grams_of, when_of, whole_number
+from studio_planner.terminal.log_typed import Typed
+from studio_planner.terminal.reading import celsius_of, grams_of, percent_of, whole_number
 
 if TYPE_CHECKING:
     import argparse
@@ -23,12 +29,14 @@ if TYPE_CHECKING:
     from datetime import datetime
 
     from studio_planner.craft.pieces import Piece
+    from studio_planner.craft.places import Place
     from studio_planner.craft.plans import PlannedCoat
     from studio_planner.craft.studio import Studio
     from studio_planner.services.editing.changes import Change
 
 _T = TypeVar("_T")
 _LARGEST = 999_999
+_TEMPERATURE = re.compile(r"[+-]?\d")
 _ON_A_COAT = {"taped": EntryKind.TAPED, "trimmed": EntryKind.TRIMMED}
 _OF_A_PIECE = {
     "turned": EntryKind.TURNED,
@@ -46,55 +54,9 @@ _TOUCHES = {
 _VERDICTS = {"already": Verdict.ALREADY, "not-yet": Verdict.NOT_YET}
 
 
-@dataclass(frozen=True, slots=True)
-class _Coat:
-    """A coat as it is found by what is typed."""
-
-    key: str
-    name: str
-
-
-@dataclass(frozen=True, slots=True)
-class _Typed:
-    """What was typed: the studio, the names, the options, and what time it is."""
-
-    studio: Studio
-    names: tuple[str, ...]
-    options: argparse.Namespace
-    now: datetime
-
-    def named(self, wanted: str, least: int, most: int) -> tuple[str, ...]:
-        """The names, at least and at most so many; `wanted` says which."""
-        if not least <= len(self.names) <= most:
-            raise BadInput(f"log {self.options.what}: write {wanted}; see log --help.")
-        return self.names
-
-    def when(self, option: str) -> datetime | None:
-        text = getattr(self.options, option)
-        return None if text is None else when_of(text, self.studio.time_zone, f"--{option}")
-
-    @property
-    def at(self) -> datetime:
-        return self.when("at") or self.now
-
-    @property
-    def words(self) -> str:
-        return self.options.words or ""
-
-    def piece(self, text: str) -> Piece:
-        return find_named(self.studio.pieces, text, "piece")
-
-    def coat(self, piece: Piece, text: str) -> str:
-        coats = [_Coat(one.key, piece.coat_name(one.key)) for one in piece.stack]
-        return find_named(coats, text, f"coat of {piece.name}").key
-
-    def spot(self, text: str | None) -> str | None:
-        return None if text is None else find_named(self.studio.spots, text, "spot").key
-
-
 def change_told(studio: Studio, options: argparse.Namespace, now: datetime) -> Change:
     """Make the change that was typed; BadInput or UnknownName where that is none."""
-    typed = _Typed(studio, tuple(options.names), options, now)
+    typed = Typed(studio, tuple(options.names), options, now)
     make = _WHATS.get(options.what)
     if make is None:
         raise BadInput(
@@ -104,13 +66,14 @@ def change_told(studio: Studio, options: argparse.Namespace, now: datetime) -> C
     return make(typed)
 
 
-def _poured(typed: _Typed) -> Change:
-    names = typed.named("the number of a coat in the plan, or PIECE COAT", 1, 2)
-    if len(names) == 1:
+def _poured(typed: Typed) -> Change:
+    names = typed.named("the number of a coat in the plan, or PIECE and perhaps COAT", 1, 2)
+    if len(names) == 1 and names[0].strip().removeprefix("#").isdecimal():
         pours = [(one.piece, one.coat) for one in _mix_of_plan(typed, names[0])]
     else:
         piece = typed.piece(names[0])
-        pours = [(piece.key, typed.coat(piece, names[1]))]
+        coat = typed.coat(piece, names[1]) if len(names) > 1 else _next_of(typed, piece)
+        pours = [(piece.key, coat)]
     start, end = _block(typed, *pours[0])
     batch = typed.options.batch
     return poured(
@@ -131,7 +94,17 @@ def _poured(typed: _Typed) -> Change:
     )
 
 
-def _mix_of_plan(typed: _Typed, text: str) -> tuple[PlannedCoat, ...]:
+def _next_of(typed: Typed, piece: Piece) -> str:
+    coat = next_coat(typed.studio, piece.key)
+    if not coat:
+        raise BadInput(
+            f"Every coat of {piece.name} is written down as poured; log FILE lists the "
+            "entries, and log FILE correct ENTRY corrects one."
+        )
+    return coat
+
+
+def _mix_of_plan(typed: Typed, text: str) -> tuple[PlannedCoat, ...]:
     number = whole_number(text, "COAT", _LARGEST)
     plan = typed.studio.plan
     coat = None if plan is None else plan.coat(number)
@@ -140,7 +113,7 @@ def _mix_of_plan(typed: _Typed, text: str) -> tuple[PlannedCoat, ...]:
     return mix_of(plan, coat)
 
 
-def _block(typed: _Typed, piece: str, coat: str) -> tuple[datetime, datetime]:
+def _block(typed: Typed, piece: str, coat: str) -> tuple[datetime, datetime]:
     """From --at to --end; what was not said follows from how long the pour takes."""
     length = timedelta(minutes=planned_minutes(typed.studio, piece, coat))
     start, end = typed.when("at"), typed.when("end")
@@ -150,7 +123,7 @@ def _block(typed: _Typed, piece: str, coat: str) -> tuple[datetime, datetime]:
     return start, end or start + length
 
 
-def _weighed(typed: _Typed) -> Change:
+def _weighed(typed: Typed) -> Change:
     names = typed.named("PRODUCT, grams of A and, where it is mixed, grams of B", 2, 3)
     product = find_named(typed.studio.products, names[0], "product")
     told_of = WeighingTold(
@@ -166,7 +139,7 @@ def _weighed(typed: _Typed) -> Change:
     return weighed(typed.studio, told_of, typed.now)
 
 
-def _coat_of(typed: _Typed, text: str) -> tuple[str, str]:
+def _coat_of(typed: Typed, text: str) -> tuple[str, str]:
     piece, slash, coat = text.rpartition("/")
     if not slash:
         raise BadInput(f"--for {text!r} is no coat; write it as PIECE/COAT.")
@@ -174,7 +147,7 @@ def _coat_of(typed: _Typed, text: str) -> tuple[str, str]:
     return found.key, typed.coat(found, coat)
 
 
-def _touched(typed: _Typed) -> Change:
+def _touched(typed: Typed) -> Change:
     wanted = f"PIECE COAT and one of {', '.join(_TOUCHES)}, perhaps already or not-yet"
     names = typed.named(wanted, 3, 4)
     piece = typed.piece(names[0])
@@ -202,7 +175,7 @@ def _one_of(known: dict[str, _T], text: str, noun: str) -> _T:
     return found
 
 
-def _step(typed: _Typed) -> Change:
+def _step(typed: Typed) -> Change:
     what = typed.options.what
     on_coat = _ON_A_COAT.get(what)
     names = typed.named(
@@ -219,7 +192,7 @@ def _step(typed: _Typed) -> Change:
     return told(typed.studio, step, typed.now)
 
 
-def _moved(typed: _Typed) -> Change:
+def _moved(typed: Typed) -> Change:
     names = typed.named("PIECE SPOT", 2, 2)
     step = StepTold(
         kind=EntryKind.MOVED,
@@ -231,19 +204,43 @@ def _moved(typed: _Typed) -> Change:
     return told(typed.studio, step, typed.now)
 
 
-def _shipped(typed: _Typed) -> Change:
+def _shipped(typed: Typed) -> Change:
     names = typed.named("ORDER", 1, 1)
     order = find_named(typed.studio.orders, names[0], "order")
     return shipped(typed.studio, order.key, typed.at, typed.now, typed.words)
 
 
-def _withdraw(typed: _Typed) -> Change:
+def _reading(typed: Typed) -> Change:
+    wanted = "a temperature such as 19.5C or 67F, perhaps a humidity such as 45%, and a place"
+    names = list(typed.named(wanted, 1, 3))
+    damp = next((name for name in names if name.strip().endswith("%")), None)
+    warmth = next((name for name in names if _TEMPERATURE.match(name.strip())), names[0])
+    left = [name for name in names if name not in {damp, warmth}]
+    if len(left) > 1:
+        raise BadInput(f"log reading: {left[0]!r} and {left[1]!r} can't both be its place.")
+    place = _place(typed, left)
+    rules = Rulebook(f"{place.name}, a reading")
+    require_past(rules, typed.at, typed.now)
+    rules.close()
+    humidity = None if damp is None else percent_of(damp, "The humidity")
+    return typed_reading(place, typed.at, celsius_of(warmth, "The reading"), humidity)
+
+
+def _place(typed: Typed, names: list[str]) -> Place:
+    """The place of that name; the first one where none is named."""
+    places = typed.studio.places
+    if not places:
+        raise BadInput("The studio has no place yet that could be read; add its room first.")
+    return find_named(places, names[0], "place") if names else places[0]
+
+
+def _withdraw(typed: Typed) -> Change:
     names = typed.named("the number of an entry", 1, 1)
     number = whole_number(names[0], "ENTRY", _LARGEST)
     return withdrawn(typed.studio, number, typed.now, typed.words)
 
 
-def _correct(typed: _Typed) -> Change:
+def _correct(typed: Typed) -> Change:
     names = typed.named("the number of an entry, and --at, --end, --spot or --words", 1, 1)
     number = whole_number(names[0], "ENTRY", _LARGEST)
     old = entry_of(typed.studio, number)
@@ -261,18 +258,19 @@ def _correct(typed: _Typed) -> Change:
     return corrected(typed.studio, number, right, typed.now)
 
 
-def _end_of(typed: _Typed, start: datetime, end: datetime) -> datetime:
+def _end_of(typed: Typed, start: datetime, end: datetime) -> datetime:
     """The end as told, else as long after the start as it was."""
     return typed.when("end") or end + ((typed.when("at") or start) - start)
 
 
-_WHATS: dict[str, Callable[[_Typed], Change]] = {
+_WHATS: dict[str, Callable[[Typed], Change]] = {
     "weighed": _weighed,
     "poured": _poured,
     "touched": _touched,
     **dict.fromkeys(_ON_A_COAT, _step),
     **dict.fromkeys(_OF_A_PIECE, _step),
     "moved": _moved,
+    "reading": _reading,
     "shipped": _shipped,
     "correct": _correct,
     "withdraw": _withdraw,

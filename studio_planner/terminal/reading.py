@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 import re
-from datetime import UTC, date, datetime
+from datetime import UTC, date, datetime, time, timedelta
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.local_time import instant, readings_of
@@ -15,18 +15,20 @@ if TYPE_CHECKING:
     from zoneinfo import ZoneInfo
 
 _TEMPERATURE = re.compile(r"([+-]?\d+(?:[.,]\d+)?)\s*°?\s*([CF])", re.IGNORECASE | re.ASCII)
+_TIME_OF_DAY = re.compile(r"(yesterday\s+)?(\d{1,2})[:.](\d{2})", re.IGNORECASE | re.ASCII)
 _COLDEST, _WARMEST = -60.0, 120.0
 _HEAVIEST_GRAMS = 1_000_000.0
 _FIRST_YEAR, _LAST_YEAR = 1980, 2150
 
 
-def when_of(text: str, zone: ZoneInfo | None, what: str) -> datetime:
+def when_of(text: str, zone: ZoneInfo | None, what: str, also: str = "") -> datetime:
     """Read an instant; without a zone of its own it is on the studio's wall clock.
 
-    `what` names the argument in the sentence. BadInput when it is no time, when the studio's
-    clock never shows it or shows it twice (with both readings), or when there is no zone.
+    `what` names the argument in the sentence, `also` how else it is written. BadInput when it
+    is no time, when the studio's clock never shows it or shows it twice (with both readings),
+    or when there is no zone.
     """
-    moment = _parsed(text, what)
+    moment = _parsed(text, what, also)
     if moment.tzinfo is not None:
         return moment.astimezone(UTC)
     if zone is None:
@@ -40,11 +42,30 @@ def when_of(text: str, zone: ZoneInfo | None, what: str) -> datetime:
     return _refused(text, zone, moment, found, what)
 
 
-def _parsed(text: str, what: str) -> datetime:
+def past_when_of(text: str, zone: ZoneInfo, what: str, now: datetime) -> datetime:
+    """Read an instant of what has happened, of which a time of day alone will do.
+
+    18:30 is the latest half past six of the studio's clock that is not after `now`, and
+    yesterday 18:30 that of the day before. Anything else, and BadInput, as for `when_of`.
+    """
+    match = _TIME_OF_DAY.fullmatch(text.strip())
+    if match is None:
+        return when_of(text, zone, what, ", 18:30 or 'yesterday 18:30'")
+    here = now.astimezone(zone).replace(tzinfo=None)
+    try:
+        wall = datetime.combine(here.date(), time(int(match[2]), int(match[3])))
+    except ValueError:
+        raise BadInput(f"{what} {text!r} is not a time; write it as 18:30.") from None
+    if match[1] or wall > here:
+        wall -= timedelta(days=1)
+    return when_of(wall.isoformat(timespec="minutes"), zone, what)
+
+
+def _parsed(text: str, what: str, also: str) -> datetime:
     try:
         moment = datetime.fromisoformat(text.strip())
     except ValueError:
-        sentence = f"{what} {text!r} is not a time; write it as 2026-02-02T18:00."
+        sentence = f"{what} {text!r} is not a time; write it as 2026-02-02T18:00{also}."
         raise BadInput(sentence) from None
     _require_known_year(moment.year, text, what)
     return moment
@@ -101,6 +122,15 @@ def grams_of(text: str, what: str) -> float:
     if not 0.0 < grams <= _HEAVIEST_GRAMS:
         raise BadInput(f"{what} {text!r} is not a mass in grams; write it as 150.")
     return grams
+
+
+def percent_of(text: str, what: str) -> float:
+    """Read a percentage such as 45%; BadInput when it is none from 0 to 100."""
+    plain = text.strip().removesuffix("%").strip()
+    percent = _number(plain)
+    if not 0.0 <= percent <= 100.0 or not plain[:1].isdecimal():  # noqa: PLR2004 - all of it
+        raise BadInput(f"{what} {text!r} is not a percentage from 0 to 100; write it as 45%.")
+    return percent
 
 
 def _number(text: str) -> float:

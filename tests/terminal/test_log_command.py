@@ -190,11 +190,23 @@ def test_a_withdrawn_entry_is_kept_and_marked(terminal: Terminal, sample: Path) 
     ("told", "sentence"),
     [
         (("danced", "x"), "nothing that can be written down"),
-        (("poured",), "write the number of a coat in the plan, or PIECE COAT"),
+        (("poured",), "write the number of a coat in the plan, or PIECE and perhaps COAT"),
+        (("poured", "nobody"), "There is no piece called 'nobody'"),
         (("poured", "998"), "is not in the kept plan"),
         (("poured", "nobody", "flood"), "There is no piece called 'nobody'"),
         (("poured", TIDE, "moon"), "There is no coat of Tide tray called 'moon'"),
-        (("poured", TIDE, COAT, "--at", "2036-01-01T10:00"), "it lies ahead"),
+        (("poured", TIDE, COAT, "--at", "2036-01-01T10:00"), "--at: it lies ahead"),
+        (
+            ("poured", TIDE, COAT, "--at", "soon"),
+            "2026-02-02T18:00, 18:30 or 'yesterday 18:30'",
+        ),
+        (("poured", TIDE, COAT, "--at", "25:10"), "'25:10' is not a time; write it as 18:30."),
+        (("taped", TIDE, "9"), "Tide tray has no coat 9; from the first on they are:"),
+        (("reading", "19.5"), "'19.5' is not a temperature"),
+        (("reading", "19.5C", "nowhere"), "There is no place called 'nowhere'"),
+        (("reading", "19.5C", "here", "there"), "'here' and 'there' can't both be its place"),
+        (("reading", "19.5C", "145%"), "'145%' is not a percentage"),
+        (("reading", "85C", "--at", "2036-01-01T10:00"), "it lies ahead"),
         (("poured", TIDE, COAT, "--batch", "9"), "no mix 9 was weighed"),
         (("touched", TIDE, COAT, "nose"), "'nose' is not a touch test"),
         (("touched", TIDE, COAT, "tack", "perhaps"), "'perhaps' is not an answer"),
@@ -215,6 +227,77 @@ def test_what_cannot_be_written_down_is_told_in_a_sentence(
     assert answer.code == 2
     assert sentence in answer.one_sentence
     assert read_studio(sample) == before
+
+
+def test_a_piece_alone_is_poured_with_its_next_coat(
+    terminal: Terminal, sample: Path, next_pour: tuple[str, str, str]
+) -> None:
+    _, piece, coat = next_pour
+    name = read_studio(sample).piece(piece).name
+    answer = terminal("log", sample, "poured", name)
+    assert answer.code == 0
+    after = read_studio(sample)
+    assert after.pours_of(piece)[-1].coat == coat
+    assert f"{name}, {after.piece(piece).coat_name(coat)}: poured" in words(answer.out)
+    entry = after.log[-1].number
+    again = terminal("log", sample, "poured", piece, coat).one_sentence
+    assert f"it is written down already; correct entry {entry} instead." in again
+    while terminal("log", sample, "poured", piece).code == 0:
+        terminal.now += timedelta(hours=1)
+    assert "is written down as poured" in terminal("log", sample, "poured", piece).one_sentence
+
+
+def test_a_time_of_day_alone_is_the_latest_that_has_come(
+    terminal: Terminal, sample: Path
+) -> None:
+    zone = read_studio(sample).time_zone
+    here = terminal.now.astimezone(zone)
+    before, after = here - timedelta(hours=1), here + timedelta(hours=1)
+    for told, day in (
+        (f"{before:%H:%M}", here),
+        (f"{after:%H:%M}", here - timedelta(days=1)),
+        (f"yesterday {before:%H:%M}", here - timedelta(days=1)),
+    ):
+        assert terminal("log", sample, "turned", TIDE, "--at", told).code == 0
+        at = read_studio(sample).log[-1].at.astimezone(zone)
+        assert at.date() == day.date()
+        assert f"{at:%H:%M}" == told[-5:]
+
+
+def test_a_coat_is_named_by_its_place_in_the_stack(terminal: Terminal, sample: Path) -> None:
+    studio = read_studio(sample)
+    poured = studio.poured[0]
+    place = studio.piece(poured.piece).position(poured.coat) + 1
+    told = ("touched", poured.piece, str(place), "tack")
+    assert terminal("log", sample, *told).code == 0
+    assert read_studio(sample).log[-1].coat == poured.coat
+
+
+def test_what_the_thermometer_says_is_kept_in_either_unit(
+    terminal: Terminal, sample: Path
+) -> None:
+    room = read_studio(sample).places[0]
+    answer = terminal("log", sample, "reading", "68F", "45%")
+    assert f"Kept: {room.name}, 20.0 °C, 45 % humid, " in answer.out
+    last = read_studio(sample).places[0].readings[-1]
+    assert last.celsius == pytest.approx(20.0)
+    assert last.humidity_pct == 45
+    assert last.when == terminal.now.replace(second=0, microsecond=0)
+    terminal.now += timedelta(minutes=1)
+    leap = terminal("log", sample, "reading", "35C", room.name)
+    assert "no room changes so fast" in words(leap.out)
+
+
+def test_a_correction_of_what_was_corrected_says_which_entry_stands(
+    terminal: Terminal, sample: Path
+) -> None:
+    assert terminal("log", sample, "turned", TIDE).code == 0
+    first = read_studio(sample).log[-1].number
+    same = terminal("log", sample, "correct", str(first)).one_sentence
+    assert same == f"log: nothing is different from entry {first}; change what was wrong."
+    assert terminal("log", sample, "correct", str(first), "--words", "slowly").code == 0
+    again = terminal("log", sample, "correct", str(first), "--words", "fast").one_sentence
+    assert again == (f"log: entry {first} was corrected already; correct entry {first + 1}.")
 
 
 def test_a_weighing_needs_coats_that_are_named_whole_and_is_not_corrected(

@@ -7,9 +7,9 @@ from datetime import timedelta
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import Rulebook
-from studio_planner.craft.log import Poured
+from studio_planner.craft.log import EntryKind, Poured
 from studio_planner.craft.pieces import Joint
-from studio_planner.craft.standing import is_spoiled, lies_on, life_of
+from studio_planner.craft.standing import is_spoiled, last_of, lies_on, life_of
 from studio_planner.craft.tongue import translate
 from studio_planner.services.editing.changes import Change
 from studio_planner.services.log_book.entries import entry_for, logged
@@ -124,11 +124,8 @@ def _check_stack(
 ) -> None:
     piece = studio.piece(told.piece)
     names = [pour.coat for pour in poured]
-    rules.require(
-        told.coat not in names,
-        "coat",
-        translate("log", "it is written down already; correct that entry instead."),
-    )
+    if told.coat in names:
+        rules.require(False, "coat", _twice(studio, told))  # noqa: FBT003 - found above
     missing = [
         piece.coat_name(coat.key)
         for coat in piece.stack[: piece.position(told.coat)]
@@ -145,6 +142,14 @@ def _check_stack(
         last = max(poured, key=lambda pour: pour.start)
         what = translate("log", "the pour of {coat}").format(coat=piece.coat_name(last.coat))
         require_after(rules, told.start, last.start + timedelta(microseconds=1), what, "start")
+
+
+def _twice(studio: Studio, told: PourTold) -> str:
+    entry = last_of(life_of(studio, told.piece), EntryKind.POURED, told.coat)
+    if entry is None:
+        return translate("log", "it is written down already; correct that entry instead.")
+    text = translate("log", "it is written down already; correct entry {number} instead.")
+    return text.format(number=entry.number)
 
 
 def _row(studio: Studio, told: PourTold) -> Poured:
@@ -194,7 +199,7 @@ def with_pour(
     at their planned times, since nothing can lie on a coat that is not there. Pins of what is
     poured are let go. It was `written` at the end, unless told otherwise.
     """
-    done = {(pour.piece, pour.coat) for pour in studio.poured}
+    done = set(studio.poured_coats)
     entries = []
     at = end if written is None else written
     for coat in coats:
