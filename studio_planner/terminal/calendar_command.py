@@ -13,13 +13,18 @@ from studio_planner.services.studio_files import read_studio
 from studio_planner.terminal.ask_command import TerminalVoice
 from studio_planner.terminal.bad_input import BadInput
 from studio_planner.terminal.reading import day_of
-from studio_planner.terminal.writing import say_wrapped
+from studio_planner.terminal.writing import day_words, say_wrapped
 
 if TYPE_CHECKING:
     import argparse
+    from datetime import datetime
 
     from studio_planner.craft.studio import Studio
     from studio_planner.terminal.surroundings import Surroundings
+
+
+ENDING = ".ics"
+"""By it a phone knows what the file is (RFC 5545)."""
 
 
 def calendar(arguments: argparse.Namespace, around: Surroundings) -> int:
@@ -44,5 +49,23 @@ def calendar(arguments: argparse.Namespace, around: Surroundings) -> int:
     made = write_calendar(path, target, now, TerminalVoice, only)
     said = counted(made.events, "{count} event", "{count} events")
     gone = f", {made.cancelled} cancelled" if made.cancelled else ""
-    say_wrapped(f"{target}: {said}{gone}. Import it into a calendar of its own.")
+    if made.events or made.cancelled:
+        say_wrapped(f"{target}: {said}{gone}. Import it into a calendar of its own.")
+    else:
+        say_wrapped(f"{target}: no event. {_why_empty(read_studio(path), arguments, now)}")
+    if target.suffix.casefold() != ENDING:
+        say_wrapped(f"A phone opens it only once its name ends with {ENDING}.")
     return 0
+
+
+def _why_empty(studio: Studio, arguments: argparse.Namespace, now: datetime) -> str:
+    """What could be done to find something in the file."""
+    coats = () if studio.plan is None else studio.plan.coats
+    ahead = sorted(coat.start for coat in coats if coat.end >= now and not coat.poured)
+    if not ahead:
+        return "Nothing of the plan lies ahead; plan FILE --keep plans again."
+    zone = studio.time_zone
+    first, last = day_words(zone, ahead[0]), day_words(zone, ahead[-1])
+    if arguments.week is not None:
+        return f"Nothing is planned in that week; pours are planned from {first} to {last}."
+    return "Nothing is planned for that order; plan FILE says why."

@@ -57,8 +57,7 @@ def remind(arguments: argparse.Namespace, around: Surroundings) -> int:
         if arguments.done:
             return _done(reminders, arguments.done)
         if arguments.clear:
-            _print_answer(reminders.studio, reminders.clear())
-            return 0
+            return _cleared(reminders)
         if arguments.snooze:
             return _snoozed(reminders, arguments.snooze)
         return _looked(reminders, path, arguments, around)
@@ -104,6 +103,14 @@ def _listened(
 def _done(reminders: StudioReminders, uids: Iterable[str]) -> int:
     found = [_known(reminders, uid).uid for uid in uids]
     _print_answer(reminders.studio, reminders.acknowledge(found))
+    return 0
+
+
+def _cleared(reminders: StudioReminders) -> int:
+    gone = reminders.clear()
+    _print_answer(reminders.studio, gone)
+    if not gone:
+        say("Nothing on the list is too late; it stays as it is.")
     return 0
 
 

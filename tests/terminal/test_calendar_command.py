@@ -123,3 +123,25 @@ def test_nothing_counts_as_told_that_was_not_written(
     terminal("calendar", steady, target)
     numbers = {e["SEQUENCE"] for e in component_lines(target.read_bytes(), "VEVENT")}
     assert numbers == {"0"}
+
+
+def test_a_week_without_anything_says_when_there_is_something(
+    terminal: Terminal, steady: Path, tmp_path: Path
+) -> None:
+    target = tmp_path / "plan.txt"
+    said = " ".join(terminal("calendar", steady, target, "--week", "2040-11-26").out.split())
+    assert "no event. Nothing is planned in that week; pours are planned from" in said
+    assert "A phone opens it only once its name ends with .ics." in said
+
+
+def test_a_plan_that_is_over_says_what_to_do(
+    terminal: Terminal, steady: Path, tmp_path: Path
+) -> None:
+    with open_studio(steady) as file:
+        studio = file.read()
+        assert studio.plan is not None
+        done = replace(studio.plan, coats=(), steps=(), outcomes=())
+        file.write(replace(studio, plan=done), expected_revision=file.revision())
+    said = " ".join(terminal("calendar", steady, tmp_path / "plan.ics").out.split())
+    assert "Nothing of the plan lies ahead; plan FILE --keep plans again." in said
+    assert "ends with" not in said

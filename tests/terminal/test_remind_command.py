@@ -157,6 +157,7 @@ def test_what_is_too_late_is_cleared_in_one_go(remind: Reminded) -> None:
     remind.now = at(2, "12:00")
     assert "too late" in remind().out
     assert "Off the list: " in remind("--clear").out
+    assert remind("--clear").out == "Nothing on the list is too late; it stays as it is.\n"
     assert "too late" not in remind().out
 
 
