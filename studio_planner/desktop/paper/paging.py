@@ -32,6 +32,10 @@ if TYPE_CHECKING:
     from studio_planner.desktop.paper.ink import Ink
 
 
+_WHITE = 2.0
+"""What every block leaves white under itself at least [mm]."""
+
+
 @dataclass(frozen=True, slots=True)
 class Placed:
     """A block at its height on a page [mm under the header]."""
@@ -103,16 +107,20 @@ class _Layout:
 
     def add(self, part: Part) -> None:
         whole = sum(height_of(block, self._width) for block in part.blocks)
-        if self._blocks and (part.begins or self._y + whole > self._height):
+        if self._blocks and (part.begins or not self._fits(whole)):
             self._turn()
         for block in part.blocks:
             self._place(block, part.running)
+
+    def _fits(self, height: float) -> bool:
+        """Whether so much has room on the page; what is white under it need not have."""
+        return self._y + height - _WHITE <= self._height
 
     def _place(self, block: Block, running: str) -> None:
         rest: Block | None = block
         while rest is not None:
             own = height_of(rest, self._width)
-            if self._y + own <= self._height:
+            if self._fits(own):
                 self._put(rest, own, running)
                 return
             first, rest = divided(rest, self._width, self._height - self._y)

@@ -17,7 +17,7 @@ _GAP = 3.0
 _PAD = 0.9
 """Over and under the words of a row [mm]."""
 
-_WRITE, _WRITE_LARGE = 7.0, 9.0
+_WRITE, _WRITE_LARGE = 6.6, 8.0
 """How high a row is at least that is written into with gloves on [mm]."""
 
 _AFTER = 4.0
@@ -63,17 +63,12 @@ def _draw_row(
     y, height = band
     face = _face(table, row)
     for cell, words in zip(cells, row.cells, strict=True):
-        if cell.column.write and not (row.strong and table.large and not _weighs(row)):
+        if cell.column.write:
             ink.box(cell.x, y + 0.7, cell.width, height - 1.4, FINE)
             continue
         lines = wrapped(words, face, cell.width)
         top = y + (height - len(lines) * line_height(face)) / 2
         _write(ink, cell, top, lines, face)
-
-
-def _weighs(row: Row) -> bool:
-    """Whether a row is a step at the scale: what only adds up has no reading."""
-    return bool(row.cells[2]) if len(row.cells) > 2 else True  # noqa: PLR2004 - its reading
 
 
 def _write(ink: Ink, cell: _Cell, y: float, lines: tuple[str, ...], face: Face) -> None:

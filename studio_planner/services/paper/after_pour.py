@@ -53,7 +53,7 @@ def _at_the_bench(view: DeskView, ribbons: tuple[Ribbon, ...]) -> Iterator[Clock
         yield ClockTime(when=min(torch), minute="", words=words)
     cover = [when for one in ribbons if (when := one.film.safe(Stage.COVER)) is not None]
     if cover:
-        words = translate("paper", "cover: from now on it leaves no mark")
+        words = translate("paper", "cover: now it leaves no mark")
         yield ClockTime(when=minute_after(max(cover)), minute="", words=words)
     yield from _watched(view, ribbons)
 

@@ -35,7 +35,7 @@ def cup_clock(studio: Studio, time: PortionTime, start: datetime) -> tuple[Clock
         return ()
     lines = [_line(start, 0.0, translate("paper", "A meets B"), strong=True)]
     if len(time.cups) > 1:
-        words = translate("paper", "stirred; divide into cups, stir the colours in")
+        words = translate("paper", "stirred: divide, stir the colours in")
         lines.append(_line(start, time.stirred_minute, words))
     lines += [_line(start, cup.pour_minute, _pour_words(time, cup)) for cup in time.cups]
     lines += _limits(studio, time, start)
@@ -70,7 +70,7 @@ def _limits(studio: Studio, time: PortionTime, start: datetime) -> list[ClockTim
     lines = [_line(start, by, words, strong=True)]
     gone = gone_minute(studio, time, last)
     if gone is not None:
-        words = translate("paper", "gone: what is still in it is not poured")
+        words = translate("paper", "gone: pour no more of it")
         lines.append(_line(start, gone, words, strong=True))
     return lines
 
@@ -83,7 +83,7 @@ def _pour_words(time: PortionTime, cup: CupTime) -> str:
     )
     if cup.out_by_minute is None or cup is time.cups[-1]:
         return words
-    return translate("paper", "{words} (empty by minute {minute})").format(
+    return translate("paper", "{words} (empty by {minute})").format(
         words=words, minute=minutes_said(int(cup.out_by_minute))
     )
 

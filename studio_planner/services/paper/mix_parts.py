@@ -1,7 +1,8 @@
-"""The parts of a pour sheet that belong to one mix, as they are printed one after the other.
+"""The parts of a pour sheet: each portion of a mix, then what follows on all of them.
 
-Its number, its pieces and spots, what to weigh, boxes for what really happened, the clock of
-its cup, what follows after the pour, and rows for touch tests.
+What is looked at with a cup in hand stays on one page: its number, pieces and spots, what to
+weigh from which bottle, and its clock. Boxes for what really happened are beside. What follows
+after the pours is one list in order of time, with rows for touch tests under it.
 """
 
 from __future__ import annotations
@@ -17,6 +18,7 @@ from studio_planner.craft.products import ProductKind
 from studio_planner.craft.settings import TemperatureUnit
 from studio_planner.craft.tongue import capital, translate
 from studio_planner.craft.touches import Touch
+from studio_planner.services.mix_run.bottles import bottles_for
 from studio_planner.services.mixing.mix_sheet import MixSheet, mix_sheet
 from studio_planner.services.paper.after_pour import after_pour
 from studio_planner.services.paper.batch_numbers import batch_numbers
@@ -40,18 +42,27 @@ if TYPE_CHECKING:
     from datetime import date, datetime
 
     from studio_planner.craft.plans import Plan, PlannedCoat
+    from studio_planner.craft.stock import LotPart
     from studio_planner.craft.studio import Studio
     from studio_planner.services.desk import DeskView
     from studio_planner.services.mixing.cup_plan import PortionTime
     from studio_planner.services.paper.cup_clock import ClockTime
 
-_TOUCH_ROWS = 3
-"""Rows for touch tests on the sheet: as many as fit beneath the rest of most mixes (ours)."""
+_TOUCHES, _MANY_TOUCHES = 3, 8
+"""Rows for touch tests on the sheet of a mix, and on that of several (ours)."""
+
+
+@dataclass(frozen=True, slots=True)
+class _After:
+    """A line of what follows on a mix, with the numbers of its portions."""
+
+    numbers: tuple[int, ...]
+    line: ClockTime
 
 
 @dataclass
 class MixParts:
-    """Makes the parts of the mixes of a view's plan, a mix at a time."""
+    """Makes the parts of mixes of a view's plan."""
 
     view: DeskView
     plan: Plan
@@ -66,44 +77,73 @@ class MixParts:
         """The batch numbers that the portions of each mix will have."""
         return batch_numbers(self.studio, self.plan)
 
-    def of(self, mix: int) -> Iterator[Part]:
-        """Give the parts of one mix; KeyError when the plan has none of that number."""
-        sheet = mix_sheet(self.studio, self.plan, mix)
-        if sheet.product.kind is ProductKind.LEAF:
-            yield self._leaf(sheet)
-            return
-        numbers = self.numbers[mix]
-        start = sheet.start
-        for number, time in zip(numbers, sheet.times, strict=True):
-            yield self._weighing(sheet, time, number)
-            yield Part(blocks=self._really(sheet), running=_running((number,)))
-            yield self._cup(sheet, time, number, start)
-            start += timedelta(minutes=int(time.poured_minute))
-        running = _running(numbers)
-        yield self._after(sheet, running)
-        yield Part(blocks=_touches(), running=running)
+    def of(self, mixes: Iterable[int]) -> Iterator[Part]:
+        """Give the parts of mixes, then what follows on all of them, in order of time.
 
-    def _weighing(self, sheet: MixSheet, time: PortionTime, number: int) -> Part:
+        KeyError when the plan has none of such a number.
+        """
+        after: list[_After] = []
+        numbers: list[int] = []
+        for mix in mixes:
+            sheet = mix_sheet(self.studio, self.plan, mix)
+            if sheet.product.kind is ProductKind.LEAF:
+                yield self._leaf(sheet)
+                continue
+            yield from self._portions(sheet)
+            own = self.numbers[mix]
+            numbers += own
+            after += [_After(own, line) for line in after_pour(self.view, sheet.coats)]
+        running = _running(numbers)
+        if after:
+            several = len({one.numbers for one in after}) > 1
+            yield Part(blocks=(self._after(after),), running=running, begins=several)
+        if numbers:
+            rows = _TOUCHES if len(numbers) == 1 else _MANY_TOUCHES
+            yield Part(blocks=_touches(rows), running=running)
+
+    def _portions(self, sheet: MixSheet) -> Iterator[Part]:
+        start = sheet.start
+        for number, time in zip(self.numbers[sheet.mix], sheet.times, strict=True):
+            running = _running((number,))
+            yield self._weighing(sheet, time, number, start)
+            yield Part(blocks=self._really(sheet), running=running)
+            start += timedelta(minutes=int(time.poured_minute))
+
+    def _weighing(
+        self, sheet: MixSheet, time: PortionTime, number: int, start: datetime
+    ) -> Part:
+        """All that is looked at while a cup is in hand: it stays on one page."""
+        first = time.portion.part == 1
         blocks: list[Block] = [self._number(sheet, time, number)]
-        if time.portion.part == 1:
+        if first and len(sheet.coats) > 1:
             blocks.append(self._pieces(sheet.coats))
-        blocks.append(weigh_table(self.studio, time.portion))
-        warnings = (*sheet.warnings, *sheet.notes) if time.portion.part == 1 else ()
+        warnings = (*sheet.warnings, *sheet.notes) if first else ()
         if warnings:
             blocks.append(Prose(title="", sentences=warnings, listed=True))
+        blocks.append(weigh_table(self.studio, time.portion, self._lots(sheet)))
+        lines = cup_clock(self.studio, time, start)
+        if lines:
+            blocks.append(self._cup(lines, local_day(self.studio, sheet.start)))
         return Part(blocks=tuple(blocks), running=_running((number,)), begins=True)
+
+    def _lots(self, sheet: MixSheet) -> dict[LotPart, str]:
+        """The labels of the bottles that the stock sets aside for a mix."""
+        found = bottles_for(self.studio, self.plan, sheet.mix, sheet.product)
+        labels = {level.lot.key: level.lot.label for one in found for level in one.levels}
+        return {one.part: labels[one.chosen] for one in found if one.chosen}
 
     def _number(self, sheet: MixSheet, time: PortionTime, number: int) -> LargeNumber:
         day = local_day(self.studio, sheet.start)
         first = sheet.coats[0]
         coat = self.studio.piece(first.piece).coat(first.coat)
+        when = span_said(self.studio, sheet.start, sheet.end, day)
         lines = [
             capital(kind_word(coat.kind)),
             sheet.product.name,
-            span_said(self.studio, sheet.start, sheet.end, day),
+            f"{when}, {self._person(first.person)}" if first.person else when,
         ]
-        if first.person:
-            lines.append(self._person(first.person))
+        if len(sheet.coats) == 1:
+            lines.append(", ".join(self._piece(first).cells))
         if time.portion.parts > 1:
             said = translate("paper", "portion {part} of {parts}, one after the other")
             lines.append(said.format(part=time.portion.part, parts=time.portion.parts))
@@ -134,55 +174,63 @@ class MixParts:
             joint = translate("paper", "{joint}, test first").format(joint=joint)
         return Row(cells=(name, spot, joint))
 
-    def _cup(self, sheet: MixSheet, time: PortionTime, number: int, start: datetime) -> Part:
-        lines = cup_clock(self.studio, time, start)
-        title = translate("paper", "The cup's clock")
-        day = local_day(self.studio, sheet.start)
-        table = () if not lines else (self._clock(title, lines, day, minutes=True),)
-        return Part(blocks=table, running=_running((number,)))
-
-    def _after(self, sheet: MixSheet, running: str) -> Part:
-        lines = after_pour(self.view, sheet.coats)
-        title = translate("paper", "After the pour")
-        day = local_day(self.studio, sheet.start)
-        table = () if not lines else (self._clock(title, lines, day, minutes=False),)
-        return Part(blocks=table, running=running)
-
-    def _clock(
-        self, title: str, lines: tuple[ClockTime, ...], day: date, *, minutes: bool
-    ) -> Table:
-        rows = []
-        for line in lines:
-            clock = moment_said(self.studio, line.when, day)
-            cells = (clock, line.minute, line.words) if minutes else (clock, line.words)
-            rows.append(Row(cells=(*cells, ""), strong=line.strong))
-        write = Column(head=translate("paper", "really"), share=0.16, write=True)
-        words = Column(head="", share=0.57)
-        minute = Column(head=translate("paper", "min"), share=0.08, right=True)
-        head = translate("paper", "planned")
-        columns = (
-            (Column(head=head, share=0.16), minute, words, write)
-            if minutes
-            else (Column(head=head, share=0.31), words, write)
+    def _cup(self, lines: tuple[ClockTime, ...], day: date) -> Table:
+        rows = (
+            Row(
+                cells=(moment_said(self.studio, one.when, day), one.minute, one.words, ""),
+                strong=one.strong,
+            )
+            for one in lines
         )
-        return Table(title=title, columns=columns, rows=tuple(rows))
+        return Table(
+            title=translate("paper", "The cup's clock"),
+            columns=(
+                Column(head=translate("paper", "planned"), share=0.14),
+                Column(head=translate("paper", "min"), share=0.07, right=True),
+                Column(head="", share=0.63),
+                Column(head=translate("paper", "really"), share=0.16, write=True),
+            ),
+            rows=tuple(rows),
+        )
+
+    def _after(self, after: list[_After]) -> Table:
+        """What follows on the films of all mixes, each line with the numbers of its mix."""
+        after.sort(key=lambda one: one.line.when)
+        day = local_day(self.studio, after[0].line.when)
+        return Table(
+            title=translate("paper", "After the pour"),
+            columns=(
+                Column(head=translate("paper", "planned"), share=0.28),
+                Column(head=translate("paper", "no."), share=0.09),
+                Column(head="", share=0.50),
+                Column(head=translate("paper", "really"), share=0.13, write=True),
+            ),
+            rows=tuple(
+                Row(
+                    cells=(moment_said(self.studio, one.line.when, day),
+                           _joined(one.numbers), one.line.words, ""),
+                    strong=one.line.strong,
+                )
+                for one in after
+            ),
+        )  # fmt: skip
 
     def _really(self, sheet: MixSheet) -> tuple[Block, ...]:
         fahrenheit = self.studio.units.temperature is TemperatureUnit.FAHRENHEIT
         labels = [
-            translate("paper", "A met B at"),
-            translate("paper", "cup empty at"),
-            translate("paper", "covered at"),
             translate("paper", "room °F") if fahrenheit else translate("paper", "room °C"),
             translate("paper", "humidity %"),
+            translate("paper", "grams left over"),
         ]
-        if sheet.product.kind is ProductKind.TWO_PART:
+        two_part = sheet.product.kind is ProductKind.TWO_PART
+        lots = self._lots(sheet)
+        if two_part and len(lots) < 2:  # noqa: PLR2004 - else both stand in the list
             labels += [translate("paper", "lot of A"), translate("paper", "lot of B")]
-        else:
+        elif not lots:
             labels.append(translate("paper", "lot"))
-        labels.append(translate("paper", "grams left over"))
-        title = translate("paper", "What really happened")
-        return (Fields(title=title, labels=tuple(labels), across=4),)
+        if not two_part:  # it has no clock of a cup to write beside
+            labels[:0] = [translate("paper", "poured at")]
+        return (Fields(title="", labels=tuple(labels), across=len(labels)),)
 
     def _leaf(self, sheet: MixSheet) -> Part:
         day = local_day(self.studio, sheet.start)
@@ -199,11 +247,15 @@ class MixParts:
         )
 
 
-def _running(numbers: tuple[int, ...]) -> str:
-    return translate("paper", "Mix {numbers}").format(numbers=", ".join(map(str, numbers)))
+def _joined(numbers: Iterable[int]) -> str:
+    return ", ".join(map(str, numbers))
 
 
-def _touches() -> tuple[Block, ...]:
+def _running(numbers: Iterable[int]) -> str:
+    return translate("paper", "Mix {numbers}").format(numbers=_joined(numbers))
+
+
+def _touches(rows: int) -> tuple[Block, ...]:
     kinds = " / ".join(kind_word(touch) for touch in Touch)
     return (
         Table(
@@ -214,6 +266,6 @@ def _touches() -> tuple[Block, ...]:
                 Column(head=translate("paper", "which"), share=0.24, write=True),
                 Column(head=translate("paper", "already / not yet"), share=0.22, write=True),
             ),
-            rows=(Row(cells=("", "", "", "")),) * _TOUCH_ROWS,
+            rows=(Row(cells=("", "", "", "")),) * rows,
         ),
     )

@@ -84,6 +84,4 @@ def _nothing_on(view: DeskView, day: date) -> str:
 def _sheet(view: DeskView, title: str, name: str, mixes: tuple[int, ...]) -> Sheet:
     plan = view.plan
     assert plan is not None  # noqa: S101 - what is still to be poured is of a plan
-    pages = MixParts(view, plan)
-    parts = (part for mix in mixes for part in pages.of(mix) if part.blocks)
-    return headed(view, PaperSize.A5, title, name, parts)
+    return headed(view, PaperSize.A5, title, name, MixParts(view, plan).of(mixes))

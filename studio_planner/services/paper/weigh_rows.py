@@ -11,12 +11,15 @@ from decimal import Decimal
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.settings import MassUnit
+from studio_planner.craft.stock import LotPart
 from studio_planner.craft.tongue import figure, translate
 from studio_planner.science.units import grams_to
 from studio_planner.services.mixing.scale_steps import ScaleStep, ScaleWork, scale_steps
 from studio_planner.services.paper.pages import Column, Row, Table
 
 if TYPE_CHECKING:
+    from collections.abc import Mapping
+
     from studio_planner.craft.studio import Studio
     from studio_planner.services.weighing import MixPortion
 
@@ -81,44 +84,48 @@ def readings(studio: Studio, portion: MixPortion) -> tuple[Reading, ...]:
     return tuple(found)
 
 
-def weigh_table(studio: Studio, portion: MixPortion) -> Table:
-    """The weigh list, with room for what was really weighed."""
+def weigh_table(studio: Studio, portion: MixPortion, lots: Mapping[LotPart, str]) -> Table:
+    """The weigh list with the labels of the bottles, and room for what was really weighed."""
     display = Display.of(studio)
     shown = readings(studio, portion)
-    rows = [_row(display, one, portion) for one in shown]
-    cups = [one.add for one in shown if one.step.work is ScaleWork.MIX]
-    if cups:
-        together = display.said(round(sum(cups), display.decimals))
-        rows.append(Row(cells=(translate("paper", "together"), together, "", ""), strong=True))
+    rows = [_row(display, one, portion, lots) for one in shown]
     return Table(
         title=translate("paper", "Weigh: set each empty cup to zero first"),
         columns=(
-            Column(head="", share=0.34),
-            Column(head=translate("paper", "add"), share=0.21, right=True),
-            Column(head=translate("paper", "scale shows"), share=0.21, right=True),
-            Column(head=translate("paper", "really"), share=0.24, write=True),
+            Column(head="", share=0.47),
+            Column(head=translate("paper", "add"), share=0.19, right=True),
+            Column(head=translate("paper", "scale shows"), share=0.19, right=True),
+            Column(head=translate("paper", "really"), share=0.15, write=True),
         ),
         rows=tuple(rows),
         large=True,
     )
 
 
-def _row(display: Display, reading: Reading, portion: MixPortion) -> Row:
+def _row(
+    display: Display, reading: Reading, portion: MixPortion, lots: Mapping[LotPart, str]
+) -> Row:
     return Row(
-        cells=(_what(reading.step, portion), display.said(reading.add),
+        cells=(_what(reading.step, portion, lots), display.said(reading.add),
                display.said(reading.reads), ""),
         strong=reading.step.work is not ScaleWork.COLOURANT,
     )  # fmt: skip
 
 
-def _what(step: ScaleStep, portion: MixPortion) -> str:
+def _of_bottle(what: str, lot: str | None) -> str:
+    if not lot:
+        return what
+    return translate("paper", "{what}: {lot}").format(what=what, lot=lot)
+
+
+def _what(step: ScaleStep, portion: MixPortion, lots: Mapping[LotPart, str]) -> str:
     match step.work:
         case ScaleWork.PART_A:
-            return translate("paper", "A")
+            return _of_bottle(translate("paper", "A"), lots.get(LotPart.A))
         case ScaleWork.PART_B:
-            return translate("paper", "B")
+            return _of_bottle(translate("paper", "B"), lots.get(LotPart.B))
         case ScaleWork.WHOLE:
-            return portion.product.name
+            return _of_bottle(portion.product.name, lots.get(LotPart.WHOLE))
         case ScaleWork.MIX:
             return translate("paper", "cup {number}: {colour}").format(
                 number=step.cup, colour=step.name

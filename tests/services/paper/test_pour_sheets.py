@@ -115,8 +115,11 @@ def test_the_cups_of_a_divided_mix_each_have_their_minute() -> None:
 
 def test_a_sheet_has_room_for_what_really_happens_and_the_caution() -> None:
     sheet = pour_sheet_of_day(seen(), DAY)
-    (fields,) = (one for one in blocks(sheet) if isinstance(one, Fields))
-    assert {"A met B at", "room °C", "humidity %", "lot of A", "lot of B"} <= set(fields.labels)
+    fields, *_ = (one for one in blocks(sheet) if isinstance(one, Fields))
+    assert {"room °C", "humidity %", "lot of A", "lot of B"} <= set(fields.labels)
+    (clock,) = tables(sheet, "The cup's clock")
+    assert clock.columns[-1].write
+    assert clock.rows[0].cells[2] == "A meets B"
     assert tables(sheet, "Touch: string / tape-tack / no mark / thumbnail no mark")
     assert sheet.caution == DEFERRAL
 
@@ -179,7 +182,7 @@ def test_windows_are_printed_on_the_safe_side_of_the_minute() -> None:
     mix = ribbon.planned.mix  # type: ignore[union-attr]
     sheet = pour_sheet_of_mix(view, mix)
     (table,) = tables(sheet, "After the pour")
-    shown = next(row.cells[0] for row in table.rows if "recoat opens" in row.cells[1])
+    shown = next(row.cells[0] for row in table.rows if "recoat opens" in row.cells[2])
     hour, minute = (int(part) for part in shown.split(" ")[-1].split(":"))
     local = opens.astimezone(studio.time_zone)
     assert (hour * 60 + minute) * 60 >= local.hour * 3600 + local.minute * 60 + local.second

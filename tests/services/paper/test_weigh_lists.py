@@ -68,9 +68,6 @@ def test_every_reading_is_the_one_before_and_what_is_added(studio: Studio) -> No
         for row in table.rows:
             what, add, reads, really = row.cells
             assert really == ""
-            if not reads:
-                assert what == "together"
-                continue
             if what == "A" or what.startswith("cup "):
                 before = 0.0  # an empty cup, set to zero
             assert grams(reads) == pytest.approx(before + grams(add), abs=1e-9)
@@ -83,7 +80,6 @@ def test_the_cups_take_all_of_a_and_b_and_nothing_else(studio: Studio) -> None:
         mixed = grams(table.rows[1].cells[2])
         if cups := of_cups(table):
             assert sum(cups) == pytest.approx(mixed, abs=1e-9)
-            assert grams(table.rows[-1].cells[1]) == pytest.approx(mixed, abs=1e-9)
 
 
 @given(studios())
