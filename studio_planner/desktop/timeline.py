@@ -31,7 +31,6 @@ if TYPE_CHECKING:
     from PySide6.QtWidgets import QWidget
 
     from studio_planner.desktop.canvas import Canvas
-    from studio_planner.desktop.lane_labels import SeenLabel
     from studio_planner.services.desk import DeskView
     from studio_planner.services.ribbons import Bar, Lane
 
@@ -229,10 +228,6 @@ class Timeline(TimeTable):
             current=None if bar is None else self._rect_of(bar, current.row()),
             focused=self.hasFocus(),
         )
-
-    def labels_in_view(self) -> list[SeenLabel]:
-        """Every label that is in view, with its left and top edge in the viewport."""
-        return self.drawing.labels(self._stand())
 
     @property
     def settled(self) -> bool:

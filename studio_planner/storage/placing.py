@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+import re
 from contextlib import contextmanager, suppress
 from typing import TYPE_CHECKING
 
@@ -11,7 +12,11 @@ from studio_planner.craft.tongue import translate
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
+    from datetime import datetime
     from pathlib import Path
+
+_LEFT_HOURS = 24
+"""After so long nobody is writing into a temporary file any more: its writer was killed."""
 
 
 @contextmanager
@@ -32,6 +37,20 @@ def placed(target: Path, *, overwrite: bool = False) -> Iterator[Path]:
         for left in (temporary, temporary.with_name(f"{temporary.name}-journal")):
             with suppress(OSError):
                 left.unlink(missing_ok=True)
+
+
+def clear_left(folder: Path, suffix: str, now: datetime) -> None:
+    """Take away what a kill has left of files that end in `suffix`, older than a day at `now`.
+
+    Only names that `placed` makes are touched; one that cannot be removed stays.
+    """
+    ours = re.compile(rf"\..+{re.escape(suffix)}\.[0-9a-f]{{8}}\.part(-journal)?")
+    oldest = now.timestamp() - _LEFT_HOURS * 3600
+    with suppress(OSError):
+        for path in folder.iterdir():
+            if ours.fullmatch(path.name) and path.lstat().st_mtime < oldest:
+                with suppress(OSError):
+                    path.unlink()
 
 
 def refuse_existing(target: Path, *, overwrite: bool) -> None:

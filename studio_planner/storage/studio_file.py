@@ -22,7 +22,7 @@ from studio_planner.storage.file_errors import told_about
 from studio_planner.storage.migrating import bring_up_to_date, copy_into, start_file, verify
 from studio_planner.storage.migrations import RELEASED, Migration
 from studio_planner.storage.opening import connect, require_whole, version_in_header
-from studio_planner.storage.placing import placed
+from studio_planner.storage.placing import clear_left, placed
 from studio_planner.storage.rows import (
     branch_of,
     read_plan,
@@ -159,7 +159,8 @@ class StudioFile:
     def back_up(self, folder: Path, now: datetime, *, sparing: Path | None = None) -> Backup:
         """Put a backup made at `now` into `folder`, and let old ones of this studio go.
 
-        The one at `sparing` stays, however old it is.
+        The one at `sparing` stays, however old it is. What a kill has left of a backup, or of
+        a copy beside the studio, goes too.
         """
         target = folder / backup_name(self.path, now)
         with self._used(), told_about(target):
@@ -172,6 +173,8 @@ class StudioFile:
                     continue
                 with suppress(OSError):  # the new backup stands; the old one goes next time
                     old.path.unlink()
+            for place in (folder, self.path.parent):
+                clear_left(place, self.path.suffix, now)
         return Backup(made=now, path=target)
 
     def backups(self, folder: Path) -> tuple[Backup, ...]:

@@ -19,6 +19,8 @@ if TYPE_CHECKING:
     from pathlib import Path
 
     from studio_planner.craft.studio import Studio
+    from studio_planner.desktop.lane_labels import SeenLabel
+    from studio_planner.desktop.timeline import Timeline
     from studio_planner.desktop.timeline_work.drag import Drag
     from studio_planner.desktop.window import DeskWindow
     from tests.desktop import scenes
@@ -114,3 +116,8 @@ def drag_by(desk: DeskWindow, bar: Ribbon, minutes: int) -> QPoint:
     for step in (1, 2, 3):
         move(desk, start + (end - start) * step / 3 + QPoint(0, step % 2))
     return end
+
+
+def labels_in_view(timeline: Timeline) -> list[SeenLabel]:
+    """Every label that is in view, with its left and top edge in the viewport."""
+    return timeline.drawing.labels(timeline._stand())

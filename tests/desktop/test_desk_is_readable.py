@@ -27,6 +27,7 @@ from studio_planner.desktop.page_keys import (
 from studio_planner.desktop.section_view import spread
 from studio_planner.desktop.side_lists import RowList
 from tests.desktop import scenes
+from tests.desktop.hands_on import labels_in_view
 
 if TYPE_CHECKING:
     from pytestqt.qtbot import QtBot
@@ -182,7 +183,7 @@ def test_lists_show_whole_rows_only(desk: DeskWindow) -> None:
 def test_labels_on_the_timeline_never_meet_or_cross_a_post(desk: DeskWindow) -> None:
     desk.canvas.show_week()
     timeline = desk.timeline
-    seen = timeline.labels_in_view()
+    seen = labels_in_view(timeline)
     assert len(seen) > 12
     shape, line = timeline.shape, desk.canvas.fonts.small_height
     rects = [QRectF(left, top, label.width, line) for left, top, label in seen]

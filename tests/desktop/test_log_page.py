@@ -292,6 +292,7 @@ def test_weights_are_written_on_a_pour_afterwards(desk: DeskWindow, page: LogPag
     QTest.keyClicks(form.fields["lot_a"].editor, "L-9")
     QTest.keyClicks(form.fields["colourants"].editor, "1.2 teal; white")
     click(form.write)
+    assert form.fields["colourants"].wrong.startswith("“white” is no mass and name")
     assert "1.2 teal" in form.fields["colourants"].wrong
     form.fields["colourants"].editor.setText("1.2 teal; 0.4 white")
     click(form.write)

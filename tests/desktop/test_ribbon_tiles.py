@@ -13,6 +13,7 @@ from studio_planner.desktop.timeline import Timeline
 from studio_planner.services.desk import DeskView
 from studio_planner.services.ribbons import Ribbon
 from tests.desktop import scenes
+from tests.desktop.hands_on import labels_in_view
 
 if TYPE_CHECKING:
     from PySide6.QtGui import QColor, QImage
@@ -49,10 +50,10 @@ def test_the_first_drawing_is_a_sketch_that_asks_no_clock(
     sketch = picture(timeline)
     assert not any(known(timeline))
     assert not timeline.settled
-    assert timeline.labels_in_view() == []
+    assert labels_in_view(timeline) == []
     qtbot.waitUntil(lambda: timeline.settled)
     assert all(known(timeline))
-    assert timeline.labels_in_view()
+    assert labels_in_view(timeline)
     assert picture(timeline) != sketch
 
 

@@ -11,7 +11,7 @@ from PySide6.QtCore import Qt
 from studio_planner.craft.kind_words import kind_word
 from studio_planner.desktop.lane_shape import CLOSE_HEIGHT, shape_for
 from studio_planner.services.ribbons import Ribbon
-from tests.desktop.hands_on import open_sample
+from tests.desktop.hands_on import labels_in_view, open_sample
 
 if TYPE_CHECKING:
     from pathlib import Path
@@ -40,7 +40,7 @@ def test_the_whole_plan_is_shown_with_names_of_coats(desk: DeskWindow) -> None:
     shape = desk.timeline.shape
     assert shape.named
     assert not shape.labelled
-    texts = [label.text for _, _, label in desk.timeline.labels_in_view()]
+    texts = [label.text for _, _, label in labels_in_view(desk.timeline)]
     assert "flood" in texts
     assert "top coat" in texts
     assert all(len(text.strip("\N{HORIZONTAL ELLIPSIS}")) > 1 for text in texts)
@@ -48,7 +48,7 @@ def test_the_whole_plan_is_shown_with_names_of_coats(desk: DeskWindow) -> None:
 
 def test_no_two_names_of_a_lane_meet(desk: DeskWindow) -> None:
     rows: dict[float, list[tuple[float, float]]] = {}
-    for left, top, label in desk.timeline.labels_in_view():
+    for left, top, label in labels_in_view(desk.timeline):
         rows.setdefault(top, []).append((left, left + label.width))
     for spans in rows.values():
         spans.sort()

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
@@ -86,3 +87,25 @@ def test_the_ten_newest_and_the_last_of_each_of_thirty_days_stay(times: list[dat
     assert last_of_day <= kept
     assert len(kept) <= 10 + 31
     assert kept <= last_of_day | set(sorted(times)[-10:])
+
+
+def test_what_a_kill_left_goes_a_day_later(studio_path: Path, tmp_path: Path) -> None:
+    folder = tmp_path / "backups"
+    folder.mkdir()
+    left = [
+        folder / ".full 2031-03-01.studio.0a1b2c3d.part",
+        folder / ".full 2031-03-01.studio.0a1b2c3d.part-journal",
+        studio_path.parent / ".copy.studio.0a1b2c3d.part",
+    ]
+    fresh = folder / ".full 2031-03-04.studio.0a1b2c3d.part"
+    foreign = folder / ".film.part"
+    for path in (*left, fresh, foreign):
+        path.write_bytes(b"half")
+        hours = 23 if path == fresh else 25
+        written = (NOW - timedelta(hours=hours)).timestamp()
+        os.utime(path, (written, written))
+    with open_studio(studio_path) as file:
+        file.back_up(folder, NOW)
+    assert not any(path.exists() for path in left)
+    assert fresh.exists()
+    assert foreign.exists()

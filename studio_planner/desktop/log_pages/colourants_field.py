@@ -9,6 +9,7 @@ from typing_extensions import override
 from studio_planner.craft.errors import InvalidEntry
 from studio_planner.craft.mixes import WeighedColour
 from studio_planner.craft.settings import Units
+from studio_planner.craft.tongue import quoted
 from studio_planner.desktop.forms.fields import TextField
 from studio_planner.desktop.quantities import Quantity, number_of, number_words, scale_of
 from studio_planner.desktop.tongue import translate
@@ -57,5 +58,5 @@ class ColourantsField(TextField):
 
     @staticmethod
     def _how(part: str) -> str:
-        text = translate("weights", "{part!r} is no mass and name; write it as 1.2 teal.")
-        return text.format(part=part)
+        text = translate("weights", "{part} is no mass and name; write it as 1.2 teal.")
+        return text.format(part=quoted(part))

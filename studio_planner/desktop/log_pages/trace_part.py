@@ -115,11 +115,6 @@ class TracePart(QWidget):
         self.piece.show_value(piece)
         self._follow_piece()
 
-    def ask_number(self, number: str) -> None:
-        """Follow the number of a mix, or a lot."""
-        self.number.show_value(number)
-        self._follow_number()
-
     def _follow_piece(self) -> None:
         studio, piece = self._studio, self.piece.value()
         self._by_number = False

@@ -37,11 +37,6 @@ class NowField(MomentField):
         self.follows = False
         self.show_value(value)
 
-    def let_follow(self, now: datetime) -> None:
-        """Go along with the clock again."""
-        self.follows = True
-        self.show_value(now.replace(microsecond=0))
-
     @override
     def _finished(self) -> None:
         if self.value() != self._shown:
