@@ -6,11 +6,16 @@ All defaults are common practice unless the comment names a source.
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from datetime import timedelta
 from enum import StrEnum
+from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import Rulebook
 from studio_planner.craft.pieces import Material
 from studio_planner.craft.tongue import translate
+
+if TYPE_CHECKING:
+    from datetime import date
 
 _SURFACE_LAG_HOURS = {
     Material.MDF: 0.8,
@@ -89,6 +94,17 @@ class Units:
         rules = Rulebook(translate("nouns", "units"))
         rules.between(self.week_starts, 0, 6, "week_starts")
         rules.close()
+
+    def first_of_week(self, day: date) -> date:
+        """The first day of the week that a day lies in.
+
+        Examples
+        --------
+        >>> from datetime import date
+        >>> str(Units(week_starts=6).first_of_week(date(2026, 11, 26)))
+        '2026-11-22'
+        """
+        return day - timedelta(days=(day.weekday() - self.week_starts) % 7)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

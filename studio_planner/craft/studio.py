@@ -231,6 +231,11 @@ class Studio:
         return tuple(mix for mix in self.mixes if mix.entry in entries)
 
     @cached_property
+    def poured_coats(self) -> frozenset[tuple[str, str]]:
+        """Piece and coat of everything that is on the pieces now."""
+        return frozenset((pour.piece, pour.coat) for pour in self.poured)
+
+    @cached_property
     def _piece_by_key(self) -> dict[str, Piece]:
         return {piece.key: piece for piece in self.pieces}
 

@@ -38,8 +38,7 @@ class Only:
             return False
         if self.week_of is None:
             return True
-        back = (self.week_of.weekday() - studio.units.week_starts) % 7
-        first = self.week_of - timedelta(days=back)
+        first = studio.units.first_of_week(self.week_of)
         day = event.starts.astimezone(studio.time_zone).date()
         return first <= day < first + _WEEK
 

@@ -96,11 +96,11 @@ def homes_for(view: DeskView, left: LeftOver) -> Homes:
 
 def _homes(view: DeskView, left: LeftOver, good: float | None) -> Iterator[Home]:
     plan = view.plan
-    poured = {(pour.piece, pour.coat) for pour in view.studio.poured}
     here = {(coat.piece, coat.coat) for coat in left.portion.coats}
+    done = view.studio.poured_coats | here
     coats = () if plan is None else plan.coats
     for planned in sorted(coats, key=lambda one: (one.start, one.number)):
-        if (planned.piece, planned.coat) in poured | here or planned.start <= view.now:
+        if (planned.piece, planned.coat) in done or planned.start <= view.now:
             continue
         piece = view.studio.piece(planned.piece)
         coat = piece.coat(planned.coat)
@@ -141,8 +141,9 @@ def _joint_open(view: DeskView, planned: PlannedCoat, piece: Piece) -> bool:
 def _begun(view: DeskView, piece: str, coat: str) -> bool:
     plan = view.plan
     rows = () if plan is None else plan.coats
-    return any(r.start <= view.now for r in rows if (r.piece, r.coat) == (piece, coat)) or any(
-        (pour.piece, pour.coat) == (piece, coat) for pour in view.studio.poured
+    planned = (row for row in rows if (row.piece, row.coat) == (piece, coat))
+    return (piece, coat) in view.studio.poured_coats or any(
+        row.start <= view.now for row in planned
     )
 
 

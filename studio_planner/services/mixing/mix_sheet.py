@@ -95,11 +95,10 @@ def mixes_to_pour(studio: Studio, plan: Plan) -> tuple[int, ...]:
 
     What is poured already and what is laid rather than weighed has none.
     """
-    poured = {(pour.piece, pour.coat) for pour in studio.poured}
     starts = {
         coat.mix: (coat.start, coat.mix)
         for coat in plan.coats
-        if not coat.poured and (coat.piece, coat.coat) not in poured
+        if not coat.poured and (coat.piece, coat.coat) not in studio.poured_coats
         if _product(studio, coat).kind is not ProductKind.LEAF
     }
     return tuple(sorted(starts, key=lambda mix: starts[mix]))

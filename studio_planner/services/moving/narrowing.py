@@ -82,8 +82,7 @@ def _late_pieces(view: DeskView) -> set[str]:
 def _week_of(studio: Studio, now: datetime) -> tuple[datetime, datetime]:
     """The calendar week around an instant, from the day that the studio's week starts on."""
     zone = studio.time_zone
-    day = now.astimezone(zone).date()
-    first = day - timedelta(days=(day.weekday() - studio.units.week_starts) % 7)
+    first = studio.units.first_of_week(now.astimezone(zone).date())
     midnight = now.min.time()
     return instant(zone, first, midnight), instant(zone, first + _WEEK, midnight)
 

@@ -18,7 +18,7 @@ from studio_planner.services.paper.pour_sheet import (
 )
 from studio_planner.services.paper.stock_list import stock_list
 from studio_planner.services.paper.wall_words import date_said, local_day, moment_said
-from studio_planner.services.paper.week_sheet import DAYS, first_day_of_week, week_sheet
+from studio_planner.services.paper.week_sheet import DAYS, week_sheet
 from studio_planner.services.questions.sentences import listed
 
 if TYPE_CHECKING:
@@ -122,7 +122,7 @@ def _mix_words(studio: Studio, coats: list[PlannedCoat]) -> str:
 
 def _weeks(view: DeskView) -> tuple[Choice, ...]:
     """The present week and those after it, as far as something is planned."""
-    first = first_day_of_week(view.studio, local_day(view.studio, view.now))
+    first = view.studio.units.first_of_week(local_day(view.studio, view.now))
     last = max((*pour_days(view), first))
     count = (last - first).days // DAYS + 1
     weeks = [first + timedelta(days=DAYS * number) for number in range(max(count, 2))]

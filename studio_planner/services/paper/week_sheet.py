@@ -51,15 +51,10 @@ class _Line:
     line: DayLine
 
 
-def first_day_of_week(studio: Studio, day: date) -> date:
-    """The day on which the studio's week begins that a day lies in."""
-    return day - timedelta(days=(day.weekday() - studio.units.week_starts) % DAYS)
-
-
 def week_sheet(view: DeskView, day: date) -> Sheet:
     """The week of the studio's calendar that a day lies in."""
     studio = view.studio
-    first = first_day_of_week(studio, day)
+    first = studio.units.first_of_week(day)
     days = [first + timedelta(days=number) for number in range(DAYS)]
     found = [] if view.plan is None else list(_lines(studio, view.plan))
     parts = [*_outdated(view), *(Part(blocks=(_day(studio, one, found),)) for one in days)]

@@ -97,8 +97,7 @@ def _week_starts(view: DeskView) -> list[date]:
     plan = view.plan
     last = max((coat.end for coat in plan.coats), default=view.now) if plan else view.now
     zone = view.studio.time_zone
-    today = view.now.astimezone(zone).date()
-    first = today - timedelta(days=(today.weekday() - view.studio.units.week_starts) % 7)
+    first = view.studio.units.first_of_week(view.now.astimezone(zone).date())
     found: list[date] = []
     while first <= last.astimezone(zone).date() and len(found) < _MOST_WEEKS:
         found.append(first)

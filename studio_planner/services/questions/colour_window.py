@@ -55,7 +55,7 @@ class _Open(NamedTuple):
 
 
 def _pairs(view: DeskView) -> dict[str, _Pair]:
-    poured = {(p.piece, p.coat) for p in view.studio.poured}
+    poured = view.studio.poured_coats
     found = {}
     for piece in view.studio.pieces:
         for index, upper in enumerate(piece.stack):

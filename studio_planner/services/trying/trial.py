@@ -70,10 +70,9 @@ class WhatIf:
 
 def begun_coats(studio: Studio, now: datetime) -> tuple[PlannedCoat, ...]:
     """The planned coats that have begun by `now` and are not written down as poured."""
-    written = {(pour.piece, pour.coat) for pour in studio.poured}
     coats = studio.plan.coats if studio.plan is not None else ()
     begun = (one for one in coats if one.start <= now)
-    return tuple(one for one in begun if (one.piece, one.coat) not in written)
+    return tuple(one for one in begun if (one.piece, one.coat) not in studio.poured_coats)
 
 
 def as_followed(studio: Studio, now: datetime) -> Studio:
@@ -120,7 +119,7 @@ def done_with(trial: Trial, planned: Studio) -> Studio:
 
 def _unpoured(studio: Studio, before: Plan, after: Plan) -> tuple[PlannedCoat, ...]:
     """The coats of a new plan, those as they were before that nobody has written down."""
-    written = {(pour.piece, pour.coat) for pour in studio.poured}
+    written = studio.poured_coats
     were = {(one.piece, one.coat): one for one in before.coats}
     free = max((one.mix for one in after.coats), default=0)
     coats = []

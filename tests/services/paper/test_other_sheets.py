@@ -22,7 +22,7 @@ from studio_planner.services.paper.choosing import SheetKind, choices, sheet_of
 from studio_planner.services.paper.order_slip import order_slip
 from studio_planner.services.paper.pages import Day, Mark, PaperSize
 from studio_planner.services.paper.stock_list import stock_list
-from studio_planner.services.paper.week_sheet import first_day_of_week, week_sheet
+from studio_planner.services.paper.week_sheet import week_sheet
 from tests.services.mixing.bench_mixes import START, bench, plan_of, poured
 from tests.services.paper.printed import DAY, NOW, blocks, grams, seen, tables
 from tests.services.stocks.bottles import lot, nightly, stocked
@@ -56,7 +56,7 @@ def test_a_week_has_seven_days_from_the_studios_own_first() -> None:
     view = planned_week()
     assert days(view)[0].weekday == "Monday"
     sunday = replace(view.studio, units=Units(week_starts=6))
-    assert first_day_of_week(sunday, DAY) == date(2026, 2, 1)
+    assert sunday.units.first_of_week(DAY) == date(2026, 2, 1)
     assert [one.date for one in days(DeskView(sunday, NOW))][:2] == ["1 Feb", "2 Feb"]
     assert len(days(view)) == 7
     assert week_sheet(view, DAY).paper is PaperSize.A4
