@@ -2653,6 +2653,10 @@
         <translation>ist leer.</translation>
     </message>
     <message>
+        <source>It runs from {first} to {last}, and today is {today}. Choose the other order of its dates, or put the logger&apos;s clock right, correct the dates in the file and drop it again.</source>
+        <translation>Die Aufzeichnung reicht von {first} bis {last}, und heute ist {today}. Wähl die andere Reihenfolge der Datumsangaben, oder stell die Uhr des Loggers richtig, berichtige die Daten in der Datei und leg sie noch einmal ab.</translation>
+    </message>
+    <message>
         <source>{path} is a folder. What is wanted here is one CSV file of a logger.</source>
         <translation>{path} ist ein Ordner. Gesucht ist eine CSV-Datei eines Loggers.</translation>
     </message>
@@ -11183,8 +11187,8 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Farbmittel, etwa: 1,2 petrol; 0,4 weiß</translation>
     </message>
     <message>
-        <source>{part!r} is no mass and name; write it as 1.2 teal.</source>
-        <translation>{part!r} ist keine Masse mit Namen; schreib es wie 1,2 petrol.</translation>
+        <source>{part} is no mass and name; write it as 1.2 teal.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Its weights</source>

@@ -114,7 +114,7 @@ class ReadingWatch(QObject):
     def _look(
         self, key: str, file: WatchedFile, zone: ZoneInfo, existing: Sequence[Reading]
     ) -> None:
-        work = key, file, zone, existing
+        work = key, file, zone, existing, self._desk.clock.now()
         # A window that is closed meanwhile does not wait for it.
         self._at_work = Thread(target=_look_at, args=(work, self._answer), daemon=True)
         self._at_work.start()
@@ -185,12 +185,12 @@ def watching_words(watching: Watching, when: str) -> str:
 
 
 def _look_at(
-    work: tuple[str, WatchedFile, ZoneInfo, Sequence[Reading]], answer: _Answer
+    work: tuple[str, WatchedFile, ZoneInfo, Sequence[Reading], datetime], answer: _Answer
 ) -> None:
-    key, file, zone, existing = work
+    key, file, zone, existing, now = work
     growth, wrong = None, translate("watching", "The file could not be read.")
     try:
-        growth = grown(file, zone, existing)
+        growth = grown(file, zone, existing, now)
     except StudioError as error:
         wrong = str(error)
     finally:

@@ -21,7 +21,7 @@ from studio_planner.storage.room_log import LARGEST_BYTES, preview_room_log
 from studio_planner.storage.text_bytes import text_of
 
 if TYPE_CHECKING:
-    from collections.abc import Sequence
+    from collections.abc import Iterable, Sequence
     from pathlib import Path
 
     from studio_planner.craft.places import Place
@@ -43,6 +43,9 @@ MANY_READINGS = 20_000
 
 THIN_MINUTES = 10
 """A thinned log keeps one reading in so many minutes; a room's air is no faster than that."""
+
+AHEAD = timedelta(days=1)
+"""A logger that is told another zone is ahead by less; what lies further was never read."""
 
 _LONGEST_GAPS = 8
 
@@ -80,7 +83,7 @@ class LogLook:
     was laid over, as `overlap` says; `new` is what it adds, `merged`
     the place's whole record as it would be, `overlapping` how many of the new ones fall where
     it was read already (`present_stay`: they are not taken); `thinned` tells whether readings
-    were left out.
+    were left out. `now` is when it was looked at; None asks nothing of what lies ahead.
     """
 
     name: str
@@ -93,11 +96,27 @@ class LogLook:
     overlapping: int
     present_stay: bool
     thinned: bool
+    now: datetime | None = None
 
     @property
     def questions(self) -> tuple[str, ...]:
-        """What has to be answered before anything is kept."""
-        return self.found.questions
+        """What has to be answered, or put right, before anything is kept."""
+        return (*self.found.questions, *self._ahead())
+
+    def _ahead(self) -> Iterable[str]:
+        """Nothing was read tomorrow: the logger's clock or the order of dates is wrong."""
+        readings = self.found.readings
+        if self.now is None or not readings or readings[-1].when <= self.now + AHEAD:
+            return
+        text = translate(
+            "logs",
+            "It runs from {first} to {last}, and today is {today}. Choose the other order of "
+            "its dates, or put the logger's clock right, correct the dates in the file and "
+            "drop it again.",
+        )
+        yield text.format(
+            first=readings[0].when.date(), last=readings[-1].when.date(), today=self.now.date()
+        )
 
     @property
     def ready(self) -> bool:
@@ -134,10 +153,15 @@ def log_file(path: Path) -> LogFile:
 
 
 def look_at(
-    file: LogFile, zone: ZoneInfo, existing: Sequence[Reading], asked: LogAsked
+    file: LogFile,
+    zone: ZoneInfo,
+    existing: Sequence[Reading],
+    asked: LogAsked,
+    now: datetime | None = None,
 ) -> LogLook:
     """Look at a log for a place whose record is `existing`; takes seconds for a long one.
 
+    What lies more than a day after `now` (aware) is asked about.
     StudioFileError in one sentence that names the file when it is no log.
     """
     read_as = ZoneInfo("UTC") if asked.in_utc else zone
@@ -164,6 +188,7 @@ def look_at(
         overlapping=overlapping(existing, new),
         present_stay=asked.answers.overlap is Overlap.EXISTING_WINS,
         thinned=len(new) < len(found.readings),
+        now=now,
     )
 
 

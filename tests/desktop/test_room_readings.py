@@ -37,8 +37,10 @@ def section(desk: DeskWindow) -> RoomSection:
     return section_of(desk)
 
 
-def log_at(path: Path, heading: str, warmth: int = 20, rows: int = 30) -> Path:
-    start = datetime(2026, 12, 1, tzinfo=UTC)
+def log_at(
+    path: Path, heading: str, warmth: int = 20, rows: int = 30, year: int = 2026
+) -> Path:
+    start = datetime(year, 12, 1, tzinfo=UTC)
     lines = [heading]
     for row in range(rows):
         when = start + timedelta(minutes=30 * row)
@@ -94,6 +96,20 @@ def test_a_dropped_log_asks_previews_and_is_taken_as_one_change(
     assert preview.isHidden()
     desk.verbs["undo"].trigger()
     assert studio_of(desk) == before
+
+
+def test_a_log_of_next_year_is_not_taken_and_one_of_last_year_says_its_year(
+    qtbot: QtBot, section: RoomSection, tmp_path: Path
+) -> None:
+    preview = section.readings.preview
+    drop(section, log_at(tmp_path / "next.csv", "time,temperature_c", year=2027))
+    qtbot.waitUntil(lambda: preview.look is not None)
+    assert "to 2027-12-01, and today is 2026-1" in preview.questions.text()
+    assert not preview.take.isEnabled()
+    assert not preview.watch.isEnabled()
+    drop(section, log_at(tmp_path / "last.csv", "time,temperature_c", year=2025))
+    qtbot.waitUntil(lambda: preview.look is not None and preview.look.ready)
+    assert "(2025)" in preview.said.text()
 
 
 def test_times_without_a_zone_can_be_utc(

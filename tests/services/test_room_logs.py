@@ -122,6 +122,18 @@ def test_open_questions_are_answered_and_asked_no_more() -> None:
     assert look_at(warm, BERLIN, (), answered).ready
 
 
+def test_a_log_that_lies_ahead_is_not_taken_and_says_its_years() -> None:
+    file = csv(300)
+    last = look_at(file, BERLIN, (), LogAsked()).new[-1].when
+    early = last - timedelta(days=366)
+    look = look_at(file, BERLIN, (), LogAsked(), early)
+    (question,) = look.questions
+    assert f"to {last.date()}, and today is {early.date()}" in question
+    assert not look.ready
+    assert look_at(file, BERLIN, (), LogAsked(), last - timedelta(hours=14)).ready
+    assert look_at(file, BERLIN, (), LogAsked(), last + timedelta(days=400)).ready
+
+
 def test_local_times_can_be_read_as_utc() -> None:
     local = LogFile("shed.csv", csv(30).data.replace(b"Z,", b","))
     here = look_at(local, BERLIN, (), LogAsked())

@@ -8,6 +8,8 @@ from studio_planner.desktop import words
 from studio_planner.desktop.tongue import translate
 
 if TYPE_CHECKING:
+    from datetime import datetime
+
     from studio_planner.craft.settings import Units
     from studio_planner.desktop.words import Wall
     from studio_planner.services.room_logs import LogLook
@@ -26,8 +28,8 @@ def found_words(look: LogLook, wall: Wall, units: Units) -> list[str]:
         said.append(
             translate("room", "{count} readings, {first} to {last}, {low} to {high}.").format(
                 count=f"{len(found.readings):,}",
-                first=words.moment(found.readings[0].when, wall),
-                last=words.moment(found.readings[-1].when, wall),
+                first=_dated(look, found.readings[0].when, wall),
+                last=_dated(look, found.readings[-1].when, wall),
                 low=words.degrees(min(warmths), units, decimals=1),
                 high=words.degrees(max(warmths), units, decimals=1),
             )
@@ -53,6 +55,13 @@ def found_words(look: LogLook, wall: Wall, units: Units) -> list[str]:
             translate("room", "Nothing would be added: let the new ones replace the others.")
         )
     return [*said, *found.notes]
+
+
+def _dated(look: LogLook, when: datetime, wall: Wall) -> str:
+    """Day and time, with the year where it is another one than now."""
+    said = words.moment(when, wall)
+    this_year = look.now is None or look.now.year == when.year
+    return said if this_year else f"{said} ({when.year})"
 
 
 def _columns(look: LogLook) -> str:

@@ -15,12 +15,13 @@ from studio_planner.services.room_logs import look_at
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
+    from datetime import datetime
     from zoneinfo import ZoneInfo
 
     from studio_planner.craft.places import Reading
     from studio_planner.services.room_logs import LogAsked, LogFile
 
-    Wanted = tuple[LogFile, ZoneInfo, Sequence[Reading], LogAsked]
+    Wanted = tuple[LogFile, ZoneInfo, Sequence[Reading], LogAsked, datetime]
 
 _TELL_MS = 500
 
@@ -63,12 +64,17 @@ class LogWork(QObject):
         return self._begun is not None
 
     def begin(
-        self, file: LogFile, zone: ZoneInfo, existing: Sequence[Reading], asked: LogAsked
+        self,
+        file: LogFile,
+        zone: ZoneInfo,
+        existing: Sequence[Reading],
+        asked: LogAsked,
+        now: datetime,
     ) -> None:
-        """Look at a log; whatever was looked at before is let go."""
+        """Look at a log at `now` (aware); whatever was looked at before is let go."""
         self._number += 1
         self._begun = monotonic()
-        self._next = (file, zone, existing, asked)
+        self._next = (file, zone, existing, asked, now)
         self._telling.start()
         if self.thread_at_work is None:
             self._start()

@@ -199,7 +199,8 @@ class ReadingsPanel(QWidget):
         self.stop.show()
         self._going_on(0.0)
         zone = self._view.studio.time_zone
-        self.work.begin(self._file, zone, self._place.readings, asked)
+        now = self._desk.clock.now()
+        self.work.begin(self._file, zone, self._place.readings, asked, now)
 
     def _going_on(self, seconds: float) -> None:
         if self._file is not None:

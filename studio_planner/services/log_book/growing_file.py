@@ -79,8 +79,13 @@ class _Appended:
     known_lines: int
 
 
-def grown(watched: WatchedFile, zone: ZoneInfo, existing: Sequence[Reading]) -> Growth:
-    """Look at what was appended for a place whose record is `existing`.
+def grown(
+    watched: WatchedFile,
+    zone: ZoneInfo,
+    existing: Sequence[Reading],
+    now: datetime | None = None,
+) -> Growth:
+    """Look, at `now` (aware), at what was appended for a place whose record is `existing`.
 
     StudioFileError in one sentence when it can't be read or is no log any more; whoever watches
     keeps what was known then, and nothing is lost. While the look has questions it is not to be
@@ -89,7 +94,7 @@ def grown(watched: WatchedFile, zone: ZoneInfo, existing: Sequence[Reading]) -> 
     came = _appended(watched)
     if not came.data:
         return Growth(watched=watched, look=None, anew=False)
-    look = _look(watched, came.data, zone, existing)
+    look = _look(watched, came.data, zone, existing, now)
     if look.questions:
         return Growth(watched=watched, look=look, anew=came.anew)
     return Growth(
@@ -119,7 +124,11 @@ def taken_growth(place: Place, watched: WatchedFile, growth: Growth) -> Change:
 
 
 def _look(
-    watched: WatchedFile, data: bytes, zone: ZoneInfo, existing: Sequence[Reading]
+    watched: WatchedFile,
+    data: bytes,
+    zone: ZoneInfo,
+    existing: Sequence[Reading],
+    now: datetime | None,
 ) -> LogLook:
     wrong = not_a_log(data)
     if wrong:
@@ -128,7 +137,7 @@ def _look(
         )
     # What is let go when something comes does not stand in the way of it.
     kept = [one for one in existing if one.when != watched.passing]
-    return look_at(LogFile(watched.path.name, data), zone, kept, watched.asked)
+    return look_at(LogFile(watched.path.name, data), zone, kept, watched.asked, now)
 
 
 def _known(watched: WatchedFile, look: LogLook, came: _Appended) -> WatchedFile:
