@@ -32,7 +32,16 @@ from studio_planner.desktop.tongue import Language, speak
 from studio_planner.services.desk import DeskView
 from studio_planner.services.editing.changes import Change
 from studio_planner.services.paper.choosing import SheetKind, choices, sheet_of
-from studio_planner.services.paper.pages import Column, PaperSize, Part, Row, Sheet, Table
+from studio_planner.services.paper.pages import (
+    Column,
+    Fields,
+    LargeNumber,
+    PaperSize,
+    Part,
+    Row,
+    Sheet,
+    Table,
+)
 from tests.desktop import scenes
 
 if TYPE_CHECKING:
@@ -176,6 +185,23 @@ def test_what_belongs_together_is_not_divided_where_it_fits_a_page() -> None:
         for placed in page.blocks:
             assert isinstance(placed.block, Table)
             assert len(placed.block.rows) == 12
+
+
+@pytest.mark.usefixtures("qapp")
+@pytest.mark.parametrize("language", [Language.ENGLISH, Language.GERMAN])
+def test_a_mix_in_three_colours_fits_one_page_with_its_clock(language: Language) -> None:
+    speak(language)
+    pages = PaperPages(every_sheet()[0]).pages
+    numbers = [
+        [one.block.number for one in page.blocks if isinstance(one.block, LargeNumber)]
+        for page in pages
+    ]
+    mixes = [page for page, found in zip(pages, numbers, strict=True) if found]
+    assert len(mixes) > 1
+    for page in mixes:
+        assert isinstance(page.blocks[-1].block, Fields)
+    # What follows all of them comes after the last.
+    assert [bool(found) for found in numbers] == sorted(map(bool, numbers), reverse=True)
 
 
 @pytest.mark.usefixtures("qapp")

@@ -15,7 +15,7 @@ _TEETH = 7
 _TOOTH = 1.5
 """The torn ends of a strip of tape: how many teeth, and how deep [mm]."""
 
-_FIELD_HEIGHT = 9.8
+_FIELD_HEIGHT = 9.4
 _FIELD_GAP = 3.0
 _AFTER = 4.0
 _INDENT = 5.0

@@ -20,7 +20,7 @@ _PAD = 0.9
 _WRITE, _WRITE_LARGE = 6.6, 8.0
 """How high a row is at least that is written into with gloves on [mm]."""
 
-_AFTER = 4.0
+_AFTER = 3.4
 """Under a table [mm]."""
 
 

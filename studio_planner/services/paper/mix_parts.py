@@ -137,11 +137,8 @@ class MixParts:
         first = sheet.coats[0]
         coat = self.studio.piece(first.piece).coat(first.coat)
         when = span_said(self.studio, sheet.start, sheet.end, day)
-        lines = [
-            capital(kind_word(coat.kind)),
-            sheet.product.name,
-            f"{when}, {self._person(first.person)}" if first.person else when,
-        ]
+        who = [self._person(first.person)] if first.person else []
+        lines = [capital(kind_word(coat.kind)), ", ".join((sheet.product.name, when, *who))]
         if len(sheet.coats) == 1:
             lines.append(", ".join(self._piece(first).cells))
         if time.portion.parts > 1:
@@ -201,9 +198,9 @@ class MixParts:
             title=translate("paper", "After the pour"),
             columns=(
                 Column(head=translate("paper", "planned"), share=0.28),
-                Column(head=translate("paper", "no."), share=0.09),
-                Column(head="", share=0.50),
-                Column(head=translate("paper", "really"), share=0.13, write=True),
+                Column(head=translate("paper", "no."), share=0.10),
+                Column(head="", share=0.51),
+                Column(head=translate("paper", "really"), share=0.11, write=True),
             ),
             rows=tuple(
                 Row(

@@ -92,10 +92,10 @@ def weigh_table(studio: Studio, portion: MixPortion, lots: Mapping[LotPart, str]
     return Table(
         title=translate("paper", "Weigh: set each empty cup to zero first"),
         columns=(
-            Column(head="", share=0.47),
-            Column(head=translate("paper", "add"), share=0.19, right=True),
-            Column(head=translate("paper", "scale shows"), share=0.19, right=True),
-            Column(head=translate("paper", "really"), share=0.15, write=True),
+            Column(head="", share=0.50),
+            Column(head=translate("paper", "add"), share=0.18, right=True),
+            Column(head=translate("paper", "scale shows"), share=0.18, right=True),
+            Column(head=translate("paper", "really"), share=0.14, write=True),
         ),
         rows=tuple(rows),
         large=True,
