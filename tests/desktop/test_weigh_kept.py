@@ -273,3 +273,55 @@ def test_a_tap_that_no_longer_fits_on_the_disk_is_not_taken(
     assert studio_of(weigh) == studio
     weigh.begin()
     assert weigh.work.running == before
+
+
+@pytest.mark.parametrize("do", [Do.MEET, Do.STIR, Do.POUR])
+def test_a_tap_on_what_another_window_went_on_with_shows_that_and_overwrites_nothing(
+    qtbot: QtBot, weigh: WeighWindow, clock: StillClock, studio_path: Path, do: Do
+) -> None:
+    tap_until(weigh, clock, do)
+    _, scale = another_desk(qtbot, clock, studio_path)
+    clock.when += timedelta(seconds=20)
+    tap(weigh.target)
+    ahead = weigh.work.running
+    clock.when += timedelta(seconds=5)
+    tap(scale.target)
+    assert scale.work.running == weigh.work.running == ahead
+    assert "went on in another window" in scale.said.text()
+    assert scale.verb.text() == weigh.verb.text()
+    tap_until(scale, clock, Do.WRITTEN)
+    assert "another window" not in scale.said.text()
+    studio = studio_of(scale)
+    assert [mix.batch for mix in studio.standing_mixes] == [1]
+    assert [pour.batch for pour in studio.poured] == [1]
+    QTest.keyClick(weigh, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+    assert weigh.work.running == scale.work.running
+    assert "went on in another window" in weigh.said.text()
+    assert studio_of(weigh) == studio
+
+
+def test_a_mix_that_was_ended_in_another_window_is_not_begun_again(
+    qtbot: QtBot, weigh: WeighWindow, clock: StillClock, studio_path: Path
+) -> None:
+    tap_until(weigh, clock, Do.STIR)
+    _, scale = another_desk(qtbot, clock, studio_path)
+    scale.work.throw_away()
+    clock.when += timedelta(seconds=20)
+    tap(weigh.target)
+    assert weigh.work.running is None
+    assert "was ended in another window" in weigh.said.text()
+
+
+def test_a_mix_is_begun_in_one_window_only(
+    qtbot: QtBot, weigh: WeighWindow, clock: StillClock, studio_path: Path
+) -> None:
+    desk = DeskWindow(clock, look=Look.LIGHT, data_folder=lambda: studio_path.parent / "data")
+    qtbot.addWidget(desk)
+    assert desk.open_path(studio_path)
+    desk.verbs["weigh"].trigger()
+    tap(weigh.target)
+    clock.when += timedelta(seconds=20)
+    scale = desk.others.scale
+    tap(scale.target)
+    assert scale.work.running == weigh.work.running
+    assert "went on in another window" in scale.said.text()

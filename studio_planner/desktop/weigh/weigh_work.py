@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import StudioError
 from studio_planner.desktop.tongue import translate
+from studio_planner.services.editing.changes import Change
 from studio_planner.services.log_book.corrections import withdrawn
 from studio_planner.services.mix_run.stand import Do
 from studio_planner.services.mix_run.taps import RunningMix, Tap, TapKind
@@ -27,7 +28,6 @@ if TYPE_CHECKING:
     from studio_planner.craft.plans import PlannedCoat
     from studio_planner.craft.studio import Studio
     from studio_planner.desktop.page import PageDesk
-    from studio_planner.services.editing.changes import Change
     from studio_planner.services.mix_run.kept_file import KeptMix
     from studio_planner.services.mix_run.stand import Stand
 
@@ -36,7 +36,8 @@ class WeighWork:
     """The running mix of the desk's studio; `trouble` is what went wrong last, in a sentence.
 
     A tap is in the file before anything else is done with it. Whatever the log refuses, the
-    tap that asked for it is taken back, so that what is shown is what is so.
+    tap that asked for it is taken back, so that what is shown is what is so. Where another
+    window went on with the mix, nothing is done but to show it as it stands there.
     """
 
     def __init__(self, desk: PageDesk, kept: Callable[[], KeptMix | None]) -> None:
@@ -75,7 +76,30 @@ class WeighWork:
                 "The mix that was on the scale is of a piece that is gone; it is forgotten.",
             )
         else:
+            self._see_others()
             self._told()  # what a kill came before
+
+    def _see_others(self) -> None:
+        """Read what others have written, so that the log is not told twice."""
+        session = self._desk.session
+        if session is not None and session.changed_elsewhere():
+            self._change(Change("", lambda studio: studio))
+
+    def _is_ours(self) -> bool:
+        """Whether nobody else went on with the mix; else it is taken up as it stands now."""
+        kept = self._kept()
+        if kept is None or kept.holds(self.running):
+            return True
+        self.look()
+        if not self.trouble:
+            self.trouble = (
+                translate("weigh", "The mix was ended in another window.")
+                if self.running is None
+                else translate(
+                    "weigh", "The mix went on in another window; this is how it stands now."
+                )
+            )
+        return False
 
     def _take_up(self, kept: KeptMix) -> None:
         self.running = kept.read()
@@ -112,7 +136,8 @@ class WeighWork:
     def begin(self, coats: tuple[PlannedCoat, ...], lot_a: str, lot_b: str) -> bool:
         """Begin to weigh a mix of the plan."""
         session = self._desk.session
-        if session is None:
+        self.trouble = ""
+        if session is None or not self._is_ours():
             return False
         return self._set(RunningMix(coats=coats, begun=session.now(), lot_a=lot_a, lot_b=lot_b))
 
@@ -122,6 +147,8 @@ class WeighWork:
         if session is None or running is None:
             return False
         self.trouble = ""
+        if not self._is_ours():
+            return False
         if not self._set(running.tapped(Tap(kind=kind, at=session.now(), grams=grams))):
             return False
         if self._told():
@@ -142,8 +169,9 @@ class WeighWork:
                 return True
             if not self._change(missing.change):
                 return False
-            if missing.batches != running.batches:
-                self._set(replace(running, batches=missing.batches))
+            numbered = replace(running, batches=missing.batches)
+            if numbered != running and not self._set(numbered):
+                return False
 
     def undo(self) -> bool:
         """Take the last tap back, and what the log was told because of it."""
@@ -151,6 +179,8 @@ class WeighWork:
         if running is None:
             return False
         self.trouble = ""
+        if not self._is_ours():
+            return False
         if not running.taps:
             self._forget()
             return True
@@ -224,7 +254,7 @@ class WeighWork:
     def throw_away(self) -> bool:
         """Give the mix up; what was used up of it stays in the log as weighed."""
         session, running, stand = self._desk.session, self.running, self.stand
-        if session is None or running is None:
+        if session is None or running is None or not self._is_ours():
             return False
         changes = (
             () if stand is None else thrown_away(session.studio, running, stand, session.now())
@@ -236,7 +266,8 @@ class WeighWork:
 
     def finish(self) -> None:
         """Let a mix go that is written down."""
-        self._forget()
+        if self._is_ours():
+            self._forget()
 
     def _set(self, running: RunningMix) -> bool:
         kept = self._kept()

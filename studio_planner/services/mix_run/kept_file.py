@@ -67,6 +67,19 @@ class KeptMix:
                     ).format(path=aside)
                 ) from error
 
+    def holds(self, running: RunningMix | None) -> bool:
+        """Whether this mix is what is kept (None: no mix), so nobody else went on meanwhile.
+
+        True too when it cannot be read: who is about to keep a mix has it whole.
+        """
+        try:
+            there = self.read()
+        except StudioFileError:
+            return True
+        if there is None or running is None:
+            return there is running
+        return _text(there) == _text(running)
+
     def forget(self) -> None:
         """Keep it no more; StudioFileError in one sentence when it cannot be taken away."""
         with told_about(self.path):
