@@ -483,6 +483,10 @@
         <translation>Es gibt noch keinen Plan für einen Kalender: Plane zuerst.</translation>
     </message>
     <message>
+        <source>{name} is being written…</source>
+        <translation>{name} wird geschrieben…</translation>
+    </message>
+    <message>
         <source>{count} event</source>
         <translation>{count} Termin</translation>
     </message>
@@ -501,6 +505,14 @@
     <message>
         <source>Import it into a calendar of its own.</source>
         <translation>Importiere die Datei in einen eigenen Kalender.</translation>
+    </message>
+    <message>
+        <source>{name} holds {events}:</source>
+        <translation>{name} enthält {events}:</translation>
+    </message>
+    <message>
+        <source>nothing that is planned for then or for it lies ahead.</source>
+        <translation>Dafür ist nichts geplant, was noch bevorsteht.</translation>
     </message>
     <message>
         <source>The whole &amp;plan…</source>
@@ -3030,6 +3042,10 @@
     <message>
         <source>All colourants together are {share} % of the mix; that is much.</source>
         <translation>Alle Farbmittel zusammen sind {share} % der Mischung; das ist viel.</translation>
+    </message>
+    <message>
+        <source>More than {total} must not be in one cup, and less than {smallest} cannot be weighed exactly enough on this scale: use a finer one.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{needed} would do, but less than {total} cannot be weighed exactly enough on this scale.</source>
@@ -11158,6 +11174,14 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>The mix that was on the scale is of a piece that is gone; it is forgotten.</source>
         <translation>Die Mischung auf der Waage war für ein Stück, das es nicht mehr gibt; sie ist vergessen.</translation>
+    </message>
+    <message>
+        <source>The mix was ended in another window.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The mix went on in another window; this is how it stands now.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The studio was changed since: take these pours back in the log.</source>

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import time
+from datetime import time, timedelta
 from typing import TYPE_CHECKING
 
 import pytest
@@ -159,10 +159,24 @@ def test_calendar_files_are_written_where_the_maker_says(
 ) -> None:
     answers["calendar"] = target = tmp_path / "phone.ics"
     getattr(section_of(window).phone, which).click()
+    assert window.notice.words == "phone.ics is being written…"
     qtbot.waitUntil(lambda: "phone.ics holds" in window.notice.words)
     text = target.read_text(encoding="utf-8")
     assert text.startswith("BEGIN:VCALENDAR")
     assert "BEGIN:VALARM" in text
+
+
+def test_a_calendar_without_an_event_says_why(
+    qtbot: QtBot,
+    window: DeskWindow,
+    clock: scenes.StillClock,
+    answers: dict[str, Path | None],
+    tmp_path: Path,
+) -> None:
+    answers["calendar"] = tmp_path / "later.ics"
+    clock.when += timedelta(days=700)
+    section_of(window).phone.week.click()
+    qtbot.waitUntil(lambda: "later.ics holds 0 events: nothing that" in window.notice.words)
 
 
 def test_a_test_event_is_written_for_the_phone(

@@ -123,6 +123,9 @@ class CalendarFiles(QObject):
 
             return write_calendar(path, target, now, voice, only)
 
+        # A moment on a busy machine: whoever asked sees that it has begun.
+        writing = translate("calendar", "{name} is being written…")
+        self._desk.tell(writing.format(name=target.name))
         self._begun().do(work, lambda made: self._written(target, made), self._refused)
 
     def _asked(self, name: str) -> Path | None:
@@ -146,6 +149,11 @@ class CalendarFiles(QObject):
                 "calendar", "{name} holds {events}, and {gone} that were called off."
             )
         into = translate("calendar", "Import it into a calendar of its own.")
+        if not made.events + made.cancelled:
+            said = translate("calendar", "{name} holds {events}:")
+            into = translate(
+                "calendar", "nothing that is planned for then or for it lies ahead."
+            )
         words = said.format(name=target.name, events=events, gone=made.cancelled)
         self._desk.tell(f"{words} {into}")
 
