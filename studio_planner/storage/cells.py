@@ -1,14 +1,14 @@
 """Between one noun and the cells of its row.
 
-The form of a table's rows is walked once, into a function that is then called for each row: a
-room's log has tens of thousands of them.
+The form of a table's rows is walked once, into a function that is then called for each row, or
+for all of them where they are plain cells: a room's log has tens of thousands of them.
 """
 
 from __future__ import annotations
 
-import operator
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from datetime import date, datetime, time
+from operator import attrgetter, index
 from typing import Any
 
 from studio_planner.storage.forms import Choice, Fixed, Form, Lookup, Maybe, Noun, Scalar
@@ -26,6 +26,9 @@ Cell = str | int | float | None
 Writer = Callable[[Any], list[Cell]]
 """Gives the cells for a value, without what is kept in tables of its own."""
 
+ColumnsWriter = Callable[[Sequence[Any]], Iterable[Iterable[Cell]]]
+"""Gives for many values one column after the other; errors as a Writer's, at any value."""
+
 Reader = Callable[[Iterator[Cell], Mapping[str, object]], object]
 """Makes a value from its cells and from what its own tables gave, by field.
 
@@ -34,7 +37,7 @@ InvalidEntry where a rule of the craft is broken.
 """
 
 _TO_CELL: dict[type, Callable[[Any], Cell]] = {
-    int: operator.index,
+    int: index,
     bool: int,
     float: float,
     datetime: microseconds_of,
@@ -71,14 +74,19 @@ def writer_of(form: Form) -> Writer:
             return _choice_writer(form) if isinstance(form, Choice) else lambda _: []
 
 
+def columns_writer_of(form: Form) -> ColumnsWriter:
+    """Make the writer for many values of that form at once."""
+    parts = form.parts if isinstance(form, Noun) else ()
+    plain = [(part.name, to) for part in parts if (to := _one_cell(part.form)) is not None]
+    if not parts or len(plain) < len(parts):
+        write = writer_of(form)
+        return lambda values: zip(*map(write, values), strict=True)
+    # As a reading is: nothing but cells of its own.
+    return lambda values: [map(to, map(attrgetter(name), values)) for name, to in plain]
+
+
 def _noun_writer(form: Noun) -> Writer:
-    parts = [part for part in form.parts if not is_branch(part.form)]
-    plain = [to for part in parts if (to := _one_cell(part.form)) is not None]
-    if len(plain) == len(parts) > 1:
-        # As a reading is: nothing but cells of its own.
-        values = operator.attrgetter(*(part.name for part in parts))
-        return lambda value: [to(one) for to, one in zip(plain, values(value), strict=True)]
-    own = [(part.name, writer_of(part.form)) for part in parts]
+    own = [(p.name, writer_of(p.form)) for p in form.parts if not is_branch(p.form)]
     return lambda value: [cell for name, write in own for cell in write(getattr(value, name))]
 
 
