@@ -740,8 +740,8 @@
         <translation>{name} ist nicht enthalten: als Pigment mit Preis eintragen.</translation>
     </message>
     <message>
-        <source>{name} is not weighed and not in it: enter it with the blank.</source>
-        <translation>{name} wird nicht gewogen und ist nicht enthalten: beim Rohling mit eintragen.</translation>
+        <source>{name} costs nothing in this sum: it is laid by the sheet, not weighed. Add the price of its sheets to that of the blank.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{stuff} is not in it: enter a bottle with its price.</source>
@@ -976,6 +976,14 @@
         <translation>{count} fällig</translation>
     </message>
     <message>
+        <source>{count} due, reminders stopped</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reminders stopped</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Nothing is due</source>
         <translation>Nichts ist fällig</translation>
     </message>
@@ -1106,6 +1114,10 @@
     <message>
         <source>This desk does not remind.</source>
         <translation>Dieses Fenster erinnert nicht.</translation>
+    </message>
+    <message>
+        <source>Reminders cannot be written down: {why}</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -3045,7 +3057,7 @@
     </message>
     <message>
         <source>More than {total} must not be in one cup, and less than {smallest} cannot be weighed exactly enough on this scale: use a finer one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehr als {total} dürfen nicht in einen Becher, und weniger als {smallest} lassen sich auf dieser Waage nicht genau genug wiegen: nimm eine feinere.</translation>
     </message>
     <message>
         <source>{needed} would do, but less than {total} cannot be weighed exactly enough on this scale.</source>
@@ -6783,7 +6795,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>{means} failed: {error}</source>
-        <translation type="unfinished"></translation>
+        <translation>{means} ging nicht: {error}</translation>
     </message>
 </context>
 <context>
@@ -7747,8 +7759,8 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>{name} ist nach etwa so langer Zeit so warm wie die Luft.</translation>
     </message>
     <message>
-        <source>{value:g} is outside {low:g} to {high:g}.</source>
-        <translation>{value:g} liegt außerhalb von {low:g} bis {high:g}.</translation>
+        <source>{value} is outside {low} to {high}.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>give it a name.</source>

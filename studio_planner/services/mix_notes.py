@@ -22,10 +22,13 @@ _ADDED = 1.005
 """From half a per cent on it is worth saying that a mix is larger than it has to be."""
 
 
-def notes_on(studio: Studio, coat: Coat, needed: float, total: float) -> tuple[str, ...]:
+def notes_on(
+    studio: Studio, coat: Coat, needed: float, total: float, smallest: float = 0.0
+) -> tuple[str, ...]:
     """Give the sentences on one mix: what is not weighed, the smallest mix, much colourant.
 
-    `needed` is what the coats and the cups take, `total` what is weighed, both in grams.
+    `needed` is what the coats and the cups take, `total` what is weighed, `smallest` the mix
+    from which on the scale is exact enough, all in grams.
     """
     if studio.product(coat.product).kind is ProductKind.LEAF:
         return (translate("mixing", "Leaf is laid, not weighed."),)
@@ -40,7 +43,18 @@ def notes_on(studio: Studio, coat: Coat, needed: float, total: float) -> tuple[s
                 "mixing", "All colourants together are {share} % of the mix; that is much."
             ).format(share=figure(f"{100 * share:.1f}"))
         )
-    if total > needed * _ADDED and total - needed > 1.0:
+    if total * _ADDED < smallest:
+        notes.append(
+            translate(
+                "mixing",
+                "More than {total} must not be in one cup, and less than {smallest} cannot be "
+                "weighed exactly enough on this scale: use a finer one.",
+            ).format(
+                total=grams_said(total, studio.units),
+                smallest=grams_said(smallest, studio.units),
+            )
+        )
+    elif total > needed * _ADDED and total - needed > 1.0:
         notes.append(
             translate(
                 "mixing",

@@ -2,7 +2,8 @@
 
 A heats itself and B in one vessel, so a mix larger than its product's largest cup is weighed
 and mixed in equal portions, each by itself. Everything on the scale is a whole number of its
-steps. A portion is never so small that the step would spoil its ratio; its cups add up to it.
+steps. A portion is so large that the step does not spoil its ratio, as far as one cup may hold
+that much: it never holds more. Its cups add up to it.
 Its cups come in the order to pour them: what does not sink first, the heaviest last.
 """
 
@@ -211,14 +212,29 @@ class _Whole:
         settings = self.studio.settings
         spread = sum(self.grams) / self.parts
         needed = spread + len(self.colours) * settings.cup_loss_g if spread > 0.0 else 0.0
-        a_grams, b_grams, total = _on_the_scale(self.product, needed, settings)
+        smallest = smallest_mix_grams(self.studio, self.product)
+        wanted = max(needed, smallest) if needed > 0.0 else 0.0
+        a_grams, b_grams, total = _on_the_scale(self.product, wanted, settings.scale_step_g)
         return {
             "spread_grams": spread,
             "total_grams": total,
             "a_grams": a_grams,
             "b_grams": b_grams,
-            "notes": notes_on(self.studio, self.coat, needed, total),
+            "notes": notes_on(self.studio, self.coat, needed, total, smallest),
         }
+
+
+def smallest_mix_grams(studio: Studio, product: Product) -> float:
+    """The smallest mix [g] that the studio's scale weighs within the ratio's tolerance.
+
+    A product that is not mixed can be weighed from one step of the scale on.
+    """
+    settings = studio.settings
+    if product.kind is not ProductKind.TWO_PART:
+        return settings.scale_step_g
+    return ratio_by_weight(product).smallest_mix(
+        settings.scale_step_g, settings.ratio_tolerance_pct / 100.0
+    )
 
 
 def _portions(product: Product, spread: float, lost: float) -> int:
@@ -230,14 +246,14 @@ def _portions(product: Product, spread: float, lost: float) -> int:
 
 
 def _on_the_scale(
-    product: Product, needed: float, settings: Settings
+    product: Product, needed: float, step: float
 ) -> tuple[float | None, float | None, float]:
-    step = settings.scale_step_g
     if product.kind is not ProductKind.TWO_PART or needed <= 0.0:
         return None, None, _steps_up(needed, step)
     ratio = ratio_by_weight(product)
-    smallest = ratio.smallest_mix(step, settings.ratio_tolerance_pct / 100.0)
-    a_grams = _steps_up(ratio.parts(max(needed, smallest)).a_grams, step)
+    # Heat counts more than a coarse scale: no rounding takes a cup over what it may hold.
+    most = max(_steps_down(ratio.parts(product.cup_limit_g).a_grams, step), step)
+    a_grams = min(_steps_up(ratio.parts(needed).a_grams, step), most)
     b_grams = on_steps(ratio.b_for(a_grams), step)
     return a_grams, b_grams, on_steps(a_grams + b_grams, step)
 
@@ -275,6 +291,10 @@ def _cup(number: int, colour: Colour, mix_grams: float, step: float) -> Cup:
 def on_steps(grams: float, step: float) -> float:
     """Give a mass as the scale shows it: the nearest whole number of its steps, in grams."""
     return round(round(grams / step) * step, 6)
+
+
+def _steps_down(grams: float, step: float) -> float:
+    return round(math.floor(grams / step + 1e-9) * step, 6)
 
 
 def _steps_up(grams: float, step: float) -> float:

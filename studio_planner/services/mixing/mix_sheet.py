@@ -13,9 +13,9 @@ from studio_planner.services.mixing.splitting import (
     Saving,
     Split,
     saved_by_sharing,
-    smallest_mix_grams,
     split_of,
 )
+from studio_planner.services.weighing import smallest_mix_grams
 
 if TYPE_CHECKING:
     from datetime import datetime

@@ -5,14 +5,11 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from studio_planner.craft.amounts import ratio_by_weight
-from studio_planner.craft.products import ProductKind
 from studio_planner.services.mixing.cup_plan import PortionTime, portion_time
 from studio_planner.services.weighing import amounts_of, weigh_mix
 
 if TYPE_CHECKING:
     from studio_planner.craft.plans import PlannedCoat
-    from studio_planner.craft.products import Product
     from studio_planner.craft.studio import Studio
 
 _MOST_PORTIONS = 8
@@ -43,19 +40,6 @@ class Saving:
     mixes: int
     grams: float
     minutes: float
-
-
-def smallest_mix_grams(studio: Studio, product: Product) -> float:
-    """The smallest mix [g] that the studio's scale weighs within the ratio's tolerance.
-
-    A product that is not mixed can be weighed from one step of the scale on.
-    """
-    settings = studio.settings
-    if product.kind is not ProductKind.TWO_PART:
-        return settings.scale_step_g
-    return ratio_by_weight(product).smallest_mix(
-        settings.scale_step_g, settings.ratio_tolerance_pct / 100.0
-    )
 
 
 def split_of(studio: Studio, coats: tuple[PlannedCoat, ...]) -> Split:

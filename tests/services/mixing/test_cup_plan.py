@@ -19,12 +19,8 @@ from studio_planner.services.mixing.cup_plan import (
     STIR_MINUTES,
     portion_time,
 )
-from studio_planner.services.mixing.splitting import (
-    saved_by_sharing,
-    smallest_mix_grams,
-    split_of,
-)
-from studio_planner.services.weighing import amounts_of
+from studio_planner.services.mixing.splitting import saved_by_sharing, split_of
+from studio_planner.services.weighing import amounts_of, smallest_mix_grams
 from tests.services.mixing.bench_mixes import (
     FLOOD,
     THREE,
