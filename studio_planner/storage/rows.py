@@ -134,7 +134,12 @@ def _write_below(
         old, new = (tuple(_spread(form, getattr(one, name))) for one in pair)
         if old == new:
             continue
-        kept = _alike(old, new)
+        last = connection.execute(
+            f'SELECT max(position) FROM "{table.name}" WHERE owner = ?',  # noqa: S608 - likewise
+            (number,),
+        ).fetchone()
+        # Where another program has taken rows out, places are not those that were counted.
+        kept = _alike(old, new) if last == (len(old) - 1,) else 0
         connection.execute(
             f'DELETE FROM "{table.name}" WHERE owner = ? AND position >= ?',  # noqa: S608 - likewise
             (number, kept),

@@ -473,6 +473,24 @@ def test_readings_are_the_same_however_they_came_about(
         assert read(studio_path) == _with_readings(full_studio, after)
 
 
+def test_readings_that_another_program_took_out_take_no_others_along(
+    studio_path: Path, full_studio: Studio
+) -> None:
+    many = [20.0 + minute for minute in range(9)]
+    with open_studio(studio_path) as file:
+        file.write(_with_readings(full_studio, many))
+    with sqlite3.connect(studio_path) as other:
+        other.execute("DELETE FROM places_readings WHERE owner = 1 AND position = 3")
+    other.close()
+    with open_studio(studio_path) as file:
+        left = file.read()
+        room, *others = left.places
+        more = Reading(when=NOON + timedelta(hours=1), celsius=30.0)
+        longer = replace(room, readings=(*room.readings, more))
+        file.write(replace(left, places=(longer, *others)))
+    assert read(studio_path).places[0] == longer
+
+
 def test_places_that_come_go_or_move_are_written_whole(
     studio_path: Path, full_studio: Studio
 ) -> None:
