@@ -740,8 +740,8 @@
         <translation>{name} ist nicht enthalten: als Pigment mit Preis eintragen.</translation>
     </message>
     <message>
-        <source>{name} costs nothing in this sum: it is laid by the sheet, not weighed. Add the price of its sheets to that of the blank.</source>
-        <translation type="unfinished"></translation>
+        <source>{name} costs nothing in this sum: it is laid by the sheet, not weighed. Enter the price of its sheets with that of the blank.</source>
+        <translation>{name} kostet in dieser Summe nichts: Es wird blattweise aufgelegt, nicht gewogen. Trag den Preis seiner Blätter mit dem des Rohlings ein.</translation>
     </message>
     <message>
         <source>{stuff} is not in it: enter a bottle with its price.</source>
@@ -7760,7 +7760,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>{value} is outside {low} to {high}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{value} liegt außerhalb von {low} bis {high}.</translation>
     </message>
     <message>
         <source>give it a name.</source>

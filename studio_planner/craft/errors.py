@@ -16,7 +16,7 @@ from typing import TYPE_CHECKING
 
 from typing_extensions import override
 
-from studio_planner.craft.tongue import translate
+from studio_planner.craft.tongue import figure, translate
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
@@ -86,8 +86,9 @@ class Rulebook:
     def between(self, value: float, low: float, high: float, field: str) -> None:
         """Require a finite number from `low` to `high`, both allowed."""
         if not low <= value <= high:  # so is NaN
-            sentence = translate("rules", "{value:g} is outside {low:g} to {high:g}.")
-            self._break(field, sentence.format(value=value, low=low, high=high))
+            sentence = translate("rules", "{value} is outside {low} to {high}.")
+            said, least, most = (figure(f"{one:.10g}") for one in (value, low, high))
+            self._break(field, sentence.format(value=said, low=least, high=most))
 
     def named(self, value: str, field: str = "name") -> None:
         """Require a text that is not blank."""

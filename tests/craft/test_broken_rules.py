@@ -122,3 +122,10 @@ def test_no_plan_keeps_every_reason() -> None:
     error = NoPlanPossible(["There is no spot.", "There are no hands."])
     assert error.reasons == ("There is no spot.", "There are no hands.")
     assert str(error) == "There is no spot. There are no hands."
+
+
+def test_a_large_limit_is_written_out() -> None:
+    rules = Rulebook("bottle")
+    rules.between(-5, 0, 1_000_000, "new_g")
+    with pytest.raises(InvalidEntry, match="-5 is outside 0 to 1000000"):
+        rules.close()

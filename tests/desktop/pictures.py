@@ -32,6 +32,7 @@ from studio_planner.desktop.page_keys import (
     STUDIO,
 )
 from studio_planner.desktop.pages.pieces_page import PiecesPage
+from studio_planner.desktop.pages.stock_page import BOTTLES, PIGMENTS, PRICES
 from studio_planner.desktop.pages.studio_page import BACKUPS, HANDS, ROOM, RULES, UNITS
 from studio_planner.desktop.piece_pages.part_names import BLANK, PATTERNS, PHOTOS, STACK
 from studio_planner.desktop.theme import Look
@@ -50,6 +51,7 @@ if TYPE_CHECKING:
 DAY = date(2026, 12, 7)
 AT = time(19, 10)
 SECTIONS = (HANDS, ROOM, UNITS, RULES, REMINDERS, BACKUPS)
+STOCK_SECTIONS = (BOTTLES, PIGMENTS, PRICES)
 PARTS = (BLANK, PHOTOS, PATTERNS)
 PAGES = (ORDERS, PIECES, PRODUCTS, STUDIO, QUESTIONS, LOG, STOCK)
 SMALLEST = 0
@@ -147,8 +149,12 @@ def _look(app: QApplication, window: DeskWindow) -> None:
 
 
 def _each_page(app: QApplication, window: DeskWindow) -> Iterator[str]:
-    """Every page, the sections of the studio and the parts of a piece, each in its turn."""
-    sections = [(f"{STUDIO}-{key}", STUDIO, key) for key in SECTIONS]
+    """Every page, the sections of studio and stock, the parts of a piece, each in turn."""
+    sections = [
+        (f"{page}-{key}", page, key)
+        for page, keys in ((STUDIO, SECTIONS), (STOCK, STOCK_SECTIONS))
+        for key in keys
+    ]
     for name, page, key in [*((page, page, "") for page in PAGES), *sections]:
         window.go_to(page, key)
         _turn(app)

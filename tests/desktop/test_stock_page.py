@@ -10,10 +10,11 @@ import pytest
 from PySide6.QtCore import QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QImage, QPainter
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QLabel, QPushButton
+from PySide6.QtWidgets import QApplication, QLabel, QPushButton, QScrollArea
 
 from studio_planner.craft.prices import PriceRule
 from studio_planner.craft.stock import LotPart
+from studio_planner.desktop.forms.noun_list import NounList
 from studio_planner.desktop.page_keys import STOCK
 from studio_planner.desktop.pages.stock_page import BOTTLES, ENOUGH, PIGMENTS, PRICES, StockPage
 from studio_planner.desktop.stock_pages.bottle_drawing import Filled, draw_bottle
@@ -330,3 +331,22 @@ def test_what_is_reserved_is_told_from_what_is_free_without_colour() -> None:
     assert free != nothing
     assert len(reserved) > 1
     assert max(reserved) - min(reserved) > 60
+
+
+@pytest.mark.parametrize("key", [BOTTLES, PIGMENTS])
+def test_in_a_narrow_window_the_list_is_over_the_form_and_nothing_scrolls_sideways(
+    desk: DeskWindow, page: StockPage, key: str
+) -> None:
+    desk.resize(640, 480)
+    desk.go_to(STOCK, key)
+    QApplication.processEvents()
+    section = page.section(key)
+    for scroll in section.findChildren(QScrollArea):
+        assert scroll.horizontalScrollBar().maximum() == 0
+    desk.resize(1280, 800)
+    QApplication.processEvents()
+    (things,) = section.findChildren(NounList)
+    assert things.height() > section.height() / 2
+    buttons = (things.add_button, things.copy_button, things.remove_button)
+    ends = [(one.x(), one.x() + one.width()) for one in buttons]
+    assert all(end <= begin for (_, end), (begin, _) in pairwise(ends))

@@ -90,7 +90,7 @@ def test_what_an_order_costs_is_told_piece_by_piece(terminal: Terminal, sample: 
     found = terminal("cost", sample, "atrium", "--json").json
     assert sum(one["cost"] for one in found["pieces"]) == pytest.approx(found["cost"])
     said = _joined(terminal("cost", sample, "atrium").out)
-    assert "Ember leaf, copper tone is not weighed and not in it" in said
+    assert "Ember leaf, copper tone costs nothing in this sum" in said
     assert "Agreed: 480.00 EUR, of which " in said
 
 

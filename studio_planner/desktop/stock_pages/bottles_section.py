@@ -16,6 +16,7 @@ from studio_planner.desktop.stock_pages.bottle_drawing import filled
 from studio_planner.desktop.stock_pages.bottle_form import BottleForm
 from studio_planner.desktop.stock_pages.bottle_row import BottleRow
 from studio_planner.desktop.stock_pages.count_panel import CountPanel
+from studio_planner.desktop.stock_pages.list_beside import ListBeside
 from studio_planner.desktop.stock_pages.stock_said import (
     bottle_facts,
     bottle_head,
@@ -50,7 +51,7 @@ if TYPE_CHECKING:
     from studio_planner.services.desk import DeskView
     from studio_planner.services.stocks.stock_view import LotRow, Stock
 
-_LIST_WIDTH, _ROOM_FOR_ARROW, _HIGH, _WIDEST = 250, 14, 170, 720
+_ROOM_FOR_ARROW, _HIGH, _WIDEST = 14, 170, 720
 _ROOM_FOR_PICTURE = 640
 """From this width on the bottle stands beside its figures."""
 
@@ -87,8 +88,6 @@ class BottlesSection(Page):
         button = self.bottles.add_button
         button.setMenu(self._menu)
         button.setMinimumWidth(button.sizeHint().width() + _ROOM_FOR_ARROW)
-        width = max(_LIST_WIDTH, self.bottles.minimumSizeHint().width())
-        self.bottles.setFixedWidth(width)
         self._inside.setMaximumWidth(_WIDEST)
         self._facts.setHorizontalSpacing(12)
         self._facts.setVerticalSpacing(2)
@@ -114,10 +113,7 @@ class BottlesSection(Page):
         scroll.setWidgetResizable(True)
         scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         scroll.setWidget(self._inside)
-        layout = QHBoxLayout(self)
-        layout.setContentsMargins(14, 8, 0, 12)
-        layout.addWidget(self.bottles)
-        layout.addWidget(scroll, 1)
+        self._beside = ListBeside(self, self.bottles, scroll)
 
     @override
     def show_view(self, view: DeskView | None) -> None:
@@ -151,6 +147,7 @@ class BottlesSection(Page):
         self._fit()
 
     def _fit(self) -> None:
+        self._beside.fit(self.width())
         self.picture.setVisible(self._row is not None and self.width() >= _ROOM_FOR_PICTURE)
 
     @property

@@ -5,13 +5,14 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QVBoxLayout
+from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout
 from typing_extensions import override
 
 from studio_planner.desktop.forms.fields import ChoiceField, NoteField, NumberField, TextField
 from studio_planner.desktop.forms.form import Form
 from studio_planner.desktop.forms.noun_list import NounList
 from studio_planner.desktop.page import Page
+from studio_planner.desktop.stock_pages.list_beside import ListBeside
 from studio_planner.desktop.stock_pages.pigment_words import kind_name, usual_line
 from studio_planner.desktop.studio_pages.lines import Line
 from studio_planner.desktop.tongue import translate
@@ -30,13 +31,14 @@ from studio_planner.services.editing.changes import Change
 if TYPE_CHECKING:
     from collections.abc import Mapping
 
+    from PySide6.QtGui import QResizeEvent
     from PySide6.QtWidgets import QWidget
 
     from studio_planner.craft.pigments import Pigment
     from studio_planner.desktop.page import PageDesk
     from studio_planner.services.desk import DeskView
 
-_LIST_WIDTH, _WIDEST = 250, 560
+_WIDEST = 560
 _FIELDS = ("name", "kind", "density", "diameter_um", "price_per_100g", "note")
 
 
@@ -83,7 +85,6 @@ class PigmentsSection(Page):
         self._price = NumberField(canvas, "")
         add("price_per_100g", self._price)
         add("note", NoteField(canvas, translate("pigments", "Note")))
-        self.pigments.setFixedWidth(max(_LIST_WIDTH, self.pigments.minimumSizeHint().width()))
         self._inside.setMaximumWidth(_WIDEST)
         whole = QVBoxLayout(self._inside)
         whole.setContentsMargins(18, 0, 18, 12)
@@ -96,10 +97,12 @@ class PigmentsSection(Page):
         scroll.setWidgetResizable(True)
         scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         scroll.setWidget(self._inside)
-        layout = QHBoxLayout(self)
-        layout.setContentsMargins(14, 8, 0, 12)
-        layout.addWidget(self.pigments)
-        layout.addWidget(scroll, 1)
+        self._beside = ListBeside(self, self.pigments, scroll)
+
+    @override
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._beside.fit(self.width())
 
     @override
     def show_view(self, view: DeskView | None) -> None:

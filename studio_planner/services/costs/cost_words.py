@@ -73,7 +73,9 @@ def _missing_said(studio: Studio, missing: Missing) -> str:
         ).format(name=missing.name)
     if missing.what is Lacking.LEAF or missing.part is None:
         return translate(
-            "costs", "{name} is not weighed and not in it: enter it with the blank."
+            "costs",
+            "{name} costs nothing in this sum: it is laid by the sheet, not weighed. Enter the "
+            "price of its sheets with that of the blank.",
         ).format(name=studio.product(missing.name).name)
     return translate("costs", "{stuff} is not in it: enter a bottle with its price.").format(
         stuff=stuff_said(studio, missing.name, missing.part)

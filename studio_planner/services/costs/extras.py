@@ -1,4 +1,4 @@
-"""What a rush, a scuffed joint or another plan really costs: with it and without it."""
+"""What a rush or a scuffed joint really costs: with it and without it."""
 
 from __future__ import annotations
 
@@ -45,15 +45,6 @@ def rush_extra(studio: Studio, plan: Plan | None, order: Order) -> Extra:
         studio,
         order_cost(studio, plan, order),
         order_cost(studio, plan, order, hurry=True),
-    )
-
-
-def plan_extra(
-    studio: Studio, without: Plan | None, with_it: Plan | None, order: Order
-) -> Extra:
-    """What an order costs more in one plan than in another: mixes apart, joints to scuff."""
-    return _extra(
-        studio, order_cost(studio, without, order), order_cost(studio, with_it, order)
     )
 
 
