@@ -24,7 +24,8 @@ _SIGN = "\N{BLACK RIGHT-POINTING TRIANGLE}"
 class DueBadge(QAbstractButton):
     """A slip of paper with the number on it; framed in ink once something is due.
 
-    What can't be saved later puts the sign of a warning before the number.
+    What can't be saved later puts the sign of a warning before the number, and so does what
+    keeps reminders from being written down.
     """
 
     def __init__(self, canvas: Canvas, parent: QWidget) -> None:
@@ -32,6 +33,7 @@ class DueBadge(QAbstractButton):
         super().__init__(parent)
         self._canvas = canvas
         self._count = self._urgent = 0
+        self._trouble = ""
         self._narrow = False
         self.setCheckable(True)
         self.setCursor(Qt.CursorShape.PointingHandCursor)
@@ -45,13 +47,21 @@ class DueBadge(QAbstractButton):
         before = self._count
         self._count = 0 if due is None else due.count
         self._urgent = 0 if due is None else due.urgent
+        self._show()
+        if self._count > before:
+            self._announce(self._whole())
+
+    def show_trouble(self, trouble: str) -> None:
+        """Say that reminders cannot be written down, in a sentence; empty when they can."""
+        self._trouble = trouble
+        self._show()
+
+    def _show(self) -> None:
         self.setText(self._short())
         self.setAccessibleName(self._whole())
         self.setToolTip(self._whole())
         self.updateGeometry()
         self.update()
-        if self._count > before:
-            self._announce(self._whole())
 
     def _announce(self, words: str) -> None:
         # Loaded with the first words, not with the window, which mostly has none to say.
@@ -66,15 +76,30 @@ class DueBadge(QAbstractButton):
             self.setText(self._short())
             self.updateGeometry()
 
+    @property
+    def _warns(self) -> bool:
+        return bool(self._urgent or self._trouble)
+
     def _short(self) -> str:
         if self._narrow:
-            return f"{_SIGN} {self._count}" if self._urgent else str(self._count)
-        if not self._count:
-            return translate("due", "Nothing due")
-        words = translate("due", "{count} due").format(count=self._count)
-        return f"{_SIGN} {words}" if self._urgent else words
+            words = str(self._count)
+        elif self._trouble:
+            words = (
+                translate("due", "{count} due, reminders stopped").format(count=self._count)
+                if self._count
+                else translate("due", "Reminders stopped")
+            )
+        elif self._count:
+            words = translate("due", "{count} due").format(count=self._count)
+        else:
+            words = translate("due", "Nothing due")
+        return f"{_SIGN} {words}" if self._warns else words
 
     def _whole(self) -> str:
+        things = self._things()
+        return f"{things}. {self._trouble}" if self._trouble else things
+
+    def _things(self) -> str:
         if not self._count:
             return translate("due", "Nothing is due")
         words = counted(
@@ -97,12 +122,12 @@ class DueBadge(QAbstractButton):
     @override
     def paintEvent(self, event: QPaintEvent) -> None:
         theme, fonts = self._canvas.theme, self._canvas.fonts
-        ink = theme.colour("now" if self._urgent else "ink" if self._count else "quiet")
+        ink = theme.colour("now" if self._warns else "ink" if self._count else "quiet")
         with QPainter(self) as painter:
             painter.setRenderHint(QPainter.RenderHint.Antialiasing)
             edge = self.rect().adjusted(1, 1, -2, -2)
-            if self._count or self.isChecked():
-                painter.setPen(QPen(ink, 2.0 if self._urgent else 1.2))
+            if self._count or self._warns or self.isChecked():
+                painter.setPen(QPen(ink, 2.0 if self._warns else 1.2))
                 painter.setBrush(theme.colour("field" if self.isChecked() else "panel"))
                 painter.drawRoundedRect(edge, _CORNER, _CORNER)
             painter.setPen(ink)

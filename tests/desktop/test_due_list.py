@@ -17,6 +17,7 @@ from studio_planner.services.reminding.due_list import MOST_ITEMS
 from studio_planner.services.reminding.notices import DONE, OPEN, SNOOZE
 from tests.desktop import scenes
 from tests.desktop.due_scene import REFUSED, items, kept, look, titled, with_tray
+from tests.failing_disk import NEEDS_LIMITS, no_room
 
 if TYPE_CHECKING:
     from pathlib import Path
@@ -339,6 +340,37 @@ def test_a_file_out_of_reach_is_said_and_looked_at_again(
         assert window.due.panel.failures.text().endswith(REFUSED)
     look(qtbot, window)
     assert window.due.panel.failures.text() == ""
+
+
+@NEEDS_LIMITS
+def test_while_the_disk_is_full_the_desk_says_once_that_nothing_new_rings(
+    qtbot: QtBot, reminding_desk: OpenDesk, reminded: Path, clock: scenes.StillClock
+) -> None:
+    window = reminding_desk(reminded)
+    badge, heard = window.title_bar.due, window.reminding.told
+    counted = badge.text()
+    clock.when = scenes.at(0, "20:02")
+    with no_room():
+        with qtbot.waitSignal(heard):
+            window.reminding.look()
+        said = window.notice.words
+        assert said.startswith("Reminders cannot be written down: ")
+        assert "disk" in said
+        assert badge.text().endswith("due, reminders stopped")
+        assert said in badge.accessibleName()
+        badge.be_narrow(narrow=True)
+        assert badge.text().startswith("\N{BLACK RIGHT-POINTING TRIANGLE}")
+        badge.be_narrow(narrow=False)
+        window.notice.hide()
+        with qtbot.waitSignal(heard):
+            window.reminding.look()
+        assert not window.notice.words
+        window.notice.say(said)
+    look(qtbot, window)
+    assert not window.notice.words
+    assert "stopped" not in badge.text()
+    assert badge.text() != counted
+    assert titled(window, WEIGH)
 
 
 def test_an_empty_list_says_what_comes_next(

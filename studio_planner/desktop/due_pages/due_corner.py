@@ -9,6 +9,7 @@ from PySide6.QtCore import QEvent, QObject, QRect
 from typing_extensions import override
 
 from studio_planner.desktop.page_keys import ORDERS, PLAN, REMINDERS, STUDIO
+from studio_planner.desktop.tongue import translate
 
 if TYPE_CHECKING:
     from PySide6.QtWidgets import QWidget
@@ -17,6 +18,7 @@ if TYPE_CHECKING:
     from studio_planner.desktop.canvas import Canvas
     from studio_planner.desktop.due_badge import DueBadge
     from studio_planner.desktop.due_pages.due_panel import DuePanel
+    from studio_planner.desktop.notice_line import NoticeLine
     from studio_planner.desktop.reminding.desk_reminding import DeskReminding
     from studio_planner.services.desk import DeskSession
     from studio_planner.services.reminding.due_list import DueItem, DueList
@@ -26,6 +28,7 @@ class DueDesk(Protocol):
     """What the list of what is due needs of the window."""
 
     canvas: Canvas
+    notice: NoticeLine
 
     def go_to(self, page: str, key: str = "") -> None:
         """Show another page, and on it the thing of that key."""
@@ -52,6 +55,7 @@ class DueCorner(QObject):
         self._badge = badge
         self._reminding = reminding
         self._over = over
+        self._trouble = ""
         reminding.due_changed.connect(self._show_due)
         reminding.told.connect(self._show_failures)
         reminding.open_asked.connect(self._open_rows)
@@ -115,8 +119,23 @@ class DueCorner(QObject):
             self.panel.show_due(due)
 
     def _show_failures(self) -> None:
+        self._show_trouble(self._reminding.trouble)
         if "panel" in self.__dict__:
             self.panel.show_failures(self._reminding.outcomes, self._reminding.trouble)
+
+    def _show_trouble(self, why: str) -> None:
+        """Say once that nothing new can ring, and in the head for as long as it is so."""
+        said = translate("due", "Reminders cannot be written down: {why}")
+        trouble = said.format(why=why) if why else ""
+        if trouble == self._trouble:
+            return
+        before, self._trouble = self._trouble, trouble
+        self._badge.show_trouble(trouble)
+        notice = self._desk.notice
+        if not before:
+            notice.say(trouble, stays=True)
+        elif not trouble and notice.words == before:
+            notice.hide()
 
     def _open_from_afar(self) -> None:
         self._desk.come_back()
