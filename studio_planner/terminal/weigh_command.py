@@ -3,20 +3,38 @@
 from __future__ import annotations
 
 import math
+from dataclasses import dataclass
+from functools import cached_property
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from studio_planner.craft.products import ProductKind
+from studio_planner.craft.stock import LotPart
 from studio_planner.services.caution import DEFERRAL
 from studio_planner.services.editing.grams import adding_up, parts_of, together
+from studio_planner.services.mix_run.bottles import lots_for
 from studio_planner.services.mixing.cup_plan import portion_time
+from studio_planner.services.mixing.mix_sheet import mix_sheet
+from studio_planner.services.paper.batch_numbers import batch_numbers
+from studio_planner.services.paper.mix_numbers import mix_numbers
 from studio_planner.services.studio_files import read_planned
 from studio_planner.services.weighing import weigh as weighed
 from studio_planner.terminal.reading import whole_number
-from studio_planner.terminal.writing import say, say_json, say_table, say_wrapped
+from studio_planner.terminal.writing import (
+    clock_words,
+    iso,
+    moment_words,
+    say,
+    say_json,
+    say_table,
+    say_wrapped,
+)
 
 if TYPE_CHECKING:
     import argparse
+    from collections.abc import Mapping
 
+    from studio_planner.craft.plans import Plan
     from studio_planner.craft.studio import Studio
     from studio_planner.services.mixing.cup_plan import CupTime
     from studio_planner.services.weighing import Cup, MixPortion
@@ -40,12 +58,14 @@ _Row = tuple[str, str, str]
 def weigh(arguments: argparse.Namespace, around: Surroundings) -> int:
     """List what to weigh for the whole mixes that coats of the kept plan are poured from.
 
-    JSON: mixes, each portion of a mix by itself, with mix, part, parts, product, coats
-    (numbers), spread_grams, spread_parts (film, edges, drips, absorbed and reserve, in grams;
-    they add up to spread_grams), total_grams, a_grams and b_grams (null for a product that is
-    not mixed), scale (readings after A and after B), cups (number, colour, mix_grams,
-    colourant, colourant_grams, reads_grams), out_of_cup_minutes (null when the sheet has no cup
-    life), order (the cups as they are poured: cup, pour_minute, and out_by_minute and
+    JSON: mixes, each portion of a mix by itself, with mix, number (under which it is or will
+    be weighed, as on paper; null where nobody knows), start, poured, lots (labels of the
+    bottles by part), warnings, part, parts, product, coats (numbers), spread_grams,
+    spread_parts (film, edges, drips, absorbed and reserve, in grams; they add up to
+    spread_grams), total_grams, a_grams and b_grams (null for a product that is not mixed),
+    scale (readings after A and after B), cups (number, colour, mix_grams, colourant,
+    colourant_grams, reads_grams), out_of_cup_minutes (null when the sheet has no cup life),
+    order (the cups as they are poured: cup, pour_minute, and out_by_minute and
     stays_from_minute, which are null when the sheet does not tell), notes; and caution, a
     sentence.
     """
@@ -53,23 +73,65 @@ def weigh(arguments: argparse.Namespace, around: Surroundings) -> int:
     numbers = [whole_number(text, "COAT", _LARGEST_NUMBER) for text in arguments.coats]
     studio, plan = read_planned(Path(arguments.file))
     mixes = weighed(studio, plan, numbers)
+    shown = _Shown(studio, plan)
     if arguments.json:
-        say_json({"mixes": [_mix_json(studio, mix) for mix in mixes], "caution": DEFERRAL})
+        say_json({"mixes": [_mix_json(shown, mix) for mix in mixes], "caution": DEFERRAL})
         return 0
     if any(mix.total_grams > 0.0 for mix in mixes):
         say(_TARE)
         say()
     for mix in mixes:
-        _print_mix(studio, mix)
+        _print_mix(shown, mix)
         say()
     say_wrapped(DEFERRAL)
     return 0
 
 
-def _mix_json(studio: Studio, mix: MixPortion) -> dict[str, Any]:
+@dataclass
+class _Shown:
+    """What there is to say of the mixes of a plan beside their grams."""
+
+    studio: Studio
+    plan: Plan
+
+    @cached_property
+    def numbers(self) -> dict[int, tuple[int, ...]]:
+        """The numbers of the portions of mixes that are still to be poured."""
+        return batch_numbers(self.studio, self.plan)
+
+    def number(self, mix: MixPortion) -> int | None:
+        """Under which number a portion is weighed, or was."""
+        known = self.numbers.get(mix.mix) or mix_numbers(self.studio, mix.coats)
+        return known[mix.part - 1] if len(known) >= mix.part else None
+
+    def poured(self, mix: MixPortion) -> bool:
+        """Whether all its coats are poured."""
+        done = {(pour.piece, pour.coat) for pour in self.studio.poured}
+        return all(one.poured or (one.piece, one.coat) in done for one in mix.coats)
+
+    def lots(self, mix: MixPortion) -> dict[LotPart, str]:
+        """The labels of the bottles that are set aside for it; none once it is poured."""
+        if self.poured(mix) or mix.product.kind is ProductKind.LEAF:
+            return {}
+        return lots_for(self.studio, self.plan, mix.mix, mix.product)
+
+    def warnings(self, mix: MixPortion) -> tuple[str, ...]:
+        """What to mind before A meets B."""
+        if self.poured(mix) or mix.part > 1:
+            return ()
+        return mix_sheet(self.studio, self.plan, mix.mix).warnings
+
+
+def _mix_json(shown: _Shown, mix: MixPortion) -> dict[str, Any]:
+    studio = shown.studio
     readings = [] if mix.a_grams is None else [mix.a_grams, mix.total_grams]
     return {
         "mix": mix.mix,
+        "number": shown.number(mix),
+        "start": iso(studio.time_zone, mix.coats[0].start),
+        "poured": shown.poured(mix),
+        "lots": {str(part): label for part, label in shown.lots(mix).items()},
+        "warnings": list(shown.warnings(mix)),
         "part": mix.part,
         "parts": mix.parts,
         "product": mix.product.key,
@@ -107,21 +169,30 @@ def _order_json(time: CupTime) -> dict[str, Any]:
     }
 
 
-def _print_mix(studio: Studio, mix: MixPortion) -> None:
+def _print_mix(shown: _Shown, mix: MixPortion) -> None:
+    studio = shown.studio
     pieces = ", ".join(
         f"{coat.number} {studio.piece(coat.piece).name} ({coat.coat})" for coat in mix.coats
     )
     portion = f", portion {mix.part} of {mix.parts}" if mix.parts > 1 else ""
-    say_wrapped(f"Mix {mix.mix}{portion}: {mix.product.name}, for {pieces}")
+    number = shown.number(mix)
+    name = "Mix" if number is None else f"Mix {number}"
+    say_wrapped(f"{name}{portion}: {mix.product.name}, for {pieces}")
+    if shown.poured(mix):
+        say_wrapped("It is poured; `log` lists what was really weighed.", "  ")
+    else:
+        start, end = mix.coats[0].start, mix.coats[0].end
+        zone = studio.time_zone
+        say_wrapped(f"{moment_words(zone, start)} to {clock_words(zone, end)}", "  ")
     if mix.total_grams > 0.0:
-        say_table(("", "Add", "Scale shows"), _scale_rows(mix), "  ")
+        say_table(("", "Add", "Scale shows"), _scale_rows(mix, shown.lots(mix)), "  ")
         say_wrapped(_spread_words(studio, mix), "  ")
     if mix.out_of_cup_minutes is not None:
         minutes = f"{math.floor(mix.out_of_cup_minutes)} min"
         say_wrapped(f"Be out of the cup {minutes} after A meets B.", "  ")
     if len(mix.cups) > 1:
         say_wrapped(_order_words(portion_time(studio, mix).cups), "  ")
-    for note in mix.notes:
+    for note in (*shown.warnings(mix), *mix.notes):
         say_wrapped(note, "  ")
 
 
@@ -149,16 +220,22 @@ def _spread_words(studio: Studio, mix: MixPortion) -> str:
     return f"Of it the coats take {whole:.1f} g: {said}. {rest}"
 
 
-def _scale_rows(mix: MixPortion) -> list[_Row]:
+def _scale_rows(mix: MixPortion, lots: Mapping[LotPart, str]) -> list[_Row]:
     rows: list[_Row] = []
     if mix.a_grams is None or mix.b_grams is None:
-        rows.append(("Weigh out", _grams(mix.total_grams), _grams(mix.total_grams)))
+        what = _of_bottle("Weigh out", lots.get(LotPart.WHOLE))
+        rows.append((what, _grams(mix.total_grams), _grams(mix.total_grams)))
     else:
-        rows.append(("A", _grams(mix.a_grams), _grams(mix.a_grams)))
-        rows.append(("B", _grams(mix.b_grams), _grams(mix.total_grams)))
+        a, b = (_of_bottle(part.value, lots.get(part)) for part in (LotPart.A, LotPart.B))
+        rows.append((a, _grams(mix.a_grams), _grams(mix.a_grams)))
+        rows.append((b, _grams(mix.b_grams), _grams(mix.total_grams)))
     if len(mix.cups) == 1:  # the colour goes into the cup that the portion is in
         return rows + _colourant_rows(mix.cups[0], "")
     return rows + [row for cup in mix.cups for row in _cup_rows(cup)]
+
+
+def _of_bottle(what: str, lot: str | None) -> str:
+    return f"{what}, bottle {lot}" if lot else what
 
 
 def _cup_rows(cup: Cup) -> list[_Row]:

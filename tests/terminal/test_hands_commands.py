@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 import pytest
 
 from studio_planner.services.caution import DEFERRAL
+from studio_planner.services.paper.batch_numbers import batch_numbers
 from studio_planner.services.studio_files import read_planned
 
 if TYPE_CHECKING:
@@ -56,11 +57,13 @@ def test_weigh_gives_parts_cups_and_what_the_scale_shows(
     assert found["caution"] == DEFERRAL
     mix, other = found["mixes"]
     assert [(one["part"], one["parts"]) for one in (mix, other)] == [(1, 2), (2, 2)]
-    assert other | {"part": 1, "cups": mix["cups"], "order": mix["order"]} == mix
+    own = ("part", "number", "cups", "order", "warnings")
+    assert other | {key: mix[key] for key in own} == mix
+    assert other["number"] == mix["number"] + 1
     assert set(mix) == {
         "mix", "part", "parts", "product", "coats", "spread_grams", "spread_parts",
         "total_grams", "a_grams", "b_grams", "scale", "cups", "out_of_cup_minutes", "order",
-        "notes",
+        "notes", "number", "start", "poured", "lots", "warnings",
     }  # fmt: skip
     assert mix["scale"] == [mix["a_grams"], mix["total_grams"]]
     assert abs(mix["a_grams"] + mix["b_grams"] - mix["total_grams"]) < 1e-6
@@ -104,6 +107,21 @@ def test_weigh_gives_the_order_of_cups_and_their_minutes(
     assert all(one["pour_minute"] < one["out_by_minute"] for one in mix["order"])
     said = _joined(terminal("weigh", sample, str(number)).out)
     assert "Pour in this order: deep water at minute" in said
+
+
+def test_a_mix_has_the_number_bottles_and_time_that_its_paper_has(
+    terminal: Terminal, sample: Path
+) -> None:
+    studio, plan = read_planned(sample)
+    coat = next(c for c in plan.coats if (c.piece, c.coat) == ("tide-tray", "flood"))
+    mix, _ = terminal("weigh", sample, str(coat.number), "--json").json["mixes"]
+    assert mix["number"] == batch_numbers(studio, plan)[coat.mix][0]
+    assert set(mix["lots"]) == {"A", "B"}
+    said = _joined(terminal("weigh", sample, str(coat.number)).out)
+    assert f"Mix {mix['number']}, portion 1 of 2" in said
+    assert f"A, bottle {mix['lots']['A']}" in said
+    poured = next(c for c in plan.coats if c.poured)
+    assert "It is poured" in terminal("weigh", sample, str(poured.number)).out
 
 
 def test_one_colour_stays_in_the_cup_it_was_mixed_in(terminal: Terminal, sample: Path) -> None:

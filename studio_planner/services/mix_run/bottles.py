@@ -40,3 +40,10 @@ def bottles_for(studio: Studio, plan: Plan, mix: int, product: Product) -> tuple
         first = mine[0].lot.key if mine else ""
         found.append(Bottles(part=part, levels=tuple(mine), chosen=next(draws, first)))
     return tuple(found)
+
+
+def lots_for(studio: Studio, plan: Plan, mix: int, product: Product) -> dict[LotPart, str]:
+    """The labels of the bottles that the stock sets aside for a planned mix, by part."""
+    found = bottles_for(studio, plan, mix, product)
+    labels = {level.lot.key: level.lot.label for one in found for level in one.levels}
+    return {one.part: labels[one.chosen] for one in found if one.chosen}

@@ -18,7 +18,7 @@ from studio_planner.craft.products import ProductKind
 from studio_planner.craft.settings import TemperatureUnit
 from studio_planner.craft.tongue import capital, translate
 from studio_planner.craft.touches import Touch
-from studio_planner.services.mix_run.bottles import bottles_for
+from studio_planner.services.mix_run.bottles import lots_for
 from studio_planner.services.mixing.mix_sheet import MixSheet, mix_sheet
 from studio_planner.services.paper.after_pour import after_pour
 from studio_planner.services.paper.batch_numbers import batch_numbers
@@ -127,10 +127,7 @@ class MixParts:
         return Part(blocks=tuple(blocks), running=_running((number,)), begins=True)
 
     def _lots(self, sheet: MixSheet) -> dict[LotPart, str]:
-        """The labels of the bottles that the stock sets aside for a mix."""
-        found = bottles_for(self.studio, self.plan, sheet.mix, sheet.product)
-        labels = {level.lot.key: level.lot.label for one in found for level in one.levels}
-        return {one.part: labels[one.chosen] for one in found if one.chosen}
+        return lots_for(self.studio, self.plan, sheet.mix, sheet.product)
 
     def _number(self, sheet: MixSheet, time: PortionTime, number: int) -> LargeNumber:
         day = local_day(self.studio, sheet.start)
