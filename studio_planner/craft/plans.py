@@ -10,9 +10,15 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import datetime  # noqa: TC003 - read by the exchange format at run time
 from enum import StrEnum
+from typing import TYPE_CHECKING
 
 from studio_planner.craft.pieces import Joint  # noqa: TC001 - likewise
 from studio_planner.science.stages import Stage  # noqa: TC001 - likewise
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable
+
+    from studio_planner.craft.log import Poured
 
 
 class Trust(StrEnum):
@@ -108,6 +114,31 @@ class PlannedCoat:
     air: Air = Air.KEPT
     poured: bool = False
     held: float | None = None
+
+
+def pours_as_planned(
+    pours: Iterable[Poured], number: int = 0, mix: int = 0
+) -> tuple[PlannedCoat, ...]:
+    """What was poured as coats of a plan, in order of start, each taken as a mix of its own.
+
+    They are numbered on from the last `number` of a coat and of a `mix`.
+    """
+    ordered = sorted(pours, key=lambda pour: pour.start)
+    return tuple(
+        PlannedCoat(
+            number=number + place,
+            piece=pour.piece,
+            coat=pour.coat,
+            start=pour.start,
+            end=pour.end,
+            spot=pour.spot,
+            joint=pour.joint,
+            mix=mix + place,
+            person="",
+            poured=True,
+        )
+        for place, pour in enumerate(ordered, start=1)
+    )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -231,7 +231,7 @@ class Studio:
         return tuple(mix for mix in self.mixes if mix.entry in entries)
 
     @cached_property
-    def poured_coats(self) -> frozenset[tuple[str, str]]:
+    def poured_keys(self) -> frozenset[tuple[str, str]]:
         """Piece and coat of everything that is on the pieces now."""
         return frozenset((pour.piece, pour.coat) for pour in self.poured)
 

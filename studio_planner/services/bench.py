@@ -127,7 +127,7 @@ def _comes(item: HandsItem) -> tuple[datetime, datetime]:
 def _closing(studio: Studio, plan: Plan, now: datetime) -> Iterable[Closing]:
     until = now + timedelta(hours=CLOSING_HOURS)
     found = []
-    poured = studio.poured_coats
+    poured = studio.poured_keys
     for coat in plan.coats:
         closes = None if coat.window is None else coat.window.closes
         if closes is None or (coat.piece, coat.coat) in poured or not now < closes < until:

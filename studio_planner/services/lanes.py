@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Protocol, TypeVar
 
 from studio_planner.craft.local_time import clipped
-from studio_planner.craft.plans import PlannedCoat
+from studio_planner.craft.plans import pours_as_planned
 from studio_planner.services.doorways import Hands
 from studio_planner.services.ribbons import Lane, PlannedStudio
 
@@ -31,7 +31,7 @@ def lanes_of(studio: Studio, plan: Plan | None, timing: Timing) -> tuple[Lane, .
     """Give one lane for each piece, in the studio's order; without a plan, what was poured."""
     hands = Hands(_working(studio, timing.start, timing.end))
     whole = PlannedStudio(studio, plan, timing, hands)
-    coats = _by_piece(plan.coats if plan else poured_coats(studio))
+    coats = _by_piece(plan.coats if plan else pours_as_planned(studio.poured))
     steps = _by_piece(plan.steps if plan else ())
     ready = _by_piece(plan.ready if plan else ())
     return tuple(
@@ -43,26 +43,6 @@ def lanes_of(studio: Studio, plan: Plan | None, timing: Timing) -> tuple[Lane, .
             ready.get(piece.key, ()),
         )
         for piece in studio.pieces
-    )
-
-
-def poured_coats(studio: Studio) -> tuple[PlannedCoat, ...]:
-    """What was poured, numbered in order of start, for a studio without a plan."""
-    pours = sorted(studio.poured, key=lambda pour: pour.start)
-    return tuple(
-        PlannedCoat(
-            number=number,
-            piece=pour.piece,
-            coat=pour.coat,
-            start=pour.start,
-            end=pour.end,
-            spot=pour.spot,
-            joint=pour.joint,
-            mix=number,
-            person="",
-            poured=True,
-        )
-        for number, pour in enumerate(pours, start=1)
     )
 
 

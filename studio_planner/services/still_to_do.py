@@ -11,12 +11,12 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.part_of_studio import part_of
-from studio_planner.craft.plans import Outcome, PlannedCoat
+from studio_planner.craft.plans import Outcome, pours_as_planned
 from studio_planner.craft.standing import Life, lives_of, packed_at, shipped_at
 from studio_planner.services.editing.changes import fitting
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Mapping
+    from collections.abc import Mapping
 
     from studio_planner.craft.orders import Order
     from studio_planner.craft.plans import Plan
@@ -60,30 +60,16 @@ def with_what_is_done(plan: Plan, studio: Studio) -> Plan:
         for order in studio.orders
         if order.key not in told and done.issuperset(order.pieces)
     )
+    poured = pours_as_planned(
+        (pour for pour in studio.poured if pour.piece in done),
+        number=max((coat.number for coat in plan.coats), default=0),
+        mix=max((coat.mix for coat in plan.coats), default=0),
+    )
     return replace(
         plan,
-        coats=(*plan.coats, *_poured(plan, studio, done)),
+        coats=(*plan.coats, *poured),
         outcomes=(*plan.outcomes, *outcomes),
     )
-
-
-def _poured(plan: Plan, studio: Studio, done: frozenset[str]) -> Iterable[PlannedCoat]:
-    number = max((coat.number for coat in plan.coats), default=0)
-    mix = max((coat.mix for coat in plan.coats), default=0)
-    pours = sorted((p for p in studio.poured if p.piece in done), key=lambda p: p.start)
-    for place, pour in enumerate(pours, start=1):
-        yield PlannedCoat(
-            number=number + place,
-            piece=pour.piece,
-            coat=pour.coat,
-            start=pour.start,
-            end=pour.end,
-            spot=pour.spot,
-            joint=pour.joint,
-            mix=mix + place,
-            person="",
-            poured=True,
-        )
 
 
 def _outcome(studio: Studio, order: Order, lives: Mapping[str, Life]) -> Outcome:

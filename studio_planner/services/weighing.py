@@ -16,6 +16,7 @@ from typing import TYPE_CHECKING, TypedDict
 from studio_planner.craft.amounts import coat_grams, ratio_by_weight
 from studio_planner.craft.pieces import Colour
 from studio_planner.craft.products import ProductKind
+from studio_planner.craft.stock import LotPart
 from studio_planner.services.colour_stuff import light_first
 from studio_planner.services.cup_times import out_of_cup_minutes
 from studio_planner.services.mix_notes import notes_on
@@ -98,6 +99,13 @@ class MixAmounts:
     a_grams: float | None
     b_grams: float | None
     cups: int
+
+    @property
+    def by_part(self) -> tuple[tuple[LotPart, float], ...]:
+        """The grams of each part: of A and of B, or of the whole where nothing is mixed."""
+        if self.a_grams is None or self.b_grams is None:
+            return ((LotPart.WHOLE, self.total_grams),)
+        return ((LotPart.A, self.a_grams), (LotPart.B, self.b_grams))
 
 
 def weigh(studio: Studio, plan: Plan, numbers: Iterable[int]) -> tuple[MixPortion, ...]:

@@ -5,14 +5,14 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from studio_planner.craft.stock import LotPart
-from studio_planner.services.weighing import MixAmounts, amounts_of
+from studio_planner.services.weighing import amounts_of
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Mapping
+    from collections.abc import Mapping
 
     from studio_planner.craft.pieces import Coat, Piece
     from studio_planner.craft.plans import Plan
+    from studio_planner.craft.stock import LotPart
     from studio_planner.craft.studio import Studio
 
 
@@ -60,7 +60,7 @@ def _share(
         piece=piece.key,
         coat=coat.key,
         product=coat.product,
-        grams={part: grams * share for part, grams in _parts(amounts)},
+        grams={part: grams * share for part, grams in amounts.by_part},
         colourants=_colourants(coat, amounts.total_grams * share),
         mixes=amounts.parts * share,
         set_up_minutes=set_up * share,
@@ -77,12 +77,6 @@ def _together(
     shared = [r for r in rows if r.mix == own.mix and (only is None or r.piece in only)]
     found = [(studio.piece(r.piece), r.coat) for r in shared]
     return [(one, one.coat(key)) for one, key in found]
-
-
-def _parts(amounts: MixAmounts) -> Iterable[tuple[LotPart, float]]:
-    if amounts.a_grams is None or amounts.b_grams is None:
-        return ((LotPart.WHOLE, amounts.total_grams),)
-    return ((LotPart.A, amounts.a_grams), (LotPart.B, amounts.b_grams))
 
 
 def _colourants(coat: Coat, mix_grams: float) -> dict[str, float]:

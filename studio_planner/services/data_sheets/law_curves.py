@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from studio_planner.science.stages import Basis, Edge, Stage
-from studio_planner.services.data_sheets.stage_times import steady_times
+from studio_planner.services.data_sheets.stage_times import cup_grams, cup_masses, steady_times
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -20,6 +20,8 @@ _COLDEST, _WARMEST = 10.0, 30.0
 
 _ROOM_AT_THE_ENDS = 3.0
 _STEPS = 96
+_CUP_STEPS = 48
+_SMALLEST_CUP_GRAMS = 20.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -108,12 +110,6 @@ def _reader(product: Product, stage: Stage) -> Callable[[float], LawPoint]:
     return read
 
 
-def cup_grams(product: Product) -> float:
-    """The mass that the sheet's cup life is shown for: the printed one nearest 100 g."""
-    masses = [point.mass_g or 100.0 for point in product.figures(Stage.CUP_LIFE)]
-    return min(masses, key=lambda grams: abs(grams - 100.0), default=100.0)
-
-
 def times_at(product: Product, celsius: float) -> dict[Stage, StageTime]:
     """Every stage of the sheet at a steady temperature, the lowest temperature kept in mind."""
     return {time.stage: time for time in steady_times(product, celsius)}
@@ -134,10 +130,10 @@ def cup_curve(product: Product, celsius: float) -> tuple[CupPoint, ...]:
     life = product.cup_life()
     if life is None:
         return ()
-    masses = [point.mass_g or 100.0 for point in product.figures(Stage.CUP_LIFE)]
-    low = min([20.0, *masses])
+    masses = cup_masses(product)
+    low = min([_SMALLEST_CUP_GRAMS, *masses])
     high = max([product.mix_limit_g, 2 * low, *masses])
-    steps = [low * (high / low) ** (step / 48) for step in range(49)]
+    steps = [low * (high / low) ** (step / _CUP_STEPS) for step in range(_CUP_STEPS + 1)]
     return tuple(_cup_point(life, celsius, grams) for grams in sorted({*steps, *masses}))
 
 

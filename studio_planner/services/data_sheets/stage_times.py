@@ -10,7 +10,6 @@ from studio_planner.craft.products import (
     CUP_SHEET_GRAMS,
     Product,
     ProductKind,
-    cup_life_of,
 )
 from studio_planner.craft.tongue import counted
 from studio_planner.science.clocks import StageClock
@@ -33,11 +32,9 @@ _FROM_BEST_TO_WORST = (
     Basis.OUTSIDE,
     Basis.ASSUMED,
 )
-_USUAL_GRAMS = 100.0
 _GUESSED_MASS = (
     f"the sheet does not say for which mass it holds; {CUP_SHEET_GRAMS:g} g is assumed"
 )
-
 
 BEYOND_RECORD = "not reached within this record"
 """Why a stage has no hours in a room whose record ends before it."""
@@ -198,9 +195,9 @@ def _never(stage: Stage, basis: Basis, reason: str) -> StageTime:
 
 
 def _cup(product: Product, celsius: float, grams: float | None) -> StageTime:
-    life = cup_life_of(product.sheet, product.law(Stage.WORKING_TIME))
+    life = product.cup_life()
     assert life is not None  # noqa: S101 - asked only when the sheet has a cup life
-    mass = grams or _sheet_grams(product)
+    mass = grams or cup_grams(product)
     guessed = any(point.mass_g is None for point in product.figures(Stage.CUP_LIFE))
     minimum = product.minimum_celsius
     at = celsius if minimum is None else max(celsius, minimum)
@@ -220,9 +217,16 @@ def _cup(product: Product, celsius: float, grams: float | None) -> StageTime:
     )
 
 
-def _sheet_grams(product: Product) -> float:
-    masses = [p.mass_g for p in product.figures(Stage.CUP_LIFE) if p.mass_g is not None]
-    return min(masses, key=lambda mass: abs(mass - _USUAL_GRAMS), default=_USUAL_GRAMS)
+def cup_masses(product: Product) -> list[float]:
+    """The masses [g] that a sheet prints cup life for; one without a mass counts as 100 g."""
+    figures = product.figures(Stage.CUP_LIFE)
+    return [CUP_SHEET_GRAMS if one.mass_g is None else one.mass_g for one in figures]
+
+
+def cup_grams(product: Product) -> float:
+    """The mass [g] that a sheet's cup life is shown for: the printed one nearest 100 g."""
+    masses = cup_masses(product)
+    return min(masses, key=lambda grams: abs(grams - CUP_SHEET_GRAMS), default=CUP_SHEET_GRAMS)
 
 
 def _in_room(law: StageLaw, room: History, start: float, minimum: float | None) -> StageTime:

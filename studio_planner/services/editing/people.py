@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 from datetime import UTC, datetime, time, timedelta
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, TypeVar
 
 from studio_planner.craft.hands import Absence, Person, WorkHours
 from studio_planner.craft.local_time import instant
@@ -26,6 +26,8 @@ if TYPE_CHECKING:
 
     from studio_planner.craft.studio import Studio
     from studio_planner.services.editing.weeks import Block
+
+_Row = TypeVar("_Row", WorkHours, Absence)
 
 NEW_NAME = marked("changes", "Somebody")
 EVENING = time(17, 0)
@@ -101,10 +103,7 @@ def with_hours(person: Person, index: int | None, hours: WorkHours | None) -> Ch
     """Put hours in the place of row `index`; without an index add, without hours remove."""
 
     def make(now: Person) -> Person:
-        work = list(now.work)
-        place = slice(len(work), None) if index is None else slice(index, index + 1)
-        work[place] = [] if hours is None else [hours]
-        return replace(now, work=tuple(work))
+        return replace(now, work=_with_row(now.work, index, hours))
 
     return changed_person(person, translate("changes", "working hours"), make)
 
@@ -113,12 +112,16 @@ def with_absence(person: Person, index: int | None, absence: Absence | None) -> 
     """Put an absence in the place of row `index`; without an index add, without one remove."""
 
     def make(now: Person) -> Person:
-        absences = list(now.absences)
-        place = slice(len(absences), None) if index is None else slice(index, index + 1)
-        absences[place] = [] if absence is None else [absence]
-        return replace(now, absences=tuple(absences))
+        return replace(now, absences=_with_row(now.absences, index, absence))
 
     return changed_person(person, translate("changes", "away"), make)
+
+
+def _with_row(rows: tuple[_Row, ...], index: int | None, row: _Row | None) -> tuple[_Row, ...]:
+    changed = list(rows)
+    place = slice(len(rows), None) if index is None else slice(index, index + 1)
+    changed[place] = [] if row is None else [row]
+    return tuple(changed)
 
 
 def without_past(person: Person, now: datetime) -> Change:

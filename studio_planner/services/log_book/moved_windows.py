@@ -6,19 +6,17 @@ from dataclasses import dataclass, replace
 from datetime import timedelta
 from typing import TYPE_CHECKING
 
-from studio_planner.craft.plans import Plan, PlannedCoat, Trust, Window
-from studio_planner.craft.sheet_stages import window_stages
-from studio_planner.science.stages import Edge, Stage, safe_edge
 from studio_planner.services.editing.changes import fitting
+from studio_planner.services.film_windows import window_now
 from studio_planner.services.lanes import lanes_of
 from studio_planner.services.questions.sentences import Lasting, Moment, said
 from studio_planner.services.ribbons import Ribbon
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
-    from datetime import datetime
 
     from studio_planner.craft.log import Poured
+    from studio_planner.craft.plans import Plan, PlannedCoat, Window
     from studio_planner.craft.studio import Studio
     from studio_planner.services.desk import DeskView
     from studio_planner.services.questions.sentences import Sentence
@@ -85,20 +83,6 @@ def _of_lane(lane: Lane, threshold: timedelta) -> Iterable[MovedWindow]:
         later = None if now is None else _later(planned, now)
         if later is None or abs(later) > threshold:
             yield _moved(bar, planned, now, later)
-
-
-def window_now(bar: Ribbon, below: Ribbon, trust: Trust) -> Window | None:
-    """The window of a coat over a film that lies there, by the clocks; None: it never opens."""
-    opens, closes = window_stages(bar.lane.studio, bar.lane.piece, bar.position)
-    since = below.planned.end if opens is None else _reached(below, opens, trust)
-    if since is None:
-        return None
-    until = None if closes is None else _reached(below, closes, trust)
-    return Window(opens=since, closes=until, trust=trust)
-
-
-def _reached(below: Ribbon, stage: Stage, trust: Trust) -> datetime | None:
-    return below.film.reached(stage, safe_edge(stage) if trust is Trust.SAFE else Edge.LIKELY)
 
 
 def _later(planned: Window, now: Window) -> timedelta:

@@ -199,7 +199,7 @@ def with_pour(
     at their planned times, since nothing can lie on a coat that is not there. Pins of what is
     poured are let go. It was `written` at the end, unless told otherwise.
     """
-    done = set(studio.poured_coats)
+    done = set(studio.poured_keys)
     entries = []
     at = end if written is None else written
     for coat in coats:

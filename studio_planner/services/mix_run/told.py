@@ -48,7 +48,7 @@ class ToWrite:
 
 def is_poured(studio: Studio, running: RunningMix) -> bool:
     """Whether every coat of a mix is written down as poured."""
-    return all((coat.piece, coat.coat) in studio.poured_coats for coat in running.coats)
+    return all((coat.piece, coat.coat) in studio.poured_keys for coat in running.coats)
 
 
 def batch_of(studio: Studio, running: RunningMix, part: int) -> WeighedMix | None:

@@ -97,7 +97,7 @@ def homes_for(view: DeskView, left: LeftOver) -> Homes:
 def _homes(view: DeskView, left: LeftOver, good: float | None) -> Iterator[Home]:
     plan = view.plan
     here = {(coat.piece, coat.coat) for coat in left.portion.coats}
-    done = view.studio.poured_coats | here
+    done = view.studio.poured_keys | here
     coats = () if plan is None else plan.coats
     for planned in sorted(coats, key=lambda one: (one.start, one.number)):
         if (planned.piece, planned.coat) in done or planned.start <= view.now:
@@ -142,7 +142,7 @@ def _begun(view: DeskView, piece: str, coat: str) -> bool:
     plan = view.plan
     rows = () if plan is None else plan.coats
     planned = (row for row in rows if (row.piece, row.coat) == (piece, coat))
-    return (piece, coat) in view.studio.poured_coats or any(
+    return (piece, coat) in view.studio.poured_keys or any(
         row.start <= view.now for row in planned
     )
 

@@ -98,7 +98,7 @@ def mixes_to_pour(studio: Studio, plan: Plan) -> tuple[int, ...]:
     starts = {
         coat.mix: (coat.start, coat.mix)
         for coat in plan.coats
-        if not coat.poured and (coat.piece, coat.coat) not in studio.poured_coats
+        if not coat.poured and (coat.piece, coat.coat) not in studio.poured_keys
         if _product(studio, coat).kind is not ProductKind.LEAF
     }
     return tuple(sorted(starts, key=lambda mix: starts[mix]))

@@ -25,8 +25,8 @@ _SAME_HOURS = 1.0 / 60.0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class MovedPour:
-    """A pour to come that both plans have, at another time or on another spot."""
+class InBoth:
+    """A pour to come that both plans have."""
 
     before: PlannedCoat
     after: PlannedCoat
@@ -40,6 +40,11 @@ class MovedPour:
     def coat(self) -> str:
         """The key of its coat."""
         return self.after.coat
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class MovedPour(InBoth):
+    """A pour that is at another time or on another spot."""
 
     @property
     def hours_later(self) -> float:
@@ -89,21 +94,8 @@ class ChangedPromise:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class ChangedJoint:
+class ChangedJoint(InBoth):
     """A pour whose joint is another one: in the window, to test first, or scuffed."""
-
-    before: PlannedCoat
-    after: PlannedCoat
-
-    @property
-    def piece(self) -> str:
-        """The key of its piece."""
-        return self.after.piece
-
-    @property
-    def coat(self) -> str:
-        """The key of its coat."""
-        return self.after.coat
 
     @property
     def worse(self) -> bool:

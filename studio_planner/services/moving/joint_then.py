@@ -11,12 +11,12 @@ from studio_planner.craft.plans import StepKind, Trust, Window
 from studio_planner.craft.products import ProductKind
 from studio_planner.craft.sheet_stages import (
     gate_stage,
-    window_stages,
     window_unknown,
 )
 from studio_planner.craft.standing import sanded_for
 from studio_planner.planning.sanded import scuffed_at
-from studio_planner.science.stages import Edge, Stage, safe_edge
+from studio_planner.science.stages import Stage
+from studio_planner.services.film_windows import window_now
 from studio_planner.services.moving.breaks import Break, Rule
 from studio_planner.services.moving.held import ribbons_of
 from studio_planner.services.questions.sentences import Lasting, Moment, Sentence, said
@@ -121,22 +121,12 @@ def _inside(bar: Ribbon, window: Window) -> bool:
 
 def _window(lane: Lane, bar: Ribbon, below: Ribbon, trust: Trust) -> Window | None:
     """The window over the coat below at an edge; None where it never opens or is not known."""
-    opens, closes = window_stages(lane.studio, lane.piece, bar.position)
     wet = bar.coat.joint is Joint.WET_IN_WET
     if window_unknown(lane.studio, lane.piece, bar.position) or (
         wet and trust is Trust.TEST_FIRST
     ):
         return None
-    since = below.planned.end if opens is None else _reached(below, opens, trust)
-    if since is None:
-        return None
-    until = None if closes is None else _reached(below, closes, trust)
-    return Window(opens=since, closes=until, trust=trust)
-
-
-def _reached(below: Ribbon, stage: Stage, trust: Trust) -> datetime | None:
-    edge = safe_edge(stage) if trust is Trust.SAFE else Edge.LIKELY
-    return below.film.reached(stage, edge)
+    return window_now(bar, below, trust)
 
 
 def _missed(lane: Lane, bar: Ribbon, below: Ribbon, window: Window | None) -> Break:

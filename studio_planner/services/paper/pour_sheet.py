@@ -65,7 +65,7 @@ def _to_do(view: DeskView) -> tuple[PlannedCoat, ...]:
     """What of the plan is not poured, nor written down as poured since it was made."""
     if view.plan is None:
         return ()
-    poured = view.studio.poured_coats
+    poured = view.studio.poured_keys
     coats = (one for one in view.plan.coats if not one.poured)
     return tuple(one for one in coats if (one.piece, one.coat) not in poured)
 

@@ -55,7 +55,7 @@ class _Open(NamedTuple):
 
 
 def _pairs(view: DeskView) -> dict[str, _Pair]:
-    poured = view.studio.poured_coats
+    poured = view.studio.poured_keys
     found = {}
     for piece in view.studio.pieces:
         for index, upper in enumerate(piece.stack):

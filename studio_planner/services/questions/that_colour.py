@@ -48,7 +48,7 @@ def _colours(studio: Studio) -> dict[str, tuple[Piece, Coat, Colour]]:
 
 def _coats(studio: Studio) -> dict[str, tuple[Piece, Coat]]:
     """Every coat that is still to be poured and is not laid, by a key."""
-    poured = studio.poured_coats
+    poured = studio.poured_keys
     return {
         f"{piece.key}/{coat.key}": (piece, coat)
         for piece in studio.pieces

@@ -5,7 +5,6 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from studio_planner.craft.stock import LotPart
 from studio_planner.services.mixing.mix_sheet import mixes_to_pour
 from studio_planner.services.weighing import MixAmounts, amounts_of
 
@@ -14,6 +13,7 @@ if TYPE_CHECKING:
     from datetime import datetime
 
     from studio_planner.craft.plans import Plan, PlannedCoat
+    from studio_planner.craft.stock import LotPart
     from studio_planner.craft.studio import Studio
 
 
@@ -56,7 +56,7 @@ def planned_uses(studio: Studio, plan: Plan | None) -> tuple[Use, ...]:
 def _uses(studio: Studio, coats: tuple[PlannedCoat, ...]) -> Iterator[Use]:
     entered = [(studio.piece(c.piece), studio.piece(c.piece).coat(c.coat)) for c in coats]
     amounts = amounts_of(studio, entered)
-    for part, grams in _parts(amounts):
+    for part, grams in amounts.by_part:
         if grams > 0.0:
             yield Use(
                 mix=coats[0].mix,
@@ -67,12 +67,6 @@ def _uses(studio: Studio, coats: tuple[PlannedCoat, ...]) -> Iterator[Use]:
                 grams=grams,
                 shares=tuple(_shares(studio, coats, amounts, grams)),
             )
-
-
-def _parts(amounts: MixAmounts) -> tuple[tuple[LotPart, float], ...]:
-    if amounts.a_grams is None or amounts.b_grams is None:
-        return ((LotPart.WHOLE, amounts.total_grams),)
-    return ((LotPart.A, amounts.a_grams), (LotPart.B, amounts.b_grams))
 
 
 def _shares(

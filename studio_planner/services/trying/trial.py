@@ -72,7 +72,7 @@ def begun_coats(studio: Studio, now: datetime) -> tuple[PlannedCoat, ...]:
     """The planned coats that have begun by `now` and are not written down as poured."""
     coats = studio.plan.coats if studio.plan is not None else ()
     begun = (one for one in coats if one.start <= now)
-    return tuple(one for one in begun if (one.piece, one.coat) not in studio.poured_coats)
+    return tuple(one for one in begun if (one.piece, one.coat) not in studio.poured_keys)
 
 
 def as_followed(studio: Studio, now: datetime) -> Studio:
@@ -119,7 +119,7 @@ def done_with(trial: Trial, planned: Studio) -> Studio:
 
 def _unpoured(studio: Studio, before: Plan, after: Plan) -> tuple[PlannedCoat, ...]:
     """The coats of a new plan, those as they were before that nobody has written down."""
-    written = studio.poured_coats
+    written = studio.poured_keys
     were = {(one.piece, one.coat): one for one in before.coats}
     free = max((one.mix for one in after.coats), default=0)
     coats = []
