@@ -1121,6 +1121,473 @@
     </message>
 </context>
 <context>
+    <name>fields</name>
+    <message>
+        <source>part A</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>grams of A</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>area</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>part B</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>grams of B</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>band of temperature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>band</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>batch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>price of the blank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>thickness of the body</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>temperature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>clearance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>coat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>coats</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>share of colourant</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>colours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>entry that is corrected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>counts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cover</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>most in one cup</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>currency</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>last hand-over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>density</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>density of A</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>density of B</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>deepest coat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>size of grain</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>faces</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>film</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>first day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>footprint</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>earliest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>grams</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>heat loss</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>most humidity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>humidity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>joint</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>kept for an order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>key</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>kind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>number on the label</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>days to deliver</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what is left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>likely time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>margin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mass of the test</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>highest temperature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lowest temperature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>most in one mix</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mixes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>how far it moved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what was in it when new</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>opened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>days after opening</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>opens</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>overheads</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>minutes of packing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>length around</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>photos</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>piece</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>minutes for each piece</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pieces</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>minute of pouring</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>price</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>price of 100 g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>product</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ratio</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>band of the readings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>readings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hours without readings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reserve</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rim</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rounding</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rule</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rush wage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>scrap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>minutes of setting up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>share of the mix</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>against the sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>goes to sleep</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>temperatures for a time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>spot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stack</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>taken</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what touch tests taught</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>touch tests</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>latest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>days on the way</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>viscosity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>gets up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>first day of the week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>weight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>time zone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bottle {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>piece {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>coat {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>order {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stack pattern {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pin of {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pour of {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pours of {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>entry {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mix {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>figures</name>
     <message>
         <source>1,000.5</source>
@@ -5125,6 +5592,14 @@
         <translation>Preis für 100 g, {currency}</translation>
     </message>
     <message>
+        <source>{count} coat has the new name, too.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} coats have the new name, too.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>New pigment</source>
         <translation>Neues Pigment</translation>
     </message>
@@ -8370,6 +8845,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Luft dabei: {low} bis {high}, bis zu {damp} % feucht.</translation>
     </message>
     <message>
+        <source>{piece}: {what}, but no pour of {coats} is written down. Write down what was poured, with its time, or withdraw entry {number}.</source>
+        <translation>{piece}: {what}, aber kein Guss von {coats} ist aufgeschrieben. Schreib auf, was gegossen wurde, mit seiner Zeit, oder nimm Eintrag {number} zurück.</translation>
+    </message>
+    <message>
         <source>{coat} poured {when} from mix {batch} ({product}).</source>
         <translation>{coat} gegossen {when} aus Mischung {batch} ({product}).</translation>
     </message>
@@ -8492,10 +8971,6 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>No bottle of {product} has the lot {lot}; there is {known}. Correct entry {number}, or enter that bottle, so that stock and traces count it.</source>
         <translation>Keine Flasche {product} hat die Charge {lot}; es gibt {known}. Berichtige Eintrag {number} oder trag die Flasche ein, damit Vorrat und Herkunft sie kennen.</translation>
-    </message>
-    <message>
-        <source>{piece} was {what}, but nothing says that this was poured: {coats}. Write it down with its time, or withdraw entry {number}.</source>
-        <translation>{piece}: {what}, aber nirgends steht, dass das gegossen wurde: {coats}. Schreib es mit seiner Zeit auf, oder nimm Eintrag {number} zurück.</translation>
     </message>
     <message>
         <source>{coat}: {new} does not go with {old} of {when} (entry {entry}), since a film does not become wet again. Correct whichever is wrong.</source>

@@ -8,7 +8,6 @@ from studio_planner.craft.kind_words import kind_word
 from studio_planner.craft.log import EntryKind
 from studio_planner.craft.tongue import capital
 from studio_planner.craft.touches import Touch, Verdict
-from studio_planner.desktop.log_pages.entry_news import tell_entry
 from studio_planner.desktop.page_keys import LOG
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.log_book.known import coat_name
@@ -77,7 +76,7 @@ def tap_now(desk: PageDesk, tap: Tap) -> bool:
     if not desk.changes.attempt(tapped(session.studio, tap, now, now)):
         return False
     text = translate("happened", "In the log: {what}. Undo takes it back.")
-    tell_entry(desk, text.format(what=words))
+    desk.tell_entry(text.format(what=words))
     return True
 
 

@@ -122,6 +122,12 @@ class LateParts(QMainWindow):
         """Say news in the notice line, from where it goes by itself."""
         self.notice.say(words, passing=self.clock.now())
 
+    def tell_entry(self, words: str) -> None:
+        """Say that something was just written down, and what of it can hardly be right."""
+        from studio_planner.desktop.entry_news import tell_entry  # noqa: PLC0415 - when needed
+
+        tell_entry(self, words)
+
     def go_to(self, page: str, key: str = "") -> None:
         """Show another page, and on it the thing of that key."""
         raise NotImplementedError

@@ -64,6 +64,10 @@ class PageDesk(Protocol):
         """Say news that goes by itself."""
         ...
 
+    def tell_entry(self, words: str) -> None:
+        """Say that something was just written down, and what of it can hardly be right."""
+        ...
+
     def go_to(self, page: str, key: str = "") -> None:
         """Show another page, and on it the thing of that key."""
         ...

@@ -352,10 +352,10 @@ def test_what_can_hardly_be_right_is_said_with_the_entry_and_stays(
     page.happened.form.ask("m", EntryKind.PACKED)
     click(page.happened.form.write)
     assert "It is in the log." in desk.notice.words
-    assert "but nothing says that this was poured" in desk.notice.words
+    assert "is written down. Write down what was poured" in desk.notice.words
     assert desk.notice.stays
     desk.notice.tick(desk.clock.now() + timedelta(hours=1))
-    assert "nothing says" in desk.notice.words
+    assert "Write down what was poured" in desk.notice.words
 
 
 # Traced

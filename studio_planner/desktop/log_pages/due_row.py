@@ -7,7 +7,6 @@ from typing import TYPE_CHECKING
 from PySide6.QtWidgets import QPushButton, QSizePolicy, QVBoxLayout, QWidget
 
 from studio_planner.desktop.layouts import empty
-from studio_planner.desktop.log_pages.entry_news import tell_entry
 from studio_planner.desktop.studio_pages.lines import Line, verb
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.log_book.taps import due_taps, tap_words, tapped
@@ -68,4 +67,4 @@ class DueRow(QWidget):
         now = self._desk.clock.now()
         if self._desk.changes.attempt(tapped(session.studio, tap, now, now)):
             said = translate("happened", "It is in the log. Undo takes it back.")
-            tell_entry(self._desk, said)
+            self._desk.tell_entry(said)

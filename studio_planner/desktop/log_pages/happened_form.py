@@ -13,7 +13,6 @@ from studio_planner.craft.log import EntryKind, LogEntry
 from studio_planner.craft.tongue import capital
 from studio_planner.desktop.forms.fields import ChoiceField, TextField
 from studio_planner.desktop.log_pages import choices
-from studio_planner.desktop.log_pages.entry_news import tell_entry
 from studio_planner.desktop.log_pages.told import FIELDS, told_anew, told_right
 from studio_planner.desktop.log_pages.when_fields import NowField
 from studio_planner.desktop.log_pages.written_form import WRITE, WrittenForm
@@ -253,7 +252,7 @@ class HappenedForm(QWidget):
             self._shown_for = ("", None)
             self._adapt(self._desk.clock.now())
             self._say_what()
-            tell_entry(self._desk, said)
+            self._desk.tell_entry(said)
             self.written.emit()
             if entry is not None:
                 self.left.emit()

@@ -9,7 +9,6 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from studio_planner.desktop import words
 from studio_planner.desktop.forms.fields import ChoiceField, NumberField
-from studio_planner.desktop.log_pages.entry_news import tell_entry
 from studio_planner.desktop.log_pages.written_form import WRITE, WrittenForm
 from studio_planner.desktop.quantities import Quantity
 from studio_planner.desktop.studio_pages.lines import Line, verb
@@ -88,7 +87,7 @@ class ReadingRow(QWidget):
             self.warmth.show_value(None)
             self.damp.show_value(None)
             text = translate("happened", "The reading is kept: {reading}. Undo takes it back.")
-            tell_entry(self._desk, text.format(reading=self._kept))
+            self._desk.tell_entry(text.format(reading=self._kept))
 
     def _enter(self, values: Mapping[str, Any]) -> None:
         studio = self._studio

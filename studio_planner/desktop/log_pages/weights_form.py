@@ -11,7 +11,6 @@ from studio_planner.desktop import words
 from studio_planner.desktop.forms.fields import ChoiceField, NumberField, TextField
 from studio_planner.desktop.forms.moment_field import MomentField
 from studio_planner.desktop.log_pages.colourants_field import ColourantsField
-from studio_planner.desktop.log_pages.entry_news import tell_entry
 from studio_planner.desktop.log_pages.written_form import WRITE, WrittenForm
 from studio_planner.desktop.quantities import Quantity
 from studio_planner.desktop.studio_pages.lines import Line, verb
@@ -172,7 +171,7 @@ class WeightsForm(QWidget):
             for name in ("b_grams", *(("a_grams",) if batch is not None else ())):
                 self.fields[name].show_value(0.0)
         if self.form.enter(WRITE):
-            tell_entry(self._desk, translate("weights", "The weights are in the log."))
+            self._desk.tell_entry(translate("weights", "The weights are in the log."))
             self.left.emit()
 
     def _edited(self, name: str) -> None:

@@ -94,8 +94,8 @@ def _never_poured(studio: Studio, leaving: Iterable[LogEntry]) -> Iterable[Sente
             bare.append((entry, missing))
     for entry, missing in bare[:_MOST_PIECES]:
         yield said(
-            "{piece} was {what}, but nothing says that this was poured: {coats}. Write it down "
-            "with its time, or withdraw entry {number}.",
+            "{piece}: {what}, but no pour of {coats} is written down. Write down what was "
+            "poured, with its time, or withdraw entry {number}.",
             piece=piece_name(studio, entry.piece),
             what=kind_word(entry.kind),
             coats=listed(missing),

@@ -115,13 +115,11 @@ def test_a_lot_that_no_bottle_has_is_said_where_bottles_are_kept() -> None:
 
 def test_what_leaves_without_being_poured_is_said_by_name() -> None:
     words = said(step(EntryKind.PACKED, "tray"), SEALED)
-    assert (
-        "Tray was packed, but nothing says that this was poured: flood and top coat." in words
-    )
+    assert "Tray: packed, but no pour of flood and top coat is written down." in words
     assert "withdraw entry 2" in words
     both = said(shipped(PLAIN, "fair", ago(1), NOW), PLAIN)
-    assert "Coaster one was shipped" in both
-    assert "Coaster two was shipped" in both
+    assert "Coaster one: shipped" in both
+    assert "Coaster two: shipped" in both
     assert "more of what went" not in both
 
 
@@ -130,7 +128,7 @@ def test_of_many_pieces_that_leave_bare_three_are_named() -> None:
     more = tuple(replace(many.pieces[1], key=f"x{n}", name=f"Extra {n}") for n in range(3))
     many = replace(many, pieces=(*many.pieces, *more))
     words = said(step(EntryKind.PACKED, "one", "two", "x0", "x1", "x2"), many)
-    assert "Extra 0 was packed" in words
+    assert "Extra 0: packed" in words
     assert "Extra 1" not in words
     assert "with 2 more" in words
 
