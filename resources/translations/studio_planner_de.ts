@@ -4303,6 +4303,14 @@
         <translation>letzte Abholung dafür: {moment}</translation>
     </message>
     <message>
+        <source>As planned it is ready {moment}: after the market opens.</source>
+        <translation>Nach dem Plan ist es {moment} fertig: nach Marktbeginn.</translation>
+    </message>
+    <message>
+        <source>As planned it leaves {moment}: too late for the promise.</source>
+        <translation>Nach dem Plan geht es {moment} weg: zu spät für die Zusage.</translation>
+    </message>
+    <message>
         <source>Pieces</source>
         <translation>Stücke</translation>
     </message>

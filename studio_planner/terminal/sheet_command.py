@@ -3,15 +3,18 @@
 from __future__ import annotations
 
 import os
+from datetime import timedelta
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from studio_planner.services.desk import DeskView
 from studio_planner.services.naming import find_named
+from studio_planner.services.paper.batch_numbers import batch_numbers
 from studio_planner.services.paper.order_slip import order_slip
 from studio_planner.services.paper.placing import place_sheet
 from studio_planner.services.paper.pour_sheet import pour_sheet_of_day, pour_sheet_of_mix
 from studio_planner.services.paper.stock_list import stock_list
+from studio_planner.services.paper.wall_words import local_day
 from studio_planner.services.paper.week_sheet import week_sheet
 from studio_planner.services.speaking import ENGLISH, speak
 from studio_planner.services.studio_files import read_planned, read_studio
@@ -21,11 +24,14 @@ from studio_planner.terminal.writing import say_wrapped
 
 if TYPE_CHECKING:
     import argparse
+    from collections.abc import Mapping
+    from datetime import date
 
     from studio_planner.services.paper.pages import Sheet
     from studio_planner.terminal.surroundings import Surroundings
 
 _LARGEST_MIX = 999_999
+_DAYS = {"today": 0, "tomorrow": 1}
 
 
 def sheet(arguments: argparse.Namespace, around: Surroundings) -> int:
@@ -50,17 +56,36 @@ def sheet(arguments: argparse.Namespace, around: Surroundings) -> int:
 
 def _sheet(arguments: argparse.Namespace, around: Surroundings) -> Sheet:
     file, now = Path(arguments.file), around.clock.now()
-    if arguments.day is not None:
-        day = day_of(arguments.day, "--day")
-        return pour_sheet_of_day(DeskView(read_planned(file)[0], now), day)
-    if arguments.mix is not None:
-        mix = whole_number(arguments.mix, "--mix", _LARGEST_MIX)
-        return pour_sheet_of_mix(DeskView(read_planned(file)[0], now), mix)
-    if arguments.week is not None:
-        week = day_of(arguments.week, "--week")
-        return week_sheet(DeskView(read_planned(file)[0], now), week)
-    view = DeskView(read_studio(file), now)
-    if arguments.order is not None:
+    if arguments.stock or arguments.order is not None:
+        view = DeskView(read_studio(file), now)
+        if arguments.order is None:
+            return stock_list(view)
         order = find_named(view.studio.orders, arguments.order, "order")
         return order_slip(view, order.key)
-    return stock_list(view)
+    studio, plan = read_planned(file)
+    view = DeskView(studio, now)
+    today = local_day(studio, now)
+    if arguments.day is not None:
+        return pour_sheet_of_day(view, _day(arguments.day, "--day", today))
+    if arguments.week is not None:
+        return week_sheet(view, _day(arguments.week, "--week", today))
+    number = whole_number(arguments.mix, "--mix", _LARGEST_MIX)
+    return pour_sheet_of_mix(view, _mix_of(batch_numbers(studio, plan), number))
+
+
+def _day(text: str, what: str, today: date) -> date:
+    """A day as it is typed, or in a word."""
+    word = text.strip().lower()
+    return today + timedelta(days=_DAYS[word]) if word in _DAYS else day_of(text, what)
+
+
+def _mix_of(numbers: Mapping[int, tuple[int, ...]], number: int) -> int:
+    """The mix of the plan that is weighed under a number; BadInput when none is."""
+    for mix, own in numbers.items():
+        if number in own:
+            return mix
+    said = "no mix is left to be poured"
+    if numbers:
+        known = [one for own in numbers.values() for one in own]
+        said = f"those to come are {min(known)} to {max(known)}"
+    raise BadInput(f"There is no mix {number} that is still to be poured; {said}.")

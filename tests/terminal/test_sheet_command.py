@@ -11,6 +11,7 @@ import pypdfium2
 import pytest
 
 from studio_planner.craft.errors import StudioError
+from studio_planner.services.paper.batch_numbers import batch_numbers
 from studio_planner.services.studio_files import read_studio
 from tests.architecture.checkout import run
 from tests.services.small_studios import DAY, kept
@@ -30,11 +31,13 @@ def test_a_day_a_mix_a_week_an_order_and_the_stock_are_drawn(
     terminal: Terminal, sample: Path, tmp_path: Path
 ) -> None:
     plan = kept(read_studio(sample))
-    mix = next(coat.mix for coat in plan.coats if not coat.poured)
+    ((mix, *_), *_) = batch_numbers(read_studio(sample), plan).values()
     for number, (words, title) in enumerate(
         (
             (("--day", DAY.isoformat()), "Pour sheet, Mon 2 Feb 2026"),
             (("--mix", str(mix)), "Pour sheet, Mon 2 Feb 2026"),
+            (("--day", "today"), "Pour sheet, Mon 2 Feb 2026"),
+            (("--day", "Tomorrow"), "Pour sheet, Tue 3 Feb 2026"),
             (("--week", "2026-02-05"), "Week from Mon 2 Feb 2026"),
             (("--order", "Quay winter market"), "Order Quay winter market"),
             (("--stock",), "Stock, Mon 2 Feb 2026"),
@@ -47,7 +50,7 @@ def test_a_day_a_mix_a_week_an_order_and_the_stock_are_drawn(
         assert title in texts(target)
         assert texts(target)[0] == terminal.now.isoformat()
     assert sorted(path.name for path in tmp_path.iterdir()) == [
-        *(f"{number}.pdf" for number in range(5)),
+        *(f"{number}.pdf" for number in range(7)),
         "sample.studio",
     ]
 
@@ -74,7 +77,7 @@ def test_a_sheet_is_in_the_language_that_is_asked_for(
         (("--day", "soon"), "--day 'soon' is not a date"),
         (("--week", "2026-02-30"), "--week '2026-02-30' is not a date"),
         (("--mix", "none"), "--mix 'none' is not a whole number"),
-        (("--mix", "999999"), "There is no mix 999999 in the plan"),
+        (("--mix", "999999"), "There is no mix 999999 that is still to be poured"),
         ((), "--day --mix --week --order --stock is required"),
         (("--stock", "--week", "2026-02-02"), "not allowed with argument"),
     ],

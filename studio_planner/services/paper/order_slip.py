@@ -33,7 +33,7 @@ if TYPE_CHECKING:
     from studio_planner.craft.orders import Order
     from studio_planner.craft.studio import Studio
     from studio_planner.services.desk import DeskView
-    from studio_planner.services.order_answers import PieceAnswer
+    from studio_planner.services.order_answers import OrderAnswer, PieceAnswer
 
 
 def order_slip(view: DeskView, key: str) -> Sheet:
@@ -43,7 +43,9 @@ def order_slip(view: DeskView, key: str) -> Sheet:
     order = answer.order
     slip = Part(
         blocks=(
-            Headline(words=order.name, under=_promise(studio, order)),
+            Headline(
+                words=order.name, under=(*_promise(studio, order), *_late(studio, answer))
+            ),
             _pieces(studio, order, answer.pieces),
             Prose(title="", sentences=_packing(order), listed=True),
             Fields(
@@ -70,6 +72,18 @@ def _promise(studio: Studio, order: Order) -> tuple[str, ...]:
         return (translate("paper", "{market}, opens {clock}").format(market=said, clock=opens),)
     due = moment_said(studio, order.due(studio.time_zone))
     return (said, translate("paper", "last pick-up for it: {moment}").format(moment=due))
+
+
+def _late(studio: Studio, answer: OrderAnswer) -> tuple[str, ...]:
+    """That the plan does not keep the promise, so that nobody packs it unawares."""
+    if answer.safe is None or answer.safe <= answer.due:
+        return ()
+    said = (
+        translate("paper", "As planned it is ready {moment}: after the market opens.")
+        if answer.order.promise is Promise.MARKET
+        else translate("paper", "As planned it leaves {moment}: too late for the promise.")
+    )
+    return (said.format(moment=moment_said(studio, answer.safe)),)
 
 
 def _pieces(studio: Studio, order: Order, pieces: tuple[PieceAnswer, ...]) -> Table:

@@ -190,9 +190,9 @@ def _gates(studio: Studio, plan: Plan | None) -> Table:
         translate("paper", "full cure"),
     )
     columns = (
-        Column(head=translate("paper", "piece"), share=0.25),
-        *(Column(head=head, share=0.175) for head in heads),
-        Column(head=translate("paper", "for"), share=0.225),
+        Column(head=translate("paper", "piece"), share=0.22),
+        *(Column(head=head, share=0.19) for head in heads),
+        Column(head=translate("paper", "for"), share=0.21),
     )
     rows = () if plan is None else tuple(_gate_rows(studio, plan))
     title = translate("paper", "May be handled, packed, is fully cured: for sure from")

@@ -105,6 +105,17 @@ def test_a_slip_names_pieces_gate_and_promise() -> None:
         order_slip(planned_week(), "nobody")
 
 
+def test_a_slip_of_what_will_be_late_says_so() -> None:
+    view = planned_week()
+    assert view.plan is not None
+    assert not any("too late" in text for text in order_slip(view, "o").texts)
+    due = ORDER.due(view.studio.time_zone)
+    late = Outcome(order="o", due=due, leaves=due + timedelta(hours=1))
+    studio = replace(view.studio, plan=replace(view.plan, outcomes=(late,)))
+    texts = order_slip(DeskView(studio, NOW), "o").texts
+    assert any(text.endswith("too late for the promise.") for text in texts)
+
+
 def test_a_market_says_when_it_opens() -> None:
     view = planned_week()
     market = replace(ORDER, promise=Promise.MARKET)
