@@ -16,6 +16,7 @@ from typing import TYPE_CHECKING
 
 from typing_extensions import override
 
+from studio_planner.craft.field_words import field_words
 from studio_planner.craft.tongue import figure, translate
 
 if TYPE_CHECKING:
@@ -32,8 +33,8 @@ class BrokenRule:
 
     @override
     def __str__(self) -> str:
-        """Give the field and the sentence as one line."""
-        return f"{self.field}: {self.sentence}"
+        """Give the field, in the maker's words, and the sentence as one line."""
+        return f"{field_words(self.field)}: {self.sentence}"
 
 
 class StudioError(Exception):

@@ -47,7 +47,8 @@ def test_the_message_names_the_entry_every_field_and_what_to_do() -> None:
         rules.close()
     assert refused.value.noun == "piece Moon tray"
     assert str(refused.value) == (
-        "piece Moon tray: name: give it a name. body_mm: 700 is outside 0.1 to 500."
+        "piece Moon tray: name: give it a name. thickness of the body: 700 is outside 0.1 "
+        "to 500."
     )
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import date
 from itertools import pairwise
 from typing import TYPE_CHECKING
@@ -12,6 +13,7 @@ from PySide6.QtGui import QColor, QFont, QImage, QPainter
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLabel, QPushButton, QScrollArea
 
+from studio_planner.craft.pieces import Colour, StackPattern
 from studio_planner.craft.prices import PriceRule
 from studio_planner.craft.stock import LotPart
 from studio_planner.desktop.forms.noun_list import NounList
@@ -22,6 +24,8 @@ from studio_planner.desktop.stock_pages.level_steps import LevelSteps
 from studio_planner.desktop.stock_pages.pigments_section import PigmentsSection
 from studio_planner.desktop.stock_pages.prices_section import PricesSection
 from studio_planner.desktop.theme import LIGHT
+from studio_planner.services.editing.changes import Change
+from studio_planner.services.editing.nouns import with_thing
 
 if TYPE_CHECKING:
     from PySide6.QtWidgets import QLineEdit, QWidget
@@ -277,6 +281,38 @@ def test_a_pigment_is_entered_changed_and_undone(desk: DeskWindow, page: StockPa
     assert [one.name for one in studio_of(desk).pigments] == ["Moonlight", "Moonlight 2"]
     QTest.mouseClick(section.pigments.remove_button, Qt.MouseButton.LeftButton)
     undo_all(desk)
+    assert studio_of(desk) == before
+
+
+def test_a_pigment_that_is_renamed_is_renamed_in_every_coat_in_one_step(
+    desk: DeskWindow, page: StockPage
+) -> None:
+    studio = studio_of(desk)
+    piece = next(one for one in studio.pieces if len(one.stack) > 1)
+    colour = Colour(name="tide", colourant="moonlight ", colourant_pct=2)
+    coats = tuple(replace(coat, colours=(colour,)) for coat in piece.stack[:2])
+    painted = replace(piece, stack=coats + piece.stack[2:])
+    pattern = StackPattern(key="tide", name="Tide", stack=coats[:1])
+    page.choose(PIGMENTS)
+    section = page.section(PIGMENTS)
+    assert isinstance(section, PigmentsSection)
+    QTest.mouseClick(section.pigments.add_button, Qt.MouseButton.LeftButton)
+    type_into(section.form.fields["name"], "Moonlight")
+    desk.changes.make(
+        Change(
+            "Paint",
+            lambda now: replace(with_thing(now, painted), patterns=(*now.patterns, pattern)),
+        )
+    )
+    before = studio_of(desk)
+    type_into(section.form.fields["name"], "Dusk")
+    after = studio_of(desk)
+    stacks = (after.piece(piece.key).stack[:2], after.patterns[-1].stack)
+    names = [one.colourant for stack in stacks for coat in stack for one in coat.colours]
+    assert names == ["Dusk"] * 3
+    assert desk.notice.words == "3 coats have the new name, too."
+    assert piece.name in section.used.text()
+    desk.verbs["undo"].trigger()
     assert studio_of(desk) == before
 
 

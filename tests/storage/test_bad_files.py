@@ -171,9 +171,9 @@ def test_an_entry_that_names_a_missing_owner_is_refused(studio_path: Path) -> No
 @pytest.mark.parametrize(
     ("statement", "match"),
     [
-        ("UPDATE pieces SET body_mm = 9000", "body_mm"),
-        ("UPDATE pieces_stack SET film_mm = -1", "film_mm"),
-        ("UPDATE places_readings SET celsius = 1000", "celsius"),
+        ("UPDATE pieces SET body_mm = 9000", "thickness of the body"),
+        ("UPDATE pieces_stack SET film_mm = -1", "film: -1 is outside"),
+        ("UPDATE places_readings SET celsius = 1000", "temperature: 1000 is outside"),
         ("UPDATE pieces SET material = 'cheese'", "pieces, row 1.*cheese"),
         ("UPDATE pieces SET shape_kind = 'star'", "pieces, row 1.*star"),
         ("UPDATE pieces SET shape_kind = 'oval'", "pieces, row 1.*missing"),

@@ -15,7 +15,7 @@ from studio_planner.desktop.page import Page
 from studio_planner.desktop.stock_pages.list_beside import ListBeside
 from studio_planner.desktop.stock_pages.pigment_words import kind_name, usual_line
 from studio_planner.desktop.studio_pages.lines import Line
-from studio_planner.desktop.tongue import translate
+from studio_planner.desktop.tongue import counted, translate
 from studio_planner.science.film_limits import Colourant
 from studio_planner.services.editing.bottles import (
     added_pigment,
@@ -23,7 +23,8 @@ from studio_planner.services.editing.bottles import (
     copied_pigment,
     moved_pigment,
     pigment_with,
-    with_pigment,
+    renamed_in,
+    with_changed_pigment,
     without_pigment,
 )
 from studio_planner.services.editing.changes import Change
@@ -159,11 +160,21 @@ class PigmentsSection(Page):
         self.form.show_values(values, view.studio.units, fresh=fresh)
 
     def _enter(self, name: str, values: Mapping[str, Any]) -> None:
-        pigment = self._pigment
-        if pigment is not None:
-            new = pigment_with(pigment, values)
-            words = f"{pigment.name}, {self.form.fields[name].words}"
-            self.desk.changes.make(Change(words, lambda studio: with_pigment(studio, new)))
+        view, pigment = self._view, self._pigment
+        if view is None or pigment is None:
+            return
+        new = pigment_with(pigment, values)
+        words = f"{pigment.name}, {self.form.fields[name].words}"
+        coats = renamed_in(view.studio, pigment, new)
+        self.desk.changes.make(Change(words, lambda now: with_changed_pigment(now, new)))
+        if coats:
+            self.desk.tell(
+                counted(
+                    coats,
+                    translate("pigments", "{count} coat has the new name, too."),
+                    translate("pigments", "{count} coats have the new name, too."),
+                )
+            )
 
     # Verbs
 

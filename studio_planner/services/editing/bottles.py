@@ -17,6 +17,7 @@ if TYPE_CHECKING:
     from collections.abc import Callable, Iterable, Mapping
     from datetime import date, datetime
 
+    from studio_planner.craft.pieces import Coat
     from studio_planner.craft.studio import Studio
 
 _NEW_GRAMS = 1000.0
@@ -146,6 +147,55 @@ def pigment_with(pigment: Pigment, values: Mapping[str, object]) -> Pigment:
 def with_pigment(studio: Studio, pigment: Pigment) -> Studio:
     """Put a pot of colour in the place of the one with its key, or at the end."""
     return replace(studio, pigments=_put(studio.pigments, pigment))
+
+
+def renamed_in(studio: Studio, old: Pigment, new: Pigment) -> int:
+    """How many coats, those of stack patterns too, have a colour that is called after `old`."""
+    if old.name == new.name:
+        return 0
+    stacks = [piece.stack for piece in studio.pieces]
+    stacks += [pattern.stack for pattern in studio.patterns]
+    return sum(_named_after(old, coat) for stack in stacks for coat in stack)
+
+
+def with_changed_pigment(studio: Studio, new: Pigment) -> Studio:
+    """Put a pot of colour in its place; colours that have its name get its new one.
+
+    What was weighed stays in the log under the name that it had then.
+    """
+    old = next((one for one in studio.pigments if one.key == new.key), None)
+    studio = with_pigment(studio, new)
+    if old is None or not renamed_in(studio, old, new):
+        return studio
+
+    def stack(coats: tuple[Coat, ...]) -> tuple[Coat, ...]:
+        return tuple(_renamed(coat, old, new) for coat in coats)
+
+    return replace(
+        studio,
+        pieces=tuple(replace(one, stack=stack(one.stack)) for one in studio.pieces),
+        patterns=tuple(replace(one, stack=stack(one.stack)) for one in studio.patterns),
+    )
+
+
+def _named_after(pigment: Pigment, coat: Coat) -> bool:
+    return any(_has_name(pigment, colour.colourant) for colour in coat.colours)
+
+
+def _has_name(pigment: Pigment, words: str) -> bool:
+    return words.strip().casefold() == pigment.name.casefold()
+
+
+def _renamed(coat: Coat, old: Pigment, new: Pigment) -> Coat:
+    if not _named_after(old, coat):
+        return coat
+    return replace(
+        coat,
+        colours=tuple(
+            replace(colour, colourant=new.name) if _has_name(old, colour.colourant) else colour
+            for colour in coat.colours
+        ),
+    )
 
 
 def without_pigment(studio: Studio, key: str) -> Studio:
