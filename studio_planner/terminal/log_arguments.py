@@ -58,6 +58,9 @@ def trace_arguments(command: argparse.ArgumentParser) -> None:
     """Take what is traced."""
     studio_argument(command)
     command.add_argument(
-        "name", metavar="NAME", type=named, help="a piece, an order, a mix's number or a lot"
+        "name",
+        metavar="NAME",
+        type=named,
+        help="a piece, an order (the beginning will do), a mix's number or a lot",
     )
     json_argument(command)
