@@ -977,11 +977,11 @@
     </message>
     <message>
         <source>{count} due, reminders stopped</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} fällig, Erinnerungen stehen still</translation>
     </message>
     <message>
         <source>Reminders stopped</source>
-        <translation type="unfinished"></translation>
+        <translation>Erinnerungen stehen still</translation>
     </message>
     <message>
         <source>Nothing is due</source>
@@ -1117,474 +1117,474 @@
     </message>
     <message>
         <source>Reminders cannot be written down: {why}</source>
-        <translation type="unfinished"></translation>
+        <translation>Erinnerungen lassen sich nicht festhalten: {why}</translation>
     </message>
 </context>
 <context>
     <name>fields</name>
     <message>
         <source>part A</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil A</translation>
     </message>
     <message>
         <source>grams of A</source>
-        <translation type="unfinished"></translation>
+        <translation>Gramm A</translation>
     </message>
     <message>
         <source>area</source>
-        <translation type="unfinished"></translation>
+        <translation>Fläche</translation>
     </message>
     <message>
         <source>time</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeitpunkt</translation>
     </message>
     <message>
         <source>part B</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil B</translation>
     </message>
     <message>
         <source>grams of B</source>
-        <translation type="unfinished"></translation>
+        <translation>Gramm B</translation>
     </message>
     <message>
         <source>band of temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>Spanne der Temperatur</translation>
     </message>
     <message>
         <source>band</source>
-        <translation type="unfinished"></translation>
+        <translation>Spanne</translation>
     </message>
     <message>
         <source>batch</source>
-        <translation type="unfinished"></translation>
+        <translation>Ansatz</translation>
     </message>
     <message>
         <source>price of the blank</source>
-        <translation type="unfinished"></translation>
+        <translation>Preis des Rohlings</translation>
     </message>
     <message>
         <source>thickness of the body</source>
-        <translation type="unfinished"></translation>
+        <translation>Dicke des Körpers</translation>
     </message>
     <message>
         <source>temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperatur</translation>
     </message>
     <message>
         <source>clearance</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstand</translation>
     </message>
     <message>
         <source>coat</source>
-        <translation type="unfinished"></translation>
+        <translation>Schicht</translation>
     </message>
     <message>
         <source>coats</source>
-        <translation type="unfinished"></translation>
+        <translation>Schichten</translation>
     </message>
     <message>
         <source>share of colourant</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteil des Farbmittels</translation>
     </message>
     <message>
         <source>colours</source>
-        <translation type="unfinished"></translation>
+        <translation>Farben</translation>
     </message>
     <message>
         <source>entry that is corrected</source>
-        <translation type="unfinished"></translation>
+        <translation>berichtigter Eintrag</translation>
     </message>
     <message>
         <source>number</source>
-        <translation type="unfinished"></translation>
+        <translation>Nummer</translation>
     </message>
     <message>
         <source>counts</source>
-        <translation type="unfinished"></translation>
+        <translation>Zählungen</translation>
     </message>
     <message>
         <source>cover</source>
-        <translation type="unfinished"></translation>
+        <translation>Haube</translation>
     </message>
     <message>
         <source>most in one cup</source>
-        <translation type="unfinished"></translation>
+        <translation>höchstens in einem Becher</translation>
     </message>
     <message>
         <source>currency</source>
-        <translation type="unfinished"></translation>
+        <translation>Währung</translation>
     </message>
     <message>
         <source>last hand-over</source>
-        <translation type="unfinished"></translation>
+        <translation>letzte Übergabe</translation>
     </message>
     <message>
         <source>day</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag</translation>
     </message>
     <message>
         <source>days</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage</translation>
     </message>
     <message>
         <source>density</source>
-        <translation type="unfinished"></translation>
+        <translation>Dichte</translation>
     </message>
     <message>
         <source>density of A</source>
-        <translation type="unfinished"></translation>
+        <translation>Dichte von A</translation>
     </message>
     <message>
         <source>density of B</source>
-        <translation type="unfinished"></translation>
+        <translation>Dichte von B</translation>
     </message>
     <message>
         <source>deepest coat</source>
-        <translation type="unfinished"></translation>
+        <translation>tiefste Schicht</translation>
     </message>
     <message>
         <source>size of grain</source>
-        <translation type="unfinished"></translation>
+        <translation>Korngröße</translation>
     </message>
     <message>
         <source>end</source>
-        <translation type="unfinished"></translation>
+        <translation>Ende</translation>
     </message>
     <message>
         <source>faces</source>
-        <translation type="unfinished"></translation>
+        <translation>Flächen</translation>
     </message>
     <message>
         <source>fees</source>
-        <translation type="unfinished"></translation>
+        <translation>Gebühren</translation>
     </message>
     <message>
         <source>film</source>
-        <translation type="unfinished"></translation>
+        <translation>Schichtdicke</translation>
     </message>
     <message>
         <source>first day</source>
-        <translation type="unfinished"></translation>
+        <translation>erster Tag</translation>
     </message>
     <message>
         <source>footprint</source>
-        <translation type="unfinished"></translation>
+        <translation>Platzbedarf</translation>
     </message>
     <message>
         <source>earliest</source>
-        <translation type="unfinished"></translation>
+        <translation>frühestens</translation>
     </message>
     <message>
         <source>grams</source>
-        <translation type="unfinished"></translation>
+        <translation>Gramm</translation>
     </message>
     <message>
         <source>heat loss</source>
-        <translation type="unfinished"></translation>
+        <translation>Wärmeverlust</translation>
     </message>
     <message>
         <source>most humidity</source>
-        <translation type="unfinished"></translation>
+        <translation>höchste Feuchte</translation>
     </message>
     <message>
         <source>humidity</source>
-        <translation type="unfinished"></translation>
+        <translation>Feuchte</translation>
     </message>
     <message>
         <source>joint</source>
-        <translation type="unfinished"></translation>
+        <translation>Verbund</translation>
     </message>
     <message>
         <source>kept for an order</source>
-        <translation type="unfinished"></translation>
+        <translation>für einen Auftrag aufgehoben</translation>
     </message>
     <message>
         <source>key</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlüssel</translation>
     </message>
     <message>
         <source>kind</source>
-        <translation type="unfinished"></translation>
+        <translation>Art</translation>
     </message>
     <message>
         <source>number on the label</source>
-        <translation type="unfinished"></translation>
+        <translation>Nummer auf dem Etikett</translation>
     </message>
     <message>
         <source>days to deliver</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage bis zur Lieferung</translation>
     </message>
     <message>
         <source>what is left</source>
-        <translation type="unfinished"></translation>
+        <translation>Rest</translation>
     </message>
     <message>
         <source>likely time</source>
-        <translation type="unfinished"></translation>
+        <translation>wahrscheinliche Zeit</translation>
     </message>
     <message>
         <source>margin</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufschlag</translation>
     </message>
     <message>
         <source>mass of the test</source>
-        <translation type="unfinished"></translation>
+        <translation>Masse der Prüfung</translation>
     </message>
     <message>
         <source>highest temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>höchste Temperatur</translation>
     </message>
     <message>
         <source>lowest temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>niedrigste Temperatur</translation>
     </message>
     <message>
         <source>most in one mix</source>
-        <translation type="unfinished"></translation>
+        <translation>höchstens in einer Mischung</translation>
     </message>
     <message>
         <source>mixes</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischungen</translation>
     </message>
     <message>
         <source>how far it moved</source>
-        <translation type="unfinished"></translation>
+        <translation>wie weit es gerückt ist</translation>
     </message>
     <message>
         <source>name</source>
-        <translation type="unfinished"></translation>
+        <translation>Name</translation>
     </message>
     <message>
         <source>what was in it when new</source>
-        <translation type="unfinished"></translation>
+        <translation>Inhalt, als sie neu war</translation>
     </message>
     <message>
         <source>opened</source>
-        <translation type="unfinished"></translation>
+        <translation>geöffnet</translation>
     </message>
     <message>
         <source>days after opening</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage nach dem Öffnen</translation>
     </message>
     <message>
         <source>opens</source>
-        <translation type="unfinished"></translation>
+        <translation>öffnet</translation>
     </message>
     <message>
         <source>order</source>
-        <translation type="unfinished"></translation>
+        <translation>Auftrag</translation>
     </message>
     <message>
         <source>overheads</source>
-        <translation type="unfinished"></translation>
+        <translation>Gemeinkosten</translation>
     </message>
     <message>
         <source>minutes of packing</source>
-        <translation type="unfinished"></translation>
+        <translation>Minuten zum Packen</translation>
     </message>
     <message>
         <source>part</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil</translation>
     </message>
     <message>
         <source>week</source>
-        <translation type="unfinished"></translation>
+        <translation>Woche</translation>
     </message>
     <message>
         <source>length around</source>
-        <translation type="unfinished"></translation>
+        <translation>Umfang</translation>
     </message>
     <message>
         <source>photos</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos</translation>
     </message>
     <message>
         <source>piece</source>
-        <translation type="unfinished"></translation>
+        <translation>Stück</translation>
     </message>
     <message>
         <source>minutes for each piece</source>
-        <translation type="unfinished"></translation>
+        <translation>Minuten je Stück</translation>
     </message>
     <message>
         <source>pieces</source>
-        <translation type="unfinished"></translation>
+        <translation>Stücke</translation>
     </message>
     <message>
         <source>minute of pouring</source>
-        <translation type="unfinished"></translation>
+        <translation>Minute des Gießens</translation>
     </message>
     <message>
         <source>pours</source>
-        <translation type="unfinished"></translation>
+        <translation>Güsse</translation>
     </message>
     <message>
         <source>price</source>
-        <translation type="unfinished"></translation>
+        <translation>Preis</translation>
     </message>
     <message>
         <source>price of 100 g</source>
-        <translation type="unfinished"></translation>
+        <translation>Preis für 100 g</translation>
     </message>
     <message>
         <source>product</source>
-        <translation type="unfinished"></translation>
+        <translation>Produkt</translation>
     </message>
     <message>
         <source>ratio</source>
-        <translation type="unfinished"></translation>
+        <translation>Verhältnis</translation>
     </message>
     <message>
         <source>band of the readings</source>
-        <translation type="unfinished"></translation>
+        <translation>Spanne der Messwerte</translation>
     </message>
     <message>
         <source>readings</source>
-        <translation type="unfinished"></translation>
+        <translation>Messwerte</translation>
     </message>
     <message>
         <source>hours without readings</source>
-        <translation type="unfinished"></translation>
+        <translation>Stunden ohne Messwerte</translation>
     </message>
     <message>
         <source>reserve</source>
-        <translation type="unfinished"></translation>
+        <translation>Reserve</translation>
     </message>
     <message>
         <source>rim</source>
-        <translation type="unfinished"></translation>
+        <translation>Rand</translation>
     </message>
     <message>
         <source>rounding</source>
-        <translation type="unfinished"></translation>
+        <translation>Rundung</translation>
     </message>
     <message>
         <source>rule</source>
-        <translation type="unfinished"></translation>
+        <translation>Regel</translation>
     </message>
     <message>
         <source>rush wage</source>
-        <translation type="unfinished"></translation>
+        <translation>Eilzuschlag</translation>
     </message>
     <message>
         <source>scrap</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausschuss</translation>
     </message>
     <message>
         <source>minutes of setting up</source>
-        <translation type="unfinished"></translation>
+        <translation>Minuten zum Vorbereiten</translation>
     </message>
     <message>
         <source>share of the mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteil der Mischung</translation>
     </message>
     <message>
         <source>against the sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>gegenüber dem Datenblatt</translation>
     </message>
     <message>
         <source>goes to sleep</source>
-        <translation type="unfinished"></translation>
+        <translation>geht schlafen</translation>
     </message>
     <message>
         <source>temperatures for a time</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperaturen auf Zeit</translation>
     </message>
     <message>
         <source>spot</source>
-        <translation type="unfinished"></translation>
+        <translation>Platz</translation>
     </message>
     <message>
         <source>stack</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufbau</translation>
     </message>
     <message>
         <source>stage</source>
-        <translation type="unfinished"></translation>
+        <translation>Zustand</translation>
     </message>
     <message>
         <source>start</source>
-        <translation type="unfinished"></translation>
+        <translation>Beginn</translation>
     </message>
     <message>
         <source>taken</source>
-        <translation type="unfinished"></translation>
+        <translation>aufgenommen</translation>
     </message>
     <message>
         <source>what touch tests taught</source>
-        <translation type="unfinished"></translation>
+        <translation>was Fingerproben gelehrt haben</translation>
     </message>
     <message>
         <source>touch tests</source>
-        <translation type="unfinished"></translation>
+        <translation>Fingerproben</translation>
     </message>
     <message>
         <source>latest</source>
-        <translation type="unfinished"></translation>
+        <translation>spätestens</translation>
     </message>
     <message>
         <source>days on the way</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage unterwegs</translation>
     </message>
     <message>
         <source>viscosity</source>
-        <translation type="unfinished"></translation>
+        <translation>Viskosität</translation>
     </message>
     <message>
         <source>gets up</source>
-        <translation type="unfinished"></translation>
+        <translation>steht auf</translation>
     </message>
     <message>
         <source>first day of the week</source>
-        <translation type="unfinished"></translation>
+        <translation>erster Tag der Woche</translation>
     </message>
     <message>
         <source>weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewicht</translation>
     </message>
     <message>
         <source>time zone</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeitzone</translation>
     </message>
     <message>
         <source>bottle {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Flasche {name}</translation>
     </message>
     <message>
         <source>piece {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Stück {name}</translation>
     </message>
     <message>
         <source>coat {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Schicht {name}</translation>
     </message>
     <message>
         <source>order {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Auftrag {name}</translation>
     </message>
     <message>
         <source>stack pattern {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorlage {name}</translation>
     </message>
     <message>
         <source>pin of {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Feststecken von {name}</translation>
     </message>
     <message>
         <source>pour of {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Guss von {name}</translation>
     </message>
     <message>
         <source>pours of {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Güsse von {name}</translation>
     </message>
     <message>
         <source>entry {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Eintrag {name}</translation>
     </message>
     <message>
         <source>mix {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischung {name}</translation>
     </message>
 </context>
 <context>
@@ -5601,11 +5601,11 @@
     </message>
     <message>
         <source>{count} coat has the new name, too.</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Schicht trägt jetzt auch den neuen Namen.</translation>
     </message>
     <message>
         <source>{count} coats have the new name, too.</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Schichten tragen jetzt auch den neuen Namen.</translation>
     </message>
     <message>
         <source>New pigment</source>
@@ -10239,6 +10239,14 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Charge {label} von {stuff} ist bei Guss {number} über ihrem Datum.</translation>
     </message>
     <message>
+        <source>Lot {label} of {stuff} was good until {day}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lot {label} of {stuff} is good until {day}, and nothing planned takes {free} of it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{piece} would come from lots {lots} of {stuff}: a set from one lot matches in colour.</source>
         <translation>{piece} käme aus den Chargen {lots} von {stuff}: Ein Satz aus einer Charge passt in der Farbe zusammen.</translation>
     </message>
@@ -11672,11 +11680,11 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>The mix was ended in another window.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Mischung wurde in einem anderen Fenster beendet.</translation>
     </message>
     <message>
         <source>The mix went on in another window; this is how it stands now.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Mischung ging in einem anderen Fenster weiter; so steht sie jetzt.</translation>
     </message>
     <message>
         <source>The studio was changed since: take these pours back in the log.</source>
@@ -11707,7 +11715,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>{part} is no mass and name; write it as 1.2 teal.</source>
-        <translation type="unfinished"></translation>
+        <translation>{part} ist keine Masse mit Namen; schreib es wie 1,2 petrol.</translation>
     </message>
     <message>
         <source>Its weights</source>
