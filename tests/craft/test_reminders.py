@@ -93,6 +93,6 @@ def test_two_things_never_share_a_name() -> None:
     assert all(" " not in name for name in names)
 
 
-def test_a_sign_is_short_and_stays_the_same() -> None:
-    assert sign_of("weigh-now/tray/flood") == sign_of("weigh-now/tray/flood")
-    assert len(sign_of("weigh-now/tray/flood")) == 6
+def test_a_sign_is_short_and_stays_the_same_in_every_process() -> None:
+    # Written down once: a maker may type it days after it was read.
+    assert sign_of("weigh-now/tray/flood") == "633549"

@@ -103,7 +103,10 @@ def test_an_edge_too_short_for_its_area_is_refused() -> None:
 
 
 @given(
-    st.floats(allow_nan=True), st.floats(allow_nan=True), st.floats(1, 9000), st.floats(1, 9000)
+    st.floats(allow_nan=True) | st.floats(1, 9000),
+    st.floats(allow_nan=True) | st.floats(1, 9000),
+    st.floats(1, 9000),
+    st.floats(1, 9000),
 )
 def test_a_free_area_is_refused_in_sentences_or_can_exist(
     area: float, edge: float, length: float, width: float

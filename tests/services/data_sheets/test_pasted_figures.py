@@ -16,6 +16,11 @@ from studio_planner.science.stages import Stage
 from studio_planner.services.data_sheets.figures import read_figures, sheet_text
 from studio_planner.services.data_sheets.times import PrintedTime, printed_time, time_words
 
+SHEET_BITS = (
+    "recoat", "window", "tack free", "cup life", "A:B = 2:1", "100:45", "by weight", "4-6 h",
+    "30", "min", "°C", "20 °C", "68 °F", "(100 g)", "-", ":", ".", ";", ",", "\t", "|", "\n",
+)  # fmt: skip
+
 PUBLISHED = Path(__file__).resolve().parents[3] / "resources" / "published" / "cure_times.csv"
 
 
@@ -112,9 +117,19 @@ def test_figures_that_are_written_read_back(sheet: list[SheetPoint]) -> None:
         assert math.isclose(read.to_hours or 1, written.to_hours or 1, rel_tol=1e-9)
 
 
-@given(st.text(max_size=200), st.one_of(st.none(), st.floats(-10, 60)))
-def test_no_text_breaks_the_reading(text: str, celsius: float | None) -> None:
-    read_figures(text, celsius)
+@given(
+    st.text(max_size=200) | st.lists(st.sampled_from(SHEET_BITS), max_size=30).map(" ".join),
+    st.one_of(st.none(), st.floats(-10, 60)),
+)
+def test_no_text_breaks_the_reading_and_a_reason_is_given_for_a_line_that_is_there(
+    text: str, celsius: float | None
+) -> None:
+    found = read_figures(text, celsius)
+    lines = text.replace("\r\n", "\n").replace("\r", "\n").split("\n")
+    for one in found.unread:
+        assert lines[one.number - 1].strip()
+        assert one.reason
+    assert len({(p.stage, p.celsius, p.mass_g) for p in found.points}) == len(found.points)
 
 
 def test_a_recoat_window_in_a_line_opens_and_closes() -> None:

@@ -174,12 +174,15 @@ def test_the_reserve_is_told_of_before_it_is_touched() -> None:
 
 
 def test_two_orders_do_not_count_the_same_bottle() -> None:
-    view = stock(lot("a1", grams=250.0), lot("b1", B))
+    # Each takes 94.8 g of A, so 150 g are enough for either and not for both.
+    view = stock(lot("a1", grams=150.0), lot("b1", B))
     a1 = view.lots[0]
-    assert [one.order for one in a1.reserved] == ["for-one", "for-two"]
-    assert sum(one.grams for one in a1.reserved) + a1.free_g == pytest.approx(250.0)
-    short = view.drawing.shorts
-    assert not short or {one.share.order for one in short} == {"for-two"}
+    reserved = {one.order: one.grams for one in a1.reserved}
+    assert reserved == pytest.approx({"for-one": 94.8, "for-two": 55.2})
+    assert a1.free_g == 0.0
+    (short,) = view.drawing.shorts
+    assert short.share.order == "for-two"
+    assert short.grams == pytest.approx(39.6)
 
 
 def test_a_bottle_that_is_kept_for_an_order_serves_no_other() -> None:
@@ -209,6 +212,18 @@ def test_what_is_past_its_day_is_used_last_and_told_of() -> None:
         sum("L-a1 of Invented flood, part A is past its day" in w for w in view.warnings) == 1
     )
     assert {d.lot for d in stock(old, lot("a2")).drawing.draws} == {"a2"}
+
+
+def test_what_ends_before_anything_takes_it_is_told_of() -> None:
+    today = NOW.date()
+    near = lot("a1", grams=500.0, best_before=today + timedelta(days=3))
+    (said,) = (one for one in stock(near).warnings if "is good until" in one)
+    free = next(row.free_g for row in stock(near).lots if row.lot.key == "a1")
+    assert f"nothing planned takes {free:.1f} g of it" in said
+    far = lot("a1", grams=500.0, best_before=today + timedelta(days=60))
+    assert not any("is good until" in one for one in stock(far).warnings)
+    over = lot("a1", grams=500.0, best_before=today - timedelta(days=1))
+    assert any("was good until" in one for one in stock(over).warnings)
 
 
 def test_a_bottle_that_the_plan_opens_goes_stale_from_then_on() -> None:
