@@ -3412,8 +3412,8 @@
         <translation>{count} Becher</translation>
     </message>
     <message>
-        <source>{cups}, weighed in {parts} mixes one after the other</source>
-        <translation>{cups}, in {parts} Mischungen nacheinander abgewogen</translation>
+        <source>{cups}, weighed in {parts} portions one after the other, {limit} at most</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{colour}: pour at minute {minute}</source>
@@ -8422,8 +8422,8 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Stück {key!r} war verdorben; trag es ab oder berichtige das, bevor es verpackt wird.</translation>
     </message>
     <message>
-        <source>{film_mm:g} mm is deeper than {product} allows.</source>
-        <translation>{film_mm:g} mm sind dicker, als {product} erlaubt.</translation>
+        <source>{film_mm:g} mm is deeper than the {limit:g} mm of {product}.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{film_mm:g} mm runs off a piece without a rim; {refuse:g} mm is most.</source>
@@ -8857,6 +8857,14 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>{piece}: {what}, aber kein Guss von {coats} ist aufgeschrieben. Schreib auf, was gegossen wurde, mit seiner Zeit, oder nimm Eintrag {number} zurück.</translation>
     </message>
     <message>
+        <source>Do not pour it so, it may never cure: while it is thin add {grams} of A, or weigh a new one.</source>
+        <translation>Gieß sie so nicht, sie härtet vielleicht nie aus: Gib {grams} A dazu, solange sie dünn ist, oder wieg eine neue ab.</translation>
+    </message>
+    <message>
+        <source>Do not pour it so, it may never cure: while it is thin add {grams} of B, or weigh a new one.</source>
+        <translation>Gieß sie so nicht, sie härtet vielleicht nie aus: Gib {grams} B dazu, solange sie dünn ist, oder wieg eine neue ab.</translation>
+    </message>
+    <message>
         <source>{coat} poured {when} from mix {batch} ({product}).</source>
         <translation>{coat} gegossen {when} aus Mischung {batch} ({product}).</translation>
     </message>
@@ -8997,16 +9005,12 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Mischung {batch} hat {share} % zu wenig B für {product}.</translation>
     </message>
     <message>
-        <source>Do not pour it so, it may never cure: add {grams} of B, or weigh a new one.</source>
-        <translation>Gieß sie so nicht, sie härtet vielleicht nie aus: Gib {grams} B dazu oder wieg eine neue ab.</translation>
-    </message>
-    <message>
-        <source>Do not pour it so, it may never cure: add {grams} of A, or weigh a new one.</source>
-        <translation>Gieß sie so nicht, sie härtet vielleicht nie aus: Gib {grams} A dazu oder wieg eine neue ab.</translation>
-    </message>
-    <message>
         <source>If only the note is wrong, correct entry {number}.</source>
         <translation>Ist nur falsch aufgeschrieben, berichtige Eintrag {number}.</translation>
+    </message>
+    <message>
+        <source>Do not pour it so, it may never cure: weigh a new one.</source>
+        <translation>Gieß sie so nicht, sie härtet vielleicht nie aus: Wieg eine neue ab.</translation>
     </message>
     <message>
         <source>Watch how it cures.</source>

@@ -79,9 +79,10 @@ def weighing_corrected(
 
     def make(then: Studio) -> Studio:
         old = _the_standing(then, mix.entry)
-        after = with_weighing(then, told, now, mix)
+        right = replace(told, words=told.words or old.words)
+        after = with_weighing(then, right, now, mix)
         same = replace(after.mixes[-1], entry=mix.entry) == mix
-        if same and told.words in {"", old.words}:
+        if same and right.words == old.words:
             raise _unchanged(mix.entry)
         return after
 

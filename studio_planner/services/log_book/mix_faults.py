@@ -87,13 +87,21 @@ def fault_and_remedy(studio: Studio, mix: WeighedMix) -> Iterable[Sentence]:
 
 
 def _to_add(studio: Studio, mix: WeighedMix) -> Sentence:
-    ratio = ratio_by_weight(studio.product(mix.product))
+    """What mends a mix in the cup, where the cup may hold that much."""
+    product = studio.product(mix.product)
+    ratio = ratio_by_weight(product)
     add_a = a_to_add(ratio, Parts(mix.a_grams, mix.b_grams))
-    if add_a > 0.0:
-        text = "Do not pour it so, it may never cure: add {grams} of A, or weigh a new one."
-        return said(text, grams=grams_said(add_a, studio.units))
-    text = "Do not pour it so, it may never cure: add {grams} of B, or weigh a new one."
-    return said(text, grams=grams_said(ratio.b_for(mix.a_grams) - mix.b_grams, studio.units))
+    add_b = max(0.0, ratio.b_for(mix.a_grams) - mix.b_grams)
+    if mix.grams + add_a + add_b > product.cup_limit_g:
+        return said("Do not pour it so, it may never cure: weigh a new one.")
+    text = (
+        "Do not pour it so, it may never cure: while it is thin add {grams} of A, or weigh a "
+        "new one."
+        if add_a > 0.0
+        else "Do not pour it so, it may never cure: while it is thin add {grams} of B, or "
+        "weigh a new one."
+    )
+    return said(text, grams=grams_said(add_a or add_b, studio.units))
 
 
 def _mixed(studio: Studio, mix: WeighedMix) -> Product | None:

@@ -121,11 +121,12 @@ def check_weighing(studio: Studio, told: WeighingTold, now: datetime) -> None:
         translate("rules", "there is no product {product!r}.").format(product=told.product),
     )
     mixed = product is not None and product.kind is ProductKind.TWO_PART
-    rules.require(
-        not mixed or told.b_grams > 0.0,
-        "b_grams",
-        translate("log", "a two-part mix needs both A and B."),
-    )
+    for name in ("a_grams", "b_grams"):
+        rules.require(
+            not mixed or getattr(told, name) != 0.0,
+            name,
+            translate("log", "a two-part mix needs both A and B."),
+        )
     rules.require(
         mixed or product is None or told.b_grams == 0.0,
         "b_grams",

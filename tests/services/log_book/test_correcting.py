@@ -182,7 +182,10 @@ def test_a_correction_that_changes_nothing_is_none() -> None:
     again = weighing_corrected(mixed, mix, WEIGHED, LATER)
     assert "nothing is different from entry 3" in sentences(again, mixed)["corrects"]
     noted = weighing_corrected(mixed, mix, replace(WEIGHED, words="by Ines"), LATER)
-    assert noted.make(mixed).log[-1].words == "by Ines"
+    after = noted.make(mixed)
+    assert after.log[-1].words == "by Ines"
+    more = weighing_corrected(after, after.mixes[-1], replace(WEIGHED, b_grams=61), LATER)
+    assert more.make(after).log[-1].words == "by Ines"
 
 
 def test_a_withdrawn_mix_is_in_no_pour_any_more() -> None:

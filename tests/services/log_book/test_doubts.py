@@ -68,6 +68,13 @@ def test_a_wrong_ratio_is_said_with_what_to_add(b: float, share: str) -> None:
     assert "correct entry 1" in words
 
 
+def test_what_the_cup_may_not_hold_is_not_added() -> None:
+    small = replace(PLAIN, products=(replace(RESIN, cup_limit_g=150), PLAIN.products[1]))
+    words = said(weights(80, 54), small)
+    assert "it may never cure: weigh a new one." in words
+    assert "add" not in words
+
+
 def test_what_is_poured_from_a_wrong_mix_is_not_told_to_be_mended_in_the_cup() -> None:
     late = weights(80, 20, coats=(("tray", "seal"),))
     assert "weigh a new one" in said(late, SEALED)

@@ -262,6 +262,7 @@ def test_a_pour_that_is_older_than_the_log_keeps_what_was_known_of_it() -> None:
         ({"at": NOW + timedelta(hours=1)}, "at", "ahead"),
         ({"a_grams": -1.0}, "a_grams", "outside"),
         ({"b_grams": 0.0}, "b_grams", "both A and B"),
+        ({"a_grams": 0.0}, "a_grams", "both A and B"),
         ({"coats": (("tray", "top"),)}, "coats", "is of Clear"),
         ({"coats": (("moon", "top"),)}, "piece", "no piece"),
     ],
