@@ -19,6 +19,9 @@ from studio_planner.craft.touches import Touch, Verdict  # noqa: TC001 - the exc
 if TYPE_CHECKING:
     from collections.abc import Iterable
 
+_MOST = 1_000_000_000
+"""No entry and no batch has a larger number: nobody writes so much, and a file holds it."""
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Poured:
@@ -140,7 +143,6 @@ class LogEntry:
         )
 
 
-_MOST = 1_000_000_000
 _OWN = frozenset(
     {"piece", "coat", "order", "end", "spot", "joint", "batch", "touch", "verdict", "corrects"}
 )

@@ -17,7 +17,9 @@ if TYPE_CHECKING:
     from studio_planner.craft.pieces import Piece
     from studio_planner.craft.products import Product
 
-_AFTER_ALL = {EntryKind.PACKED, EntryKind.SHIPPED}
+_NOT_SPOILED = {EntryKind.PACKED, EntryKind.SHIPPED}
+"""What is never done with a piece that is spoiled."""
+
 Known = dict[GoneKind, set[str]]
 """The keys that the log may speak of, by kind: what is there and what is gone."""
 
@@ -202,7 +204,7 @@ def _check_spoiled(standing: Iterable[LogEntry], rules: Rulebook) -> None:
         elif entry.kind is EntryKind.STRIPPED:
             spoiled.discard(entry.piece)
         rules.require(
-            entry.kind not in _AFTER_ALL or entry.piece not in spoiled,
+            entry.kind not in _NOT_SPOILED or entry.piece not in spoiled,
             f"log, entry {entry.number}",
             translate(
                 "rules",

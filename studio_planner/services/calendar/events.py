@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import hashlib
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
 from typing import TYPE_CHECKING
 
@@ -30,6 +30,7 @@ _ALARMS = {
     StepKind.PACK: ReminderKind.PACK,
 }
 _LEAVING = timedelta(minutes=15)
+"""How long before it leaves the event of an order begins (our choice)."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -45,7 +46,7 @@ class PlannedEvent:
     words: str
     details: tuple[str, ...] = ()
     rings_before: timedelta = timedelta(0)
-    orders: tuple[str, ...] = field(default=())
+    orders: tuple[str, ...] = ()
 
     @property
     def fingerprint(self) -> str:

@@ -19,7 +19,8 @@ if TYPE_CHECKING:
 class Extra:
     """What something adds: the cost and the attended minutes without it and with it.
 
-    `floor` is what has to be asked more for it, fees included, so that nothing is lost.
+    Costs are in the studio's currency. `floor` is what has to be asked more for it, fees
+    included, so that nothing is lost.
     """
 
     cost_without: float

@@ -13,7 +13,7 @@ if TYPE_CHECKING:
 
 
 class GramPrices:
-    """The prices of a gram, read once for many pieces.
+    """The prices of a gram in the studio's currency, read once for many pieces.
 
     Bottles with a price count by what is left in them; where all are empty, the one that was
     received last.

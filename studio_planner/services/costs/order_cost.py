@@ -34,7 +34,11 @@ if TYPE_CHECKING:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Price:
-    """What follows from a cost by the maker's rule: floor price, price, and what it leaves."""
+    """What follows from a cost by the maker's rule, in the studio's currency.
+
+    `floor` covers the cost and the fees and no more, `asked` is the price, rounded up, and
+    `margin` what is left of it after both.
+    """
 
     cost: float
     floor: float
@@ -52,7 +56,8 @@ class OrderCost:
     """What the pieces of an order cost, and its price.
 
     `freight` is what being quick adds to the parcel. `agreed` is the price that was agreed on,
-    None where none was; `agreed_margin` what is left of it.
+    None where none was; `agreed_margin` what is left of it after fees and cost. All are in the
+    studio's currency.
     """
 
     order: str
@@ -154,4 +159,5 @@ def _summed(
 
 
 def _rounded_up(price: float, step: float) -> float:
+    # A price that is a whole number of steps but for rounding is not taken a step further.
     return round(math.ceil(price / step - 1e-9) * step, 2)

@@ -84,7 +84,9 @@ class PortionTime:
     @property
     def late_minutes(self) -> float:
         """By how much its worst cup is too late; 0.0 when none is."""
-        late = [c.empty_minute - c.out_by_minute for c in self.cups if c.out_by_minute]
+        late = [
+            c.empty_minute - c.out_by_minute for c in self.cups if c.out_by_minute is not None
+        ]
         return max((0.0, *late))
 
 

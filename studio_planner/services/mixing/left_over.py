@@ -31,7 +31,7 @@ CHIP_CM2, CHIP_MM = 9.0, 2.0
 class LeftOver:
     """What is left in a cup: of which portion, its colour ("" for clear), and how much.
 
-    `minute` is how long ago A met B.
+    `minute` is how many minutes ago A met B.
     """
 
     portion: MixPortion
@@ -53,6 +53,7 @@ class Home:
 class Homes:
     """Where what is left can go: for how many minutes it is good, and where it fits.
 
+    `good_minutes` is None where the sheet has no cup life: then nobody knows.
     `coats` are alternatives, the first the one that is planned soonest. `chip_grams` go on a
     witness chip. What goes nowhere is spread thin on something that does not burn, to cure.
     """

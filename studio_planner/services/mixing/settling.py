@@ -28,6 +28,7 @@ if TYPE_CHECKING:
     from studio_planner.services.colour_stuff import ColourStuff
 
 _SETS_WITHIN = timedelta(days=4)
+"""How far ahead the room is looked at for the film to set (our choice)."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -13,6 +13,7 @@ if TYPE_CHECKING:
     from studio_planner.craft.studio import Studio
 
 _MOST_PORTIONS = 8
+"""Nobody weighs one mix in more portions, one after the other (our choice)."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from datetime import date
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.products import ProductKind
@@ -10,7 +11,7 @@ from studio_planner.craft.stock import LotPart
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
-    from datetime import date, datetime
+    from datetime import datetime
 
     from studio_planner.craft.stock import Lot
     from studio_planner.craft.studio import Studio
@@ -18,7 +19,7 @@ if TYPE_CHECKING:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Level:
-    """What is left in a bottle.
+    """What is left in a bottle, in grams.
 
     `guessed_g` of what was taken from it was weighed without its lot being noted: it is taken
     as from the bottle that was in use. Where more was weighed than it held, `left_g` is 0 and
@@ -33,7 +34,7 @@ class Level:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Unplaced:
-    """What was weighed of a product's part although no bottle of it was entered."""
+    """What was weighed [g] of a product's part although no bottle of it was entered."""
 
     product: str
     part: LotPart
@@ -72,15 +73,13 @@ def lot_levels(studio: Studio) -> tuple[tuple[Level, ...], tuple[Unplaced, ...]]
     return levels, tuple(rest)
 
 
-def in_order_of_use(lot: Lot, opened_days: int) -> tuple[bool, str, date, str]:
-    """Sort by this to use first what is open, then what ends first, then what came first."""
+def in_order_of_use(lot: Lot, opened_days: int) -> tuple[bool, date, date, str]:
+    """Sort by this to use first what is open, then what ends first, then what came first.
+
+    A bottle of which nobody knows when it ends comes after those that end.
+    """
     ends = lot.good_until(opened_days)
-    return (
-        lot.opened is None,
-        "9" if ends is None else ends.isoformat(),
-        lot.received,
-        lot.key,
-    )
+    return lot.opened is None, ends or date.max, lot.received, lot.key
 
 
 def _level(lot: Lot, left: float, guessed: float) -> Level:
