@@ -3412,8 +3412,8 @@
         <translation>{count} Becher</translation>
     </message>
     <message>
-        <source>{cups}, weighed in {parts} portions one after the other, {limit} at most</source>
-        <translation type="unfinished"></translation>
+        <source>{cups}, weighed in {parts} portions one after the other, {limit} each at most</source>
+        <translation>{cups}, in {parts} Portionen nacheinander abgewogen, höchstens je {limit}</translation>
     </message>
     <message>
         <source>{colour}: pour at minute {minute}</source>
@@ -8423,7 +8423,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>{film_mm:g} mm is deeper than the {limit:g} mm of {product}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{film_mm:g} mm ist tiefer als die {limit:g} mm von {product}.</translation>
     </message>
     <message>
         <source>{film_mm:g} mm runs off a piece without a rim; {refuse:g} mm is most.</source>
@@ -10244,11 +10244,11 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>Lot {label} of {stuff} was good until {day}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Charge {label} von {stuff} war haltbar bis {day}.</translation>
     </message>
     <message>
         <source>Lot {label} of {stuff} is good until {day}, and nothing planned takes {free} of it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Charge {label} von {stuff} ist haltbar bis {day}, und nichts Geplantes braucht {free} davon.</translation>
     </message>
     <message>
         <source>{piece} would come from lots {lots} of {stuff}: a set from one lot matches in colour.</source>

@@ -122,9 +122,9 @@ class Studio:
             rules.require(
                 limit is None or coat.film_mm <= limit,
                 f"{where}, film_mm",
-                translate("rules", "{film_mm:g} mm is deeper than {product} allows.").format(
-                    film_mm=coat.film_mm, product=product.name
-                ),
+                translate(
+                    "rules", "{film_mm:g} mm is deeper than the {limit:g} mm of {product}."
+                ).format(film_mm=coat.film_mm, limit=limit or 0.0, product=product.name),
             )
             refuse = self.settings.film_refuse_mm
             # A rim stands around the top: it holds nothing on the underside or the edge alone.

@@ -27,14 +27,19 @@ def coats_line(studio: Studio, sheet: MixSheet) -> str:
     return f"{studio.piece(first.piece).coat_name(first.coat)}, {names}"
 
 
-def cups_line(sheet: MixSheet) -> str:
-    """How many cups, in how many portions."""
+def cups_line(studio: Studio, sheet: MixSheet) -> str:
+    """How many cups, in how many portions, and why."""
     cups = sum(len(portion.cups) for portion in sheet.portions)
     said = counted(cups, translate("mix", "{count} cup"), translate("mix", "{count} cups"))
     if sheet.split.parts == 1:
         return said
-    return translate("mix", "{cups}, weighed in {parts} mixes one after the other").format(
-        cups=said, parts=sheet.split.parts
+    product = sheet.product
+    return translate(
+        "mix", "{cups}, weighed in {parts} portions one after the other, {limit} each at most"
+    ).format(
+        cups=said,
+        parts=sheet.split.parts,
+        limit=words.mass(min(product.cup_limit_g, product.mix_limit_g), studio.units),
     )
 
 

@@ -36,7 +36,7 @@ def _rows(studio: Studio, sheet: MixSheet) -> tuple[WorthRow, ...]:
     rows = [
         WorthRow(
             f"{sheet.product.name}, {words.mass(sheet.total_grams, studio.units)}",
-            f"{mix_lines.cups_line(sheet)}. {mix_lines.coats_line(studio, sheet)}.",
+            f"{mix_lines.cups_line(studio, sheet)}. {mix_lines.coats_line(studio, sheet)}.",
         )
     ]
     # What has to be put right before it is weighed comes where it is seen without scrolling.

@@ -14,6 +14,7 @@ from studio_planner.desktop.tongue import translate
 
 if TYPE_CHECKING:
     from studio_planner.desktop.canvas import Canvas
+    from studio_planner.desktop.side_rows import WorthRow
     from studio_planner.services.ribbons import Bar, Lane
 
 _SECTION, _WORTH, _MIX = 0, 1, 2
@@ -69,9 +70,6 @@ class SideFoot(QWidget):
             _SECTION, translate("side", "The chosen piece, cut through its coats")
         )
         self.tabs.setTabToolTip(
-            _MIX, translate("side", "Cups, minutes and heat of the mix of the chosen pour")
-        )
-        self.tabs.setTabToolTip(
             _WORTH, translate("side", "How good this plan is, and how sure that is")
         )
         self.piece.setFont(fonts.bold)
@@ -114,14 +112,21 @@ class SideFoot(QWidget):
         self.mix.setVisible(current == _MIX)
         for part in (self.piece, self.sure, self.section):
             part.setVisible(current == _SECTION)
-        self._show_mix()
 
     def _show_mix(self) -> None:
-        """Reckon the mix of the chosen pour, once it is looked at."""
-        if self.tabs.currentIndex() == _MIX:
+        """Show the mix of the chosen pour; where there is something to mind its tab says so."""
+        rows: tuple[WorthRow, ...] = ()
+        if self._bar is not None:
             from studio_planner.desktop.mix_rows import mix_rows  # noqa: PLC0415 - likewise
 
-            self.mix.show_rows(() if self._bar is None else mix_rows(self._bar))
+            rows = mix_rows(self._bar)
+        self.mix.show_rows(rows)
+        minds = next((row.detail for row in rows if row.title == translate("mix", "Mind")), "")
+        about = translate("side", "Cups, minutes and heat of the mix of the chosen pour")
+        name = translate("side", "Mix")
+        mark = "\N{BLACK RIGHT-POINTING TRIANGLE}"
+        self.tabs.setTabText(_MIX, f"{mark} {name}" if minds else name)
+        self.tabs.setTabToolTip(_MIX, minds or about)
 
     def show_lane(self, lane: Lane | None, bar: Bar | None) -> None:
         """Show a piece in section, and how sure it is that the chosen coat finds its window."""

@@ -126,7 +126,9 @@ def test_a_film_deeper_than_its_product_allows_is_refused() -> None:
     thin = resin(depth_limit_mm=1.5)
     told = broken(studio, products=(thin, LEAF))
     assert told.keys() == {"piece Coaster, coat flood, film_mm"}
-    assert "deeper than Invented resin allows" in told["piece Coaster, coat flood, film_mm"]
+    assert (
+        "deeper than the 1.5 mm of Invented resin" in told["piece Coaster, coat flood, film_mm"]
+    )
     assert studio(products=(resin(depth_limit_mm=2.0), LEAF)).products[0].depth_limit_mm == 2.0
 
 

@@ -90,3 +90,17 @@ def test_a_pour_is_weighed_from_its_menu_and_by_its_key(desk: DeskWindow) -> Non
     sheet = desk.others.scale.sheet
     assert sheet is not None
     assert [one.piece for one in sheet.coats] == ["h2"]
+
+
+def test_a_mix_with_something_to_mind_says_so_on_its_tab(desk: DeskWindow) -> None:
+    foot = desk.parts.side.foot
+    marked = set[bool]()
+    for lane in desk.timeline.lanes.lanes:
+        for bar in lane.bars:
+            if isinstance(bar, Ribbon):
+                choose(desk, lane.piece.key, bar.coat.key)
+                minds = "Mind" in said(desk)
+                assert foot.tabs.tabText(_MIX) == ("\N{BLACK RIGHT-POINTING TRIANGLE} Mix"
+                                                  if minds else "Mix")  # fmt: skip
+                marked.add(minds)
+    assert marked == {True, False}

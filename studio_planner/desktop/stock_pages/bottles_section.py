@@ -16,7 +16,7 @@ from studio_planner.desktop.stock_pages.bottle_drawing import filled
 from studio_planner.desktop.stock_pages.bottle_form import BottleForm
 from studio_planner.desktop.stock_pages.bottle_row import BottleRow
 from studio_planner.desktop.stock_pages.count_panel import CountPanel
-from studio_planner.desktop.stock_pages.list_beside import ListBeside
+from studio_planner.desktop.stock_pages.list_above import ListAbove
 from studio_planner.desktop.stock_pages.stock_said import (
     bottle_facts,
     bottle_head,
@@ -113,7 +113,7 @@ class BottlesSection(Page):
         scroll.setWidgetResizable(True)
         scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         scroll.setWidget(self._inside)
-        self._beside = ListBeside(self, self.bottles, scroll)
+        self._list = ListAbove(self, self.bottles, scroll)
 
     @override
     def show_view(self, view: DeskView | None) -> None:
@@ -147,7 +147,7 @@ class BottlesSection(Page):
         self._fit()
 
     def _fit(self) -> None:
-        self._beside.fit(self.width())
+        self._list.fit(self.width())
         self.picture.setVisible(self._row is not None and self.width() >= _ROOM_FOR_PICTURE)
 
     @property

@@ -12,7 +12,7 @@ from studio_planner.desktop.forms.fields import ChoiceField, NoteField, NumberFi
 from studio_planner.desktop.forms.form import Form
 from studio_planner.desktop.forms.noun_list import NounList
 from studio_planner.desktop.page import Page
-from studio_planner.desktop.stock_pages.list_beside import ListBeside
+from studio_planner.desktop.stock_pages.list_above import ListAbove
 from studio_planner.desktop.stock_pages.pigment_words import kind_name, usual_line
 from studio_planner.desktop.studio_pages.lines import Line
 from studio_planner.desktop.tongue import counted, translate
@@ -98,12 +98,12 @@ class PigmentsSection(Page):
         scroll.setWidgetResizable(True)
         scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         scroll.setWidget(self._inside)
-        self._beside = ListBeside(self, self.pigments, scroll)
+        self._list = ListAbove(self, self.pigments, scroll)
 
     @override
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
-        self._beside.fit(self.width())
+        self._list.fit(self.width())
 
     @override
     def show_view(self, view: DeskView | None) -> None:

@@ -187,7 +187,7 @@ class WeighFace(WeighScreen):
                 number=weigh_words.reading(sheet.total_grams, studio),
                 reads="\n".join(
                     (
-                        mix_lines.cups_line(sheet),
+                        mix_lines.cups_line(studio, sheet),
                         translate("weigh", "Planned {when}").format(
                             when=words.span(sheet.start, sheet.end, wall)
                         ),

@@ -10,6 +10,7 @@ from studio_planner.services.stocks.levels import Level, Unplaced, lot_levels
 from studio_planner.services.stocks.matched import OddSet, odd_sets
 from studio_planner.services.stocks.running_out import Book, StockRow, stock_rows
 from studio_planner.services.stocks.stock_words import (
+    ending_said,
     levels_said,
     odd_said,
     running_out_said,
@@ -77,16 +78,18 @@ def stock_of(studio: Studio, plan: Plan | None, now: datetime) -> Stock:
     drawing = drawn(studio, uses, levels)
     rows = stock_rows(studio, Book(uses=uses, levels=levels, drawing=drawing), today)
     odd = odd_sets(studio, drawing)
+    lots = tuple(_lot_row(studio, level, drawing) for level in levels)
     warnings = (
         *(one for row in rows for one in running_out_said(studio, row, today)),
         *stale_said(studio, drawing),
+        *ending_said(studio, lots, today),
         *odd_said(studio, odd),
         *levels_said(studio, levels),
         *unplaced_said(studio, unplaced),
     )
     return Stock(
         rows=rows,
-        lots=tuple(_lot_row(studio, level, drawing) for level in levels),
+        lots=lots,
         uses=uses,
         drawing=drawing,
         odd=odd,

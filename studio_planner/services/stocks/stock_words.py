@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.day_words import day_word
 from studio_planner.craft.stock import LotPart
 from studio_planner.craft.tongue import translate
 from studio_planner.services.amount_words import grams_said
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Iterable, Iterator
     from datetime import date
 
     from studio_planner.craft.studio import Studio
@@ -17,7 +18,11 @@ if TYPE_CHECKING:
     from studio_planner.services.stocks.levels import Level, Unplaced
     from studio_planner.services.stocks.matched import OddSet
     from studio_planner.services.stocks.running_out import StockRow
+    from studio_planner.services.stocks.stock_view import LotRow
     from studio_planner.services.stocks.using import Use
+
+_SOON_DAYS, _WORTH_A_WORD_G = 14, 20.0
+"""So near an end of shelf life, and so much of a bottle, is worth a word (our choice)."""
 
 
 def stuff_said(studio: Studio, product: str, part: LotPart) -> str:
@@ -112,6 +117,30 @@ def stale_said(studio: Studio, drawing: Drawing) -> Iterator[str]:
                 label=labels[draw.lot],
                 stuff=stuff_said(studio, draw.use.product, draw.use.part),
                 number=draw.use.number,
+            )
+
+
+def ending_said(studio: Studio, rows: Iterable[LotRow], today: date) -> Iterator[str]:
+    """What to say of bottles whose last day is over, or near while much of them is free."""
+    for row in rows:
+        last, lot = row.good_until, row.lot
+        if last is None or row.level.left_g < _WORTH_A_WORD_G:
+            continue
+        words = ""
+        if last < today:
+            words = translate("stock", "Lot {label} of {stuff} was good until {day}.")
+        elif (last - today).days <= _SOON_DAYS and row.free_g >= _WORTH_A_WORD_G:
+            words = translate(
+                "stock",
+                "Lot {label} of {stuff} is good until {day}, and nothing planned takes "
+                "{free} of it.",
+            )
+        if words:
+            yield words.format(
+                label=lot.label,
+                stuff=stuff_said(studio, lot.product, lot.part),
+                day=day_word(last),
+                free=grams_said(row.free_g, studio.units),
             )
 
 

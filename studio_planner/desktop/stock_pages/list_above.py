@@ -1,4 +1,4 @@
-"""A list beside what is chosen of it; over it where the window is too narrow for both."""
+"""A list above what is chosen of it where the window is too narrow for both beside."""
 
 from __future__ import annotations
 
@@ -15,7 +15,7 @@ _NO_LIMIT = 16_777_215
 """Qt's own largest size."""
 
 
-class ListBeside(QHBoxLayout):
+class ListAbove(QHBoxLayout):
     """Lays a list and the rest of a section out in it, and again whenever it is resized."""
 
     def __init__(self, section: QWidget, things: NounList, rest: QWidget) -> None:
