@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from studio_planner.desktop.forms.fields import FlagField
 from studio_planner.desktop.studio_pages.lines import Line, verb
 from studio_planner.desktop.tongue import translate
+from studio_planner.desktop.wrapping import Wrapping
 
 if TYPE_CHECKING:
     from studio_planner.desktop.canvas import Canvas
@@ -53,11 +54,8 @@ class ClosedPart(QWidget):
         layout.addSpacing(4)
         layout.addWidget(self.state)
         for buttons in ((self.install, self.remove), (self.agree, self.refuse)):
-            row = QHBoxLayout()
-            row.setSpacing(6)
-            for button in buttons:
-                row.addWidget(button)
-            row.addStretch(1)
+            row = Wrapping(across=6)
+            row.add(*buttons)
             if self.agree in buttons:
                 layout.addWidget(self.says)
             layout.addLayout(row)

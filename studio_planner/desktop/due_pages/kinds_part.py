@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QWidget
 
 from studio_planner.craft.reminders import ReminderKind, reminder_word
 from studio_planner.craft.tongue import capital
 from studio_planner.desktop.forms.fields import FlagField, NumberField
 from studio_planner.desktop.quantities import Quantity
 from studio_planner.desktop.tongue import translate
+from studio_planner.desktop.wrapping import Wrapping
 
 if TYPE_CHECKING:
     from studio_planner.craft.reminders import Reminding
@@ -20,7 +21,6 @@ if TYPE_CHECKING:
 _WITHOUT_LEAD = frozenset({ReminderKind.READINGS, ReminderKind.MOVED})
 """What is told of as soon as it is known."""
 
-_COLUMNS = 2
 _FLAG_WIDTH, _NUMBER_WIDTH = 250, 160
 
 
@@ -53,29 +53,28 @@ class KindsPart(QWidget):
         super().__init__(parent)
         self.switches: dict[ReminderKind, FlagField] = {}
         self.leads: dict[ReminderKind, NumberField] = {}
-        grid = QGridLayout(self)
-        grid.setContentsMargins(0, 0, 0, 0)
-        grid.setHorizontalSpacing(28)
-        grid.setVerticalSpacing(2)
-        for index, kind in enumerate(ReminderKind):
-            row = self._row(canvas, form, kind)
-            grid.addLayout(row, index // _COLUMNS, index % _COLUMNS)
+        cells = Wrapping(across=28, down=2)
+        for kind in ReminderKind:
+            cells.add(self._cell(canvas, form, kind))
+        self.setLayout(cells)
 
-    def _row(self, canvas: Canvas, form: Form, kind: ReminderKind) -> QHBoxLayout:
+    def _cell(self, canvas: Canvas, form: Form, kind: ReminderKind) -> QWidget:
         words = capital(reminder_word(kind))
-        row = QHBoxLayout()
+        cell = QWidget(self)
+        cell.setFixedWidth(_FLAG_WIDTH + _NUMBER_WIDTH)
+        row = QHBoxLayout(cell)
+        row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(0)
         self.switches[kind] = flag = FlagField(canvas, words, self)
         flag.setFixedWidth(_FLAG_WIDTH)
         form.add(switch_of(kind), flag, into=row)
         if kind in _WITHOUT_LEAD:
             row.addStretch(1)
-            return row
+            return cell
         self.leads[kind] = lead = _Lead(canvas, words, self)
         lead.setFixedWidth(_NUMBER_WIDTH)
         form.add(lead_of(kind), lead, into=row)
-        row.addStretch(1)
-        return row
+        return cell
 
     def show_reminding(self, reminding: Reminding) -> dict[str, object]:
         """The values of all fields."""

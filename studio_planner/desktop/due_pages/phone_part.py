@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from studio_planner.desktop.forms.fields import ChoiceField
 from studio_planner.desktop.studio_pages.lines import Line, verb
 from studio_planner.desktop.tongue import translate
+from studio_planner.desktop.wrapping import Wrapping
 from studio_planner.services.calendar.phones import phone_families
 
 if TYPE_CHECKING:
@@ -37,19 +38,9 @@ class PhonePart(QWidget):
         self._show_steps()
 
     def _lay_out(self) -> None:
-        verbs = QHBoxLayout()
-        verbs.setSpacing(6)
-        for button in (self.whole, self.week, self.trial):
-            verbs.addWidget(button)
-        verbs.addStretch(1)
-        order = QHBoxLayout()
-        order.setSpacing(6)
-        order.addWidget(self.order)
-        below = QVBoxLayout()
-        below.addStretch(1)
-        below.addWidget(self.write_order)
-        order.addLayout(below)
-        order.addStretch(1)
+        verbs, order = Wrapping(across=6), Wrapping(across=6)
+        verbs.add(self.whole, self.week, self.trial)
+        order.add(self.order, self.write_order)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(8)

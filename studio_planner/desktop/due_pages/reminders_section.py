@@ -20,6 +20,7 @@ from studio_planner.desktop.page import Page
 from studio_planner.desktop.quantities import Quantity
 from studio_planner.desktop.studio_pages.lines import Line
 from studio_planner.desktop.tongue import translate
+from studio_planner.desktop.wrapping import Wrapping
 from studio_planner.services.editing.reminding_words import (
     changed_lead,
     changed_reminding,
@@ -115,11 +116,9 @@ class RemindersSection(Page):
         layout.addWidget(line)
 
     def _row(self, layout: QVBoxLayout, *fields: tuple[str, Any]) -> None:
-        row = QHBoxLayout()
-        row.setSpacing(24)
+        row = Wrapping(across=24)
         for name, field in fields:
             self.form.add(name, field, into=row)
-        row.addStretch(1)
         layout.addLayout(row)
 
     def _readings(self) -> NumberField:
