@@ -9,22 +9,21 @@ from studio_planner.craft.orders import Gate
 from studio_planner.craft.pins import Pin
 from studio_planner.craft.plans import Plan, Readiness
 from studio_planner.services.bench import bench_of
-from studio_planner.services.hands_items import HandsKind
-from studio_planner.services.log_book.pours import mix_of, with_pour
+from studio_planner.services.log_book.pours import with_pour
 from tests.desktop import scenes
 
 
 def test_tasks_come_in_the_order_to_do_them_and_count_to_their_start_or_their_end() -> None:
     studio = scenes.planned()
-    bench = bench_of(studio, studio.plan, scenes.NOW)
-    assert bench.tasks
-    for task in bench.tasks:
-        assert task.begun == (task.item.start <= scenes.NOW)
-        if not task.begun:
-            assert task.counts_to == task.item.start
-        else:
-            assert task.counts_to >= task.item.deadline
-    coming = [task.item.start for task in bench.tasks if not task.item.missed]
+    # Two pours have begun by then.
+    now = scenes.NOW + timedelta(hours=14)
+    tasks = bench_of(studio, studio.plan, now).tasks
+    assert [task.begun for task in tasks[:3]] == [True, True, False]
+    for task in tasks:
+        item = task.item
+        assert task.begun == (item.start <= now)
+        assert task.counts_to == (max(item.deadline, item.end) if task.begun else item.start)
+    coming = [task.item.start for task in tasks if not task.item.missed]
     assert coming == sorted(coming)
 
 
@@ -32,10 +31,16 @@ def test_all_pieces_of_a_mix_are_one_task() -> None:
     studio = scenes.planned()
     plan = studio.plan
     assert plan is not None
-    for task in bench_of(studio, plan, scenes.NOW).tasks:
-        if task.item.kind is HandsKind.POUR:
-            coat = next(c for c in plan.coats if c.number == task.item.number)
-            assert set(task.pieces) == {c.piece for c in mix_of(plan, coat)}
+    apart = bench_of(studio, plan, scenes.NOW).tasks
+    one, other = (task.item for task in apart if task.item.start == apart[2].item.start)
+    mix = next(coat.mix for coat in plan.coats if coat.number == one.number)
+    coats = tuple(
+        replace(coat, mix=mix) if coat.number == other.number else coat for coat in plan.coats
+    )
+    together = bench_of(studio, replace(plan, coats=coats), scenes.NOW).tasks
+    assert len(together) == len(apart) - 1
+    (task,) = (task for task in together if len(task.pieces) > 1)
+    assert set(task.pieces) == {one.piece, other.piece}
 
 
 def test_without_a_plan_the_bench_is_empty() -> None:
@@ -44,11 +49,24 @@ def test_without_a_plan_the_bench_is_empty() -> None:
 
 def test_what_cannot_be_saved_comes_before_what_can_be_sanded() -> None:
     studio = scenes.planned()
-    closing = bench_of(studio, studio.plan, scenes.NOW).closing
-    assert [row.saved_by_sanding for row in closing] == sorted(
-        row.saved_by_sanding for row in closing
+    now = scenes.NOW + timedelta(hours=6)
+    sooner, later = bench_of(studio, studio.plan, now).closing
+    assert sooner.saved_by_sanding
+    assert later.saved_by_sanding
+    assert now < sooner.closes <= later.closes
+    piece = studio.piece(later.piece)
+    below = piece.below(piece.position(later.coat))
+    assert below is not None
+    stack = tuple(
+        replace(coat, sandable=False) if place == below else coat
+        for place, coat in enumerate(piece.stack)
     )
-    assert all(row.closes > scenes.NOW for row in closing)
+    hard = tuple(
+        replace(one, stack=stack) if one.key == piece.key else one for one in studio.pieces
+    )
+    first, second = bench_of(replace(studio, pieces=hard), studio.plan, now).closing
+    assert (first.piece, first.saved_by_sanding) == (later.piece, False)
+    assert second == sooner
 
 
 def test_a_piece_is_ready_once_all_its_coats_are_done_and_a_gate_is_passed() -> None:

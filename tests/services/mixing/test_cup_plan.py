@@ -139,7 +139,8 @@ def _light() -> tuple[Colour, ...]:
     count=st.integers(1, 30),
     film=st.floats(0.3, 3.0),
     hours=st.floats(0.1, 2.0),
-    shares=st.lists(st.floats(5.0, 60.0), min_size=1, max_size=4),
+    shares=st.integers(1, 4).map(lambda cups: [25.0] * cups)
+    | st.lists(st.floats(5.0, 60.0), min_size=1, max_size=4),
     kinds=st.lists(st.sampled_from(["paste", "mica", "metal powder"]), min_size=4, max_size=4),
 )
 def test_waiting_for_heavy_colours_never_makes_a_mix_late(
