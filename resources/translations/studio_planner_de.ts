@@ -5194,11 +5194,11 @@
     </message>
     <message>
         <source>The next coat may rely on a touch test</source>
-        <translation>Die nächste Schicht darf sich auf eine Fingerprobe stützen</translation>
+        <translation>Nächste Schicht darf nach Fingerprobe kommen</translation>
     </message>
     <message>
         <source>Taped; the tape is pulled in its window</source>
-        <translation>Abgeklebt; das Band wird in seinem Fenster abgezogen</translation>
+        <translation>Abgeklebt; Band in seinem Fenster abziehen</translation>
     </message>
     <message>
         <source>Drips are trimmed in their window</source>
