@@ -16,7 +16,6 @@ from typing import TYPE_CHECKING
 
 from typing_extensions import override
 
-from studio_planner.craft.field_words import field_words
 from studio_planner.craft.tongue import figure, translate
 
 if TYPE_CHECKING:
@@ -34,6 +33,8 @@ class BrokenRule:
     @override
     def __str__(self) -> str:
         """Give the field, in the maker's words, and the sentence as one line."""
+        from studio_planner.craft.field_words import field_words  # noqa: PLC0415 - few are told
+
         return f"{field_words(self.field)}: {self.sentence}"
 
 
