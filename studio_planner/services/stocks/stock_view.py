@@ -82,7 +82,7 @@ def stock_of(studio: Studio, plan: Plan | None, now: datetime) -> Stock:
     warnings = (
         *(one for row in rows for one in running_out_said(studio, row, today)),
         *stale_said(studio, drawing),
-        *ending_said(studio, lots, today),
+        *ending_said(studio, ((one.level, one.free_g) for one in lots), today),
         *odd_said(studio, odd),
         *levels_said(studio, levels),
         *unplaced_said(studio, unplaced),

@@ -18,7 +18,6 @@ if TYPE_CHECKING:
     from studio_planner.services.stocks.levels import Level, Unplaced
     from studio_planner.services.stocks.matched import OddSet
     from studio_planner.services.stocks.running_out import StockRow
-    from studio_planner.services.stocks.stock_view import LotRow
     from studio_planner.services.stocks.using import Use
 
 _SOON_DAYS, _WORTH_A_WORD_G = 14, 20.0
@@ -120,16 +119,19 @@ def stale_said(studio: Studio, drawing: Drawing) -> Iterator[str]:
             )
 
 
-def ending_said(studio: Studio, rows: Iterable[LotRow], today: date) -> Iterator[str]:
-    """What to say of bottles whose last day is over, or near while much of them is free."""
-    for row in rows:
-        last, lot = row.good_until, row.lot
-        if last is None or row.level.left_g < _WORTH_A_WORD_G:
+def ending_said(
+    studio: Studio, bottles: Iterable[tuple[Level, float]], today: date
+) -> Iterator[str]:
+    """What to say of bottles whose last day is over, or near while much of them is free [g]."""
+    for level, free in bottles:
+        lot = level.lot
+        last = lot.good_until(studio.stock.opened_days)
+        if last is None or level.left_g < _WORTH_A_WORD_G:
             continue
         words = ""
         if last < today:
             words = translate("stock", "Lot {label} of {stuff} was good until {day}.")
-        elif (last - today).days <= _SOON_DAYS and row.free_g >= _WORTH_A_WORD_G:
+        elif (last - today).days <= _SOON_DAYS and free >= _WORTH_A_WORD_G:
             words = translate(
                 "stock",
                 "Lot {label} of {stuff} is good until {day}, and nothing planned takes "
@@ -140,7 +142,7 @@ def ending_said(studio: Studio, rows: Iterable[LotRow], today: date) -> Iterator
                 label=lot.label,
                 stuff=stuff_said(studio, lot.product, lot.part),
                 day=day_word(last),
-                free=grams_said(row.free_g, studio.units),
+                free=grams_said(free, studio.units),
             )
 
 
