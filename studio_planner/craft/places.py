@@ -24,7 +24,9 @@ if TYPE_CHECKING:
 _WEEKDAYS = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
 _WEEK = len(_WEEKDAYS)
 _MOST_AT_ONCE = 2
+
 _BAND_GROWS_SECONDS = 7 * 86_400.0
+"""How long after the last reading a place's band has grown to twice its width (our choice)."""
 
 
 class PlaceKind(StrEnum):

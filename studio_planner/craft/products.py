@@ -8,7 +8,7 @@ from functools import lru_cache
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import Rulebook
-from studio_planner.craft.taught import TaughtStage  # noqa: TC001 - the exchange format's
+from studio_planner.craft.taught import LONGEST_HOURS, TaughtStage
 from studio_planner.craft.tongue import translate
 from studio_planner.science.cups import CupFigure, CupLife, cup_life
 from studio_planner.science.laws import LawError, SheetFigure, StageLaw, stage_law
@@ -79,9 +79,9 @@ class SheetPoint:
             )
         )
         rules.between(self.celsius, -40, 150, "celsius")
-        rules.between(self.from_hours, 1e-4, 20_000, "from_hours")
+        rules.between(self.from_hours, 1e-4, LONGEST_HOURS, "from_hours")
         if self.to_hours is not None:
-            rules.between(self.to_hours, self.from_hours, 20_000, "to_hours")
+            rules.between(self.to_hours, self.from_hours, LONGEST_HOURS, "to_hours")
         if self.mass_g is not None:
             rules.between(self.mass_g, 0.1, 1_000_000, "mass_g")
         rules.close()

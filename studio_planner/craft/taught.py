@@ -15,8 +15,10 @@ from studio_planner.science.taught_laws import TaughtFigure, taught_law
 if TYPE_CHECKING:
     from studio_planner.science.laws import StageLaw
 
+LONGEST_HOURS = 20_000.0
+"""No stage takes longer, more than two years: such a figure is in another unit (our choice)."""
+
 _SAME_SHARE = 1e-6
-_LONGEST_HOURS = 20_000.0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -58,7 +60,7 @@ class TaughtStage:
         )
         rules.between(self.celsius, -40, 150, "celsius")
         for name in ("sheet_hours", "early_hours", "likely_hours", "late_hours"):
-            rules.between(getattr(self, name), 1e-4, _LONGEST_HOURS, name)
+            rules.between(getattr(self, name), 1e-4, LONGEST_HOURS, name)
         rules.require(
             self.early_hours <= self.likely_hours <= self.late_hours,
             "likely_hours",

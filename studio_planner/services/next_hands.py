@@ -28,6 +28,7 @@ if TYPE_CHECKING:
 
 HOURS_AHEAD = 12.0
 _RECORD = timedelta(days=3)
+"""How far the rooms are looked at beyond the plan's own times (our choice)."""
 
 
 def next_hands(

@@ -17,6 +17,7 @@ if TYPE_CHECKING:
     from studio_planner.craft.studio import Studio
 
 _LOOKED_AHEAD = timedelta(days=30)
+"""How far ahead hands to pack are looked for (our choice)."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -29,6 +29,7 @@ _LEAST_IN_BAND = 0.9
 
 _STRAIGHT_CELSIUS = 0.15
 _STRAIGHT_PER_CENT = 1.5
+"""A point is left out where the line without it stays this near to every one (our choice)."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

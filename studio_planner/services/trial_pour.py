@@ -33,6 +33,7 @@ _SHORTEST = timedelta(days=3)
 _SPARE = 1.6
 """A cool week lengthens a cure against its first day's air by no more, as a rule (ours)."""
 _USUAL_FILM_MM = 0.5
+"""The film of a trial, a thin flood coat (our choice); no stage depends on how thick it is."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -16,6 +16,8 @@ if TYPE_CHECKING:
     from studio_planner.craft.places import Reading
 
 _GAP_STEPS = 3
+"""From so many usual steps on, a stretch without readings is a gap (our choice)."""
+
 _AT_ONCE = timedelta(0)
 
 

@@ -6,6 +6,7 @@ import math
 import re
 from dataclasses import dataclass
 
+from studio_planner.craft.taught import LONGEST_HOURS
 from studio_planner.craft.tongue import quoted, translate
 
 _NUMBER = r"\d+(?:[.,]\d+)?"
@@ -29,9 +30,9 @@ _ABOUT = re.compile(
 )
 _ONE_SIDED = re.compile(r"^[<>≤≥]|\b(?:more|less) than\b|\bover\b|\bunder\b|\+$", re.IGNORECASE)
 _THOUSANDS = re.compile(r"\d,\d{3}(?!\d)")
-_MOST_HOURS = 20_000.0
-_MANY_DAYS = 72.0
-_FEW_MINUTES = 2.0
+_IN_DAYS_FROM_HOURS = 72.0
+_IN_MINUTES_BELOW_HOURS = 2.0
+"""Times that are whole days or minutes are said so from and below these (our choice)."""
 
 FOUND = re.compile(
     rf"(?:\d{{1,3}}:[0-5]\d\s*h(?:ou)?rs?\.?(?!\w))|{_NUMBER}\s*(?:{_UNIT})?(?!\w)"
@@ -101,7 +102,7 @@ def _time_of(match: re.Match[str], text: str, unit: str) -> PrintedTime:
         raise _refused(
             translate("sheets", "{text} is no time; it has to be more than nothing."), text
         )
-    if longest > _MOST_HOURS:
+    if longest > LONGEST_HOURS:
         raise _refused(
             translate("sheets", "{text} is longer than any cure; check the unit."), text
         )
@@ -153,7 +154,7 @@ def time_words(time: PrintedTime) -> str:
 def _fits(hours: float, unit: str) -> bool:
     """Whether a sheet would print it in that unit: few whole minutes, or many whole days."""
     shown = hours / _UNITS[unit][1]
-    usual = hours < _FEW_MINUTES if unit == "min" else hours >= _MANY_DAYS
+    usual = hours < _IN_MINUTES_BELOW_HOURS if unit == "min" else hours >= _IN_DAYS_FROM_HOURS
     return usual and shown >= 1.0 and math.isclose(shown, round(shown), rel_tol=1e-9)
 
 

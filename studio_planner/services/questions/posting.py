@@ -33,6 +33,7 @@ if TYPE_CHECKING:
 
 _BEFORE_WEEKEND = frozenset({3, 4})
 _PACKING_MINUTES = 15
+"""What a new order has for packing (common practice)."""
 
 
 def _parameters(view: DeskView) -> tuple[Parameter, ...]:
