@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from datetime import timedelta
 from typing import TYPE_CHECKING
 
@@ -35,6 +35,19 @@ def titles(notices: Sequence[Notice]) -> list[str]:
 
 class Killed(BaseException):
     """The process is gone in the middle of a call."""
+
+
+@dataclass
+class Dying(Bell):
+    """A means in whose call the process is killed, once it has shown the notice or before."""
+
+    shows: bool = True
+
+    @override
+    def ring(self, notice: Notice) -> None:
+        if self.shows:
+            super().ring(notice)
+        raise Killed
 
 
 def test_what_is_due_is_told_once_by_every_means_and_stays_on_the_list() -> None:
@@ -115,15 +128,8 @@ def test_while_one_may_ring_no_other_one_does() -> None:
 def test_a_call_whose_end_nobody_knows_is_made_once_more_and_says_so(shown: bool) -> None:
     kept = Kept(reminders=(reminder("a"),))
 
-    class Dying(Bell):
-        @override
-        def ring(self, notice: Notice) -> None:
-            if shown:
-                super().ring(notice)
-            raise Killed
-
     with pytest.raises(Killed):
-        kept.instance(Dying(), caller="one").tick()
+        kept.instance(Dying(shows=shown), caller="one").tick()
     heir = Bell()
     kept.instance(heir, caller="other").tick()
     assert heir.shown == []  # the dead one may still ring
@@ -137,11 +143,6 @@ def test_a_call_whose_end_nobody_knows_is_made_once_more_and_says_so(shown: bool
 
 def test_what_was_shown_perhaps_is_so_still_after_the_next_call_has_failed() -> None:
     kept = Kept(reminders=(reminder("a"),))
-
-    class Dying(Bell):
-        @override
-        def ring(self, notice: Notice) -> None:
-            raise Killed
 
     with pytest.raises(Killed):
         kept.instance(Dying(), caller="one").tick()
@@ -158,11 +159,6 @@ def test_others_of_a_bundle_do_not_take_the_place_of_what_was_shown_of_it() -> N
     both = (reminder("a", together="m"), reminder("b", together="m"))
     kept = Kept(reminders=both)
 
-    class Dying(Bell):
-        @override
-        def ring(self, notice: Notice) -> None:
-            raise Killed
-
     with pytest.raises(Killed):
         kept.instance(Dying(), caller="one").tick()
     kept.reminders, kept.revision_ = both[:1], 2
@@ -178,22 +174,15 @@ def test_others_of_a_bundle_do_not_take_the_place_of_what_was_shown_of_it() -> N
 
 def test_a_notice_that_is_told_again_keeps_its_key() -> None:
     kept = Kept(reminders=(reminder("a"),))
-    keys = []
-
-    class Dying(Bell):
-        @override
-        def ring(self, notice: Notice) -> None:
-            keys.append(notice.key)
-            raise Killed
-
+    dying = Dying()
     with pytest.raises(Killed):
-        kept.instance(Dying(), caller="one").tick()
+        kept.instance(dying, caller="one").tick()
     kept.reminders = (*kept.reminders, reminder("b"))
     kept.revision_ += 1
     kept.steady += LEASE_SECONDS
     heir = Bell()
     kept.instance(heir, caller="other").tick()
-    assert heir.shown[0].key == keys[0]
+    assert heir.shown[0].key == dying.shown[0].key
     assert titles(heir.shown) == ["a", "b"]
 
 
