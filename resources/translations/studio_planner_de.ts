@@ -11710,6 +11710,14 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <source>{before} are in the cup already, so the display reads more. Was it set to zero in between? Then type {together}.</source>
         <translation>{before} sind schon im Becher, also zeigt die Waage mehr. Hast du sie dazwischen auf null gestellt? Dann tippe {together}.</translation>
     </message>
+    <message>
+        <source>At most {grams}</source>
+        <translation>Höchstens {grams}</translation>
+    </message>
+    <message>
+        <source>More than {grams}</source>
+        <translation>Mehr als {grams}</translation>
+    </message>
 </context>
 <context>
     <name>weights</name>

@@ -122,6 +122,7 @@ def test_a_number_below_what_is_in_the_cup_is_answered_with_the_sum(
     assert not weigh.target.isEnabled()
     assert "108.0 g are in the cup already" in said
     assert "type 155.5 g" in said
+    assert weigh.target.text().replace("\N{NO-BREAK SPACE}", " ") == "More than 108.0 g"
     tap(weigh.back)
     assert do_of(weigh) is Do.WEIGH
     assert not weigh.said.text()

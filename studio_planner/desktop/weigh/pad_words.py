@@ -46,6 +46,15 @@ def doubt_said(
     ]
 
 
+def limit_said(studio: Studio, stand: Stand, asks: TapKind | None) -> str:
+    """Between which bounds a number has to be, in a few words for a button."""
+    if asks is TapKind.LEFT:
+        most = translate("weigh", "At most {grams}")
+        return most.format(grams=reading(_most_left(stand) or 0.0, studio))
+    more = translate("weigh", "More than {grams}")
+    return more.format(grams=reading(least_reading(stand), studio))
+
+
 def _most_left(stand: Stand) -> float | None:
     """All that was in the cup that is poured [g]; None at any other step."""
     cup, now = stand.step.cup, stand.now

@@ -12,7 +12,7 @@ from studio_planner.desktop.weigh.bottle_words import bottle_said
 from studio_planner.desktop.weigh.colour_words import colour_lines
 from studio_planner.desktop.weigh.cup_times import CupTimes, times_of
 from studio_planner.desktop.weigh.mix_choice import MixChoice
-from studio_planner.desktop.weigh.pad_words import can_be, doubt_said
+from studio_planner.desktop.weigh.pad_words import can_be, doubt_said, limit_said
 from studio_planner.desktop.weigh.weigh_screen import WeighScreen
 from studio_planner.desktop.weigh.weigh_sound import WeighSound
 from studio_planner.desktop.weigh.weigh_work import WeighWork
@@ -201,33 +201,13 @@ class WeighFace(WeighScreen):
         self._show_right(None)
 
     def _show_nothing(self, *, pieces: bool) -> None:
-        self._say(
-            weigh_words.Shown(
-                verb=translate("weigh", "Nothing is to be weighed."),
-                about=translate(
-                    "weigh", "Pours of the plan are weighed here; plan again to get some."
-                )
-                if pieces
-                else translate(
-                    "weigh", "Pours of the plan are weighed here; enter a piece and plan first."
-                ),
-                number="",
-                target="",
-            )
-        )
+        self._say(weigh_words.nothing_shown(pieces=pieces))
         self._show_said([], stops=False)
         self.right.hide()
 
     def _show_reading(self) -> None:
         """Say that there is no studio yet, instead of buttons for none."""
-        self._say(
-            weigh_words.Shown(
-                verb=translate("weigh", "The studio is still being read."),
-                about="",
-                number="",
-                target="",
-            )
-        )
+        self._say(weigh_words.reading_shown())
         for part in (self.right, self.back, self.give_up, self.sound, self.said):
             part.hide()
         self.fit_letters()
@@ -286,9 +266,13 @@ class WeighFace(WeighScreen):
         return translate("weigh", "Mix before") if len(self.choice.mixes) > 1 else ""
 
     def offer_typed(self) -> None:
-        """Offer to take what was typed, where it can be."""
-        if self.asks is not None and self.right.currentWidget() is self.pad:
-            self.target.setEnabled(self.typed_grams() is not None)
+        """Offer to take what was typed, where it can be; else say what can."""
+        session, stand = self.desk.session, self.work.stand
+        if self.asks is None or self.right.currentWidget() is not self.pad:
+            return
+        if session is not None and stand is not None and self._doubts(session.studio, stand):
+            self._offer(self.target, limit_said(session.studio, stand, self.asks))
+        self.target.setEnabled(self.typed_grams() is not None)
 
     def typed_grams(self) -> float | None:
         """The grams that were typed, where they can be; None else."""

@@ -74,6 +74,26 @@ def shown(
     return _weigh(studio, stand)
 
 
+def nothing_shown(*, pieces: bool) -> Shown:
+    """That nothing is to be weighed, and what to do first; whether there are any `pieces`."""
+    return Shown(
+        verb=translate("weigh", "Nothing is to be weighed."),
+        about=translate("weigh", "Pours of the plan are weighed here; plan again to get some.")
+        if pieces
+        else translate(
+            "weigh", "Pours of the plan are weighed here; enter a piece and plan first."
+        ),
+        number="",
+        target="",
+    )
+
+
+def reading_shown() -> Shown:
+    """That there is no studio yet."""
+    said = translate("weigh", "The studio is still being read.")
+    return Shown(verb=said, about="", number="", target="")
+
+
 def _weigh(studio: Studio, stand: Stand) -> Shown:
     scale = stand.step.scale
     assert scale is not None  # noqa: S101 - every such step has one
