@@ -111,7 +111,6 @@ class PiecesPage(Page):
             PATTERNS: scrolled(self.patterns, self),
             MISSED: scrolled(self.missed, self),
         }
-        self.parts.add_verb(self.happened)
         for widget in self._shown.values():
             self._front.addWidget(widget)
         self.pieces.setFixedWidth(_LIST_WIDTH)
@@ -122,7 +121,10 @@ class PiecesPage(Page):
         right = QVBoxLayout()
         right.setContentsMargins(14, 0, 12, 0)
         right.setSpacing(4)
-        right.addWidget(self.name)
+        head = QHBoxLayout()
+        head.addWidget(self.name, 1)
+        head.addWidget(self.happened, 0, Qt.AlignmentFlag.AlignTop)
+        right.addLayout(head)
         right.addWidget(self.line)
         right.addWidget(self.products_button, 0, Qt.AlignmentFlag.AlignLeft)
         right.addWidget(self.parts)
@@ -219,7 +221,7 @@ class PiecesPage(Page):
             return
         view, piece = self._view, self._piece(self.pieces.current_key)
         several = [one for key in self.chosen_keys if (one := self._piece(key))]
-        for part in (self.parts, self._front):
+        for part in (self.happened, self.parts, self._front):
             part.setVisible(piece is not None)
         lacking = view is not None and not can_be_coated(view.studio)
         self.products_button.setVisible(lacking)

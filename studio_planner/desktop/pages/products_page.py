@@ -76,7 +76,7 @@ class ProductsPage(Page):
         left.addWidget(self.refusal)
         inside = QWidget(self)
         whole = QVBoxLayout(inside)
-        whole.setContentsMargins(18, 0, 18, 12)
+        whole.setContentsMargins(18, 0, 4, 12)
         whole.addWidget(self._name)
         whole.addWidget(self.panel, 1)
         self.scroller = QScrollArea(self)

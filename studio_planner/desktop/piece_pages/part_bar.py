@@ -41,12 +41,6 @@ class PartBar(QWidget):
             layout.addWidget(name)
         layout.addStretch(1)
 
-    def add_verb(self, button: QWidget) -> None:
-        """Put a verb at the end of the row."""
-        layout = self.layout()
-        if layout is not None:
-            layout.addWidget(button)
-
     def show_part(self, key: str) -> None:
         """Underline the part that is in front."""
         self.names[key].setChecked(True)

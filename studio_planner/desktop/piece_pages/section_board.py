@@ -33,7 +33,7 @@ if TYPE_CHECKING:
 _LEAST_ROOM, _MOST_ROOM = 120.0, 420.0
 """Pixels that the films of a stack fill when nothing is magnified."""
 
-_NARROWEST = 360
+_NARROWEST = 320
 STEP = 1.25
 _LEAST_SCALE, _MOST_SCALE = 4.0, 600.0
 

@@ -115,7 +115,7 @@ class StackPanel(QWidget):
     @property
     def beside_width(self) -> int:
         """From this width on the coat stands beside the section, else below it."""
-        return self.verbs.minimumSizeHint().width() + _GAP + self._form_width
+        return self.verbs.sizeHint().width() + _GAP + self._form_width
 
     @override
     def minimumSizeHint(self) -> QSize:

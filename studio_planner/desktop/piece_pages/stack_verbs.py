@@ -12,6 +12,7 @@ from studio_planner.craft.pieces import CoatKind
 from studio_planner.desktop.piece_pages.section_fill import LETTERS
 from studio_planner.desktop.studio_pages.lines import LEAST_TARGET, Line, verb
 from studio_planner.desktop.tongue import translate
+from studio_planner.desktop.wrapping import Wrapping
 
 if TYPE_CHECKING:
     from studio_planner.desktop.canvas import Canvas
@@ -70,11 +71,20 @@ class StackVerbs(QWidget):
         self.whole_button = verb(
             translate("pieces", "Whole"), self.whole_asked.emit, self, about=films
         )
-        row = QHBoxLayout(self)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(6)
-        for button in (self.add_button, self.copy_button, self.remove_button):
-            row.addWidget(button)
-        row.addStretch(1)
-        row.addWidget(self.nearer_button)
-        row.addWidget(self.whole_button)
+        groups = Wrapping(across=24)
+        groups.add(
+            _group(self.add_button, self.copy_button, self.remove_button),
+            _group(self.nearer_button, self.whole_button),
+        )
+        self.setLayout(groups)
+
+
+def _group(*buttons: QPushButton) -> QWidget:
+    """Buttons that stay side by side."""
+    group = QWidget()
+    row = QHBoxLayout(group)
+    row.setContentsMargins(0, 0, 0, 0)
+    row.setSpacing(6)
+    for button in buttons:
+        row.addWidget(button)
+    return group

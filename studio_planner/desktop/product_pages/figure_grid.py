@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtGui import QGuiApplication, QKeySequence
 from PySide6.QtWidgets import QGridLayout, QLineEdit, QWidget
 from typing_extensions import override
@@ -23,6 +23,7 @@ if TYPE_CHECKING:
 
 _CELL_WIDTH = 92
 _CELL_HEIGHT = 26
+_BESIDE_NAME = 2
 _WRONG = "\N{BLACK RIGHT-POINTING TRIANGLE}"
 
 
@@ -99,6 +100,15 @@ class FigureEdit(QLineEdit):
             self.step_asked.emit(-1 if event.key() == Qt.Key.Key_Up else 1)
             return
         super().keyPressEvent(event)
+
+
+class _RowName(Line):
+    """The name of a row: on one line where there is room for it, else in several."""
+
+    @override
+    def sizeHint(self) -> QSize:
+        across = self.fontMetrics().horizontalAdvance(self.text()) + _BESIDE_NAME
+        return QSize(across, super().sizeHint().height())
 
 
 class FigureGrid(QWidget):
@@ -179,8 +189,7 @@ class FigureGrid(QWidget):
         if row in self._lines.named_rows:
             self._add_edit(row, 0, line)
         elif row:
-            name = Line(self._canvas, self._lines.rows[row - 1], self)
-            name.setWordWrap(False)
+            name = _RowName(self._canvas, self._lines.rows[row - 1], self)
             self._names[row] = name
             self._grid.addWidget(name, line, 0)
         for column in range(1, len(self._lines.columns) + 1):
