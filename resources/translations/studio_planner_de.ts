@@ -9895,6 +9895,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <source>{text} is longer than any cure; check the unit.</source>
         <translation>{text} ist länger als jede Aushärtung; die Einheit prüfen.</translation>
     </message>
+    <message>
+        <source>d</source>
+        <translation>T</translation>
+    </message>
 </context>
 <context>
     <name>side</name>

@@ -26,7 +26,7 @@ from studio_planner.desktop.studio_pages.lines import Line, verb
 from studio_planner.desktop.tongue import quoted, translate
 from studio_planner.science.stages import Stage
 from studio_planner.services.data_sheets.figures import read_figures
-from studio_planner.services.data_sheets.times import PrintedTime, time_words
+from studio_planner.services.data_sheets.times import PrintedTime, shown_time
 from studio_planner.services.editing.products import (
     changed_product,
     lacks_densities,
@@ -280,6 +280,6 @@ def _figure_words(point: SheetPoint, units: Units) -> str:
     mass = point.mass_g if point.stage is Stage.CUP_LIFE else None
     return translate("products", "{stage}: {time} at {degrees}").format(
         stage=row_name(point.stage, mass, units),
-        time=time_words(PrintedTime(point.from_hours, point.to_hours)),
+        time=shown_time(PrintedTime(point.from_hours, point.to_hours)),
         degrees=words.degrees(point.celsius, units),
     )

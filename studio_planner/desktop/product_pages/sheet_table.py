@@ -9,7 +9,6 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from studio_planner.craft.errors import InvalidEntry, StudioError
 from studio_planner.craft.products import ProductKind
-from studio_planner.craft.tongue import figure
 from studio_planner.desktop.product_pages.figure_grid import FigureGrid, Lines
 from studio_planner.desktop.product_pages.law_words import (
     SHEET_ORDER,
@@ -26,7 +25,7 @@ from studio_planner.desktop.quantities import (
 )
 from studio_planner.desktop.tongue import translate
 from studio_planner.science.stages import Stage
-from studio_planner.services.data_sheets.times import PrintedTime, printed_time, time_words
+from studio_planner.services.data_sheets.times import PrintedTime, printed_time, shown_time
 from studio_planner.services.editing.products import (
     changed_product,
     figure_at,
@@ -127,7 +126,7 @@ class SheetTable(QWidget):
                 point = figure_at(product, (stage, at, grams))
                 if point is not None:
                     time = PrintedTime(point.from_hours, point.to_hours)
-                    cells[row, column] = _cell_words(time)
+                    cells[row, column] = shown_time(time)
         labels = [row_name(stage, grams, units) for stage, grams in rows]
         hints = {(0, len(columns) + 1): f"+ {temperature.unit}"}
         named: frozenset[int] = frozenset()
@@ -211,13 +210,3 @@ class SheetTable(QWidget):
     def _show_again(self) -> None:
         if self._product is not None and self._units is not None:
             self.show_product(self._product, self._units)
-
-
-def _cell_words(time: PrintedTime) -> str:
-    """A time as a cell holds it, with the signs of the language where that is read again."""
-    plain = time_words(time)
-    here = figure(plain)
-    try:
-        return here if printed_time(here) == printed_time(plain) else plain
-    except ValueError:  # 1,125 could be a thousand and more
-        return plain

@@ -7,13 +7,13 @@ import re
 from dataclasses import dataclass
 
 from studio_planner.craft.taught import LONGEST_HOURS
-from studio_planner.craft.tongue import quoted, translate
+from studio_planner.craft.tongue import figure, quoted, translate
 
 _NUMBER = r"\d+(?:[.,]\d+)?"
 _UNITS = {
     "min": (r"min(?:ute[ns]?|s)?\.?|['′]", 1 / 60),  # noqa: RUF001 - a prime is how minutes are printed
     "h": (r"h(?:ou)?rs?\.?|h\.?|std\.?|stunden?", 1.0),
-    "d": (r"days?|d\.?|tagen?|tage?", 24.0),
+    "d": (r"days?|d\.?|tagen?|tage?|(?-i:T)", 24.0),
     "wk": (r"weeks?|wks?\.?|wochen?", 168.0),
 }
 _UNIT = "|".join(f"(?:{pattern})" for pattern, _ in _UNITS.values())
@@ -149,6 +149,18 @@ def time_words(time: PrintedTime) -> str:
     unit = next((unit for unit in ("min", "d") if all(_fits(end, unit) for end in ends)), "h")
     factor = _UNITS[unit][1]
     return f"{'-'.join(_figure(end / factor) for end in ends)} {unit}"
+
+
+def shown_time(time: PrintedTime) -> str:
+    """Say a printed time shortly with the signs of the language where that is read again."""
+    plain = time_words(time)
+    here = figure(plain)
+    if plain.endswith(" d"):
+        here = here.removesuffix("d") + translate("sheets", "d")
+    try:
+        return here if printed_time(here) == printed_time(plain) else plain
+    except ValueError:  # 1,125 could be a thousand and more
+        return plain
 
 
 def _fits(hours: float, unit: str) -> bool:

@@ -11,10 +11,16 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from studio_planner.craft.products import SheetPoint
+from studio_planner.craft.tongue import speak_with
 from studio_planner.science.laws import stage_law
 from studio_planner.science.stages import Stage
 from studio_planner.services.data_sheets.figures import read_figures, sheet_text
-from studio_planner.services.data_sheets.times import PrintedTime, printed_time, time_words
+from studio_planner.services.data_sheets.times import (
+    PrintedTime,
+    printed_time,
+    shown_time,
+    time_words,
+)
 
 SHEET_BITS = (
     "recoat", "window", "tack free", "cup life", "A:B = 2:1", "100:45", "by weight", "4-6 h",
@@ -85,6 +91,19 @@ def test_a_time_that_is_said_reads_back(start: float, factor: float | None) -> N
     assert math.isclose(again.from_hours, time.from_hours, rel_tol=1e-9)
     assert (again.to_hours is None) == (time.to_hours is None)
     assert math.isclose(again.to_hours or 1, time.to_hours or 1, rel_tol=1e-9)
+
+
+def test_days_are_said_as_the_language_has_them_and_read_back_either_way() -> None:
+    week = PrintedTime(168.0)
+    assert shown_time(week) == "7 d"
+    speak_with(lambda _context, text: {"d": "T", "1,000.5": "1.000,5"}.get(text, text))
+    try:
+        assert shown_time(week) == "7 T"
+        assert shown_time(PrintedTime(2.5)) == "2,5 h"
+    finally:
+        speak_with(None)
+    assert printed_time("7 T") == printed_time("7 d") == printed_time("7 Tage") == week
+    assert printed_time("5-7 T") == PrintedTime(120.0, 168.0)
 
 
 points = st.builds(
