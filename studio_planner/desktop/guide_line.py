@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QPainter
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 from typing_extensions import override
@@ -162,6 +162,7 @@ class GuideLine(QWidget):
         page = self._pages.currentWidget()
         if page is None:
             return
-        lists = [one for one in page.findChildren(NounList) if one.isVisibleTo(page)]
+        seen = [one for one in page.findChildren(NounList) if one.isVisibleTo(page)]
+        lists = sorted(seen, key=lambda one: one.mapTo(page, QPoint()).y())
         if lists and not lists[-1 if last else 0].current_key:
             lists[-1 if last else 0].add_button.setFocus(Qt.FocusReason.TabFocusReason)
