@@ -7,7 +7,7 @@ last film is spread); what must not happen *after* one counts from its start (A 
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime  # noqa: TC003 - read by the exchange format at run time
 from enum import StrEnum
 from typing import TYPE_CHECKING
@@ -114,6 +114,10 @@ class PlannedCoat:
     air: Air = Air.KEPT
     poured: bool = False
     held: float | None = None
+
+    def as_it_was(self, pour: Poured) -> PlannedCoat:
+        """The coat as it was poured."""
+        return replace(self, start=pour.start, end=pour.end, spot=pour.spot, poured=True)
 
 
 def pours_as_planned(

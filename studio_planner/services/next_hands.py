@@ -79,12 +79,14 @@ class _Items:
         self._timing = timing or Timing(studio, min(starts) - _RECORD, max(ends) + _RECORD)
         self._coats = {(coat.piece, coat.coat): coat for coat in plan.coats}
         self._carried = legs_of_pours(studio)
+        self._pours = {(pour.piece, pour.coat): pour for pour in studio.poured}
 
     def all(self, until: datetime | None = None) -> Iterator[HandsItem]:
         """Everything, in no order; of coats that start after `until` nothing is asked."""
         for coat in self._plan.coats:
             if until is None or coat.start < until:
-                yield from self._of_coat(coat)
+                pour = self._pours.get((coat.piece, coat.coat))
+                yield from self._of_coat(coat if pour is None else coat.as_it_was(pour))
         done = done_steps(self._studio)
         for step in self._plan.steps:
             if (step.kind, step.piece, step.coat) not in done:

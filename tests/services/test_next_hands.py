@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 
 import pytest
 
+from studio_planner.craft.log import Poured
 from studio_planner.services.hands_items import HandsItem, HandsKind
 from studio_planner.services.next_hands import first_after, next_hands
 from studio_planner.services.plan_again import plan_again
@@ -166,6 +167,27 @@ def test_what_is_written_down_as_poured_leaves_the_list(studio: Studio, plan: Pl
         plan, coats=tuple(replace(c, poured=c.poured or c is coat) for c in plan.coats)
     )
     assert _about(studio, written, coat, coat.end + HOUR) == {}
+
+
+def test_what_was_poured_since_the_plan_leaves_the_list_and_is_torched_by_its_own_clock(
+    studio: Studio, plan: Plan, everything: tuple[HandsItem, ...]
+) -> None:
+    torches = {item.number: item for item in _of(everything, HandsKind.LAST_TORCH)}
+    coat = next(coat for coat in plan.coats if not coat.poured and coat.number in torches)
+    early = timedelta(minutes=5)
+    pour = Poured(
+        piece=coat.piece,
+        coat=coat.coat,
+        start=coat.start - early,
+        end=coat.end - early,
+        spot=coat.spot,
+        joint=coat.joint,
+    )
+    written = replace(studio, poured=(*studio.poured, pour))
+    after = next_hands(written, plan, coat.start, hours=48)
+    mine = {item.kind: item for item in after if item.number == coat.number}
+    assert HandsKind.POUR not in mine
+    assert mine[HandsKind.LAST_TORCH].deadline < torches[coat.number].deadline
 
 
 def test_after_the_last_thing_there_is_none(studio: Studio, plan: Plan) -> None:

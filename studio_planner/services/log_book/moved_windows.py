@@ -67,7 +67,7 @@ def _as_poured(coat: PlannedCoat, pours: dict[tuple[str, str], Poured]) -> Plann
     pour = pours.get((coat.piece, coat.coat))
     if pour is None:
         return replace(coat, poured=False)
-    return replace(coat, start=pour.start, end=pour.end, spot=pour.spot, poured=True)
+    return coat.as_it_was(pour)
 
 
 def _of_lane(lane: Lane, threshold: timedelta) -> Iterable[MovedWindow]:
