@@ -51,11 +51,6 @@ class Posterior:
     offset_mean: float
     offset_sd: float
 
-    @property
-    def median(self) -> float:
-        """The likely s."""
-        return self.quantile(0.5)
-
     def quantile(self, share: float) -> float:
         """Return the s below which a share of the belief lies."""
         middles = [

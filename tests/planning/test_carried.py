@@ -108,9 +108,11 @@ def test_a_move_right_at_the_pour_equals_pouring_there() -> None:
 
 def test_a_move_after_full_cure_changes_no_clock_of_that_film() -> None:
     now = START + timedelta(days=40)
-    before, after = (quick_plan(s, now) for s in (_begun(), _carried(_begun(), now)))
+    carried = _carried(_begun(), now)
+    before, after = (quick_plan(studio, now) for studio in (_begun(), carried))
     assert _same_but_spots(before, after)
     assert before.ready == after.ready
+    assert not check_plan(carried, after).broken
 
 
 @pytest.mark.parametrize("hours", [0.0, 1.5])

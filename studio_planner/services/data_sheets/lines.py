@@ -55,6 +55,8 @@ def read_lines(
     unread: list[Unread] = []
     numbered = ((n, one) for n, line in enumerate(lines, 1) for one in sentences_of(line))
     for number, line in numbered:
+        if not line.strip():
+            continue
         warmths = warmths_in(line)
         if len(warmths) == 1 and not warmths[0].span and not _says_more(line, warmths):
             celsius = warmths[0].celsius

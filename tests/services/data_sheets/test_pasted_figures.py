@@ -7,7 +7,7 @@ import math
 from pathlib import Path
 
 import pytest
-from hypothesis import given
+from hypothesis import example, given
 from hypothesis import strategies as st
 
 from studio_planner.craft.products import SheetPoint
@@ -136,6 +136,7 @@ def test_figures_that_are_written_read_back(sheet: list[SheetPoint]) -> None:
         assert math.isclose(read.to_hours or 1, written.to_hours or 1, rel_tol=1e-9)
 
 
+@example("\x0c", None)  # a page that ends and holds nothing else
 @given(
     st.text(max_size=200) | st.lists(st.sampled_from(SHEET_BITS), max_size=30).map(" ".join),
     st.one_of(st.none(), st.floats(-10, 60)),
