@@ -1020,12 +1020,20 @@
         <translation>Alles streichen, was zu spät ist</translation>
     </message>
     <message>
+        <source>Put it back</source>
+        <translation>Zurück auf die Liste</translation>
+    </message>
+    <message>
         <source>How the studio reminds…</source>
         <translation>Wie die Werkstatt erinnert…</translation>
     </message>
     <message>
         <source>{count} more come up as these are answered.</source>
         <translation>{count} weitere rücken nach, sobald diese beantwortet sind.</translation>
+    </message>
+    <message>
+        <source>Taken off the list: {what}.</source>
+        <translation>Von der Liste genommen: {what}.</translation>
     </message>
     <message>
         <source>Looking what is due…</source>
@@ -1110,6 +1118,10 @@
     <message>
         <source>Waits until {when}: {what}.</source>
         <translation>Wartet bis {when}: {what}.</translation>
+    </message>
+    <message>
+        <source>{count} reminders</source>
+        <translation>{count} Erinnerungen</translation>
     </message>
     <message>
         <source>This desk does not remind.</source>

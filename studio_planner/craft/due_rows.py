@@ -223,6 +223,16 @@ def acknowledged(row: DueRow, now: datetime) -> DueRow:
     return replace(row, acknowledged=now, rings_at=due if again else None)
 
 
+def put_back(row: DueRow) -> DueRow:
+    """The row when the maker was not done after all: it is on the list again.
+
+    It rings no more for the time that was told of.
+    """
+    if row.acknowledged is None or row.came_due is None:
+        return row
+    return replace(row, acknowledged=None, rung=row.round)
+
+
 def snoozed(row: DueRow, until: datetime) -> DueRow:
     """The row when the maker wants to be told again; only what is listed can be put off."""
     return replace(row, rings_at=until) if row.listed else row

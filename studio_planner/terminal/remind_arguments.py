@@ -31,6 +31,12 @@ def remind_arguments(command: argparse.ArgumentParser) -> None:
         "--done", metavar="UID", action="append", help="take it off the list; may be repeated"
     )
     doing.add_argument(
+        "--undone",
+        metavar="UID",
+        action="append",
+        help="put it back on the list: it was not done after all; may be repeated",
+    )
+    doing.add_argument(
         "--snooze",
         metavar="UID",
         action="append",

@@ -54,12 +54,16 @@ def remind(arguments: argparse.Namespace, around: Surroundings) -> int:
     if arguments.install or arguments.remove:
         return _schedule(path, arguments, around)
     with reminders_at(path, around.clock, around.notifiers(), TerminalVoice) as reminders:
-        if arguments.done:
-            return _done(reminders, arguments.done)
+        answers = (
+            (arguments.done, _done),
+            (arguments.undone, _undone),
+            (arguments.snooze, _snoozed),
+        )
+        for uids, answer in answers:
+            if uids:
+                return answer(reminders, uids)
         if arguments.clear:
             return _cleared(reminders)
-        if arguments.snooze:
-            return _snoozed(reminders, arguments.snooze)
         return _looked(reminders, path, arguments, around)
 
 
@@ -103,6 +107,14 @@ def _listened(
 def _done(reminders: StudioReminders, uids: Iterable[str]) -> int:
     found = [_known(reminders, uid).uid for uid in uids]
     _print_answer(reminders.studio, reminders.acknowledge(found))
+    return 0
+
+
+def _undone(reminders: StudioReminders, uids: Iterable[str]) -> int:
+    found = [_known(reminders, uid).uid for uid in uids]
+    for row in reminders.put_back(found):
+        stands = "On the list" if row.listed else "Not on the list"
+        say_wrapped(f"{stands}: {_what(reminders.studio, row)}.")
     return 0
 
 

@@ -17,6 +17,7 @@ from studio_planner.craft.due_rows import (
     new_row,
     no_longer_needed,
     planned_again,
+    put_back,
     snoozed,
 )
 from studio_planner.craft.reminders import Reminder, ReminderKind, Urgency
@@ -68,6 +69,17 @@ def test_a_row_that_was_told_rests_until_it_is_acknowledged() -> None:
     seen = acknowledged(row, NOON + MINUTE)
     assert (seen.state, seen.listed) == (RowState.ACKNOWLEDGED, False)
     assert acknowledged(seen, NOON + HOUR) == seen
+
+
+def test_what_was_not_done_after_all_is_on_the_list_again_and_rings_no_more_for_it() -> None:
+    row = told()
+    again = put_back(acknowledged(row, NOON + MINUTE))
+    assert again.listed
+    assert not again.to_ring
+    assert again == row
+    waiting = new_row(reminder())
+    assert put_back(waiting) == waiting
+    assert put_back(acknowledged(waiting, NOON - HOUR)).state is RowState.ACKNOWLEDGED
 
 
 def test_what_waits_moves_with_the_plan() -> None:

@@ -266,6 +266,33 @@ def test_all_that_is_too_late_goes_at_once(
     assert window.due.panel.clear_verb.isHidden()
 
 
+def test_what_was_taken_off_can_be_put_back_step_by_step(
+    qtbot: QtBot, reminding_desk: OpenDesk, reminded: Path, clock: scenes.StillClock
+) -> None:
+    clock.when = EVENING
+    window = reminding_desk(reminded)
+    before = {item.uid for item in items(window)}
+    window.due.open()
+    panel = window.due.panel
+    assert panel.back_verb.isHidden()
+    panel.clear_verb.click()
+    qtbot.waitUntil(lambda: not window.reminding.busy)
+    first = items(window)[0]
+    panel.rows[first.uid].done_verb.click()
+    qtbot.waitUntil(lambda: not window.reminding.busy)
+    assert first.title in panel.taken_off.text()
+    panel.back_verb.click()
+    qtbot.waitUntil(lambda: not window.reminding.busy)
+    assert first.uid in {item.uid for item in items(window)}
+    assert "reminders" in panel.taken_off.text()
+    panel.back_verb.click()
+    qtbot.waitUntil(lambda: not window.reminding.busy)
+    assert {item.uid for item in items(window)} == before
+    assert panel.back_verb.isHidden()
+    rows = kept(reminded, clock)
+    assert not any(rows[uid].acknowledged for uid in before)
+
+
 def test_answering_with_the_keys_goes_on_to_the_next(
     qtbot: QtBot, reminding_desk: OpenDesk, reminded: Path, clock: scenes.StillClock
 ) -> None:

@@ -124,6 +124,17 @@ def test_when_nothing_is_due_the_next_is_named(remind: Reminded) -> None:
     assert remind("--json").json["due"] == []
 
 
+def test_what_was_not_done_after_all_is_put_back_and_what_never_came_due_is_not(
+    remind: Reminded,
+) -> None:
+    remind()
+    remind("--done", sign_of(SEAL))
+    assert remind("--undone", sign_of(SEAL)).out.startswith("On the list: Weigh now, Slate")
+    assert SEAL in [row["uid"] for row in remind("--json").json["due"]]
+    ahead = remind("--undone", "weigh-now/f/prime").out
+    assert ahead.startswith("Not on the list: Weigh now")
+
+
 def test_it_is_put_off_by_its_sign_and_told_again_then(remind: Reminded) -> None:
     remind()
     put_off = remind("--snooze", sign_of(SEAL))

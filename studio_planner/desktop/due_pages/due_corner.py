@@ -80,6 +80,7 @@ class DueCorner(QObject):
         panel.done.connect(reminding.done)
         panel.later.connect(reminding.put_off)
         panel.cleared.connect(reminding.clear_late)
+        panel.put_back.connect(reminding.put_back)
         panel.open_asked.connect(self._open)
         panel.settings_asked.connect(self._open_settings)
         panel.closed.connect(self._closed)
@@ -104,6 +105,7 @@ class DueCorner(QObject):
         if not self._reminding.possible:
             return
         self.panel.show_due(self._reminding.due)
+        self.panel.show_taken_off(self._reminding.taken_off)
         self._place()
         self.panel.enter()
         self._badge.setChecked(True)
@@ -117,6 +119,7 @@ class DueCorner(QObject):
         self._badge.show_due(due)
         if self.is_open:
             self.panel.show_due(due)
+            self.panel.show_taken_off(self._reminding.taken_off)
 
     def _show_failures(self) -> None:
         self._show_trouble(self._reminding.trouble)

@@ -47,6 +47,7 @@ class DuePanel(QWidget):
         done: the names of reminders that the maker has answered.
         later: the names of reminders that are to be told again.
         cleared: take off the list what it is too late for.
+        put_back: put what was taken off last on the list again.
         open_asked: the DueItem that the maker wants to see.
         settings_asked: how the studio reminds.
         closed: the list was closed.
@@ -55,6 +56,7 @@ class DuePanel(QWidget):
     done = Signal(object)
     later = Signal(object)
     cleared = Signal()
+    put_back = Signal()
     open_asked = Signal(object)
     settings_asked = Signal()
     closed = Signal()
@@ -78,6 +80,8 @@ class DuePanel(QWidget):
         self.clear_verb = verb(
             translate("due", "Take off all that is too late"), self.cleared.emit, self
         )
+        self.taken_off = Line(canvas, "", self, font="small", colour="quiet")
+        self.back_verb = verb(translate("due", "Put it back"), self.put_back.emit, self)
         self.failures = Line(canvas, "", self, font="small", colour="now")
         self.settings_verb = verb(
             translate("due", "How the studio reminds…"), self.settings_asked.emit, self
@@ -109,6 +113,9 @@ class DuePanel(QWidget):
         inside.setAutoFillBackground(False)
         scroll.setWidget(inside)
         inside.setAutoFillBackground(False)
+        back = QHBoxLayout()
+        back.addWidget(self.taken_off, 1)
+        back.addWidget(self.back_verb)
         foot = QHBoxLayout()
         foot.addWidget(self.clear_verb)
         foot.addStretch(1)
@@ -118,6 +125,7 @@ class DuePanel(QWidget):
         layout.setSpacing(8)
         layout.addLayout(head)
         layout.addWidget(scroll, 1)
+        layout.addLayout(back)
         layout.addWidget(self.failures)
         layout.addLayout(foot)
 
@@ -163,6 +171,13 @@ class DuePanel(QWidget):
         more = translate("due", "{count} more come up as these are answered.")
         self.more.say(more.format(count=left) if left > 0 else "")
         self.clear_verb.setVisible(due is not None and due.too_late > 0)
+
+    def show_taken_off(self, words: str) -> None:
+        """Say what was taken off the list last, to be put back; empty for nothing."""
+        said = translate("due", "Taken off the list: {what}.").format(what=words)
+        self.taken_off.say(said if words else "")
+        self.back_verb.setVisible(bool(words))
+        self.back_verb.setAccessibleDescription(self.taken_off.text())
 
     def _showing(
         self, items: tuple[DueItem, ...], begun: int, due: DueList | None

@@ -153,6 +153,10 @@ class StudioReminders:
         late = [row.uid for row in self._kept.due() if not row.reminder.can_be_saved(now)]
         return self._kept.acknowledge(late)
 
+    def put_back(self, uids: Iterable[str]) -> tuple[DueRow, ...]:
+        """Have reminders on the list again that were not done after all."""
+        return self._kept.put_back(uids)
+
     def snooze(self, uids: Iterable[str]) -> tuple[DueRow, ...]:
         """Have reminders told again at the next moment that makes sense for each."""
         self._source.look()

@@ -14,7 +14,7 @@ from secrets import token_hex
 from time import monotonic
 from typing import TYPE_CHECKING, Protocol
 
-from studio_planner.craft.due_rows import acknowledged, all_tried, snoozed
+from studio_planner.craft.due_rows import acknowledged, all_tried, put_back, snoozed
 from studio_planner.services.reminding.bundles import pressing
 from studio_planner.services.reminding.calls import begun, call_key, called, is_over, open_calls
 from studio_planner.services.reminding.settling import Made, settle, stands
@@ -147,6 +147,10 @@ class Reminders:
         """Take reminders off the list of what is due, and give them as they are now."""
         now = self._now()
         return self._change(uids, lambda row: acknowledged(row, now))
+
+    def put_back(self, uids: Iterable[str]) -> tuple[DueRow, ...]:
+        """Have reminders on the list again that were taken off; they do not ring for it."""
+        return self._change(uids, put_back)
 
     def snooze(
         self, uids: Iterable[str], until: Callable[[DueRow], datetime | None]

@@ -89,6 +89,17 @@ def test_what_is_acknowledged_never_rings_again() -> None:
     assert len(bell.shown) == 1
 
 
+def test_what_is_put_back_is_due_again_and_not_told_again() -> None:
+    kept, bell = Kept(reminders=(reminder("a"),)), Bell()
+    instance = kept.instance(bell)
+    instance.tick()
+    instance.acknowledge(["a"])
+    instance.put_back(["a"])
+    kept.now += MINUTE
+    assert names(instance.tick().due) == ["a"]
+    assert len(bell.shown) == 1
+
+
 def test_what_is_put_off_is_told_again_then_and_stays_on_the_list() -> None:
     kept, bell = Kept(reminders=(reminder("a"),)), Bell()
     instance = kept.instance(bell)
