@@ -154,12 +154,14 @@ class PageStack(QStackedWidget):
 
     def go_to(self, key: str, thing: str = "") -> None:
         """Bring a page to the front, and on it the thing of that key."""
+        asked = bool(thing)
         thing = thing or self._shared_thing(key)
         page = self.page(key)
         if key in self._stale and isinstance(page, Page):
             page.show_view(self._view)
             self._stale.discard(key)
-        if thing and isinstance(page, Page) and thing != page.chosen:
+        # Who asks for a thing sees it, also where another part of the page was in front.
+        if thing and isinstance(page, Page) and (asked or thing != page.chosen):
             page.choose(thing)
         self._desk.canvas.recoloured.finish(page)
         self.setCurrentWidget(page)

@@ -187,6 +187,22 @@ def test_who_asks_about_a_piece_is_asked_whether_it_was_poured(page: LogPage) ->
     assert form.fields["kind"].value() is EntryKind.POURED
 
 
+def test_who_comes_for_a_piece_sees_the_form_though_its_trace_was_in_front(
+    desk: DeskWindow, page: LogPage
+) -> None:
+    page.choose(f"trace/{page.chosen}")
+    assert not page.happened.form.isVisible()
+    desk.go_to("log", page.chosen)
+    assert page.happened.form.isVisible()
+
+
+def test_what_ends_a_piece_does_not_lie_ready_for_the_next_tap(page: LogPage) -> None:
+    form = page.happened.form
+    form.ask(page.chosen, EntryKind.SPOILED)
+    click(form.write)
+    assert form.fields["kind"].value() is EntryKind.POURED
+
+
 def test_without_pieces_nothing_can_be_written_down(desk: DeskWindow, page: LogPage) -> None:
     bare = replace(
         studio_of(desk), pieces=(), orders=(), log=(), plan=None, poured=(), mixes=()

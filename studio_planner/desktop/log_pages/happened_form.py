@@ -30,6 +30,9 @@ if TYPE_CHECKING:
 
 _TIMES = ("at", "start", "end")
 
+_LAST = frozenset({EntryKind.SHIPPED, EntryKind.SPOILED, EntryKind.STRIPPED})
+"""What must not lie ready for the next tap: it is told of a piece once, and ends something."""
+
 
 class HappenedForm(QWidget):
     """Nothing is written before the maker says so; what is wrong stands beside its field.
@@ -247,6 +250,8 @@ class HappenedForm(QWidget):
         if self.form.enter(WRITE):
             said = translate("happened", "It is in the log. Undo takes it back.")
             entry, self._corrects = self._corrects, None
+            if self._kind in _LAST:
+                self.fields["kind"].show_value(EntryKind.POURED)
             self._clear_times()
             self.fields["words"].show_value("")
             self._shown_for = ("", None)
