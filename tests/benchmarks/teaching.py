@@ -6,7 +6,7 @@
 fourteen times, in rooms that go up and down, beside sheets of one to four figures. Truths are
 drawn from the prior. Exit 1 unless the law lies in its stated band in 90 % +- 3 % of them, and
 one wild test beside seven honest ones, wrong by any factor, moves the likely time by no more
-than a tenth (and a thousandth, where its pour is given another temperature by it).
+than a tenth.
 Reported beside it: the next pour, by the lesson and by the taught law at other temperatures;
 truths two deviations off; many tests, no wild test, twice the wild ones, pours that deviate
 twice as much.
@@ -30,7 +30,7 @@ if TYPE_CHECKING:
 
 RUNS = 2000
 ASKED, EITHER_WAY = 0.90, 0.03
-MOST_MOVED, ROUNDING = 0.10, 0.001
+MOST_MOVED = 0.10
 WILD_FACTORS = (0.3, 0.5, 0.67, 0.75, 0.85, 0.95, 1.05, 1.2, 1.35, 1.5, 2.0, 3.0)
 
 
@@ -86,7 +86,7 @@ def main(arguments: list[str]) -> int:
     _row("twice the wild tests", few, _with(replace(SETTINGS, wild_share=0.2)))
     _row("pours twice as far apart", few, _with(replace(SETTINGS, pour_sd=0.06)))
     wild = _worst_wild(max(runs // 40, 1))
-    return int(abs(law - ASKED) > EITHER_WAY or wild > MOST_MOVED + ROUNDING)
+    return int(abs(law - ASKED) > EITHER_WAY or wild > MOST_MOVED)
 
 
 if __name__ == "__main__":
