@@ -44,6 +44,11 @@ def next_bar_of(lane: Lane, now: float) -> int | None:
     return next((i for i, end in enumerate(ends) if end > now), len(lane.bars) - 1)
 
 
+def bar_of(lane: Lane, coat: str) -> int | None:
+    """The column of a coat's bar; None where the lane has none."""
+    return next((i for i, bar in enumerate(lane.bars) if bar.planned.coat == coat), None)
+
+
 def neighbour(lanes: Sequence[Lane], place: Place, action: _Move) -> Place:
     """Where `action` leads from a bar; the bar itself where there is nothing further."""
     row, column = place

@@ -13,7 +13,7 @@ from PySide6.QtGui import QPainter, QRegion
 from PySide6.QtWidgets import QAbstractItemView, QPushButton
 from typing_extensions import override
 
-from studio_planner.desktop.bar_walk import first_bar, neighbour, next_bar_of
+from studio_planner.desktop.bar_walk import bar_of, first_bar, neighbour, next_bar_of
 from studio_planner.desktop.headers import LaneHead, Ruler
 from studio_planner.desktop.lane_model import LaneModel
 from studio_planner.desktop.lane_shape import LaneShape, bar_rect, shape_for
@@ -128,10 +128,13 @@ class Timeline(TimeTable):
         return self._shape
 
     def choose_piece(self, key: str) -> None:
-        """Make the piece's next bar after now the current one, and show it."""
+        """Make a bar the current one and show it: behind piece/ that coat's, else the next."""
+        piece, _, coat = key.partition("/")
         for row, lane in enumerate(self.lanes.lanes):
-            if lane.piece.key == key:
-                column = next_bar_of(lane, self.canvas.now.timestamp())
+            if lane.piece.key == piece:
+                column = bar_of(lane, coat)
+                if column is None:
+                    column = next_bar_of(lane, self.canvas.now.timestamp())
                 if column is not None:
                     self.setCurrentIndex(self.lanes.index(row, column))
 

@@ -443,6 +443,17 @@ def test_open_goes_to_the_piece(
     assert not window.due.is_open
 
 
+def test_open_goes_to_the_coat_it_is_about_though_its_time_has_passed(
+    reminding_desk: OpenDesk, reminded: Path, clock: scenes.StillClock
+) -> None:
+    clock.when = EVENING
+    window = reminding_desk(reminded)
+    row_of(window, "Weigh now: Harbour board 1, seal").open_verb.click()
+    bar = window.timeline.lanes.bar(window.timeline.currentIndex())
+    assert bar is not None
+    assert (bar.planned.piece, bar.planned.coat) == ("h1", "seal")
+
+
 def test_after_a_change_it_looks_by_itself(
     qtbot: QtBot, reminding_desk: OpenDesk, reminded: Path, clock: scenes.StillClock
 ) -> None:

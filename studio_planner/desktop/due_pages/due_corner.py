@@ -151,18 +151,18 @@ class DueCorner(QObject):
         self._desk.come_back()
         if len({(r.reminder.piece, r.reminder.order, r.reminder.place) for r in rows}) == 1:
             reminder = rows[0].reminder
-            self._go(reminder.piece, reminder.order)
+            self._go(reminder.piece, reminder.coat, reminder.order)
         else:
             self.open()
 
     def _open(self, item: DueItem | None) -> None:
         if item is not None:
             self.panel.leave()
-            self._go(item.piece, item.order)
+            self._go(item.piece, item.coat, item.order)
 
-    def _go(self, piece: str, order: str) -> None:
+    def _go(self, piece: str, coat: str, order: str) -> None:
         if piece:
-            self._desk.go_to(PLAN, piece)
+            self._desk.go_to(PLAN, f"{piece}/{coat}" if coat else piece)
         elif order:
             self._desk.go_to(ORDERS, order)
         else:

@@ -34,8 +34,8 @@ class DueItem:
 
     `uids` are the names of its reminders. `urgent` says that it can't be saved later and still
     can now; `saved` that it still helps to act. `later` is the moment at which it would be told
-    again, None where none would help, and `later_words` say so. Of `piece`, `order` and `place`
-    those are set that it is about.
+    again, None where none would help, and `later_words` say so. Of `piece`, `coat`, `order` and
+    `place` those are set that it is about.
     """
 
     uids: tuple[str, ...]
@@ -49,6 +49,7 @@ class DueItem:
     later_words: str
     put_off: str
     piece: str = ""
+    coat: str = ""
     order: str = ""
     place: str = ""
 
@@ -158,6 +159,7 @@ def _item(
         later_words=_later_words(row, later, voice, now),
         put_off=_put_off(row, voice),
         piece=reminder.piece,
+        coat=reminder.coat,
         order=reminder.order,
         place=reminder.place,
     )
