@@ -75,6 +75,7 @@ class DeskPlanning(QObject):
         super().__init__(parent)
         self._desk = desk
         self._by_itself = False
+        self._last_said = ("", False)
 
     @cached_property
     def process(self) -> PlanningProcess:
@@ -175,26 +176,31 @@ class DeskPlanning(QObject):
 
     def _started(self) -> None:
         self.offer()
-        said = translate("planning", "the quick plan comes first")
-        self._desk.title_bar.show_progress(said, enough=False)
+        self._say(translate("planning", "the quick plan comes first"), enough=False)
 
     def _better(self, words: str) -> None:
         said = translate("planning", "best so far {words}").format(words=words)
-        self._desk.title_bar.show_progress(said, enough=True)
+        self._say(said, enough=True)
         if self._take():
             # Reading it and showing it are two waits; a key that is pressed comes between them.
-            QTimer.singleShot(BREATH_MILLISECONDS, self, lambda: self._show_better(said))
+            QTimer.singleShot(BREATH_MILLISECONDS, self, self._show_better)
 
-    def _show_better(self, said: str) -> None:
+    def _show_better(self) -> None:
         self._desk.show_session_view()
         if self.running:
-            self._desk.title_bar.show_progress(said, enough=True)
+            # Showing the studio wrote over it; planning may have come further meanwhile.
+            words, enough = self._last_said
+            self._say(words, enough=enough)
 
     def _explaining(self) -> None:
         from studio_planner.desktop.planning_process import EXPLAINING  # noqa: PLC0415
 
         self.offer()
-        self._desk.title_bar.show_progress(translate("planning", EXPLAINING), enough=False)
+        self._say(translate("planning", EXPLAINING), enough=False)
+
+    def _say(self, words: str, *, enough: bool) -> None:
+        self._last_said = (words, enough)
+        self._desk.title_bar.show_progress(words, enough=enough)
 
     def _planned(self) -> None:
         from studio_planner.desktop.verdicts import planned_words  # noqa: PLC0415

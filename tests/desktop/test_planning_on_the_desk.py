@@ -8,10 +8,11 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, QTimer
 from PySide6.QtTest import QTest
 
 from studio_planner.craft.plans import Goal, GoalValue, Plan
+from studio_planner.desktop.idle_work import BREATH_MILLISECONDS
 from studio_planner.desktop.planning_process import (
     EXPLAINING,
     LOOK_SECONDS,
@@ -132,6 +133,20 @@ def test_finding_out_the_reasons_can_be_ended_too(qtbot: QtBot, desk: DeskWindow
     with qtbot.waitSignal(planning.planned, timeout=20_000):
         desk.stop_planning()
     assert kept(desk).solved_seconds == 3.5
+
+
+def test_a_better_plan_that_is_shown_late_does_not_write_over_what_planning_does_by_then(
+    qtbot: QtBot, desk: DeskWindow
+) -> None:
+    planning = plan_with(desk, program(WAIT))
+    with qtbot.waitSignal(planning.better, timeout=20_000):
+        desk.plan_again()
+    planning.explaining.emit()
+    with qtbot.waitCallback() as shown:
+        QTimer.singleShot(2 * BREATH_MILLISECONDS, shown)
+    assert kept(desk).solved_seconds == 3.5
+    assert desk.title_bar.line.words == f"Planning: {EXPLAINING}"
+    desk.close()
 
 
 def test_after_planning_the_side_shows_what_the_plan_is_worth(
