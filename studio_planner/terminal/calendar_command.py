@@ -6,7 +6,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.tongue import counted
-from studio_planner.services.calendar.files import Only
+from studio_planner.services.calendar.files import ENDING, Only
 from studio_planner.services.calendar.keeping import write_calendar, write_trial
 from studio_planner.services.naming import UnknownName, find_named
 from studio_planner.services.studio_files import read_studio
@@ -21,10 +21,6 @@ if TYPE_CHECKING:
 
     from studio_planner.craft.studio import Studio
     from studio_planner.terminal.surroundings import Surroundings
-
-
-ENDING = ".ics"
-"""By it a phone knows what the file is (RFC 5545)."""
 
 
 def calendar(arguments: argparse.Namespace, around: Surroundings) -> int:

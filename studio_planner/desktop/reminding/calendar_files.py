@@ -24,8 +24,6 @@ if TYPE_CHECKING:
     from studio_planner.services.ports import WallClock
     from studio_planner.services.questions.sentences import Voice
 
-SUFFIX = ".ics"
-
 
 class CalendarDesk(Protocol):
     """What calendar files need of the window."""
@@ -129,12 +127,14 @@ class CalendarFiles(QObject):
         self._begun().do(work, lambda made: self._written(target, made), self._refused)
 
     def _asked(self, name: str) -> Path | None:
+        from studio_planner.services.calendar.files import ENDING  # noqa: PLC0415 - when asked for
+
         session = self._desk.session
         if session is None:
             return None
         plain = "".join(c if c.isalnum() or c in " -_" else "_" for c in name)
         return self._desk.dialogs.calendar(
-            self._window, str(session.path.parent / f"{plain}{SUFFIX}")
+            self._window, str(session.path.parent / f"{plain}{ENDING}")
         )
 
     def _written(self, target: Path, made: Calendar) -> None:

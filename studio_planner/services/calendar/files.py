@@ -18,6 +18,9 @@ if TYPE_CHECKING:
     from studio_planner.craft.orders import Order
     from studio_planner.craft.studio import Studio
 
+ENDING = ".ics"
+"""By it a phone knows what the file is (RFC 5545)."""
+
 PRODUCT = "-//studio-planner//studio-planner//EN"
 STUDIO_ROW = "studio"
 """The row whose words are the studio's own name among all calendars."""

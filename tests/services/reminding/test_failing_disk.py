@@ -12,10 +12,9 @@ from studio_planner.craft.errors import StudioFileError
 from studio_planner.services.ports import Notice, Pressed
 from studio_planner.services.reminding.notices import DONE
 from studio_planner.services.reminding.studio_reminders import StudioReminders, reminders_at
-from studio_planner.storage.studio_file import create_studio
 from tests.desktop.scenes import StillClock, at
 from tests.failing_disk import NEEDS_LIMITS, no_room
-from tests.services.questions.steady import PlainVoice, steady_studio
+from tests.services.questions.steady import PlainVoice
 from tests.services.reminding.kept import Bell
 
 if TYPE_CHECKING:
@@ -45,25 +44,6 @@ class FatalBell(Bell):
 def disk() -> Iterator[ExitStack]:
     with ExitStack() as stack:
         yield stack
-
-
-@pytest.fixture
-def path(tmp_path: Path) -> Path:
-    path = tmp_path / "steady.studio"
-    create_studio(path, steady_studio()).close()
-    return path
-
-
-@pytest.fixture
-def bell() -> Bell:
-    return Bell()
-
-
-@pytest.fixture
-def reminders(path: Path, bell: Bell) -> Iterator[StudioReminders]:
-    clock = StillClock(at(0, "20:00"))
-    with reminders_at(path, clock, (bell,), lambda _: PlainVoice()) as found:
-        yield found
 
 
 def listed(reminders: StudioReminders) -> list[str]:

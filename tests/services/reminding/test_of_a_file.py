@@ -11,44 +11,19 @@ import pytest
 from studio_planner.craft.due_rows import RowState
 from studio_planner.craft.reminders import Means, Reminding, sign_of
 from studio_planner.services.naming import UnknownName
-from studio_planner.services.ports import Notifier, Pressed
+from studio_planner.services.ports import Pressed
 from studio_planner.services.reminding.notices import DONE, OPEN, SNOOZE
-from studio_planner.services.reminding.studio_reminders import StudioReminders, reminders_at
+from studio_planner.services.reminding.studio_reminders import StudioReminders
 from studio_planner.storage.studio_file import create_studio, open_studio
 from tests.desktop import scenes
 from tests.desktop.scenes import at
-from tests.services.questions.steady import PlainVoice, steady_studio
+from tests.services.questions.steady import PlainVoice
 from tests.services.reminding.kept import SILENT, Bell
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator
     from pathlib import Path
 
 HOUR = timedelta(hours=1)
-
-
-@pytest.fixture
-def path(tmp_path: Path) -> Path:
-    path = tmp_path / "steady.studio"
-    create_studio(path, steady_studio()).close()
-    return path
-
-
-@pytest.fixture
-def clock() -> scenes.StillClock:
-    return scenes.StillClock(at(0, "20:00"))
-
-
-@pytest.fixture
-def bell() -> Bell:
-    return Bell()
-
-
-@pytest.fixture
-def reminders(path: Path, clock: scenes.StillClock, bell: Bell) -> Iterator[StudioReminders]:
-    bells: tuple[Notifier, ...] = (bell, Bell("sound"))
-    with reminders_at(path, clock, bells, lambda _: PlainVoice()) as found:
-        yield found
 
 
 def test_what_the_plan_asks_for_is_told_in_its_time(
