@@ -92,8 +92,9 @@ class PlanSearch:
 
         def by_parts() -> None:
             while not over() and (effort.steps is None or improver.steps < effort.steps):
-                with quiet if improver.steps else nullcontext():
-                    pass
+                if improver.steps:
+                    with quiet:
+                        pass  # the first step has gone before; the rest wait for the question
                 left = max(0.05, end - monotonic())
                 # Steps that are to be repeated end by the solver's own count alone.
                 seconds = min(_STEP_SECONDS, left) if effort.steps is None else left

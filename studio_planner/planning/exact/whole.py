@@ -16,10 +16,11 @@ from studio_planner.planning.exact.sharing import sharing
 from studio_planner.planning.solver import Status
 
 if TYPE_CHECKING:
-    from collections.abc import Callable
+    from collections.abc import Callable, Mapping
 
     from studio_planner.planning.exact.best_so_far import BestSoFar
     from studio_planner.planning.exact.draft import Draft
+    from studio_planner.planning.exact.part import Standing
     from studio_planner.planning.solver import Answer, Model, Quantity, Search
 
 _SHARE, _LONG = 0.6, 8.0
@@ -76,33 +77,37 @@ class Whole:
 
     def leave_what_is_met(self) -> None:
         """Look no longer for what others have met by now."""
-        if self._at_hand is not None:
-            goal, model = self._at_hand
-            if goal in self._best.met:
-                model.halt()
+        at_hand = self._at_hand  # another thread lays it down at any moment
+        if at_hand is not None and at_hand[0] in self._best.met:
+            at_hand[1].halt()
 
     def _no_later(self, most: int, search: Search) -> Status:
         """Look for a plan that is so many weighted seconds late at most, joints and all."""
-        draft = self._draft(most)
+        draft = self._draft(self._best.standing, most)
         if draft is None:
             return Status.IMPOSSIBLE
         draft.model.at_least(most, draft.goals.late)
         in_one_go = InOneGo(draft)
         answer = self._solved(draft, Goal.LATENESS, in_one_go.number, search)
         if answer.bound is not None:
-            bounds = in_one_go.parted(math.ceil(answer.bound - _ROUNDING))
-            with self._best.lock:
-                for goal, bound in bounds.items():
-                    self._best.bound(goal, bound)
-                    if goal not in self._best.met:
-                        break
+            self._bound(in_one_go.parted(math.ceil(answer.bound - _ROUNDING)))
         return answer.status
 
+    def _bound(self, bounds: Mapping[Goal, int]) -> None:
+        """Keep bounds in one go: each holds only for plans that have just those before it."""
+        with self._best.lock:
+            values = self._best.parts.values(self._best.standing.lanes)
+            for goal, bound in bounds.items():
+                self._best.bound(goal, bound)
+                if values[goal] != bound:
+                    return
+
     def _aim(self, goal: Goal, search: Search, end: float) -> None:
-        draft = self._draft()
+        standing = self._best.standing
+        draft = self._draft(standing)
         if draft is None:
             return
-        hold_before(draft, goal, self._best.parts.values(self._best.standing.lanes))
+        hold_before(draft, goal, self._best.parts.values(standing.lanes))
         left = end - monotonic()
         seconds = left if goal is IN_ORDER[-1] else _SHARE * left
         search = replace(search, seconds=seconds)
@@ -111,8 +116,7 @@ class Whole:
             with self._best.lock:
                 self._best.bound(goal, answer.bound)
 
-    def _draft(self, late: int | None = None) -> Draft | None:
-        standing = self._best.standing
+    def _draft(self, standing: Standing, late: int | None = None) -> Draft | None:
         freedom = Freedom(self._all, all_mixes=True, to_prove=True, late=late)
         return self._best.parts.draft(standing, freedom)
 

@@ -30,7 +30,7 @@ def plan_that_counts(studio: Studio, plan: Plan | None, now: datetime) -> Plan |
     """
     if plan is None:
         return None
-    poured = {(pour.piece, pour.coat) for pour in studio.poured}
+    poured = studio.poured_keys
     there = {(piece.key, coat.key) for piece in studio.pieces for coat in piece.stack}
     coats = tuple(
         coat

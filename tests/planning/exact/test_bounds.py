@@ -19,7 +19,7 @@ from studio_planner.planning.exact.part import Freedom
 from studio_planner.planning.exact.search import PlanSearch
 from studio_planner.planning.exact.whole import Whole
 from studio_planner.planning.quick import quick_start
-from studio_planner.planning.solver import Search
+from studio_planner.planning.solver import Answer, Search, Status
 from tests.planning.benchmark_studios import START, benchmark_studio
 
 if TYPE_CHECKING:
@@ -59,8 +59,8 @@ _FAR = 600.0
 _WORK = 0.3
 
 
-def _search(seed: int) -> PlanSearch:
-    return PlanSearch(quick_start(benchmark_studio("S", seed), START))
+def _search(seed: int, size: str = "S") -> PlanSearch:
+    return PlanSearch(quick_start(benchmark_studio(size, seed), START))
 
 
 def _known(seed: int) -> PlanSearch:
@@ -94,3 +94,26 @@ def test_no_bound_is_above_the_lateness_of_a_plan_that_keeps_every_rule(seed: in
     row = next(row for row in other.best.goals if row.goal is Goal.LATENESS)
     assert row.bound is not None
     assert row.bound <= late + 1e-6
+
+
+def test_a_bound_on_joints_holds_only_beside_the_lateness_it_was_found_with(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    best = _search(2, "M").best
+    values = best.parts.values(best.standing.lanes)
+    late = values[Goal.LATENESS]
+    assert late
+    assert values[Goal.TESTED] == 2
+
+    def bounded(*_: object) -> Answer:
+        # Somebody else has proved the lateness of the plan when this search is ended: what
+        # it knows is that plans without any lateness have at least two joints to be tested.
+        best.bound(Goal.LATENESS, late)
+        return Answer(Status.UNKNOWN, None, 2.0, lambda _: 0)
+
+    monkeypatch.setattr("studio_planner.planning.solver.Model.solve", bounded)
+    Whole(best).ask_for_less(monotonic() + _FAR, Search(seconds=_FAR), lambda: False)
+    rows = {row.goal: row for row in best.goals}
+    assert rows[Goal.LATENESS].proved
+    assert not rows[Goal.TESTED].bound
+    assert not rows[Goal.SCUFFED].bound
