@@ -101,12 +101,18 @@ class _Shown:
 
     def number(self, mix: MixPortion) -> int | None:
         """Under which number a portion is weighed, or was."""
-        known = self.numbers.get(mix.mix) or mix_numbers(self.studio, mix.coats)
+        known = self.numbers.get(mix.mix) or self._weighed(mix)
         return known[mix.part - 1] if len(known) >= mix.part else None
+
+    def _weighed(self, mix: MixPortion) -> tuple[int, ...]:
+        done = {(one.piece, one.coat) for one in mix.coats}
+        return mix_numbers(
+            self.studio, (one for one in self.studio.poured if (one.piece, one.coat) in done)
+        )
 
     def poured(self, mix: MixPortion) -> bool:
         """Whether all its coats are poured."""
-        done = {(pour.piece, pour.coat) for pour in self.studio.poured}
+        done = self.studio.poured_keys
         return all(one.poured or (one.piece, one.coat) in done for one in mix.coats)
 
     def lots(self, mix: MixPortion) -> dict[LotPart, str]:

@@ -82,7 +82,7 @@ def _of_mix(studio: Studio, mix: WeighedMix) -> Iterable[Sentence]:
 
 def _never_poured(studio: Studio, leaving: Iterable[LogEntry]) -> Iterable[Sentence]:
     stacks = {piece.key: piece.stack for piece in studio.pieces}
-    poured = {(pour.piece, pour.coat) for pour in studio.poured}
+    poured = studio.poured_keys
     bare = []
     for entry in leaving:
         missing = [
