@@ -18,10 +18,9 @@ from typing_extensions import override
 
 from studio_planner.craft.reminders import Means, reminder_word
 from studio_planner.craft.tongue import capital
-from studio_planner.desktop.due_pages.as_high import AsHighAsNeeded
+from studio_planner.desktop.due_pages.column import Column
 from studio_planner.desktop.due_pages.due_row import DueRow
 from studio_planner.desktop.idle_work import IdleWork
-from studio_planner.desktop.layouts import take_out
 from studio_planner.desktop.studio_pages.lines import Line, verb
 from studio_planner.desktop.tongue import counted, translate
 
@@ -73,10 +72,11 @@ class DuePanel(QWidget):
         self.count = Line(canvas, "", self, font="clock")
         self.close_verb = verb(translate("due", "Close"), self.leave, self)
         self.close_verb.setAccessibleName(translate("due", "Close the list of what is due"))
-        self.missed = Line(canvas, "", self, font="bold")
-        self.now_due = Line(canvas, translate("due", "Due now"), self, font="bold")
-        self.empty = Line(canvas, "", self)
-        self.more = Line(canvas, "", self, colour="quiet")
+        self._column = column = Column(self)
+        self.missed = Line(canvas, "", column, font="bold")
+        self.now_due = Line(canvas, translate("due", "Due now"), column, font="bold")
+        self.empty = Line(canvas, "", column)
+        self.more = Line(canvas, "", column, colour="quiet")
         self.clear_verb = verb(
             translate("due", "Take off all that is too late"), self.cleared.emit, self
         )
@@ -86,7 +86,6 @@ class DuePanel(QWidget):
         self.settings_verb = verb(
             translate("due", "How the studio reminds…"), self.settings_asked.emit, self
         )
-        self._list = QVBoxLayout()
         self._rest = IdleWork(self)
         self._lay_out()
         close = QShortcut(QKeySequence(Qt.Key.Key_Escape), self)
@@ -99,20 +98,14 @@ class DuePanel(QWidget):
         head = QHBoxLayout()
         head.addWidget(self.count, 1)
         head.addWidget(self.close_verb)
-        inside = AsHighAsNeeded(self)
-        inside.setLayout(self._list)
-        self._list.setContentsMargins(0, 0, 8, 0)
-        self._list.setSpacing(4)
-        self._list.setAlignment(Qt.AlignmentFlag.AlignTop)
         scroll = QScrollArea(self)
         scroll.setFrameShape(QFrame.Shape.NoFrame)
         scroll.setWidgetResizable(True)
         scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         scroll.viewport().setAutoFillBackground(False)
-        inside.setAutoFillBackground(False)
-        scroll.setWidget(inside)
-        inside.setAutoFillBackground(False)
+        scroll.setWidget(self._column)
+        self._column.setAutoFillBackground(False)
         back = QHBoxLayout()
         back.addWidget(self.taken_off, 1)
         back.addWidget(self.back_verb)
@@ -195,7 +188,9 @@ class DuePanel(QWidget):
         focused = next((uid for uid, row in self.rows.items() if _has_keys(row)), "")
         order = list(self.rows)
         for uid in [uid for uid in self.rows if uid not in wanted]:
-            take_out(self._list, self.rows.pop(uid))
+            gone = self.rows.pop(uid)
+            gone.hide()
+            gone.deleteLater()
         for item in items:
             row = self.rows.get(item.uid)
             if row is None:
@@ -206,7 +201,8 @@ class DuePanel(QWidget):
             self._pass_keys_on(order.index(focused))
 
     def _made(self, item: DueItem) -> DueRow:
-        row = DueRow(self._canvas, item, self)
+        row = DueRow(self._canvas, item, self._column)
+        row.show()  # what is not shown yet does not know how high it will be
         row.done.connect(lambda uid: self.done.emit(self._items[uid].uids))
         row.later.connect(lambda uid: self.later.emit(self._items[uid].uids))
         row.open_asked.connect(lambda uid: self.open_asked.emit(self._items.get(uid)))
@@ -220,8 +216,8 @@ class DuePanel(QWidget):
 
     def _arrange(self, items: tuple[DueItem, ...], due: DueList | None) -> None:
         """Put each under its heading; the heading over the most pressing one comes first."""
-        self.missed.say("" if due is None else due.missed_words)
         groups = {one.missed: [i for i in items if i.missed is one.missed] for one in items}
+        self.missed.say(due.missed_words if due is not None and True in groups else "")
         self.now_due.setVisible(len(groups) > 1)
         wanted: list[QWidget] = []
         for missed, members in groups.items():
@@ -229,10 +225,7 @@ class DuePanel(QWidget):
             wanted += [self.rows[item.uid] for item in members]
         self.rows = {item.uid: self.rows[item.uid] for one in groups.values() for item in one}
         self.empty.say("" if items else _nothing(due))
-        for place, widget in enumerate([*wanted, self.more, self.empty]):
-            if self._list.indexOf(widget) != place:
-                self._list.removeWidget(widget)
-                self._list.insertWidget(place, widget)
+        self._column.put([*wanted, self.more, self.empty])
 
     def show_failures(self, outcomes: Mapping[str, str], trouble: str) -> None:
         """Say which means did not reach the maker, and why."""

@@ -9,7 +9,6 @@ from PySide6.QtGui import QPainter
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
 from typing_extensions import override
 
-from studio_planner.desktop.due_pages.as_high import AsHighAsNeeded
 from studio_planner.desktop.row_signs import draw_cup
 from studio_planner.desktop.side_rows import CUP_HOURS
 from studio_planner.desktop.studio_pages.lines import Line, Rule, verb
@@ -49,7 +48,7 @@ class _Cup(QWidget):
             draw_cup(painter, self._canvas.theme, QRectF(2.0, 2.0, 15.0, 17.0), self._level)
 
 
-class DueRow(AsHighAsNeeded):
+class DueRow(QWidget):
     """What it is, until when it helps, and Done, Later and Open.
 
     Signals:
