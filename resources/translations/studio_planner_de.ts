@@ -4559,6 +4559,14 @@
         <translation>Es gibt noch keinen Plan: erst planen, dann die Woche drucken.</translation>
     </message>
     <message>
+        <source>Nothing is planned in the week from {date}.</source>
+        <translation>In der Woche ab {date} ist nichts geplant.</translation>
+    </message>
+    <message>
+        <source>The plan has something from {first} to {last}.</source>
+        <translation>Der Plan reicht von {first} bis {last}.</translation>
+    </message>
+    <message>
         <source>Something was changed since this plan was made: plan again.</source>
         <translation>Seit diesem Plan hat sich etwas geändert: plane neu.</translation>
     </message>
@@ -4579,12 +4587,8 @@
         <translation>{piece} ({spot})</translation>
     </message>
     <message>
-        <source>{piece}: {coat}</source>
-        <translation>{piece}: {coat}</translation>
-    </message>
-    <message>
-        <source>window closes</source>
-        <translation>Fenster schließt</translation>
+        <source>closes {when}</source>
+        <translation>schließt {when}</translation>
     </message>
     <message>
         <source>ready for the market</source>

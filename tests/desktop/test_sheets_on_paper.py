@@ -113,6 +113,27 @@ def test_pages_are_numbered_on_their_paper_and_nothing_runs_over_an_edge() -> No
 
 
 @pytest.mark.usefixtures("qapp")
+@pytest.mark.parametrize(("rows", "pages"), [(40, 1), (54, 1), (58, 1), (75, 2)])
+def test_a_sheet_for_the_door_is_drawn_smaller_where_that_saves_its_second_page(
+    rows: int, pages: int
+) -> None:
+    table = Table(
+        title="",
+        columns=(Column(head="", share=1.0),),
+        rows=tuple(Row(cells=(f"row {number}",)) for number in range(rows)),
+    )
+    week = next(one for one in every_sheet() if one.one_page)
+    sheet = replace(week, parts=(Part(blocks=(table,)),))
+    document = read(draw_pdf(sheet, MADE))
+    assert len(document) == pages
+    texts = [page.get_textpage().get_text_range() for page in document]
+    assert all(sheet.title in text for text in texts)
+    assert [f"row {rows - 1}" in text for text in texts] == [False] * (pages - 1) + [True]
+    full = PaperPages(replace(sheet, one_page=False)).pages
+    assert len(full) == (1 if rows == 40 else 2)
+
+
+@pytest.mark.usefixtures("qapp")
 def test_a_page_is_black_and_white_alone() -> None:
     for sheet in every_sheet():
         pdf = draw_pdf(sheet, MADE)

@@ -1,4 +1,7 @@
-"""A day of the week sheet: its name at the left, beside it what happens, each with a sign."""
+"""A day of the week sheet: its name at the left, beside it what happens, each with a sign.
+
+What is done stands in a column of its own, but a longer text pushes on what it is done to.
+"""
 
 from __future__ import annotations
 
@@ -6,22 +9,23 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.tongue import translate
 from studio_planner.desktop.paper.ink import FINE, FIRM, Ink
-from studio_planner.desktop.paper.paper_type import Face, line_height, wrapped
+from studio_planner.desktop.paper.paper_type import Face, ascent, line_height, width_of, wrapped
 from studio_planner.services.paper.pages import Mark
 
 if TYPE_CHECKING:
     from studio_planner.services.paper.pages import Day, DayLine
 
-_NAME = 36.0
+_NAME = 35.0
 """How wide the day's name is [mm]."""
 
-_CLOCK = 34.0
-_WHAT = 42.0
-_SIGN = 7.0
-_AFTER = 1.6
-_PAD = 1.4
-_GAP = 0.9
-_BETWEEN = 3.0
+_CLOCK = 33.5
+_WHAT = 30.0
+_CLOSES = 28.0
+_SIGN = 6.0
+_AFTER = 1.2
+_PAD = 1.2
+_GAP = 0.7
+_BETWEEN = 2.5
 
 
 def day_height(day: Day, width: float) -> float:
@@ -49,21 +53,20 @@ def _draw_line(ink: Ink, line: DayLine, x: float, y: float, width: float) -> Non
     _draw_sign(ink, line.mark, x + 2.0, y + line_height(Face.PLAIN) / 2)
     x += _SIGN
     for words, face, room in _columns(line, width):
-        ink.paragraph(x, y, words, face, room - _BETWEEN)
+        # Small letters stand on the line of the others.
+        down = ascent(Face.PLAIN) - ascent(face)
+        ink.paragraph(x, y + down, words, face, room - _BETWEEN)
         x += room
 
 
 def _draw_sign(ink: Ink, mark: Mark, x: float, y: float) -> None:
-    """A full square for hands at a pour, an empty one for a step, two posts, an arrow."""
+    """A full square for hands at a pour, an empty one for a step, an arrow for what leaves."""
     match mark:
         case Mark.POUR:
             ink.outline([(x - 1.4, y - 1.4), (x + 1.4, y - 1.4), (x + 1.4, y + 1.4),
                          (x - 1.4, y + 1.4)], 0.2, filled=True)  # fmt: skip
         case Mark.STEP:
             ink.box(x - 1.3, y - 1.3, 2.6, 2.6, FINE)
-        case Mark.CLOSES:
-            ink.rule((x - 1.3, y - 1.6), (x - 1.3, y + 1.6), FINE)
-            ink.rule((x + 0.9, y - 1.6), (x + 0.9, y + 1.6), FIRM + 0.3)
         case Mark.LEAVES:
             ink.rule((x - 1.8, y), (x + 1.0, y), FIRM)
             ink.outline([(x + 0.4, y - 1.3), (x + 2.2, y), (x + 0.4, y + 1.3)], 0.2,
@@ -81,12 +84,15 @@ def _line_height(line: DayLine, width: float) -> float:
 
 def _columns(line: DayLine, width: float) -> tuple[tuple[str, Face, float], ...]:
     """What stands beside the sign: words, face and width [mm] of each column."""
-    face = Face.BOLD if line.mark in {Mark.POUR, Mark.LEAVES} else Face.PLAIN
-    rest = width - _SIGN - _CLOCK - _WHAT
+    face = Face.PLAIN if line.mark is Mark.STEP else Face.BOLD
+    closes = _CLOSES if line.closes else 0.0
+    rest = width - _SIGN - _CLOCK - closes
+    what = min(max(_WHAT, width_of(line.what, face) + _BETWEEN + 0.1), rest / 2)
     return (
         (line.clock, face, _CLOCK),
-        (line.what, face, _WHAT),
-        (line.whom, Face.PLAIN, rest),
+        (line.what, face, what),
+        (line.whom, Face.PLAIN, rest - what),
+        (line.closes, Face.SMALL, closes),
     )
 
 

@@ -33,6 +33,9 @@ _SIDE, _TOP, _BOTTOM = 10.0, 9.0, 8.0
 
 _UNDER_HEAD = 3.0
 
+_SMALLER = (1.0, 0.94, 0.88)
+"""By how much a sheet that should have one page is drawn smaller until it has."""
+
 
 @dataclass(frozen=True)
 class PaperPages:
@@ -50,20 +53,35 @@ class PaperPages:
         """The same in the dots that a page is drawn in."""
         return QSizeF(*self.size_mm) * DOTS_PER_MM
 
-    @cached_property
+    @property
     def pages(self) -> tuple[Page, ...]:
         """Its pages; StudioError where there is no font to write with."""
+        return self._laid_out[1]
+
+    @cached_property
+    def _laid_out(self) -> tuple[float, tuple[Page, ...]]:
+        """The scale of what the pages hold, and the pages."""
         require_letters()
         room = self.size_mm[1] - self._body_top - self._foot_height - _BOTTOM
-        return pages_of(self.sheet.parts, self._width, room)
+        scales = _SMALLER if self.sheet.one_page else (1.0,)
+        tried = (
+            (scale, pages_of(self.sheet.parts, self._width / scale, room / scale))
+            for scale in scales
+        )
+        full = next(tried)
+        return full if len(full[1]) == 1 else next((t for t in tried if len(t[1]) == 1), full)
 
     def draw(self, painter: QPainter, number: int) -> None:
         """Draw a page, counted from 0, with a painter whose units are dots of the page."""
         ink = Ink(painter)
-        page = self.pages[number]
+        scale, pages = self._laid_out
         self._draw_head(ink)
-        for placed in page.blocks:
-            draw_block(ink, placed.block, _SIDE, self._body_top + placed.y, self._width)
+        painter.save()
+        painter.scale(scale, scale)
+        for placed in pages[number].blocks:
+            y = self._body_top / scale + placed.y
+            draw_block(ink, placed.block, _SIDE / scale, y, self._width / scale)
+        painter.restore()
         self._draw_foot(ink, number)
 
     @property

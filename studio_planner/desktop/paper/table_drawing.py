@@ -14,8 +14,8 @@ if TYPE_CHECKING:
 _GAP = 3.0
 """Between two columns [mm]."""
 
-_PAD = 0.9
-"""Over and under the words of a row [mm]."""
+_PAD, _PAD_READ = 0.9, 0.5
+"""Over and under the words of a row [mm], and of one that nobody writes into."""
 
 _WRITE, _WRITE_LARGE = 6.6, 8.0
 """How high a row is at least that is written into with gloves on [mm]."""
@@ -105,10 +105,10 @@ def _row_height(table: Table, row: Row, width: float) -> float:
     face = _face(table, row)
     cells = zip(_cells(table, 0.0, width), row.cells, strict=True)
     lines = max(len(wrapped(words, face, cell.width)) for cell, words in cells)
-    words = lines * line_height(face) + 2 * _PAD
-    writes = any(column.write for column in table.columns)
-    least = (_WRITE_LARGE if table.large else _WRITE) if writes else 0.0
-    return max(words, least)
+    words = lines * line_height(face)
+    if not any(column.write for column in table.columns):
+        return words + 2 * _PAD_READ
+    return max(words + 2 * _PAD, _WRITE_LARGE if table.large else _WRITE)
 
 
 def _face(table: Table, row: Row) -> Face:

@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING
 from studio_planner.craft.orders import ContactClaim
 from studio_planner.craft.tongue import translate
 from studio_planner.science.stages import Stage
-from studio_planner.services.paper.mix_numbers import mix_numbers_of
+from studio_planner.services.paper.mix_numbers import mix_numbers
 from studio_planner.services.paper.pages import Fields, Headline, Part, Prose
 from studio_planner.services.paper.wall_words import local_day, long_date_said
 
@@ -26,7 +26,8 @@ def care_card(view: DeskView, order: Order) -> Part:
     """The card of an order, on a page of its own."""
     studio = view.studio
     names = [studio.piece(key).name for key in order.pieces]
-    numbers = dict.fromkeys(n for key in order.pieces for n in mix_numbers_of(studio, key))
+    pours = (pour for key in order.pieces for pour in studio.pours_of(key))
+    numbers = mix_numbers(studio, pours)
     under = [", ".join(names)]
     if numbers:
         said = (

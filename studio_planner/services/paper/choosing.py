@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from datetime import date, timedelta
+from datetime import date
 from enum import StrEnum
 from typing import TYPE_CHECKING
 
@@ -18,7 +18,7 @@ from studio_planner.services.paper.pour_sheet import (
 )
 from studio_planner.services.paper.stock_list import stock_list
 from studio_planner.services.paper.wall_words import date_said, local_day, moment_said
-from studio_planner.services.paper.week_sheet import DAYS, week_sheet
+from studio_planner.services.paper.week_sheet import planned_weeks, week_sheet
 from studio_planner.services.questions.sentences import listed
 
 if TYPE_CHECKING:
@@ -121,11 +121,9 @@ def _mix_words(studio: Studio, coats: list[PlannedCoat]) -> str:
 
 
 def _weeks(view: DeskView) -> tuple[Choice, ...]:
-    """The present week and those after it, as far as something is planned."""
+    """The present week and those after it in which something is planned."""
     first = view.studio.units.first_of_week(local_day(view.studio, view.now))
-    last = max((*pour_days(view), first))
-    count = (last - first).days // DAYS + 1
-    weeks = [first + timedelta(days=DAYS * number) for number in range(max(count, 2))]
+    weeks = [week for week in planned_weeks(view) if week >= first] or [first]
     return tuple(
         Choice(
             key=week.isoformat(),

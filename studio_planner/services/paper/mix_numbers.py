@@ -8,33 +8,15 @@ if TYPE_CHECKING:
     from collections.abc import Iterable
 
     from studio_planner.craft.log import Poured
-    from studio_planner.craft.plans import PlannedCoat
     from studio_planner.craft.studio import Studio
 
 
-def mix_numbers_of(studio: Studio, piece: str) -> tuple[int, ...]:
-    """The numbers under which the coats of a piece (a key) were weighed, first coat first.
+def mix_numbers(studio: Studio, pours: Iterable[Poured]) -> tuple[int, ...]:
+    """The numbers under which pours were weighed, each once, in the order of the pours.
 
     What was poured without a mix being written down has none.
     """
-    return tuple(
-        dict.fromkeys(
-            number for pour in studio.pours_of(piece) for number in _of_pour(studio, pour)
-        )
-    )
-
-
-def mix_numbers(studio: Studio, coats: Iterable[PlannedCoat]) -> tuple[int, ...]:
-    """The numbers under which coats of a plan that are poured were weighed."""
-    wanted = {(one.piece, one.coat) for one in coats}
-    return tuple(
-        dict.fromkeys(
-            number
-            for pour in studio.poured
-            if (pour.piece, pour.coat) in wanted
-            for number in _of_pour(studio, pour)
-        )
-    )
+    return tuple(dict.fromkeys(number for pour in pours for number in _of_pour(studio, pour)))
 
 
 def _of_pour(studio: Studio, pour: Poured) -> list[int]:

@@ -10,7 +10,7 @@ from studio_planner.craft.tongue import capital, translate
 from studio_planner.services.order_answers import answer_for
 from studio_planner.services.paper.care_card import care_card
 from studio_planner.services.paper.heading import headed
-from studio_planner.services.paper.mix_numbers import mix_numbers_of
+from studio_planner.services.paper.mix_numbers import mix_numbers
 from studio_planner.services.paper.pages import (
     Column,
     Fields,
@@ -102,7 +102,7 @@ def _pieces(studio: Studio, order: Order, pieces: tuple[PieceAnswer, ...]) -> Ta
 def _piece(studio: Studio, order: Order, answer: PieceAnswer) -> Row:
     piece = answer.piece
     name = f"{piece.name} ×{piece.count}" if piece.count > 1 else piece.name  # noqa: RUF001
-    numbers = ", ".join(map(str, mix_numbers_of(studio, piece.key)))
+    numbers = ", ".join(map(str, mix_numbers(studio, studio.pours_of(piece.key))))
     gate = next(one for one in answer.gates if one.gate is order.gate)
     ready = (
         translate("paper", "not planned")

@@ -9,6 +9,12 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import StrEnum
 
+from studio_planner.craft.errors import StudioError
+
+
+class NothingForPaper(StudioError):  # noqa: N818 - reads as a sentence where it is raised
+    """There is nothing to put on the sheet that was asked for; the text says what there is."""
+
 
 class PaperSize(StrEnum):
     """The two papers (ISO 216): A5 fits a clipboard at the bench, A4 a door."""
@@ -89,18 +95,18 @@ class Mark(StrEnum):
 
     POUR = "pour"
     STEP = "step"
-    CLOSES = "closes"
     LEAVES = "leaves"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class DayLine:
-    """One thing on a day: its clock times, what it is, and what for."""
+    """One thing on a day: its times, what it is, what for, and when its window closes."""
 
     clock: str
     mark: Mark
     what: str
     whom: str
+    closes: str = ""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -132,7 +138,8 @@ class Part:
 class Sheet:
     """A sheet: on every page stand `studio`, `title`, `made` (when) and the `caution`.
 
-    `file_name` is what it may be called, without an ending.
+    `file_name` is what it may be called, without an ending. One that should have `one_page` is
+    drawn a little smaller where that is enough for it.
     """
 
     paper: PaperSize
@@ -142,6 +149,7 @@ class Sheet:
     caution: str
     file_name: str
     parts: tuple[Part, ...]
+    one_page: bool = False
 
     @property
     def texts(self) -> tuple[str, ...]:
@@ -169,5 +177,9 @@ def texts_of(block: Block) -> list[str]:
         case Prose():
             return [block.title, *block.sentences]
         case Day():
-            lines = [t for one in block.lines for t in (one.clock, one.what, one.whom)]
+            lines = [t for one in block.lines for t in _line_texts(one)]
             return [block.weekday, block.date, block.hands, *lines]
+
+
+def _line_texts(line: DayLine) -> tuple[str, ...]:
+    return (line.clock, line.what, line.whom, line.closes)

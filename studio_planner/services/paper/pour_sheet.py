@@ -4,11 +4,10 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from studio_planner.craft.errors import StudioError
 from studio_planner.craft.tongue import translate
 from studio_planner.services.paper.heading import headed
 from studio_planner.services.paper.mix_parts import MixParts
-from studio_planner.services.paper.pages import PaperSize, Sheet
+from studio_planner.services.paper.pages import NothingForPaper, PaperSize, Sheet
 from studio_planner.services.paper.wall_words import (
     date_said,
     local_day,
@@ -20,10 +19,6 @@ if TYPE_CHECKING:
 
     from studio_planner.craft.plans import PlannedCoat
     from studio_planner.services.desk import DeskView
-
-
-class NothingForPaper(StudioError):  # noqa: N818 - reads as a sentence where it is raised
-    """There is nothing to put on the sheet that was asked for; the text says what there is."""
 
 
 def pour_days(view: DeskView) -> tuple[date, ...]:

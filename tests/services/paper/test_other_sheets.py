@@ -20,7 +20,7 @@ from studio_planner.services.desk import DeskView
 from studio_planner.services.paper.care_card import contact_words
 from studio_planner.services.paper.choosing import SheetKind, choices, sheet_of
 from studio_planner.services.paper.order_slip import order_slip
-from studio_planner.services.paper.pages import Day, Mark, PaperSize
+from studio_planner.services.paper.pages import Day, Mark, NothingForPaper, PaperSize
 from studio_planner.services.paper.stock_list import stock_list
 from studio_planner.services.paper.week_sheet import week_sheet
 from tests.services.mixing.bench_mixes import START, bench, plan_of, poured
@@ -62,14 +62,28 @@ def test_a_week_has_seven_days_from_the_studios_own_first() -> None:
     assert week_sheet(view, DAY).paper is PaperSize.A4
 
 
-def test_a_day_tells_pours_steps_closing_windows_and_pick_ups_in_order() -> None:
+@pytest.mark.parametrize(
+    ("after", "said"),
+    [
+        (timedelta(hours=5), "closes 23:00"),
+        (timedelta(hours=10), "closes Tue 04:00"),
+        (timedelta(days=7), "closes Mon 9 Feb 18:00"),
+    ],
+)
+def test_a_window_that_closes_on_another_day_names_it(after: timedelta, said: str) -> None:
+    windows = [Window(opens=START, closes=START + one, trust=Trust.SAFE)
+               for one in (after, timedelta(days=9))]  # fmt: skip
+    view = seen(bench(), *(poured(number, window=one) for number, one in enumerate(windows, 1)))
+    assert days(view)[0].lines[0].closes == said
+
+
+def test_a_day_tells_pours_steps_and_pick_ups_in_order() -> None:
     monday, _, wednesday, *_ = days(planned_week())
     assert [(one.mark, one.clock, one.what) for one in monday.lines] == [
         (Mark.STEP, "14:00 to 14:20", "Wash and sand"),
         (Mark.POUR, "18:00 to 19:20", "Flood"),
-        (Mark.CLOSES, "23:00", "Window closes"),
     ]
-    assert monday.lines[1].whom == "Set (Spot 1)"
+    assert (monday.lines[1].whom, monday.lines[1].closes) == ("Set (Spot 1)", "closes 23:00")
     assert [(one.mark, one.whom) for one in wednesday.lines] == [
         (Mark.LEAVES, "Harbour office")
     ]
@@ -80,12 +94,35 @@ def test_a_gate_is_printed_on_the_safe_side_of_the_minute() -> None:
     assert table.rows[0].cells == ("Set", "Tue 3 Feb 18:01", "", "", "Harbour office")
 
 
+def test_only_what_is_begun_and_not_long_cured_has_gates_on_the_week() -> None:
+    view = planned_week()
+    plan = view.plan
+    assert plan is not None
+    assert len(tables(week_sheet(view, DAY), "May be handled")) == 1
+    before = replace(plan.ready[0], safe=START - timedelta(days=3))
+    cured = DeskView(replace(view.studio, plan=replace(plan, ready=(before,))), NOW)
+    assert not tables(week_sheet(cured, DAY), "May be handled")
+    step = replace(plan.steps[0], start=START - timedelta(days=7),
+                   end=START - timedelta(days=7) + timedelta(minutes=20))  # fmt: skip
+    early = DeskView(replace(view.studio, plan=replace(plan, steps=(step,))), NOW)
+    assert not tables(week_sheet(early, DAY - timedelta(days=7)), "May be handled")
+
+
+def test_a_week_in_which_nothing_is_planned_says_so_and_what_the_plan_reaches() -> None:
+    with pytest.raises(NothingForPaper, match="week from Mon 2 Mar 2026") as said:
+        week_sheet(planned_week(), date(2026, 3, 3))
+    assert "from Mon 2 Feb 2026 to Wed 4 Feb 2026" in str(said.value)
+    with pytest.raises(NothingForPaper, match=r"2026\.$"):
+        week_sheet(DeskView(replace(bench(), plan=plan_of()), NOW), DAY)
+
+
 def test_a_week_without_a_plan_or_with_an_old_one_says_so() -> None:
     view = planned_week()
     old = DeskView(replace(view.studio, plan_outdated=True), NOW)
     assert any("plan again" in text for text in week_sheet(old, DAY).texts)
     none = DeskView(bench(), NOW)
-    assert any("no plan yet" in text for text in week_sheet(none, DAY).texts)
+    with pytest.raises(NothingForPaper, match="no plan yet"):
+        week_sheet(none, DAY)
     assert not any("plan again" in text for text in week_sheet(view, DAY).texts)
 
 
@@ -183,6 +220,10 @@ def test_there_is_a_choice_of_days_weeks_and_orders() -> None:
     assert mix.words == "Mon 2 Feb 18:00: flood, Set"
     assert sheet_of(view, SheetKind.POURS, mix.key).file_name == "pour-2026-02-02-mix-1"
     assert sheet_of(view, SheetKind.POURS, day.key).file_name == "pours-2026-02-02"
-    assert [one.key for one in choices(view, SheetKind.WEEK)] == ["2026-02-02", "2026-02-09"]
+    assert [one.key for one in choices(view, SheetKind.WEEK)] == ["2026-02-02"]
+    later = DeskView(view.studio, NOW + timedelta(days=7))
+    assert [one.key for one in choices(later, SheetKind.WEEK)] == ["2026-02-09"]
+    none = DeskView(bench(), NOW)
+    assert [one.key for one in choices(none, SheetKind.WEEK)] == ["2026-02-02"]
     assert [one.key for one in choices(view, SheetKind.ORDER)] == ["o"]
     assert [one.words for one in choices(view, SheetKind.STOCK)] == ["everything"]

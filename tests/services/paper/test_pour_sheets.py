@@ -16,9 +16,8 @@ from studio_planner.services.desk import DeskView
 from studio_planner.services.mixing.mix_sheet import mix_sheet
 from studio_planner.services.paper.batch_numbers import batch_numbers
 from studio_planner.services.paper.cup_clock import cup_clock
-from studio_planner.services.paper.pages import Fields, LargeNumber
+from studio_planner.services.paper.pages import Fields, LargeNumber, NothingForPaper
 from studio_planner.services.paper.pour_sheet import (
-    NothingForPaper,
     pour_days,
     pour_sheet_of_day,
     pour_sheet_of_mix,
