@@ -52,6 +52,9 @@ _LONGEST = 30.0
 
 _CLOSE = 1e-4
 
+_FADING = 1.0 / 3.0
+"""From this share reacted on a cure slows by itself: (START + a) (1 - a)² only falls then."""
+
 
 class HeatVerdict(StrEnum):
     """Whether a cup or a pour stays cool enough."""
@@ -186,12 +189,16 @@ def exotherm(
     """
     begun = celsius if start_celsius is None else start_celsius
     peak, when, warm = begun, 0.0, None
-    for hours, _, mean in _course(rate, body, celsius, begun):
+    before = begun
+    for hours, reacted, mean in _course(rate, body, celsius, begun):
         hot = mean + body.hot_share * (mean - celsius)
         if warm is None and hot >= WARN_CELSIUS:
             warm = hours * 60.0
         if hot > peak:
             peak, when = hot, hours
+        if reacted > _FADING and mean < before:
+            break  # cooler and slower for good, and most of the steps would still come
+        before = mean
     return Exotherm(
         peak_celsius=peak, peak_minutes=when * 60.0, warm_minutes=warm, verdict=_verdict(peak)
     )

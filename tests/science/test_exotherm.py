@@ -188,6 +188,17 @@ def test_a_film_that_only_cools_was_hottest_when_it_was_poured() -> None:
     assert found.peak_minutes == 0.0
 
 
+@given(st.floats(0.2, 8.0), st.floats(1.0, 50.0), st.floats(10.0, 35.0), st.floats(-10.0, 20.0))
+def test_once_a_cure_cools_and_slows_nothing_hotter_comes(
+    hours: float, depth: float, room: float, warmer: float
+) -> None:
+    rate, body = rate_of(hours, cup_body(GRAMS), 23.0), pour_body(depth)
+    course = list(heat._course(rate, body, room, room + warmer))
+    hottest = max(mean + body.hot_share * (mean - room) for _, _, mean in course)
+    found = exotherm(rate, body, room, room + warmer)
+    assert found.peak_celsius == max(hottest, room + warmer)
+
+
 def test_what_never_gels_has_no_hour(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(heat, "_LONGEST", 0.1)
     assert gel_hours(RATE, pour_body(1.0), 23.0) == math.inf
