@@ -11,7 +11,7 @@ from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 from typing import TYPE_CHECKING
 
-from studio_planner.craft.log_legs import legs_from, legs_of_pours
+from studio_planner.craft.log_legs import legs_from, legs_of, legs_of_pours
 from studio_planner.craft.pieces import CoatKind, Joint
 from studio_planner.craft.plans import StepKind
 from studio_planner.craft.standing import done_steps
@@ -185,8 +185,8 @@ class _Items:
         self, coat: PlannedCoat, stage: Stage, edge: Edge, start: datetime
     ) -> datetime | None:
         product = self._studio.product(self._studio.piece(coat.piece).coat(coat.coat).product)
-        told = self._carried.get((coat.piece, coat.coat), ((coat.spot, coat.start),))
-        legs = [(self._studio.place_of_spot(spot).key, at) for spot, at in told]
+        place_of, told = self._studio.place_of_spot, legs_of(self._carried, coat)
+        legs = [(place_of(spot).key, at) for spot, at in told]
         return self._timing.reached(
             product, stage, edge, legs_from(legs, start.astimezone(UTC))
         )

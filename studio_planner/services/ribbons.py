@@ -12,7 +12,7 @@ from itertools import zip_longest
 from operator import attrgetter
 from typing import TYPE_CHECKING
 
-from studio_planner.craft.log_legs import legs_from, legs_of_pours, rested
+from studio_planner.craft.log_legs import legs_from, legs_of, legs_of_pours, rested
 from studio_planner.craft.pieces import Joint
 from studio_planner.science.stages import Stage
 from studio_planner.services.doorways import doorway_for, safe_window
@@ -20,10 +20,10 @@ from studio_planner.services.film_shades import FIRM, Film
 from studio_planner.services.ready_flags import FLAG_STAGES, flags_of, kept_flags
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator, Mapping, Sequence
+    from collections.abc import Iterator, Sequence
     from datetime import datetime
 
-    from studio_planner.craft.log_legs import SpotLeg
+    from studio_planner.craft.log_legs import CarriedPours, SpotLeg
     from studio_planner.craft.pieces import Coat, Piece
     from studio_planner.craft.plans import Plan, PlannedCoat, PlannedStep, Readiness
     from studio_planner.craft.products import Product
@@ -49,7 +49,7 @@ class PlannedStudio:
     hands: Hands
 
     @cached_property
-    def carried(self) -> Mapping[tuple[str, str], tuple[SpotLeg, ...]]:
+    def carried(self) -> CarriedPours:
         """Where the pieces of all pours were from when, by piece and coat."""
         return legs_of_pours(self.studio)
 
@@ -331,11 +331,9 @@ class Lane:
 
     def stands(self, coat: PlannedCoat) -> tuple[SpotLeg, ...]:
         """The spots that the piece is on from a coat on: where it was carried, if it was."""
-        told = self._whole.carried.get((coat.piece, coat.coat))
-        if told is None:
-            return ((coat.spot, coat.start),)
+        (spot, _), *later = legs_of(self._whole.carried, coat)
         # A kept plan may not know yet that it was poured, and when.
-        return ((told[0][0], coat.start), *(leg for leg in told[1:] if leg[1] > coat.start))
+        return ((spot, coat.start), *(leg for leg in later if leg[1] > coat.start))
 
     def lies_on(self, coat: PlannedCoat) -> str:
         """The spot (a key) that the piece is on last with a coat on."""

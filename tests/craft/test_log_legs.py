@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import time, timedelta
 
 from studio_planner.craft.log import EntryKind, LogEntry, Poured
-from studio_planner.craft.log_legs import legs_from, legs_of_pours, rested
+from studio_planner.craft.log_legs import legs_from, legs_of, legs_of_pours, rested, stays_along
 from studio_planner.craft.places import PatternPoint, Place, PlaceKind, Spot
 from studio_planner.craft.products import SheetPoint
 from studio_planner.craft.studio import Studio
@@ -112,3 +112,25 @@ def test_legs_from_an_instant_on_begin_where_the_piece_is_by_then() -> None:
     assert legs_from(legs, 6) == [("box", 6), ("room", 9)]
     assert legs_from(legs, 20) == [("room", 20)]
     assert legs_from(legs, -1) == [("shelf", -1), *legs[1:]]
+
+
+def test_a_stay_ends_where_the_piece_is_carried_on_and_none_begins_after_the_last_second() -> (
+    None
+):
+    legs = [("shelf", 0), ("box", 6), ("room", 12)]
+    assert list(stays_along(legs, 9)) == [("shelf", 0, 6), ("box", 6, 9)]
+    assert list(stays_along(legs, 4)) == [("shelf", 0, 4)]
+    assert list(stays_along(legs, 0)) == []
+
+
+def test_who_is_never_taken_away_stays_for_good() -> None:
+    legs = [("shelf", NOON), ("box", NOON + HOUR)]
+    there = [("shelf", NOON, NOON + HOUR), ("box", NOON + HOUR, None)]
+    assert list(stays_along(legs, None)) == there
+
+
+def test_a_coat_of_which_no_pour_is_told_is_on_its_own_spot() -> None:
+    seal, flood = poured("seal", 0), poured("flood", 30, "b1")
+    carried = legs_of_pours(studio(moved(1, 6), pours=(seal,)))
+    assert legs_of(carried, seal) == (("s1", NOON), ("b1", NOON + 6 * HOUR))
+    assert legs_of(carried, flood) == (("b1", flood.start),)

@@ -5,13 +5,12 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.log_legs import legs_of
 from studio_planner.craft.pieces import CoatKind
 
 if TYPE_CHECKING:
-    from collections.abc import Mapping
-
     from studio_planner.craft.log import Poured
-    from studio_planner.craft.log_legs import SpotLeg
+    from studio_planner.craft.log_legs import CarriedPours
     from studio_planner.craft.plans import PlannedCoat
     from studio_planner.planning.clocks.air_times import AirTimes
     from studio_planner.planning.clocks.edges import Edges
@@ -40,8 +39,7 @@ class Means:
     edges: Edges
     air: AirTimes
     place_of_spot: dict[str, str]
-    carried: Mapping[tuple[str, str], tuple[SpotLeg, ...]]
-    """Where the pieces of all pours were from when, by piece and coat."""
+    carried: CarriedPours
     now: int
     until: int
     end: int
@@ -52,7 +50,7 @@ class Means:
 
     def legs(self, coat: Poured | PlannedCoat) -> list[tuple[str, int]]:
         """The spots that a coat's piece was on before the next pour, each from when on [s]."""
-        legs = self.carried.get((coat.piece, coat.coat), ((coat.spot, coat.start),))
+        legs = legs_of(self.carried, coat)
         return [(spot, int(since.timestamp())) for spot, since in legs]
 
     def place_of(self, coat: Poured | PlannedCoat) -> str:

@@ -18,7 +18,7 @@ from __future__ import annotations
 import math
 from typing import TYPE_CHECKING
 
-from studio_planner.craft.log_legs import legs_of_pours
+from studio_planner.craft.log_legs import legs_of, legs_of_pours
 from studio_planner.planning.rehearsal.fates import Fate, Followed
 from studio_planner.planning.rehearsal.hands import hours_of
 from studio_planner.planning.rehearsal.lanes import Lane
@@ -80,12 +80,11 @@ class _Walk:
             key: Lane(world.films, home, world.weeks) for key in {c.piece for c in plan.coats}
         }
         ends = {(coat.piece, coat.coat): coat.end for coat in plan.coats}
-        legs = legs_of_pours(studio)
+        carried = legs_of_pours(studio)
         for coat in sorted(plan.coats, key=lambda coat: coat.start):
             if coat.poured:
                 start, end = coat.start.timestamp(), coat.end.timestamp()
-                told = legs.get((coat.piece, coat.coat), ((coat.spot, coat.start),))
-                layer = poured_layer(studio, coat, ends, told)
+                layer = poured_layer(studio, coat, ends, legs_of(carried, coat))
                 self._lay(layer, np.full(world.weeks, start), np.full(world.weeks, end))
 
     def sand(self, work: Sanding) -> None:
