@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from datetime import timedelta
-from itertools import zip_longest
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.log_legs import stays_along
 from studio_planner.science.stages import Stage
 from studio_planner.services.ribbons import Ribbon
 
@@ -88,14 +88,12 @@ def _stays(bars: Sequence[Bar]) -> list[tuple[str, datetime, datetime | None]]:
     for bar in bars:
         if not isinstance(bar, Ribbon):
             continue
-        until = bar.film.safe(Stage.HANDLE)
-        stands = bar.lane.stands(bar.planned)
-        for (spot, since), carried in zip_longest(stands, [at for _, at in stands[1:]]):
-            left = min((when for when in (until, carried) if when is not None), default=None)
+        stands, until = bar.lane.stands(bar.planned), bar.film.safe(Stage.HANDLE)
+        for spot, since, left in stays_along(stands, until):
             last = stays[-1] if stays else None
             if last and last[0] == spot and (last[2] is None or last[2] >= since):
-                stays[-1] = (last[0], last[1], left)
-            elif left is None or since < left:
+                stays[-1] = (spot, last[1], left)
+            else:
                 stays.append((spot, since, left))
     return stays
 

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.log_legs import stays_along
 from studio_planner.craft.products import ProductKind
-from studio_planner.planning.placing.placements import stays_of
 from studio_planner.planning.problem import handle_stage
 
 if TYPE_CHECKING:
@@ -35,7 +35,7 @@ def held_spots(frame: Frame, there: Collection[str]) -> Iterator[tuple[str, int,
         handled = None if stays else handle.at(int(pour.end.timestamp()))
         until = frame.means.end if handled is None else handled
         follows = _next_start(frame.studio.pours_of(pour.piece), pour)
-        yield from stays_of(frame.means.legs(pour), min(until, follows or until))
+        yield from stays_along(frame.means.legs(pour), min(until, follows or until))
 
 
 def _next_start(pours: Sequence[Poured], pour: Poured) -> int | None:

@@ -5,11 +5,11 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.log_legs import stays_along
 from studio_planner.planning.exact.answers import Rough, Work
 from studio_planner.planning.exact.choices import is_wet
 from studio_planner.planning.exact.lanes import Lane, Settled
 from studio_planner.planning.exact.left_lying import held_spots, placed_pieces, wet_lying
-from studio_planner.planning.placing.placements import stays_of
 
 if TYPE_CHECKING:
     from collections.abc import Collection, Iterable, Sequence
@@ -97,7 +97,7 @@ class Takings:
             if task.fixed is not None:
                 legs = self._frame.means.legs(task.fixed)[-1:]
             for leg in legs:
-                taken.spots += stays_of([leg], until)
+                taken.spots += stays_along([leg], until)
             if is_wet(task):
                 taken.wet.append((start, times.covered(index, start)))
             if task.fixed is None:

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from datetime import UTC, datetime
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.log_legs import stays_along
 from studio_planner.craft.pieces import CoatKind
 from studio_planner.craft.plans import Trust
 from studio_planner.craft.products import ProductKind
@@ -14,7 +15,7 @@ from studio_planner.planning.placing.chain_times import Allow, ChainTimes
 from studio_planner.science.stages import Edge, Stage
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator, Sequence
+    from collections.abc import Sequence
 
     from studio_planner.craft.pieces import Piece
     from studio_planner.craft.studio import Studio
@@ -228,17 +229,9 @@ def hold_poured(studio: Studio, means: Means, piece: Piece) -> None:
         until = means.end if handled is None or stays else handled
         if number < len(pours):
             until = min(until, int(pours[number].start.timestamp()))
-        for spot, since, left in stays_of(means.legs(pour), until):
+        for spot, since, left in stays_along(means.legs(pour), until):
             means.shop.take_spot(spot, since, left)
         clock = means.edges.cover(product, place)
         if clock is not None:
             covered = clock.at(end)
             means.shop.add_wet(start, end if covered is None else max(covered, end))
-
-
-def stays_of(legs: Sequence[tuple[str, int]], until: int) -> Iterator[tuple[str, int, int]]:
-    """The spots of legs, from when to when they are held [s]; none is after `until`."""
-    ends = [*(since for _, since in legs[1:]), until]
-    for (spot, since), end in zip(legs, ends, strict=True):
-        if since < min(end, until):
-            yield spot, since, min(end, until)

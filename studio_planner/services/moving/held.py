@@ -4,17 +4,16 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 from functools import cached_property
-from itertools import zip_longest
 from typing import TYPE_CHECKING
 
-from studio_planner.craft.log_legs import legs_from
+from studio_planner.craft.log_legs import legs_from, stays_along
 from studio_planner.craft.pieces import Joint
 from studio_planner.craft.plans import StepKind
 from studio_planner.craft.sheet_stages import handle_stage
 from studio_planner.services.ribbons import Lane, PlannedStudio, Ribbon
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Iterator, Mapping, Sequence
+    from collections.abc import Iterable, Mapping, Sequence
     from datetime import datetime
 
     from studio_planner.craft.plans import PlannedCoat, PlannedStep
@@ -190,17 +189,8 @@ def stays_of(lane: Lane, coats: Iterable[PlannedCoat] | None = None) -> tuple[St
         end = handled(lane, coat)
         if after is not None and (end is None or after.start < end):
             end = after.start
-        found += _stays_with(lane, coat, end)
+        found += (Stay(lane, coat, *stay) for stay in stays_along(lane.stands(coat), end))
     return tuple(found)
-
-
-def _stays_with(lane: Lane, coat: PlannedCoat, end: datetime | None) -> Iterator[Stay]:
-    """The stays with one coat on, until it is handled or goes on at the `end`."""
-    stands = lane.stands(coat)
-    for (spot, since), carried in zip_longest(stands, [at for _, at in stands[1:]]):
-        if since == stands[0][1] or end is None or since < end:
-            ends = [when for when in (end, carried) if when is not None]
-            yield Stay(lane, coat, spot, since, min(ends, default=None))
 
 
 def stays_on(lane: Lane, spot: str) -> tuple[Stay, ...]:
