@@ -16,6 +16,7 @@ from studio_planner.craft.plans import (
     Readiness,
     StepKind,
     Window,
+    pours_as_planned,
 )
 from studio_planner.planning.clocks.stage_times import ALWAYS
 from studio_planner.planning.placing.chain_times import (
@@ -121,25 +122,8 @@ def _window(joint: PlacedJoint) -> Window | None:
 def _poured_of_unplanned(studio: Studio, coats: Iterable[_Labelled]) -> list[_Labelled]:
     """What was poured of pieces that found no place stays on their spots all the same."""
     there = {coat.piece for _, coat in coats}
-    return [
-        (
-            "",
-            PlannedCoat(
-                number=0,
-                piece=pour.piece,
-                coat=pour.coat,
-                start=pour.start,
-                end=pour.end,
-                spot=pour.spot,
-                joint=pour.joint,
-                mix=0,
-                person="",
-                poured=True,
-            ),
-        )
-        for pour in studio.poured
-        if pour.piece not in there
-    ]
+    pours = (pour for pour in studio.poured if pour.piece not in there)
+    return [("", coat) for coat in pours_as_planned(pours)]
 
 
 def _numbered(coats: list[_Labelled]) -> tuple[PlannedCoat, ...]:
