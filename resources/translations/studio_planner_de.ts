@@ -1104,6 +1104,10 @@
         <translation>Später: {later}; es hilft bis {until}.</translation>
     </message>
     <message>
+        <source>The plan has moved it: told again {when}.</source>
+        <translation>Der Plan hat es verschoben: wieder {when}.</translation>
+    </message>
+    <message>
         <source>Put off: told again {when}.</source>
         <translation>Aufgeschoben: wieder {when}.</translation>
     </message>
@@ -1325,6 +1329,18 @@
     <message>
         <source>days to deliver</source>
         <translation>Tage bis zur Lieferung</translation>
+    </message>
+    <message>
+        <source>side of a leaf</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>price of a leaf</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>waste of leaf</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>what is left</source>
@@ -8534,6 +8550,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>es gibt keinen Auftrag {order!r}.</translation>
     </message>
     <message>
+        <source>there is no pigment {pigment!r}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>say whether it is part A or part B.</source>
         <translation>angeben, ob es Komponente A oder B ist.</translation>
     </message>
@@ -10537,6 +10557,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>Add a pigment</source>
         <translation>Ein Pigment eintragen</translation>
+    </message>
+    <message>
+        <source>pots of it are entered ({labels}); remove them under Bottles first.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>

@@ -39,7 +39,7 @@ class DueRow:
 
     `rings_at` is when its next round begins; None while there is none to come. `round` counts
     the rounds that have begun and `rung` is the last one that every means was tried for.
-    `rang_for` is the due instant that the last round was for, `came_due` when it was first
+    `rang_for` is the due instant that the last round was for, `came_due` when that round was
     written down as due, `late` whether that was long after its time.
     """
 
@@ -179,7 +179,6 @@ def come_due(row: DueRow, now: datetime) -> DueRow:
     if row.rings_at is None or row.rings_at > now or row.withdrawn is not None:
         return row
     due, rang_for = row.reminder.due, row.rang_for
-    first = rang_for is None or row.acknowledged is not None
     if rang_for is None or (due <= now and _another(due, rang_for)):
         rang_for = due
     return replace(
@@ -187,10 +186,22 @@ def come_due(row: DueRow, now: datetime) -> DueRow:
         rings_at=None,
         round=row.round + 1,
         rang_for=rang_for,
-        came_due=now if first else row.came_due,
+        came_due=now,
         late=now - row.rings_at > LATE,
         acknowledged=None,
     )
+
+
+def learnt_late(row: DueRow, before: DueRow | None, looked: datetime, now: datetime) -> DueRow:
+    """The row when it asks for something only since the studio is another one.
+
+    What it asks for at a time that was over when the studio was `looked` at last rings now:
+    nobody missed it, for nobody knew of it.
+    """
+    same = before is not None and before.rings_at == row.rings_at
+    if same or row.rings_at is None or row.rings_at > min(looked, now):
+        return row
+    return replace(row, rings_at=now)
 
 
 def clock_set_back(row: DueRow, now: datetime) -> DueRow:

@@ -14,6 +14,7 @@ from studio_planner.craft.due_rows import (
     all_tried,
     clock_set_back,
     come_due,
+    learnt_late,
     new_row,
     no_longer_needed,
     planned_again,
@@ -53,6 +54,21 @@ def test_a_row_waits_until_its_time_and_is_due_from_then_on() -> None:
 
 def test_what_comes_due_long_after_its_time_was_missed() -> None:
     assert come_due(new_row(reminder()), NOON + HOUR).late
+
+
+def test_what_is_asked_for_only_after_its_time_was_not_missed() -> None:
+    looked, now = NOON + HOUR, NOON + 2 * HOUR
+    arisen = learnt_late(new_row(reminder()), None, looked, now)
+    assert arisen.rings_at == now
+    assert not come_due(arisen, now).late
+    waiting = new_row(reminder(NOON + DAY))
+    assert not come_due(learnt_late(new_row(reminder()), waiting, looked, now), now).late
+    assert learnt_late(waiting, None, looked, now) == waiting
+    assert learnt_late(told(), None, looked, now) == told()
+    due = new_row(reminder(NOON + 90 * MINUTE))
+    assert learnt_late(due, None, looked, now) == due  # nobody looked after its time
+    ahead = new_row(reminder(NOON + 3 * HOUR))
+    assert learnt_late(ahead, None, NOON + DAY, now) == ahead  # by a clock that was wrong
 
 
 def test_what_is_planned_after_its_time_but_before_its_moment_rings_at_once() -> None:
@@ -95,7 +111,7 @@ def test_what_was_told_rings_again_only_for_another_time() -> None:
     assert planned_again(moved, reminder()).rings_at is None
     again = come_due(moved, NOON + DAY)
     assert (again.round, again.to_ring, again.rang_for) == (2, True, NOON + DAY)
-    assert again.came_due == NOON
+    assert again.came_due == NOON + DAY
 
 
 def test_what_was_acknowledged_rings_again_for_a_time_after_it() -> None:

@@ -57,8 +57,11 @@ def pressing(row: DueRow, now: datetime) -> tuple[int, float, float, str]:
 
 
 def was_missed(row: DueRow, now: datetime) -> bool:
-    """Whether nobody was told of it in its time."""
-    return row.late or (row.came_due is not None and now - row.came_due > LATE)
+    """Whether nobody was told of it in its time; what waits for another time was not missed."""
+    if row.rings_at is not None:
+        return False
+    waits = row.to_ring and row.came_due is not None and now - row.came_due > LATE
+    return row.late or waits
 
 
 def _group(row: DueRow, now: datetime) -> tuple[str, ...]:

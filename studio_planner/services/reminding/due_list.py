@@ -179,9 +179,12 @@ def _later_words(row: DueRow, later: datetime | None, voice: Voice, now: datetim
 def _put_off(row: DueRow, voice: Voice) -> str:
     if row.rings_at is None:
         return ""
-    return translate("due", "Put off: told again {when}.").format(
-        when=voice.moment(row.rings_at)
+    said = (
+        translate("due", "The plan has moved it: told again {when}.")
+        if row.rings_at == row.reminder.due
+        else translate("due", "Put off: told again {when}.")
     )
+    return said.format(when=voice.moment(row.rings_at))
 
 
 def _next_words(studio: Studio, coming: Sequence[DueRow], voice: Voice) -> str:

@@ -20,7 +20,7 @@ def reminders_of(studio: Studio, now: datetime) -> tuple[Reminder, ...]:
     """Every reminder of a studio at `now` (aware), in the order in which they are due.
 
     Those of the whole plan are there, past and to come; none without a plan. What the maker
-    does not want to hear of is left out.
+    does not want to hear of is left out, and so is what packed and spoiled pieces would need.
     """
     if studio.plan is None:
         return ()
@@ -28,6 +28,6 @@ def reminders_of(studio: Studio, now: datetime) -> tuple[Reminder, ...]:
     found = {
         one.uid: scene.quiet.put_off(one)
         for one in (*of_coats(scene), *of_steps(scene), *of_air(scene))
-        if one.kind not in studio.reminding.off
+        if one.kind not in studio.reminding.off and one.piece not in scene.over
     }
     return tuple(sorted(found.values(), key=lambda one: (one.due, one.uid)))

@@ -11,7 +11,13 @@ from studio_planner.craft.log import EntryKind
 from studio_planner.craft.plans import Trust
 from studio_planner.craft.reminders import Reminder, ReminderKind, Urgency, uid_of
 from studio_planner.craft.sheet_stages import window_stages
-from studio_planner.craft.standing import done_steps, lives_of, shipped_at
+from studio_planner.craft.standing import (
+    done_steps,
+    is_spoiled,
+    lives_of,
+    packed_at,
+    shipped_at,
+)
 from studio_planner.craft.timing import Timing
 from studio_planner.science.stages import Edge, safe_edge
 from studio_planner.services.editing.changes import fitting
@@ -77,6 +83,16 @@ class Scene:
     def done(self) -> frozenset[Step]:
         """The steps that were written down as done."""
         return done_steps(self.studio)
+
+    @cached_property
+    def over(self) -> frozenset[str]:
+        """The pieces that ask for nothing any more: packed, left, or spoiled."""
+        lives = lives_of(self.studio)
+        return frozenset(
+            piece
+            for piece, life in lives.items()
+            if is_spoiled(life) or packed_at(life) is not None
+        )
 
     @cached_property
     def begun(self) -> frozenset[int]:

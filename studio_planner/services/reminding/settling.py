@@ -12,6 +12,7 @@ from studio_planner.craft.due_rows import (
     Ringing,
     clock_set_back,
     come_due,
+    learnt_late,
     new_row,
     no_longer_needed,
     planned_again,
@@ -88,9 +89,10 @@ def settle(rows: Rows, made: Made | None, now: datetime) -> tuple[DueRow, ...]:
     before = {row.uid: row for row in rows.rows()}
     after = {uid: clock_set_back(row, now) for uid, row in before.items()}
     if made is not None:
-        after = _made_anew(after, made, now)
+        ringing = rows.ringing()
+        after = _made_anew(after, made, now, ringing.made)
         _let_go(rows, after, made, now)
-        rows.put_ringing(replace(rows.ringing(), made_of=made.revision, made=now))
+        rows.put_ringing(replace(ringing, made_of=made.revision, made=now))
     after = {uid: come_due(row, now) for uid, row in after.items()}
     changed = [row for uid, row in after.items() if row != before.get(uid)]
     if changed:
@@ -98,7 +100,9 @@ def settle(rows: Rows, made: Made | None, now: datetime) -> tuple[DueRow, ...]:
     return tuple(after.values())
 
 
-def _made_anew(rows: dict[str, DueRow], made: Made, now: datetime) -> dict[str, DueRow]:
+def _made_anew(
+    rows: dict[str, DueRow], made: Made, now: datetime, looked: datetime | None
+) -> dict[str, DueRow]:
     wanted = {reminder.uid: reminder for reminder in made.reminders}
     after = {
         uid: planned_again(row, wanted[uid], made.since)
@@ -109,7 +113,9 @@ def _made_anew(rows: dict[str, DueRow], made: Made, now: datetime) -> dict[str, 
     for uid, reminder in wanted.items():
         if uid not in rows and (made.since is None or reminder.moment >= made.since):
             after[uid] = new_row(reminder, made.since)
-    return after
+    if looked is None:
+        return after
+    return {uid: learnt_late(row, rows.get(uid), looked, now) for uid, row in after.items()}
 
 
 def _let_go(rows: Rows, after: dict[str, DueRow], made: Made, now: datetime) -> None:

@@ -198,6 +198,16 @@ def test_a_film_is_torched_and_covered_until_the_next_coat_lies_on_it(studio: St
     assert "cover/h1/seal" not in made(over)
 
 
+@pytest.mark.parametrize("kind", [EntryKind.PACKED, EntryKind.SHIPPED, EntryKind.SPOILED])
+def test_a_piece_that_is_packed_or_spoiled_asks_for_nothing_any_more(
+    studio: Studio, kind: EntryKind
+) -> None:
+    assert any(one.piece == "h1" for one in made(studio).values())
+    after = made(logged(studio, kind, "h1"))
+    assert not any(one.piece == "h1" for one in after.values())
+    assert any(one.piece == "h2" for one in after.values())
+
+
 def test_steps_ring_before_they_begin_until_they_are_done(studio: Studio) -> None:
     sand = made(studio)["wash-and-sand/c/tide"]
     assert (sand.due, sand.moment) == (at(2, "17:55"), at(2, "18:00"))

@@ -12,6 +12,7 @@ from studio_planner.craft.due_rows import RowState
 from studio_planner.craft.reminders import Means, Reminding, sign_of
 from studio_planner.services.naming import UnknownName
 from studio_planner.services.ports import Pressed
+from studio_planner.services.reminding.due_list import due_list
 from studio_planner.services.reminding.notices import DONE, OPEN, SNOOZE
 from studio_planner.services.reminding.studio_reminders import StudioReminders
 from studio_planner.storage.studio_file import create_studio, open_studio
@@ -64,6 +65,26 @@ def test_a_plan_that_was_made_again_is_followed(
     clock.when = at(0, "20:56")
     assert "weigh-now/f/prime" not in [row.uid for row in reminders.tick().due]
     assert reminders.row("weigh-now/f/prime").rings_at == at(0, "21:55")
+
+
+def test_what_the_plan_has_moved_says_so_and_was_not_missed(
+    path: Path, reminders: StudioReminders, clock: scenes.StillClock
+) -> None:
+    reminders.tick()
+    with open_studio(path) as other:
+        studio = other.read()
+        assert studio.plan is not None
+        coats = tuple(
+            replace(c, start=c.start + HOUR, end=c.end + HOUR) if c.piece == "c" else c
+            for c in studio.plan.coats
+        )
+        other.keep_plan(replace(studio.plan, coats=coats))
+    clock.when = at(0, "20:11")
+    reminders.tick()
+    due = due_list(reminders, reminders.due(), PlainVoice(), clock.now())
+    weigh = next(item for item in due.items if "weigh-now/c/seal" in item.uids)
+    assert weigh.put_off.startswith("The plan has moved it: told again ")
+    assert not weigh.missed
 
 
 def test_done_on_the_notice_takes_it_off_the_list(

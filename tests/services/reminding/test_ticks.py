@@ -110,8 +110,29 @@ def test_what_is_put_off_is_told_again_then_and_stays_on_the_list() -> None:
     assert len(bell.shown) == 1
     kept.now += MINUTE
     instance.tick()
-    assert len(bell.shown) == 2
+    assert [notice.body for notice in bell.shown] == ["", ""]  # nobody was away
     assert instance.snooze(["a"], lambda _: None)[0].state is RowState.DUE
+
+
+def test_what_a_late_word_of_the_maker_asks_for_was_not_missed() -> None:
+    kept, bell = Kept(reminders=(reminder("a", NOON + DAY),)), Bell()
+    instance = kept.instance(bell)
+    instance.tick()
+    kept.now += 15 * MINUTE
+    instance.tick()
+    kept.now += 14 * MINUTE
+    kept.reminders, kept.revision_ = (reminder("a", NOON), reminder("b", NOON)), 2
+    assert [row.late for row in instance.tick().due] == [False, False]
+    assert {notice.body for notice in bell.shown} == {""}
+
+
+def test_what_nobody_has_told_of_for_long_was_missed_once_it_can_be_told() -> None:
+    kept, bell = Kept(reminders=(reminder("a"),), quiet=True), Bell()
+    instance = kept.instance(bell)
+    instance.tick()
+    kept.now, kept.quiet = NOON + HOUR, False
+    instance.tick()
+    assert [notice.body for notice in bell.shown] == ["away"]
 
 
 def test_two_instances_ring_once_between_them() -> None:
