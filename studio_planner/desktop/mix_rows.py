@@ -41,7 +41,8 @@ def _rows(studio: Studio, sheet: MixSheet) -> tuple[WorthRow, ...]:
     ]
     # What has to be put right before it is weighed comes where it is seen without scrolling.
     rows += [
-        WorthRow(translate("mix", "Mind"), said) for said in (*sheet.warnings, *sheet.notes)
+        WorthRow(translate("mix", "Mind"), said, minds=True)
+        for said in (*sheet.warnings, *sheet.notes)
     ]
     for title, lines in (
         (translate("mix", "In this order"), _sentences(mix_lines.order_lines(sheet))),

@@ -7,12 +7,15 @@ from typing import TYPE_CHECKING
 from PySide6.QtWidgets import QTabBar, QVBoxLayout, QWidget
 
 from studio_planner.desktop import bar_words, words
+from studio_planner.desktop.idle_work import IdleWork
 from studio_planner.desktop.section_view import SectionView
 from studio_planner.desktop.short_label import ShortLabel
 from studio_planner.desktop.side_lists import RowList
 from studio_planner.desktop.tongue import translate
 
 if TYPE_CHECKING:
+    from collections.abc import Iterator
+
     from studio_planner.desktop.canvas import Canvas
     from studio_planner.desktop.side_rows import WorthRow
     from studio_planner.services.ribbons import Bar, Lane
@@ -32,7 +35,7 @@ class SideFoot(QWidget):
         self.piece = ShortLabel(self)
         self.sure = ShortLabel(self)
         self.section = SectionView(canvas, self)
-        self._bar: Bar | None = None
+        self.later = IdleWork(self)
         self.mix = RowList(
             canvas,
             translate("side", "The mix of the chosen pour"),
@@ -113,15 +116,17 @@ class SideFoot(QWidget):
         for part in (self.piece, self.sure, self.section):
             part.setVisible(current == _SECTION)
 
-    def _show_mix(self) -> None:
-        """Show the mix of the chosen pour; where there is something to mind its tab says so."""
-        rows: tuple[WorthRow, ...] = ()
-        if self._bar is not None:
-            from studio_planner.desktop.mix_rows import mix_rows  # noqa: PLC0415 - likewise
+    def _reckoning(self, bar: Bar) -> Iterator[None]:
+        """Show the mix of a pour in a wait of its own: its minutes and heat are reckoned."""
+        from studio_planner.desktop.mix_rows import mix_rows  # noqa: PLC0415 - when a bar is chosen
 
-            rows = mix_rows(self._bar)
+        yield
+        self._show_mix(mix_rows(bar))
+
+    def _show_mix(self, rows: tuple[WorthRow, ...]) -> None:
+        """Show the mix of a pour; where there is something to mind its tab says so."""
         self.mix.show_rows(rows)
-        minds = next((row.detail for row in rows if row.title == translate("mix", "Mind")), "")
+        minds = next((row.detail for row in rows if row.minds), "")
         about = translate("side", "Cups, minutes and heat of the mix of the chosen pour")
         name = translate("side", "Mix")
         mark = "\N{BLACK RIGHT-POINTING TRIANGLE}"
@@ -133,8 +138,12 @@ class SideFoot(QWidget):
         self.piece.setText(_title(lane, bar))
         self.sure.setText("" if bar is None else bar_words.sure_words(bar))
         self.section.show_lane(lane)
-        self._bar = bar
-        self._show_mix()
+        if bar is None:
+            self.later.drop()
+            self._show_mix(())
+        else:
+            # The tab says what to mind, also while another one is in front.
+            self.later.do(self._reckoning(bar))
 
 
 def _title(lane: Lane | None, bar: Bar | None) -> str:

@@ -80,11 +80,15 @@ class PromiseRow:
 
 @dataclass(frozen=True, slots=True)
 class WorthRow:
-    """One goal of the plan, or how it was made; `piece` is empty where it is about all."""
+    """One goal of the plan, how it was made, or what there is to know of a mix.
+
+    `piece` is empty where it is about all; `minds` is True for what has to be put right.
+    """
 
     title: str
     detail: str
     piece: str = ""
+    minds: bool = False
 
     @property
     def spoken(self) -> str:

@@ -27,6 +27,7 @@ def choose(desk: DeskWindow, piece: str, coat: str) -> Ribbon:
                 desk.timeline.setFocus()
                 desk.timeline.setCurrentIndex(lanes.index(row, column))
                 desk.parts.show_side()
+                desk.parts.side.foot.later.finish()
                 return bar
     pytest.fail(f"no bar of {piece}, {coat}")
 
