@@ -37,10 +37,11 @@ if TYPE_CHECKING:
     from studio_planner.craft.pieces import Piece
     from studio_planner.craft.plans import Unplanned
     from studio_planner.craft.studio import Studio
+    from studio_planner.planning.clocks.air_times import AirTimes
     from studio_planner.planning.placing.chain_times import PlacedJoint
     from studio_planner.planning.placing.placements import Placement
     from studio_planner.planning.placing.placer import Placer
-    from studio_planner.planning.problem import Chain
+    from studio_planner.planning.problem import Chain, Task
 
 _READY = (Stage.HANDLE, Stage.PRINT_FREE, Stage.FULL_CURE)
 _TAPE = {Stage.TAPE_OPENS: StepKind.TAPE, Stage.TRIM_OPENS: StepKind.TRIM}
@@ -85,15 +86,16 @@ _Labelled = tuple[str, PlannedCoat]
 
 
 def _coats(placer: Placer, placement: Placement) -> list[_Labelled]:
-    rows = []
+    rows, means = [], placer.means
     for index, task in enumerate(placement.chain.tasks):
         start = placement.starts[index]
         end = start + task.block
         label = mix_label(placement, index)
-        spots = placement.laid.grounds[index].spots
-        for piece, free in zip(placement.chain.pieces, spots, strict=True):
+        ground = placement.laid.grounds[index]
+        legs = [(ground.place, start)] if task.fixed is None else means.places(task.fixed)
+        air = _air(means.air, task, legs, end)
+        for piece, free in zip(placement.chain.pieces, ground.spots, strict=True):
             spot = free if task.fixed is None else task.fixed.spot
-            known = placer.means.air.known(placer.means.place_of_spot[spot], start, end)
             coat = PlannedCoat(
                 number=0,
                 piece=piece.key,
@@ -105,11 +107,16 @@ def _coats(placer: Placer, placement: Placement) -> list[_Labelled]:
                 mix=0,
                 person=placement.people[index],
                 window=_window(placement.laid.joints[index]),
-                air=Air.KEPT if known or task.coat.kind is CoatKind.LEAF else Air.UNKNOWN,
+                air=air,
                 poured=task.fixed is not None,
             )
             rows.append((label, coat))
     return rows
+
+
+def _air(air: AirTimes, task: Task, legs: Sequence[tuple[str, int]], end: int) -> Air:
+    known = task.coat.kind is CoatKind.LEAF or air.known(legs, end)
+    return Air.KEPT if known else Air.UNKNOWN
 
 
 def _window(joint: PlacedJoint) -> Window | None:

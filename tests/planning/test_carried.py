@@ -10,6 +10,7 @@ import pytest
 
 from studio_planner.craft.log import EntryKind, LogEntry, Poured
 from studio_planner.craft.places import PatternPoint, Place, PlaceKind
+from studio_planner.craft.plans import Air
 from studio_planner.planning.checker import check_plan
 from studio_planner.planning.checking.findings import Rule
 from studio_planner.planning.exact.search import Effort, PlanSearch
@@ -124,6 +125,21 @@ def test_every_planner_keeps_the_checker_s_windows(hours: float) -> None:
         assert not check_plan(studio, plan).broken
         rehearsed = rehearse(studio, plan, weeks=2, chances=NOTHING_HAPPENS)
         assert [coat for coat in rehearsed.coats if coat.held < 1.0] == []
+
+
+def test_air_is_known_where_the_piece_is_in_the_hours_after_its_pour() -> None:
+    def air(studio: Studio) -> Air:
+        return quick_plan(studio, START + 30 * _HOUR).coats[0].air
+
+    begun = _begun()
+    room, box = begun.places
+    unknown = replace(box.pattern[0], humidity_pct=None)
+    begun = replace(begun, places=(room, replace(box, pattern=(unknown,))))
+    assert air(begun) is Air.KEPT
+    assert air(_carried(begun, START + 6 * _HOUR)) is Air.UNKNOWN
+    assert air(_carried(begun, START + 14 * _HOUR)) is Air.KEPT
+    there = replace(begun, poured=(replace(begun.poured[0], spot="b1"),))
+    assert air(there) is Air.UNKNOWN
 
 
 def test_a_plan_made_for_the_shelf_is_not_thought_right_once_it_is_in_the_box() -> None:

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.log_legs import stays_along
 from studio_planner.craft.products import ProductKind
 from studio_planner.planning.clocks.runs import Runs
 from studio_planner.planning.clocks.stage_times import ALWAYS
@@ -71,10 +72,16 @@ class AirTimes:
             found = self._good[key] = outside([_ANY_TIME], whole)
         return found
 
-    def known(self, place: str, start: int, end: int) -> bool:
-        """Tell whether humidity is known from a pour's start to the end of its dew hours."""
+    def known(self, legs: Sequence[tuple[str, int]], end: int) -> bool:
+        """Tell whether humidity is known where a coat is from its start through its dew hours.
+
+        `legs` are places, from when on [s] each; the pour is over at its `end`.
+        """
+        until = end + math.ceil(self._settings.dew_hours * 3600.0)
+        return all(self._known_in(*stay) for stay in stays_along(legs, until))
+
+    def _known_in(self, place: str, start: int, until: int) -> bool:
         history = self._timing.history(place)
-        until = end + self._settings.dew_hours * 3600.0
         seconds, humidity = history.seconds, history.humidity
         low = bisect_right(seconds, start) - 1
         high = min(bisect_right(seconds, until), len(seconds) - 1)

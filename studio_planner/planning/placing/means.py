@@ -53,11 +53,13 @@ class Means:
         legs = legs_of(self.carried, coat)
         return [(spot, int(since.timestamp())) for spot, since in legs]
 
+    def places(self, coat: Poured | PlannedCoat) -> list[tuple[str, int]]:
+        """The places that a coat's piece was in before the next pour, each from when on [s]."""
+        return [(self.place_of_spot[spot], since) for spot, since in self.legs(coat)]
+
     def place_of(self, coat: Poured | PlannedCoat) -> str:
         """What to ask clocks for as the place of a coat; a way where it was carried about."""
-        return self.edges.way(
-            (self.place_of_spot[spot], since) for spot, since in self.legs(coat)
-        )
+        return self.edges.way(self.places(coat))
 
     def settled(self, task: Task) -> int:
         """Before when a coat must not start: dust settles, from whatever was sanded."""
