@@ -31,9 +31,10 @@ _LEAST_TICK = 44.0
 _DASH = [5.0, 4.0]
 _WIDE_ENOUGH = 12.0
 _NEARLY = 225
+"""How opaque the ground under a word on the lines is, of 255."""
+
 _AROUND = 14.0
 """What a text needs beside it within the plot."""
-"""How opaque the ground under a word on the lines is, of 255."""
 
 
 class LawDrawing:
