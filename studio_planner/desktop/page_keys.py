@@ -20,5 +20,8 @@ SET_UP = "set-up"
 REMINDERS = "reminders"
 """The thing on the page of the studio that says how it reminds."""
 
-ANOTHER_AIR = "room/another-temperature"
-"""The form on the page of the studio for another temperature in the first room."""
+AIR_FORM = "another-temperature"
+"""The thing in its section of rooms that is the form for another temperature."""
+
+ANOTHER_AIR = f"room/{AIR_FORM}"
+"""The same, from anywhere on the page of the studio."""

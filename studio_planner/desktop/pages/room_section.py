@@ -14,7 +14,7 @@ from studio_planner.desktop import words
 from studio_planner.desktop.forms.noun_list import NounList
 from studio_planner.desktop.list_beside import ListBeside
 from studio_planner.desktop.page import Page
-from studio_planner.desktop.page_keys import ANOTHER_AIR
+from studio_planner.desktop.page_keys import AIR_FORM
 from studio_planner.desktop.room_pages.air_panel import AirPanel
 from studio_planner.desktop.room_pages.place_form import PlaceForm, kind_word
 from studio_planner.desktop.room_pages.readings_panel import ReadingsPanel
@@ -128,7 +128,7 @@ class RoomSection(Page):
     @override
     def choose(self, key: str) -> None:
         """Choose a place, a spot and its place, or another temperature for a time."""
-        if ANOTHER_AIR.endswith(f"/{key}"):
+        if key == AIR_FORM:
             self.air.spells.open()
         studio = None if self._view is None else self._view.studio
         if studio is None:
