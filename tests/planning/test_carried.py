@@ -9,11 +9,18 @@ from typing import TYPE_CHECKING
 import pytest
 
 from studio_planner.craft.log import EntryKind, LogEntry, Poured
+from studio_planner.craft.orders import Order
 from studio_planner.craft.places import PatternPoint, Place, PlaceKind
 from studio_planner.craft.plans import Air
+from studio_planner.craft.shapes import Rectangle
 from studio_planner.planning.checker import check_plan
 from studio_planner.planning.checking.findings import Rule
+from studio_planner.planning.clocks.clockwork import Clockworks
 from studio_planner.planning.exact.search import Effort, PlanSearch
+from studio_planner.planning.late.in_the_way import standing
+from studio_planner.planning.late.ladder import Ladder
+from studio_planner.planning.late.soonest import Soonest
+from studio_planner.planning.problem import build_chains
 from studio_planner.planning.quick import quick_plan, quick_start
 from studio_planner.planning.rehearsal.chances import NOTHING_HAPPENS
 from studio_planner.planning.rehearsal.rehearsing import rehearse
@@ -22,6 +29,7 @@ from tests.planning.benchmark_studios import START, make_studio
 if TYPE_CHECKING:
     from studio_planner.craft.plans import Plan, PlannedCoat
     from studio_planner.craft.studio import Studio
+    from studio_planner.planning.late.soonest import Walk
 
 _HOUR = timedelta(hours=1)
 _NOW = START + 4 * _HOUR
@@ -140,6 +148,46 @@ def test_air_is_known_where_the_piece_is_in_the_hours_after_its_pour() -> None:
     assert air(_carried(begun, START + 14 * _HOUR)) is Air.KEPT
     there = replace(begun, poured=(replace(begun.poured[0], spot="b1"),))
     assert air(there) is Air.UNKNOWN
+
+
+def _walked(studio: Studio) -> Walk:
+    """The soonest pours of the first piece, with what is to come on the shelf."""
+    means = quick_start(studio, _NOW).rounds.placer().means
+    piece = studio.pieces[0]
+    chain = next(c for c in build_chains(studio, twins=False)[0] if c.pieces == (piece,))
+    return Soonest(studio, means, chain, "room").walk()
+
+
+def test_why_an_order_is_late_follows_the_piece_too() -> None:
+    never, carried = _walked(_begun()), _walked(_carried(_begun(), START))
+    assert carried == _walked(_begun("b1"))
+    assert carried.waits[0].since < never.waits[0].since
+
+
+def test_who_stands_in_the_way_of_an_order_stands_where_it_was_carried() -> None:
+    begun = _begun()
+    room, box = begun.places
+    first, second, *_ = begun.pieces
+    long = Rectangle(length_mm=2000, width_mm=200)
+    spots = (replace(box.spots[0], length_mm=2500),)
+    day = (START + timedelta(days=5)).date()
+    order = Order(key="long", name="Long", pieces=(second.key,), promised=day)
+    begun = replace(
+        begun,
+        places=(room, replace(box, spots=spots)),
+        pieces=(first, replace(second, shape=long, count=1)),
+        orders=(order,),
+    )
+
+    def stands(studio: Studio) -> int:
+        plan = quick_plan(studio, _NOW)
+        poured = replace(plan, coats=tuple(coat for coat in plan.coats if coat.poured))
+        return standing(Ladder(studio, poured, Clockworks()), order, None).total()
+
+    assert stands(begun) == 0
+    assert stands(_carried(begun, START + _HOUR)) > 0
+    out = _carried(_carried(begun, START + _HOUR), _NOW - _HOUR, "s1")
+    assert stands(out) == 0
 
 
 def test_a_plan_made_for_the_shelf_is_not_thought_right_once_it_is_in_the_box() -> None:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections import Counter
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.log_legs import stays_along
 from studio_planner.craft.plans import StepKind
 from studio_planner.planning.late.booked import spot_freed
 from studio_planner.planning.late.ladder import Rung
@@ -57,13 +58,13 @@ def standing(ladder: Ladder, order: Order, fit: Fit | None) -> Counter[str]:
     taken: Counter[str] = Counter()
     for coat in sorted(ladder.plan.coats, key=lambda one: one.start, reverse=True):
         after, following[coat.piece] = following.get(coat.piece), coat
-        if coat.spot not in usable or coat.piece in order.pieces:
+        if coat.piece in order.pieces:
             continue
         product = ladder.studio.product(ladder.studio.piece(coat.piece).coat(coat.coat).product)
-        until = spot_freed(means, product, coat, after)
-        seconds = min(until, high) - max(coat.start.timestamp(), low)
-        if seconds > 0:
-            taken[owner_said(ladder.studio, coat.piece)] += int(seconds)
+        until = min(spot_freed(means, product, coat, after), high)
+        for spot, since, left in stays_along(means.legs(coat), until):
+            if spot in usable and left > low:
+                taken[owner_said(ladder.studio, coat.piece)] += left - max(since, low)
     return taken
 
 

@@ -24,13 +24,15 @@ def is_long(wait: Wait) -> bool:
 def slowest_walk(ladder: Ladder, rung: Rung, fit: Fit) -> Walk | None:
     """Walk the chain that comes last in `fit`, with what a rung allows; None without one.
 
-    It cures where the plan has it, or where pieces rest when the plan has it in two places.
+    What is still to be poured cures where the plan has it, or where pieces rest when the plan
+    has it in two places.
     """
     chain = slowest(fit)
     if chain is None or chain.order is None:
         return None
     means = ladder.fitter(rung).empty()
-    spots = {coat.spot for coat in ladder.plan.coats if coat.piece == chain.pieces[0].key}
-    places = {means.place_of_spot[spot] for spot in spots}
+    key = chain.pieces[0].key
+    mine = (c for c in ladder.plan.coats if c.piece == key and not c.poured)
+    places = {means.place_of_spot[coat.spot] for coat in mine}
     place = places.pop() if len(places) == 1 else means.edges.rest
     return Soonest(ladder.studio, means, chain, place).walk()

@@ -78,11 +78,14 @@ class Soonest:
     """
 
     def __init__(self, studio: Studio, means: Means, chain: Chain, place: str) -> None:
-        """Walk a chain whose coats cure in `place`."""
+        """Walk a chain whose coats to come cure in `place`; poured ones cure where they are."""
         self._studio = studio
         self._means = means
         self._chain = chain
         self._place = place
+        self._places = [
+            place if task.fixed is None else means.place_of(task.fixed) for task in chain.tasks
+        ]
         self._waits: list[Wait] = []
         self._missed: list[Missed] = []
         self._starts: list[int] = []
@@ -151,7 +154,8 @@ class Soonest:
             low = max(low, self._starts[index - 1] + before.block + task.lead)
         for other in task.rests_on:
             product = self._chain.tasks[other].product
-            handled = self._means.edges.handle(product, self._place).at(self._spread(other))
+            clock = self._means.edges.handle(product, self._places[other])
+            handled = clock.at(self._spread(other))
             if handled is None:
                 return None
             low = max(low, handled + task.lead)
@@ -163,14 +167,15 @@ class Soonest:
             return self._means.now, ALWAYS
         start, end = self._starts[task.below], self._spread(task.below)
         below = self._chain.tasks[task.below]
-        return window_of(self._means.edges, task, below, self._place, (start, end))
+        there = self._places[task.below]
+        return window_of(self._means.edges, task, below, there, (start, end))
 
     def _spread(self, index: int) -> int:
         return self._starts[index] + self._chain.tasks[index].block
 
     def _reached(self, index: int, stage: Stage) -> int | None:
         product = self._chain.tasks[index].product
-        clock = self._means.edges.not_before(product, self._place, stage)
+        clock = self._means.edges.not_before(product, self._places[index], stage)
         return None if clock is None else clock.at(self._spread(index))
 
     def _pack(self) -> None:
