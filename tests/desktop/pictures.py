@@ -1,6 +1,6 @@
 """Makes pictures of the real window on the sample studio, to be looked at.
 
-    python -m tests.desktop.pictures OUT_DIR
+    python -m tests.desktop.pictures OUT_DIR [--language de]
     python -m tests.desktop.pictures --readme
 
 Light and dark, at 100 and 200 %: the week, the whole plan, one day near by, every other page
@@ -14,6 +14,7 @@ import os
 import shutil
 import subprocess
 import sys
+from argparse import ArgumentParser
 from datetime import date, time, timedelta
 from pathlib import Path
 from tempfile import TemporaryDirectory
@@ -36,6 +37,7 @@ from studio_planner.desktop.pages.stock_page import BOTTLES, PIGMENTS, PRICES
 from studio_planner.desktop.pages.studio_page import BACKUPS, HANDS, ROOM, RULES, UNITS
 from studio_planner.desktop.piece_pages.part_names import BLANK, PATTERNS, PHOTOS, STACK
 from studio_planner.desktop.theme import Look
+from studio_planner.desktop.tongue import Language
 from studio_planner.services.sample import create_sample
 from tests.desktop.due_scene import NotingNotifier, NotingScheduler, ways_out
 from tests.desktop.scenes import StillClock
@@ -71,17 +73,18 @@ LARGEST_BYTES = 260_000
 
 def main(arguments: list[str]) -> int:
     """Make all pictures; each scale needs a process of its own."""
-    if len(arguments) != 1:
-        sys.stderr.write(
-            "Say where the pictures go: python -m tests.desktop.pictures OUT_DIR|--readme\n"
-        )
-        return 2
-    if arguments == ["--readme"]:
+    parser = ArgumentParser(prog="python -m tests.desktop.pictures")
+    where = parser.add_mutually_exclusive_group(required=True)
+    where.add_argument("out", nargs="?", metavar="OUT_DIR", help="where the pictures go")
+    where.add_argument("--readme", action="store_true", help="only those of the README")
+    parser.add_argument("--language", choices=("en", "de"), default="en", help="what it speaks")
+    asked = parser.parse_args(arguments)
+    if asked.readme:
         return for_readme()
-    out = Path(arguments[0]).resolve()
+    out = Path(asked.out).resolve()
     out.mkdir(parents=True, exist_ok=True)
     for percent in (100, 200):
-        at_scale(out, percent)
+        at_scale(out, percent, Language(asked.language))
     return 0
 
 
@@ -89,7 +92,7 @@ def for_readme() -> int:
     """Make the two pictures of the README; 1 when one of them is too large."""
     README_FOLDER.mkdir(parents=True, exist_ok=True)
     with TemporaryDirectory() as folder:
-        at_scale(Path(folder), 100)
+        at_scale(Path(folder), 100, Language.ENGLISH)
         for made, name in README_PICTURES.items():
             shutil.copyfile(Path(folder) / made, README_FOLDER / name)
     sizes = {name: (README_FOLDER / name).stat().st_size for name in README_PICTURES.values()}
@@ -98,26 +101,26 @@ def for_readme() -> int:
     return 1 if max(sizes.values()) > LARGEST_BYTES else 0
 
 
-def at_scale(out: Path, percent: int) -> None:
+def at_scale(out: Path, percent: int, language: Language) -> None:
     """Make all pictures at a scale, in a process of its own."""
     environment = os.environ | {
         "QT_QPA_PLATFORM": os.environ.get("QT_QPA_PLATFORM", "offscreen"),
         "QT_SCALE_FACTOR": str(percent / 100),
         "PICTURES_PERCENT": str(percent),
     }
-    program = [sys.executable, "-m", "tests.desktop.pictures", str(out), "one scale"]
+    program = [sys.executable, "-m", "tests.desktop.pictures", str(out), language.value]
     subprocess.run(program, check=True, env=environment)  # noqa: S603 - our own module
 
 
-def one_scale(out: Path, percent: int) -> None:
-    """Make the pictures at the scale that this process runs at."""
+def one_scale(out: Path, percent: int, language: Language) -> None:
+    """Make the pictures in a language, at the scale that this process runs at."""
     with TemporaryDirectory() as folder:
         path = Path(folder) / "sample.studio"
         studio = create_sample(path, DAY)
         clock = StillClock(instant(studio.time_zone, DAY, AT))
         for look in Look:
             means = ways_out(NotingNotifier(), NotingScheduler(Path(folder)))
-            window = desk_window(clock, look=look, ways_out=means)
+            window = desk_window(clock, look=look, language=language, ways_out=means)
             window.open_path(path)
             window.resize(*SIZE)
             window.show()
@@ -245,6 +248,7 @@ def _settle(app: QApplication, window: DeskWindow) -> None:
 
 if __name__ == "__main__":
     if len(sys.argv) == 3 and "PICTURES_PERCENT" in os.environ:
-        one_scale(Path(sys.argv[1]), int(os.environ["PICTURES_PERCENT"]))
+        scale = int(os.environ["PICTURES_PERCENT"])
+        one_scale(Path(sys.argv[1]), scale, Language(sys.argv[2]))
     else:
         raise SystemExit(main(sys.argv[1:]))
