@@ -684,6 +684,10 @@
         <translation>Farbmittel</translation>
     </message>
     <message>
+        <source>leaf</source>
+        <translation>Blattmetall</translation>
+    </message>
+    <message>
         <source>blank</source>
         <translation>Rohling</translation>
     </message>
@@ -740,8 +744,8 @@
         <translation>{name} ist nicht enthalten: als Pigment mit Preis eintragen.</translation>
     </message>
     <message>
-        <source>{name} costs nothing in this sum: it is laid by the sheet, not weighed. Enter the price of its sheets with that of the blank.</source>
-        <translation>{name} kostet in dieser Summe nichts: Es wird blattweise aufgelegt, nicht gewogen. Trag den Preis seiner Blätter mit dem des Rohlings ein.</translation>
+        <source>{name} is not in it: enter the side and the price of one leaf under Products.</source>
+        <translation>{name} ist nicht dabei: Gib unter Produkte die Seite und den Preis eines Blatts ein.</translation>
     </message>
     <message>
         <source>{stuff} is not in it: enter a bottle with its price.</source>
@@ -1332,15 +1336,15 @@
     </message>
     <message>
         <source>side of a leaf</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite eines Blatts</translation>
     </message>
     <message>
         <source>price of a leaf</source>
-        <translation type="unfinished"></translation>
+        <translation>Preis eines Blatts</translation>
     </message>
     <message>
         <source>waste of leaf</source>
-        <translation type="unfinished"></translation>
+        <translation>Verschnitt an Blattmetall</translation>
     </message>
     <message>
         <source>what is left</source>
@@ -1957,12 +1961,12 @@
         <translation>wie geplant</translation>
     </message>
     <message>
-        <source>Due by the plan; one tap says that it is done now:</source>
-        <translation>Nach Plan fällig; ein Tipp sagt, dass es jetzt erledigt ist:</translation>
+        <source>Near by the plan; one tap says that it is done now:</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Nothing is due by the plan at this hour.</source>
-        <translation>Nach Plan ist um diese Zeit nichts fällig.</translation>
+        <source>No step of the plan began lately or begins soon: nothing can be written down with one tap.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>It is in the log. Undo takes it back.</source>
@@ -2113,8 +2117,8 @@
         <translation>So etwas steht nicht im Werkstattbuch.</translation>
     </message>
     <message>
-        <source>Nothing was written down yet. Say what happened at the right, or tap what is due.</source>
-        <translation>Noch ist nichts aufgeschrieben. Sag rechts, was geschehen ist, oder tippe an, was fällig ist.</translation>
+        <source>Nothing was written down yet. What happens is told beside this, and is read here.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>find: piece, coat, note, mix 12</source>
@@ -2207,6 +2211,14 @@
     <message>
         <source>In the log: {what}. Undo takes it back.</source>
         <translation>Im Werkstattbuch: {what}. Rückgängig nimmt es zurück.</translation>
+    </message>
+    <message>
+        <source>No piece is there yet to which something could have happened. Enter what you coat, and its coats: then it is written down here when they were poured, how they felt to the touch, and when they were turned, packed and shipped.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter a piece</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -3075,6 +3087,10 @@
     <message>
         <source>choose a piece.</source>
         <translation>wähle ein Stück.</translation>
+    </message>
+    <message>
+        <source>nothing is poured on {piece} yet; write down its first coat before that.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>it has left already; correct that entry instead.</source>
@@ -4543,6 +4559,14 @@
         <translation>Flaschen von {product}</translation>
     </message>
     <message>
+        <source>Pigments</source>
+        <translation>Pigmente</translation>
+    </message>
+    <message>
+        <source>pigment</source>
+        <translation>Pigment</translation>
+    </message>
+    <message>
         <source>free</source>
         <translation>frei</translation>
     </message>
@@ -5592,6 +5616,10 @@
         <translation>Noch kein Pigment. Trag die Dosen ein, aus denen deine Farben kommen.</translation>
     </message>
     <message>
+        <source>Count it: enter a bottle</source>
+        <translation>Mitzählen: Flasche eintragen</translation>
+    </message>
+    <message>
         <source>Name, as your colours call it</source>
         <translation>Name, wie er bei deinen Farben steht</translation>
     </message>
@@ -5811,6 +5839,14 @@
     <message>
         <source>Tape, abrasive and packing of each single piece.</source>
         <translation>Klebeband, Schleifmittel und Verpackung für jedes einzelne Stück.</translation>
+    </message>
+    <message>
+        <source>Leaf that overlaps or tears</source>
+        <translation>Blattmetall, das überlappt oder reißt</translation>
+    </message>
+    <message>
+        <source>On top of the area that is laid; ten to thirty per cent are common practice.</source>
+        <translation>Zusätzlich zur belegten Fläche; üblich sind zehn bis dreißig Prozent.</translation>
     </message>
     <message>
         <source>Overhead</source>
@@ -6300,6 +6336,22 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>Density of B, g/cm³</source>
         <translation>Dichte von B, g/cm³</translation>
+    </message>
+    <message>
+        <source>Side of a leaf</source>
+        <translation>Seite eines Blatts</translation>
+    </message>
+    <message>
+        <source>So that its area counts in what a piece costs.</source>
+        <translation>Damit seine Fläche in den Kosten eines Stücks zählt.</translation>
+    </message>
+    <message>
+        <source>Price of one leaf</source>
+        <translation>Preis eines Blatts</translation>
+    </message>
+    <message>
+        <source>In your currency: that of a book by its leaves.</source>
+        <translation>In deiner Währung: der eines Hefts, geteilt durch seine Blätter.</translation>
     </message>
     <message>
         <source>Density of the mix, g/cm³</source>
@@ -8502,10 +8554,6 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>den ersten Tag angeben.</translation>
     </message>
     <message>
-        <source>this entry needs it.</source>
-        <translation>dieser Eintrag braucht das.</translation>
-    </message>
-    <message>
         <source>this entry has no such thing.</source>
         <translation>dieser Eintrag hat so etwas nicht.</translation>
     </message>
@@ -8516,6 +8564,42 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>only an earlier entry can be corrected.</source>
         <translation>nur ein früherer Eintrag kann berichtigt werden.</translation>
+    </message>
+    <message>
+        <source>say which piece it happened to.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>say which coat it is about.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>say when the pour ended.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>say on which spot it lies.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>say how it met the coat below.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>say which mix it was.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>say which touch test it was.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>say what the touch test found.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>say which entry it takes the place of.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>a mix weighs more than nothing.</source>
@@ -8551,7 +8635,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>there is no pigment {pigment!r}.</source>
-        <translation type="unfinished"></translation>
+        <translation>es gibt kein Pigment {pigment!r}.</translation>
     </message>
     <message>
         <source>say whether it is part A or part B.</source>
@@ -10559,8 +10643,8 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Ein Pigment eintragen</translation>
     </message>
     <message>
-        <source>pots of it are entered ({labels}); remove them under Bottles first.</source>
-        <translation type="unfinished"></translation>
+        <source>bottles of it are entered ({labels}); remove them under Bottles first.</source>
+        <translation>davon sind Flaschen eingetragen ({labels}); entferne sie erst unter Flaschen.</translation>
     </message>
 </context>
 <context>
@@ -11035,6 +11119,29 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>{pieces}, {promises}, planned {made}</source>
         <translation>{pieces}, {promises}, geplant {made}</translation>
+    </message>
+</context>
+<context>
+    <name>touches</name>
+    <message>
+        <source>Touch the film lightly and lift the finger. Not yet: it draws a string and is too wet for the next coat. Already: it draws none any more, which alone says little.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Press a knuckle on it and lift it. Already: it clings like tape, draws no string and leaves the glove clean, and takes the next coat. Not yet: it still leaves something.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lay a fingertip on it lightly. Already: no mark stays, it is tack-free. Not yet: a mark stays, and it can&apos;t be laid on its face.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Press a thumbnail into it. Already: no mark stays, and what lies on it prints nothing into it. Not yet: the nail leaves its mark.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wear a glove and test where it does not show; the data sheet comes first.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>

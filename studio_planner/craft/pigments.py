@@ -11,11 +11,12 @@ from studio_planner.science.film_limits import Colourant  # noqa: TC001 - the ex
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Pigment:
-    """A pot of colourant: its kind, and where its label tells them density and size of grain.
+    """A colourant: its kind, and where its label tells them density and size of grain.
 
     `density` is in g/cm³, `diameter_um` the diameter of a grain or the width of a flake in
     micrometres; without them those that are usual for the kind hold. A colour of a coat names
-    it by its key or its name. `price_per_100g` is in the studio's currency.
+    it by its key or its name. `price_per_100g`, in the studio's currency, counts where no pot
+    of it has a price.
     """
 
     key: str

@@ -98,6 +98,7 @@ class Product:
 
     `mix_limit_g` is the largest mix that can be spread in time, `cup_limit_g` the largest cup.
     A one-part product has no ratio. `viscosity_mpas` is that of the mix as the sheet has it.
+    A leaf is a square of `leaf_mm` that costs `leaf_price` in the studio's currency.
     `taught` is what the studio's own touch tests say of its stages, once the maker has said yes
     to it.
     """
@@ -119,6 +120,8 @@ class Product:
     invented: bool = False
     viscosity_mpas: float | None = None
     taught: tuple[TaughtStage, ...] = ()
+    leaf_mm: float | None = None
+    leaf_price: float = 0.0
 
     def __post_init__(self) -> None:
         """Check figures, limits, and that every stage's points make a law."""
@@ -157,6 +160,9 @@ class Product:
             value = getattr(self, field)
             if value is not None:
                 rules.between(value, 0.5, 5.0, field)
+        if self.leaf_mm is not None:
+            rules.between(self.leaf_mm, 5, 1000, "leaf_mm")
+        rules.between(self.leaf_price, 0, 10_000, "leaf_price")
         rules.between(self.cup_limit_g, 1, 100_000, "cup_limit_g")
         rules.between(self.mix_limit_g, 1, 100_000, "mix_limit_g")
         if self.viscosity_mpas is not None:

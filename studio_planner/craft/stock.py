@@ -1,4 +1,4 @@
-"""Stock: the bottles a studio has, what is left in them, and when a new one is needed."""
+"""Stock: the bottles and pots a studio has, what is left in them, when a new one is needed."""
 
 from __future__ import annotations
 
@@ -17,11 +17,12 @@ _MOST_GRAMS = 1_000_000
 
 
 class LotPart(StrEnum):
-    """What is in a bottle: one of two parts, or the whole of a product that is not mixed."""
+    """What is in it: one of two parts, the whole of what is not mixed, or a pigment."""
 
     A = "A"
     B = "B"
     WHOLE = "whole"
+    COLOURANT = "colourant"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -48,6 +49,7 @@ class LotCount:
 class Lot:
     """A bottle of one lot: its product and part, and the number that is on the label.
 
+    In a pot of a colourant `product` is the key of a pigment, and no opening ends its days.
     `new_g` were in it when it was received, `price` is what the whole of it cost, in the
     studio's currency. What is left is what it held at the last of its `counts` (or when new)
     less what was weighed from it since. `best_before` is printed on the label; `opened` is the
@@ -126,7 +128,7 @@ class Lot:
         `opened_days` is how long an opened bottle keeps; `opened` stands in for the day of its
         first use where it has none yet.
         """
-        first_use = self.opened or opened
+        first_use = None if self.part is LotPart.COLOURANT else self.opened or opened
         ends = [] if self.best_before is None else [self.best_before]
         if first_use is not None:
             ends.append(first_use + timedelta(days=opened_days))
@@ -140,7 +142,7 @@ class StockRules:
     `lead_days` are the days from an order to a supplier until its bottles can be used (common
     practice: they stand in the warm room for a day). `opened_days` is how long an opened bottle
     keeps where its label says nothing: 6 to 12 months (common practice), so the shorter.
-    `reserve_g` of each part is to be left for what nobody planned.
+    `reserve_g` of each part is to be left for what nobody planned; of colourants none is.
     """
 
     lead_days: int = 7

@@ -11,6 +11,7 @@ from studio_planner.craft.tongue import translate
 if TYPE_CHECKING:
     from studio_planner.craft.errors import Rulebook
     from studio_planner.craft.orders import Order
+    from studio_planner.craft.pigments import Pigment
     from studio_planner.craft.products import Product
     from studio_planner.craft.stock import Lot
 
@@ -29,6 +30,11 @@ class Stocked(Protocol):
         ...
 
     @property
+    def pigments(self) -> tuple[Pigment, ...]:
+        """Its pigments."""
+        ...
+
+    @property
     def orders(self) -> tuple[Order, ...]:
         """Its orders."""
         ...
@@ -37,17 +43,20 @@ class Stocked(Protocol):
 def check_stock(studio: Stocked, rules: Rulebook) -> None:
     """Note every bottle whose product, part or order does not fit the studio."""
     products = {product.key: product for product in studio.products}
+    pigments = {pigment.key for pigment in studio.pigments}
     orders = {order.key for order in studio.orders}
     for lot in studio.lots:
         where = f"lot {lot.label}"
-        product = products.get(lot.product)
-        rules.require(
-            product is not None,
-            f"{where}, product",
-            translate("rules", "there is no product {product!r}.").format(product=lot.product),
-        )
-        if product is not None:
-            _check_part(lot, product, where, rules)
+        if lot.part is LotPart.COLOURANT:
+            rules.require(
+                lot.product in pigments,
+                f"{where}, product",
+                translate("rules", "there is no pigment {pigment!r}.").format(
+                    pigment=lot.product
+                ),
+            )
+        else:
+            _check_product(lot, products.get(lot.product), where, rules)
         rules.require(
             not lot.kept_for or lot.kept_for in orders,
             f"{where}, kept_for",
@@ -55,7 +64,11 @@ def check_stock(studio: Stocked, rules: Rulebook) -> None:
         )
 
 
-def _check_part(lot: Lot, product: Product, where: str, rules: Rulebook) -> None:
+def _check_product(lot: Lot, product: Product | None, where: str, rules: Rulebook) -> None:
+    if product is None:
+        said = translate("rules", "there is no product {product!r}.")
+        rules.require(False, f"{where}, product", said.format(product=lot.product))  # noqa: FBT003
+        return
     mixed = product.kind is ProductKind.TWO_PART
     rules.require(
         mixed == (lot.part is not LotPart.WHOLE),

@@ -90,9 +90,14 @@ class ColourStuff:
 def stuff_of(colour: Colour, pigments: Sequence[Pigment] = ()) -> ColourStuff:
     """What a colour is made of: a pigment of that key or name, else the kind of that name."""
     words = colour.colourant
-    pigment = next((one for one in pigments if one.called(words)), None)
+    pigment = pigment_called(words, pigments)
     kind = kind_called(words) if pigment is None else pigment.kind
     return ColourStuff(colour=colour, kind=kind, pigment=pigment, grain=_grain(kind, pigment))
+
+
+def pigment_called(words: str, pigments: Sequence[Pigment]) -> Pigment | None:
+    """The pigment of that key or name; None when none is called so."""
+    return next((one for one in pigments if one.called(words)), None)
 
 
 def kind_called(words: str) -> Colourant | None:

@@ -21,6 +21,7 @@ from studio_planner.services.colour_stuff import light_first
 from studio_planner.services.cup_times import out_of_cup_minutes
 from studio_planner.services.mix_notes import notes_on
 from studio_planner.services.naming import UnknownName
+from studio_planner.services.whole_steps import on_steps, steps_down, steps_up
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Sequence
@@ -88,9 +89,9 @@ class _Amounts(TypedDict):
 class MixAmounts:
     """What coats take that are poured from one mix: all of its portions together, in grams.
 
-    `spread_grams` have the same order as the coats; `total_grams` is all that is weighed, with
-    what stays in the cups and what the smallest mix asks for. `a_grams` and `b_grams` are None
-    for a product that is not mixed.
+    `spread_grams` are by coat; `total_grams` is all that is weighed, with what stays in the cups
+    and what the smallest mix asks for. `a_grams` and `b_grams` are None for what is not mixed.
+    `colourants` are by their words, as the scale shows them.
     """
 
     parts: int
@@ -99,6 +100,7 @@ class MixAmounts:
     a_grams: float | None
     b_grams: float | None
     cups: int
+    colourants: tuple[tuple[str, float], ...]
 
     @property
     def by_part(self) -> tuple[tuple[LotPart, float], ...]:
@@ -117,9 +119,8 @@ def weigh(studio: Studio, plan: Plan, numbers: Iterable[int]) -> tuple[MixPortio
     for number in numbers:
         coat = plan.coat(number)
         if coat is None:
-            known = f"1 to {max((c.number for c in plan.coats), default=0)}"
-            message = f"There is no coat {number} in the kept plan; it has {known}."
-            raise UnknownName(message)
+            last = max((c.number for c in plan.coats), default=0)
+            raise UnknownName(f"There is no coat {number} in the kept plan; it has 1 to {last}.")
         mixes[coat.mix] = tuple(c for c in plan.coats if c.mix == coat.mix)
     return tuple(weighed for mix in sorted(mixes) for weighed in weigh_mix(studio, mixes[mix]))
 
@@ -171,20 +172,23 @@ def as_really_weighed(
 
 
 def amounts_of(studio: Studio, coats: Sequence[tuple[Piece, Coat]]) -> MixAmounts:
-    """Give what coats take that are poured from one mix, planned or not.
-
-    They share product and colours; the first one's are looked at.
-    """
+    """Give what coats take from one mix, planned or not; the first one's colours are theirs."""
     whole = _Whole.of(studio, coats)
     portion = whole.portion()
     a_grams, b_grams = portion["a_grams"], portion["b_grams"]
+    cups = _cups(whole.colours, portion["total_grams"], studio.settings, 0)
     return MixAmounts(
         parts=whole.parts,
         spread_grams=whole.grams,
         total_grams=whole.parts * portion["total_grams"],
         a_grams=None if a_grams is None else whole.parts * a_grams,
         b_grams=None if b_grams is None else whole.parts * b_grams,
-        cups=whole.parts * len(whole.colours) if portion["total_grams"] else 0,
+        cups=whole.parts * len(cups),
+        colourants=tuple(
+            (cup.colourant, whole.parts * cup.colourant_grams)
+            for cup in cups
+            if cup.colourant_grams > 0.0
+        ),
     )
 
 
@@ -257,11 +261,11 @@ def _on_the_scale(
     product: Product, needed: float, step: float
 ) -> tuple[float | None, float | None, float]:
     if product.kind is not ProductKind.TWO_PART or needed <= 0.0:
-        return None, None, _steps_up(needed, step)
+        return None, None, steps_up(needed, step)
     ratio = ratio_by_weight(product)
     # Heat counts more than a coarse scale: no rounding takes a cup over what it may hold.
-    most = max(_steps_down(ratio.parts(product.cup_limit_g).a_grams, step), step)
-    a_grams = min(_steps_up(ratio.parts(needed).a_grams, step), most)
+    most = max(steps_down(ratio.parts(product.cup_limit_g).a_grams, step), step)
+    a_grams = min(steps_up(ratio.parts(needed).a_grams, step), most)
     b_grams = on_steps(ratio.b_for(a_grams), step)
     return a_grams, b_grams, on_steps(a_grams + b_grams, step)
 
@@ -294,16 +298,3 @@ def _cup(number: int, colour: Colour, mix_grams: float, step: float) -> Cup:
         colourant_grams=colourant,
         reads_grams=on_steps(mix_grams + colourant, step),
     )
-
-
-def on_steps(grams: float, step: float) -> float:
-    """Give a mass as the scale shows it: the nearest whole number of its steps, in grams."""
-    return round(round(grams / step) * step, 6)
-
-
-def _steps_down(grams: float, step: float) -> float:
-    return round(math.floor(grams / step + 1e-9) * step, 6)
-
-
-def _steps_up(grams: float, step: float) -> float:
-    return round(math.ceil(grams / step - 1e-9) * step, 6)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, datetime, timedelta
 from typing import Any
 
@@ -12,9 +12,11 @@ from hypothesis import strategies as st
 
 from studio_planner.craft.errors import InvalidEntry, Rulebook
 from studio_planner.craft.orders import Order
+from studio_planner.craft.pigments import Pigment
 from studio_planner.craft.products import Product, ProductKind
 from studio_planner.craft.stock import Lot, LotCount, LotPart, StockRules
 from studio_planner.craft.stock_rules import check_stock
+from studio_planner.science.film_limits import Colourant
 from tests.craft.nouns import broken, resin, utc
 
 NOON = utc(2026, 3, 2, 12)
@@ -38,6 +40,7 @@ class Shelf:
 
     lots: tuple[Lot, ...]
     products: tuple[Product, ...] = (resin(),)
+    pigments: tuple[Pigment, ...] = (Pigment(key="sea", name="Sea", kind=Colourant.MICA),)
     orders: tuple[Order, ...] = (
         Order(key="moon", name="Moon", pieces=("tray",), promised=date(2026, 4, 1)),
     )
@@ -99,6 +102,12 @@ def test_a_first_use_to_come_counts_as_its_opening() -> None:
     assert lot().good_until(10, date(2026, 3, 5)) == date(2026, 3, 15)
 
 
+def test_opening_a_pot_of_colour_does_not_end_its_days() -> None:
+    pot = lot(product="sea", part=LotPart.COLOURANT, opened=date(2026, 3, 2))
+    assert pot.good_until(180) is None
+    assert replace(pot, best_before=date(2028, 3, 1)).good_until(180) == date(2028, 3, 1)
+
+
 def test_nothing_tells_until_when_a_bottle_without_label_and_opening_is_good() -> None:
     assert lot().good_until(180) is None
 
@@ -147,6 +156,12 @@ def test_a_one_part_product_has_no_part_a() -> None:
     said = refused(lot(product="paint"), products=(paint,))
     assert "no part A or B" in said["lot L-17, part"]
     assert not refused(lot(product="paint", part=LotPart.WHOLE), products=(paint,))
+
+
+def test_a_pot_of_colour_needs_a_pigment_of_the_studio() -> None:
+    assert not refused(lot(product="sea", part=LotPart.COLOURANT))
+    said = refused(lot(product="resin", part=LotPart.COLOURANT))
+    assert "there is no pigment 'resin'" in said["lot L-17, product"]
 
 
 def test_a_bottle_is_kept_for_an_order_that_there_is() -> None:

@@ -14,6 +14,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLabel, QPushButton, QScrollArea
 
 from studio_planner.craft.pieces import Colour, StackPattern
+from studio_planner.craft.pigments import Pigment
 from studio_planner.craft.prices import PriceRule
 from studio_planner.craft.stock import LotPart
 from studio_planner.desktop.forms.noun_list import NounList
@@ -24,6 +25,7 @@ from studio_planner.desktop.stock_pages.level_steps import LevelSteps
 from studio_planner.desktop.stock_pages.pigments_section import PigmentsSection
 from studio_planner.desktop.stock_pages.prices_section import PricesSection
 from studio_planner.desktop.theme import LIGHT
+from studio_planner.science.film_limits import Colourant
 from studio_planner.services.editing.changes import Change
 from studio_planner.services.editing.nouns import with_thing
 
@@ -282,6 +284,42 @@ def test_a_pigment_is_entered_changed_and_undone(desk: DeskWindow, page: StockPa
     QTest.mouseClick(section.pigments.remove_button, Qt.MouseButton.LeftButton)
     undo_all(desk)
     assert studio_of(desk) == before
+
+
+def test_a_pigment_is_counted_from_its_first_bottle_on(
+    desk: DeskWindow, page: StockPage
+) -> None:
+    studio = studio_of(desk)
+    piece = next(one for one in studio.pieces if len(one.stack) > 1)
+    sea = Pigment(key="sea", name="Sea", kind=Colourant.PASTE)
+    blue = Colour(name="tide", colourant="Sea", colourant_pct=2)
+    coats = tuple(replace(coat, colours=(blue,)) for coat in piece.stack)
+    painted = with_thing(replace(studio, pigments=(sea,)), replace(piece, stack=coats))
+    desk.changes.make(Change("Paint", lambda _now: painted))
+    page.choose(f"{PIGMENTS}/sea")
+    section = page.section(PIGMENTS)
+    assert isinstance(section, PigmentsSection)
+    assert section.stock.isHidden()
+    press(section, "Count it: enter a bottle")
+    assert page.key == BOTTLES
+    lot = last_lot(desk)
+    assert (lot.product, lot.part, lot.new_g) == ("sea", LotPart.COLOURANT, 50.0)
+    assert "New bottle, Sea" in spoken(page.bottles)
+    page.choose(f"{PIGMENTS}/sea")
+    assert "50.0 g left; the plan takes" in spoken(section)
+    QTest.mouseClick(section.pigments.remove_button, Qt.MouseButton.LeftButton)
+    assert "bottles of it are entered (New bottle)" in desk.notice.words
+    press(section, "Its bottles")
+    assert page.key == BOTTLES
+    assert page.bottles.chosen == lot.key
+    without = replace(painted, lots=())
+    desk.changes.make(Change("Empty the shelf", lambda _now: without))
+    page.choose(f"{PIGMENTS}/sea")
+    assert section.enter.isVisibleTo(section)
+    QTest.mouseClick(section.pigments.remove_button, Qt.MouseButton.LeftButton)
+    assert studio_of(desk).pigments == ()
+    undo_all(desk)
+    assert studio_of(desk) == studio
 
 
 def test_a_pigment_that_is_renamed_is_renamed_in_every_coat_in_one_step(

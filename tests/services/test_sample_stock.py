@@ -9,9 +9,9 @@ import pytest
 
 from studio_planner.craft.errors import InvalidEntry
 from studio_planner.craft.products import ProductKind
+from studio_planner.craft.stock import LotPart
 from studio_planner.services.colour_stuff import kind_called
 from studio_planner.services.costs.order_cost import order_cost
-from studio_planner.services.costs.piece_cost import Lacking
 from studio_planner.services.editing.products import removed_product
 from studio_planner.services.mixing.mix_sheet import mix_sheet, mixes_to_pour
 from studio_planner.services.sample import REFERENCE_DAY, sample_studio
@@ -22,6 +22,7 @@ from tests.services.small_studios import kept, morning, planned_once
 def test_every_product_that_is_weighed_has_bottles_and_all_say_that_they_are_invented() -> None:
     studio = sample_studio(REFERENCE_DAY)
     weighed = {one.key for one in studio.products if one.kind is not ProductKind.LEAF}
+    weighed |= {one.key for one in studio.pigments}
     assert {lot.product for lot in studio.lots} == weighed
     assert all("Invented" in lot.note and lot.price > 0.0 for lot in studio.lots)
     assert all("Invented" in pot.note and pot.price_per_100g > 0.0 for pot in studio.pigments)
@@ -43,12 +44,12 @@ def test_what_was_weighed_came_from_bottles_that_had_it() -> None:
     assert all(row.level.guessed_g == 0.0 for row in stock.lots)
 
 
-def test_one_part_runs_out_late_enough_to_be_ordered_in_time() -> None:
+def test_one_part_and_one_colour_run_out_late_enough_to_be_ordered_in_time() -> None:
     studio = planned_once()
     stock = stock_of(studio, studio.plan, morning(studio))
-    (short,) = (row for row in stock.rows if row.runs_out is not None)
-    assert short.order_by is not None
-    assert short.order_by > REFERENCE_DAY
+    short = [row for row in stock.rows if row.runs_out is not None]
+    assert {row.part is LotPart.COLOURANT for row in short} == {False, True}
+    assert all(row.order_by is not None and row.order_by > REFERENCE_DAY for row in short)
     assert stock.odd  # a set that would not match is there to be seen
 
 
@@ -58,7 +59,7 @@ def test_one_order_was_agreed_on_below_its_floor_price_and_one_above() -> None:
     assert [cost.order for cost in costs if cost.under_floor] == ["birthday"]
     agreed = [cost for cost in costs if cost.agreed is not None and not cost.under_floor]
     assert agreed
-    assert {one.what for cost in costs for one in cost.missing} == {Lacking.LEAF}
+    assert not any(cost.missing for cost in costs)
 
 
 def test_its_mixes_say_how_heavy_colours_sink_and_when_to_pour_them() -> None:

@@ -287,7 +287,7 @@ def full_studio() -> Studio:
                     ),
                 ),
             ),
-            Product(key="leaf", name="Leaf", kind=ProductKind.LEAF, sheet=()),
+            Product(key="leaf", name="Leaf", kind=ProductKind.LEAF, sheet=(), leaf_mm=140, leaf_price=0.3),
         ),
         stock=StockRules(lead_days=5, opened_days=200, reserve_g=120.5),
         prices=Prices(
@@ -317,6 +317,14 @@ def full_studio() -> Studio:
                 kept_for="o1",
                 note="the dented one",
                 counts=(LotCount(at=NOON, left_g=640.5, words="on the scale"),),
+            ),
+            Lot(
+                key="c1",
+                product="sea",
+                part=LotPart.COLOURANT,
+                label="S-3",
+                received=date(2031, 2, 1),
+                new_g=50.0,
             ),
         ),
         pigments=(

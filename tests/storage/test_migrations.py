@@ -45,6 +45,7 @@ FROZEN = {
     "m0004_reminder_tables.py": "b2fb46552bafbda2",
     "m0004_what_happens.py": "5e13babb34987947",
     "m0005_food_contact.py": "06d4c82e1a854c69",
+    "m0006_pots_and_leaf.py": "46f22d2ef97985f9",
 }
 
 NEXT = len(RELEASED) + 1
@@ -79,7 +80,8 @@ def as_of_version_1(studio: Studio) -> Studio:
             for order in studio.orders
         ),
         products=tuple(
-            replace(product, taught=(), viscosity_mpas=None) for product in studio.products
+            replace(product, taught=(), viscosity_mpas=None, leaf_mm=None, leaf_price=0.0)
+            for product in studio.products
         ),
         poured=tuple(replace(pour, batch=None) for pour in studio.poured),
         reminding=Reminding(moved_minutes=30),

@@ -73,14 +73,13 @@ class StockPage(Page):
     def _made(self, key: str) -> Page:
         if key == BOTTLES:
             return BottlesSection(self.desk, self)
-        if key == PIGMENTS:
-            return PigmentsSection(self.desk, self)
         if key == PRICES:
             return PricesSection(self.desk, self)
-        enough = EnoughSection(self.desk, self)
-        enough.bottle_asked.connect(lambda lot: self.choose(f"{BOTTLES}/{lot}"))
-        enough.new_asked.connect(self._enter_bottle)
-        return enough
+        asking = PigmentsSection if key == PIGMENTS else EnoughSection
+        section = asking(self.desk, self)
+        section.bottle_asked.connect(lambda lot: self.choose(f"{BOTTLES}/{lot}"))
+        section.new_asked.connect(self._enter_bottle)
+        return section
 
     def _scrolled(self, section: Page) -> QScrollArea:
         scroll = QScrollArea(self)

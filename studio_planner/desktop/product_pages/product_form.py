@@ -157,6 +157,7 @@ class ProductForm(QWidget):
         self._add_bottles()
         self._add_densities()
         self._add_limits()
+        self._add_leaf()
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.addWidget(self.bottles)
@@ -241,6 +242,18 @@ class ProductForm(QWidget):
             translate("products", "As much as can be spread in its working time."),
         )
 
+    def _add_leaf(self) -> None:
+        self._add(
+            "leaf_mm",
+            self._number(translate("products", "Side of a leaf"), Quantity.LENGTH),
+            translate("products", "So that its area counts in what a piece costs."),
+        )
+        self._add(
+            "leaf_price",
+            NumberField(self._canvas, translate("products", "Price of one leaf")),
+            translate("products", "In your currency: that of a book by its leaves."),
+        )
+
     def _number(self, label: str, quantity: Quantity = Quantity.PLAIN) -> NumberField:
         return NumberField(self._canvas, label, quantity, optional=True)
 
@@ -265,8 +278,9 @@ class ProductForm(QWidget):
         mixed = kind is ProductKind.TWO_PART
         for name in _MIX_ONLY:
             self._cells[name].setVisible(mixed)
-        for name in _POURED_ONLY:
-            self._cells[name].setVisible(kind is not ProductKind.LEAF)
+        leaf = kind is ProductKind.LEAF
+        for name in (*_POURED_ONLY, "leaf_mm", "leaf_price"):
+            self._cells[name].setVisible(leaf == name.startswith("leaf"))
         for name, (of_mix, of_one, reason, reason_of_one) in _words_by_kind().items():
             field, label = self.form.fields[name], of_mix if mixed else of_one
             if field.words != label:

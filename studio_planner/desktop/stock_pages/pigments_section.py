@@ -1,20 +1,22 @@
-"""The pots of colour: the list, and of the chosen one its entry and what is usual of it."""
+"""The pigments: the list, and of the chosen one its entry, its stock and what is usual."""
 
 from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout
 from typing_extensions import override
 
+from studio_planner.craft.stock import LotPart
 from studio_planner.desktop.forms.fields import ChoiceField, NoteField, NumberField, TextField
 from studio_planner.desktop.forms.form import Form
 from studio_planner.desktop.forms.noun_list import NounList
 from studio_planner.desktop.page import Page
 from studio_planner.desktop.stock_pages.list_above import ListAbove
+from studio_planner.desktop.stock_pages.part_row import PartRow
 from studio_planner.desktop.stock_pages.pigment_words import kind_name, usual_line
-from studio_planner.desktop.studio_pages.lines import Line
+from studio_planner.desktop.studio_pages.lines import Line, verb
 from studio_planner.desktop.tongue import counted, translate
 from studio_planner.science.film_limits import Colourant
 from studio_planner.services.editing.bottles import (
@@ -23,11 +25,12 @@ from studio_planner.services.editing.bottles import (
     copied_pigment,
     moved_pigment,
     pigment_with,
+    removed_pigment,
     renamed_in,
     with_changed_pigment,
-    without_pigment,
 )
 from studio_planner.services.editing.changes import Change
+from studio_planner.services.stocks.stock_view import stock_of
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
@@ -44,7 +47,15 @@ _FIELDS = ("name", "kind", "density", "diameter_um", "price_per_100g", "note")
 
 
 class PigmentsSection(Page):
-    """Pigments at the left, the chosen one at the right."""
+    """Pigments at the left, the chosen one at the right.
+
+    Signals:
+        bottle_asked: the key of a bottle that the maker wants to see.
+        new_asked: (pigment, part) of which a bottle is to be entered.
+    """
+
+    bottle_asked = Signal(str)
+    new_asked = Signal(str, object)
 
     def __init__(self, desk: PageDesk, parent: QWidget | None = None) -> None:
         """Lie in the window `desk`, of no studio yet."""
@@ -62,7 +73,13 @@ class PigmentsSection(Page):
         self.form = Form(self.canvas, self._enter, self._inside)
         self.usual = Line(self.canvas, "", self._inside, font="small", colour="quiet")
         self.used = Line(self.canvas, "", self._inside)
+        self.stock = PartRow(self.canvas, self._inside)
+        self.enter = verb(
+            translate("pigments", "Count it: enter a bottle"), self._ask_bottle, self
+        )
         self._lay_out()
+        self.stock.bottle_asked.connect(self.bottle_asked)
+        self.stock.new_asked.connect(self.new_asked)
         self.pigments.chosen.connect(lambda _key: self._show_chosen())
         self.pigments.add_asked.connect(self.add)
         self.pigments.copy_asked.connect(self._copy)
@@ -90,8 +107,11 @@ class PigmentsSection(Page):
         whole = QVBoxLayout(self._inside)
         whole.setContentsMargins(18, 0, 18, 12)
         whole.setSpacing(8)
-        for widget in (self._name, self.used, self.form, self.usual):
+        for widget in (self._name, self.used, self.stock):
             whole.addWidget(widget)
+        whole.addWidget(self.enter, 0, Qt.AlignmentFlag.AlignLeft)
+        whole.addWidget(self.form)
+        whole.addWidget(self.usual)
         whole.addStretch(1)
         scroll = QScrollArea(self)
         scroll.setFrameShape(QFrame.Shape.NoFrame)
@@ -133,6 +153,7 @@ class PigmentsSection(Page):
     def _show_chosen(self) -> None:
         view, pigment = self._view, self._pigment
         self.form.setVisible(pigment is not None)
+        self._show_stock()
         if view is None or pigment is None:
             self.used.say("")
             self.usual.say("")
@@ -158,6 +179,22 @@ class PigmentsSection(Page):
         fresh, self._shown = pigment.key != self._shown, pigment.key
         values = {name: getattr(pigment, name) for name in _FIELDS}
         self.form.show_values(values, view.studio.units, fresh=fresh)
+
+    def _show_stock(self) -> None:
+        """What is there of the chosen pigment; who counts none is offered to begin."""
+        view, pigment = self._view, self._pigment
+        stock = None if view is None else stock_of(view.studio, view.plan, view.now)
+        wanted = None if pigment is None else (pigment.key, LotPart.COLOURANT)
+        rows = () if stock is None else stock.rows
+        row = next((one for one in rows if (one.product, one.part) == wanted), None)
+        self.stock.setVisible(row is not None)
+        self.enter.setVisible(pigment is not None and row is None)
+        if view is not None and stock is not None and row is not None:
+            self.stock.show_row(view, stock, row, 1)
+            self.stock.steps.hide()
+
+    def _ask_bottle(self) -> None:
+        self.new_asked.emit(self.pigments.current_key, LotPart.COLOURANT)
 
     def _enter(self, name: str, values: Mapping[str, Any]) -> None:
         view, pigment = self._view, self._pigment
@@ -192,10 +229,7 @@ class PigmentsSection(Page):
     def _remove(self) -> None:
         pigment = self._pigment
         if pigment is not None:
-            words = translate("pigments", "Remove {name}").format(name=pigment.name)
-            self.desk.changes.attempt(
-                Change(words, lambda studio: without_pigment(studio, pigment.key))
-            )
+            self.desk.changes.attempt(removed_pigment(pigment))
 
     def _move(self, key: str, to: int) -> None:
         words = translate("pigments", "Move a pigment")

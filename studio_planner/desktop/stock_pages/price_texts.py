@@ -72,6 +72,15 @@ def cost_figures() -> tuple[Figure, ...]:
             money=True,
         ),
         Figure(
+            "leaf_waste_pct",
+            translate("prices", "Leaf that overlaps or tears"),
+            translate(
+                "prices",
+                "On top of the area that is laid; ten to thirty per cent are common practice.",
+            ),
+            Quantity.PER_CENT,
+        ),
+        Figure(
             "overhead_pct",
             translate("prices", "Overhead"),
             translate("prices", "On materials or on hours, whichever cost more."),

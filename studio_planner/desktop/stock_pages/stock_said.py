@@ -30,8 +30,8 @@ _STEPS = {MassUnit.GRAM: 0.1, MassUnit.OUNCE: 0.001}
 
 
 def letter_of(part: LotPart) -> str:
-    """The letter on a bottle; none for what is not mixed."""
-    return "" if part is LotPart.WHOLE else str(part)
+    """The letter on a bottle; none for what is not mixed of two."""
+    return str(part) if part in {LotPart.A, LotPart.B} else ""
 
 
 def left_line(studio: Studio, row: StockRow) -> str:

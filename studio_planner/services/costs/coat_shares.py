@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from studio_planner.services.weighing import amounts_of
 
 if TYPE_CHECKING:
-    from collections.abc import Mapping
+    from collections.abc import Iterable, Mapping
 
     from studio_planner.craft.pieces import Coat, Piece
     from studio_planner.craft.plans import Plan
@@ -61,7 +61,7 @@ def _share(
         coat=coat.key,
         product=coat.product,
         grams={part: grams * share for part, grams in amounts.by_part},
-        colourants=_colourants(coat, amounts.total_grams * share),
+        colourants=_added_up((words, share * grams) for words, grams in amounts.colourants),
         mixes=amounts.parts * share,
         set_up_minutes=set_up * share,
     )
@@ -79,10 +79,8 @@ def _together(
     return [(one, one.coat(key)) for one, key in found]
 
 
-def _colourants(coat: Coat, mix_grams: float) -> dict[str, float]:
+def _added_up(weighed: Iterable[tuple[str, float]]) -> dict[str, float]:
     found: dict[str, float] = {}
-    for colour in coat.colours:
-        grams = mix_grams * colour.share_pct / 100.0 * colour.colourant_pct / 100.0
-        if grams > 0.0:
-            found[colour.colourant] = found.get(colour.colourant, 0.0) + grams
+    for words, grams in weighed:
+        found[words] = found.get(words, 0.0) + grams
     return found

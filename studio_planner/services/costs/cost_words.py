@@ -18,6 +18,7 @@ if TYPE_CHECKING:
 _KINDS = {
     CostKind.MIX: marked("costs", "mix"),
     CostKind.COLOURANTS: marked("costs", "colourants"),
+    CostKind.LEAF: marked("costs", "leaf"),
     CostKind.BLANK: marked("costs", "blank"),
     CostKind.CONSUMABLES: marked("costs", "consumables"),
     CostKind.WAGES: marked("costs", "attended time"),
@@ -74,8 +75,7 @@ def _missing_said(studio: Studio, missing: Missing) -> str:
     if missing.what is Lacking.LEAF or missing.part is None:
         return translate(
             "costs",
-            "{name} costs nothing in this sum: it is laid by the sheet, not weighed. Enter the "
-            "price of its sheets with that of the blank.",
+            "{name} is not in it: enter the side and the price of one leaf under Products.",
         ).format(name=studio.product(missing.name).name)
     return translate("costs", "{stuff} is not in it: enter a bottle with its price.").format(
         stuff=stuff_said(studio, missing.name, missing.part)

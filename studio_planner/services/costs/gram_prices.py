@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from studio_planner.services.colour_stuff import kind_called
+from studio_planner.craft.stock import LotPart
+from studio_planner.services.colour_stuff import kind_called, pigment_called
 from studio_planner.services.stocks.levels import lot_levels
 
 if TYPE_CHECKING:
-    from studio_planner.craft.stock import LotPart
+    from studio_planner.craft.pigments import Pigment
     from studio_planner.craft.studio import Studio
 
 
@@ -35,16 +36,21 @@ class GramPrices:
     def of_colourant(self, words: str) -> float | None:
         """What a gram of a colourant costs; None where no pigment with a price serves.
 
-        A colour that names only a kind, such as "mica", costs the mean of the studio's pigments
-        of that kind.
+        Its pots count before the price of 100 g in its entry. A colour that names only a kind,
+        such as "mica", costs the mean of the studio's pigments of that kind.
         """
-        priced = [one for one in self._studio.pigments if one.price_per_100g > 0.0]
-        meant = [one for one in priced if one.called(words)] or [
-            one for one in priced if one.kind is kind_called(words)
-        ]
-        if not meant:
-            return None
-        return sum(one.price_per_100g for one in meant) / len(meant) / 100.0
+        pigments = self._studio.pigments
+        named = pigment_called(words, pigments)
+        price = None if named is None else self._of_pigment(named)
+        if price is not None:
+            return price
+        alike = (self._of_pigment(one) for one in pigments if one.kind is kind_called(words))
+        prices = [one for one in alike if one is not None]
+        return sum(prices) / len(prices) if prices else None
+
+    def _of_pigment(self, pigment: Pigment) -> float | None:
+        of_pots = self.of_part(pigment.key, LotPart.COLOURANT)
+        return of_pots or pigment.price_per_100g / 100.0 or None
 
     def _mean(self, product: str, part: LotPart) -> float | None:
         priced = [

@@ -1,4 +1,4 @@
-"""What a piece costs: grams, colourants, blank, consumables, attended minutes, overhead, scrap.
+"""What a piece costs: grams, colourants, leaf, blank, consumables, hours, overhead, scrap.
 
     cost = (materials + consumables + wages + overhead) / (1 - scrap)
 
@@ -14,9 +14,9 @@ from enum import StrEnum
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.pieces import Joint
-from studio_planner.craft.products import ProductKind
 from studio_planner.services.costs.coat_shares import CoatShare, shares_of
 from studio_planner.services.costs.gram_prices import GramPrices
+from studio_planner.services.costs.leaf_cost import leaf_coats, leaf_price
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
@@ -32,6 +32,7 @@ class CostKind(StrEnum):
 
     MIX = "mix"
     COLOURANTS = "colourants"
+    LEAF = "leaf"
     BLANK = "blank"
     CONSUMABLES = "consumables"
     WAGES = "wages"
@@ -128,15 +129,17 @@ def piece_cost(
     """
     gram_prices = prices or GramPrices(studio)
     shares = shares_of(studio, plan, piece, _sharing(studio, piece, way))
-    missing = _missing(studio, piece)
+    missing = {Missing(Lacking.WAGE)} if studio.prices.hourly_wage <= 0.0 else set()
     mix = sum(_mix_price(share, gram_prices, missing) for share in shares)
     colourants = sum(_colour_price(share, gram_prices, missing) for share in shares)
+    leaf = _leaf_price(studio, piece, missing)
     scuffed = scuffed_coats(plan, piece.key) if way.scuffed is None else way.scuffed
     minutes = _minutes(studio, piece, shares, len(scuffed))
     wages = studio.prices.wage(sum(minutes.values())) * (1.0 + (way.rush_pct or 0.0) / 100.0)
     amounts = {
         CostKind.MIX: mix,
         CostKind.COLOURANTS: colourants,
+        CostKind.LEAF: leaf,
         CostKind.BLANK: piece.blank_price * piece.count,
         CostKind.CONSUMABLES: _consumables(studio, piece, shares),
         CostKind.WAGES: wages,
@@ -155,16 +158,6 @@ def _sharing(studio: Studio, piece: Piece, way: Way) -> frozenset[str] | None:
         return None
     order = studio.order_of(piece.key)
     return frozenset({piece.key} if order is None else order.pieces)
-
-
-def _missing(studio: Studio, piece: Piece) -> set[Missing]:
-    """What is missing whatever the mixes: a wage, and leaf, which is not weighed."""
-    leaf = {
-        Missing(Lacking.LEAF, coat.product)
-        for coat in piece.stack
-        if studio.product(coat.product).kind is ProductKind.LEAF
-    }
-    return leaf | ({Missing(Lacking.WAGE)} if studio.prices.hourly_wage <= 0.0 else set())
 
 
 def scuffed_coats(plan: Plan | None, piece: str) -> frozenset[str]:
@@ -209,6 +202,17 @@ def _colour_price(share: CoatShare, prices: GramPrices, missing: set[Missing]) -
             missing.add(Missing(Lacking.COLOURANT_PRICE, colourant))
         else:
             total += grams * price
+    return total
+
+
+def _leaf_price(studio: Studio, piece: Piece, missing: set[Missing]) -> float:
+    total = 0.0
+    for coat in leaf_coats(studio, piece):
+        price = leaf_price(studio, piece, coat)
+        if price is None:
+            missing.add(Missing(Lacking.LEAF, coat.product))
+        else:
+            total += price
     return total
 
 

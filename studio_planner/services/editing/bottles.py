@@ -1,10 +1,11 @@
-"""Entering, counting and removing bottles, and the pots of colour beside them."""
+"""Entering, counting and removing bottles, pots of colour, and the pigments in them."""
 
 from __future__ import annotations
 
 from dataclasses import replace
 from typing import TYPE_CHECKING, Protocol, TypeVar
 
+from studio_planner.craft.errors import BrokenRule, InvalidEntry
 from studio_planner.craft.pigments import Pigment
 from studio_planner.craft.products import ProductKind
 from studio_planner.craft.stock import Lot, LotCount, LotPart
@@ -20,8 +21,8 @@ if TYPE_CHECKING:
     from studio_planner.craft.pieces import Coat
     from studio_planner.craft.studio import Studio
 
-_NEW_GRAMS = 1000.0
-"""What a new bottle holds until the maker says better."""
+_NEW_GRAMS, _NEW_POT_GRAMS = 1000.0, 50.0
+"""What a new bottle, and a new pot of colour, holds until the maker says better."""
 
 _FIELDS = ("label", "received", "new_g", "price", "opened", "best_before", "kept_for", "note")
 
@@ -35,13 +36,14 @@ _KeyedT = TypeVar("_KeyedT", bound=_Keyed)
 
 
 def parts_in_bottles(studio: Studio) -> tuple[tuple[str, LotPart], ...]:
-    """What can be in a bottle: both parts of a mix, a primer, a size; leaf is in none."""
+    """What can be in one: both parts of a mix, a primer, a size, a pigment; leaf is in none."""
     found: list[tuple[str, LotPart]] = []
     for product in studio.products:
         if product.kind is ProductKind.TWO_PART:
             found += [(product.key, LotPart.A), (product.key, LotPart.B)]
         elif product.kind is not ProductKind.LEAF:
             found.append((product.key, LotPart.WHOLE))
+    found += [(pigment.key, LotPart.COLOURANT) for pigment in studio.pigments]
     return tuple(found)
 
 
@@ -56,7 +58,7 @@ def new_bottle(studio: Studio, stuff: tuple[str, LotPart], label: str, received:
         part=part,
         label=label,
         received=received,
-        new_g=_NEW_GRAMS,
+        new_g=_NEW_POT_GRAMS if part is LotPart.COLOURANT else _NEW_GRAMS,
     )
 
 
@@ -118,7 +120,7 @@ def without_count(lot: Lot, at: datetime) -> Lot:
 
 
 def added_pigment(name: str) -> Change:
-    """Add a pot of paste, to be filled in."""
+    """Add a pigment, to be filled in."""
 
     def make(studio: Studio) -> Studio:
         own = free_name((one.name for one in studio.pigments), name)
@@ -129,7 +131,7 @@ def added_pigment(name: str) -> Change:
 
 
 def copied_pigment(pigment: Pigment) -> Change:
-    """Add a copy of a pot of colour under a free name."""
+    """Add a copy of a pigment under a free name."""
 
     def make(studio: Studio) -> Studio:
         name = free_name((one.name for one in studio.pigments), pigment.name)
@@ -140,12 +142,12 @@ def copied_pigment(pigment: Pigment) -> Change:
 
 
 def pigment_with(pigment: Pigment, values: Mapping[str, object]) -> Pigment:
-    """The pot of colour as a form says it; InvalidEntry with every rule that it breaks."""
+    """The pigment as a form says it; InvalidEntry with every rule that it breaks."""
     return replace(pigment, **values)  # type: ignore[arg-type]
 
 
 def with_pigment(studio: Studio, pigment: Pigment) -> Studio:
-    """Put a pot of colour in the place of the one with its key, or at the end."""
+    """Put a pigment in the place of the one with its key, or at the end."""
     return replace(studio, pigments=_put(studio.pigments, pigment))
 
 
@@ -159,7 +161,7 @@ def renamed_in(studio: Studio, old: Pigment, new: Pigment) -> int:
 
 
 def with_changed_pigment(studio: Studio, new: Pigment) -> Studio:
-    """Put a pot of colour in its place; colours that have its name get its new one.
+    """Put a pigment in its place; colours that have its name get its new one.
 
     What was weighed stays in the log under the name that it had then.
     """
@@ -198,18 +200,31 @@ def _renamed(coat: Coat, old: Pigment, new: Pigment) -> Coat:
     )
 
 
-def without_pigment(studio: Studio, key: str) -> Studio:
-    """Take a pot of colour out; colours that name it keep its name."""
-    return replace(studio, pigments=tuple(one for one in studio.pigments if one.key != key))
+def removed_pigment(pigment: Pigment) -> Change:
+    """Take a pigment out; colours keep its name. InvalidEntry while bottles hold it."""
+
+    def make(studio: Studio) -> Studio:
+        stuff = (pigment.key, LotPart.COLOURANT)
+        labels = [lot.label for lot in studio.lots if (lot.product, lot.part) == stuff]
+        if labels:
+            said = translate(
+                "stock",
+                "bottles of it are entered ({labels}); remove them under Bottles first.",
+            ).format(labels=", ".join(labels))
+            raise InvalidEntry(pigment.name, [BrokenRule("pigment", said)])
+        rest = tuple(one for one in studio.pigments if one.key != pigment.key)
+        return replace(studio, pigments=rest)
+
+    return Change(translate("pigments", "Remove {name}").format(name=pigment.name), make)
 
 
 def moved_pigment(studio: Studio, key: str, to: int) -> Studio:
-    """Move a pot of colour to another position."""
+    """Move a pigment to another position."""
     return replace(studio, pigments=_moved(studio.pigments, key, to))
 
 
 def coats_with(studio: Studio, pigment: Pigment) -> tuple[str, ...]:
-    """The names of the pieces that have a colour of a pot."""
+    """The names of the pieces that have a colour of a pigment."""
     return tuple(
         piece.name
         for piece in studio.pieces

@@ -128,8 +128,10 @@ def _plain_place(place: Place) -> Place:
 
 @lru_cache(maxsize=_PRODUCTS)
 def _plain_product(product: Product) -> Product:
-    plain = product.viscosity_mpas is None
-    return product if plain else replace(product, viscosity_mpas=None)
+    unplanned = (product.viscosity_mpas, product.leaf_mm, product.leaf_price)
+    if unplanned == (None, None, 0.0):
+        return product
+    return replace(product, viscosity_mpas=None, leaf_mm=None, leaf_price=0.0)
 
 
 def _plain_piece(piece: Piece) -> Piece:

@@ -117,7 +117,7 @@ def values_of(product: Product) -> dict[str, object]:
     plain = (
         "name", "kind", "density_a", "density_b", "density", "minimum_celsius",
         "maximum_celsius", "humidity_limit_pct", "depth_limit_mm", "cup_limit_g", "mix_limit_g",
-        "viscosity_mpas",
+        "viscosity_mpas", "leaf_mm", "leaf_price",
     )  # fmt: skip
     parts = {"ratio_a": ratio.a, "ratio_b": ratio.b, "ratio_by": ratio.by}
     return {name: getattr(product, name) for name in plain} | parts

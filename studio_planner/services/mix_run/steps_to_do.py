@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from studio_planner.services.mix_run.stand import Do, RunStep
 from studio_planner.services.mixing.cup_plan import portion_time
 from studio_planner.services.mixing.scale_steps import ScaleStep, ScaleWork, scale_steps
-from studio_planner.services.weighing import on_steps
+from studio_planner.services.whole_steps import on_steps
 
 if TYPE_CHECKING:
     from collections.abc import Iterator

@@ -14,7 +14,8 @@ from studio_planner.services.mixing.at_the_scale import (
     with_real_parts,
 )
 from studio_planner.services.mixing.scale_steps import ScaleWork
-from studio_planner.services.weighing import as_really_weighed, on_steps, weigh_mix
+from studio_planner.services.weighing import as_really_weighed, weigh_mix
+from studio_planner.services.whole_steps import on_steps
 
 if TYPE_CHECKING:
     from studio_planner.craft.studio import Studio

@@ -15,7 +15,8 @@ from studio_planner.craft.amounts import ratio_by_weight
 from studio_planner.craft.tongue import translate
 from studio_planner.science.mix_ratio import MassError, Parts, a_to_add, hardener_error
 from studio_planner.services.amount_words import grams_said, percent_said
-from studio_planner.services.weighing import as_really_weighed, on_steps
+from studio_planner.services.weighing import as_really_weighed
+from studio_planner.services.whole_steps import on_steps
 
 if TYPE_CHECKING:
     from studio_planner.craft.studio import Studio

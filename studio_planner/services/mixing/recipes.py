@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from studio_planner.services.colour_stuff import ColourStuff, light_first, stuff_of
-from studio_planner.services.weighing import on_steps
+from studio_planner.services.whole_steps import on_steps
 
 if TYPE_CHECKING:
     from datetime import datetime

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 from typing import TYPE_CHECKING
 
-from studio_planner.services.weighing import on_steps
+from studio_planner.services.whole_steps import on_steps
 
 if TYPE_CHECKING:
     from collections.abc import Iterator

@@ -31,6 +31,7 @@ from studio_planner.services.stocks.stock_words import stuff_said
 if TYPE_CHECKING:
     from datetime import date
 
+    from studio_planner.craft.stock import Lot
     from studio_planner.craft.studio import Studio
     from studio_planner.services.desk import DeskView
     from studio_planner.services.stocks.running_out import StockRow
@@ -61,11 +62,11 @@ def _rows(studio: Studio, stock: Stock, today: date) -> Table:
     return Table(
         title=translate("paper", "What is left, and what the plan takes"),
         columns=(
-            Column(head="", share=0.28),
-            Column(head=translate("paper", "left"), share=0.14, right=True),
-            Column(head=translate("paper", "plan takes"), share=0.14, right=True),
-            Column(head=translate("paper", "left after"), share=0.14, right=True),
-            Column(head=translate("paper", "runs out"), share=0.16),
+            Column(head="", share=0.31),
+            Column(head=translate("paper", "left"), share=0.12, right=True),
+            Column(head=translate("paper", "plan takes"), share=0.13, right=True),
+            Column(head=translate("paper", "left after"), share=0.12, right=True),
+            Column(head=translate("paper", "runs out"), share=0.18),
             Column(head=translate("paper", "order by"), share=0.14),
         ),
         rows=tuple(_row(studio, row, today) for row in stock.rows),
@@ -98,39 +99,54 @@ def _bottles(studio: Studio, stock: Stock) -> list[Part]:
     """A table of bottles for each product that has any, so that a page breaks between them."""
     parts = []
     for product in studio.products:
-        own = [row for row in stock.lots if row.lot.product == product.key]
+        own = [
+            row
+            for row in stock.lots
+            if row.lot.product == product.key and row.lot.part is not LotPart.COLOURANT
+        ]
         if own:
-            two = product.kind is ProductKind.TWO_PART
-            parts.append(Part(blocks=(_lots(studio, product.name, own, two_part=two),)))
+            title = translate("paper", "Bottles of {product}").format(product=product.name)
+            part = translate("paper", "part") if product.kind is ProductKind.TWO_PART else ""
+            parts.append(Part(blocks=(_lots(studio, title, part, own),)))
+    pigments = [row for row in stock.lots if row.lot.part is LotPart.COLOURANT]
+    if pigments:
+        title, what = translate("paper", "Pigments"), translate("paper", "pigment")
+        parts.append(Part(blocks=(_lots(studio, title, what, pigments),)))
     return parts
 
 
-def _lots(studio: Studio, name: str, rows: list[LotRow], *, two_part: bool) -> Table:
-    part = translate("paper", "part") if two_part else ""
+def _lots(studio: Studio, title: str, what: str, rows: list[LotRow]) -> Table:
+    """Bottles with what is in each, headed `what`: a part, or the pigment."""
     return Table(
-        title=translate("paper", "Bottles of {product}").format(product=name),
+        title=title,
         columns=(
-            Column(head=translate("paper", "lot"), share=0.22),
-            Column(head=part, share=0.08),
-            Column(head=translate("paper", "left"), share=0.14, right=True),
-            Column(head=translate("paper", "free"), share=0.14, right=True),
+            Column(head=translate("paper", "lot"), share=0.16),
+            Column(head=what, share=0.2),
+            Column(head=translate("paper", "left"), share=0.13, right=True),
+            Column(head=translate("paper", "free"), share=0.13, right=True),
             Column(head=translate("paper", "good until"), share=0.18),
-            Column(head=translate("paper", "counted"), share=0.24, write=True),
+            Column(head=translate("paper", "counted"), share=0.2, write=True),
         ),
         rows=tuple(_lot(studio, row) for row in rows),
     )
 
 
 def _lot(studio: Studio, row: LotRow) -> Row:
-    part = "" if row.lot.part is LotPart.WHOLE else str(row.lot.part)
     good = "" if row.good_until is None else long_date_said(row.good_until)
     return Row(
         cells=(
             row.lot.label,
-            part,
+            _what(studio, row.lot),
             grams_said(row.level.left_g, studio.units),
             grams_said(row.free_g, studio.units),
             good,
             "",
         )
     )
+
+
+def _what(studio: Studio, lot: Lot) -> str:
+    if lot.part is LotPart.WHOLE:
+        return ""
+    colour = lot.part is LotPart.COLOURANT
+    return stuff_said(studio, lot.product, lot.part) if colour else str(lot.part)

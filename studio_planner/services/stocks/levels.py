@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.products import ProductKind
 from studio_planner.craft.stock import LotPart
+from studio_planner.services.colour_stuff import pigment_called
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -21,6 +22,8 @@ if TYPE_CHECKING:
 class Level:
     """What is left in a bottle, in grams.
 
+    Nobody notes from which pot a colourant was weighed: it comes from the one in use, and that
+    is no guess worth a word.
     `guessed_g` of what was taken from it was weighed without its lot being noted: it is taken
     as from the bottle that was in use. Where more was weighed than it held, `left_g` is 0 and
     `lacking_g` says by how much the book is wrong: the bottle has to be counted.
@@ -63,7 +66,7 @@ def lot_levels(studio: Studio) -> tuple[tuple[Level, ...], tuple[Unplaced, ...]]
             unplaced[key] = unplaced.get(key, 0.0) + weighing.grams
             continue
         taken[lot.key].append((weighing.at, weighing.grams))
-        if named is None:
+        if named is None and weighing.part is not LotPart.COLOURANT:
             guessed[lot.key] = guessed.get(lot.key, 0.0) + weighing.grams
     levels = tuple(
         _level(lot, lot.left_g(taken[lot.key]), guessed.get(lot.key, 0.0))
@@ -88,12 +91,17 @@ def _level(lot: Lot, left: float, guessed: float) -> Level:
 
 def _weighings(studio: Studio) -> Iterator[_Weighing]:
     kinds = {product.key: product.kind for product in studio.products}
+    counted = {lot.product for lot in studio.lots if lot.part is LotPart.COLOURANT}
     for mix in studio.standing_mixes:
         if kinds.get(mix.product) is ProductKind.TWO_PART:
             yield _Weighing(mix.at, mix.product, LotPart.A, mix.a_grams, mix.lot_a)
             yield _Weighing(mix.at, mix.product, LotPart.B, mix.b_grams, mix.lot_b)
         else:
             yield _Weighing(mix.at, mix.product, LotPart.WHOLE, mix.a_grams, mix.lot_a)
+        for used in mix.colourants:
+            pigment = pigment_called(used.name, studio.pigments)
+            if pigment is not None and pigment.key in counted:
+                yield _Weighing(mix.at, pigment.key, LotPart.COLOURANT, used.grams, "")
 
 
 def _fits(lot: Lot, weighing: _Weighing) -> bool:

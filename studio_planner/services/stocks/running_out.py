@@ -6,10 +6,11 @@ from dataclasses import dataclass, replace
 from datetime import timedelta
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.stock import LotPart
+
 if TYPE_CHECKING:
     from datetime import date
 
-    from studio_planner.craft.stock import LotPart
     from studio_planner.craft.studio import Studio
     from studio_planner.services.stocks.drawing import Drawing
     from studio_planner.services.stocks.levels import Level
@@ -76,22 +77,27 @@ class Book:
 def stock_rows(studio: Studio, book: Book, today: date) -> tuple[StockRow, ...]:
     """Give a row for each part of each product that is there or planned, as products come.
 
+    Pigments follow them.
     What is past its day counts as there: the warnings on shelf life tell of it.
     """
     keys = {_key(use) for use in book.uses} | {
         (level.lot.product, level.lot.part) for level in book.levels
     }
-    order = {product.key: number for number, product in enumerate(studio.products)}
-    return tuple(
-        _row(studio, key, book.of(key), today)
-        for key in sorted(keys, key=lambda one: (order[one[0]], one[1]))
-    )
+    products = {product.key: number for number, product in enumerate(studio.products)}
+    pigments = {pigment.key: number for number, pigment in enumerate(studio.pigments)}
+
+    def place(key: tuple[str, LotPart]) -> tuple[bool, int, LotPart]:
+        stuff, part = key
+        colour = part is LotPart.COLOURANT
+        return colour, (pigments if colour else products)[stuff], part
+
+    return tuple(_row(studio, key, book.of(key), today) for key in sorted(keys, key=place))
 
 
 def _row(studio: Studio, key: tuple[str, LotPart], own: Book, today: date) -> StockRow:
     shorts = own.drawing.shorts
     runs_out = min((short.use for short in shorts), key=_comes, default=None)
-    under = _under_reserve(studio, own)
+    under = None if key[1] is LotPart.COLOURANT else _under_reserve(studio, own)
     first = min((use for use in (runs_out, under) if use is not None), key=_comes, default=None)
     return StockRow(
         product=key[0],

@@ -25,7 +25,9 @@ _SOON_DAYS, _WORTH_A_WORD_G = 14, 20.0
 
 
 def stuff_said(studio: Studio, product: str, part: LotPart) -> str:
-    """A product's part by name: "Tarn, part A", or only the product's name."""
+    """A product's part by name: "Tarn, part A", or only the product's or pigment's name."""
+    if part is LotPart.COLOURANT:
+        return next(one.name for one in studio.pigments if one.key == product)
     name = studio.product(product).name
     if part is LotPart.WHOLE:
         return name

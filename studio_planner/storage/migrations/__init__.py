@@ -21,6 +21,7 @@ from studio_planner.storage.migrations.m0002_worth_of_a_plan import worth_of_a_p
 from studio_planner.storage.migrations.m0003_what_a_maker_enters import what_a_maker_enters
 from studio_planner.storage.migrations.m0004_what_happens import what_happens
 from studio_planner.storage.migrations.m0005_food_contact import food_contact
+from studio_planner.storage.migrations.m0006_pots_and_leaf import pots_and_leaf
 
 Migration = Callable[[Connection], None]
 """One step; its docstring's first line says what it does."""
@@ -31,5 +32,6 @@ RELEASED: tuple[Migration, ...] = (
     what_a_maker_enters,
     what_happens,
     food_contact,
+    pots_and_leaf,
 )
 """All steps in order; the version of a file is the number of steps it has been through."""

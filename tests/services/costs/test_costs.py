@@ -115,7 +115,7 @@ def test_overhead_goes_on_materials_or_on_hours_whichever_are_dearer() -> None:
 
 
 def test_colourants_cost_by_the_gram() -> None:
-    """By hand: 3 % of half a mix at 20 for 100 g."""
+    """By hand: 3 % of half a mix at 20 for 100 g, in whole steps of the scale."""
     colours = (
         Colour(name="white", share_pct=50, colourant="snow", colourant_pct=3),
         Colour(name="clear", share_pct=50),
@@ -124,9 +124,11 @@ def test_colourants_cost_by_the_gram() -> None:
     snow = Pigment(key="p1", name="Snow", kind=Colourant.PASTE, price_per_100g=20.0)
     studio = replace(studio, pigments=(snow,), prices=RULES)
     cost = piece_cost(studio, None, studio.piece("one"))
-    assert cost.amounts[CostKind.COLOURANTS] == pytest.approx(
-        cost.grams * 0.5 * 0.03 * 0.2, rel=1e-6
-    )
+    assert cost.grams * 0.5 * 0.03 == pytest.approx(2.1, abs=0.01)
+    assert cost.amounts[CostKind.COLOURANTS] == pytest.approx(2.1 * 0.2, rel=1e-6)
+    pot = lot("s1", LotPart.COLOURANT, 50.0, product="p1", price=15.0)
+    potted = piece_cost(replace(studio, lots=(pot,)), None, studio.piece("one"))
+    assert potted.amounts[CostKind.COLOURANTS] == pytest.approx(2.1 * 0.3, rel=1e-6)
     free = replace(snow, price_per_100g=0.0)
     unpriced = piece_cost(replace(studio, pigments=(free,)), None, studio.piece("one"))
     assert Missing(Lacking.COLOURANT_PRICE, "snow") in unpriced.missing
@@ -195,8 +197,28 @@ def test_every_sentence_on_what_is_missing_says_what_to_enter() -> None:
         Missing(Lacking.LEAF, "ember"),
     )
     assert all("enter" in one.lower() for one in missing_said(sample, missing))
-    fern = next(piece for piece in sample.pieces if piece.key == "copper-fern")
-    assert Missing(Lacking.LEAF, "ember") in piece_cost(sample, None, fern).missing
+
+
+@pytest.mark.parametrize("lacking", [{"leaf_mm": None}, {"leaf_price": 0.0}])
+def test_leaf_without_a_size_or_a_price_is_not_in_the_sum_and_is_missing(
+    lacking: dict[str, float | None],
+) -> None:
+    sample = sample_studio(DAY)
+    products = tuple(
+        replace(one, **lacking) if one.key == "ember" else one  # type: ignore[arg-type]
+        for one in sample.products
+    )
+    cost = piece_cost(replace(sample, products=products), None, sample.piece("copper-fern"))
+    assert Missing(Lacking.LEAF, "ember") in cost.missing
+    assert cost.amounts[CostKind.LEAF] == 0.0
+
+
+def test_leaf_costs_by_its_area_with_what_overlaps_and_tears() -> None:
+    """By hand: 240 cm² and a fifth on top are 1.469 leaves of 14 cm at 0.38."""
+    sample = sample_studio(DAY)
+    cost = piece_cost(sample, None, sample.piece("copper-fern"))
+    assert cost.amounts[CostKind.LEAF] == pytest.approx(1.4694 * 0.38, rel=1e-4)
+    assert not cost.missing
 
 
 def test_a_one_part_product_is_priced_whole() -> None:

@@ -10,8 +10,12 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from studio_planner.craft.mixes import WeighedColour
+from studio_planner.craft.pieces import Colour
+from studio_planner.craft.pigments import Pigment
 from studio_planner.craft.products import ProductKind
-from studio_planner.craft.stock import LotCount, LotPart, StockRules
+from studio_planner.craft.stock import Lot, LotCount, LotPart, StockRules
+from studio_planner.science.film_limits import Colourant
 from studio_planner.services.stocks.drawing import drawn
 from studio_planner.services.stocks.levels import lot_levels
 from studio_planner.services.stocks.matched import one_lot
@@ -19,10 +23,18 @@ from studio_planner.services.stocks.stock_view import Stock, stock_of
 from studio_planner.services.stocks.stock_words import stuff_said
 from studio_planner.services.stocks.using import planned_uses
 from studio_planner.services.weighing import weigh
-from tests.services.mixing.bench_mixes import FLOOD, START, bench
+from tests.services.mixing.bench_mixes import (
+    FLOOD,
+    START,
+    bench,
+    coasters,
+    flood_coat,
+    plan_of,
+)
 from tests.services.stocks.bottles import NOW, TODAY, lot, nightly, sets, stocked, weighed
 
 if TYPE_CHECKING:
+    from studio_planner.craft.studio import Studio
     from studio_planner.services.stocks.running_out import StockRow
 
 A, B = LotPart.A, LotPart.B
@@ -325,3 +337,83 @@ def test_what_is_not_mixed_is_weighed_from_its_whole_bottle() -> None:
     used = weighed(studio, 100.0, lot_a="w")
     assert lot_levels(used)[0][0].left_g == 900.0
     assert stuff_said(studio, "flood", LotPart.WHOLE) == "Invented flood"
+
+
+BLUE = Colour(name="sky", share_pct=60, colourant="Sea blue", colourant_pct=3)
+PEARL = Colour(name="pearl", share_pct=40, colourant="pearl", colourant_pct=2)
+SEA = Pigment(key="sea", name="Sea blue", kind=Colourant.PASTE)
+
+
+def coloured(*pots: Lot, pigments: tuple[Pigment, ...] = (SEA,)) -> Studio:
+    """Two sets in blue and pearl, one a night."""
+    studio = bench(*(coasters(name, 6, flood_coat((BLUE, PEARL))) for name in ("one", "two")))
+    return replace(studio, pigments=pigments, lots=pots, plan=plan_of(*nightly("one", "two")))
+
+
+def pot(key: str, grams: float, **entries: object) -> Lot:
+    return lot(key, LotPart.COLOURANT, grams, **({"product": "sea"} | entries))
+
+
+def test_the_plan_takes_of_a_colour_what_its_cups_will_be_weighed_with() -> None:
+    studio = coloured(pot("p1", 50.0))
+    assert studio.plan is not None
+    cups = [
+        cup.colourant_grams
+        for portion in weigh(studio, studio.plan, [1, 2])
+        for cup in portion.cups
+        if cup.colourant == "Sea blue"
+    ]
+    (blue,) = (one for one in stock_of(studio, studio.plan, NOW).rows if one.product == "sea")
+    assert sum(cups) > 0.0
+    assert blue.planned_g == pytest.approx(sum(cups))
+    assert blue.after_g == pytest.approx(50.0 - sum(cups))
+
+
+def test_a_colour_that_runs_out_says_at_which_pour_and_by_when_to_order() -> None:
+    whole = stock_of(coloured(pot("p1", 50.0)), coloured().plan, NOW).rows[-1].planned_g
+    studio = coloured(pot("p1", 0.75 * whole, label="SB-1"))
+    studio = replace(studio, stock=StockRules(reserve_g=100.0))
+    view = stock_of(studio, studio.plan, NOW)
+    blue = view.rows[-1]
+    assert blue.runs_out is not None
+    assert blue.runs_out.number == 2
+    assert blue.short_g == pytest.approx(0.25 * whole)
+    assert blue.order_by == TODAY + timedelta(days=1 - studio.stock.lead_days)
+    assert any(said.startswith("Sea blue runs out at pour 2") for said in view.warnings)
+
+
+def test_nothing_is_put_by_of_a_colour() -> None:
+    studio = replace(coloured(pot("p1", 50.0)), stock=StockRules(reserve_g=100.0))
+    assert stock_of(studio, studio.plan, NOW).rows[-1].enough
+
+
+def test_who_counts_no_colour_is_asked_for_none_and_who_counts_one_for_all() -> None:
+    other = Pigment(key="rose", name="Rose", kind=Colourant.MICA)
+    none = coloured(pigments=(SEA, other))
+    assert {row.part for row in stock_of(none, none.plan, NOW).rows} == {A, B}
+    one = coloured(pot("p1", 50.0, product="rose"), pigments=(SEA, other))
+    view = stock_of(one, one.plan, NOW)
+    assert [(row.product, row.known) for row in view.rows[2:]] == [
+        ("sea", False), ("rose", True),
+    ]  # fmt: skip
+    assert any("No bottle of Sea blue is entered" in said for said in view.warnings)
+
+
+def test_what_was_weighed_of_a_colour_comes_from_its_bottle_in_use() -> None:
+    studio = weighed(coloured(pot("p1", 50.0), pot("p2", 50.0, opened=date(2026, 1, 20))), 90.0)
+    used = tuple(
+        WeighedColour(name=name, grams=grams)
+        for name, grams in (("SEA BLUE", 4.0), ("pearl", 2.0))
+    )
+    studio = replace(studio, mixes=(replace(studio.mixes[0], colourants=used),))
+    levels, unplaced = lot_levels(studio)
+    assert [level.left_g for level in levels] == [50.0, 46.0]
+    assert not any(level.guessed_g for level in levels)
+    assert {one.part for one in unplaced} == {A, B}
+
+
+def test_a_set_is_coloured_from_one_bottle_or_said_not_to_match() -> None:
+    whole = stock_of(coloured(pot("p1", 50.0)), coloured().plan, NOW).rows[-1].planned_g
+    studio = coloured(pot("p1", 0.3 * whole), pot("p2", 0.3 * whole))
+    odd = [one for one in stock_of(studio, studio.plan, NOW).odd if one.product == "sea"]
+    assert [one.pieces for one in odd] == [("one",)]
