@@ -1,7 +1,7 @@
 """The constraint solver behind the best plan: the one module that knows OR-Tools CP-SAT.
 
-It is loaded with the first `Model`, and only the solving process makes one. All quantities are
-whole numbers; the unit of time is whatever the caller counts in.
+It is loaded with the first `Model` or by `load`, and only the solving process does either. All
+quantities are whole numbers; the unit of time is whatever the caller counts in.
 """
 
 from __future__ import annotations
@@ -23,6 +23,11 @@ if TYPE_CHECKING:
     """A yes or no to be found."""
     Span = cp_model.IntervalVar
     """A start, a length and an end."""
+
+
+def load() -> None:
+    """Load the solver before the first model asks for it: that takes a quarter of a second."""
+    from ortools.sat.python import cp_model  # noqa: F401
 
 
 class Status(StrEnum):

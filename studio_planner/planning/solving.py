@@ -14,12 +14,13 @@ from studio_planner.planning.exact.search import Effort, PlanSearch
 from studio_planner.planning.quick import quick_start
 from studio_planner.planning.rehearsal.rehearsed import with_rehearsal
 from studio_planner.planning.rehearsal.rehearsing import rehearse
+from studio_planner.planning.solver import load
 
 if TYPE_CHECKING:
     from datetime import datetime
     from multiprocessing.connection import Connection
 
-    from studio_planner.craft.plans import Plan
+    from studio_planner.craft.plans import Goal, Plan
     from studio_planner.craft.studio import Studio
 
 _PAUSE, _SPARING = 1.0, 10.0
@@ -65,23 +66,26 @@ def _end_with(connection: Connection) -> None:
 
 
 def _search(connection: Connection, request: Request, begun: float) -> Plan:
+    load()
     search = PlanSearch(quick_start(request.studio, request.now, request.until))
     left = request.seconds * (1 - _FOR_THE_END) - (monotonic() - begun)
-    search.run(Effort(left, seed=request.seed), _Teller(connection).told, lambda: False)
+    search.run(Effort(left, seed=request.seed), Teller(connection).told, lambda: False)
     plan = search.plan()
     return with_rehearsal(plan, rehearse(request.studio, plan, seed=request.seed))
 
 
-class _Teller:
-    """Sends better plans, but not faster than they can be taken in."""
+class Teller:
+    """Sends better plans, but not faster than they can be taken in; what is proved, at once."""
 
     def __init__(self, connection: Connection) -> None:
         self._connection = connection
         self._next = 0.0
+        self._met: set[Goal] = set()
 
     def told(self, search: PlanSearch) -> None:
-        begun = monotonic()
-        if begun >= self._next:
+        begun, met = monotonic(), search.best.met
+        if begun >= self._next or not met <= self._met:
+            self._met |= met
             self._connection.send(search.plan())
             took = monotonic() - begun
             self._next = monotonic() + max(_PAUSE, _SPARING * took)

@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from contextlib import nullcontext
 from dataclasses import dataclass, replace
-from threading import Lock, Thread
+from threading import Event, Thread
 from time import monotonic
 from typing import TYPE_CHECKING
 
@@ -38,7 +37,7 @@ one of more than so many seconds."""
 _FORESEEN, _FORESEEN_AGAIN = 3, 1
 """Foreseen plans that are tried before all else; a plan that is kept is mostly good already."""
 
-_GLANCE = 0.1
+_GLANCE = 0.03
 """Seconds between two looks at what was found."""
 
 _STEP_SECONDS = 1.0
@@ -53,6 +52,32 @@ class Effort:
     seconds: float
     steps: int | None = None
     seed: int = 0
+
+
+class _Turns:
+    """Who computes when there are few coats: a question about all of them is soon answered.
+
+    That takes half the time if all else waits, so only one step is made beside it, once the
+    question is put.
+    """
+
+    def __init__(self, *, few: bool) -> None:
+        self._put, self._answered = Event(), Event()
+        if not few:
+            self.answered()
+
+    def put(self) -> None:
+        """The question is put to the solver."""
+        self._put.set()
+
+    def answered(self) -> None:
+        """It is answered, or there is none."""
+        self._put.set()
+        self._answered.set()
+
+    def wait(self, *, first: bool) -> None:
+        """Wait until a step may be made: the first one, or any other."""
+        (self._put if first else self._answered).wait()
 
 
 class PlanSearch:
@@ -82,9 +107,7 @@ class PlanSearch:
         """
         end = self._begun + effort.seconds
         improver = Improver(self.best, effort.seed, self._foreseen())
-        # A question about few coats is soon answered, and in half the time if all else waits.
-        quiet = Lock() if self._coats <= _FEW_COATS else nullcontext()
-
+        turns = _Turns(few=self._coats <= _FEW_COATS and effort.steps is None)
         whole = Whole(self.best)
 
         def over() -> bool:
@@ -92,19 +115,21 @@ class PlanSearch:
 
         def by_parts() -> None:
             while not over() and (effort.steps is None or improver.steps < effort.steps):
-                if improver.steps:
-                    with quiet:
-                        pass  # the first step has gone before; the rest wait for the question
+                turns.wait(first=not improver.steps)
                 left = max(0.05, end - monotonic())
                 # Steps that are to be repeated end by the solver's own count alone.
                 seconds = min(_STEP_SECONDS, left) if effort.steps is None else left
                 improver.step(seconds, _STEP_WORK)
 
         def as_a_whole() -> None:
-            if self._may_be_whole(effort.seconds) and not over():
-                search = Search(seconds=0.0, seed=effort.seed, light=True)
-                with quiet:
-                    whole.ask_for_less(end, search, over)
+            search = Search(seconds=0.0, seed=effort.seed, light=True)
+            possible = self._may_be_whole(effort.seconds)
+            try:
+                if possible:
+                    whole.ask_for_less(end, search, over, turns.put)
+            finally:
+                turns.answered()
+            if possible:
                 whole.solve(end, search, over)
             by_parts()
 

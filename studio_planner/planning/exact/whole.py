@@ -45,8 +45,17 @@ class Whole:
         self._all = frozenset(range(len(best.standing.lanes)))
         self._at_hand: tuple[Goal, Model] | None = None
 
-    def ask_for_less(self, end: float, search: Search, over: Callable[[], bool]) -> None:
-        """Ask for a plan that is much less late; best before all else."""
+    def ask_for_less(
+        self,
+        end: float,
+        search: Search,
+        over: Callable[[], bool],
+        put: Callable[[], None] = lambda: None,
+    ) -> None:
+        """Ask for a plan that is much less late; best before all else.
+
+        `put` is called when a question is put to the solver, which leaves Python to others.
+        """
         for parts in _MUCH_LESS:
             if over() or Goal.LATENESS in self._best.met:
                 return
@@ -54,7 +63,8 @@ class Whole:
             least = self._best.least_late
             most = least + (values[Goal.LATENESS] - least) // parts
             seconds = min(_LONG, _SHARE * (end - monotonic()))
-            if self._no_later(most, replace(search, seconds=seconds)) is not Status.IMPOSSIBLE:
+            asked = self._no_later(most, replace(search, seconds=seconds), put)
+            if asked is not Status.IMPOSSIBLE:
                 return
             with self._best.lock:
                 self._best.bound(Goal.LATENESS, most + 1)
@@ -81,13 +91,14 @@ class Whole:
         if at_hand is not None and at_hand[0] in self._best.met:
             at_hand[1].halt()
 
-    def _no_later(self, most: int, search: Search) -> Status:
+    def _no_later(self, most: int, search: Search, put: Callable[[], None]) -> Status:
         """Look for a plan that is so many weighted seconds late at most, joints and all."""
         draft = self._draft(self._best.standing, most)
         if draft is None:
             return Status.IMPOSSIBLE
         draft.model.at_least(most, draft.goals.late)
         in_one_go = InOneGo(draft)
+        put()
         answer = self._solved(draft, Goal.LATENESS, in_one_go.number, search)
         if answer.bound is not None:
             self._bound(in_one_go.parted(math.ceil(answer.bound - _ROUNDING)))

@@ -10,8 +10,9 @@ import pytest
 from studio_planner.planning import best
 from studio_planner.planning.best import best_plan
 from studio_planner.planning.checker import check_plan
-from studio_planner.planning.quick import quick_plan
-from studio_planner.planning.solving import Request, serve
+from studio_planner.planning.exact.search import PlanSearch
+from studio_planner.planning.quick import quick_plan, quick_start
+from studio_planner.planning.solving import Request, Teller, serve
 from tests.planning.benchmark_studios import START, make_studio
 from tests.planning.exact import broken_solving
 from tests.planning.exact.broken_solving import MARK
@@ -86,3 +87,22 @@ def test_nothing_is_started_when_no_time_is_asked_for() -> None:
     plan = best_plan(_STUDIO, START, seconds=0.0)
     assert plan.coats == quick_plan(_STUDIO, START).coats
     assert not active_children()
+
+
+def test_what_is_proved_is_told_at_once_and_what_is_only_better_after_a_pause() -> None:
+    search = PlanSearch(quick_start(_STUDIO, START))
+    best = search.best
+    context = get_context("spawn")
+    ours, theirs = context.Pipe()
+    tell = Teller(theirs).told
+
+    def told() -> bool:
+        tell(search)
+        return ours.poll() and bool(ours.recv())
+
+    assert told()
+    assert not told()
+    unmet = next(row for row in best.goals if not row.proved)
+    best.bound(unmet.goal, best.parts.values(best.standing.lanes)[unmet.goal])
+    assert told()
+    assert not told()
