@@ -78,11 +78,13 @@ class Teller:
     """Sends better plans, but not faster than they can be taken in; what is proved, at once."""
 
     def __init__(self, connection: Connection) -> None:
+        """Send to a connection."""
         self._connection = connection
         self._next = 0.0
         self._met: set[Goal] = set()
 
     def told(self, search: PlanSearch) -> None:
+        """Send the best plan of a search if it is time to, or if more is proved of it."""
         begun, met = monotonic(), search.best.met
         if begun >= self._next or not met <= self._met:
             self._met |= met
