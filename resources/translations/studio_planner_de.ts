@@ -1846,6 +1846,10 @@
         <source>{text} is not a number; write for example 1.5.</source>
         <translation>{text} ist keine Zahl; zum Beispiel 1,5 schreiben.</translation>
     </message>
+    <message>
+        <source>ddd d MMM yyyy</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>hands</name>
@@ -1962,11 +1966,11 @@
     </message>
     <message>
         <source>Near by the plan; one tap says that it is done now:</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach dem Plan nah; ein Tipp sagt, dass es jetzt getan ist:</translation>
     </message>
     <message>
         <source>No step of the plan began lately or begins soon: nothing can be written down with one tap.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Schritt des Plans hat eben begonnen oder beginnt bald: Mit einem Tipp lässt sich nichts aufschreiben.</translation>
     </message>
     <message>
         <source>It is in the log. Undo takes it back.</source>
@@ -2118,7 +2122,7 @@
     </message>
     <message>
         <source>Nothing was written down yet. What happens is told beside this, and is read here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch wurde nichts aufgeschrieben. Was geschieht, wird daneben eingetragen und hier gelesen.</translation>
     </message>
     <message>
         <source>find: piece, coat, note, mix 12</source>
@@ -2214,11 +2218,11 @@
     </message>
     <message>
         <source>No piece is there yet to which something could have happened. Enter what you coat, and its coats: then it is written down here when they were poured, how they felt to the touch, and when they were turned, packed and shipped.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch ist kein Stück da, mit dem etwas geschehen sein könnte. Trag ein, was du beschichtest, und seine Schichten: Dann wird hier aufgeschrieben, wann sie gegossen wurden, wie sie sich anfühlten und wann die Stücke gewendet, verpackt und verschickt wurden.</translation>
     </message>
     <message>
         <source>Enter a piece</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Stück eintragen</translation>
     </message>
 </context>
 <context>
@@ -3090,7 +3094,7 @@
     </message>
     <message>
         <source>nothing is poured on {piece} yet; write down its first coat before that.</source>
-        <translation type="unfinished"></translation>
+        <translation>auf {piece} ist noch nichts gegossen; schreib zuerst die erste Schicht auf.</translation>
     </message>
     <message>
         <source>it has left already; correct that entry instead.</source>
@@ -8567,39 +8571,39 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>say which piece it happened to.</source>
-        <translation type="unfinished"></translation>
+        <translation>sag, welchem Stück es geschah.</translation>
     </message>
     <message>
         <source>say which coat it is about.</source>
-        <translation type="unfinished"></translation>
+        <translation>sag, um welche Schicht es geht.</translation>
     </message>
     <message>
         <source>say when the pour ended.</source>
-        <translation type="unfinished"></translation>
+        <translation>sag, wann der Guss zu Ende war.</translation>
     </message>
     <message>
         <source>say on which spot it lies.</source>
-        <translation type="unfinished"></translation>
+        <translation>sag, auf welchem Platz es liegt.</translation>
     </message>
     <message>
         <source>say how it met the coat below.</source>
-        <translation type="unfinished"></translation>
+        <translation>sag, wie sie auf die Schicht darunter kam.</translation>
     </message>
     <message>
         <source>say which mix it was.</source>
-        <translation type="unfinished"></translation>
+        <translation>sag, welche Mischung es war.</translation>
     </message>
     <message>
         <source>say which touch test it was.</source>
-        <translation type="unfinished"></translation>
+        <translation>sag, welche Fingerprobe es war.</translation>
     </message>
     <message>
         <source>say what the touch test found.</source>
-        <translation type="unfinished"></translation>
+        <translation>sag, was die Fingerprobe ergab.</translation>
     </message>
     <message>
         <source>say which entry it takes the place of.</source>
-        <translation type="unfinished"></translation>
+        <translation>sag, an die Stelle welches Eintrags er tritt.</translation>
     </message>
     <message>
         <source>a mix weighs more than nothing.</source>
@@ -11125,23 +11129,23 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <name>touches</name>
     <message>
         <source>Touch the film lightly and lift the finger. Not yet: it draws a string and is too wet for the next coat. Already: it draws none any more, which alone says little.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Film leicht berühren und den Finger heben. Noch nicht: Er zieht einen Faden und ist zu nass für die nächste Schicht. Schon: Er zieht keinen mehr, was allein wenig sagt.</translation>
     </message>
     <message>
         <source>Press a knuckle on it and lift it. Already: it clings like tape, draws no string and leaves the glove clean, and takes the next coat. Not yet: it still leaves something.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Fingerknöchel aufdrücken und heben. Schon: Der Film haftet wie Klebeband, zieht keinen Faden, lässt den Handschuh sauber und nimmt die nächste Schicht an. Noch nicht: Es bleibt noch etwas hängen.</translation>
     </message>
     <message>
         <source>Lay a fingertip on it lightly. Already: no mark stays, it is tack-free. Not yet: a mark stays, and it can&apos;t be laid on its face.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Fingerspitze leicht auflegen. Schon: Es bleibt kein Abdruck, der Film ist klebfrei. Noch nicht: Ein Abdruck bleibt, und das Stück darf nicht auf dieser Seite liegen.</translation>
     </message>
     <message>
         <source>Press a thumbnail into it. Already: no mark stays, and what lies on it prints nothing into it. Not yet: the nail leaves its mark.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Daumennagel eindrücken. Schon: Es bleibt kein Abdruck, und was darauf liegt, prägt sich nicht ein. Noch nicht: Der Nagel hinterlässt eine Spur.</translation>
     </message>
     <message>
         <source>Wear a glove and test where it does not show; the data sheet comes first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit Handschuh prüfen, wo man es nicht sieht; das Datenblatt geht vor.</translation>
     </message>
 </context>
 <context>

@@ -13,7 +13,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import Rulebook
 from studio_planner.craft.pieces import Joint
-from studio_planner.craft.tongue import translate
+from studio_planner.craft.tongue import marked, translate
 from studio_planner.craft.touches import Touch, Verdict  # noqa: TC001 - the exchange format's
 
 if TYPE_CHECKING:
@@ -129,7 +129,7 @@ class LogEntry:
         needed, allowed = _FIELDS[self.kind]
         given = {name for name in _OWN if getattr(self, name) not in {None, ""}}
         for name in sorted(needed - given):
-            rules.require(False, name, translate("rules", "this entry needs it."))  # noqa: FBT003
+            rules.require(False, name, translate("rules", _MISSING[name]))  # noqa: FBT003
         for name in sorted(given - needed - allowed):
             rules.require(False, name, translate("rules", "this entry has no such thing."))  # noqa: FBT003
         nobody = self.kind is EntryKind.SHIPPED and not self.piece and not self.order
@@ -146,6 +146,17 @@ class LogEntry:
 _OWN = frozenset(
     {"piece", "coat", "order", "end", "spot", "joint", "batch", "touch", "verdict", "corrects"}
 )
+_MISSING = {
+    "piece": marked("rules", "say which piece it happened to."),
+    "coat": marked("rules", "say which coat it is about."),
+    "end": marked("rules", "say when the pour ended."),
+    "spot": marked("rules", "say on which spot it lies."),
+    "joint": marked("rules", "say how it met the coat below."),
+    "batch": marked("rules", "say which mix it was."),
+    "touch": marked("rules", "say which touch test it was."),
+    "verdict": marked("rules", "say what the touch test found."),
+    "corrects": marked("rules", "say which entry it takes the place of."),
+}
 _NOTHING: frozenset[str] = frozenset()
 _ANY = frozenset({"corrects"})
 _PIECE = frozenset({"piece"})

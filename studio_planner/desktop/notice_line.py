@@ -78,6 +78,11 @@ class NoticeLine(QWidget):
     def tick(self, now: datetime) -> None:
         """Hide what was said in passing, once it has stood for a while."""
         if self._said is not None and abs(now - self._said) >= PASSING:
+            self.pass_by()
+
+    def pass_by(self) -> None:
+        """Hide what was said in passing, before its time: it is over."""
+        if self._said is not None:
             self._said = None
             self.hide()
 

@@ -10,10 +10,13 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QLabel
 
 from studio_planner.craft.log import EntryKind
 from studio_planner.craft.touches import Touch, Verdict
+from studio_planner.desktop.page_keys import PIECES
 from studio_planner.desktop.pages.log_page import LogPage
+from studio_planner.services.desk import DeskView
 from studio_planner.services.log_book.tracing import trace_piece
 from studio_planner.storage.studio_file import create_studio
 from tests.desktop import logged_scene, scenes
@@ -27,6 +30,11 @@ if TYPE_CHECKING:
     from studio_planner.craft.studio import Studio
     from studio_planner.desktop.window import DeskWindow
     from tests.desktop.scenes import StillClock
+
+SEAL = "Poured: seal (Slate coasters)"
+NOTHING_NEAR = (
+    "No step of the plan began lately or begins soon: nothing can be written down with one tap."
+)
 
 
 @pytest.fixture
@@ -82,13 +90,78 @@ def test_what_is_due_is_written_down_with_one_tap_and_undone(
     desk: DeskWindow, page: LogPage
 ) -> None:
     before = studio_of(desk)
-    buttons = {one.text(): one for one in page.happened.due.buttons}
-    click(buttons["Poured: seal (Slate coasters)"])
+    due = page.happened.due
+    tap = next(one for one in due.buttons if one.text().startswith(SEAL))
+    assert tap.text() == f"{SEAL}\nplanned 20:10"
+    assert tap.accessibleName() == f"{SEAL}, planned 20:10"
+    click(tap)
+    assert not any(one.text().startswith(SEAL) for one in due.buttons)
     entry = last(desk)
     assert (entry.kind, entry.piece, entry.coat) == (EntryKind.POURED, "c", "seal")
     assert entry.end == scenes.NOW
     assert "Slate coasters, seal" in words(page)
     undone(desk, before)
+    assert any(one.text().startswith(SEAL) for one in due.buttons)
+
+
+def test_a_tap_for_what_was_planned_on_another_day_says_which(
+    desk: DeskWindow, page: LogPage
+) -> None:
+    page.show_view(DeskView(studio_of(desk), scenes.at(1, "16:00")))
+    assert any(
+        one.text() == f"{SEAL}\nplanned Tue 8 Dec 20:10" for one in page.happened.due.buttons
+    )
+
+
+def test_where_no_step_is_near_it_says_so_without_calling_anything_due(
+    desk: DeskWindow, page: LogPage
+) -> None:
+    page.show_view(DeskView(studio_of(desk), scenes.at(80, "12:00")))
+    due = page.happened.due
+    assert due.buttons == []
+    said = [line.text() for line in due.findChildren(QLabel)]
+    assert said == [NOTHING_NEAR]
+
+
+def test_what_is_refused_does_not_stand_under_the_news_of_the_entry_before(
+    desk: DeskWindow, page: LogPage, clock: StillClock
+) -> None:
+    form = page.happened.form
+    form.ask("h1", EntryKind.TURNED)
+    click(form.write)
+    assert desk.notice.words == "It is in the log. Undo takes it back."
+    form.fields["at"].set_back(clock.now() + timedelta(days=1))
+    click(form.write)
+    assert "ahead" in form.fields["at"].wrong
+    assert desk.notice.words == ""
+    desk.notice.say("This has to be read.", stays=True)
+    click(form.write)
+    assert desk.notice.words == "This has to be read."
+
+
+def test_tape_of_a_bare_piece_is_refused_in_a_sentence(page: LogPage) -> None:
+    form = page.happened.form
+    form.ask("f", EntryKind.TAPED)
+    click(form.write)
+    assert form.fields["coat"].wrong == (
+        "nothing is poured on Fen clock yet; write down its first coat before that."
+    )
+
+
+def test_each_touch_test_says_how_it_is_done_and_what_is_meant(page: LogPage) -> None:
+    form = page.happened.form
+    form.ask("h1", EntryKind.TOUCHED)
+    said = set()
+    for touch in Touch:
+        form.fields["touch"].show_value(touch)
+        form.fields["touch"].edited.emit()
+        assert form.felt.isVisible()
+        said.add(form.felt.text())
+    assert len(said) == len(Touch)
+    assert all("data sheet" in one for one in said)
+    form.fields["kind"].show_value(EntryKind.TURNED)
+    form.fields["kind"].edited.emit()
+    assert not form.felt.isVisible()
 
 
 def test_a_touch_test_is_told_with_its_verdict_and_a_time_set_back(
@@ -207,8 +280,15 @@ def test_without_pieces_nothing_can_be_written_down(desk: DeskWindow, page: LogP
     bare = replace(
         studio_of(desk), pieces=(), orders=(), log=(), plan=None, poured=(), mixes=()
     )
-    page.happened.form.show_studio(bare, desk.clock.now())
-    assert not page.happened.form.write.isEnabled()
+    page.show_view(DeskView(bare, desk.clock.now()))
+    happened = page.happened
+    for hidden in (happened.form, happened.due, happened.narrowing, happened.list):
+        assert not hidden.isVisible()
+    assert "Enter what you coat" in happened.nothing.words.text()
+    click(happened.nothing.enter)
+    assert desk.pages.current_key == PIECES
+    happened.show_view(None)
+    assert not happened.nothing.isVisible()
 
 
 def test_a_narrow_window_scrolls_what_is_written_and_what_is_read(

@@ -40,7 +40,7 @@ class Field(QWidget):
         self._advice.hide()
         self._row = QHBoxLayout()
         self._row.setSpacing(6)
-        layout = QVBoxLayout(self)
+        self._column = layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 4)
         layout.setSpacing(2)
         # Beside a higher field the label stays over its editor.
@@ -68,6 +68,10 @@ class Field(QWidget):
         if unit is not None:
             self._row.addWidget(unit)
         self.setFocusProxy(editor)
+
+    def explain(self, line: QWidget) -> None:
+        """Put a line at the foot that says what the values mean."""
+        self._column.addWidget(line)
 
     def value(self) -> Any:  # noqa: ANN401 - each field has its own kind of value
         """What the field says; ValueError in a sentence when that makes no sense."""

@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtWidgets import QPushButton, QSizePolicy, QVBoxLayout, QWidget
 
+from studio_planner.desktop import words
 from studio_planner.desktop.layouts import empty
 from studio_planner.desktop.studio_pages.lines import Line, verb
 from studio_planner.desktop.tongue import translate
@@ -27,7 +28,7 @@ class DueRow(QWidget):
         """Offer nothing yet."""
         super().__init__(parent)
         self._desk = desk
-        self._taps: tuple[Tap, ...] = ()
+        self._offered: list[tuple[Tap, str]] = []
         self._line = Line(desk.canvas, "", self, font="small", colour="quiet")
         self.buttons: list[QPushButton] = []
         self._row = QVBoxLayout()
@@ -39,23 +40,29 @@ class DueRow(QWidget):
         layout.addLayout(self._row)
 
     def show_view(self, view: DeskView | None) -> None:
-        """Offer what is due now; buttons stay where nothing else is due than before."""
+        """Offer what the plan has near; buttons stay where nothing else is than before."""
         taps = () if view is None else due_taps(view)[:_MOST]
-        if taps == self._taps and len(self.buttons) == len(taps) and taps:
+        offered = [] if view is None else [(tap, _said(view, tap)) for tap in taps]
+        self._line.say(
+            translate("happened", "Near by the plan; one tap says that it is done now:")
+            if offered
+            else translate(
+                "happened",
+                "No step of the plan began lately or begins soon: nothing can be written down "
+                "with one tap.",
+            )
+        )
+        if offered == self._offered:
             return
-        self._taps = taps
+        self._offered = offered
         empty(self._row)
-        self.buttons = [] if view is None else [self._button(view, tap) for tap in taps]
+        self.buttons = [self._button(tap, said) for tap, said in offered]
         for button in self.buttons:
             self._row.addWidget(button)
-        self._line.say(
-            translate("happened", "Due by the plan; one tap says that it is done now:")
-            if taps
-            else translate("happened", "Nothing is due by the plan at this hour.")
-        )
 
-    def _button(self, view: DeskView, tap: Tap) -> QPushButton:
-        button = verb(tap_words(view.studio, tap), lambda: self._tap(tap), self)
+    def _button(self, tap: Tap, said: str) -> QPushButton:
+        button = verb(said.replace("&", "&&"), lambda: self._tap(tap), self)
+        button.setAccessibleName(said.replace("\n", ", "))
         button.setMinimumHeight(_TARGET)
         button.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
         return button
@@ -68,3 +75,14 @@ class DueRow(QWidget):
         if self._desk.changes.attempt(tapped(session.studio, tap, now, now)):
             said = translate("happened", "It is in the log. Undo takes it back.")
             self._desk.tell_entry(said)
+
+
+def _said(view: DeskView, tap: Tap) -> str:
+    """What a tap says, and when the plan has it: the tap itself says that it was just now."""
+    what = tap_words(view.studio, tap)
+    if tap.planned is None:
+        return what
+    wall = words.wall_of(view.studio)
+    today = tap.planned.astimezone(wall.zone).date() == view.now.astimezone(wall.zone).date()
+    when = (words.clock_time if today else words.moment)(tap.planned, wall)
+    return f"{what}\n{translate('happened', 'planned {when}').format(when=when)}"

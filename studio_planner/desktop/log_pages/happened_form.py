@@ -13,6 +13,7 @@ from studio_planner.craft.log import EntryKind, LogEntry
 from studio_planner.craft.tongue import capital
 from studio_planner.desktop.forms.fields import ChoiceField, TextField
 from studio_planner.desktop.log_pages import choices
+from studio_planner.desktop.log_pages.about_words import what_follows
 from studio_planner.desktop.log_pages.told import FIELDS, told_anew, told_right
 from studio_planner.desktop.log_pages.when_fields import NowField
 from studio_planner.desktop.log_pages.written_form import WRITE, WrittenForm
@@ -20,6 +21,7 @@ from studio_planner.desktop.studio_pages.lines import Line, verb
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.log_book.pours import planned_minutes
 from studio_planner.services.log_book.taps import next_coat, usual_coat
+from studio_planner.services.log_book.touch_words import how_felt
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
@@ -55,7 +57,8 @@ class HappenedForm(QWidget):
         self._shown_for: tuple[str, EntryKind | None] = ("", None)
         self.title = Line(canvas, "", self, font="clock")
         self.about = Line(canvas, "", self, font="small", colour="quiet")
-        self.form = WrittenForm(canvas, self._enter, self._edited, self)
+        self.felt = Line(canvas, "", self, font="small", colour="quiet")
+        self.form = WrittenForm(desk, self._enter, self._edited, self)
         self.write = verb(translate("happened", "Write it down"), self.write_down, self)
         self.leave = verb(translate("happened", "Leave it as it is"), self.let_go, self)
         self._add_fields()
@@ -70,7 +73,9 @@ class HappenedForm(QWidget):
         add("start", NowField(canvas, translate("happened", "A met B, or it was begun")))
         add("end", NowField(canvas, translate("happened", "The last film was spread")))
         add("at", NowField(canvas, translate("happened", "When")))
-        add("touch", ChoiceField(canvas, translate("happened", "Touch test")))
+        touch = ChoiceField(canvas, translate("happened", "Touch test"))
+        touch.explain(self.felt)
+        add("touch", touch)
         add("verdict", ChoiceField(canvas, translate("happened", "What was found")))
         add("spot", ChoiceField(canvas, translate("happened", "Spot")))
         add("joint", ChoiceField(canvas, translate("happened", "On the coat below")))
@@ -102,6 +107,12 @@ class HappenedForm(QWidget):
         return self._corrects
 
     @property
+    def possible(self) -> bool:
+        """Whether there is anything to which something can have happened."""
+        studio = self._studio
+        return studio is not None and (bool(studio.pieces) or self._corrects is not None)
+
+    @property
     def begun(self) -> bool:
         """Whether something is being told: a correction, a note, or a time that was set."""
         set_back = any(not self.fields[name].follows for name in _TIMES)
@@ -116,7 +127,6 @@ class HappenedForm(QWidget):
         for name in _TIMES:
             self.fields[name].set_zone(studio.time_zone)
             self.fields[name].set_units(studio.units)
-        self.write.setEnabled(bool(studio.pieces))
         self.fields["piece"].offer(choices.pieces(studio, self._corrects))
         self.fields["kind"].offer(choices.kinds())
         self.fields["touch"].offer(choices.touches())
@@ -202,8 +212,13 @@ class HappenedForm(QWidget):
         for name in ("coat", "start", "end", "at", "touch", "verdict", "spot", "joint"):
             self.fields[name].setVisible(name in asked)
         self.fields["kind"].setEnabled(self._corrects is None)
+        self.felt.say(how_felt(self.fields["touch"].value()))
         self.tick(now)
-        self._say_about(studio, piece, kind)
+        self.about.say(
+            what_follows(studio, piece, kind)
+            if self._corrects is None
+            else translate("happened", "The old entry stays to be read, struck through.")
+        )
 
     def _first_choices(self, studio: Studio, piece: str) -> None:
         for name in ("spot", "joint", "touch"):
@@ -215,20 +230,6 @@ class HappenedForm(QWidget):
     @property
     def _kind(self) -> EntryKind:
         return self.fields["kind"].value() or EntryKind.POURED
-
-    def _say_about(self, studio: Studio, piece: str, kind: EntryKind) -> None:
-        order = studio.order_of(piece) if kind is EntryKind.SHIPPED else None
-        said = ""
-        if self._corrects is not None:
-            said = translate("happened", "The old entry stays to be read, struck through.")
-        elif order is not None:
-            text = translate("happened", "{order} leaves with all of its pieces.")
-            said = text.format(order=order.name)
-        elif kind is EntryKind.STRIPPED:
-            said = translate("happened", "It is a bare blank again and is planned from there.")
-        elif kind is EntryKind.SPOILED:
-            said = translate("happened", "Nothing more is planned for it until it is stripped.")
-        self.about.say(said)
 
     def _say_what(self) -> None:
         wrong = self._corrects

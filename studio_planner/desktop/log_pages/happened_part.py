@@ -13,16 +13,18 @@ from studio_planner.desktop.log_pages.entry_panel import EntryPanel
 from studio_planner.desktop.log_pages.happened_form import HappenedForm
 from studio_planner.desktop.log_pages.log_list import LogList
 from studio_planner.desktop.log_pages.narrowing import Narrowing
+from studio_planner.desktop.log_pages.nothing_yet import NothingYet
 from studio_planner.desktop.log_pages.reading_row import ReadingRow
 from studio_planner.desktop.log_pages.weights_form import WeightsForm
 from studio_planner.desktop.studio_pages.lines import Line, Rule, verb
 from studio_planner.desktop.tongue import translate
-from studio_planner.services.log_book.log_rows import log_rows
+from studio_planner.services.log_book.log_rows import log_rows, wanted_rows
 
 if TYPE_CHECKING:
     from PySide6.QtGui import QResizeEvent
 
     from studio_planner.craft.log import LogEntry
+    from studio_planner.craft.studio import Studio
     from studio_planner.desktop.page import PageDesk
     from studio_planner.services.desk import DeskView
     from studio_planner.services.log_book.log_rows import LogRow
@@ -48,13 +50,18 @@ class HappenedPart(QWidget):
         canvas = desk.canvas
         self._desk = desk
         self._view: DeskView | None = None
+        self._every: tuple[LogRow, ...] = ()
+        self._told_by: Studio | None = None
         self._most = _AT_FIRST
+        self._weighing = False
         self.narrowing = Narrowing(canvas, self)
         self.list = LogList(canvas, self)
         self.none = Line(canvas, "", self)
+        self.none.setAlignment(Qt.AlignmentFlag.AlignTop)
         self.older = verb(translate("happened", "Show older ones"), self._show_older, self)
         self.all = verb(translate("happened", "Show all"), self.narrowing.want_all, self)
         self.entry = EntryPanel(desk, self)
+        self.nothing = NothingYet(desk, self)
         self.due = DueRow(desk, self)
         self.form = HappenedForm(desk, self)
         self.weights = WeightsForm(desk, self)
@@ -63,13 +70,14 @@ class HappenedPart(QWidget):
         self._columns = QBoxLayout(QBoxLayout.Direction.LeftToRight, self._inside)
         self._lay_out()
         self._connect()
-        self.weights.hide()
+        self._show_asked()
 
     def _lay_out(self) -> None:
         writing = self._writing = QWidget(self)
         column = QVBoxLayout(writing)
         column.setContentsMargins(0, 0, 12, 12)
         column.setSpacing(10)
+        column.addWidget(self.nothing)
         column.addWidget(self.form.title)
         column.addWidget(self.due)
         for part in (self.form, self.weights, Rule(self._desk.canvas, writing), self.reading):
@@ -81,7 +89,7 @@ class HappenedPart(QWidget):
         self._scroll.setWidgetResizable(True)
         self._scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self._scroll.setWidget(writing)
-        reading = QVBoxLayout()
+        self._reading = reading = QVBoxLayout()
         reading.setSpacing(6)
         reading.addWidget(self.narrowing)
         reading.addWidget(self.none)
@@ -109,6 +117,7 @@ class HappenedPart(QWidget):
         self.entry.weights_asked.connect(self._ask_weights)
         self.entry.trace_asked.connect(self.trace_asked)
         self.form.written.connect(self._written)
+        self.form.left.connect(self._show_asked)
         self.weights.left.connect(self._leave_weights)
 
     @override
@@ -136,7 +145,18 @@ class HappenedPart(QWidget):
         self.form.show_studio(studio, self._desk.clock.now())
         self.weights.show_studio(studio)
         self.reading.show_studio(studio)
+        if view is not None:
+            self._take_rows(view)
+            self.narrowing.offer(view.studio, self._every)
         self._narrow()
+        self._show_asked()
+
+    def _take_rows(self, view: DeskView) -> None:
+        """Take every row of the log; most changes of a studio leave what was told as it is."""
+        studio, before = view.studio, self._told_by
+        self._told_by = studio
+        if before is None or before.log is not studio.log or before.poured is not studio.poured:
+            self._every = log_rows(studio, view.now)
 
     def tick(self) -> None:
         """Let times go along with the clock, and offer what is due by now."""
@@ -146,20 +166,26 @@ class HappenedPart(QWidget):
     def _narrow(self) -> None:
         view = self._view
         if view is None:
-            self.list.hide()
             self.none.say(translate("happened", "Open a studio first."))
+            self._make_room(narrowing=False, rows=False)
             self.entry.show_row(None, None)
             return
-        every = log_rows(view.studio, view.now)
-        self.narrowing.offer(view.studio, every)
-        rows = log_rows(view.studio, view.now, self.narrowing.asked)
+        every = self._every
+        rows = wanted_rows(view.studio, every, self.narrowing.asked)
         self.narrowing.say_count(len(rows), len(every))
-        self.list.setVisible(bool(rows))
+        self._make_room(narrowing=bool(every), rows=bool(rows))
         self.older.setVisible(len(rows) > self._most)
         self.all.setVisible(bool(every) and not rows)
         self.none.say(_nothing(bool(every)) if not rows else "")
         self.list.show_rows(view.studio, rows[: self._most])
         self._chosen(self.list.chosen)
+
+    def _make_room(self, *, narrowing: bool, rows: bool) -> None:
+        """Give the room to the list; without rows to the words that say why."""
+        self.narrowing.setVisible(narrowing)
+        self.list.setVisible(rows)
+        self.entry.setVisible(rows)
+        self._reading.setStretchFactor(self.none, 0 if rows else 1)
 
     def _show_older(self) -> None:
         self._most += _AT_FIRST
@@ -183,11 +209,22 @@ class HappenedPart(QWidget):
         )
         if known and not self.form.begun:
             self.form.ask(piece)
+            self._show_asked()
+
+    def _show_asked(self) -> None:
+        """Show what is being filled in; where nothing can have happened, what is missing."""
+        possible = self.form.possible
+        self.weights.setVisible(self._weighing)
+        for part in (self.form, self.form.title):
+            part.setVisible(possible and not self._weighing)
+        asks = possible and not self._weighing and self.form.corrects is None
+        self.due.setVisible(asks)
+        self.nothing.setVisible(self._view is not None and not possible and not self._weighing)
 
     def _correct(self, entry: LogEntry) -> None:
-        self._leave_weights()
-        self.due.hide()
+        self._weighing = False
         self.form.correct(entry)
+        self._show_asked()
         self._scroll.verticalScrollBar().setValue(0)
         self.form.fields["piece"].setFocus()
 
@@ -195,20 +232,16 @@ class HappenedPart(QWidget):
         view = self._view
         if view is None or not self.weights.ask(view.studio, entry):
             return
-        for part in (self.form, self.form.title, self.due):
-            part.hide()
-        self.weights.show()
+        self._weighing = True
+        self._show_asked()
         self._scroll.verticalScrollBar().setValue(0)
         self.weights.fields["a_grams"].take_up()
 
     def _leave_weights(self) -> None:
-        self.weights.hide()
-        for part in (self.form, self.form.title):
-            part.show()
-        self.due.setVisible(self.form.corrects is None)
+        self._weighing = False
+        self._show_asked()
 
     def _written(self) -> None:
-        self.due.show()
         view = self._view
         if view is not None and view.studio.log:
             self.list.choose_entry(view.studio.log[-1].number)
@@ -219,5 +252,5 @@ def _nothing(elsewhere: bool) -> str:  # noqa: FBT001 - a fact
         return translate("happened", "Nothing in the log is like that.")
     return translate(
         "happened",
-        "Nothing was written down yet. Say what happened at the right, or tap what is due.",
+        "Nothing was written down yet. What happens is told beside this, and is read here.",
     )

@@ -15,7 +15,7 @@ from studio_planner.services.log_book.log_rows import LogWanted
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
-    from datetime import date
+    from datetime import date, datetime
 
     from studio_planner.craft.studio import Studio
     from studio_planner.desktop.canvas import Canvas
@@ -76,16 +76,15 @@ class Narrowing(QWidget):
     def offer(self, studio: Studio, rows: Sequence[LogRow]) -> None:
         """Offer what a studio and its whole log have; what is chosen stays so."""
         zone = studio.time_zone
-        days = dict.fromkeys(row.entry.at.astimezone(zone).date() for row in rows)
-        first: dict[date, str] = {}
+        days: dict[date, datetime] = {}
         for row in rows:
-            day = row.entry.at.astimezone(zone).date()
-            first.setdefault(day, words.day_name(row.entry.at, zone))
+            days.setdefault(row.entry.at.astimezone(zone).date(), row.entry.at)
+        named: choices.Options = [(day, words.day_name(at, zone)) for day, at in days.items()]
         offered: tuple[tuple[str, object, str, choices.Options], ...] = (
             ("piece", "", translate("happened", "all pieces"), choices.any_pieces(studio)),
             ("order", "", translate("happened", "all orders"), choices.any_orders(studio)),
             ("kind", None, translate("happened", "all kinds"), choices.every_kind()),
-            ("day", None, translate("happened", "all days"), [(d, first[d]) for d in days]),
+            ("day", None, translate("happened", "all days"), named),
         )
         for name, none, said, options in offered:
             self._fill(name, [(none, said), *options])

@@ -39,7 +39,7 @@ class ReadingRow(QWidget):
         self.title = Line(
             canvas, translate("happened", "What does the thermometer say?"), self, font="clock"
         )
-        self.form = WrittenForm(canvas, self._enter, lambda _name: None, self)
+        self.form = WrittenForm(desk, self._enter, lambda _name: None, self)
         row = QHBoxLayout()
         row.setSpacing(10)
         self.room = ChoiceField(canvas, translate("happened", "Where"))

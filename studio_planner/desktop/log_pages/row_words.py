@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from datetime import timedelta
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.log import EntryKind
 from studio_planner.desktop import words
 from studio_planner.desktop.timeline_work.voice import DeskVoice
 from studio_planner.desktop.tongue import translate
@@ -69,9 +70,9 @@ def _lines(studio: Studio, row: LogRow) -> Iterable[ReadLine]:
     if whom:
         yield ReadLine(whom, "bold", struck)
     yield ReadLine(happened(studio, entry), struck=struck)
-    mix = next((one for one in studio.mixes if one.entry == entry.number), None)
-    if mix is not None and row.stands:
-        yield ReadLine(_weighed(studio, mix), "small")
+    if row.stands and entry.kind is EntryKind.WEIGHED:
+        mixes = (one for one in studio.mixes if one.entry == entry.number)
+        yield from (ReadLine(_weighed(studio, mix), "small") for mix in mixes)
     if row.withdrawn is not None:
         yield ReadLine(_withdrawn(studio, row.withdrawn), "small")
     elif row.former:

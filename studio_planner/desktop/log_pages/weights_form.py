@@ -57,7 +57,7 @@ class WeightsForm(QWidget):
         self.title = Line(canvas, translate("weights", "Its weights"), self, font="clock")
         self.about = Line(canvas, "", self)
         self.known = Line(canvas, "", self, font="small", colour="quiet")
-        self.form = WrittenForm(canvas, self._enter, self._edited, self)
+        self.form = WrittenForm(desk, self._enter, self._edited, self)
         self._add_fields()
         self.write = verb(translate("weights", "Write the weights down"), self._write, self)
         self.leave = verb(translate("weights", "Leave it as it is"), self.left.emit, self)

@@ -13,7 +13,7 @@ if TYPE_CHECKING:
 
     from PySide6.QtWidgets import QWidget
 
-    from studio_planner.desktop.canvas import Canvas
+    from studio_planner.desktop.page import PageDesk
 
 WRITE = "write"
 """Under this name everything that the fields say is entered."""
@@ -24,19 +24,24 @@ class WrittenForm(Form):
 
     def __init__(
         self,
-        canvas: Canvas,
+        desk: PageDesk,
         enter: Callable[[Mapping[str, Any]], object],
         edited: Callable[[str], object],
         parent: QWidget | None = None,
     ) -> None:
         """Start without fields."""
-        super().__init__(canvas, lambda _name, values: enter(values), parent)
+        super().__init__(desk.canvas, lambda _name, values: enter(values), parent)
+        self._desk = desk
         self._edited = edited
 
     @override
     def enter(self, name: str) -> bool:
         if name == WRITE:
-            return super().enter(name)
+            taken = super().enter(name)
+            if not taken:
+                # The news of the entry before would read as if this one were in the log.
+                self._desk.notice.pass_by()
+            return taken
         self.fields[name].say_right()
         self._edited(name)
         return True

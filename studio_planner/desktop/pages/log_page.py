@@ -29,6 +29,8 @@ class LogPage(Page):
         """Show no studio yet."""
         super().__init__(desk, parent)
         self._minute = 0
+        self._view: DeskView | None = None
+        self._stale: set[str] = set()
         parts = (
             (HAPPENED, translate("happened", "What happened")),
             (TRACE, translate("happened", "Where did it come from?")),
@@ -54,11 +56,24 @@ class LogPage(Page):
         """Bring what happened, or the trace, to the front."""
         self.parts.show_part(key)
         self._front.setCurrentWidget(self.trace if key == TRACE else self.happened)
+        self._show_front()
 
     @override
     def show_view(self, view: DeskView | None) -> None:
-        self.happened.show_view(view)
-        self.trace.show_studio(None if view is None else view.studio)
+        self._view = view
+        self._stale = {HAPPENED, TRACE}
+        self._show_front()
+
+    def _show_front(self) -> None:
+        """Show the studio on the part in front; the other one has to wait until it is there."""
+        view, key = self._view, HAPPENED if self._front.currentIndex() == 0 else TRACE
+        if key not in self._stale:
+            return
+        self._stale.remove(key)
+        if key == HAPPENED:
+            self.happened.show_view(view)
+        else:
+            self.trace.show_studio(None if view is None else view.studio)
 
     @property
     @override
@@ -72,16 +87,16 @@ class LogPage(Page):
         if part == TRACE:
             self._trace(piece)
         else:
-            self.happened.ask(key)
             self.show_part(HAPPENED)
+            self.happened.ask(key)
 
     def _trace(self, piece: str) -> None:
-        self.trace.ask_piece(piece)
         self.show_part(TRACE)
+        self.trace.ask_piece(piece)
 
     def _time_passes(self) -> None:
         minute = int(self.desk.clock.now().timestamp() // 60.0)
-        if minute != self._minute and self.isVisible():
+        if minute != self._minute and self.happened.isVisible():
             self._minute = minute
             # The view gets the new moment after everything was told to draw it.
             QTimer.singleShot(0, self, self.happened.tick)

@@ -51,16 +51,22 @@ class LogWanted:
     text: str = ""
 
 
-def log_rows(
-    studio: Studio, now: datetime, wanted: LogWanted | None = None
-) -> tuple[LogRow, ...]:
-    """The rows that are wanted, newest first; without a wish all of them.
+def log_rows(studio: Studio, now: datetime) -> tuple[LogRow, ...]:
+    """Every row, newest first.
 
     `now` (aware) is when pours that are older than the log count as written.
     """
-    asked = LogWanted() if wanted is None else wanted
-    rows = [row for row in _all_rows(studio, now) if _is_wanted(studio, row, asked)]
-    return tuple(sorted(rows, key=_latest, reverse=True))
+    return tuple(sorted(_all_rows(studio, now), key=_latest, reverse=True))
+
+
+def wanted_rows(
+    studio: Studio, rows: Iterable[LogRow], wanted: LogWanted
+) -> tuple[LogRow, ...]:
+    """Those of `rows` that are wanted, in their order."""
+    if wanted == LogWanted():
+        return tuple(rows)
+    sieve = _Sieve(studio, wanted)
+    return tuple(row for row in rows if sieve.lets_through(row))
 
 
 def _latest(row: LogRow) -> tuple[float, int]:
@@ -94,44 +100,61 @@ def _older(studio: Studio, now: datetime) -> Iterable[LogRow]:
             yield LogRow(entry=entry_for(pour, now))
 
 
-def _is_wanted(studio: Studio, row: LogRow, wanted: LogWanted) -> bool:
-    entry = row.entry
-    if wanted.piece and wanted.piece not in pieces_of(studio, entry):
-        return False
-    if wanted.order and not _is_of_order(studio, entry, wanted.order):
-        return False
-    if wanted.kind is not None and entry.kind is not wanted.kind:
-        return False
-    if wanted.day is not None and entry.at.astimezone(studio.time_zone).date() != wanted.day:
-        return False
-    return not wanted.text or _says(studio, row, wanted.text)
+class _Sieve:
+    """What is wanted of a studio's log, with what it takes to tell of many rows at once."""
 
+    def __init__(self, studio: Studio, wanted: LogWanted) -> None:
+        self._studio = studio
+        self._wanted = wanted
+        self._words = wanted.text.casefold().split()
+        self._mixes = {mix.entry: mix for mix in studio.mixes}
+        gone = {one.key for one in studio.gone if one.order == wanted.order}
+        known = next((one.pieces for one in studio.orders if one.key == wanted.order), ())
+        self._of_order = gone.union(known)
+        self._about: dict[tuple[str, ...], str] = {}
 
-def pieces_of(studio: Studio, entry: LogEntry) -> tuple[str, ...]:
-    """The keys of the pieces that an entry is about; a weighing is about those of its mix."""
-    if entry.kind is EntryKind.WEIGHED:
-        mix = next((one for one in studio.mixes if one.entry == entry.number), None)
-        return () if mix is None else tuple(dict.fromkeys(one.piece for one in mix.coats))
-    return (entry.piece,) if entry.piece else ()
+    def lets_through(self, row: LogRow) -> bool:
+        """Whether a row is wanted."""
+        wanted, entry = self._wanted, row.entry
+        if wanted.piece and wanted.piece not in self._pieces(entry):
+            return False
+        if wanted.order and not self._is_of_order(entry):
+            return False
+        if wanted.kind is not None and entry.kind is not wanted.kind:
+            return False
+        zone = self._studio.time_zone
+        if wanted.day is not None and entry.at.astimezone(zone).date() != wanted.day:
+            return False
+        return not self._words or self._says(row)
 
+    def _pieces(self, entry: LogEntry) -> Iterable[str]:
+        """The pieces that an entry is about; a weighing is about those of its mix."""
+        if entry.kind is EntryKind.WEIGHED:
+            mix = self._mixes.get(entry.number)
+            return () if mix is None else (one.piece for one in mix.coats)
+        return (entry.piece,)
 
-def _is_of_order(studio: Studio, entry: LogEntry, order: str) -> bool:
-    if entry.order:
-        return entry.order == order
-    pieces = pieces_of(studio, entry)
-    gone = {one.key for one in studio.gone if one.order == order}
-    known = next((one.pieces for one in studio.orders if one.key == order), ())
-    return any(piece in known or piece in gone for piece in pieces)
+    def _is_of_order(self, entry: LogEntry) -> bool:
+        if entry.order:
+            return entry.order == self._wanted.order
+        return any(piece in self._of_order for piece in self._pieces(entry))
 
+    def _says(self, row: LogRow) -> bool:
+        withdrawn = () if row.withdrawn is None else (row.withdrawn,)
+        entries = (row.entry, *row.former, *withdrawn)
+        said = " ".join(part for one in entries for part in self._texts(one)).casefold()
+        return all(word in said for word in self._words)
 
-def _says(studio: Studio, row: LogRow, text: str) -> bool:
-    entries = (row.entry, *row.former, *(() if row.withdrawn is None else (row.withdrawn,)))
-    wanted = text.casefold().split()
-    said = " ".join(part for entry in entries for part in _texts(studio, entry)).casefold()
-    return all(word in said for word in wanted)
+    def _texts(self, entry: LogEntry) -> tuple[str, ...]:
+        batch = "" if entry.batch is None else f"#{entry.batch} mix {entry.batch}"
+        order = order_name(self._studio, entry.order) if entry.order else ""
+        whom = self._whom(entry)
+        return whom, str(entry.kind), entry.words, entry.spot, batch, order
 
-
-def _texts(studio: Studio, entry: LogEntry) -> tuple[str, ...]:
-    batch = "" if entry.batch is None else f"#{entry.batch} mix {entry.batch}"
-    order = order_name(studio, entry.order) if entry.order else ""
-    return about(studio, entry), str(entry.kind), entry.words, entry.spot, batch, order
+    def _whom(self, entry: LogEntry) -> str:
+        """Whom an entry is about; of many entries that are about the same it is asked once."""
+        mix = self._mixes.get(entry.number)
+        subject = (entry.piece, entry.coat, entry.order, "" if mix is None else mix.product)
+        if subject not in self._about:
+            self._about[subject] = about(self._studio, entry)
+        return self._about[subject]

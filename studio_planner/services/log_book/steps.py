@@ -65,10 +65,24 @@ def told(studio: Studio, step: StepTold, now: datetime) -> Change:
     def make(then: Studio) -> Studio:
         rules = Rulebook(said)
         rules.require(bool(step.pieces), "piece", translate("log", "choose a piece."))
+        for piece in step.pieces:
+            _require_coat(then, step, piece, rules)
         rules.close()
         return with_steps(then, [_entry(step, key, now) for key in step.pieces], now)
 
     return Change(said, make)
+
+
+def _require_coat(studio: Studio, step: StepTold, piece: str, rules: Rulebook) -> None:
+    """Whoever has not poured anything yet can't say which coat it was."""
+    bare = not any(pour.piece == piece for pour in studio.poured)
+    rules.require(
+        bool(step.coat) or not bare or step.kind not in ON_A_COAT,
+        "coat",
+        translate(
+            "log", "nothing is poured on {piece} yet; write down its first coat before that."
+        ).format(piece=piece_name(studio, piece)),
+    )
 
 
 def _entry(step: StepTold, piece: str, now: datetime) -> LogEntry:

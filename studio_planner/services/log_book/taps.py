@@ -22,6 +22,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterable
     from datetime import datetime
 
+    from studio_planner.craft.plans import PlannedCoat
     from studio_planner.craft.studio import Studio
     from studio_planner.craft.touches import Touch, Verdict
     from studio_planner.services.desk import DeskView
@@ -49,13 +50,15 @@ _LATELY = timedelta(days=1)
 class Tap:
     """Something that happened, told by one tap; `coats` are those it happened to.
 
-    A pour has every coat of its mix. A touch test has its touch and what was found.
+    A pour has every coat of its mix. A touch test has its touch and what was found. `planned`
+    is when the plan has it; None where none does.
     """
 
     kind: EntryKind
     coats: Coats
     touch: Touch | None = None
     verdict: Verdict | None = None
+    planned: datetime | None = None
 
     @property
     def piece(self) -> str:
@@ -189,9 +192,10 @@ def tap_of_task(task: BenchTask, studio: Studio) -> Tap | None:
         return None
     coat = task.item.coat or ""
     if kind is EntryKind.POURED:
-        return Tap(kind=kind, coats=_pours_of_task(studio, task))
-    coats = tuple((piece, coat) for piece in task.pieces)
-    return Tap(kind=kind, coats=coats)
+        coats = _pours_of_task(studio, task)
+    else:
+        coats = tuple((piece, coat) for piece in task.pieces)
+    return Tap(kind=kind, coats=coats, planned=task.item.start)
 
 
 def _pours_of_task(studio: Studio, task: BenchTask) -> Coats:
@@ -210,15 +214,19 @@ def due_taps(view: DeskView) -> tuple[Tap, ...]:
     bench = bench_of(view.studio, view.plan, view.now, view.timing)
     near = (task for task in bench.tasks if task.item.start <= view.now + _SOON)
     due = (tap for one in near if (tap := tap_of_task(one, view.studio)))
-    return tuple(dict.fromkeys((*_begun(view), *due)))
+    found: dict[tuple[EntryKind, Coats], Tap] = {}
+    for tap in (*_begun(view), *due):
+        found.setdefault((tap.kind, tap.coats), tap)
+    return tuple(found.values())
 
 
 def _begun(view: DeskView) -> Iterable[Tap]:
     """Pours that the plan has as begun of late and that nobody has written down."""
-    mixes: dict[int, list[tuple[str, str]]] = {}
+    mixes: dict[int, list[PlannedCoat]] = {}
     for one in begun_coats(view.studio, view.now):
         of_late = view.now - one.start <= _LATELY
         if of_late and next_coat(view.studio, one.piece) == one.coat:
-            mixes.setdefault(one.mix, []).append((one.piece, one.coat))
-    for coats in mixes.values():
-        yield Tap(kind=EntryKind.POURED, coats=tuple(coats))
+            mixes.setdefault(one.mix, []).append(one)
+    for mix in mixes.values():
+        coats = tuple((one.piece, one.coat) for one in mix)
+        yield Tap(kind=EntryKind.POURED, coats=coats, planned=mix[0].start)

@@ -182,7 +182,8 @@ def test_a_step_of_several_pieces_is_one_change() -> None:
         (step(EntryKind.MOVED, spot="moon"), "spot", "no spot"),
         (step(EntryKind.PACKED, hours=51), "at", "before the pour of seal"),
         (step(EntryKind.STRIPPED, "one"), "piece", "bare blank already"),
-        (step(EntryKind.TAPED), "coat", "needs it"),
+        (step(EntryKind.TAPED), "coat", "say which coat"),
+        (step(EntryKind.TAPED, "one"), "coat", "nothing is poured on Coaster one yet"),
     ],
 )
 def test_a_step_that_cannot_have_been_is_refused_in_a_sentence(
