@@ -89,8 +89,8 @@ class _Amounts(TypedDict):
 class MixAmounts:
     """What coats take that are poured from one mix: all of its portions together, in grams.
 
-    `spread_grams` are by coat; `total_grams` is all that is weighed, with what stays in the cups
-    and what the smallest mix asks for. `a_grams` and `b_grams` are None for what is not mixed.
+    `spread_grams` are by coat; `total_grams` is what is weighed, with what stays in the cups and
+    what the smallest mix asks for. `a_grams` and `b_grams` are None for what is not mixed.
     `colourants` are by their words, as the scale shows them.
     """
 
@@ -111,16 +111,14 @@ class MixAmounts:
 
 
 def weigh(studio: Studio, plan: Plan, numbers: Iterable[int]) -> tuple[MixPortion, ...]:
-    """Give the mixes that the coats with these numbers are poured from, whole, in order.
-
-    Raises UnknownName for a number that is not in the plan.
-    """
+    """Give the mixes of the coats with these numbers, whole, in order; UnknownName for others."""
     mixes = {}
     for number in numbers:
         coat = plan.coat(number)
         if coat is None:
             last = max((c.number for c in plan.coats), default=0)
-            raise UnknownName(f"There is no coat {number} in the kept plan; it has 1 to {last}.")
+            message = f"There is no coat {number} in the kept plan; it has 1 to {last}."
+            raise UnknownName(message)
         mixes[coat.mix] = tuple(c for c in plan.coats if c.mix == coat.mix)
     return tuple(weighed for mix in sorted(mixes) for weighed in weigh_mix(studio, mixes[mix]))
 
@@ -172,7 +170,7 @@ def as_really_weighed(
 
 
 def amounts_of(studio: Studio, coats: Sequence[tuple[Piece, Coat]]) -> MixAmounts:
-    """Give what coats take from one mix, planned or not; the first one's colours are theirs."""
+    """Give what coats take that are poured from one mix, planned or not, as the first says."""
     whole = _Whole.of(studio, coats)
     portion = whole.portion()
     a_grams, b_grams = portion["a_grams"], portion["b_grams"]

@@ -11,13 +11,13 @@ from PySide6.QtGui import QGuiApplication
 from PySide6.QtTest import QTest
 
 from studio_planner.craft.products import MixRatio, ProductKind, RatioBy
-from studio_planner.craft.settings import LengthUnit, TemperatureUnit, Units
+from studio_planner.craft.settings import TemperatureUnit, Units
 from studio_planner.desktop.page_keys import PRODUCTS
 from studio_planner.desktop.pages.products_page import ProductsPage
 from studio_planner.desktop.product_pages.product_panel import ProductPanel
 from studio_planner.science.stages import Stage
 from studio_planner.services.caution import DEFERRAL
-from studio_planner.services.editing.changes import Change, bears_on_plan
+from studio_planner.services.editing.changes import Change
 from studio_planner.services.editing.products import EVEN_RATIO
 
 if TYPE_CHECKING:
@@ -387,20 +387,6 @@ def test_only_what_applies_to_a_kind_is_asked(
     assert {name for name in asked if fields[name].isVisibleTo(page)} == shown
     mixed = kind is ProductKind.TWO_PART
     assert fields["mix_limit_g"].words == ("Largest mix" if mixed else "Most at once")
-
-
-def test_what_leaf_costs_is_typed_in_the_studios_lengths_and_asks_for_no_plan(
-    desk: DeskWindow, page: ProductsPage
-) -> None:
-    add(page, ProductKind.LEAF)
-    inches = Units(length=LengthUnit.INCH)
-    desk.changes.attempt(Change("Units", lambda now: replace(now, units=inches)))
-    before = studio_of(desk)
-    type_into(page, "leaf_mm", "5.5")
-    type_into(page, "leaf_price", "0,40")
-    assert last(desk).leaf_mm == pytest.approx(139.7)
-    assert last(desk).leaf_price == 0.4
-    assert not bears_on_plan(before, studio_of(desk))
 
 
 def test_a_studio_in_fahrenheit_reads_and_types_in_it(

@@ -198,6 +198,12 @@ def test_names_notes_and_units_leave_the_plan_as_it_is(session: DeskSession) -> 
     assert bears_on_plan(studio, with_thing(studio, deeper))
 
 
+def test_what_leaf_costs_leaves_the_plan_as_it_is(session: DeskSession) -> None:
+    studio = session.studio
+    gilded = replace(studio.products[0], leaf_mm=140.0, leaf_price=0.4)
+    assert not bears_on_plan(studio, with_thing(studio, gilded))
+
+
 def test_a_plan_without_a_piece_keeps_what_the_others_have() -> None:
     studio = scenes.planned()
     gone = studio.pieces[0].key

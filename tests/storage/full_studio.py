@@ -287,7 +287,14 @@ def full_studio() -> Studio:
                     ),
                 ),
             ),
-            Product(key="leaf", name="Leaf", kind=ProductKind.LEAF, sheet=(), leaf_mm=140, leaf_price=0.3),
+            Product(
+                key="leaf",
+                name="Leaf",
+                kind=ProductKind.LEAF,
+                sheet=(),
+                leaf_mm=140,
+                leaf_price=0.3,
+            ),
         ),
         stock=StockRules(lead_days=5, opened_days=200, reserve_g=120.5),
         prices=Prices(

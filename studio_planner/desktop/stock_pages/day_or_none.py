@@ -32,8 +32,6 @@ class DayOrNoneField(Field):
         self.known = QCheckBox(tick, self)
         self.known.setMinimumHeight(24)
         self.day = StillDate(self)
-        self.day.setCalendarPopup(True)
-        self.day.setDisplayFormat("ddd d MMM yyyy")
         self.day.setAccessibleName(label)
         self.hold(self.known)
         self.known.setAccessibleName(f"{label}: {tick}")

@@ -1,4 +1,4 @@
-"""Whether the bottles are enough for the plan: a row for each part of each product."""
+"""Whether the bottles are enough for the plan: a row for each part, what runs out first."""
 
 from __future__ import annotations
 
@@ -101,17 +101,18 @@ class EnoughSection(Page):
             row.hide()
 
     def _show_rows(self, view: DeskView, stock: Stock) -> None:
-        while len(self.rows) < len(stock.rows):
+        rows = sorted(stock.rows, key=lambda row: row.enough)
+        while len(self.rows) < len(rows):
             made = PartRow(self.canvas, self)
             made.bottle_asked.connect(self.bottle_asked)
             made.new_asked.connect(self.new_asked)
             self._body.addWidget(made)
             self.rows.append(made)
-        places = max((len(standing(stock, row)) for row in stock.rows), default=1)
+        places = max((len(standing(stock, row)) for row in rows), default=1)
         for number, widget in enumerate(self.rows):
-            widget.setVisible(number < len(stock.rows))
-            if number < len(stock.rows):
-                widget.show_row(view, stock, stock.rows[number], places)
+            widget.setVisible(number < len(rows))
+            if number < len(rows):
+                widget.show_row(view, stock, rows[number], places)
 
     @override
     def resizeEvent(self, event: QResizeEvent) -> None:

@@ -74,7 +74,7 @@ def stair_of(view: DeskView, stock: Stock, row: StockRow) -> Stair:
         order_by=None
         if order_by is None
         else datetime.combine(order_by, time(12), zone).timestamp(),
-        reserve_g=view.studio.stock.reserve_g,
+        reserve_g=row.reserve_g,
     )
 
 

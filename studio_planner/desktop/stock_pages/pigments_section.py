@@ -192,6 +192,7 @@ class PigmentsSection(Page):
         if view is not None and stock is not None and row is not None:
             self.stock.show_row(view, stock, row, 1)
             self.stock.steps.hide()
+            self.stock.name.hide()
 
     def _ask_bottle(self) -> None:
         self.new_asked.emit(self.pigments.current_key, LotPart.COLOURANT)

@@ -87,7 +87,7 @@ def _under_reserve(studio: Studio, row: StockRow, today: date) -> str:
         "left. {order}",
     ).format(
         number=number,
-        reserve=words.mass(studio.stock.reserve_g, studio.units),
+        reserve=words.mass(row.reserve_g, studio.units),
         order=_order_by(row, today),
     )
 

@@ -26,8 +26,8 @@ class StockRow:
     `left_g` is in bottles that are there today, `coming_g` in those that are entered as
     received later. `known` is whether any bottle of it was entered at all. `runs_out` is the
     first use that cannot be served in full, `short_g` all that is short; `under_reserve` is the
-    first use after which less is left than the studio's reserve. `order_by` is the day to order
-    on for the first of these, None when neither comes; it may have gone by.
+    first use after which less is left than the reserve of it. `order_by` is the day to order on
+    for the first of these, None when neither comes; it may have gone by.
     """
 
     product: str
@@ -37,6 +37,7 @@ class StockRow:
     coming_g: float
     planned_g: float
     short_g: float
+    reserve_g: float
     runs_out: Use | None
     under_reserve: Use | None
     order_by: date | None
@@ -97,7 +98,8 @@ def stock_rows(studio: Studio, book: Book, today: date) -> tuple[StockRow, ...]:
 def _row(studio: Studio, key: tuple[str, LotPart], own: Book, today: date) -> StockRow:
     shorts = own.drawing.shorts
     runs_out = min((short.use for short in shorts), key=_comes, default=None)
-    under = None if key[1] is LotPart.COLOURANT else _under_reserve(studio, own)
+    reserve = 0.0 if key[1] is LotPart.COLOURANT else studio.stock.reserve_g
+    under = _under_reserve(studio, own, reserve)
     first = min((use for use in (runs_out, under) if use is not None), key=_comes, default=None)
     return StockRow(
         product=key[0],
@@ -107,6 +109,7 @@ def _row(studio: Studio, key: tuple[str, LotPart], own: Book, today: date) -> St
         coming_g=sum(one.left_g for one in own.levels if one.lot.received > today),
         planned_g=sum(use.grams for use in own.uses),
         short_g=sum(short.grams for short in shorts),
+        reserve_g=reserve,
         runs_out=runs_out,
         under_reserve=under,
         order_by=None if first is None else _order_by(studio, first),
@@ -126,8 +129,7 @@ def _order_by(studio: Studio, use: Use) -> date:
     return day - timedelta(days=studio.stock.lead_days)
 
 
-def _under_reserve(studio: Studio, own: Book) -> Use | None:
-    reserve = studio.stock.reserve_g
+def _under_reserve(studio: Studio, own: Book, reserve: float) -> Use | None:
     taken = 0.0
     for use in sorted(own.uses, key=_comes):
         taken += use.grams

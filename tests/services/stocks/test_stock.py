@@ -384,7 +384,9 @@ def test_a_colour_that_runs_out_says_at_which_pour_and_by_when_to_order() -> Non
 
 def test_nothing_is_put_by_of_a_colour() -> None:
     studio = replace(coloured(pot("p1", 50.0)), stock=StockRules(reserve_g=100.0))
-    assert stock_of(studio, studio.plan, NOW).rows[-1].enough
+    blue = stock_of(studio, studio.plan, NOW).rows[-1]
+    assert blue.enough
+    assert blue.reserve_g == 0.0
 
 
 def test_who_counts_no_colour_is_asked_for_none_and_who_counts_one_for_all() -> None:
