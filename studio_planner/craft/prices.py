@@ -25,11 +25,11 @@ class Prices:
     `consumables_per_mix` are gloves, cups and sticks of each mix, `consumables_per_piece` tape,
     abrasive and packing of each single piece. `leaf_waste_pct` of leaf goes on top where leaves
     overlap and tear: 10 to 30 % (common practice). `overhead_pct` goes on materials or on
-    hours, whichever are dearer. `scrap_pct` of the pieces do not pass: 1 in 8 to 1 in 5 need one more
-    coat, fewer are lost (common practice). `fees_pct` of the price go to whoever sells it.
-    `margin_pct` is on top of the cost or a share of the price. `rush_wage_pct` goes on top of
-    the wage of hours that are put in to be quick, and `rush_freight` on the parcel. A price is
-    rounded up to `round_to`.
+    hours, whichever are dearer. `scrap_pct` of the pieces do not pass: 1 in 8 to 1 in 5 need
+    one more coat, fewer are lost (common practice). `fees_pct` of the price go to whoever
+    sells it. `margin_pct` is on top of the cost or a share of the price. `rush_wage_pct` goes
+    on top of the wage of hours that are put in to be quick, and `rush_freight` on the parcel.
+    A price is rounded up to `round_to`.
     """
 
     hourly_wage: float = 0.0

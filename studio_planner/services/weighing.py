@@ -89,8 +89,8 @@ class _Amounts(TypedDict):
 class MixAmounts:
     """What coats take that are poured from one mix: all of its portions together, in grams.
 
-    `spread_grams` are by coat; `total_grams` is what is weighed, with what stays in the cups and
-    what the smallest mix asks for. `a_grams` and `b_grams` are None for what is not mixed.
+    `spread_grams` are by coat; `total_grams` is all that is weighed, with what stays in the
+    cups and what the smallest mix asks for. `a_grams` and `b_grams` are None for what is not mixed.
     `colourants` are by their words, as the scale shows them.
     """
 
@@ -111,7 +111,7 @@ class MixAmounts:
 
 
 def weigh(studio: Studio, plan: Plan, numbers: Iterable[int]) -> tuple[MixPortion, ...]:
-    """Give the mixes of the coats with these numbers, whole, in order; UnknownName for others."""
+    """Give the mixes of the coats with these numbers, whole; UnknownName for other numbers."""
     mixes = {}
     for number in numbers:
         coat = plan.coat(number)
