@@ -1977,6 +1977,10 @@
         <translation>Es steht im Werkstattbuch. Rückgängig nimmt es zurück.</translation>
     </message>
     <message>
+        <source>planned {when}</source>
+        <translation>geplant {when}</translation>
+    </message>
+    <message>
         <source>Correct</source>
         <translation>Berichtigen</translation>
     </message>

@@ -85,4 +85,5 @@ def _said(view: DeskView, tap: Tap) -> str:
     wall = words.wall_of(view.studio)
     today = tap.planned.astimezone(wall.zone).date() == view.now.astimezone(wall.zone).date()
     when = (words.clock_time if today else words.moment)(tap.planned, wall)
-    return f"{what}\n{translate('happened', 'planned {when}').format(when=when)}"
+    planned = translate("happened", "planned {when}").format(when=when)
+    return f"{what}\n{planned}"
