@@ -119,6 +119,12 @@ def stays_along(
 
 @overload
 def stays_along(
+    legs: Sequence[SpotLeg], until: datetime
+) -> Iterator[tuple[str, datetime, datetime]]: ...
+
+
+@overload
+def stays_along(
     legs: Sequence[SpotLeg], until: datetime | None
 ) -> Iterator[tuple[str, datetime, datetime | None]]: ...
 

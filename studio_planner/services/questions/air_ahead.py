@@ -6,13 +6,20 @@ from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
 from typing import TYPE_CHECKING
 
-from studio_planner.science.air import AirError, condensation_point, dew_point_margin
+from studio_planner.craft.log_legs import stays_along
+from studio_planner.science.air import (
+    AirError,
+    condensation_point,
+    dew_point_margin,
+    surface_history,
+)
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Iterator, Sequence
 
     from studio_planner.craft.pieces import Material
-    from studio_planner.craft.timing import Timing
+    from studio_planner.craft.timing import Leg, Timing
+    from studio_planner.science.samples import History
 
 _STEP = timedelta(minutes=10)
 
@@ -42,11 +49,28 @@ def air_between(  # noqa: PLR0913 - where, for what, and when
     The margin is that of a blank's surface, which follows the air with its material's lag;
     without a material that of the air itself. What lies outside the record is left out.
     """
-    return tuple(
-        one
-        for when in _instants(start, end, step)
-        if (one := _air_at(timing, place, material, when)) is not None
-    )
+    history = timing.history(place)
+    surface = history if material is None else timing.surface(place, material)
+    return tuple(_airs(history, surface, (start, end), step))
+
+
+def air_along(
+    timing: Timing, legs: Sequence[Leg], material: Material, end: datetime
+) -> tuple[AirAt, ...]:
+    """The air that a piece meets where it is, every ten minutes from its first leg to the end.
+
+    Its surface is as warm as where it was carried from, and follows the air there with its lag.
+    """
+    lag = timing.studio.settings.surface_lag_hours.get(material, 0.0)
+    surface = timing.surface(legs[0][0], material)
+    found: list[AirAt] = []
+    for place, since, left in stays_along(legs, end):
+        history, second = timing.history(place), since.timestamp()
+        if since != legs[0][1]:
+            here = history.part(second, history.extent[1])
+            surface = surface_history(here, lag, surface.celsius_at(second))
+        found += _airs(history, surface, (since, left), _STEP)
+    return tuple(found)
 
 
 def lowest_margin(air: tuple[AirAt, ...]) -> AirAt | None:
@@ -69,12 +93,17 @@ def _instants(start: datetime, end: datetime, step: timedelta) -> Iterator[datet
         yield last
 
 
-def _air_at(
-    timing: Timing, place: str, material: Material | None, when: datetime
-) -> AirAt | None:
+def _airs(
+    history: History, surface: History, span: tuple[datetime, datetime], step: timedelta
+) -> Iterator[AirAt]:
+    for when in _instants(*span, step):
+        one = _air_at(history, surface, when)
+        if one is not None:
+            yield one
+
+
+def _air_at(history: History, surface: History, when: datetime) -> AirAt | None:
     second = when.timestamp()
-    history = timing.history(place)
-    surface = history if material is None else timing.surface(place, material)
     celsius, film = history.celsius_at(second), surface.celsius_at(second)
     if celsius is None or film is None:
         return None

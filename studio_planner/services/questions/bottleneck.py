@@ -7,6 +7,7 @@ from datetime import date, datetime, timedelta
 from typing import TYPE_CHECKING, Any, NamedTuple
 
 from studio_planner.craft.local_time import Span, clipped, instant, merged
+from studio_planner.craft.log_legs import stays_along
 from studio_planner.craft.plans import StepKind
 from studio_planner.science.stages import Stage
 from studio_planner.services.questions.asking import (
@@ -85,11 +86,16 @@ def _hands_busy(view: DeskView) -> dict[str, list[Span]]:
 
 
 def _spots_busy(view: DeskView) -> dict[str, tuple[Span, ...]]:
-    """When each spot (by key) is taken: from a pour's start until *handle* at its safe edge."""
+    """When each spot (by key) is taken: from a pour's start until *handle* at its safe edge.
+
+    What was carried takes the spot where it was put.
+    """
     taken: dict[str, list[Span]] = {spot.key: [] for spot in view.studio.spots}
     for film in ribbons_of(view):
         handle = film.film.safe(Stage.HANDLE) or film.planned.end
-        taken[film.planned.spot].append((film.start, max(handle, film.planned.end)))
+        until = max(handle, film.planned.end)
+        for spot, since, left in stays_along(film.lane.stands(film.planned), until):
+            taken[spot].append((since, left))
     return {key: merged(spans) for key, spans in taken.items()}
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from datetime import UTC, datetime
 from typing import TYPE_CHECKING, Any
 
+from studio_planner.craft.log_legs import legs_from
 from studio_planner.craft.pieces import EDGE, UNDERSIDE, CoatKind
 from studio_planner.science.clocks import StageClock, reached_through
 from studio_planner.science.samples import history_of
@@ -28,9 +29,10 @@ from studio_planner.services.questions.sentences import (
 )
 
 if TYPE_CHECKING:
-    from collections.abc import Mapping
+    from collections.abc import Iterator, Mapping, Sequence
 
     from studio_planner.craft.pieces import Piece
+    from studio_planner.craft.timing import Leg
     from studio_planner.science.samples import History
     from studio_planner.services.desk import DeskView
     from studio_planner.services.ribbons import Ribbon
@@ -128,18 +130,28 @@ def _gain(view: DeskView, film: Ribbon, target: float) -> list[Sentence]:
     then = film.film.safe(Stage.PRINT_FREE)
     if law is None or then is None or then <= view.now:
         return []
-    place = view.studio.place_of_spot(film.planned.spot).key
-    room = view.timing.clock(film.product, place, Stage.PRINT_FREE, Edge.LATE)
-    celsius = view.timing.history(place).celsius_at(view.now.timestamp())
-    if room is None or celsius is None or celsius >= target:
+    legs = [leg for leg in legs_from(film.lane.legs, film.planned.end) if leg[1] < view.now]
+    start = view.now.timestamp()
+    celsius = view.timing.history(legs[-1][0]).celsius_at(start) if legs else None
+    if celsius is None or celsius >= target:
         return []
+    before = _clocks(view, film, legs)
     warm = StageClock(law, _warmed(view, celsius, target), Edge.LATE)
-    start, spread = view.now.timestamp(), film.planned.end.timestamp()
-    second = reached_through([(room, spread), (warm, start)]) if spread < start else None
+    second = reached_through([*before, (warm, start)])
     if second is None:
         return []
     text = "Print-free {now} instead of {then}, if it is warmed from now on."
     return [said(text, now=Moment(datetime.fromtimestamp(second, UTC)), then=Moment(then))]
+
+
+def _clocks(
+    view: DeskView, film: Ribbon, legs: Sequence[Leg]
+) -> Iterator[tuple[StageClock, float]]:
+    """The clock of print-free, at the late edge, wherever the film was, each from when on."""
+    for place, since in legs:
+        clock = view.timing.clock(film.product, place, Stage.PRINT_FREE, Edge.LATE)
+        if clock is not None:
+            yield clock, since.timestamp()
 
 
 def _warmed(view: DeskView, celsius: float, target: float) -> History:

@@ -5,8 +5,9 @@ from __future__ import annotations
 from datetime import timedelta
 from typing import TYPE_CHECKING, Any
 
+from studio_planner.craft.log_legs import legs_from
 from studio_planner.craft.products import ProductKind
-from studio_planner.services.questions.air_ahead import AirAt, air_between, lowest_margin
+from studio_planner.services.questions.air_ahead import AirAt, air_along, lowest_margin
 from studio_planner.services.questions.asking import (
     Answer,
     Kind,
@@ -51,8 +52,8 @@ def _answer(view: DeskView, given: Mapping[str, Any]) -> Answer:
         return not_known("No two-part film lies open now: there is nothing to wash.")
     hours = view.studio.settings.dew_hours
     end = film.planned.end + timedelta(hours=hours)
-    place = view.studio.place_of_spot(film.planned.spot).key
-    air = air_between(view.timing, place, film.lane.piece.material, film.start, end)
+    legs = legs_from(film.lane.legs, film.start)
+    air = air_along(view.timing, legs, film.lane.piece.material, end)
     low = lowest_margin(air)
     lines = [*_colds(film, air), *_how()]
     if low is None:

@@ -8,6 +8,7 @@ from datetime import UTC, datetime, timedelta
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.local_time import instant
+from studio_planner.craft.log_legs import stays_along
 from studio_planner.craft.reminders import Reminder, ReminderKind, Urgency, uid_of
 from studio_planner.science.stages import Edge, Stage
 from studio_planner.services.questions.air_ahead import air_between
@@ -31,12 +32,12 @@ _STEP = timedelta(minutes=30)
 
 @dataclass(frozen=True, slots=True)
 class _Lying:
-    """A film that lies in a place (a key) from its pour until it can be handled."""
+    """A film that lies in a place (a key) until it can be handled or is carried on."""
 
     bar: Ribbon
     place: str
     start: datetime
-    handled: datetime
+    end: datetime
 
 
 def of_air(scene: Scene) -> Iterator[Reminder]:
@@ -52,8 +53,8 @@ def _lying(scene: Scene) -> Iterator[_Lying]:
     for bar in scene.ribbons():
         handled = bar.film.reached(Stage.HANDLE, Edge.LATE) or bar.planned.end + _DAY
         if handled > scene.now - _DAY and bar.planned.start < scene.now + _AHEAD:
-            place = scene.studio.place_of_spot(bar.lane.lies_on(bar.planned)).key
-            yield _Lying(bar, place, bar.planned.start, handled)
+            for spot, since, left in stays_along(bar.lane.stands(bar.planned), handled):
+                yield _Lying(bar, scene.studio.place_of_spot(spot).key, since, left)
 
 
 def _of_nights(scene: Scene, lying: tuple[_Lying, ...]) -> Iterator[Reminder]:
@@ -84,7 +85,7 @@ def _bad_air(
     scene: Scene, film: _Lying, seen: _Seen
 ) -> Iterator[tuple[ReminderKind, datetime]]:
     settings = scene.studio.settings
-    dewed = film.start + timedelta(hours=settings.dew_hours)
+    dewed = film.bar.start + timedelta(hours=settings.dew_hours)
     minimum = film.bar.product.minimum_celsius
     for air in _air_over(scene, film, seen):
         if minimum is not None and air.celsius < minimum:
@@ -103,7 +104,7 @@ def _air_over(scene: Scene, film: _Lying, seen: _Seen) -> tuple[AirAt, ...]:
         seen[key] = air_between(scene.timing, film.place, material, first, last, step=_STEP)
     air = seen[key]
     start = bisect_left(air, film.start, key=_when)
-    return air[start : bisect_right(air, film.handled, key=_when)]
+    return air[start : bisect_right(air, film.end, key=_when)]
 
 
 def _when(air: AirAt) -> datetime:
@@ -132,7 +133,7 @@ def _of_readings(scene: Scene, lying: tuple[_Lying, ...]) -> Iterator[Reminder]:
         lies = any(
             film.place == place.key and film.start < max(missed, scene.now) + _DAY
             for film in lying
-            if film.handled > max(missed, scene.now - _DAY)
+            if film.end > max(missed, scene.now - _DAY)
         )
         if lies:
             yield scene.reminder(

@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import time, timedelta
+from datetime import datetime, time, timedelta
+from typing import TYPE_CHECKING
 
 from studio_planner.craft.hands import Person, WorkHours
+from studio_planner.craft.log import EntryKind, LogEntry, Poured
 from studio_planner.craft.plans import Plan
 from studio_planner.services.desk import DeskView
 from studio_planner.services.questions import (
@@ -18,9 +20,15 @@ from studio_planner.services.questions import (
 )
 from studio_planner.services.questions.asking import Sign
 from studio_planner.services.questions.every import QUESTIONS
+from studio_planner.services.questions.sentences import Moment
 from tests.desktop import scenes
 from tests.desktop.scenes import DAY, at
 from tests.services.questions.steady import lines, steady, steady_room, steady_studio, verdict
+
+if TYPE_CHECKING:
+    from studio_planner.craft.places import Place
+    from studio_planner.craft.studio import Studio
+    from studio_planner.services.questions.asking import Answer
 
 # Market board 7 got its only coat on Monday until 19:00: it can be handled 18.7 h later, Tue
 # 13:42 (likely 17 h, 12:00), is print-free 37.4 h later, Wed 08:24, fully cured 99 h later,
@@ -93,6 +101,49 @@ def test_a_film_near_the_dew_point_is_washed_first() -> None:
     assert verdict(unknown).startswith("Wash it to be sure")
 
 
+def _carried(room: Place, box: Place, *moves: tuple[datetime, str], spot: str = "C2") -> Studio:
+    """Market board 7, poured on a spot and carried to others at some times."""
+    plan = steady_studio(room).plan
+    assert plan is not None
+    (coat,) = (one for one in plan.coats if one.piece == "k")
+    pour = Poured(piece="k", coat="clear", start=coat.start, end=coat.end, spot=spot)
+    plan = replace(
+        plan, coats=tuple(replace(c, spot=spot) if c is coat else c for c in plan.coats)
+    )
+    log = tuple(
+        LogEntry(number=number, kind=EntryKind.MOVED, at=when, written=when, piece="k", spot=on)
+        for number, (when, on) in enumerate(moves, start=1)
+    )
+    return replace(steady_studio(room), places=(room, box), plan=plan, poured=(pour,), log=log)
+
+
+def _box(celsius: float, humidity: float | None = 50.0) -> Place:
+    pattern = steady_room(celsius, humidity).pattern
+    return replace(scenes.warm_box(), pattern=pattern, band_celsius=0.0)
+
+
+def _washing(*moves: tuple[datetime, str], celsius: float = 25.0) -> Answer:
+    view = DeskView(_carried(steady_room(), _box(celsius, 90.0), *moves), scenes.NOW)
+    return washing.QUESTION.asked(view, {"film": "k/clear"})
+
+
+def test_a_film_that_was_carried_into_damp_air_soon_after_its_pour_is_washed() -> None:
+    assert _washing().sign is Sign.YES
+    answer = _washing((at(-1, "21:00"), "W1"))
+    assert answer.sign is Sign.NO
+    assert "1.8 °C to the dew point" in lines(answer)[0]
+
+    # Blush can come until twelve hours after 19:00.
+    assert _washing((at(0, "08:00"), "W1")).sign is Sign.YES
+
+
+def test_dew_settles_on_what_is_carried_from_the_cool_into_warm_damp_air() -> None:
+    # 30 °C at 90 % has its dew point at 28.2 °C; the board comes in at 25 °C, 3.2 °C below.
+    answer = _washing((at(-1, "21:00"), "W1"), celsius=30.0)
+    assert verdict(answer) == "Wash it: dew settled on it, and blush is all but sure."
+    assert "-3.2 °C to the dew point, at Mon 21:00" in lines(answer)[0]
+
+
 def test_nothing_is_warmed_before_it_can_be_handled() -> None:
     given = {"piece": "k", "celsius": 40.0}
     answer = warming.QUESTION.asked(steady(now=at(0, "10:00")), given)
@@ -110,6 +161,26 @@ def test_what_holds_is_warmed_slowly_and_gains_time() -> None:
     assert "up by 5.0 °C an hour to 40 °C" in said
     assert "seal both faces" in said
     assert "instead of Wed 08:24" in said
+
+
+def _warmed(studio: Studio) -> datetime:
+    """When it is print-free if it is warmed from Wednesday noon on."""
+    view = DeskView(studio, at(1, "12:00"))
+    answer = warming.QUESTION.asked(view, {"piece": "k", "celsius": 40.0})
+    (gain,) = (line for line in answer.lines if "if it is warmed" in line.text)
+    now = gain.facts["now"]
+    assert isinstance(now, Moment)
+    return now.when
+
+
+def test_what_warming_gains_counts_from_where_the_piece_was_until_now() -> None:
+    # 15 °C on the shelf, 25 °C in the box.
+    shelf, box, pour = steady_room(15.0), _box(25.0), at(-1, "18:10")
+    never = _warmed(_carried(shelf, box))
+    soon, late = (_warmed(_carried(shelf, box, (at(-1, t), "W1"))) for t in ("19:30", "23:00"))
+    assert soon < late < never
+    at_once = _warmed(_carried(shelf, box, (pour, "W1")))
+    assert at_once == _warmed(_carried(shelf, box, spot="W1")) < soon
 
 
 def test_timber_is_not_warmed_above_45_degrees() -> None:
@@ -180,6 +251,16 @@ def test_hands_and_spots_are_counted_by_week() -> None:
         "Your hands, most of all on Tue 8: up to 25 % of a week's working hours."
     )
     assert lines(answer)[0] == "Week of Mon 7: hands 25 %, spots 6 %."
+
+
+def test_the_fullest_spot_is_where_the_pieces_were_carried() -> None:
+    # It can be handled on Tuesday at 13:42; until then it is in the box.
+    studio = _carried(steady_room(), _box(25.0), (at(0, "08:00"), "W1"))
+    assert studio.plan is not None
+    mine = tuple(one for one in studio.plan.coats if one.piece == "k")
+    studio = replace(studio, plan=replace(studio.plan, coats=mine, steps=()))
+    answer = bottleneck.QUESTION.asked(DeskView(studio, at(0, "10:00")))
+    assert "The fullest spot is Box 1: in use for 100 % of the time." in lines(answer)
 
 
 def test_every_question_has_an_answer_for_an_empty_studio() -> None:

@@ -16,7 +16,7 @@ from studio_planner.craft.pieces import Joint
 from studio_planner.craft.places import Reading
 from studio_planner.craft.plans import PlannedStep, StepKind
 from studio_planner.craft.products import SheetPoint
-from studio_planner.craft.reminders import Reminder, ReminderKind, Reminding, Urgency
+from studio_planner.craft.reminders import Reminder, ReminderKind, Reminding, Urgency, uid_of
 from studio_planner.science.stages import Stage
 from studio_planner.services.reminding.making import reminders_of
 from tests.desktop import scenes
@@ -287,6 +287,20 @@ def test_a_surface_too_near_the_dew_point_is_told_of(studio: Studio) -> None:
     assert all(one.place == "room" for one in found)
     unknown = replace(studio, places=(steady_room(22.0, None), *studio.places[1:]))
     assert not [o for o in made(unknown).values() if o.kind is ReminderKind.DAMP]
+
+
+@pytest.mark.parametrize(("day", "wall", "damp"), [(0, "19:30", True), (1, "07:30", False)])
+def test_damp_air_is_told_of_only_for_the_hours_in_which_the_piece_is_there(
+    studio: Studio, day: int, wall: str, damp: bool
+) -> None:
+    # Poured in dry air from 18:20 on: dew can spoil it until 06:20.
+    box = replace(studio.places[1], pattern=steady_room(25.0, 90.0).pattern)
+    studio = replace(studio, places=(studio.places[0], box))
+    studio = poured(studio, "h1", "seal", at(0, "18:20"), at(0, "19:05"))
+    told = logged(studio, EntryKind.MOVED, "h1", spot="W1").log[0]
+    moved = replace(told, at=at(day, wall), written=at(day, wall))
+    names = made(replace(studio, log=(moved,)), at(1, "08:00"))
+    assert (uid_of(ReminderKind.DAMP, "box", "2026-12-08") in names) is damp
 
 
 def test_readings_are_missed_only_where_somebody_reads(studio: Studio) -> None:
