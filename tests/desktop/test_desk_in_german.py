@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 from xml.etree import ElementTree as ET
 
 import pytest
-from PySide6.QtCore import QLocale, QModelIndex, QRect, Qt
+from PySide6.QtCore import QDate, QLocale, QModelIndex, QRect, Qt
 from PySide6.QtWidgets import (
     QAbstractButton,
     QAbstractItemView,
@@ -25,6 +25,7 @@ from PySide6.QtWidgets import (
 
 from studio_planner.craft.resources import resource_path
 from studio_planner.desktop import words
+from studio_planner.desktop.forms.still_editors import StillDate
 from studio_planner.desktop.page_keys import PLAN
 from studio_planner.desktop.planning_process import plan_command
 from studio_planner.desktop.quantities import number_of, number_words
@@ -220,3 +221,10 @@ def test_planning_is_asked_to_write_its_reasons_in_german(tmp_path: Path) -> Non
 def test_a_figure_is_read_as_it_was_written() -> None:
     assert number_words(1250.5) == "1250,5"
     assert number_of(number_words(1250.5)) == 1250.5
+
+
+def test_a_field_for_a_date_puts_a_point_behind_the_day(qtbot: QtBot) -> None:
+    field = StillDate()
+    qtbot.addWidget(field)
+    field.setDate(QDate(2026, 12, 23))
+    assert field.text() == "Mi. 23. Dez. 2026"

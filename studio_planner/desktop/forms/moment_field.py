@@ -31,8 +31,6 @@ class MomentField(Field):
         self._zone = ZoneInfo("UTC")
         self._shown = datetime(2000, 1, 1, tzinfo=UTC)
         self.day = StillDate(self)
-        self.day.setCalendarPopup(True)
-        self.day.setDisplayFormat("ddd d MMM yyyy")
         self.at = StillTime(self)
         self.at.setDisplayFormat("HH:mm")
         self.hold(self.day)

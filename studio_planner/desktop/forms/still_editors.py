@@ -8,6 +8,8 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QComboBox, QDateEdit, QTimeEdit, QWidget
 from typing_extensions import override
 
+from studio_planner.desktop.tongue import translate
+
 if TYPE_CHECKING:
     from PySide6.QtGui import QWheelEvent
 
@@ -41,4 +43,10 @@ class StillTime(_Still, QTimeEdit):
 
 
 class StillDate(_Still, QDateEdit):
-    """A date."""
+    """A date, with a calendar to choose from."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        """Write the day as the language does: the letters are Qt's."""
+        super().__init__(parent)
+        self.setCalendarPopup(True)
+        self.setDisplayFormat(translate("forms", "ddd d MMM yyyy"))

@@ -61,8 +61,6 @@ class DateField(TypedField):
         super().__init__(canvas, label, parent)
         self._shown = date(2000, 1, 1)
         self.editor = StillDate(self)
-        self.editor.setCalendarPopup(True)
-        self.editor.setDisplayFormat("ddd d MMM yyyy")
         self.editor.editingFinished.connect(self._finished)
         self.hold(self.editor)
         self._row.addStretch(1)

@@ -33,15 +33,12 @@ if TYPE_CHECKING:
     from studio_planner.desktop.canvas import Canvas
 
 _FIND, _SAID, _ASK = range(3)
-_WIDEST, _STEPPER = "Wed 28 Mmm 00:00 MM", 44
+_WIDEST, _STEPPER = "Wed. 28. Mmm. 00:00 MM", 44
 _FIELD = 240
 _ROOMY = 460
 """From this width on there is room for more than the field to find with."""
 
-_FORMATS = {
-    ClockForm.HOURS_24: "ddd d MMM HH:mm",
-    ClockForm.HOURS_12: "ddd d MMM h:mm AP",
-}
+_TIMES = {ClockForm.HOURS_24: "HH:mm", ClockForm.HOURS_12: "h:mm AP"}
 
 Verb = tuple[str, "Callable[[], object]"]
 """What a button says and does."""
@@ -258,7 +255,8 @@ class WorkLine(QStackedWidget):
         self._answered = answered
         self._question.setMaximumWidth(self._question.fontMetrics().horizontalAdvance(question))
         self._question.setText(question)
-        self.when.setDisplayFormat(_FORMATS[form])
+        day = translate("forms", "ddd d MMM")
+        self.when.setDisplayFormat(f"{day} {_TIMES[form]}")
         self.when.setMinimumWidth(self.when.fontMetrics().horizontalAdvance(_WIDEST) + _STEPPER)
         self.when.setDateTime(_shown(wall))
         self.setCurrentIndex(_ASK)
