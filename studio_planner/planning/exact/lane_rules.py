@@ -59,12 +59,14 @@ class LaneRules:
             means, start = self._draft.frame.means, int(task.fixed.start.timestamp())
             spot, since = means.legs(task.fixed)[-1]
             where, way = self._spots_with(spot), means.place_of(task.fixed)
-            return self._maker.poured(task, where, start, way, since)
+            return self._maker.known(task, where, start, way, since)
         placed = room.lane.placed
         if index in room.settled and placed is not None:
             shared = placed.laid.chain.tasks[index]
             where = self._spots_with(placed.laid.grounds[index].spots[0])
-            return self._maker.poured(shared, where, placed.starts[index])
+            start = placed.starts[index]
+            # It is still to be poured, so nobody has carried anything with it on.
+            return self._maker.known(shared, where, start, where.place, start)
         reaches = room.asked.of(index, room.lengths)
         asked = [(place, reach) for place in self._places() for reach in reaches]
         return self._maker.free(

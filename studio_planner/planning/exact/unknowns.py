@@ -27,7 +27,7 @@ _Thing = TypeVar("_Thing")
 
 @dataclass(slots=True)
 class CoatUnknowns:
-    """What the solver has to find for one coat; of a poured one everything is known.
+    """What the solver has to find for one coat; of a poured or settled one all is known.
 
     `start` in slots, `minutes` of the block; `on`, `by` and `lasting` are its spots, hands and
     lengths with the flag that chooses each (always set where there is but one).
@@ -46,9 +46,9 @@ class CoatUnknowns:
     window: tuple[int, int] = (0, 0)
     """The slots in which it may start."""
     known_start: int | None = None
-    """The second at which a poured coat was started."""
+    """The second at which a coat of which all is known is started."""
     place: str = ""
-    """What clocks are asked for as the place of a poured coat."""
+    """What clocks are asked for as the place of such a coat."""
     since: Quantity = 0
     """The slot from which it is on its spot."""
 
@@ -77,18 +77,13 @@ class CoatMaker:
         self.grid = choices.grid
         self.yes = model.yes
 
-    def poured(
-        self,
-        task: Task,
-        where: AlikeSpots,
-        start: int,
-        place: str | None = None,
-        since: int | None = None,
+    def known(
+        self, task: Task, where: AlikeSpots, start: int, way: str, since: int
     ) -> CoatUnknowns:
-        """A coat that is poured: nothing is unknown.
+        """A coat of which nothing is unknown: it is poured, or stays where it is planned.
 
-        It cures in the place of its spot, and is there from its start [s], unless a `place`
-        and a second tell otherwise.
+        It was begun at `start`, is on its spot from `since` on [s], and cures along a `way`,
+        which is the place of its spot if it was carried nowhere.
         """
         return CoatUnknowns(
             task=task,
@@ -97,8 +92,8 @@ class CoatMaker:
             on=[(where, self.yes)],
             lasting=[(task.block, self.yes)],
             known_start=start,
-            place=where.place if place is None else place,
-            since=self.grid.down(start if since is None else since),
+            place=way,
+            since=self.grid.down(since),
         )
 
     def free(
