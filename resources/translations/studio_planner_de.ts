@@ -1969,8 +1969,8 @@
         <translation>wie geplant</translation>
     </message>
     <message>
-        <source>Near by the plan; one tap says that it is done now:</source>
-        <translation>Nach dem Plan nah; ein Tipp sagt, dass es jetzt getan ist:</translation>
+        <source>Planned for about now; one tap says that it is done:</source>
+        <translation>Etwa für jetzt geplant; ein Tipp sagt, dass es getan ist:</translation>
     </message>
     <message>
         <source>No step of the plan began lately or begins soon: nothing can be written down with one tap.</source>

@@ -18,7 +18,7 @@ if TYPE_CHECKING:
     from studio_planner.services.log_book.taps import Tap
 
 _MOST = 4
-_TARGET = 36
+_TARGET = 44
 
 
 class DueRow(QWidget):
@@ -44,7 +44,7 @@ class DueRow(QWidget):
         taps = () if view is None else due_taps(view)[:_MOST]
         offered = [] if view is None else [(tap, _said(view, tap)) for tap in taps]
         self._line.say(
-            translate("happened", "Near by the plan; one tap says that it is done now:")
+            translate("happened", "Planned for about now; one tap says that it is done:")
             if offered
             else translate(
                 "happened",
