@@ -62,6 +62,10 @@ class DeskChanges(QObject):
         self._soon.setSingleShot(True)
         self._soon.setInterval(PAUSE_MILLISECONDS)
         self._soon.timeout.connect(self._plan)
+        self._late = QTimer(self)
+        self._late.setSingleShot(True)
+        self._late.setInterval(BREATH_MILLISECONDS)
+        self._late.timeout.connect(self._show)
 
     def make(self, change: Change, *, plans: bool = True, long: bool = False) -> bool:
         """Make a change; tell whether anything is different after it.
@@ -85,8 +89,10 @@ class DeskChanges(QObject):
         except StudioError:
             self._go_on(was_planning)
             raise
+        # What was said before was said of the studio as it was; what is said from now on stays.
+        self._desk.notice.hide()
         if long:
-            QTimer.singleShot(BREATH_MILLISECONDS, self, self._show)
+            self._late.start()
         else:
             self._show()
         self._go_on(was_planning or (plans and different and session.studio.plan_outdated))
@@ -119,14 +125,15 @@ class DeskChanges(QObject):
         except StudioError as error:
             self._desk.notice.say(str(error), wrong=True)
             return
+        self._desk.notice.hide()
         self._show()
         if step is not None:
             self._desk.tell(said.format(words=step.words))
         self._go_on(session.studio.plan_outdated)
 
     def _show(self) -> None:
-        # What was said before was said of the studio as it was.
-        self._desk.notice.hide()
+        """Show the studio as it is now, and with it what was still to be shown."""
+        self._late.stop()
         self._desk.show_session_view()
         self.offer()
         self.changed.emit()

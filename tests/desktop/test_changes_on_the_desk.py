@@ -7,10 +7,11 @@ from datetime import timedelta
 from typing import TYPE_CHECKING
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, QTimer
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QLabel
 
+from studio_planner.desktop.idle_work import BREATH_MILLISECONDS
 from studio_planner.desktop.page_keys import ORDERS, PLAN, PRODUCTS
 from studio_planner.services.editing.changes import Change
 from studio_planner.storage.studio_file import open_studio
@@ -133,3 +134,30 @@ def test_without_a_studio_there_is_a_verb_to_make_one(
     QTest.mouseClick(button, Qt.MouseButton.LeftButton)
     assert window.session is not None
     assert window.session.path.name == "fresh.studio"
+
+
+def test_what_is_said_before_a_long_change_is_shown_stays_said(
+    qtbot: QtBot, desk: DeskWindow
+) -> None:
+    desk.changes.plans_by_itself = False
+    desk.notice.say("The room is colder than planned.")
+    with qtbot.waitSignal(desk.changes.changed):
+        desk.changes.attempt(spare(30), long=True)
+        assert desk.notice.isHidden()
+        desk.notice.say("Three readings were taken.")
+    assert desk.notice.words == "Three readings were taken."
+
+
+def test_what_is_undone_before_it_was_shown_is_shown_once(
+    qtbot: QtBot, desk: DeskWindow
+) -> None:
+    desk.changes.plans_by_itself = False
+    before = studio_of(desk)
+    shown: list[Studio] = []
+    desk.changes.changed.connect(lambda: shown.append(studio_of(desk)))
+    desk.changes.attempt(spare(30), long=True)
+    desk.changes.undo()
+    with qtbot.waitCallback() as later:
+        QTimer.singleShot(2 * BREATH_MILLISECONDS, later)
+    assert shown == [before]
+    assert desk.notice.words == "Undone: Spare before promises."
