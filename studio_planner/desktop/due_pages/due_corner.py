@@ -105,7 +105,6 @@ class DueCorner(QObject):
         if not self._reminding.possible:
             return
         self.panel.show_due(self._reminding.due)
-        self.panel.show_taken_off(self._reminding.taken_off)
         self._place()
         self.panel.enter()
         self._badge.setChecked(True)
@@ -119,7 +118,6 @@ class DueCorner(QObject):
         self._badge.show_due(due)
         if self.is_open:
             self.panel.show_due(due)
-            self.panel.show_taken_off(self._reminding.taken_off)
 
     def _show_failures(self) -> None:
         self._show_trouble(self._reminding.trouble)

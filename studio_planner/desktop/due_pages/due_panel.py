@@ -164,8 +164,9 @@ class DuePanel(QWidget):
         more = translate("due", "{count} more come up as these are answered.")
         self.more.say(more.format(count=left) if left > 0 else "")
         self.clear_verb.setVisible(due is not None and due.too_late > 0)
+        self._show_taken_off("" if due is None else due.taken_off_words)
 
-    def show_taken_off(self, words: str) -> None:
+    def _show_taken_off(self, words: str) -> None:
         """Say what was taken off the list last, to be put back; empty for nothing."""
         said = translate("due", "Taken off the list: {what}.").format(what=words)
         self.taken_off.say(said if words else "")

@@ -163,4 +163,4 @@ class MissedPanel(QWidget):
         change = choice_done(row.choice, missed, planned, still.now)
         if self._desk.changes.attempt(change):
             said = translate("missed", "Done: {words}. Undo takes it back.")
-            self._desk.tell(said.format(words=change.words))
+            self._desk.tell_entry(said.format(words=change.words))

@@ -85,7 +85,6 @@ class DeskReminding(QObject):
         self._looking = self._again = False
         self._answers = 0
         self._pending: set[str] = set()
-        self._taken_off: list[tuple[tuple[str, ...], str]] = []
         self.due: DueList | None = None
         self.outcomes: dict[str, str] = {}
         self.trouble = ""
@@ -164,7 +163,6 @@ class DeskReminding(QObject):
         self._kept = self._ringer = self._clerk = None
         self._looking = self._again = False
         self._pending.clear()
-        self._taken_off.clear()
         if self.due is not None:
             self.due = None
             self.due_changed.emit(None)
@@ -253,7 +251,7 @@ class DeskReminding(QObject):
     def done(self, uids: Iterable[str]) -> None:
         """Take reminders off the list for good; it is written down at once."""
         wanted = tuple(uids)
-        self._take_off(set(wanted), lambda kept: kept.acknowledge(wanted))
+        self._answer(set(wanted), lambda kept: kept.acknowledge(wanted))
 
     def put_off(self, uids: Iterable[str]) -> None:
         """Have reminders told again at the moment that makes sense for each."""
@@ -264,35 +262,12 @@ class DeskReminding(QObject):
         """Take everything off the list that it is too late for."""
         items = () if self.due is None else self.due.items
         late = {uid for item in items if not item.saved for uid in item.uids}
-        self._take_off(late, lambda kept: kept.clear())
-
-    @property
-    def taken_off(self) -> str:
-        """What was taken off the list last and can be put back, in words; empty for nothing."""
-        return self._taken_off[-1][1] if self._taken_off else ""
+        self._answer(late, lambda kept: kept.clear())
 
     def put_back(self) -> None:
         """Put what was taken off last on the list again; it does not ring for that."""
-        if self._taken_off:
-            uids, _words = self._taken_off.pop()
-            self._answer(set(), lambda kept: kept.put_back(uids))
-
-    def _take_off(
-        self, gone: set[str], does: Callable[[StudioReminders], tuple[DueRow, ...]]
-    ) -> None:
-        items = () if self.due is None else self.due.items
-        titles = [item.title for item in items if gone.intersection(item.uids)]
-
-        def work(kept: StudioReminders) -> None:
-            uids = tuple(row.uid for row in does(kept))
-            if len(titles) == 1:
-                said = titles[0]
-            else:
-                said = translate("due", "{count} reminders").format(count=len(uids))
-            if uids:
-                self._taken_off.append((uids, said))
-
-        self._answer(gone, work)
+        uids = () if self.due is None else self.due.taken_off
+        self._answer(set(), lambda kept: kept.put_back(uids))
 
     def _answer(self, gone: set[str], does: Callable[[StudioReminders], object]) -> None:
         kept, clerk = self._kept, self._clerk

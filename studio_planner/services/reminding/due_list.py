@@ -71,7 +71,8 @@ class DueList:
     `items` are the first MOST_ITEMS of `count`; of all of them `urgent` can't be saved later
     and for `too_late` nothing can be done any more. `missed_words` stand over what was missed;
     `next_words` tell what comes next, empty where nothing does; `tonight` what rings in the
-    quiet hours of the next day and what waits.
+    quiet hours of the next day and what waits. `taken_off` are the names of what was taken off
+    the list last and can be put back, and `taken_off_words` say what that is.
     """
 
     now: datetime
@@ -82,6 +83,8 @@ class DueList:
     missed_words: str = ""
     next_words: str = ""
     tonight: tuple[str, ...] = ()
+    taken_off: tuple[str, ...] = ()
+    taken_off_words: str = ""
 
     def without(self, uids: Iterable[str]) -> DueList:
         """The list without some of it, as long as their answers are being written down."""
@@ -109,7 +112,7 @@ def due_list(
     shown = tuple(groups.values())[:MOST_ITEMS]
     items = tuple(_item(reminders, studio, group, voice, now) for group in shown)
     firsts = [group[0].reminder for group in groups.values()]
-    coming = reminders.coming()
+    coming, gone = reminders.coming(), reminders.taken_off()
     missed = [row.reminder for row in rows if was_missed(row, now)]
     return DueList(
         now=now,
@@ -120,7 +123,19 @@ def due_list(
         missed_words=away_headline(missed, now) if missed else "",
         next_words=_next_words(studio, coming, voice),
         tonight=tuple(_tonight(studio, coming, voice, now)),
+        taken_off=tuple(row.uid for row in gone),
+        taken_off_words=_taken_off_words(studio, gone),
     )
+
+
+def _taken_off_words(studio: Studio, gone: Sequence[DueRow]) -> str:
+    """Say what it is about: one thing by its name, several things by how many they are."""
+    reminders = sorted((row.reminder for row in gone), key=lambda one: one.due)
+    if len({(one.piece, one.coat, one.order, one.place) for one in reminders}) == 1:
+        return headline(studio, reminders[-1:])
+    if not reminders:
+        return ""
+    return translate("due", "{count} reminders").format(count=len(reminders))
 
 
 def _group(row: DueRow, now: datetime) -> tuple[object, ...]:

@@ -14,7 +14,7 @@ from studio_planner.services.reminding.notices import DONE, SNOOZE, notice_of, t
 from studio_planner.services.reminding.quiet import QuietHours
 from studio_planner.services.reminding.settling import Made
 from studio_planner.services.reminding.snoozing import snooze_until
-from studio_planner.services.reminding.ticking import Reminders, Told
+from studio_planner.services.reminding.ticking import Reminders, Told, taken_off_last
 from studio_planner.storage.reminder_rows import reminder_rows
 from studio_planner.storage.studio_file import StudioFile, open_studio
 
@@ -152,6 +152,10 @@ class StudioReminders:
         now = self._clock.now()
         late = [row.uid for row in self._kept.due() if not row.reminder.can_be_saved(now)]
         return self._kept.acknowledge(late)
+
+    def taken_off(self) -> tuple[DueRow, ...]:
+        """What one answer took off the list last and that can be put back."""
+        return taken_off_last(self._kept.every(), self._clock.now())
 
     def put_back(self, uids: Iterable[str]) -> tuple[DueRow, ...]:
         """Have reminders on the list again that were not done after all."""

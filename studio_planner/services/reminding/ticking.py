@@ -9,7 +9,7 @@ written in the file, for half a minute of a clock that nobody can set.
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from datetime import UTC
+from datetime import UTC, timedelta
 from secrets import token_hex
 from time import monotonic
 from typing import TYPE_CHECKING, Protocol
@@ -32,6 +32,9 @@ if TYPE_CHECKING:
 
 LEASE_SECONDS = 30.0
 """How long one instance may ring before another one may; a call takes far less."""
+
+PUT_BACK_FOR = timedelta(days=1)
+"""How long what was taken off the list stands beside it, to be put back."""
 
 _ATTEMPTS = 3
 
@@ -245,6 +248,19 @@ class Reminders:
 
     def _rings_now(self, row: DueRow, now: datetime) -> bool:
         return row.to_ring and self._source.may_ring(row, now)
+
+
+def taken_off_last(rows: Iterable[DueRow], now: datetime) -> tuple[DueRow, ...]:
+    """What one answer took off the list last and that can be put back; nothing after a day."""
+    gone = {
+        row: row.acknowledged
+        for row in rows
+        if row.acknowledged is not None and row.came_due is not None and row.withdrawn is None
+    }
+    last = max(gone.values(), default=now - PUT_BACK_FOR)
+    if now - last >= PUT_BACK_FOR:
+        return ()
+    return tuple(row for row, when in gone.items() if when == last)
 
 
 def listed(rows: Iterable[DueRow], now: datetime) -> tuple[DueRow, ...]:
