@@ -12,7 +12,12 @@ from typing_extensions import override
 from studio_planner.science.stages import Stage
 from studio_planner.terminal.bad_input import BadInput
 from studio_planner.terminal.file_arguments import json_argument, named, studio_argument
-from studio_planner.terminal.log_arguments import LOG_FORM, log_arguments, trace_arguments
+from studio_planner.terminal.log_arguments import (
+    LOG_FORM,
+    log_arguments,
+    take_words,
+    trace_arguments,
+)
 from studio_planner.terminal.remind_arguments import (
     CALENDAR_FORM,
     REMIND_FORM,
@@ -107,7 +112,13 @@ def parsed(argv: Sequence[str]) -> argparse.Namespace:
             f"{PROGRAM}: {argv[0]} is not an option here; a command comes first: "
             f"{', '.join(COMMANDS)}; see {PROGRAM} --help."
         )
-    return _parser().parse_args(_with_joined_degrees(argv))
+    parser = _parser()
+    arguments, left = parser.parse_known_args(_with_joined_degrees(argv))
+    if left and arguments.command == "log" and not any(word.startswith("-") for word in left):
+        take_words(arguments, left)
+    elif left:
+        parser.error(f"unrecognized arguments: {' '.join(left)}")
+    return arguments
 
 
 def _with_joined_degrees(argv: Sequence[str]) -> list[str]:

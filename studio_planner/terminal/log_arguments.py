@@ -8,6 +8,7 @@ from studio_planner.terminal.file_arguments import json_argument, named, studio_
 
 if TYPE_CHECKING:
     import argparse
+    from collections.abc import Sequence
 
 LOG_FORM = """\
 WHAT and NAME are one of:
@@ -52,6 +53,12 @@ def log_arguments(command: argparse.ArgumentParser) -> None:
     command.add_argument("--words", metavar="TEXT", help="a note")
     command.add_argument("--last", metavar="N", help="list the last N entries (30)")
     json_argument(command)
+
+
+def take_words(arguments: argparse.Namespace, left: Sequence[str]) -> None:
+    """Take words that were typed behind options as if they stood before them."""
+    typed = [word for word in (arguments.what, *arguments.names, *left) if word is not None]
+    arguments.what, *arguments.names = typed
 
 
 def trace_arguments(command: argparse.ArgumentParser) -> None:

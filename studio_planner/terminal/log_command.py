@@ -151,7 +151,7 @@ def print_entries(studio: Studio, entries: Iterable[LogEntry]) -> None:
         )
         for entry in entries
     ]
-    say_table(("No", "When", "What", "Happened", "Remarks"), rows)
+    say_table(("No", "When", "What", "Happened", "Remarks"), rows, whole=True)
 
 
 def _remarks(studio: Studio, entry: LogEntry, standing: set[int]) -> Iterable[str]:

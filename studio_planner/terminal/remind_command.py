@@ -168,7 +168,7 @@ def _print(reminders: StudioReminders, tick: Tick) -> None:
     say(f"Due at {moment_words(zone, tick.now)}:")
     say()
     rows = [_cells(studio, row, tick) for row in tick.due]
-    say_table(("Since", "What", "For", "By", "UID"), rows)
+    say_table(("Since", "What", "For", "By", "UID"), rows, whole=True)
 
 
 def _cells(studio: Studio, row: DueRow, tick: Tick) -> tuple[str, ...]:

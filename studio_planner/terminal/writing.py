@@ -7,6 +7,7 @@ import sys
 import textwrap
 import unicodedata
 from contextlib import contextmanager
+from itertools import zip_longest
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.local_time import readings_of
@@ -140,10 +141,17 @@ def _length_words(hours: float, in_days_from: int) -> str:
     return f"{whole // 24} d {whole % 24} h"
 
 
-def say_table(heads: Sequence[str], rows: Iterable[Sequence[str]], indent: str = "") -> None:
+def say_table(
+    heads: Sequence[str],
+    rows: Iterable[Sequence[str]],
+    indent: str = "",
+    *,
+    whole: bool = False,
+) -> None:
     """Write a table with a heading; the widest columns are cut where it would not fit.
 
-    A row of one single cell is a heading of its own, across all columns.
+    A row of one single cell is a heading of its own, across all columns. In a `whole` table
+    only words are cut that are wider than their column: what does not fit goes on below.
     """
     cells = [[printable(cell) for cell in row] for row in rows]
     lines = [list(heads), *cells]
@@ -153,7 +161,26 @@ def say_table(heads: Sequence[str], rows: Iterable[Sequence[str]], indent: str =
     while sum(widths) > room and max(widths) > _NARROWEST:
         widths[widths.index(max(widths))] -= 1
     for line in lines:
-        say(indent + _line(line, widths if len(line) > 1 else [room]))
+        columns = widths if len(line) > 1 else [room]
+        for part in _parts(line, columns) if whole else [line]:
+            say(indent + _line(part, columns))
+
+
+def _parts(cells: Sequence[str], widths: Sequence[int]) -> Iterator[Sequence[str]]:
+    """A row as the lines that it takes when each cell goes on below."""
+    wrapped = [_wrapped(cell, width) for cell, width in zip(cells, widths, strict=True)]
+    return zip_longest(*wrapped, fillvalue="")
+
+
+def _wrapped(cell: str, width: int) -> list[str]:
+    lines = [""]
+    for word in cell.split(" "):
+        longer = f"{lines[-1]} {word}" if lines[-1] else word
+        if _width(longer) <= width or not lines[-1]:
+            lines[-1] = longer
+        else:
+            lines.append(word)
+    return lines
 
 
 def _line(cells: Sequence[str], widths: Sequence[int]) -> str:

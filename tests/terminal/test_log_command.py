@@ -87,12 +87,13 @@ def test_a_pour_a_touch_test_and_a_correction_are_listed_as_they_stand(
     name = read_studio(sample).piece(piece).name
     assert terminal("log", sample, "poured", name, coat, "--at", "2026-02-02T05:00").code == 0
     assert terminal("log", sample, "touched", piece, coat, "tack", "not-yet").code == 0
-    number = next(e["number"] for e in listed(terminal, sample) if e["coat"] == coat)
+    ours = {"piece": piece, "coat": coat}.items()
+    number = next(e["number"] for e in listed(terminal, sample) if ours <= e.items())
     done = terminal(
         "log", sample, "correct", str(number), "--at", "2026-02-02T05:10", "--words", "late"
     )
     assert done.code == 0
-    entries = [e for e in listed(terminal, sample) if e["coat"] == coat]
+    entries = [e for e in listed(terminal, sample) if ours <= e.items()]
     assert [(e["kind"], e["stands"], e["corrects"]) for e in entries] == [
         ("poured", False, None), ("touched", True, None), ("poured", True, number),
     ]  # fmt: skip
@@ -262,6 +263,42 @@ def test_a_time_of_day_alone_is_the_latest_that_has_come(
         at = read_studio(sample).log[-1].at.astimezone(zone)
         assert at.date() == day.date()
         assert f"{at:%H:%M}" == told[-5:]
+
+
+@pytest.mark.parametrize(
+    "typed",
+    [
+        ("--at", "06:30", "turned", "{name}"),
+        ("turned", "--at", "06:30", "{name}"),
+        ("--words", "a note", "--at", "06:30", "turned", "{name}"),
+    ],
+)
+def test_options_may_stand_before_words(
+    terminal: Terminal, sample: Path, typed: tuple[str, ...]
+) -> None:
+    name = read_studio(sample).pieces[0].name
+    words_ = [word.format(name=name) for word in typed]
+    done = terminal("log", sample, *words_)
+    assert done.code == 0
+    last = listed(terminal, sample)[-1]
+    assert (last["kind"], last["at"][11:16]) == ("turned over", "06:30")
+
+
+def test_an_option_that_is_none_is_told(terminal: Terminal, sample: Path) -> None:
+    done = terminal("log", sample, "--when", "06:30", "turned", "Tide tray")
+    assert done.code == 2
+    assert "unrecognized arguments: --when" in done.err
+
+
+def test_a_long_note_goes_on_below_and_is_not_cut(terminal: Terminal, sample: Path) -> None:
+    note = "the second half was slow, and a hair came off the rim before the torch was there"
+    name = read_studio(sample).pieces[0].name
+    assert terminal("log", sample, "turned", name, "--words", note).code == 0
+    told = terminal("log", sample, "--last", "1").out
+    assert "\N{HORIZONTAL ELLIPSIS}" not in told
+    said = " ".join(told.split())
+    assert all(word in said for word in note.split())
+    assert max(map(len, told.splitlines())) <= 100
 
 
 def test_a_coat_is_named_by_its_place_in_the_stack(terminal: Terminal, sample: Path) -> None:
