@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING
 from studio_planner.craft.pieces import CoatKind
 from studio_planner.planning.placing.chain_times import narrow_windows
 from studio_planner.planning.spans import (
+    Span,
     Stretches,
     common,
     grid_down,
@@ -178,11 +179,13 @@ class FeasibleStarts:
         sanding, settle = self._means.shop.sanding, self._means.shop.settle
         if not sanding or self._chain.tasks[index].coat.kind is CoatKind.LEAF:
             return found
-        holes = [
-            (self._times.covered_by(index, start), end + settle)
-            for start, end in sanding
-            if end + settle > found[0][0]
-        ]
+        holes: list[Span] = []
+        for start, end in sanding:
+            if end + settle > found[0][0]:
+                begin = self._times.covered_by(index, start)
+                if begin >= found[-1][1]:
+                    break
+                holes.append((begin, end + settle))
         return outside(found, joined(holes))
 
     def _awake_for(

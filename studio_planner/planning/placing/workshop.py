@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from bisect import bisect_left, insort
 from datetime import UTC, datetime
+from itertools import islice
 from typing import TYPE_CHECKING
 
 from studio_planner.planning.placing.free_time import FreeTime
@@ -95,10 +96,9 @@ class Workshop:
             start = self.earliest(after, length)
             if start is None:
                 return None
-            clash = self._clash(start, start + length)
-            if clash is None:
+            after = self._dry(start, length)
+            if after == start:
                 return start
-            after = max(clash[1], start + GRID)
 
     def latest_sanding(self, not_before: int, until: int, length: int) -> int | None:
         """The latest start of sanding from `not_before` on that ends by `until`."""
@@ -125,6 +125,16 @@ class Workshop:
                 if end <= not_before:
                     break
         return best
+
+    def _dry(self, start: int, length: int) -> int:
+        """From when on sanding meets none of the wet work that it meets from `start` on."""
+        first = bisect_left(self.wet, (start - self._longest_wet, 0))
+        for wet_start, wet_end in islice(self.wet, first, None):
+            if wet_start >= start + length + self.settle:
+                break
+            if wet_start >= start or wet_end > start:
+                start = max(wet_end, start + 1)
+        return start
 
     def _clash(self, start: int, end: int) -> tuple[int, int] | None:
         """Wet work that sanding in [start, end) would dust, then or while it settles."""
