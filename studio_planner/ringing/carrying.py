@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import subprocess
-from contextlib import suppress
+from contextlib import contextmanager, suppress
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
@@ -11,7 +11,7 @@ from studio_planner.craft.errors import StudioError
 from studio_planner.craft.tongue import translate
 
 if TYPE_CHECKING:
-    from collections.abc import Callable, Sequence
+    from collections.abc import Callable, Iterator, Sequence
     from pathlib import Path
 
     from studio_planner.services.ports import Errand
@@ -37,21 +37,32 @@ class Carrying:
     def carry_out(self, errand: Errand) -> None:
         """Do it; StudioError in one sentence when a file or a command is refused.
 
-        What was written is taken away again then, unless it was there before.
+        Then everything is as it was before: what had been installed stands and runs.
         """
-        for command in errand.clears:
-            self._run(command)
-        new = [path for path, content in errand.writes if content and not path.exists()]
+        new = [(path, content) for path, content in errand.writes if content is not None]
+        gone = [path for path, content in errand.writes if content is None]
+        before = [(path, _content(path)) for path, _ in new]
         try:
-            for path, content in errand.writes:
+            for path, content in new:
                 _write(path, content)
+            for command in errand.clears:
+                self._run(command)
+            for path in gone:
+                _take_away(path)
             for command in errand.runs:
                 _require_done(command, self._run(command))
         except StudioError:
-            for path in new:
-                with suppress(OSError):
-                    path.unlink()
+            self._bring_back(before, errand)
             raise
+
+    def _bring_back(self, before: Sequence[tuple[Path, bytes | None]], errand: Errand) -> None:
+        """Let files be as they were; what stood whole is run again, as far as that works."""
+        for path, content in before:
+            with suppress(StudioError):
+                _take_away(path) if content is None else _write(path, content)
+        if before and all(content is not None for _, content in before):
+            for command in errand.runs:
+                self._run(command)
 
 
 def run_command(command: Sequence[str]) -> Ran:
@@ -77,11 +88,19 @@ def _require_done(command: Sequence[str], ran: Ran) -> None:
         )
 
 
-def _write(path: Path, content: bytes | None) -> None:
-    try:
-        if content is None:
-            path.unlink(missing_ok=True)
-            return
+def _content(path: Path) -> bytes | None:
+    """What a file holds; None where there is none."""
+    with _told_about(path):
+        return path.read_bytes() if path.exists() else None
+
+
+def _take_away(path: Path) -> None:
+    with _told_about(path):
+        path.unlink(missing_ok=True)
+
+
+def _write(path: Path, content: bytes) -> None:
+    with _told_about(path):
         path.parent.mkdir(parents=True, exist_ok=True)
         new = path.with_name(f"{path.name}.new")  # what stands is never half written over
         try:
@@ -89,6 +108,12 @@ def _write(path: Path, content: bytes | None) -> None:
             new.replace(path)
         finally:
             new.unlink(missing_ok=True)
+
+
+@contextmanager
+def _told_about(path: Path) -> Iterator[None]:
+    try:
+        yield
     except OSError as error:
         raise StudioError(
             translate("ringing", "{path} cannot be written: {error}.").format(

@@ -80,9 +80,9 @@ class Notifier(Protocol):
 class Errand:
     """What the system's own scheduler is to do, or to do no more.
 
-    `says` tells the maker beforehand. In this order: `clears` are commands that may fail since
-    what they end may not be there, `writes` are files with their content (None: taken away),
-    and `runs` are the commands afterwards.
+    `says` tells the maker beforehand. `writes` are files with their content (None: taken
+    away). Once what is new stands, `clears` are run, commands that may fail since what they end
+    may not be there; then files are taken away, and `runs` are the commands afterwards.
     """
 
     says: str

@@ -185,6 +185,38 @@ def test_what_is_installed_stays_whole_when_it_cannot_be_written_again(
     assert {path: (tmp_path / path).read_bytes() for path in files(tmp_path)} == before
 
 
+def test_what_runs_is_not_ended_before_the_new_one_stands(
+    tmp_path: Path, runner: Runner, studio: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    one = scheduler("darwin", tmp_path, runner)
+    one.carry_out(one.install(studio))
+    ended = [command for command in runner.ran if "bootout" in command]
+
+    def full(path: Path, content: bytes) -> int:
+        raise OSError(errno.ENOSPC, "No space left on device", str(path), len(content))
+
+    monkeypatch.setattr(Path, "write_bytes", full)
+    with pytest.raises(StudioError, match="no space left on device"):
+        one.carry_out(one.install(studio))
+    assert [command for command in runner.ran if "bootout" in command] == ended
+    assert runner.ran[-1][1] == "bootstrap"
+
+
+def test_what_was_installed_runs_on_where_the_new_one_is_refused(
+    tmp_path: Path, runner: Runner, studio: Path
+) -> None:
+    one = scheduler("darwin", tmp_path, runner)
+    one.carry_out(one.install(studio))
+    (path,) = (tmp_path / "Library" / "LaunchAgents").iterdir()
+    before = plistlib.loads(path.read_bytes()) | {"StartInterval": 30}
+    path.write_bytes(plistlib.dumps(before))
+    runner.fails, runner.ran = {"bootstrap"}, []
+    with pytest.raises(StudioError, match="failed: Access denied"):
+        one.carry_out(one.install(studio))
+    assert plistlib.loads(path.read_bytes()) == before
+    assert [command[1] for command in runner.ran] == ["bootout", "bootstrap", "bootstrap"]
+
+
 def test_a_command_that_is_missing_ends_in_a_sentence() -> None:
     ran = run_command(["there-is-no-such-command"])
     assert (ran.code, ran.said) == (127, "this system has no there-is-no-such-command.")
