@@ -39,11 +39,18 @@ def down(second: float) -> int:
     return int((second - ORIGIN.timestamp()) // HOUR)
 
 
+def _cut(legs: list[tuple[str, datetime]], since: datetime) -> list[tuple[str, datetime]]:
+    """Legs from an instant on."""
+    ends = [*(at for _, at in legs[1:]), datetime.max.replace(tzinfo=UTC)]
+    rows = zip(legs, ends, strict=True)
+    return [(place, max(at, since)) for (place, at), end in rows if end > since]
+
+
 class Hours:
     """Who works and wakes when, and when stages are reached."""
 
     def __init__(self, studio: Studio) -> None:
-        """Look at one studio with one place."""
+        """Look at one studio whose plans use its first place only."""
         self.studio = studio
         self._timing = Timing(studio, ORIGIN - timedelta(days=2), NOW + timedelta(days=60))
         zone, until = studio.time_zone, NOW + timedelta(days=5)
@@ -66,12 +73,27 @@ class Hours:
         return self._known[key]
 
     def _exactly(self, coat: Coat, stage: Stage, edge: Edge, since: float) -> float | None:
-        place = self.studio.places[0].key
-        legs = [(place, datetime.fromtimestamp(since, UTC))]
+        legs = self._legs(coat, datetime.fromtimestamp(since, UTC))
         found = self._timing.reached(self.studio.product(coat.product), stage, edge, legs)
         if found is None:
             return None
         return int(found.timestamp()) + (2 if stage.not_before else -2)
+
+    def _legs(self, coat: Coat, since: datetime) -> list[tuple[str, datetime]]:
+        """In the room; but what began before now is poured, and may have been in the box.
+
+        From there it goes to rest in the room once it can be handled.
+        """
+        room, place_of = self.studio.places[0].key, self.studio.place_of_spot
+        if since >= NOW:
+            return [(room, since)]
+        (pour,), product = self.studio.poured, self.studio.product(coat.product)
+        legs = [(room, pour.start)]
+        legs += [(place_of(entry.spot).key, entry.at) for entry in self.studio.log]
+        since_spread = _cut(legs, pour.end)
+        handled = self._timing.reached(product, Stage.HANDLE, Edge.LATE, since_spread)
+        assert handled is not None
+        return _cut([*legs, (room, handled)], since)
 
     def first_from(self, coat: Coat, stage: Stage, end: float, edge: Edge = Edge.LATE) -> int:
         """The first full hour at which a stage is reached."""

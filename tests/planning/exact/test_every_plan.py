@@ -71,6 +71,10 @@ def _found(parts: Parts, nothing: Standing, goals: Sequence[Goal]) -> Standing |
 @settings(suppress_health_check=list(HealthCheck), max_examples=examples(12))
 @given(tiny_studios())
 def test_the_model_s_best_plan_is_the_best_of_all_plans(tiny: Tiny) -> None:
+    _is_the_best(tiny)
+
+
+def _is_the_best(tiny: Tiny) -> None:
     best = EveryPlan(tiny.studio, tiny.before).best()
     parts, nothing = _parts(tiny)
     after = _found(parts, nothing, IN_ORDER)
@@ -81,6 +85,12 @@ def test_the_model_s_best_plan_is_the_best_of_all_plans(tiny: Tiny) -> None:
     assert tuple(after.worth[1:]) == best
     least = sum(parts.alone_late(after.lanes, order) for order in tiny.studio.orders)
     assert least <= round(_HOUR * best[0])
+
+
+@settings(suppress_health_check=list(HealthCheck), max_examples=examples(6))
+@given(tiny_studios(carried=True))
+def test_it_is_so_too_where_a_piece_was_carried_after_its_pour(tiny: Tiny) -> None:
+    _is_the_best(tiny)
 
 
 @settings(suppress_health_check=list(HealthCheck), max_examples=examples(12))

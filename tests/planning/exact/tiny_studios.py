@@ -14,10 +14,10 @@ from typing import TYPE_CHECKING
 from hypothesis import strategies as st
 
 from studio_planner.craft.hands import Absence, Person, WorkHours
-from studio_planner.craft.log import Poured
+from studio_planner.craft.log import EntryKind, LogEntry, Poured
 from studio_planner.craft.orders import Courier, Gate, Order, Promise
 from studio_planner.craft.pieces import TOP, UNDERSIDE, Coat, CoatKind, Joint, Material, Piece
-from studio_planner.craft.places import PatternPoint, Place, Spot
+from studio_planner.craft.places import PatternPoint, Place, PlaceKind, Spot
 from studio_planner.craft.products import MixRatio, Product, ProductKind, SheetPoint
 from studio_planner.craft.settings import Settings
 from studio_planner.craft.shapes import Rectangle
@@ -33,6 +33,8 @@ DAY = date(2026, 3, 3)
 NOW = datetime(2026, 3, 3, 8, tzinfo=UTC)
 """A Tuesday, an hour before work begins."""
 
+BOX = "B0"
+
 Before = dict[tuple[str, str], int]
 """Starts [s] by piece and coat, as a plan had them that was kept."""
 
@@ -46,8 +48,8 @@ class Tiny:
 
 
 @st.composite
-def tiny_studios(draw: DrawFn) -> Tiny:
-    """Studios as the module describes them."""
+def tiny_studios(draw: DrawFn, *, carried: bool = False) -> Tiny:
+    """Studios as the module describes them; if `carried`, a first coat is on and was moved."""
     days = draw(st.sampled_from((3, 3, 4)))
     shapes = [(1, 1), (2, 2), (1, 1, 1), (2, 1), (3,), (2,), (3, 1), (1, 1, 2)]
     counts = draw(st.sampled_from(shapes))
@@ -56,6 +58,8 @@ def tiny_studios(draw: DrawFn) -> Tiny:
     pieces = tuple(_piece(draw, n, count, keys) for n, count in enumerate(counts))
     spots = tuple(_spot(n) for n in range(draw(st.sampled_from((1, 2, 2)))))
     room = Place(key="room", name="Room", pattern=_pattern(draw), band_celsius=0.5, spots=spots)
+    poured = _poured(draw, pieces, spots) if carried or not draw(st.integers(0, 4)) else ()
+    log = _carried(draw, poured[0], spots) if carried else ()
     studio = Studio(
         name="Tiny",
         zone="UTC",
@@ -66,12 +70,13 @@ def tiny_studios(draw: DrawFn) -> Tiny:
             tape_minutes=60,
             spare_hours=draw(st.sampled_from((0.0, 6.0, 30.0))),
         ),
-        places=(room,),
+        places=(room, _box()) if carried else (room,),
         products=products,
         people=_people(draw, days, several=sum(counts) < 4),
         pieces=pieces,
         orders=_orders(draw, pieces),
-        poured=_poured(draw, pieces, spots),
+        poured=poured,
+        log=log,
     )
     return Tiny(studio, _before(draw, studio) if draw(st.booleans()) else {})
 
@@ -201,9 +206,7 @@ def _orders(draw: DrawFn, pieces: Sequence[Piece]) -> tuple[Order, ...]:
 
 
 def _poured(draw: DrawFn, pieces: Sequence[Piece], spots: Sequence[Spot]) -> tuple[Poured, ...]:
-    """Sometimes the first coat of the first piece is on already, on the larger spot."""
-    if draw(st.integers(0, 4)):
-        return ()
+    """The first coat of the first piece is on already, on the larger spot."""
     start = NOW - timedelta(hours=draw(st.sampled_from((2, 5, 14))))
     return (
         Poured(
@@ -213,6 +216,35 @@ def _poured(draw: DrawFn, pieces: Sequence[Piece], spots: Sequence[Spot]) -> tup
             end=start + timedelta(hours=1),
             spot=spots[0].key,
         ),
+    )
+
+
+def _box() -> Place:
+    """A warm box whose spot holds nothing, so that no plan uses it; a log may all the same."""
+    return Place(
+        key="box",
+        name="Warm box",
+        kind=PlaceKind.WARM_BOX,
+        pattern=(PatternPoint(at=time(0), celsius=30.0),),
+        band_celsius=0.5,
+        spots=(Spot(key=BOX, name="Box", length_mm=40, width_mm=40, height_mm=10),),
+    )
+
+
+def _carried(draw: DrawFn, pour: Poured, spots: Sequence[Spot]) -> tuple[LogEntry, ...]:
+    """Moves at the end of a block and an hour later, before anything can be handled."""
+    last = spots[-1].key
+    ways = ((BOX,), (BOX, "S0"), (BOX, last), (last,), (last, BOX))
+    return tuple(
+        LogEntry(
+            number=hours,
+            kind=EntryKind.MOVED,
+            at=pour.start + timedelta(hours=hours),
+            written=NOW,
+            piece=pour.piece,
+            spot=spot,
+        )
+        for hours, spot in enumerate(draw(st.sampled_from(ways)), start=1)
     )
 
 

@@ -73,7 +73,8 @@ class PieceWays:
         empty = Way(hands=(0,) * len(self._studio.people), spots=(0,) * len(self._studio.spots))
         ways = [empty]
         for pour in self._studio.pours_of(piece.key):
-            spot = [one.key for one in self._studio.spots].index(pour.spot)
+            carried = [one.spot for one in self._studio.log if one.piece == piece.key]
+            spot = [one.key for one in self._studio.spots].index([pour.spot, *carried][-1])
             ways = [
                 self._wet(
                     piece,
