@@ -60,6 +60,7 @@ class DeskParts(QWidget):
         self._room_place.setFixedHeight(ROOM_HEIGHT)
         self._side_place = _place(self)
         self._side_place.setFixedWidth(SIDE_WIDTH)
+        self._parts_soon = IdleWork(self)
         self._side_soon = IdleWork(self)
         self._news_soon = QTimer(self)
         self._news_soon.setSingleShot(True)
@@ -204,7 +205,7 @@ class DeskParts(QWidget):
 
     def _fill(self) -> None:
         # The timeline is up before any of these; each is a wait of its own.
-        self._side_soon.do(self._filling(), self._show_side_soon)
+        self._parts_soon.do(self._filling(), self._show_side_soon)
 
     def _filling(self) -> Iterator[None]:
         self.work_line.show()

@@ -422,8 +422,8 @@ def test_a_bad_file_opened_at_the_start_leaves_an_empty_desk_with_the_reason(
     bad.write_bytes(b"no studio")
     window.open_soon(bad)
     window.update()
-    qtbot.waitUntil(lambda: window.notice.words != "")
-    assert window.title_bar.name.text() == "No studio is open"
+    qtbot.waitUntil(lambda: window.title_bar.name.text() == "No studio is open")
+    assert window.notice.words
     assert not window.verbs["plan"].isEnabled()
 
 

@@ -9,7 +9,7 @@ import sys
 from typing import TYPE_CHECKING
 
 import pytest
-from PySide6.QtCore import QObject
+from PySide6.QtCore import QObject, Qt, QTimer
 from PySide6.QtWidgets import QApplication, QWidget
 from shiboken6 import delete
 
@@ -21,6 +21,7 @@ from studio_planner.desktop.forms.noun_list import NounList
 from studio_planner.desktop.idle_work import IdleWork
 from studio_planner.desktop.page_keys import ORDERS, PRODUCTS, STUDIO
 from studio_planner.desktop.recolouring import Recolouring
+from studio_planner.desktop.room_strip import RoomStrip
 from studio_planner.desktop.rubbish import Rubbish
 from studio_planner.desktop.theme import LIGHT
 from studio_planner.desktop.thread_work import ThreadWork
@@ -28,6 +29,7 @@ from tests.desktop import scenes
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
+    from pathlib import Path
 
     from pytestqt.qtbot import QtBot
 
@@ -183,3 +185,17 @@ def test_pages_get_ready_while_nobody_waits(qtbot: QtBot, desk: DeskWindow) -> N
     pages = (ORDERS, PRODUCTS, STUDIO)
     qtbot.waitUntil(lambda: all(key in desk.pages._held for key in pages), timeout=20_000)
     assert desk.pages.current_key == "plan"
+
+
+def test_the_air_comes_also_where_the_side_was_asked_for_before_it(
+    qtbot: QtBot, window: DeskWindow, studio_path: Path
+) -> None:
+    def shown_again() -> None:
+        QTimer.singleShot(0, window, window.show_session_view)
+
+    assert window.open_path(studio_path)
+    window.parts.side.show_worth()
+    once = Qt.ConnectionType.SingleShotConnection
+    window.timeline.drawing.drawn.connect(shown_again, once)
+    qtbot.waitUntil(lambda: window.parts.findChild(RoomStrip) is not None)
+    assert window.parts.side.hands.rows.rowCount()
