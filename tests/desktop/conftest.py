@@ -28,7 +28,11 @@ if TYPE_CHECKING:
 
 @pytest.fixture(autouse=True)
 def _settings_of_this_test(tmp_path: Path) -> None:
-    """Keep settings and language away from those of whoever runs the tests."""
+    """Keep settings and language away from those of whoever runs the tests.
+
+    The language and every timer belong to the application, whichever test is the first.
+    """
+    application()
     form, scope = QSettings.Format.IniFormat, QSettings.Scope.UserScope
     QSettings.setPath(form, scope, str(tmp_path / "settings"))
     remember_language(Language.ENGLISH)
@@ -58,8 +62,7 @@ def window(
     qtbot: QtBot, clock: scenes.StillClock, answers: dict[str, Path | None], tmp_path: Path
 ) -> DeskWindow:
     """A shown window of 1280 by 800 without a studio."""
-    app = application()
-    wear(app, LIGHT)
+    wear(application(), LIGHT)
     dialogs = Dialogs(
         open=lambda _parent, _folder: answers.get("open"),
         new=lambda _parent, _folder: answers.get("new"),

@@ -11,7 +11,6 @@ from PySide6.QtCore import QDate, QLocale, QModelIndex, QRect, Qt
 from PySide6.QtWidgets import (
     QAbstractButton,
     QAbstractItemView,
-    QApplication,
     QComboBox,
     QDialogButtonBox,
     QLabel,
@@ -54,7 +53,6 @@ ENGLISH = frozenset(_SAID.split())
 
 @pytest.fixture(autouse=True)
 def _in_german() -> Iterator[None]:
-    QApplication.instance()
     before = QLocale()
     speak(Language.GERMAN)
     yield
