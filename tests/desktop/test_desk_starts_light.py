@@ -20,7 +20,8 @@ class Clock:
     def now(self):
         return datetime(2026, 12, 8, 18, 36, tzinfo=UTC)
 window = desk_window(Clock())
-window.opened.disconnect(window.pages.get_ready)  # sooner on a slow computer than the desk is drawn
+# On a slow computer pages are made ready before the desk is drawn.
+window.opened.disconnect(window.pages.get_ready)
 if sys.argv[1:]:
     window.open_path(Path(sys.argv[1]))
 window.show()
