@@ -107,6 +107,20 @@ def test_the_way_out_of_the_box_counts_too() -> None:
     assert _opens(_carried(_begun(), START + _HOUR)) < _opens(out) < _opens(_begun())
 
 
+def test_who_is_carried_into_the_box_again_has_rested_in_the_room_since_handle() -> None:
+    first, *others = _begun().pieces
+    single = replace(_begun(), pieces=(replace(first, stack=first.stack[:1]), *others))
+    once = _carried(single, START + _HOUR)
+    twice = _carried(once, START + 46 * _HOUR)
+    plans = [quick_plan(studio, START + 48 * _HOUR) for studio in (once, twice)]
+    rests, there = (
+        max(row.safe for row in plan.ready if row.piece == first.key and row.safe is not None)
+        for plan in plans
+    )
+    assert there < rests
+    assert not check_plan(twice, plans[1]).broken
+
+
 def test_a_move_right_at_the_pour_equals_pouring_there() -> None:
     poured, carried = (
         quick_plan(studio, _NOW) for studio in (_begun("b1"), _carried(_begun(), START))

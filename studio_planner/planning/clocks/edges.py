@@ -83,10 +83,13 @@ class Edges:
         self._ways: dict[str, list[tuple[str, float]]] = {}
 
     def way(self, legs: Iterable[tuple[str, float]]) -> str:
-        """What to ask for as a place for a poured piece that was carried along legs."""
+        """What to ask for as a place for a poured piece that was carried along legs.
+
+        What is carried to the same place again may have rested in between.
+        """
         way: list[tuple[str, float]] = []
         for place, since in legs:
-            if not way or way[-1][0] != place:
+            if not way or not way[-1][0] == place == self.rest:
                 way.append((place, since))
         if len(way) == 1:
             return way[0][0]
