@@ -12,7 +12,7 @@ from PySide6.QtGui import QGuiApplication
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QLabel
 
-from studio_planner.craft.log import EntryKind
+from studio_planner.craft.log import EntryKind, LogEntry
 from studio_planner.craft.touches import Touch, Verdict
 from studio_planner.desktop.page_keys import PIECES
 from studio_planner.desktop.pages.log_page import LogPage
@@ -22,11 +22,11 @@ from studio_planner.storage.studio_file import create_studio
 from tests.desktop import logged_scene, scenes
 
 if TYPE_CHECKING:
+    from datetime import datetime
     from pathlib import Path
 
     from PySide6.QtWidgets import QWidget
 
-    from studio_planner.craft.log import LogEntry
     from studio_planner.craft.studio import Studio
     from studio_planner.desktop.window import DeskWindow
     from tests.desktop.scenes import StillClock
@@ -371,6 +371,37 @@ def test_the_log_is_narrowed_and_says_so_when_nothing_is_like_that(page: LogPage
     assert len({r.row.entry.piece for r in rows.read if r.row}) > 2
     narrowing.search.setText("second half")
     assert [r.row.entry.piece for r in rows.read if r.row] == ["k"]
+
+
+def test_of_a_long_log_the_newest_are_shown_and_older_ones_when_asked_for(
+    desk: DeskWindow, page: LogPage
+) -> None:
+    studio, now = studio_of(desk), desk.clock.now()
+    hours = [timedelta(hours=number) for number in range(200, 0, -1)]
+    turned = [
+        LogEntry(
+            number=studio.log[-1].number + place,
+            kind=EntryKind.TURNED,
+            at=now - ago - timedelta(days=20),
+            written=now,
+            piece="f",
+        )
+        for place, ago in enumerate(hours, 1)
+    ]
+    page.show_view(DeskView(replace(studio, log=(*studio.log, *turned)), now))
+    rows, older = page.happened.list, page.happened.older
+
+    def shown() -> list[datetime]:
+        return [read.row.entry.at for read in rows.read if read.row]
+
+    first = shown()
+    assert first == sorted(first, reverse=True)
+    assert turned[0].at not in first
+    assert older.isVisible()
+    click(older)
+    assert shown()[: len(first)] == first
+    assert turned[0].at in shown()
+    assert not older.isVisible()
 
 
 # Weights

@@ -13,6 +13,8 @@ from studio_planner.desktop.tongue import translate
 from studio_planner.services.log_book.taps import due_taps, tap_words, tapped
 
 if TYPE_CHECKING:
+    from datetime import datetime
+
     from studio_planner.desktop.page import PageDesk
     from studio_planner.services.desk import DeskView
     from studio_planner.services.log_book.taps import Tap
@@ -80,10 +82,11 @@ class DueRow(QWidget):
 def _said(view: DeskView, tap: Tap) -> str:
     """What a tap says, and when the plan has it: the tap itself says that it was just now."""
     what = tap_words(view.studio, tap)
-    if tap.planned is None:
-        return what
+    return what if tap.planned is None else f"{what}\n{_planned_words(view, tap.planned)}"
+
+
+def _planned_words(view: DeskView, planned: datetime) -> str:
     wall = words.wall_of(view.studio)
-    today = tap.planned.astimezone(wall.zone).date() == view.now.astimezone(wall.zone).date()
-    when = (words.clock_time if today else words.moment)(tap.planned, wall)
-    planned = translate("happened", "planned {when}").format(when=when)
-    return f"{what}\n{planned}"
+    today = planned.astimezone(wall.zone).date() == view.now.astimezone(wall.zone).date()
+    when = (words.clock_time if today else words.moment)(planned, wall)
+    return translate("happened", "planned {when}").format(when=when)
