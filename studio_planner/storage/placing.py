@@ -24,15 +24,18 @@ def placed(target: Path, *, overwrite: bool = False) -> Iterator[Path]:
     """Give the name of a temporary file beside `target`; when all went well, move it there.
 
     StudioFileError when something is there already, unless `overwrite`. Whatever goes wrong,
-    the temporary file is gone afterwards and what was there before is still there.
+    the temporary file is gone afterwards and what was there before is still there. What a kill
+    has left beside it of files that end alike, a day ago or longer, goes with it.
     """
     refuse_existing(target, overwrite=overwrite)
     temporary = target.with_name(f".{target.name}.{os.urandom(4).hex()}.part")
     try:
         yield temporary
         _flush_file(temporary)
+        written = temporary.stat().st_mtime
         _move(temporary, target, overwrite=overwrite)
         _flush_folder(target.parent)
+        _clear_left(target.parent, target.suffix, written)
     finally:
         for left in (temporary, temporary.with_name(f"{temporary.name}-journal")):
             with suppress(OSError):
@@ -44,8 +47,12 @@ def clear_left(folder: Path, suffix: str, now: datetime) -> None:
 
     Only names that `placed` makes are touched; one that cannot be removed stays.
     """
+    _clear_left(folder, suffix, now.timestamp())
+
+
+def _clear_left(folder: Path, suffix: str, now: float) -> None:
     ours = re.compile(rf"\..+{re.escape(suffix)}\.[0-9a-f]{{8}}\.part(-journal)?")
-    oldest = now.timestamp() - _LEFT_HOURS * 3600
+    oldest = now - _LEFT_HOURS * 3600
     with suppress(OSError):
         for path in folder.iterdir():
             if ours.fullmatch(path.name) and path.lstat().st_mtime < oldest:

@@ -107,6 +107,29 @@ def test_a_disk_that_fails_while_a_file_is_made_leaves_nothing(
     assert list(tmp_path.iterdir()) == []
 
 
+def test_what_a_kill_left_of_a_copy_goes_with_the_next_copy_into_that_folder(
+    studio_path: Path, tmp_path: Path
+) -> None:
+    elsewhere = tmp_path / "elsewhere"
+    elsewhere.mkdir()
+    ages = {
+        ".old.studio.0a1b2c3d.part": 25,
+        ".old.studio.0a1b2c3d.part-journal": 25,
+        ".young.studio.0a1b2c3d.part": 23,
+        ".other.csv.0a1b2c3d.part": 25,
+        "old.studio.part": 25,
+    }
+    for name, hours in ages.items():
+        path = elsewhere / name
+        path.write_bytes(b"half")
+        written = path.stat().st_mtime - hours * 3600
+        os.utime(path, (written, written))
+    with open_studio(studio_path) as file:
+        file.save_copy(elsewhere / "copy.studio")
+    left = {path.name for path in elsewhere.iterdir()}
+    assert left == {"copy.studio", *list(ages)[2:]}
+
+
 def test_a_copy_that_fails_leaves_the_old_copy(
     studio_path: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
