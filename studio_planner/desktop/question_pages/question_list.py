@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtWidgets import QFrame, QListWidget, QListWidgetItem
+from typing_extensions import override
 
 from studio_planner.craft.settings import ClockForm
 from studio_planner.desktop.question_pages.voice import question_words
@@ -14,15 +15,18 @@ from studio_planner.services.questions.every import QUESTIONS
 from studio_planner.services.trying.every import WHAT_IFS
 
 if TYPE_CHECKING:
+    from PySide6.QtGui import QResizeEvent
     from PySide6.QtWidgets import QWidget
 
     from studio_planner.desktop.canvas import Canvas
 
 _KEY = Qt.ItemDataRole.UserRole
 _PAD = 12
+_SIDES = 8
+"""What a row needs beside its words."""
 
 WIDTH = 268
-"""How wide the list is; the words of each question are wrapped to it."""
+"""How wide the list is, its scroll bar included."""
 
 
 class QuestionList(QListWidget):
@@ -79,9 +83,21 @@ class QuestionList(QListWidget):
 
     def _write(self, item: QListWidgetItem, words: str) -> None:
         item.setText(words)
-        wrap = int(Qt.TextFlag.TextWordWrap)
-        lines = self.fontMetrics().boundingRect(0, 0, WIDTH - 2 * _PAD, 1000, wrap, words)
+        self._fit(item)
+
+    def _fit(self, item: QListWidgetItem) -> None:
+        """Make a row as high as its words are where they are wrapped."""
+        room, wrap = self.viewport().width() - _SIDES, int(Qt.TextFlag.TextWordWrap)
+        lines = self.fontMetrics().boundingRect(0, 0, room, 1000, wrap, item.text())
         item.setSizeHint(QSize(0, max(lines.height() + _PAD, 26)))
+
+    @override
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        for row in range(self.count()):
+            item = self.item(row)
+            if item.data(_KEY):
+                self._fit(item)
 
     def _recolour(self) -> None:
         # A list to choose from lies on the paper; only what is typed into is lighter.
