@@ -20,6 +20,7 @@ from studio_planner.desktop.window import DeskWindow
 from studio_planner.services.editing.changes import Change
 from studio_planner.services.mix_run.kept_file import FOLDER, KeptMix
 from studio_planner.services.mix_run.stand import Do
+from studio_planner.storage.alone import alone_at
 from studio_planner.storage.studio_file import create_studio
 from tests.desktop.scale_hands import (
     at_the_scale,
@@ -37,6 +38,7 @@ if TYPE_CHECKING:
     from pytestqt.qtbot import QtBot
 
     from studio_planner.desktop.weigh.weigh_window import WeighWindow
+    from studio_planner.services.mix_run.taps import RunningMix
 
 
 @pytest.fixture
@@ -325,3 +327,23 @@ def test_a_mix_is_begun_in_one_window_only(
     tap(scale.target)
     assert scale.work.running == weigh.work.running
     assert "went on in another window" in scale.said.text()
+
+
+def test_while_a_tap_is_kept_and_the_log_told_no_other_window_gets_in(
+    weigh: WeighWindow, clock: StillClock, studio_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    tap_until(weigh, clock, Do.STIR)
+    lock = KeptMix(studio_path.parent / "data" / FOLDER, studio_path).path.with_suffix(".lock")
+    keep, free = KeptMix.keep, []
+
+    def watched(kept: KeptMix, running: RunningMix) -> None:
+        with alone_at(lock, patience=0.0) as ours:
+            free.append(ours)
+        keep(kept, running)
+
+    monkeypatch.setattr(KeptMix, "keep", watched)
+    tap_until(weigh, clock, Do.WRITTEN)
+    assert free
+    assert not any(free)
+    with alone_at(lock, patience=0.0) as ours:
+        assert ours

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import StudioError
 from studio_planner.desktop.tongue import translate
+from studio_planner.desktop.weigh.alone_work import alone
 from studio_planner.services.editing.changes import Change
 from studio_planner.services.log_book.corrections import withdrawn
 from studio_planner.services.mix_run.stand import Do
@@ -43,10 +44,11 @@ class WeighWork:
     def __init__(self, desk: PageDesk, kept: Callable[[], KeptMix | None]) -> None:
         """Change the studio of `desk`; `kept` gives the file of its running mix, if any."""
         self._desk = desk
-        self._kept = kept
+        self.kept = kept
         self._seen: tuple[Studio, RunningMix, Stand] | None = None
         self._of: Path | None = None
         self.running: RunningMix | None = None
+        self.at_work = False
         self.trouble = ""
 
     # What there is
@@ -57,14 +59,14 @@ class WeighWork:
         session = self._desk.session
         return None if session is None else session.studio
 
+    @alone
     def look(self) -> None:
         """Take up what was kept of a mix of the studio on the desk, maybe by another desk."""
-        session, kept = self._desk.session, self._kept()
+        session, kept = self._desk.session, self.kept()
         path = None if session is None else session.path
         if path != self._of:
             self.running = None
         self._of = path
-        self.trouble = ""
         if kept is not None:
             self._attempt(lambda: self._take_up(kept))
         if self.running is None:
@@ -87,7 +89,7 @@ class WeighWork:
 
     def _is_ours(self) -> bool:
         """Whether nobody else went on with the mix; else it is taken up as it stands now."""
-        kept = self._kept()
+        kept = self.kept()
         if kept is None or kept.holds(self.running):
             return True
         self.look()
@@ -133,21 +135,19 @@ class WeighWork:
 
     # Taps
 
+    @alone
     def begin(self, coats: tuple[PlannedCoat, ...], lot_a: str, lot_b: str) -> bool:
         """Begin to weigh a mix of the plan."""
         session = self._desk.session
-        self.trouble = ""
         if session is None or not self._is_ours():
             return False
         return self._set(RunningMix(coats=coats, begun=session.now(), lot_a=lot_a, lot_b=lot_b))
 
+    @alone
     def tap(self, kind: TapKind, grams: float = 0.0) -> bool:
         """Take one tap; tell whether it was taken."""
         session, running = self._desk.session, self.running
-        if session is None or running is None:
-            return False
-        self.trouble = ""
-        if not self._is_ours():
+        if session is None or running is None or not self._is_ours():
             return False
         if not self._set(running.tapped(Tap(kind=kind, at=session.now(), grams=grams))):
             return False
@@ -173,13 +173,11 @@ class WeighWork:
             if numbered != running and not self._set(numbered):
                 return False
 
+    @alone
     def undo(self) -> bool:
         """Take the last tap back, and what the log was told because of it."""
         running = self.running
-        if running is None:
-            return False
-        self.trouble = ""
-        if not self._is_ours():
+        if running is None or not self._is_ours():
             return False
         if not running.taps:
             self._forget()
@@ -251,6 +249,7 @@ class WeighWork:
 
     # The end
 
+    @alone
     def throw_away(self) -> bool:
         """Give the mix up; what was used up of it stays in the log as weighed."""
         session, running, stand = self._desk.session, self.running, self.stand
@@ -264,20 +263,21 @@ class WeighWork:
         self._forget()
         return True
 
+    @alone
     def finish(self) -> None:
         """Let a mix go that is written down."""
         if self._is_ours():
             self._forget()
 
     def _set(self, running: RunningMix) -> bool:
-        kept = self._kept()
+        kept = self.kept()
         if kept is not None and not self._attempt(lambda: kept.keep(running)):
             return False
         self.running = running
         return True
 
     def _forget(self) -> None:
-        kept = self._kept()
+        kept = self.kept()
         if kept is not None:
             self._attempt(kept.forget)
         self.running = None

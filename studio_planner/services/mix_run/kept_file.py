@@ -15,11 +15,13 @@ from studio_planner.craft.pieces import Joint
 from studio_planner.craft.plans import PlannedCoat
 from studio_planner.craft.tongue import translate
 from studio_planner.services.mix_run.taps import RunningMix, Tap, TapKind
+from studio_planner.storage.alone import alone_at
 from studio_planner.storage.file_errors import told_about
 from studio_planner.storage.placing import placed
 
 if TYPE_CHECKING:
     from collections.abc import Callable
+    from contextlib import AbstractContextManager
     from pathlib import Path
 
 FOLDER = "running mixes"
@@ -36,6 +38,10 @@ class KeptMix:
         # Studios of the same name in different folders have a mix each.
         where = crc32(str(studio_file.absolute()).encode("utf-8", "surrogateescape"))
         self.path = folder / f"{studio_file.stem} {where:08x}.json"
+
+    def alone(self) -> AbstractContextManager[bool]:
+        """Keep other windows from this mix for a moment; see `alone_at`."""
+        return alone_at(self.path.with_suffix(".lock"))
 
     def keep(self, running: RunningMix) -> None:
         """Keep it as it is now; StudioFileError in one sentence when it cannot be written."""
