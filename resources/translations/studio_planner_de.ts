@@ -10412,7 +10412,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>its label says</source>
-        <translation>auf dem Etikett steht</translation>
+        <translation>laut Etikett</translation>
     </message>
     <message>
         <source>Lot number on its label</source>
@@ -10593,6 +10593,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>{left} of {new}</source>
         <translation>{left} von {new}</translation>
+    </message>
+    <message>
+        <source>Part {part}, {left} of {new}</source>
+        <translation>Komponente {part}, {left} von {new}</translation>
     </message>
     <message>
         <source>{label}: {left} left of {new}, {reserved} of it reserved, {state}.</source>

@@ -11,18 +11,21 @@ from typing_extensions import override
 if TYPE_CHECKING:
     from PySide6.QtGui import QResizeEvent
 
-_LIST_WIDTH, _WIDEST = 216, 900
+_LIST_WIDTH, _WIDEST = 250, 900
 
 
 class ListBeside(QWidget):
     """Side by side the list stays where it is; below each other both scroll together."""
 
     def __init__(self, side: QWidget, column: QWidget, wide: int, parent: QWidget) -> None:
-        """Lay `column` beside the list `side` from the width `wide` on, else below it."""
+        """Lay `column` beside the list `side` from the width `wide` on, else below it.
+
+        Beside it the column is never wider than it may be, below it as wide as the page.
+        """
         super().__init__(parent)
         self._side, self._column, self._wide = side, column, wide
         self._beside, self._shown = False, True
-        column.setMaximumWidth(_WIDEST)
+        self._widest = min(column.maximumWidth(), _WIDEST)
         self.area = QScrollArea(self)
         self.area.setFrameShape(QFrame.Shape.NoFrame)
         self.area.setWidgetResizable(True)
@@ -50,8 +53,10 @@ class ListBeside(QWidget):
     def _arrange(self, *, beside: bool) -> None:
         self._beside = beside
         # Above the other the list may be as wide as the page.
-        self._side.setMaximumWidth(_LIST_WIDTH if beside else _WIDEST)
-        self._side.setMinimumWidth(_LIST_WIDTH)
+        own = max(_LIST_WIDTH, self._side.minimumSizeHint().width())
+        self._side.setMinimumWidth(own)
+        self._side.setMaximumWidth(own if beside else _WIDEST)
+        self._column.setMaximumWidth(self._widest if beside else _WIDEST)
         if beside:
             self._whole.removeWidget(self._column)
             self.area.setWidget(self._column)

@@ -7,7 +7,8 @@ from typing import TYPE_CHECKING
 import pytest
 from PySide6.QtWidgets import QApplication, QScrollArea
 
-from studio_planner.desktop.page_keys import PIECES, PRODUCTS, REMINDERS, STUDIO
+from studio_planner.desktop.page_keys import PIECES, PRODUCTS, REMINDERS, STOCK, STUDIO
+from studio_planner.desktop.pages.stock_page import BOTTLES, ENOUGH, PIGMENTS, PRICES
 from studio_planner.desktop.tongue import Language, speak
 from tests.desktop.hands_on import open_sample
 
@@ -24,6 +25,10 @@ SECTIONS = (
     (STUDIO, "room"),
     (PIECES, ""),
     (PRODUCTS, ""),
+    (STOCK, ENOUGH),
+    (STOCK, BOTTLES),
+    (STOCK, PIGMENTS),
+    (STOCK, PRICES),
 )
 
 
@@ -35,11 +40,12 @@ def _language(request: pytest.FixtureRequest) -> Iterator[None]:
     speak(Language.ENGLISH)
 
 
-def test_the_smallest_window_scrolls_no_page_sideways(
-    window: DeskWindow, tmp_path: Path, clock: scenes.StillClock
+@pytest.mark.parametrize("size", [(640, 400), (900, 500), (1060, 700)])
+def test_no_window_is_so_small_that_a_page_scrolls_sideways(
+    size: tuple[int, int], window: DeskWindow, tmp_path: Path, clock: scenes.StillClock
 ) -> None:
     open_sample(window, tmp_path, clock)
-    window.resize(640, 400)
+    window.resize(*size)
     wide = {}
     for page, key in SECTIONS:
         window.go_to(page, key)

@@ -53,7 +53,6 @@ class NounList(QWidget):
         self.list = QListWidget(self)
         self.list.setAccessibleName(title)
         self.list.setFrameShape(QListWidget.Shape.NoFrame)
-        self.list.setWordWrap(True)
         self._title.setBuddy(self.list)
         self._empty = QLabel(empty, self)
         self._empty.setWordWrap(True)

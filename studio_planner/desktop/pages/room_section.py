@@ -39,7 +39,7 @@ if TYPE_CHECKING:
     from studio_planner.services.desk import DeskView
 
 _MOST_ROWS = 6
-_WIDE = 800
+_WIDE = 834
 """From this width on the list stands beside its place, else above it."""
 
 _USUAL_CELSIUS = 20.0

@@ -63,8 +63,7 @@ class StockPage(Page):
         """The section of that key, made now if it was not yet."""
         if key not in self._held:
             section = self._made(key)
-            scrolls = key in {BOTTLES, PIGMENTS}  # they scroll beside their lists
-            holder = section if scrolls else self._scrolled(section)
+            holder = self._scrolled(section)
             self._stack.addWidget(holder)
             self._held[key] = (section, holder)
             self._stale.add(key)

@@ -6,21 +6,21 @@ from functools import partial
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QMenu, QScrollArea, QVBoxLayout
+from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QMenu, QVBoxLayout
 from typing_extensions import override
 
 from studio_planner.desktop.forms.noun_list import NounList
 from studio_planner.desktop.layouts import empty
+from studio_planner.desktop.list_beside import ListBeside
 from studio_planner.desktop.page import Page
 from studio_planner.desktop.stock_pages.bottle_drawing import filled
 from studio_planner.desktop.stock_pages.bottle_form import BottleForm
 from studio_planner.desktop.stock_pages.bottle_row import BottleRow
 from studio_planner.desktop.stock_pages.count_panel import CountPanel
-from studio_planner.desktop.stock_pages.list_above import ListAbove
 from studio_planner.desktop.stock_pages.stock_said import (
     bottle_facts,
     bottle_head,
-    bottle_line,
+    bottle_in_list,
     bottle_warnings,
     described,
     letter_of,
@@ -52,6 +52,9 @@ if TYPE_CHECKING:
     from studio_planner.services.stocks.stock_view import LotRow, Stock
 
 _ROOM_FOR_ARROW, _HIGH, _WIDEST = 14, 170, 720
+_WIDE = 880
+"""From this width on the list stands beside its bottle, else above it."""
+
 _ROOM_FOR_PICTURE = 640
 """From this width on the bottle stands beside its figures."""
 
@@ -101,19 +104,16 @@ class BottlesSection(Page):
         top.addWidget(self.picture, 0, Qt.AlignmentFlag.AlignTop)
         top.addLayout(beside, 1)
         whole = QVBoxLayout(self._inside)
-        whole.setContentsMargins(18, 0, 18, 12)
+        whole.setContentsMargins(0, 0, 16, 0)
         whole.setSpacing(12)
         whole.addWidget(self._name)
         whole.addLayout(top)
         whole.addWidget(self.counting)
         whole.addWidget(self.form)
         whole.addStretch(1)
-        scroll = QScrollArea(self)
-        scroll.setFrameShape(QFrame.Shape.NoFrame)
-        scroll.setWidgetResizable(True)
-        scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        scroll.setWidget(self._inside)
-        self._list = ListAbove(self, self.bottles, scroll)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.addWidget(ListBeside(self.bottles, self._inside, _WIDE, self))
 
     @override
     def show_view(self, view: DeskView | None) -> None:
@@ -122,11 +122,7 @@ class BottlesSection(Page):
         lots = () if self._stock is None else self._stock.lots
         studio = None if view is None else view.studio
         self.bottles.show_things(
-            [
-                (row.lot.key, bottle_head(studio, row), bottle_line(studio, row))
-                for row in lots
-                if studio is not None
-            ]
+            [bottle_in_list(studio, row) for row in lots if studio is not None]
         )
         self._offer(studio)
         self._show_chosen()
@@ -147,7 +143,6 @@ class BottlesSection(Page):
         self._fit()
 
     def _fit(self) -> None:
-        self._list.fit(self.width())
         self.picture.setVisible(self._row is not None and self.width() >= _ROOM_FOR_PICTURE)
 
     @property

@@ -5,15 +5,15 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout
+from PySide6.QtWidgets import QFrame, QVBoxLayout
 from typing_extensions import override
 
 from studio_planner.craft.stock import LotPart
 from studio_planner.desktop.forms.fields import ChoiceField, NoteField, NumberField, TextField
 from studio_planner.desktop.forms.form import Form
 from studio_planner.desktop.forms.noun_list import NounList
+from studio_planner.desktop.list_beside import ListBeside
 from studio_planner.desktop.page import Page
-from studio_planner.desktop.stock_pages.list_above import ListAbove
 from studio_planner.desktop.stock_pages.part_row import PartRow
 from studio_planner.desktop.stock_pages.pigment_words import kind_name, usual_line
 from studio_planner.desktop.studio_pages.lines import Line, verb
@@ -35,7 +35,6 @@ from studio_planner.services.stocks.stock_view import stock_of
 if TYPE_CHECKING:
     from collections.abc import Mapping
 
-    from PySide6.QtGui import QResizeEvent
     from PySide6.QtWidgets import QWidget
 
     from studio_planner.craft.pigments import Pigment
@@ -43,6 +42,9 @@ if TYPE_CHECKING:
     from studio_planner.services.desk import DeskView
 
 _WIDEST = 560
+_WIDE = 680
+"""From this width on the list stands beside its pigment, else above it."""
+
 _FIELDS = ("name", "kind", "density", "diameter_um", "price_per_100g", "note")
 
 
@@ -105,7 +107,7 @@ class PigmentsSection(Page):
         add("note", NoteField(canvas, translate("pigments", "Note")))
         self._inside.setMaximumWidth(_WIDEST)
         whole = QVBoxLayout(self._inside)
-        whole.setContentsMargins(18, 0, 18, 12)
+        whole.setContentsMargins(0, 0, 16, 0)
         whole.setSpacing(8)
         for widget in (self._name, self.used, self.stock):
             whole.addWidget(widget)
@@ -113,17 +115,9 @@ class PigmentsSection(Page):
         whole.addWidget(self.form)
         whole.addWidget(self.usual)
         whole.addStretch(1)
-        scroll = QScrollArea(self)
-        scroll.setFrameShape(QFrame.Shape.NoFrame)
-        scroll.setWidgetResizable(True)
-        scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        scroll.setWidget(self._inside)
-        self._list = ListAbove(self, self.pigments, scroll)
-
-    @override
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        super().resizeEvent(event)
-        self._list.fit(self.width())
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.addWidget(ListBeside(self.pigments, self._inside, _WIDE, self))
 
     @override
     def show_view(self, view: DeskView | None) -> None:

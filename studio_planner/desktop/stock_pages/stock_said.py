@@ -129,16 +129,22 @@ def _matched(
 
 
 def bottle_head(studio: Studio, row: LotRow) -> str:
-    """A bottle in the list: its label and what is in it."""
+    """Which bottle it is: its label and what is in it."""
     return f"{row.lot.label}, {stuff_said(studio, row.lot.product, row.lot.part)}"
 
 
-def bottle_line(studio: Studio, row: LotRow) -> str:
-    """The quiet line under it in the list."""
-    return translate("stock", "{left} of {new}").format(
-        left=words.mass(row.level.left_g, studio.units),
-        new=words.mass(row.lot.new_g, studio.units),
-    )
+def bottle_in_list(studio: Studio, row: LotRow) -> tuple[str, str, str]:
+    """A bottle in the list: its key, its name, and under it its part and how full it is."""
+    lot = row.lot
+    left, new = (words.mass(grams, studio.units) for grams in (row.level.left_g, lot.new_g))
+    letter = letter_of(lot.part)
+    if not letter:
+        said = translate("stock", "{left} of {new}").format(left=left, new=new)
+        return lot.key, bottle_head(studio, row), said
+    # A long name is cut short: the part is told where it is always read.
+    name = f"{lot.label}, {studio.product(lot.product).name}"
+    said = translate("stock", "Part {part}, {left} of {new}")
+    return lot.key, name, said.format(part=letter, left=left, new=new)
 
 
 def described(studio: Studio, row: LotRow) -> str:

@@ -27,7 +27,7 @@ if TYPE_CHECKING:
     from studio_planner.services.desk import DeskView
 
 _MOST_ROWS = 6
-_WIDE = 760
+_WIDE = 794
 """From this width on the list stands beside its person, else above them."""
 
 
