@@ -168,6 +168,8 @@ class HappenedPart(QWidget):
         if view is None:
             self.none.say(translate("happened", "Open a studio first."))
             self._make_room(narrowing=False, rows=False)
+            for button in (self.older, self.all):
+                button.hide()
             self.entry.show_row(None, None)
             return
         every = self._every
