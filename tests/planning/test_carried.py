@@ -13,6 +13,7 @@ from studio_planner.craft.orders import Order
 from studio_planner.craft.places import PatternPoint, Place, PlaceKind
 from studio_planner.craft.plans import Air
 from studio_planner.craft.shapes import Rectangle
+from studio_planner.craft.timing import Timing
 from studio_planner.planning.checker import check_plan
 from studio_planner.planning.checking.findings import Rule
 from studio_planner.planning.clocks.clockwork import Clockworks
@@ -24,6 +25,7 @@ from studio_planner.planning.problem import build_chains
 from studio_planner.planning.quick import quick_plan, quick_start
 from studio_planner.planning.rehearsal.chances import NOTHING_HAPPENS
 from studio_planner.planning.rehearsal.rehearsing import rehearse
+from studio_planner.science.stages import Stage
 from tests.planning.benchmark_studios import START, make_studio
 
 if TYPE_CHECKING:
@@ -119,6 +121,29 @@ def test_who_is_carried_into_the_box_again_has_rested_in_the_room_since_handle()
     )
     assert there < rests
     assert not check_plan(twice, plans[1]).broken
+
+
+def test_a_window_closes_as_if_it_left_the_box_when_the_spread_film_could_be_handled() -> None:
+    studio = _carried(_begun(), START + _HOUR)
+    means = quick_start(studio, _NOW).rounds.placer().means
+    piece, (pour,) = studio.pieces[0], studio.poured
+    product = studio.product(piece.stack[0].product)
+    closes = means.edges.not_after(product, means.place_of(pour), Stage.RECOAT_CLOSES)
+    assert closes is not None
+
+    timing = Timing(studio, START - _HOUR, START + 400 * _HOUR)
+    handled = timing.safe(product, Stage.HANDLE, [("box", pour.end)])
+    assert handled is not None
+    legs = [(studio.places[0].key, START), ("box", START + _HOUR)]
+    in_the_box = timing.safe(product, Stage.RECOAT_CLOSES, legs)
+    left_it = timing.safe(
+        product, Stage.RECOAT_CLOSES, [*legs, (studio.places[0].key, handled)]
+    )
+    assert in_the_box is not None
+    assert left_it is not None
+    assert in_the_box < left_it
+    found = closes.at(int(START.timestamp()))
+    assert abs(found - left_it.timestamp()) < 3
 
 
 def test_a_move_right_at_the_pour_equals_pouring_there() -> None:

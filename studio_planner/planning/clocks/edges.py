@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from typing import TYPE_CHECKING, TypeAlias
 
 from studio_planner.craft.log_legs import legs_from, rested
@@ -14,7 +15,7 @@ from studio_planner.science.clocks import reached_through
 from studio_planner.science.stages import Edge
 
 if TYPE_CHECKING:
-    from collections.abc import Callable, Iterable, Sequence
+    from collections.abc import Callable, Sequence
 
     from studio_planner.craft.products import Product
     from studio_planner.craft.timing import Timing
@@ -67,6 +68,14 @@ class _Moving:
         return when is not None and when <= by
 
 
+@dataclass(frozen=True, slots=True)
+class _Way:
+    """Where a poured piece was from when, and when its film was spread [s]."""
+
+    legs: list[tuple[str, float]]
+    spread: float
+
+
 class Edges:
     """Every stage time that planning asks for; one per stage, product, place and edge."""
 
@@ -80,26 +89,23 @@ class Edges:
         self._after: dict[tuple[str, str, Stage, Edge], NotAfter | None] = {}
         self._cover: dict[tuple[str, str], NotBefore | None] = {}
         self._windows: dict[_Joint, WindowTimes] = {}
-        self._ways: dict[str, list[tuple[str, float]]] = {}
+        self._ways: dict[str, _Way] = {}
 
-    def way(self, legs: Iterable[tuple[str, float]]) -> str:
-        """What to ask for as a place for a poured piece that was carried along legs.
+    def way(self, legs: Sequence[tuple[str, float]], spread: float) -> str:
+        """What to ask for as a place for a piece that went along legs once it was poured.
 
-        What is carried to the same place again may have rested in between.
+        It was spread by then [s]; what went nowhere is simply asked for in its place.
         """
-        way: list[tuple[str, float]] = []
-        for place, since in legs:
-            if not way or not way[-1][0] == place == self.rest:
-                way.append((place, since))
-        if len(way) == 1:
-            return way[0][0]
-        name = "\n".join(f"{place} {since}" for place, since in way)
-        self._ways[name] = way
+        if len(legs) == 1 or all(place == self.rest for place, _ in legs):
+            return legs[0][0]
+        name = "\n".join((*(f"{place} {since}" for place, since in legs), f"{spread}"))
+        self._ways[name] = _Way(list(legs), spread)
         return name
 
     def legs(self, place: str, since: float) -> list[tuple[str, float]]:
         """Where a piece is from `since` on, in a place or on a way, until it goes to rest."""
-        return legs_from(self._ways.get(place, [(place, since)]), since)
+        way = self._ways.get(place)
+        return [(place, since)] if way is None else legs_from(way.legs, since)
 
     def not_before(
         self, product: Product, place: str, stage: Stage, edge: Edge = Edge.LATE
@@ -199,7 +205,13 @@ class Edges:
         if handle is None:
             return _Moving(way, rest, float) if product.kind is ProductKind.LEAF else here
         leaves = self._staying(product, place, handle, Edge.LATE)
-        return here if leaves is None else _Moving(way, rest, leaves.reached)
+        if leaves is None:
+            return here
+        poured = self._ways.get(place)
+        if poured is None:
+            return _Moving(way, rest, leaves.reached)
+        handled = leaves.reached(poured.spread)
+        return _Moving(way, rest, lambda _: handled)
 
     def _staying(
         self, product: Product, place: str, stage: Stage, edge: Edge
@@ -209,7 +221,7 @@ class Edges:
             return self._timing.clock(product, place, stage, edge)
         clocks = [
             (self._timing.clock(product, one, stage, edge), since)
-            for one, since in self._ways[place]
+            for one, since in self._ways[place].legs
         ]
         known = [(clock, since) for clock, since in clocks if clock is not None]
         return _Moving(known) if len(known) == len(clocks) else None

@@ -55,7 +55,7 @@ def _given(needs: Iterable[_Need]) -> dict[tuple[object, ...], str] | None:
     """Who or what each need gets; the earliest first, what it had before if that is free."""
     free_from: dict[str, int] = {}
     given: dict[tuple[object, ...], str] = {}
-    for need in sorted(needs, key=lambda one: (one.start, one.end)):
+    for need in sorted(needs, key=_in_turn):
         free = [key for key in need.among if free_from.get(key, need.start) <= need.start]
         if not free and not need.fact:
             return None
@@ -64,6 +64,11 @@ def _given(needs: Iterable[_Need]) -> dict[tuple[object, ...], str] | None:
         free_from[chosen] = max(need.end, free_from.get(chosen, need.end))
         given[need.whom] = chosen
     return given
+
+
+def _in_turn(need: _Need) -> tuple[bool, int, bool, int]:
+    """What is so already comes first, then the earliest; who has no choice before others."""
+    return not need.fact, need.start, len(need.among) > 1, need.end
 
 
 # Spots
@@ -80,17 +85,19 @@ def _spot_needs(frame: Frame, roughs: Sequence[Rough]) -> Iterator[_Need]:
     for at, rough in enumerate(roughs):
         for first, last, until in _stays(frame, rough):
             for piece in range(len(rough.chain.pieces)):
+                whom = at, first, piece
                 fact = _lies_on(frame, rough, first, last)
-                fixed = fact is not None
-                had, since = fact or (_spot_before(rough, first, piece), rough.starts[first])
-                yield _Need(
-                    start=since,
-                    end=until,
-                    whom=(at, first, piece),
-                    among=(had,) if fixed else rough.spots[first].spots,
-                    had=had,
-                    fact=fixed,
+                if fact is None:
+                    had, among = _spot_before(rough, first, piece), rough.spots[first].spots
+                    yield _Need(rough.starts[first], until, whom, among, had)
+                    continue
+                spot, since = fact
+                goes_on = (
+                    rough.starts[rough.chain.first] if rough.chain.first <= last else until
                 )
+                yield _Need(since, goes_on, whom, (spot,), spot, fact=True)
+                if goes_on < until:
+                    yield _Need(goes_on, until, whom, (spot,), spot)
 
 
 def _stays(frame: Frame, rough: Rough) -> Iterator[tuple[int, int, int]]:

@@ -4,8 +4,12 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from studio_planner.planning.exact.lane_rules import LaneRules, wet_spans
+from studio_planner.planning.exact.choices import is_wet
+from studio_planner.planning.exact.draft import Lying
+from studio_planner.planning.exact.lane_rules import LaneRules
+from studio_planner.planning.exact.reaches import not_before
 from studio_planner.planning.exact.sharing import A_GRAIN
+from studio_planner.planning.problem import cover_stage
 from studio_planner.planning.spans import joined
 from studio_planner.planning.worth import MOVED_SECONDS
 
@@ -140,15 +144,35 @@ def _limit_hands(draft: Draft, settled: Settled) -> None:
 
 def _limit_spots(draft: Draft, settled: Settled) -> None:
     for spots, held in draft.held.items():
+        if not held:
+            continue
         taken = [
             span for spot in spots.spots for span in _fixed(draft, settled.spots.get(spot, []))
         ]
+        for spot in spots.spots:
+            taken += _lying_on(draft, spot, settled.lying.get(spot, []))
         spans = [span for span, _ in held]
         needs = [need for _, need in held]
-        if spans:
-            draft.model.capacity(
-                [*spans, *taken], [*needs, *([1] * len(taken))], len(spots.spots)
-            )
+        draft.model.capacity([*spans, *taken], [*needs, *([1] * len(taken))], len(spots.spots))
+
+
+def _lying_on(draft: Draft, spot: str, settled: Iterable[tuple[float, float]]) -> list[Span]:
+    """What is poured and on one spot takes it once, until the last of it is gone.
+
+    All of it is there by now, and what was before is over.
+    """
+    there = [Lying(begin, begin + slots) for begin, slots in _slotted(draft, joined(settled))]
+    there += draft.lying[spot]
+    if len(there) <= 1:
+        return [draft.span_until(one.since, one.until) for one in there]
+    far = draft.frame.reaches.far
+    until = draft.model.between(-far, far + 1)
+    for one in there:
+        draft.model.at_least(until, one.until)
+        for other in there:
+            if one.stays is not None and other is not one:
+                draft.model.at_least(one.goes_on, other.until, draft.flags(one.stays))
+    return [draft.span_until(min(one.since for one in there), until)]
 
 
 def _slotted(draft: Draft, spans: Iterable[tuple[float, float]]) -> Iterable[tuple[int, int]]:
@@ -168,7 +192,7 @@ def _keep_dust_away(draft: Draft, settled: Settled) -> None:
     if not draft.sandings and not settled.sanding:
         return
     for lane in draft.lanes:
-        wet_spans(draft, lane)
+        _wet_spans(draft, lane)
     settle = draft.frame.means.shop.settle
     wet = _fixed(draft, joined((start - settle, end) for start, end in settled.wet))
     sanding = _fixed(draft, joined(settled.sanding))
@@ -176,6 +200,20 @@ def _keep_dust_away(draft: Draft, settled: Settled) -> None:
     most = len(spans) + 1
     needs = [1] * len(spans) + [most] * len(sandings)
     draft.model.capacity([*spans, *sandings], needs, most)
+
+
+def _wet_spans(draft: Draft, lane: LaneUnknowns) -> None:
+    """Note from when to when each coat must not get dust: from settling before it to cover."""
+    far, settle = draft.frame.reaches.far, draft.grid.length(draft.frame.means.shop.settle)
+    for coat in lane.coats:
+        if not is_wet(coat.task):
+            continue
+        stage = cover_stage(coat.task.product)
+        until = draft.model.between(0, far + 1)
+        draft.model.at_least(until, coat.start + coat.slots(draft.grid.step))
+        if stage is not None:
+            draft.maker.waits_for(until, coat, not_before(stage))
+        draft.wet.append(draft.span_until(coat.start - settle, until))
 
 
 def _fixed(draft: Draft, spans: Iterable[tuple[float, float]]) -> list[Span]:

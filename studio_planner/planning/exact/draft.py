@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import defaultdict
 from dataclasses import dataclass, field
 from typing import TYPE_CHECKING
 
@@ -59,6 +60,20 @@ class Goals:
     ends: Quantity = 0
 
 
+@dataclass(slots=True)
+class Lying:
+    """Poured work that is on its spot from one slot until another.
+
+    It is a fact even where other poured work is. Where the flag `stays` is set the next coat
+    goes on there, and needs the spot for itself from its start on.
+    """
+
+    since: int
+    until: Quantity
+    stays: Flag | None = None
+    goes_on: Quantity = 0
+
+
 class Draft:
     """A model in the making."""
 
@@ -76,6 +91,8 @@ class Draft:
         self.held: dict[AlikeSpots, list[tuple[Span, int]]] = {
             one: [] for one in frame.choices.spots
         }
+        self.lying: dict[str, list[Lying]] = defaultdict(list)
+        """What is poured of the lanes, by the spot that it is on."""
         self.wet: list[Span] = []
         self.sandings: list[Span] = []
 

@@ -6,8 +6,12 @@ from itertools import pairwise
 from typing import TYPE_CHECKING
 
 from studio_planner.planning.clocks.stage_times import ALWAYS
-from studio_planner.planning.exact.choices import is_wet
-from studio_planner.planning.exact.draft import JointUnknowns, LaneUnknowns, WorkUnknowns
+from studio_planner.planning.exact.draft import (
+    JointUnknowns,
+    LaneUnknowns,
+    Lying,
+    WorkUnknowns,
+)
 from studio_planner.planning.exact.frame import ALL_JOINTS
 from studio_planner.planning.exact.grid import joined_slots
 from studio_planner.planning.exact.reaches import not_after, not_before
@@ -235,13 +239,15 @@ class LaneRules:
             until: Quantity = self._model.between(-far, far + 1)
             if following is None:
                 self._maker.waits_for(until, coat, not_before(Stage.HANDLE))
+                self._hold(coat, until)
             else:
-                self._until_the_next(index, coat, following, until)
-            self._hold(coat, until)
+                stays = self._until_the_next(index, coat, following, until)
+                self._hold(coat, until, stays, following.start)
 
     def _until_the_next(
         self, index: int, coat: CoatUnknowns, following: CoatUnknowns, until: Quantity
-    ) -> None:
+    ) -> Flag:
+        """Hold a spot until the next coat; the flag says whether that one goes on there."""
         stays = self._draft.yes if coat.task.stays else self._model.flag()
         model = self._model
         model.at_least(until, following.start, [stays])
@@ -249,14 +255,26 @@ class LaneRules:
             same = [flag for other, flag in following.on if other is spots]
             model.some([*same, ~stays], self._draft.flags(on))
         if coat.task.stays:
-            return
+            return stays
         self._maker.waits_for(until, coat, not_before(Stage.HANDLE), [~stays])
         lead = following.task.lead if index + 1 == self._chain.first else 0
         reach = not_before(Stage.HANDLE, extra=lead)
         self._maker.waits_for(following.start, coat, reach, [~stays], following.window[0])
+        return stays
 
-    def _hold(self, coat: CoatUnknowns, until: Quantity) -> None:
+    def _hold(
+        self,
+        coat: CoatUnknowns,
+        until: Quantity,
+        stays: Flag | None = None,
+        goes_on: Quantity = 0,
+    ) -> None:
         draft, pieces = self._draft, len(self._chain.pieces)
+        if coat.task.fixed is not None:
+            spot, since = draft.frame.means.legs(coat.task.fixed)[-1]
+            lying = Lying(draft.grid.down(since), until, stays, goes_on)
+            draft.lying[spot].append(lying)
+            return
         for spots, on in coat.on:
             draft.held[spots].append((draft.span_until(coat.since, until, on), pieces))
 
@@ -278,17 +296,3 @@ class LaneRules:
             self._model.at_least(self._room.last_packing, work.start)
             self._lane.packs.append(work)
             self._draft.goals.ends += work.start + work.slots
-
-
-def wet_spans(draft: Draft, lane: LaneUnknowns) -> None:
-    """Note from when to when each coat must not get dust: from settling before it to cover."""
-    far, settle = draft.frame.reaches.far, draft.grid.length(draft.frame.means.shop.settle)
-    for coat in lane.coats:
-        if not is_wet(coat.task):
-            continue
-        stage = cover_stage(coat.task.product)
-        until = draft.model.between(0, far + 1)
-        draft.model.at_least(until, coat.start + coat.slots(draft.grid.step))
-        if stage is not None:
-            draft.maker.waits_for(until, coat, not_before(stage))
-        draft.wet.append(draft.span_until(coat.start - settle, until))

@@ -35,11 +35,13 @@ class Lane:
 class Settled:
     """What other lanes take and a model cannot change, in seconds.
 
-    `hands` by person, `spots` by spot; `wet` uncovered work and `sanding`.
+    `hands` by person, `spots` by spot; `wet` uncovered work and `sanding`. What is poured is
+    `lying` on its spot (by spot), perhaps with other poured work: that breaks no rule.
     """
 
     hands: dict[str, Spans] = field(default_factory=dict)
     spots: dict[str, Spans] = field(default_factory=dict)
+    lying: dict[str, Spans] = field(default_factory=dict)
     wet: Spans = field(default_factory=list)
     sanding: Spans = field(default_factory=list)
 

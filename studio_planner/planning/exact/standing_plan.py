@@ -30,6 +30,7 @@ class Taken:
 
     hands: list[tuple[str, int, int]] = field(default_factory=list)
     spots: list[tuple[str, int, int]] = field(default_factory=list)
+    lying: list[tuple[str, int, int]] = field(default_factory=list)
     wet: Spans = field(default_factory=list)
     sanding: Spans = field(default_factory=list)
 
@@ -52,7 +53,7 @@ class Takings:
                 self._add(settled, self._of(lane, lane.placed)[1])
         there = placed_pieces(lanes, free)
         for spot, start, end in held_spots(self._frame, there):
-            settled.spots.setdefault(spot, []).append((start, end))
+            settled.lying.setdefault(spot, []).append((start, end))
         settled.wet += wet_lying(self._frame, there)
         for person, spans in settled.hands.items():
             # Coats of one mix are one block.
@@ -70,8 +71,9 @@ class Takings:
     def _add(self, settled: Settled, taken: Taken) -> None:
         for person, start, end in taken.hands:
             settled.hands.setdefault(person, []).append((start, end))
-        for spot, start, end in taken.spots:
-            settled.spots.setdefault(spot, []).append((start, end))
+        for by_spot, spans in (settled.spots, taken.spots), (settled.lying, taken.lying):
+            for spot, start, end in spans:
+                by_spot.setdefault(spot, []).append((start, end))
         settled.wet += taken.wet
         settled.sanding += taken.sanding
 
@@ -93,11 +95,11 @@ class Takings:
             last = index + 1 == len(laid.starts)
             until = self._frame.finisher.freed(laid, index)
             until = until if last else min(until, laid.starts[index + 1])
-            legs = [(spot, start) for spot in laid.grounds[index].spots]
-            if task.fixed is not None:
-                legs = self._frame.means.legs(task.fixed)[-1:]
-            for leg in legs:
-                taken.spots += stays_along([leg], until)
+            if task.fixed is None:
+                for spot in laid.grounds[index].spots:
+                    taken.spots += stays_along([(spot, start)], until)
+            else:
+                taken.lying += stays_along(self._frame.means.legs(task.fixed)[-1:], until)
             if is_wet(task):
                 taken.wet.append((start, times.covered(index, start)))
             if task.fixed is None:

@@ -59,7 +59,7 @@ class Means:
 
     def place_of(self, coat: Poured | PlannedCoat) -> str:
         """What to ask clocks for as the place of a coat; a way where it was carried about."""
-        return self.edges.way(self.places(coat))
+        return self.edges.way(self.places(coat), coat.end.timestamp())
 
     def settled(self, task: Task) -> int:
         """Before when a coat must not start: dust settles, from whatever was sanded."""

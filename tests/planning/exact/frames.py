@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
 from typing import TYPE_CHECKING
 
 from hypothesis import settings
@@ -30,6 +31,17 @@ def search_of(
         return None
     search = PlanSearch(quick)
     return search if search.best.standing.placed else None
+
+
+def sanded_at_once(search: PlanSearch) -> bool:
+    """Whether two people sand at the same time: a plan may, the model does without."""
+    spans = sorted(
+        joint.sand
+        for one in search.best.standing.placed
+        for joint in one.laid.joints
+        if joint.sand is not None
+    )
+    return any(after[0] < before[1] for before, after in pairwise(spans))
 
 
 def examples(count: int) -> int:

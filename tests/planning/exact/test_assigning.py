@@ -104,7 +104,7 @@ def test_nobody_gets_a_spot_on_which_a_piece_without_a_place_was_poured() -> Non
         for lane in search.best.standing.lanes
     ]
     takings = Takings(frame)
-    held = takings.settled(lanes, ()).spots[spot.key]
+    held = takings.settled(lanes, ()).lying[spot.key]
     assert int(pour.start.timestamp()) in {start for start, _ in held}
     found = assigned(frame, _forgetful(takings.roughs(lanes, ())))
     assert found is not None

@@ -4,29 +4,20 @@ from __future__ import annotations
 
 from collections import Counter
 from dataclasses import replace
-from itertools import pairwise
+from datetime import timedelta
 
 from hypothesis import HealthCheck, given, settings
 
+from studio_planner.craft.log import EntryKind, LogEntry, Poured
+from studio_planner.planning.checker import check_plan
 from studio_planner.planning.exact.hints import Hints
 from studio_planner.planning.exact.part import Freedom
-from studio_planner.planning.exact.search import PlanSearch
+from studio_planner.planning.exact.search import Effort, PlanSearch
 from studio_planner.planning.quick import quick_start
 from studio_planner.planning.solver import Status
 from tests.planning.benchmark_studios import START, make_studio
-from tests.planning.exact.frames import examples, fixed_at, search_of
+from tests.planning.exact.frames import examples, fixed_at, sanded_at_once, search_of
 from tests.planning.studios import Situation, studios
-
-
-def _sanded_at_once(search: PlanSearch) -> bool:
-    """Whether two people sand at the same time: a plan may, the model does without."""
-    spans = sorted(
-        joint.sand
-        for one in search.best.standing.placed
-        for joint in one.laid.joints
-        if joint.sand is not None
-    )
-    return any(after[0] < before[1] for before, after in pairwise(spans))
 
 
 def test_a_quick_plan_fixed_by_its_hints_is_an_answer_of_the_model() -> None:
@@ -36,7 +27,7 @@ def test_a_quick_plan_fixed_by_its_hints_is_an_answer_of_the_model() -> None:
     @given(studios())
     def judge(situation: Situation) -> None:
         search = search_of(situation.studio, situation.start)
-        if search is None or _sanded_at_once(search):
+        if search is None or sanded_at_once(search):
             return
         lanes = search.best.standing.lanes
         placed = frozenset(at for at, lane in enumerate(lanes) if lane.placed is not None)
@@ -55,7 +46,7 @@ def test_each_lane_of_a_quick_plan_may_stay_while_all_others_do() -> None:
     @given(studios())
     def judge(situation: Situation) -> None:
         search = search_of(situation.studio, situation.start)
-        if search is None or _sanded_at_once(search):
+        if search is None or sanded_at_once(search):
             return
         for at, lane in enumerate(search.best.standing.lanes):
             if lane.placed is not None:
@@ -73,6 +64,43 @@ def test_a_quick_plan_of_a_realistic_studio_is_an_answer_and_worth_the_same() ->
     assert draft is not None
     answer = fixed_at(draft, Hints(draft))
     assert answer.status is Status.PROVED
+
+
+def test_poured_pieces_that_were_carried_onto_one_spot_take_it_once() -> None:
+    studio = make_studio(3, 8, 4, 1)
+    here, there, *_ = studio.spots
+    pours = tuple(
+        Poured(
+            piece=piece.key,
+            coat=piece.stack[0].key,
+            start=START - timedelta(hours=2),
+            end=START - timedelta(hours=1),
+            spot=spot.key,
+        )
+        for piece, spot in zip(studio.pieces, (here, there, there), strict=False)
+    )
+    moves = tuple(
+        LogEntry(
+            number=number,
+            kind=EntryKind.MOVED,
+            at=START,
+            written=START,
+            piece=pour.piece,
+            spot=here.key,
+        )
+        for number, pour in enumerate(pours[1:], start=1)
+    )
+    spots = replace(studio.places[0], spots=(here, there))
+    studio = replace(studio, places=(spots,), poured=pours, log=moves)
+    search = PlanSearch(quick_start(studio, START))
+    placed = frozenset(
+        at for at, lane in enumerate(search.best.standing.lanes) if lane.placed is not None
+    )
+    draft = search.best.parts.draft(search.best.standing, Freedom(placed))
+    assert draft is not None
+    assert fixed_at(draft, Hints(draft)).status is not Status.IMPOSSIBLE
+    search.run(Effort(600.0, 3, 1), lambda _: None, lambda: False)
+    assert not check_plan(studio, search.plan()).broken
 
 
 def test_many_twins_that_share_their_mixes_are_an_answer_of_the_model() -> None:
