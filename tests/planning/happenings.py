@@ -50,7 +50,12 @@ def with_pours(studio: Studio, coats: Iterable[PlannedCoat]) -> Studio:
 
 def nothing(studio: Studio, plan: Plan) -> tuple[datetime, Studio]:
     """A day and a half went as planned."""
-    now = _after_blocks(plan, plan.start + _INTO)
+    return as_planned_for(_INTO, studio, plan)
+
+
+def as_planned_for(into: timedelta, studio: Studio, plan: Plan) -> tuple[datetime, Studio]:
+    """So much time went as planned, and the block that was begun by then."""
+    now = _after_blocks(plan, plan.start + into)
     return now, poured_as_planned(studio, plan, now)
 
 

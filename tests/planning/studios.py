@@ -21,12 +21,14 @@ All products and people are invented.
 
 from __future__ import annotations
 
+from abc import ABC, abstractmethod
 from dataclasses import dataclass, replace
 from datetime import UTC, date, datetime, time, timedelta
 from typing import TYPE_CHECKING, TypeVar
 from zoneinfo import ZoneInfo
 
 from hypothesis import strategies as st
+from typing_extensions import override
 
 from studio_planner.craft.hands import Absence, Person, WorkHours
 from studio_planner.craft.local_time import instant
@@ -75,17 +77,16 @@ class Situation:
     start: datetime
 
 
-class _Draw:
+class Pick(ABC):
     """Short words for drawing."""
 
-    def __init__(self, draw: DrawFn) -> None:
-        self._draw = draw
-
+    @abstractmethod
     def one_of(self, *values: _T) -> _T:
-        return self._draw(st.sampled_from(values))
+        """One of some values."""
 
+    @abstractmethod
     def number(self, low: int, high: int) -> int:
-        return self._draw(st.integers(low, high))
+        """A whole number, both ends inside."""
 
     def sometimes(self) -> bool:
         """True once in three."""
@@ -94,6 +95,21 @@ class _Draw:
     def rarely(self) -> bool:
         """True once in eight."""
         return self.number(0, 7) == 7
+
+
+class _Draw(Pick):
+    """Drawn by hypothesis."""
+
+    def __init__(self, draw: DrawFn) -> None:
+        self._draw = draw
+
+    @override
+    def one_of(self, *values: _T) -> _T:
+        return self._draw(st.sampled_from(values))
+
+    @override
+    def number(self, low: int, high: int) -> int:
+        return self._draw(st.integers(low, high))
 
 
 @st.composite
@@ -115,7 +131,13 @@ def studios(
     zones
         Time zones to draw from; keys of `ZONES`.
     """
-    pick = _Draw(draw)
+    return situation_of(_Draw(draw), most_pieces, most_coats, zones)
+
+
+def situation_of(
+    pick: Pick, most_pieces: int, most_coats: int, zones: Sequence[str] = tuple(ZONES)
+) -> Situation:
+    """A situation of `studios`, by whoever draws."""
     name = pick.one_of(*zones)
     zone = ZoneInfo(name)
     day = pick.one_of(*ZONES[name])
@@ -144,7 +166,7 @@ def studios(
     return Situation(studio=replace(studio, log=done_since(pick, studio, start)), start=start)
 
 
-def _places(pick: _Draw, start: datetime) -> tuple[Place, ...]:
+def _places(pick: Pick, start: datetime) -> tuple[Place, ...]:
     humidity = pick.one_of(45.0, 55.0, 45.0, None, 78.0)
     pattern = _pattern(pick, humidity)
     band = pick.one_of(0.5, 1.0, 2.0, 0.0)
@@ -160,8 +182,13 @@ def _places(pick: _Draw, start: datetime) -> tuple[Place, ...]:
     )
     if not pick.sometimes():
         return (room,)
+    return (room, warm_box(pick, humidity))
+
+
+def warm_box(pick: Pick, humidity: float | None) -> Place:
+    """A box with one spot."""
     warm = PatternPoint(at=time(0, 0), celsius=pick.one_of(28.0, 24.0), humidity_pct=humidity)
-    box = Place(
+    return Place(
         key="box",
         name="Warm box",
         kind=PlaceKind.WARM_BOX,
@@ -169,15 +196,14 @@ def _places(pick: _Draw, start: datetime) -> tuple[Place, ...]:
         band_celsius=0.5,
         spots=(_spot(pick, "B1"),),
     )
-    return (room, box)
 
 
-def _spot(pick: _Draw, key: str) -> Spot:
+def _spot(pick: Pick, key: str) -> Spot:
     long = 200 if pick.rarely() else pick.one_of(500, 700)
     return Spot(key=key, name=f"Spot {key}", length_mm=long, width_mm=400, height_mm=150)
 
 
-def _pattern(pick: _Draw, humidity: float | None) -> tuple[PatternPoint, ...]:
+def _pattern(pick: Pick, humidity: float | None) -> tuple[PatternPoint, ...]:
     def point(hour: int, minute: int, celsius: float, day: int | None = None) -> PatternPoint:
         damp = None if humidity is None else humidity + 0.25 * (day or 0)
         return PatternPoint(at=time(hour, minute), celsius=celsius, humidity_pct=damp, day=day)
@@ -207,7 +233,7 @@ def _pattern(pick: _Draw, humidity: float | None) -> tuple[PatternPoint, ...]:
     return kinds[pick.one_of("constant", "ramps", "steps", "cold weekend", "ramps", "cold")]()
 
 
-def _readings(pick: _Draw, start: datetime, humidity: float | None) -> tuple[Reading, ...]:
+def _readings(pick: Pick, start: datetime, humidity: float | None) -> tuple[Reading, ...]:
     first = pick.number(3, 40)
     base = pick.one_of(20.0, 18.0, 23.0)
     noise = [0.0, 0.4, 0.9, 0.2, -0.6, -0.9, -0.1]
@@ -221,7 +247,7 @@ def _readings(pick: _Draw, start: datetime, humidity: float | None) -> tuple[Rea
     )
 
 
-def _points(pick: _Draw, hours: dict[Stage, float], slope: float) -> tuple[SheetPoint, ...]:
+def _points(pick: Pick, hours: dict[Stage, float], slope: float) -> tuple[SheetPoint, ...]:
     """Hours at 20 °C, published at one to three temperatures, sometimes as ranges."""
     celsius = pick.one_of((20.0,), (15.0, 25.0), (10.0, 20.0, 30.0))
     wide = 1.25 if pick.sometimes() else None
@@ -237,11 +263,11 @@ def _points(pick: _Draw, hours: dict[Stage, float], slope: float) -> tuple[Sheet
     )
 
 
-def _resins(pick: _Draw) -> tuple[Product, ...]:
+def _resins(pick: Pick) -> tuple[Product, ...]:
     return tuple(_resin(pick, f"resin{number}") for number in range(1, pick.one_of(2, 1) + 1))
 
 
-def _resin(pick: _Draw, key: str) -> Product:
+def _resin(pick: Pick, key: str) -> Product:
     pace = pick.one_of(1.0, 0.6, 1.6)
     opens = 4.0 * pace
     hours = {
@@ -275,7 +301,7 @@ def _resin(pick: _Draw, key: str) -> Product:
     )
 
 
-def _primer(pick: _Draw) -> Product:
+def _primer(pick: Pick) -> Product:
     hours = {
         Stage.TACK_FREE: 0.7,
         Stage.RECOAT_OPENS: 2.0,
@@ -295,7 +321,7 @@ def _primer(pick: _Draw) -> Product:
     )
 
 
-def _size(pick: _Draw) -> Product:
+def _size(pick: Pick) -> Product:
     hours = {Stage.TACK_FREE: 0.5, Stage.RECOAT_OPENS: 1.0, Stage.RECOAT_CLOSES: 18.0}
     if not pick.sometimes():
         hours |= {Stage.HANDLE: 20.0, Stage.PRINT_FREE: 40.0, Stage.FULL_CURE: 90.0}
@@ -308,14 +334,14 @@ def _size(pick: _Draw) -> Product:
     )
 
 
-def _leaf(pick: _Draw) -> Product:
+def _leaf(pick: Pick) -> Product:
     """Leaf has no film; some sheets say all the same when it can be touched and coated."""
     hours = {Stage.RECOAT_OPENS: 0.5, Stage.HANDLE: 0.6, Stage.PRINT_FREE: 1.0}
     sheet = () if pick.sometimes() else _points(pick, hours, 1.5)
     return Product(key="leaf", name="Leaf", kind=ProductKind.LEAF, sheet=sheet, invented=True)
 
 
-def _people(pick: _Draw, start: datetime) -> tuple[Person, ...]:
+def _people(pick: Pick, start: datetime) -> tuple[Person, ...]:
     week = "FREQ=WEEKLY;BYDAY=MO,TU,WE,TH,FR"
     evenings = WorkHours(rule=week, start=time(17, 30), end=time(22, 30))
     weekends = WorkHours(rule="FREQ=WEEKLY;BYDAY=SA,SU", start=time(9), end=time(19))
@@ -338,7 +364,7 @@ def _people(pick: _Draw, start: datetime) -> tuple[Person, ...]:
 _Stack = list[Coat]
 
 
-def _piece(pick: _Draw, number: int, products: Sequence[Product], most_coats: int) -> Piece:
+def _piece(pick: Pick, number: int, products: Sequence[Product], most_coats: int) -> Piece:
     resins = [product.key for product in products if product.kind is ProductKind.TWO_PART]
     resin = pick.one_of(*resins)
     make = pick.one_of(_floods, _glitter, _primed, _gilded, _both_sides, _veiled, _taped)
@@ -359,7 +385,7 @@ def _piece(pick: _Draw, number: int, products: Sequence[Product], most_coats: in
     )
 
 
-def _coat(pick: _Draw, key: str, kind: CoatKind, product: str, **fields: object) -> Coat:
+def _coat(pick: Pick, key: str, kind: CoatKind, product: str, **fields: object) -> Coat:
     film = 0.0 if kind is CoatKind.LEAF else pick.one_of(1.0, 0.4, 2.0)
     return Coat(
         key=key,
@@ -372,7 +398,7 @@ def _coat(pick: _Draw, key: str, kind: CoatKind, product: str, **fields: object)
     )
 
 
-def _floods(pick: _Draw, resin: str, other: str) -> _Stack:
+def _floods(pick: Pick, resin: str, other: str) -> _Stack:
     kinds = (CoatKind.SEAL, CoatKind.FLOOD, CoatKind.FLOOD, CoatKind.TOP_COAT)
     count = pick.one_of(3, 1, 2, 4)
     return [
@@ -388,7 +414,7 @@ def _floods(pick: _Draw, resin: str, other: str) -> _Stack:
     ]
 
 
-def _glitter(pick: _Draw, resin: str, other: str) -> _Stack:
+def _glitter(pick: Pick, resin: str, other: str) -> _Stack:
     return [
         _coat(pick, "flood", CoatKind.FLOOD, resin),
         _coat(
@@ -404,7 +430,7 @@ def _glitter(pick: _Draw, resin: str, other: str) -> _Stack:
     ]
 
 
-def _primed(pick: _Draw, resin: str, other: str) -> _Stack:
+def _primed(pick: Pick, resin: str, other: str) -> _Stack:
     return [
         _coat(pick, "prime", CoatKind.PRIME, "primer"),
         _coat(pick, "flood", CoatKind.FLOOD, resin, joint=Joint.ON_DRY),
@@ -412,7 +438,7 @@ def _primed(pick: _Draw, resin: str, other: str) -> _Stack:
     ]
 
 
-def _gilded(pick: _Draw, resin: str, other: str) -> _Stack:
+def _gilded(pick: Pick, resin: str, other: str) -> _Stack:
     first = [_coat(pick, "flood", CoatKind.FLOOD, other)] if pick.sometimes() else []
     return [
         *first,
@@ -422,7 +448,7 @@ def _gilded(pick: _Draw, resin: str, other: str) -> _Stack:
     ]
 
 
-def _both_sides(pick: _Draw, resin: str, other: str) -> _Stack:
+def _both_sides(pick: Pick, resin: str, other: str) -> _Stack:
     under = frozenset({UNDERSIDE})
     return [
         _coat(pick, "top", CoatKind.FLOOD, resin),
@@ -431,7 +457,7 @@ def _both_sides(pick: _Draw, resin: str, other: str) -> _Stack:
     ][pick.one_of(0, 0, 1) :]
 
 
-def _veiled(pick: _Draw, resin: str, _: str) -> _Stack:
+def _veiled(pick: Pick, resin: str, _: str) -> _Stack:
     blue = Colour(name="Blue", share_pct=70)
     white = Colour(name="White", share_pct=30, colourant="paste", colourant_pct=3)
     return [
@@ -443,7 +469,7 @@ def _veiled(pick: _Draw, resin: str, _: str) -> _Stack:
     ]
 
 
-def _taped(pick: _Draw, resin: str, other: str) -> _Stack:
+def _taped(pick: Pick, resin: str, other: str) -> _Stack:
     areas = pick.one_of(frozenset({TOP}), frozenset({"left half"}))
     return [
         _coat(pick, "field", CoatKind.COLOUR, resin, taped=True, faces=areas),
@@ -451,7 +477,7 @@ def _taped(pick: _Draw, resin: str, other: str) -> _Stack:
     ]
 
 
-def _orders(pick: _Draw, pieces: Sequence[Piece], day: date) -> tuple[Order, ...]:
+def _orders(pick: Pick, pieces: Sequence[Piece], day: date) -> tuple[Order, ...]:
     keys = [piece.key for piece in pieces if not pick.rarely()]
     cut = pick.number(0, len(keys))
     groups = [group for group in (keys[:cut], keys[cut:]) if group]
@@ -471,7 +497,7 @@ def _orders(pick: _Draw, pieces: Sequence[Piece], day: date) -> tuple[Order, ...
 
 
 def _poured(
-    pick: _Draw, pieces: Sequence[Piece], places: Sequence[Place], start: datetime
+    pick: Pick, pieces: Sequence[Piece], places: Sequence[Place], start: datetime
 ) -> tuple[Poured, ...]:
     """First coats that are on already, each on a spot of its own."""
     spots = [spot for place in places for spot in place.spots]

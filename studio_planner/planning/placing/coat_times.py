@@ -139,11 +139,13 @@ class CoatTimes:
         return -1 if latest is None else min(latest, by) - self._chain.tasks[index].block
 
     def own_hold(self, spot: str) -> tuple[int, int] | None:
-        """The time for which the chain's own last poured coat holds this spot."""
+        """The time for which the chain's own last poured coat holds this spot by itself."""
         last = self._chain.first - 1
         fixed = self._chain.tasks[last].fixed if last >= 0 else None
         at, since = ("", 0) if fixed is None else self._means.legs(fixed)[-1]
         if fixed is None or at != spot:
             return None
         handled = self.handled(last, int(fixed.start.timestamp()))
-        return (since, self._means.until if handled is None else handled)
+        with_it = self._means.shop.lying.get(spot, ())
+        others = (until for key, until in with_it if key != fixed.piece)
+        return (max([since, *others]), self._means.until if handled is None else handled)

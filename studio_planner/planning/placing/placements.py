@@ -230,7 +230,7 @@ def hold_poured(studio: Studio, means: Means, piece: Piece) -> None:
         if number < len(pours):
             until = min(until, int(pours[number].start.timestamp()))
         for spot, since, left in stays_along(means.legs(pour), until):
-            means.shop.take_spot(spot, since, left)
+            means.shop.lies(piece.key, spot, since, left)
         clock = means.edges.cover(product, place)
         if clock is not None:
             covered = clock.at(end)

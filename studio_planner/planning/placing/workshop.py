@@ -55,6 +55,8 @@ class Workshop:
         self.awake.sort()
         always = start - _LONG_AGO, until
         self.spots = {spot.key: FreeTime([always], shortest_hold) for spot in studio.spots}
+        self.lying: dict[str, list[tuple[str, int]]] = {}
+        """Poured pieces on each spot, and until when."""
         self.settle = studio.settings.settle_minutes * 60
         self.wet: list[tuple[int, int]] = []
         self._longest_wet = 0
@@ -66,7 +68,7 @@ class Workshop:
         twin.hands = {key: free.copy() for key, free in self.hands.items()}
         twin._for_pours = {key: free.copy() for key, free in self._for_pours.items()}  # noqa: SLF001
         twin.spots = {key: free.copy() for key, free in self.spots.items()}
-        twin.awake, twin.settle = self.awake, self.settle
+        twin.awake, twin.settle, twin.lying = self.awake, self.settle, self.lying
         twin.wet, twin.sanding = list(self.wet), list(self.sanding)
         twin._longest_wet = self._longest_wet  # noqa: SLF001 - a copy of itself
         return twin
@@ -156,6 +158,11 @@ class Workshop:
     def take_spot(self, spot: str, start: int, end: int) -> None:
         """Put something on a spot from `start` to `end`."""
         self.spots[spot].take(start, end)
+
+    def lies(self, piece: str, spot: str, start: int, end: int) -> None:
+        """Note what is poured and on a spot from `start` to `end`, perhaps with others."""
+        self.take_spot(spot, start, end)
+        self.lying.setdefault(spot, []).append((piece, end))
 
     def add_wet(self, start: int, covered: int) -> None:
         """Note wet uncovered work."""
