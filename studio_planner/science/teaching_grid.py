@@ -8,12 +8,11 @@ s at that pour's temperature, so that each pour is one table over s.
 from __future__ import annotations
 
 import math
-from bisect import bisect_left
 from dataclasses import dataclass
-from itertools import accumulate
 from statistics import NormalDist
 from typing import TYPE_CHECKING
 
+from studio_planner.science.quantiles import quantile
 from studio_planner.science.teaching_pours import STEP, likeliness
 
 if TYPE_CHECKING:
@@ -53,14 +52,7 @@ class Posterior:
 
     def quantile(self, share: float) -> float:
         """Return the s below which a share of the belief lies."""
-        middles = [
-            reached - weight / 2
-            for reached, weight in zip(accumulate(self.weights), self.weights, strict=True)
-        ]
-        after = min(max(bisect_left(middles, share), 1), len(middles) - 1)
-        before, here = middles[after - 1], middles[after]
-        part = (share - before) / (here - before)
-        return self.values[after - 1] * (1 - part) + self.values[after] * part
+        return quantile(self.values, self.weights, share)
 
     def next_pour(self, pour_sd: float) -> tuple[float, float]:
         """Return the 5 % and the 95 % quantile of s and a new pour's deviation together."""

@@ -23,11 +23,10 @@ References
 from __future__ import annotations
 
 import math
-from bisect import bisect_left
 from dataclasses import replace
-from itertools import accumulate
 from typing import TYPE_CHECKING
 
+from studio_planner.science.quantiles import quantile
 from studio_planner.science.teaching_pours import chance
 
 if TYPE_CHECKING:
@@ -167,11 +166,4 @@ def _sum(one: Table, other: Table) -> Table:
 
 
 def _median(values: Sequence[float], weights: Table) -> float:
-    middles = [
-        reached - weight / 2
-        for reached, weight in zip(accumulate(weights), weights, strict=True)
-    ]
-    half = math.fsum(weights) / 2
-    after = min(max(bisect_left(middles, half), 1), len(middles) - 1)
-    part = (half - middles[after - 1]) / (middles[after] - middles[after - 1])
-    return values[after - 1] * (1 - part) + values[after] * part
+    return quantile(values, weights, 0.5)
