@@ -1,25 +1,32 @@
-"""How much of a product a coat takes: the studio's nouns turned into grams.
+"""How much of a product a coat takes: the studio's nouns turned into grams and hands.
 
 What stays in cups is no part of a coat's grams: it belongs to the mix, which knows its cups.
+What is too much for one cup is weighed and mixed in portions, one after the other.
 """
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.pieces import EDGE, TOP, UNDERSIDE, CoatKind
-from studio_planner.craft.products import RatioBy
+from studio_planner.craft.products import ProductKind, RatioBy
 from studio_planner.science.masses import edge_grams, film_grams
 from studio_planner.science.mix_ratio import MassError, MixRatio
 
 if TYPE_CHECKING:
+    from collections.abc import Sequence
+
     from studio_planner.craft.pieces import Coat, Piece
     from studio_planner.craft.products import Product
     from studio_planner.craft.settings import Settings
 
 _EDGE_DRINKS = 2.0
 """What the bare edge of a porous blank drinks, in parts of its thin coat (common practice)."""
+
+_A_GRAIN = 1e-6
+"""Grams by which a mix may be too heavy: weighing no scales could do."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -92,6 +99,56 @@ def coat_parts(piece: Piece, coat: Coat, product: Product, settings: Settings) -
         reserve=taken * settings.reserve_pct / 100.0,
         cups=max(len(coat.colours), 1) * settings.cup_loss_g if taken > 0.0 else 0.0,
     )
+
+
+def portion_room(coat: Coat, product: Product, settings: Settings) -> float:
+    """Give the grams of a coat that are mixed at once, without what stays in the cups.
+
+    As much as can be spread in time, and of what heats itself no more than one cup may hold.
+    Coats of one mix share product and colours, and with them the room.
+
+    Examples
+    --------
+    A cup of 200 g of which 4 g stay in it, for a mix of which 600 g can be spread in time:
+
+    >>> from studio_planner.craft.pieces import Coat, CoatKind
+    >>> from studio_planner.craft.products import MixRatio, Product
+    >>> from studio_planner.craft.settings import Settings
+    >>> mix = Product(key="p", name="P", kind=ProductKind.TWO_PART, sheet=(),
+    ...               ratio=MixRatio(a=2, b=1), cup_limit_g=200.0, mix_limit_g=600.0)
+    >>> flood = Coat(key="flood", kind=CoatKind.FLOOD, product="p", film_mm=2)
+    >>> portion_room(flood, mix, Settings(cup_loss_g=4))
+    196.0
+    """
+    room = product.mix_limit_g
+    if product.kind is ProductKind.TWO_PART:
+        lost = max(len(coat.colours), 1) * settings.cup_loss_g
+        room = min(room, product.cup_limit_g - lost)
+    return max(room, 1.0)
+
+
+def portions_for(grams: float, room: float) -> int:
+    """Give the portions in which so many grams are mixed, with room for so many in each.
+
+    Examples
+    --------
+    >>> portions_for(200.0, 100.0), portions_for(200.1, 100.0), portions_for(0.0, 100.0)
+    (2, 3, 1)
+    """
+    return max(1, math.ceil((grams - _A_GRAIN) / room))
+
+
+def attended_minutes(
+    coats: Sequence[tuple[Piece, Coat]], product: Product, settings: Settings
+) -> int:
+    """Give the attended minutes of coats that are poured from one mix: their hands-on block.
+
+    The longest set-up once for each portion, and the minutes of every single piece.
+    """
+    grams = sum(coat_grams(piece, coat, product, settings) for piece, coat in coats)
+    portions = portions_for(grams, portion_room(coats[0][1], product, settings))
+    set_up = max(coat.setup_minutes for _, coat in coats)
+    return portions * set_up + sum(coat.piece_minutes * piece.count for piece, coat in coats)
 
 
 def ratio_by_weight(product: Product) -> MixRatio:

@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-import math
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, NamedTuple
 
-from studio_planner.craft.amounts import coat_grams
+from studio_planner.craft.amounts import attended_minutes, coat_grams, portion_room
 from studio_planner.craft.pieces import Joint
 from studio_planner.craft.plans import StepKind, Unplanned
 from studio_planner.craft.products import ProductKind
@@ -168,8 +167,7 @@ def _joins(studio: Studio, group: list[Piece], piece: Piece, alone: Collection[s
         and not studio.pours_of(first.key)
         and len(group) < len(studio.spots)
         and all(
-            sum(coat_mass(studio, p, coat) for p in (*group, piece))
-            <= studio.product(coat.product).mix_limit_g
+            sum(coat_mass(studio, p, coat) for p in (*group, piece)) <= mix_room(studio, coat)
             for coat in piece.stack
         )
     )
@@ -178,6 +176,11 @@ def _joins(studio: Studio, group: list[Piece], piece: Piece, alone: Collection[s
 def coat_mass(studio: Studio, piece: Piece, coat: Coat) -> float:
     """The mixed mass of a coat in grams."""
     return coat_grams(piece, coat, studio.product(coat.product), studio.settings)
+
+
+def mix_room(studio: Studio, coat: Coat) -> float:
+    """The grams of a coat that are mixed at once: what coats that share a mix take at most."""
+    return portion_room(coat, studio.product(coat.product), studio.settings)
 
 
 class _Happened(NamedTuple):
@@ -260,7 +263,4 @@ def _length(pour: Poured) -> int:
 
 def _block_seconds(studio: Studio, group: tuple[Piece, ...], coat: Coat) -> int:
     product = studio.product(coat.product)
-    grams = sum(coat_mass(studio, piece, coat) for piece in group)
-    mixes = max(1, math.ceil(grams / product.mix_limit_g))
-    minutes = coat.setup_minutes * mixes + sum(coat.piece_minutes * p.count for p in group)
-    return minutes * 60
+    return 60 * attended_minutes([(piece, coat) for piece in group], product, studio.settings)

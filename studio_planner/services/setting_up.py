@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING
 from studio_planner.craft.places import PlaceKind
 from studio_planner.craft.tongue import counted, translate
 from studio_planner.services.data_sheets.lacking import product_step
+from studio_planner.services.hands_on import block_of
 from studio_planner.services.needs import Need, SetUpStep, named
 
 if TYPE_CHECKING:
@@ -86,12 +87,11 @@ def _hands(studio: Studio, now: datetime) -> SetUpStep:
 
 
 def _too_long(studio: Studio, longest: timedelta) -> list[str]:
-    minutes = longest / timedelta(minutes=1)
     found = [
         f"{piece.name}, {piece.coat_name(coat.key)}"
         for piece in studio.pieces
         for coat in piece.stack
-        if coat.setup_minutes + coat.piece_minutes * piece.count > minutes
+        if block_of(studio, piece, coat) > longest
     ]
     if not found:
         return []

@@ -9,11 +9,15 @@ Its cups come in the order to pour them: what does not sink first, the heaviest 
 
 from __future__ import annotations
 
-import math
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, TypedDict
 
-from studio_planner.craft.amounts import coat_grams, ratio_by_weight
+from studio_planner.craft.amounts import (
+    coat_grams,
+    portion_room,
+    portions_for,
+    ratio_by_weight,
+)
 from studio_planner.craft.pieces import Colour
 from studio_planner.craft.products import ProductKind
 from studio_planner.craft.stock import LotPart
@@ -90,8 +94,8 @@ class MixAmounts:
     """What coats take that are poured from one mix: all of its portions together, in grams.
 
     `spread_grams` are by coat; `total_grams` is all that is weighed, with what stays in the
-    cups and what the smallest mix asks for. `a_grams` and `b_grams` are None for what is not mixed.
-    `colourants` are by their words, as the scale shows them.
+    cups and what the smallest mix asks for. `a_grams` and `b_grams` are None for what is not
+    mixed. `colourants` are by their words, as the scale shows them.
     """
 
     parts: int
@@ -214,8 +218,8 @@ class _Whole:
             coat_grams(piece, coat, product, studio.settings) for piece, coat in coats
         )
         colours = light_first(first.colours, studio.pigments) or (_WITHOUT_COLOUR,)
-        lost = len(colours) * studio.settings.cup_loss_g
-        parts = max(least_parts, _portions(product, sum(grams), lost))
+        room = portion_room(first, product, studio.settings)
+        parts = max(least_parts, portions_for(sum(grams), room))
         return _Whole(studio, product, first, colours, grams, parts)
 
     def portion(self) -> _Amounts:
@@ -245,14 +249,6 @@ def smallest_mix_grams(studio: Studio, product: Product) -> float:
     return ratio_by_weight(product).smallest_mix(
         settings.scale_step_g, settings.ratio_tolerance_pct / 100.0
     )
-
-
-def _portions(product: Product, spread: float, lost: float) -> int:
-    room = product.mix_limit_g
-    if product.kind is ProductKind.TWO_PART:  # the only kind that heats itself in a cup
-        room = min(room, product.cup_limit_g - lost)  # what stays in the cups takes room too
-    room = max(room, 1.0)
-    return max(1, math.ceil(spread / room - 1e-9))
 
 
 def _on_the_scale(

@@ -69,6 +69,7 @@ def _two_part(key: str, pace: float, closes: float, cure_days: float) -> Product
         minimum_celsius=12.0,
         maximum_celsius=32.0,
         humidity_limit_pct=85.0,
+        cup_limit_g=1000.0,
         mix_limit_g=800.0,
         invented=True,
     )

@@ -52,7 +52,7 @@ def test_weigh_gives_parts_cups_and_what_the_scale_shows(
     terminal: Terminal, sample: Path
 ) -> None:
     coats = read_planned(sample)[1].coats
-    number = next(c.number for c in coats if (c.piece, c.coat) == ("tide-tray", "flood"))
+    number = next(c.number for c in coats if (c.piece, c.coat) == ("moss-table", "flood"))
     found = terminal("weigh", sample, str(number), "--json").json
     assert found["caution"] == DEFERRAL
     mix, other = found["mixes"]
@@ -73,12 +73,12 @@ def test_weigh_gives_parts_cups_and_what_the_scale_shows(
 
 def test_weigh_says_where_the_grams_go(terminal: Terminal, sample: Path) -> None:
     coats = read_planned(sample)[1].coats
-    number = next(c.number for c in coats if (c.piece, c.coat) == ("tide-tray", "flood"))
+    number = next(c.number for c in coats if (c.piece, c.coat) == ("moss-table", "flood"))
     mix, _ = terminal("weigh", sample, str(number), "--json").json["mixes"]
     assert list(mix["spread_parts"]) == ["film", "edges", "drips", "absorbed", "reserve"]
     assert sum(mix["spread_parts"].values()) == pytest.approx(mix["spread_grams"])
     said = _joined(terminal("weigh", sample, str(number)).out)
-    assert f"Of it the coats take {mix['spread_grams']:.1f} g: 132.0 g on the faces, " in said
+    assert f"Of it the coats take {mix['spread_grams']:.1f} g: 174.9 g on the faces, " in said
     assert "drunk" not in said
 
 
@@ -113,7 +113,7 @@ def test_a_mix_has_the_number_bottles_and_time_that_its_paper_has(
     terminal: Terminal, sample: Path
 ) -> None:
     studio, plan = read_planned(sample)
-    coat = next(c for c in plan.coats if (c.piece, c.coat) == ("tide-tray", "flood"))
+    coat = next(c for c in plan.coats if (c.piece, c.coat) == ("moss-table", "flood"))
     mix, _ = terminal("weigh", sample, str(coat.number), "--json").json["mixes"]
     assert mix["number"] == batch_numbers(studio, plan)[coat.mix][0]
     assert set(mix["lots"]) == {"A", "B"}
@@ -129,13 +129,13 @@ def test_one_colour_stays_in_the_cup_it_was_mixed_in(terminal: Terminal, sample:
     numbers = {(c.piece, c.coat): str(c.number) for c in coats}
     clear = terminal("weigh", sample, numbers["tide-tray", "flood"]).out
     assert "Cup" not in clear
-    (portion, _) = terminal("weigh", sample, numbers["night-sky", "colour"], "--json").json[
+    (portion,) = terminal("weigh", sample, numbers["night-sky", "colour"], "--json").json[
         "mixes"
     ]
     (cup,) = portion["cups"]
     said = terminal("weigh", sample, numbers["night-sky", "colour"]).out
     assert "Cup" not in said
-    line = f"paste, ink {cup['colourant_grams']} g {cup['reads_grams']} g"
+    line = f"paste, ink {cup['colourant_grams']:g} g {cup['reads_grams']:g} g"
     assert line in _joined(said)
     assert cup["mix_grams"] == portion["total_grams"]
 

@@ -9,6 +9,7 @@ from datetime import timedelta
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.amounts import coat_grams
+from studio_planner.craft.products import ProductKind
 from studio_planner.planning.checking.findings import Finding, Rule
 
 if TYPE_CHECKING:
@@ -54,12 +55,12 @@ def _broken_mix(reading: Reading, mix: list[Laid]) -> Iterator[Finding]:
     for laid in planned if len(planned) < len(mix) else ():
         sentence = f"shares mix {laid.planned.mix} with a coat that is poured already"
         yield reading.about(Rule.MIX, laid, sentence)
-    limit = min((laid.product.mix_limit_g for laid in planned), default=0.0)
+    room = min((_room(reading, laid) for laid in planned), default=0.0)
     grams = _grams(reading, planned)
-    if len(planned) > 1 and grams > limit + _WEIGHING_ERROR_G:
+    if len(planned) > 1 and grams > room + _WEIGHING_ERROR_G:
         sentence = (
-            f"mix {planned[0].planned.mix} takes {grams:.0f} g, but only {limit:g} g can be "
-            "spread in time"
+            f"mix {planned[0].planned.mix} takes {grams:.0f} g, but only {room:g} g can be "
+            "mixed at once"
         )
         yield reading.about(Rule.MIX, planned[0], sentence)
 
@@ -69,12 +70,22 @@ def _grams(reading: Reading, mix: list[Laid]) -> float:
     return sum(coat_grams(laid.piece, laid.coat, laid.product, settings) for laid in mix)
 
 
+def _room(reading: Reading, laid: Laid) -> float:
+    """What can be spread in time, and of what heats itself what one cup holds [g]."""
+    product = laid.product
+    cup = math.inf
+    if product.kind is ProductKind.TWO_PART:
+        stays = reading.studio.settings.cup_loss_g * (len(laid.coat.colours) or 1)
+        cup = max(1.0, product.cup_limit_g - stays)
+    return min(product.mix_limit_g, cup)
+
+
 def _broken_length(reading: Reading, mix: list[Laid]) -> Iterator[Finding]:
     if not mix:
         return
-    limit = mix[0].product.mix_limit_g
-    mixes = max(1, math.ceil((_grams(reading, mix) - _WEIGHING_ERROR_G) / limit))
-    minutes = mixes * max(laid.coat.setup_minutes for laid in mix)
+    room = _room(reading, mix[0])
+    portions = max(1, math.ceil((_grams(reading, mix) - _WEIGHING_ERROR_G) / room))
+    minutes = portions * max(laid.coat.setup_minutes for laid in mix)
     minutes += sum(laid.coat.piece_minutes * laid.piece.count for laid in mix)
     for laid in mix:
         length = laid.planned.end - laid.planned.start

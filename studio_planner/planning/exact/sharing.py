@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from itertools import combinations
 from typing import TYPE_CHECKING
 
-from studio_planner.planning.problem import coat_mass
+from studio_planner.planning.problem import coat_mass, mix_room
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Mapping, Sequence
@@ -132,7 +132,7 @@ def portions_of(studio: Studio, lanes: Sequence[Lane]) -> dict[Coat, Portion]:
                 coat=(at, index),
                 kind=(task.product.key, task.coat.colour_names),
                 grams=sum(coat_mass(studio, piece, task.coat) for piece in pieces),
-                limit=task.product.mix_limit_g,
+                limit=mix_room(studio, task.coat),
                 setup=setup,
                 own=task.coat.piece_minutes * 60 * sum(piece.count for piece in pieces),
                 alone=task.block,

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-import math
 from collections import defaultdict
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
-from studio_planner.planning.problem import coat_mass
+from studio_planner.craft.amounts import attended_minutes
+from studio_planner.planning.problem import coat_mass, mix_room
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Sequence
@@ -60,7 +60,8 @@ def _one_mix(studio: Studio, kept: KeptPlan, rows: list[tuple[Chain, int]]) -> b
         (task.product.key, task.coat.colour_names, row.start if row else None)
         for task, row in zip(tasks, planned, strict=True)
     }
-    return len(alike) == 1 and _grams(studio, rows) <= tasks[0].product.mix_limit_g + _A_GRAIN
+    room = mix_room(studio, tasks[0].coat)
+    return len(alike) == 1 and _grams(studio, rows) <= room + _A_GRAIN
 
 
 def _grams(studio: Studio, rows: Iterable[tuple[Chain, int]]) -> float:
@@ -72,14 +73,11 @@ def _grams(studio: Studio, rows: Iterable[tuple[Chain, int]]) -> float:
 
 
 def _block(studio: Studio, rows: list[tuple[Chain, int]]) -> int:
-    """Seconds of a block: set-up once for each mix, and the minutes of every single piece."""
-    coats = [chain.tasks[index].coat for chain, index in rows]
-    limit = rows[0][0].tasks[rows[0][1]].product.mix_limit_g
-    mixes = max(1, math.ceil((_grams(studio, rows) - _A_GRAIN) / limit))
-    counts = [sum(piece.count for piece in chain.pieces) for chain, _ in rows]
-    minutes = mixes * max(coat.setup_minutes for coat in coats)
-    each = zip(coats, counts, strict=True)
-    return 60 * (minutes + sum(coat.piece_minutes * count for coat, count in each))
+    coats = [
+        (piece, chain.tasks[index].coat) for chain, index in rows for piece in chain.pieces
+    ]
+    product = studio.product(coats[0][1].product)
+    return 60 * attended_minutes(coats, product, studio.settings)
 
 
 def labels_of(chain: Chain, mixes: Iterable[SharedMix]) -> tuple[str, ...]:

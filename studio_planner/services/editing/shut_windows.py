@@ -9,6 +9,7 @@ from studio_planner.craft.local_time import clipped
 from studio_planner.craft.pieces import Joint
 from studio_planner.craft.sheet_stages import window_stages
 from studio_planner.science.stages import Edge, safe_edge
+from studio_planner.services.hands_on import block_of
 
 if TYPE_CHECKING:
     from studio_planner.craft.local_time import Span
@@ -85,7 +86,7 @@ class _Look:
     def serves(self, start: datetime, index: int, over: int) -> bool:
         """Tell whether the window of a coat started then has hands for the one over it."""
         coat = self._piece.stack[index]
-        poured = start + self._length(coat)
+        poured = start + block_of(self._timing.studio, self._piece, coat)
         opens, closes = self._stages
         opened = self._reached(coat, opens, poured)
         closed = self._reached(coat, closes, start)
@@ -93,13 +94,10 @@ class _Look:
             return True  # it does not close as far as the record goes
         if opened is None:
             return False
-        wanted = self._length(self._piece.stack[over])
+        wanted = block_of(self._timing.studio, self._piece, self._piece.stack[over])
         return any(
             min(end, closed) - max(begin, opened) >= wanted for begin, end in self._spans
         )
-
-    def _length(self, coat: Coat) -> timedelta:
-        return timedelta(minutes=coat.setup_minutes + coat.piece_minutes * self._piece.count)
 
     def _reached(self, coat: Coat, stage: Stage, since: datetime) -> datetime | None:
         edge = Edge.LIKELY if coat.test_first else safe_edge(stage)

@@ -20,6 +20,7 @@ from studio_planner.craft.tongue import marked, translate
 from studio_planner.science.stages import Edge
 from studio_planner.services.editing.new_coats import new_coat
 from studio_planner.services.editing.nouns import with_thing
+from studio_planner.services.hands_on import block_of
 from studio_planner.services.lanes import lanes_of
 from studio_planner.services.log_book.mix_faults import bad_mix_of
 from studio_planner.services.log_book.steps import StepTold, told
@@ -114,7 +115,7 @@ class _Over:
 
 def missed_windows(view: DeskView) -> tuple[Missed, ...]:
     """The coats that are next on their pieces and whose safe window is too short by now."""
-    return tuple(_missed(over) for over in _next_coats(view) if _too_late(over, view.now))
+    return tuple(_missed(over) for over in _next_coats(view) if _too_late(view, over))
 
 
 def choices_after(view: DeskView, missed: Missed) -> tuple[Choice, ...]:
@@ -165,12 +166,8 @@ def _next_on(lane: Lane) -> _Over | None:
     return _Over(piece, index, below, safe, likely or lane.timing.end)
 
 
-def _too_late(over: _Over, now: datetime) -> bool:
-    return now + _block(over.piece, over.coat) > over.safe
-
-
-def _block(piece: Piece, coat: Coat) -> timedelta:
-    return timedelta(minutes=coat.setup_minutes + coat.piece_minutes * piece.count)
+def _too_late(view: DeskView, over: _Over) -> bool:
+    return view.now + block_of(view.studio, over.piece, over.coat) > over.safe
 
 
 def _missed(over: _Over) -> Missed:
@@ -194,7 +191,7 @@ def _trial(view: DeskView, over: _Over, way: Way, studio: Studio | None = None) 
 def _tested(view: DeskView, over: _Over) -> Choice | None:
     """While the likely window is open, where the coat below allows it."""
     wet = over.coat.joint is Joint.WET_IN_WET
-    fits = view.now + _block(over.piece, over.coat) <= over.likely
+    fits = view.now + block_of(view.studio, over.piece, over.coat) <= over.likely
     if wet or not fits or not (over.lower.sandable or over.lower.test_first):
         return None
     text = "It likely stays open until {likely}; a touch test says whether it still is."
@@ -245,20 +242,21 @@ def _locked(view: DeskView, over: _Over) -> Iterable[Choice]:
         return
     lock = new_coat(view.studio, CoatKind.LOCK, over.piece.stack, over.index)
     lock = replace(lock, faces=over.coat.faces, joint=over.coat.joint)
+    stack = (*over.piece.stack[: over.index], lock, *over.piece.stack[over.index :])
+    piece = replace(over.piece, stack=stack)
+    block = block_of(view.studio, piece, lock)
     last = over.likely if over.lower.test_first else over.safe
-    if view.now + _block(over.piece, lock) > last:
+    if view.now + block > last:
         text = "It is too late for a lock coat: its window closes {closes}."
         yield Choice(way=Way.LOCK, words=said(text, closes=Moment(last)))
         return
-    stack = (*over.piece.stack[: over.index], lock, *over.piece.stack[over.index :])
-    piece = replace(over.piece, stack=stack)
     after = with_thing(view.studio, piece)
     text = "A thin clear coat until {closes} keeps the bond; it can be sanded later."
     yield Choice(
         way=Way.LOCK,
         words=said(text, closes=Moment(last)),
         trial=_trial(view, over, Way.LOCK, after),
-        extra_minutes=_block(over.piece, lock) / timedelta(minutes=1),
+        extra_minutes=block / timedelta(minutes=1),
         extra_grams=_grams(view.studio, piece, lock),
     )
 
@@ -267,6 +265,7 @@ def _stripped(view: DeskView, over: _Over) -> Choice:
     step = StepTold(kind=EntryKind.STRIPPED, pieces=(over.piece.key,), at=view.now)
     after = told(view.studio, step, view.now).make(view.studio)
     again = over.piece.stack[: over.index]
+    blocks = (block_of(view.studio, over.piece, one) for one in again)
     text = (
         "Everything comes off, or a new blank is taken: one coat is poured again."
         if len(again) == 1
@@ -276,7 +275,7 @@ def _stripped(view: DeskView, over: _Over) -> Choice:
         way=Way.STRIP,
         words=said(text, count=len(again)),
         trial=_trial(view, over, Way.STRIP, after),
-        extra_minutes=sum(_block(over.piece, one) / timedelta(minutes=1) for one in again),
+        extra_minutes=sum(blocks, timedelta()) / timedelta(minutes=1),
         extra_grams=sum(_grams(view.studio, over.piece, one) for one in again),
     )
 

@@ -12,6 +12,7 @@ from studio_planner.craft.pieces import Joint
 from studio_planner.craft.standing import is_spoiled, last_of, lies_on, life_of
 from studio_planner.craft.tongue import translate
 from studio_planner.services.editing.changes import Change
+from studio_planner.services.hands_on import block_of
 from studio_planner.services.log_book.entries import entry_for, logged
 from studio_planner.services.log_book.known import piece_name, the_coat, the_piece
 from studio_planner.services.log_book.times import require_after, require_end, require_past
@@ -53,7 +54,7 @@ def planned_minutes(studio: Studio, piece: str, coat: str) -> float:
     if planned is not None:
         return (planned.end - planned.start) / timedelta(minutes=1)
     one = studio.piece(piece)
-    return one.coat(coat).setup_minutes + one.coat(coat).piece_minutes * one.count
+    return block_of(studio, one, one.coat(coat)) / timedelta(minutes=1)
 
 
 def poured(studio: Studio, told: Sequence[PourTold], now: datetime) -> Change:

@@ -9,6 +9,7 @@ from studio_planner.craft.local_time import clipped, instant
 from studio_planner.craft.pieces import Joint
 from studio_planner.science.stages import Stage
 from studio_planner.services.film_shades import Film
+from studio_planner.services.hands_on import block_of
 from studio_planner.services.questions.asking import (
     Answer,
     Kind,
@@ -120,7 +121,7 @@ def _window(view: DeskView, pair: _Pair, start: datetime) -> _Open | None:
         view.timing,
         product,
         start,
-        start + _block(pair.lower, pair.piece),
+        start + block_of(view.studio, pair.piece, pair.lower),
         [(pair.place, start)],
     )
     opens = film.safe(Stage.RECOAT_OPENS)
@@ -135,12 +136,9 @@ def _window(view: DeskView, pair: _Pair, start: datetime) -> _Open | None:
     return _Open(opens, closes, lying)
 
 
-def _block(coat: Coat, piece: Piece) -> timedelta:
-    return timedelta(minutes=coat.setup_minutes + coat.piece_minutes * piece.count)
-
-
 def _judged(view: DeskView, pair: _Pair, start: datetime, window: _Open) -> Answer:
-    upper, block = pair.piece.coat_name(pair.upper.key), _block(pair.upper, pair.piece)
+    upper = pair.piece.coat_name(pair.upper.key)
+    block = block_of(view.studio, pair.piece, pair.upper)
     lines = list(_lines(window, block))
     fits = _fits(view, window, block)
     if fits is not None:
@@ -182,7 +180,8 @@ def _fits(view: DeskView, window: _Open, block: timedelta) -> datetime | None:
 
 
 def _others(view: DeskView, pair: _Pair, asked: datetime) -> list[Sentence]:
-    own, block = _block(pair.lower, pair.piece), _block(pair.upper, pair.piece)
+    own = block_of(view.studio, pair.piece, pair.lower)
+    block = block_of(view.studio, pair.piece, pair.upper)
     better: list[tuple[datetime, _Open]] = []
     for span in working(view, view.now, view.now + _LOOKED):
         start = max(span[0], view.now)

@@ -52,6 +52,14 @@ FAULTS = (
         studio=with_product(STUDIO, "resin", mix_limit_g=15.0),
     ),
     Fault(
+        name="a block needs set-up twice when the coat takes more than one cup holds",
+        rule=Rule.BLOCK,
+        piece="tray",
+        coat="flood",
+        words="the work takes",
+        studio=with_product(STUDIO, "resin", cup_limit_g=18.0),
+    ),
+    Fault(
         name="a pour is not where the maker has pinned it",
         rule=Rule.PINNED,
         piece="tray",
@@ -64,8 +72,16 @@ FAULTS = (
         rule=Rule.MIX,
         piece="east",
         coat="colour",
-        words="can be spread in time",
+        words="can be mixed at once",
         studio=with_product(STUDIO, "resin", mix_limit_g=35.0),
+    ),
+    Fault(
+        name="a shared mix is more than one cup holds",
+        rule=Rule.MIX,
+        piece="east",
+        coat="colour",
+        words="can be mixed at once",
+        studio=with_product(STUDIO, "resin", cup_limit_g=40.0),
     ),
     Fault(
         name="coats of one mix start apart",

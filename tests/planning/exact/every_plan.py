@@ -12,7 +12,7 @@ from datetime import UTC, datetime
 from itertools import permutations, product
 from typing import TYPE_CHECKING
 
-from studio_planner.craft.amounts import coat_grams
+from studio_planner.craft.amounts import coat_grams, portion_room
 from tests.planning.exact.hours import HOUR, LAST, Hours, second_of
 from tests.planning.exact.tiny_studios import NOW
 from tests.planning.exact.ways import Key, Mixing, PieceWays, Way, all_bits, with_bits
@@ -66,12 +66,13 @@ class EveryPlan:
         kinds = {(coat.product, coat.colour_names) for coat in coats}
         apart = len({at for at, _ in group}) == len(group)
         turned = any(self._piece(one).turned_before(one[1]) for one in group)
-        limit = self._studio.product(coats[0].product).mix_limit_g
+        mixed = self._studio.product(coats[0].product)
+        limit = portion_room(coats[0], mixed, self._studio.settings)
         grams = sum(
             coat_grams(
                 self._piece(one),
                 self._coat(one),
-                self._studio.product(coats[0].product),
+                mixed,
                 self._studio.settings,
             )
             for one in group
