@@ -75,7 +75,7 @@ class DeskParts(QWidget):
         from studio_planner.desktop.room_strip import RoomStrip  # noqa: PLC0415 - see the class
 
         room = RoomStrip(self._canvas, self._room_place)
-        _put(room, self._room_place)
+        _put(room, self._room_place, shown=True)
         room.asked.connect(self.ask_air)
         return room
 
@@ -106,7 +106,7 @@ class DeskParts(QWidget):
         from studio_planner.desktop.side_panel import SidePanel  # noqa: PLC0415 - see the class
 
         side = SidePanel(self._canvas, self._side_place)
-        _put(side, self._side_place)
+        _put(side, self._side_place, shown=True)
         self.setTabOrder(self.timeline, side.hands)
         self.setTabOrder(side.hands, side.promises)
         self.setTabOrder(side.promises, side.foot.tabs)
@@ -121,7 +121,7 @@ class DeskParts(QWidget):
         from studio_planner.desktop.timeline_work.work_line import WorkLine  # noqa: PLC0415
 
         line = WorkLine(self._canvas, self._line_place)
-        _put(line, self._line_place)
+        _put(line, self._line_place, shown=True)
         self.setTabOrder(line, self.timeline)
         line.wanted.connect(self.timeline.want)
         line.left.connect(self.timeline.setFocus)
@@ -207,12 +207,10 @@ class DeskParts(QWidget):
         # The timeline is up before any of these; each is a wait of its own.
         self._parts_soon.do(self._filling(), self._show_side_soon)
 
-    def _filling(self) -> Iterator[None]:
-        self.work_line.show()
-        yield
-        self.room.show()
-        yield
-        self.side.show()
+    def _filling(self) -> Iterator[QWidget]:
+        yield self.work_line
+        yield self.room
+        yield self.side
 
     def _show_side_soon(self) -> None:
         """Show the side once the clocks that it asks have been asked, a few at a time."""
@@ -254,8 +252,11 @@ def _place(parent: QWidget) -> QWidget:
     return place
 
 
-def _put(part: QWidget, place: QWidget) -> None:
+def _put(part: QWidget, place: QWidget, *, shown: bool = False) -> None:
+    """Put a part into its place; one that is `shown` is there at once, whoever asks for it."""
     layout = place.layout()
     if layout is not None:
         layout.addWidget(part)
         layout.activate()
+    if shown:
+        part.show()

@@ -23,6 +23,10 @@ if TYPE_CHECKING:
     from studio_planner.craft.studio import Studio
 
 
+_LONG = 30_000
+"""Milliseconds that a busy computer may take to draw what is around the view."""
+
+
 def timeline_of(qtbot: QtBot, app: QApplication, studio: Studio) -> Timeline:
     canvas = Canvas(LIGHT, fonts_from(app.font()), scenes.NOW)
     timeline = Timeline(canvas)
@@ -64,23 +68,23 @@ def test_tiles_show_what_is_drawn_straight(
     timeline = timeline_of(qtbot, qapp, scenes.many(300))
     qtbot.waitUntil(lambda: timeline.settled)
     scale = timeline.canvas.scale
+    scale.show(scenes.NOW.timestamp(), 86_400.0 / (pixels_per_day + 1.0))
+    picture(timeline)
+    qtbot.waitUntil(lambda: timeline.settled and timeline.at_rest, timeout=_LONG)
     scale.show(scenes.NOW.timestamp(), 86_400.0 / pixels_per_day)
-    picture(timeline)
-    qtbot.waitUntil(lambda: timeline.settled)
-    timeline.drawing.show_lanes(timeline.lanes.lanes)  # without a tile
-    picture(timeline)
-    qtbot.waitUntil(lambda: timeline.settled)
-    straight = picture(timeline)
-    qtbot.waitUntil(lambda: timeline.at_rest)
+    straight = picture(timeline)  # at another zoom there is no tile yet
+    assert timeline.settled
+    qtbot.waitUntil(lambda: timeline.at_rest, timeout=_LONG)
     tiled = picture(timeline)
+    assert tiled != straight
     differing = sum(
         differs(straight.pixelColor(x, y), tiled.pixelColor(x, y))
         for x in range(0, straight.width(), 3)
         for y in range(0, straight.height(), 3)
     )
-    # Ripples and edges may begin half a pixel to one side; a film that is missing or moved
-    # by a pixel more is several times as much.
-    assert differing < 0.03 * (straight.width() // 3) * (straight.height() // 3)
+    # Ripples and edges may begin half a pixel to one side; all films moved by one pixel would
+    # be 11 to 15 % of the picture.
+    assert differing < 0.06 * (straight.width() // 3) * (straight.height() // 3)
 
 
 def differs(one: QColor, other: QColor) -> bool:
@@ -96,11 +100,11 @@ def test_lanes_that_scroll_in_are_sketched_and_shaded_a_little_later(
     qtbot: QtBot, qapp: QApplication
 ) -> None:
     timeline = timeline_of(qtbot, qapp, scenes.many(2000))
-    qtbot.waitUntil(lambda: timeline.settled and timeline.at_rest)
+    qtbot.waitUntil(lambda: timeline.settled and timeline.at_rest, timeout=_LONG)
     timeline.verticalScrollBar().setValue(timeline.verticalScrollBar().maximum())
     sketch = picture(timeline)
     assert not timeline.settled
-    qtbot.waitUntil(lambda: timeline.settled and timeline.at_rest)
+    qtbot.waitUntil(lambda: timeline.settled and timeline.at_rest, timeout=_LONG)
     assert picture(timeline) != sketch
 
 
@@ -110,7 +114,7 @@ def test_what_has_scrolled_far_away_is_let_go(qtbot: QtBot, qapp: QApplication) 
     for part in range(9):
         rows.setValue(rows.maximum() * part // 8)
         picture(timeline)
-        qtbot.waitUntil(lambda: timeline.settled and timeline.at_rest)
+        qtbot.waitUntil(lambda: timeline.settled and timeline.at_rest, timeout=_LONG)
     tiles = timeline.drawing._tiles
     assert tiles is not None
     assert len(tiles._tiles) <= 3 * max(len(tiles._in_view), 24)

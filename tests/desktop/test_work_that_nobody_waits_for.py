@@ -199,3 +199,11 @@ def test_the_air_comes_also_where_the_side_was_asked_for_before_it(
     window.timeline.drawing.drawn.connect(shown_again, once)
     qtbot.waitUntil(lambda: window.parts.findChild(RoomStrip) is not None)
     assert window.parts.side.hands.rows.rowCount()
+
+
+def test_who_looks_for_a_piece_at_once_sees_what_is_typed(
+    window: DeskWindow, studio_path: Path
+) -> None:
+    assert window.open_path(studio_path)
+    window.verbs["find"].trigger()
+    assert window.work_line.search.isVisible()
