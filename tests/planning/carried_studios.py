@@ -18,7 +18,8 @@ from studio_planner.craft.errors import NoPlanPossible
 from studio_planner.craft.log import EntryKind, LogEntry
 from studio_planner.planning.quick import quick_plan
 from tests.planning.happenings import as_planned_for
-from tests.planning.studios import Pick, Situation, situation_of, warm_box
+from tests.planning.picking import Pick
+from tests.planning.studios import Situation, situation_of, warm_box
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from datetime import timedelta
-from typing import TYPE_CHECKING, Protocol, TypeVar
+from typing import TYPE_CHECKING
 
 from studio_planner.craft.log import EntryKind, LogEntry
 
@@ -11,19 +11,10 @@ if TYPE_CHECKING:
     from datetime import datetime
 
     from studio_planner.craft.studio import Studio
-
-_T = TypeVar("_T")
-
-
-class Draw(Protocol):
-    """What draws."""
-
-    def one_of(self, *values: _T) -> _T: ...
-
-    def sometimes(self) -> bool: ...
+    from tests.planning.picking import Pick
 
 
-def done_since(pick: Draw, studio: Studio, start: datetime) -> tuple[LogEntry, ...]:
+def done_since(pick: Pick, studio: Studio, start: datetime) -> tuple[LogEntry, ...]:
     """What was done to pieces whose first coat is on: sanded, tape pulled, drips trimmed.
 
     And where they were carried, which may be right at the pour, or long after it was hard.
