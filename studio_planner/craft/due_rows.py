@@ -215,8 +215,9 @@ def clock_set_back(row: DueRow, now: datetime) -> DueRow:
     if came_due is None or rang_for is None:
         return row
     if rang_for - now > _CLOCK_SET_BACK:
-        # Told too early: whatever is ahead by this clock is another time.
-        waits = row.reminder.due if row.reminder.due > now else None
+        # Told too early: whatever is ahead by this clock is another time; what the maker has
+        # put off is still to be told again.
+        waits = row.reminder.due if row.reminder.due > now else row.rings_at
         row = replace(row, rang_for=now - ANOTHER_TIME, rings_at=waits)
     return replace(row, came_due=now) if came_due > now else row
 

@@ -174,6 +174,13 @@ def test_what_was_told_too_early_is_told_again_in_its_time() -> None:
     assert clock_set_back(moved, NOON).rings_at is None
 
 
+def test_what_was_put_off_is_told_again_though_the_clock_was_set_back() -> None:
+    moved = planned_again(told(), reminder(NOON - 10 * HOUR))
+    early = clock_set_back(snoozed(moved, NOON + HOUR), NOON - 2 * HOUR)
+    assert early.rings_at == NOON + HOUR
+    assert come_due(early, NOON + HOUR).to_ring
+
+
 def test_nothing_was_acknowledged_in_the_future() -> None:
     seen = acknowledged(told(), NOON + DAY)
     assert clock_set_back(seen, NOON).acknowledged == NOON
