@@ -3532,6 +3532,18 @@
         <translation>{piece}: {film} tief, höchstens {limit} ({why}).</translation>
     </message>
     <message>
+        <source>Mix {number}, weighed {when}</source>
+        <translation>Mischung {number}, abgewogen {when}</translation>
+    </message>
+    <message>
+        <source>{name}: {share} of all of mix {number}.</source>
+        <translation>{name}: {share} der ganzen Mischung {number}.</translation>
+    </message>
+    <message>
+        <source>Colours</source>
+        <translation>Farben</translation>
+    </message>
+    <message>
         <source>Mind</source>
         <translation>Achtung</translation>
     </message>

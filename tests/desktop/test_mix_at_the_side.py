@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 import pytest
@@ -9,11 +10,15 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
 from studio_planner.craft.amounts import coat_grams
+from studio_planner.craft.log import EntryKind, LogEntry
+from studio_planner.craft.mixes import MixedFor, WeighedColour, WeighedMix
 from studio_planner.services.caution import deferral
+from studio_planner.services.editing.changes import Change
 from studio_planner.services.mixing.mix_sheet import mix_sheet
 from studio_planner.services.ribbons import Ribbon
 
 if TYPE_CHECKING:
+    from studio_planner.craft.studio import Studio
     from studio_planner.desktop.window import DeskWindow
 
 _SECTION, _WORTH, _MIX = 0, 1, 2
@@ -69,6 +74,39 @@ def test_what_is_poured_has_no_mix_to_weigh(desk: DeskWindow) -> None:
     desk.parts.side.foot.tabs.setCurrentIndex(_MIX)
     assert not desk.parts.side.foot.mix.rows.rows
     assert "Choose a pour that is still to come" in desk.parts.side.foot.mix.empty
+
+
+def test_of_what_is_poured_is_said_what_was_really_weighed(desk: DeskWindow) -> None:
+    desk.changes.plans_by_itself = False
+    desk.changes.make(Change("Weigh", weighed))
+    choose(desk, "k", "clear")
+    desk.parts.side.foot.tabs.setCurrentIndex(_MIX)
+    (title, facts), (colours, shares) = said(desk).items()
+    assert title.startswith("Mix 7, weighed ")
+    assert facts == "Slow flood (invented), 100.0 g A, 40.0 g B, 2.8 g Chalk, B of lot B-12."
+    assert (colours, shares) == ("Colours", "Chalk: 2\N{NO-BREAK SPACE}% of all of mix 7.")
+
+
+def weighed(studio: Studio) -> Studio:
+    """The studio with the mix that its poured board came from."""
+    assert studio.plan is not None
+    pour = next(one for one in studio.plan.coats if one.piece == "k")
+    number = len(studio.log) + 1
+    entry = LogEntry(
+        number=number, kind=EntryKind.WEIGHED, at=pour.start, written=pour.start, batch=7
+    )
+    mix = WeighedMix(
+        entry=number,
+        batch=7,
+        product="slow",
+        at=pour.start,
+        a_grams=100.0,
+        b_grams=40.0,
+        lot_b="B-12",
+        colourants=(WeighedColour(name="Chalk", grams=2.8),),
+        coats=(MixedFor(piece="k", coat="clear"),),
+    )
+    return replace(studio, log=(*studio.log, entry), mixes=(*studio.mixes, mix))
 
 
 def test_the_section_comes_back_from_how_good(desk: DeskWindow) -> None:
