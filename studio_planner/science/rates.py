@@ -3,36 +3,28 @@
 Pieces are cut as far as questions go: most ask about the first days of a long record.
 
 Within a piece the rate is the parabola through its start, middle and end, so that running
-sums are cubics that join exactly. Pieces end at every sample, where the law changes slope,
-where the minimum temperature is crossed, and wherever the rate or the room has changed by
-more than a little. A share that is short by no more than rounding counts as reached;
-backwards by twice as much, so that going there and back comes home.
+sums are cubics that join exactly; `rate_cuts.py` says where pieces end. A share that is short
+by no more than rounding counts as reached; backwards by twice as much, so that going there and
+back comes home.
 """
 
 from __future__ import annotations
 
 from bisect import bisect_left, bisect_right
-from itertools import pairwise
 from typing import TYPE_CHECKING
 
-from studio_planner.science.stages import Edge
+from studio_planner.science.rate_cuts import cuts
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Iterator
+    from collections.abc import Iterable
 
     from studio_planner.science.history import History
     from studio_planner.science.laws import StageLaw
+    from studio_planner.science.rate_cuts import Cut, Rates
+    from studio_planner.science.stages import Edge
 
-_LARGEST_CHANGE = 0.06
-_LARGEST_BEND = 1e-3
-_SHORTEST_SHARE = 1e-4
 _ROUNDING = 1e-10
 _NEWTON_STEPS = 3
-_SECONDS_PER_HOUR = 3600.0
-
-_Room = tuple[float, float]
-_Piece = tuple[float, tuple[float, float, float]]
-_Cut = tuple[float, tuple[float, float, float]]
 
 
 class RatePieces:
@@ -52,10 +44,10 @@ class RatePieces:
 
     __slots__ = ("_more", "_rates", "_sums", "_times")
 
-    def __init__(self, first: float, pieces: Iterable[_Cut]) -> None:
+    def __init__(self, first: float, pieces: Iterable[Cut]) -> None:
         """Take pieces from `pieces` as they are needed."""
         self._times = [first]
-        self._rates: list[tuple[float, float, float]] = []
+        self._rates: list[Rates] = []
         self._sums = [0.0]
         self._more = iter(pieces)
 
@@ -168,7 +160,7 @@ class RatePieces:
         return u * length
 
 
-def _cubic(rates: tuple[float, float, float], u: float) -> float:
+def _cubic(rates: Rates, u: float) -> float:
     """Return the integral of the parabola through the rates at 0, 1/2 and 1, from 0 to u."""
     a, m, b = rates
     bend = 4.0 * m - 3.0 * a - b
@@ -194,111 +186,10 @@ def rate_pieces(
     --------
     >>> from studio_planner.science.history import History
     >>> from studio_planner.science.laws import SheetFigure, stage_law
-    >>> from studio_planner.science.stages import Stage
+    >>> from studio_planner.science.stages import Edge, Stage
     >>> law = stage_law(Stage.COVER, [SheetFigure(20, 1)])
     >>> room = History((0.0, 1800.0), (20.0, 20.0), (0.0, 0.0), (None, None))
     >>> rate_pieces(law, room, Edge.LIKELY, None).sums
     [0.0, 0.5]
     """
-    return RatePieces(history.seconds[0], _cuts(_Cutter(law, edge, minimum_celsius), history))
-
-
-def _cuts(cutter: _Cutter, history: History) -> Iterator[_Cut]:
-    """Yield every piece of a history, in order of time."""
-    last = history.seconds[0]
-    samples = zip(history.seconds, history.celsius, history.band, strict=True)
-    for (begun, *before), (ended, *after) in pairwise(samples):
-        if ended == begun:
-            continue
-        for share, rate in cutter.pieces((before[0], before[1]), (after[0], after[1])):
-            until = ended if share == 1.0 else begun + share * (ended - begun)
-            if until > last:
-                last = until
-                yield until, rate
-
-
-class _Cutter:
-    """Cuts the straight line between two samples into pieces and remembers each pair."""
-
-    def __init__(self, law: StageLaw, edge: Edge, minimum: float | None) -> None:
-        self._law = law
-        self._edge = edge
-        self._sign = {Edge.EARLY: 1.0, Edge.LIKELY: 0.0, Edge.LATE: -1.0}[edge]
-        self._gate = minimum if law.stage.not_before else None
-        self._floor = minimum if law.stage.not_after else None
-        self._kinks = law.kinks(edge)
-        self._known: dict[tuple[_Room, _Room], list[_Piece]] = {}
-        self._rates: dict[_Room, float] = {}
-
-    def pieces(self, before: _Room, after: _Room) -> list[_Piece]:
-        """Return (share of the way at its end, rates) for each piece between two samples."""
-        pair = (before, after)
-        if pair not in self._known:
-            self._known[pair] = list(self._cut(before, after))
-        return self._known[pair]
-
-    def _cut(self, before: _Room, after: _Room) -> Iterator[_Piece]:
-        cuts = [0.0, *sorted(self._crossings(before, after)), 1.0]
-        for start, end in pairwise(cuts):
-            if self._counts(_between(before, after, (start + end) / 2)):
-                yield from self._counted(before, after, start, end)
-            else:
-                yield end, (0.0, 0.0, 0.0)
-
-    def _crossings(self, before: _Room, after: _Room) -> set[float]:
-        """Return the shares of the way at which the rate changes slope or stops."""
-        likely = (before[0], after[0])
-        edge = (self._judged(before), self._judged(after))
-        levels = [(likely, self._kinks), (edge, self._law.likely.knots)]
-        levels += [(edge, (level,)) for level in (self._gate,) if level is not None]
-        levels += [(likely, (level,)) for level in (self._floor,) if level is not None]
-        return {
-            (knot - start) / (end - start)
-            for (start, end), knots in levels
-            for knot in knots[bisect_right(knots, min(start, end)) :]
-            if knot < max(start, end)
-        }
-
-    def _judged(self, room: _Room) -> float:
-        return room[0] + self._sign * room[1]
-
-    def _counts(self, room: _Room) -> bool:
-        return self._gate is None or self._judged(room) >= self._gate
-
-    def _counted(
-        self, before: _Room, after: _Room, start: float, end: float
-    ) -> Iterator[_Piece]:
-        first, middle, last = (
-            self._rate(_between(before, after, share))
-            for share in (start, (start + end) / 2, end)
-        )
-        if _gentle(first, middle, last) or end - start < _SHORTEST_SHARE:
-            yield end, (first, middle, last)
-            return
-        yield from self._counted(before, after, start, (start + end) / 2)
-        yield from self._counted(before, after, (start + end) / 2, end)
-
-    def _rate(self, room: _Room) -> float:
-        if room not in self._rates:
-            celsius, band = room
-            if self._floor is not None:
-                celsius = max(celsius, self._floor)
-            hours = self._law.hours(celsius, self._edge, band)
-            self._rates[room] = 1.0 / (_SECONDS_PER_HOUR * hours)
-        return self._rates[room]
-
-
-def _gentle(first: float, middle: float, last: float) -> bool:
-    """Return whether a parabola through three rates is as good as the rate itself."""
-    change = max(first, middle, last) / min(first, middle, last) - 1.0
-    return (
-        change <= _LARGEST_CHANGE and abs(first + last - 2 * middle) <= _LARGEST_BEND * middle
-    )
-
-
-def _between(before: _Room, after: _Room, share: float) -> _Room:
-    """Return the room at a share of the way; exactly its ends at 0 and 1."""
-    if share in (0.0, 1.0) or before == after:
-        return after if share == 1.0 else before
-    (c0, b0), (c1, b1) = before, after
-    return c0 + (c1 - c0) * share, b0 + (b1 - b0) * share
+    return RatePieces(history.seconds[0], cuts(law, history, edge, minimum_celsius))
