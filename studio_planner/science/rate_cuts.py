@@ -40,6 +40,16 @@ def cuts(
 
     Each is its end [s] and the rates at its start, middle and end [share/s]; the product's
     minimum in °C or None.
+
+    Examples
+    --------
+    >>> from studio_planner.science.history import History
+    >>> from studio_planner.science.laws import SheetFigure, stage_law
+    >>> from studio_planner.science.stages import Edge, Stage
+    >>> law = stage_law(Stage.COVER, [SheetFigure(20, 1)])
+    >>> room = History((0.0, 1800.0), (20.0, 20.0), (0.0, 0.0), (None, None))
+    >>> [(end, round(3600 * rates[0], 2)) for end, rates in cuts(law, room, Edge.LIKELY, None)]
+    [(1800.0, 1.0)]
     """
     cutter = _Cutter(law, edge, minimum_celsius)
     last = history.seconds[0]
