@@ -290,7 +290,8 @@ class Lane:
     @property
     def spots(self) -> tuple[str, ...]:
         """The names of the spots it stands on, in order, each once."""
-        return tuple(dict.fromkeys(self.studio.spot(coat.spot).name for coat in self.coats))
+        stands = (spot for coat in self.coats for spot, _ in self.stands(coat))
+        return tuple(dict.fromkeys(self.studio.spot(spot).name for spot in stands))
 
     @property
     def reason(self) -> str:

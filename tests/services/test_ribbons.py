@@ -7,6 +7,7 @@ from datetime import timedelta
 
 import pytest
 
+from studio_planner.craft.log import EntryKind, LogEntry
 from studio_planner.craft.pieces import UNDERSIDE, Joint
 from studio_planner.craft.plans import Plan, PlannedCoat, Trust
 from studio_planner.science.clocks import StageClock
@@ -204,6 +205,20 @@ def test_without_a_plan_what_was_poured_is_still_shown() -> None:
     (ribbon,) = (bar for bar in lane.bars if isinstance(bar, Ribbon))
     assert ribbon.planned.poured
     assert lane.flags
+
+
+def test_a_lane_names_the_spots_that_its_piece_was_carried_to() -> None:
+    studio = scenes.poured_studio()
+    move = LogEntry(
+        number=1,
+        kind=EntryKind.MOVED,
+        at=scenes.NOW,
+        written=scenes.NOW,
+        piece="k",
+        spot="W1",
+    )
+    moved = lane_of(DeskView(replace(studio, log=(move,)), scenes.NOW), "k")
+    assert moved.spots == (*lane_of(DeskView(studio, scenes.NOW), "k").spots, "Box 1")
 
 
 def test_a_coat_on_the_other_face_lies_beside_the_film_that_cures_on() -> None:
