@@ -4487,6 +4487,14 @@
         <translation>gegossen um</translation>
     </message>
     <message>
+        <source>Lay out {count} leaf: some of it overlaps or tears.</source>
+        <translation>{count} Blatt bereitlegen: Etwas davon überlappt oder reißt.</translation>
+    </message>
+    <message>
+        <source>Lay out {count} leaves: some of it overlaps or tears.</source>
+        <translation>{count} Blätter bereitlegen: Etwas davon überlappt oder reißt.</translation>
+    </message>
+    <message>
         <source>Touch: {kinds}</source>
         <translation>Fingerprobe: {kinds}</translation>
     </message>

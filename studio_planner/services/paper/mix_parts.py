@@ -7,6 +7,7 @@ after the pours is one list in order of time, with rows for touch tests under it
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 from datetime import timedelta
 from functools import cached_property
@@ -16,8 +17,9 @@ from studio_planner.craft.kind_words import kind_word
 from studio_planner.craft.plans import Trust
 from studio_planner.craft.products import ProductKind
 from studio_planner.craft.settings import TemperatureUnit
-from studio_planner.craft.tongue import capital, translate
+from studio_planner.craft.tongue import capital, counted, translate
 from studio_planner.craft.touches import Touch
+from studio_planner.services.costs.leaf_cost import leaves_for
 from studio_planner.services.mix_run.bottles import lots_for
 from studio_planner.services.mixing.mix_sheet import MixSheet, mix_sheet
 from studio_planner.services.paper.after_pour import after_pour
@@ -235,10 +237,24 @@ class MixParts:
                     words=translate("paper", "Lay the leaf"), under=(sheet.product.name, when)
                 ),
                 self._pieces(sheet.coats),
-                Prose(title="", sentences=sheet.notes),
+                Prose(title="", sentences=(*sheet.notes, *self._leaves(sheet))),
             ),
             begins=True,
         )
+
+    def _leaves(self, sheet: MixSheet) -> Iterator[str]:
+        """How many leaves are laid out for it; nothing where their size is not known."""
+        side = sheet.product.leaf_mm
+        if side is not None:
+            pieces = ((self.studio.piece(one.piece), one.coat) for one in sheet.coats)
+            leaves = sum(
+                leaves_for(self.studio, piece, piece.coat(coat), side) for piece, coat in pieces
+            )
+            yield counted(
+                math.ceil(leaves),
+                translate("paper", "Lay out {count} leaf: some of it overlaps or tears."),
+                translate("paper", "Lay out {count} leaves: some of it overlaps or tears."),
+            )
 
 
 def _joined(numbers: Iterable[int]) -> str:

@@ -62,12 +62,12 @@ def _rows(studio: Studio, stock: Stock, today: date) -> Table:
     return Table(
         title=translate("paper", "What is left, and what the plan takes"),
         columns=(
-            Column(head="", share=0.31),
-            Column(head=translate("paper", "left"), share=0.12, right=True),
-            Column(head=translate("paper", "plan takes"), share=0.13, right=True),
-            Column(head=translate("paper", "left after"), share=0.12, right=True),
+            Column(head="", share=0.35),
+            Column(head=translate("paper", "left"), share=0.11, right=True),
+            Column(head=translate("paper", "plan takes"), share=0.12, right=True),
+            Column(head=translate("paper", "left after"), share=0.11, right=True),
             Column(head=translate("paper", "runs out"), share=0.18),
-            Column(head=translate("paper", "order by"), share=0.14),
+            Column(head=translate("paper", "order by"), share=0.13),
         ),
         rows=tuple(_row(studio, row, today) for row in stock.rows),
     )

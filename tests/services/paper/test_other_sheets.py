@@ -25,6 +25,7 @@ from studio_planner.services.paper.stock_list import stock_list
 from studio_planner.services.paper.week_sheet import week_sheet
 from tests.services.mixing.bench_mixes import START, bench, plan_of, poured
 from tests.services.paper.printed import DAY, NOW, blocks, grams, seen, tables
+from tests.services.small_studios import morning, planned_once
 from tests.services.stocks.bottles import lot, nightly, stocked
 
 CLAIM = re.compile(r"\bsafe\b|proof|approved|toxic|certified")
@@ -207,6 +208,13 @@ def test_a_stock_list_adds_up() -> None:
     assert sum(there) == pytest.approx(grams(rows.rows[0].cells[1]))
     free = sum(grams(row.cells[3]) for row in bottles.rows if row.cells[1] == "A")
     assert free == pytest.approx(grams(rows.rows[0].cells[3]), abs=0.11)
+
+
+def test_a_stock_list_has_the_pigments_in_one_table_after_the_bottles() -> None:
+    studio = planned_once()
+    sheet = stock_list(DeskView(studio, morning(studio)))
+    (pigments,) = tables(sheet, "Pigments")
+    assert [row.cells[1] for row in pigments.rows] == [one.name for one in studio.pigments]
 
 
 def test_an_empty_stock_says_so() -> None:

@@ -167,9 +167,20 @@ def test_the_sample_has_a_sheet_for_every_day_that_pours_and_its_leaf_is_laid() 
         assert all(part.blocks for part in sheet.parts)
         texts += sheet.texts
     assert "Lay the leaf" in texts
+    # By hand: 240 cm² and a fifth on top are 1.47 leaves of 14 cm.
+    assert "Lay out 2 leaves: some of it overlaps or tears." in texts
     assert any(text.startswith("recoat opens: ") for text in texts)
     assert any(text.startswith("recoat closes: ") for text in texts)
     assert any(text.startswith("cover: ") for text in texts)
+
+
+def test_where_a_leaf_has_no_size_its_sheet_counts_none() -> None:
+    studio = planned_once()
+    products = tuple(replace(one, leaf_mm=None) for one in studio.products)
+    view = DeskView(replace(studio, products=products), morning(studio))
+    texts = [text for day in pour_days(view) for text in pour_sheet_of_day(view, day).texts]
+    assert "Lay the leaf" in texts
+    assert not any(text.startswith("Lay out") for text in texts)
 
 
 def test_windows_are_printed_on_the_safe_side_of_the_minute() -> None:
