@@ -104,12 +104,14 @@ class MixParts:
             yield Part(blocks=_touches(rows), running=running)
 
     def _portions(self, sheet: MixSheet) -> Iterator[Part]:
+        """Each portion by itself; their set-ups share the block that is planned for them."""
         start = sheet.start
+        share = int((sheet.end - sheet.start) / timedelta(minutes=1) / sheet.split.parts)
         for number, time in zip(self.numbers[sheet.mix], sheet.times, strict=True):
             running = _running((number,))
             yield self._weighing(sheet, time, number, start)
             yield Part(blocks=self._really(sheet), running=running)
-            start += timedelta(minutes=int(time.poured_minute))
+            start += timedelta(minutes=max(share, math.ceil(time.poured_minute)))
 
     def _weighing(
         self, sheet: MixSheet, time: PortionTime, number: int, start: datetime

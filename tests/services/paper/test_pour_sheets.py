@@ -79,6 +79,15 @@ def test_each_portion_is_weighed_under_a_number_of_its_own() -> None:
     assert f"Mix {', '.join(found)}" in running
 
 
+def test_portions_begin_one_after_the_other_over_the_block_that_is_planned_for_them() -> None:
+    small = replace(FLOOD, cup_limit_g=60)
+    view = seen(bench(coasters("set", 6, flood_coat()), product=small))
+    begins = [
+        table.rows[0].cells[0] for table in tables(pour_sheet_of_day(view, DAY), "The cup")
+    ]
+    assert begins == ["18:00", "18:26", "18:52"]
+
+
 def test_the_clock_runs_from_a_meets_b_to_what_is_gone() -> None:
     """By hand: one clear cup is gone after one and a half times the minutes to be out by."""
     view = seen(bench(coasters("set", 6, flood_coat())))
