@@ -114,35 +114,45 @@ def at_scale(out: Path, percent: int, language: Language) -> None:
 
 def one_scale(out: Path, percent: int, language: Language) -> None:
     """Make the pictures in a language, at the scale that this process runs at."""
-    with TemporaryDirectory() as folder:
-        path = Path(folder) / "sample.studio"
-        studio = create_sample(path, DAY)
-        clock = StillClock(instant(studio.time_zone, DAY, AT))
-        for look in Look:
-            means = ways_out(NotingNotifier(), NotingScheduler(Path(folder)))
-            window = desk_window(clock, look=look, language=language, ways_out=means)
-            window.open_path(path)
-            window.resize(*SIZE)
-            window.show()
-            app = application()
-            _settle(app, window)
-            _look(app, window)
-            window.timeline.choose_piece(studio.pieces[0].key)
-            for name in ("week", "plan", "day"):
-                _show(window, name)
-                _settle(app, window)
-                window.grab().save(
-                    str(out / f"desk-{name}-{look.value}-{percent}.png"), quality=SMALLEST
-                )
-            for name in _each_page(app, window):
-                window.grab().save(
-                    str(out / f"desk-{name}-{look.value}-{percent}.png"), quality=SMALLEST
-                )
-            _due(app, window).save(str(out / f"due-{look.value}-{percent}.png"))
-            _bench(app, window).save(str(out / f"bench-{look.value}-{percent}.png"))
-            for name, picture in _scale(app, window, clock):
-                picture.save(str(out / f"scale-{name}-{look.value}-{percent}.png"))
-            window.leave()
+    for look in Look:
+        with TemporaryDirectory() as folder:
+            for name, picture in _pictures(Path(folder), look, language):
+                to = out / f"{name}-{look.value}-{percent}.png"
+                picture.save(str(to), quality=SMALLEST)
+
+
+def _pictures(folder: Path, look: Look, language: Language) -> Iterator[tuple[str, QPixmap]]:
+    """Every picture by its name, of a studio that was backed up once."""
+    path = folder / "sample.studio"
+    studio = create_sample(path, DAY)
+    clock = StillClock(instant(studio.time_zone, DAY, AT))
+    window = desk_window(
+        clock,
+        look=look,
+        language=language,
+        data_folder=lambda: folder,
+        ways_out=ways_out(NotingNotifier(), NotingScheduler(folder)),
+    )
+    window.open_path(path)
+    window.backups.make_for_today()
+    window.backups.work.finish()
+    window.resize(*SIZE)
+    window.show()
+    app = application()
+    _settle(app, window)
+    _look(app, window)
+    window.timeline.choose_piece(studio.pieces[0].key)
+    for name in ("week", "plan", "day"):
+        _show(window, name)
+        _settle(app, window)
+        yield f"desk-{name}", window.grab()
+    for name in _each_page(app, window):
+        yield f"desk-{name}", window.grab()
+    yield "due", _due(app, window)
+    yield "bench", _bench(app, window)
+    for name, picture in _scale(app, window, clock):
+        yield f"scale-{name}", picture
+    window.leave()
 
 
 def _look(app: QApplication, window: DeskWindow) -> None:

@@ -45,7 +45,7 @@ if TYPE_CHECKING:
     from studio_planner.desktop.page import PageDesk
     from studio_planner.services.desk import DeskView
 
-_LIST_WIDTH = 250
+_LIST_WIDTH = 270
 _FORM_WIDTH = 340
 _WIDE = 960
 """From this width on the order stands beside its answer, else below it."""
