@@ -5,7 +5,8 @@ from __future__ import annotations
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from studio_planner.services.amount_words import money_said
+from studio_planner.craft.tongue import quoted
+from studio_planner.services.amount_words import money_said, percent_said
 from studio_planner.services.costs.cost_sums import (
     amounts_by_kind,
     cents_by_kind,
@@ -134,7 +135,8 @@ def _print_pieces(studio: Studio, found: OrderCost) -> None:
 
 def _print_price(studio: Studio, price: Price) -> None:
     floor, asked = _money(studio, price.floor), _money(studio, price.asked)
-    say_wrapped(f"Floor price: {floor}. Price by your rule: {asked}.")
+    stays = f"{_money(studio, price.margin)} ({percent_said(price.margin_share, 0)} %)"
+    say_wrapped(f"Floor price: {floor}. Price by your rule: {asked}, of which {stays} stay.")
 
 
 def _print_extra(studio: Studio, words: str, extra: Extra) -> None:

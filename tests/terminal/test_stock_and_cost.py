@@ -98,6 +98,7 @@ def test_what_an_order_costs_is_told_piece_by_piece(terminal: Terminal, sample: 
 def test_a_piece_has_a_cost_and_no_price_agreed(terminal: Terminal, sample: Path) -> None:
     said = _joined(terminal("cost", sample, "tide-tray").out)
     assert "Price by your rule:" in said
+    assert " %) stay." in said
     assert "Agreed" not in said
 
 
