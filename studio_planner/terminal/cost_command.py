@@ -5,7 +5,6 @@ from __future__ import annotations
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from studio_planner.craft.tongue import quoted
 from studio_planner.services.amount_words import money_said, percent_said
 from studio_planner.services.costs.cost_sums import (
     amounts_by_kind,
