@@ -2913,8 +2913,8 @@
         <translation>Keine Überschrift nennt die Temperatur; welche Spalte ist es? Es gibt: {names}.</translation>
     </message>
     <message>
-        <source>The room log has no column {said!r}; it has {known}.</source>
-        <translation>Die Aufzeichnung hat keine Spalte {said!r}; es gibt {known}.</translation>
+        <source>The room log has no column “{said}”; it has {known}.</source>
+        <translation>Die Aufzeichnung hat keine Spalte „{said}“; es gibt {known}.</translation>
     </message>
     <message>
         <source>Is {first:02d}/{second:02d}/{year} the day first or the month first? Nothing in the log decides it.</source>
@@ -2957,8 +2957,8 @@
         <translation>{unread} Messwerte haben keine brauchbare Luftfeuchte.</translation>
     </message>
     <message>
-        <source>it has no temperature ({cell!r})</source>
-        <translation>hat keine Temperatur ({cell!r})</translation>
+        <source>it has no temperature (“{cell}”)</source>
+        <translation>hat keine Temperatur („{cell}“)</translation>
     </message>
     <message>
         <source>it has no temperature</source>
@@ -3057,8 +3057,8 @@
         <translation>{coat} kann nicht vor {below} gegossen sein; berichtige die Zeiten.</translation>
     </message>
     <message>
-        <source>there is no coat {key!r}; the stack is {what}.</source>
-        <translation>es gibt keine Schicht {key!r}; der Aufbau ist {what}.</translation>
+        <source>there is no coat “{key}”; the stack is {what}.</source>
+        <translation>es gibt keine Schicht „{key}“; der Aufbau ist {what}.</translation>
     </message>
     <message>
         <source>Poured: {what}</source>
@@ -7131,8 +7131,8 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Nach der Ruhezeit: {count} Erinnerungen</translation>
     </message>
     <message>
-        <source>There is no reminder {uid!r}; remind FILE lists them.</source>
-        <translation>Es gibt keine Erinnerung {uid!r}; remind DATEI listet sie auf.</translation>
+        <source>There is no reminder “{uid}”; remind FILE lists them.</source>
+        <translation>Es gibt keine Erinnerung „{uid}“; remind DATEI listet sie auf.</translation>
     </message>
 </context>
 <context>
@@ -8382,16 +8382,16 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Anfang und Ende sind dieselbe Zeit.</translation>
     </message>
     <message>
-        <source>{rule!r} is not a rule for days; write for example FREQ=WEEKLY;BYDAY=MO,TH.</source>
-        <translation>{rule!r} ist keine Regel für Tage; zum Beispiel FREQ=WEEKLY;BYDAY=MO,TH schreiben.</translation>
+        <source>“{rule}” is not a rule for days; write for example FREQ=WEEKLY;BYDAY=MO,TH.</source>
+        <translation>„{rule}“ ist keine Regel für Tage; zum Beispiel FREQ=WEEKLY;BYDAY=MO,TH schreiben.</translation>
     </message>
     <message>
-        <source>{rule!r} needs the date it begins on.</source>
-        <translation>{rule!r} braucht den Tag, an dem es beginnt.</translation>
+        <source>“{rule}” needs the date it begins on.</source>
+        <translation>„{rule}“ braucht den Tag, an dem es beginnt.</translation>
     </message>
     <message>
-        <source>{rule!r} never gives a day from its first date on.</source>
-        <translation>{rule!r} ergibt ab dem ersten Tag nie einen Tag.</translation>
+        <source>“{rule}” never gives a day from its first date on.</source>
+        <translation>„{rule}“ ergibt ab dem ersten Tag nie einen Tag.</translation>
     </message>
     <message>
         <source>waking and sleeping are the same time.</source>
@@ -8506,8 +8506,8 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>es wurde keine Mischung {batch} abgewogen.</translation>
     </message>
     <message>
-        <source>the log speaks of another {key!r}, which is gone; use another key.</source>
-        <translation>das Werkstattbuch spricht von einem anderen {key!r}, das es nicht mehr gibt; nimm einen anderen Schlüssel.</translation>
+        <source>the log speaks of another “{key}”, which is gone; use another key.</source>
+        <translation>das Werkstattbuch spricht von einem anderen „{key}“, das es nicht mehr gibt; nimm einen anderen Schlüssel.</translation>
     </message>
     <message>
         <source>entries must be in the order of their numbers.</source>
@@ -8522,8 +8522,8 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Eintrag {number} erzählt von etwas anderem.</translation>
     </message>
     <message>
-        <source>there is no product {product!r}.</source>
-        <translation>es gibt kein Produkt {product!r}.</translation>
+        <source>there is no product “{product}”.</source>
+        <translation>es gibt kein Produkt „{product}“.</translation>
     </message>
     <message>
         <source>each mix needs a batch number of its own.</source>
@@ -8534,8 +8534,8 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>das Werkstattbuch hat keinen Eintrag {number}, der sie aufgeschrieben hat.</translation>
     </message>
     <message>
-        <source>piece {key!r} was spoiled; strip it or correct that before it is packed.</source>
-        <translation>Stück {key!r} war verdorben; trag es ab oder berichtige das, bevor es verpackt wird.</translation>
+        <source>piece “{key}” was spoiled; strip it or correct that before it is packed.</source>
+        <translation>Stück „{key}“ war verdorben; trag es ab oder berichtige das, bevor es verpackt wird.</translation>
     </message>
     <message>
         <source>{film_mm:g} mm is deeper than the {limit:g} mm of {product}.</source>
@@ -8558,24 +8558,24 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>sie ist zweimal festgesteckt.</translation>
     </message>
     <message>
-        <source>there is no piece {key!r}.</source>
-        <translation>es gibt kein Stück {key!r}.</translation>
+        <source>there is no piece “{key}”.</source>
+        <translation>es gibt kein Stück „{key}“.</translation>
     </message>
     <message>
-        <source>piece {key!r} is already promised to {taken}.</source>
-        <translation>das Stück {key!r} ist schon {taken} zugesagt.</translation>
+        <source>piece “{key}” is already promised to {taken}.</source>
+        <translation>das Stück „{key}“ ist schon {taken} zugesagt.</translation>
     </message>
     <message>
-        <source>there is no spot {spot!r}.</source>
-        <translation>es gibt keinen Platz {spot!r}.</translation>
+        <source>there is no spot “{spot}”.</source>
+        <translation>es gibt keinen Platz „{spot}“.</translation>
     </message>
     <message>
         <source>poured {names}, but the stack is {what}.</source>
         <translation>gegossen sind {names}, aber der Aufbau ist {what}.</translation>
     </message>
     <message>
-        <source>the key {key!r} is used twice.</source>
-        <translation>der Schlüssel {key!r} kommt zweimal vor.</translation>
+        <source>the key “{key}” is used twice.</source>
+        <translation>der Schlüssel „{key}“ kommt zweimal vor.</translation>
     </message>
     <message>
         <source>tick at least one day.</source>
@@ -8662,12 +8662,12 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>die Zählungen der Zeit nach eintragen, jede zu ihrer eigenen Zeit.</translation>
     </message>
     <message>
-        <source>there is no order {order!r}.</source>
-        <translation>es gibt keinen Auftrag {order!r}.</translation>
+        <source>there is no order “{order}”.</source>
+        <translation>es gibt keinen Auftrag „{order}“.</translation>
     </message>
     <message>
-        <source>there is no pigment {pigment!r}.</source>
-        <translation>es gibt kein Pigment {pigment!r}.</translation>
+        <source>there is no pigment “{pigment}”.</source>
+        <translation>es gibt kein Pigment „{pigment}“.</translation>
     </message>
     <message>
         <source>say whether it is part A or part B.</source>

@@ -58,7 +58,7 @@ class WorkHours:
             "rule",
             translate(
                 "rules",
-                "{rule!r} is not a rule for days; write for example FREQ=WEEKLY;BYDAY=MO,TH.",
+                "“{rule}” is not a rule for days; write for example FREQ=WEEKLY;BYDAY=MO,TH.",
             ).format(rule=self.rule),
         )
         if not readable:
@@ -67,12 +67,12 @@ class WorkHours:
         rules.require(
             begins,
             "first",
-            translate("rules", "{rule!r} needs the date it begins on.").format(rule=self.rule),
+            translate("rules", "“{rule}” needs the date it begins on.").format(rule=self.rule),
         )
         rules.require(
             not begins or gives_a_day(self.rule, self.first),
             "rule",
-            translate("rules", "{rule!r} never gives a day from its first date on.").format(
+            translate("rules", "“{rule}” never gives a day from its first date on.").format(
                 rule=self.rule
             ),
         )

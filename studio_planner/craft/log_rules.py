@@ -103,7 +103,7 @@ def _check_gone(studio: Logged, rules: Rulebook) -> Known:
             gone.key not in known[gone.kind],
             f"{gone.kind}, key",
             translate(
-                "rules", "the log speaks of another {key!r}, which is gone; use another key."
+                "rules", "the log speaks of another “{key}”, which is gone; use another key."
             ).format(key=gone.key),
         )
         known[gone.kind].add(gone.key)
@@ -125,12 +125,12 @@ def _check_entries(log: Iterable[LogEntry], known: Known, rules: Rulebook) -> No
         rules.require(
             not entry.piece or entry.piece in known[GoneKind.PIECE],
             where,
-            translate("rules", "there is no piece {key!r}.").format(key=entry.piece),
+            translate("rules", "there is no piece “{key}”.").format(key=entry.piece),
         )
         rules.require(
             not entry.order or entry.order in known[GoneKind.ORDER],
             where,
-            translate("rules", "there is no order {order!r}.").format(order=entry.order),
+            translate("rules", "there is no order “{order}”.").format(order=entry.order),
         )
         earlier[entry.number] = entry
 
@@ -166,13 +166,13 @@ def _check_mixes(studio: Logged, known: Known, rules: Rulebook) -> None:
         rules.require(
             mix.product in known[GoneKind.PRODUCT],
             where,
-            translate("rules", "there is no product {product!r}.").format(product=mix.product),
+            translate("rules", "there is no product “{product}”.").format(product=mix.product),
         )
         for one in mix.coats:
             rules.require(
                 one.piece in known[GoneKind.PIECE],
                 where,
-                translate("rules", "there is no piece {key!r}.").format(key=one.piece),
+                translate("rules", "there is no piece “{key}”.").format(key=one.piece),
             )
     batches = [mix.batch for mix in studio.standing_mixes]
     rules.require(
@@ -208,7 +208,7 @@ def _check_spoiled(standing: Iterable[LogEntry], rules: Rulebook) -> None:
             f"log, entry {entry.number}",
             translate(
                 "rules",
-                "piece {key!r} was spoiled; strip it or correct that before it is packed.",
+                "piece “{key}” was spoiled; strip it or correct that before it is packed.",
             ).format(key=entry.piece),
         )
 

@@ -51,7 +51,7 @@ def check_stock(studio: Stocked, rules: Rulebook) -> None:
             rules.require(
                 lot.product in pigments,
                 f"{where}, product",
-                translate("rules", "there is no pigment {pigment!r}.").format(
+                translate("rules", "there is no pigment “{pigment}”.").format(
                     pigment=lot.product
                 ),
             )
@@ -60,13 +60,13 @@ def check_stock(studio: Stocked, rules: Rulebook) -> None:
         rules.require(
             not lot.kept_for or lot.kept_for in orders,
             f"{where}, kept_for",
-            translate("rules", "there is no order {order!r}.").format(order=lot.kept_for),
+            translate("rules", "there is no order “{order}”.").format(order=lot.kept_for),
         )
 
 
 def _check_product(lot: Lot, product: Product | None, where: str, rules: Rulebook) -> None:
     if product is None:
-        said = translate("rules", "there is no product {product!r}.")
+        said = translate("rules", "there is no product “{product}”.")
         rules.require(False, f"{where}, product", said.format(product=lot.product))  # noqa: FBT003
         return
     mixed = product.kind is ProductKind.TWO_PART

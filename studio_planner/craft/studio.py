@@ -112,7 +112,7 @@ class Studio:
             rules.require(
                 product is not None,
                 f"{where}, product",
-                translate("rules", "there is no product {product!r}.").format(
+                translate("rules", "there is no product “{product}”.").format(
                     product=coat.product
                 ),
             )
@@ -149,7 +149,7 @@ class Studio:
                 rules.require(
                     coat.product in self._product_by_key,
                     f"stack pattern {pattern.name}, coat {coat.key}, product",
-                    translate("rules", "there is no product {product!r}.").format(
+                    translate("rules", "there is no product “{product}”.").format(
                         product=coat.product
                     ),
                 )
@@ -176,13 +176,13 @@ class Studio:
                 rules.require(
                     key in self._piece_by_key,
                     field,
-                    translate("rules", "there is no piece {key!r}.").format(key=key),
+                    translate("rules", "there is no piece “{key}”.").format(key=key),
                 )
                 taken = owners.setdefault(key, order)
                 rules.require(
                     taken is order,
                     field,
-                    translate("rules", "piece {key!r} is already promised to {taken}.").format(
+                    translate("rules", "piece “{key}” is already promised to {taken}.").format(
                         key=key, taken=taken.name
                     ),
                 )
@@ -194,7 +194,7 @@ class Studio:
             rules.require(
                 pour.spot in self._spot_by_key,
                 f"pour of {pour.piece}, {pour.coat}",
-                translate("rules", "there is no spot {spot!r}.").format(spot=pour.spot),
+                translate("rules", "there is no spot “{spot}”.").format(spot=pour.spot),
             )
         for key, pours in done.items():
             piece = self._piece_by_key.get(key)
@@ -296,6 +296,6 @@ def _check_unique(noun: str, things: Iterable[_Keyed], rules: Rulebook) -> None:
         rules.require(
             thing.key not in seen,
             noun,
-            translate("rules", "the key {key!r} is used twice.").format(key=thing.key),
+            translate("rules", "the key “{key}” is used twice.").format(key=thing.key),
         )
         seen.add(thing.key)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Protocol, TypeVar
 
 from studio_planner.craft.errors import StudioError
+from studio_planner.craft.tongue import quoted
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -47,6 +48,8 @@ def find_named(things: Sequence[_Thing], wanted: str, noun: str) -> _Thing:
 def _sentence(things: Sequence[Named], found: int, wanted: str, noun: str) -> str:
     known = ", ".join(f"{thing.name} ({thing.key})" for thing in things)
     if found:
-        return f"There are {found} {noun}s called {wanted!r}; use the key of one: {known}."
+        return (
+            f"There are {found} {noun}s called {quoted(wanted)}; use the key of one: {known}."
+        )
     has = f"the studio has: {known}" if things else f"the studio has no {noun}s"
-    return f"There is no {noun} called {wanted!r}; {has}."
+    return f"There is no {noun} called {quoted(wanted)}; {has}."

@@ -49,7 +49,7 @@ def _celsius_in(cell: str, unit: LogUnit) -> float | str:
     figure = figure_in(cell)
     if figure is None:
         return (
-            translate("log", "it has no temperature ({cell!r})").format(cell=cell)
+            translate("log", "it has no temperature (“{cell}”)").format(cell=cell)
             if cell
             else translate("log", "it has no temperature")
         )

@@ -11,7 +11,7 @@ from functools import lru_cache
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import StudioFileError
-from studio_planner.craft.tongue import translate
+from studio_planner.craft.tongue import quoted, translate
 from studio_planner.storage.log_stamps import Stamp, is_clock, is_date, stamp_in
 from studio_planner.storage.text_bytes import plain_number
 
@@ -223,7 +223,7 @@ def find_temperature(table: LogTable, said: str | None) -> ColumnFound:
         return ColumnFound(_column_said(table, said))
     named = _named(table, lambda name: _TEMPERATURE.search(name) and not _HUMIDITY.search(name))
     if len(named) > 1:
-        names = ", ".join(repr(table.name(column)) for column in named)
+        names = ", ".join(quoted(table.name(column)) for column in named)
         return ColumnFound(
             None,
             translate("log", "Which column is the room's temperature: {names}?").format(
@@ -234,7 +234,7 @@ def find_temperature(table: LogTable, said: str | None) -> ColumnFound:
         return ColumnFound(named[0])
     later = [column for column in table.numeric_columns() if column > table.time[-1]]
     if table.heading or not later:
-        names = ", ".join(repr(table.name(c)) for c in table.numeric_columns()) or "none"
+        names = ", ".join(quoted(table.name(c)) for c in table.numeric_columns()) or "none"
         return ColumnFound(
             None,
             translate(
@@ -289,9 +289,9 @@ def _column_said(table: LogTable, said: str) -> int:
     width = max(len(cells) for _, cells in table.rows)
     if said.strip().isdecimal() and 1 <= int(said) <= width:
         return int(said) - 1
-    known = ", ".join(repr(table.name(column)) for column in range(width))
+    known = ", ".join(quoted(table.name(column)) for column in range(width))
     raise StudioFileError(
-        translate("log", "The room log has no column {said!r}; it has {known}.").format(
+        translate("log", "The room log has no column “{said}”; it has {known}.").format(
             said=said, known=known
         )
     )

@@ -8,6 +8,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from studio_planner.craft.settings import TemperatureUnit
+from studio_planner.craft.tongue import quoted
 from studio_planner.services.caution import DEFERRAL
 from studio_planner.services.desk import DeskView
 from studio_planner.services.questions.asking import Kind
@@ -87,8 +88,8 @@ def _given(view: DeskView, question: Question, pairs: tuple[str, ...]) -> dict[s
         if not equals or parameter is None:
             wanted = ", ".join(known) or "nothing"
             raise BadInput(
-                f"--with {pair!r} is nothing that this question wants to know; it asks for: "
-                f"{wanted}; write it as --with NAME=VALUE."
+                f"--with {quoted(pair)} is nothing that this question wants to know; "
+                f"it asks for: {wanted}; write it as --with NAME=VALUE."
             )
         given[parameter.key] = _value(parameter, text.strip())
     return given
@@ -115,12 +116,12 @@ def _choice(parameter: Parameter, text: str, what: str) -> str:
         if asked in {key.casefold(), words.casefold()}:
             return key
     offered = ", ".join(key for key, _ in parameter.options) or "nothing yet"
-    raise BadInput(f"{what} {text!r} is not to choose from; there is: {offered}.")
+    raise BadInput(f"{what} {quoted(text)} is not to choose from; there is: {offered}.")
 
 
 def _flag(text: str, what: str) -> bool:
     if text.casefold() not in {"yes", "no"}:
-        raise BadInput(f"{what} {text!r} is neither yes nor no.")
+        raise BadInput(f"{what} {quoted(text)} is neither yes nor no.")
     return text.casefold() == "yes"
 
 
@@ -128,7 +129,9 @@ def _time(text: str, what: str) -> time:
     try:
         found = time.fromisoformat(text)
     except ValueError:
-        raise BadInput(f"{what} {text!r} is not a time of day; write it as 18:00.") from None
+        raise BadInput(
+            f"{what} {quoted(text)} is not a time of day; write it as 18:00."
+        ) from None
     return found.replace(tzinfo=None, second=0, microsecond=0)
 
 

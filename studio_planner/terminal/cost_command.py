@@ -5,6 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from studio_planner.craft.tongue import quoted
 from studio_planner.services.amount_words import money_said, percent_said
 from studio_planner.services.costs.cost_sums import (
     amounts_by_kind,
@@ -58,8 +59,8 @@ def cost(arguments: argparse.Namespace, around: Surroundings) -> int:
         _tell_piece(studio, studio.piece(piece), as_json=arguments.json)
     else:
         raise BadInput(
-            f"{wanted!r} is no order and no piece of this studio; promise lists the orders, "
-            "plan the pieces."
+            f"{quoted(wanted)} is no order and no piece of this studio; "
+            "promise lists the orders, plan the pieces."
         )
     return 0
 

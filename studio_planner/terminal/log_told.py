@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, TypeVar
 
 from studio_planner.craft.errors import Rulebook
 from studio_planner.craft.log import EntryKind
+from studio_planner.craft.tongue import quoted
 from studio_planner.craft.touches import Touch, Verdict
 from studio_planner.services.log_book.corrections import corrected, withdrawn
 from studio_planner.services.log_book.entries import entry_of
@@ -60,7 +61,7 @@ def change_told(studio: Studio, options: argparse.Namespace, now: datetime) -> C
     make = _WHATS.get(options.what)
     if make is None:
         raise BadInput(
-            f"log: {options.what!r} is nothing that can be written down; there is: "
+            f"log: {quoted(options.what)} is nothing that can be written down; there is: "
             f"{', '.join(_WHATS)}."
         )
     return make(typed)
@@ -142,7 +143,7 @@ def _weighed(typed: Typed) -> Change:
 def _coat_of(typed: Typed, text: str) -> tuple[str, str]:
     piece, slash, coat = text.rpartition("/")
     if not slash:
-        raise BadInput(f"--for {text!r} is no coat; write it as PIECE/COAT.")
+        raise BadInput(f"--for {quoted(text)} is no coat; write it as PIECE/COAT.")
     found = typed.piece(piece)
     return found.key, typed.coat(found, coat)
 
@@ -171,7 +172,7 @@ def _touched(typed: Typed) -> Change:
 def _one_of(known: dict[str, _T], text: str, noun: str) -> _T:
     found = known.get(text.strip().casefold())
     if found is None:
-        raise BadInput(f"{text!r} is not {noun}; there is: {', '.join(known)}.")
+        raise BadInput(f"{quoted(text)} is not {noun}; there is: {', '.join(known)}.")
     return found
 
 
@@ -217,7 +218,9 @@ def _reading(typed: Typed) -> Change:
     warmth = next((name for name in names if _TEMPERATURE.match(name.strip())), names[0])
     left = [name for name in names if name not in {damp, warmth}]
     if len(left) > 1:
-        raise BadInput(f"log reading: {left[0]!r} and {left[1]!r} can't both be its place.")
+        raise BadInput(
+            f"log reading: {quoted(left[0])} and {quoted(left[1])} can't both be its place."
+        )
     place = _place(typed, left)
     rules = Rulebook(f"{place.name}, a reading")
     require_past(rules, typed.at, typed.now)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from studio_planner.craft.tongue import quoted
 from studio_planner.services.keeping import PAUSE_SECONDS, FileToPlan, Paced
 from studio_planner.services.plan_again import explained, plan_again
 from studio_planner.services.plan_worth import summary_words
@@ -81,7 +82,8 @@ def _begin_to_speak(arguments: argparse.Namespace) -> None:
         raise BadInput("--language is for what is kept and for JSON; write --json with it.")
     if not speak(arguments.language):
         raise BadInput(
-            f"--language: no {arguments.language!r} is spoken here; write for example de or en."
+            f"--language: no {quoted(arguments.language)} is spoken here; "
+            "write for example de or en."
         )
 
 

@@ -8,6 +8,7 @@ from datetime import UTC, date, datetime, time, timedelta
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.local_time import instant, readings_of
+from studio_planner.craft.tongue import quoted
 from studio_planner.science.units import celsius_from
 from studio_planner.terminal.bad_input import BadInput
 
@@ -55,7 +56,7 @@ def past_when_of(text: str, zone: ZoneInfo, what: str, now: datetime) -> datetim
     try:
         wall = datetime.combine(here.date(), time(int(match[2]), int(match[3])))
     except ValueError:
-        raise BadInput(f"{what} {text!r} is not a time; write it as 18:30.") from None
+        raise BadInput(f"{what} {quoted(text)} is not a time; write it as 18:30.") from None
     if match[1] or wall > here:
         wall -= timedelta(days=1)
     return when_of(wall.isoformat(timespec="minutes"), zone, what)
@@ -65,7 +66,7 @@ def _parsed(text: str, what: str, also: str) -> datetime:
     try:
         moment = datetime.fromisoformat(text.strip())
     except ValueError:
-        sentence = f"{what} {text!r} is not a time; write it as 2026-02-02T18:00{also}."
+        sentence = f"{what} {quoted(text)} is not a time; write it as 2026-02-02T18:00{also}."
         raise BadInput(sentence) from None
     _require_known_year(moment.year, text, what)
     return moment
@@ -98,7 +99,9 @@ def day_of(text: str, what: str) -> date:
     try:
         day = date.fromisoformat(text.strip())
     except ValueError:
-        raise BadInput(f"{what} {text!r} is not a date; write it as 2026-02-02.") from None
+        raise BadInput(
+            f"{what} {quoted(text)} is not a date; write it as 2026-02-02."
+        ) from None
     _require_known_year(day.year, text, what)
     return day
 
@@ -107,7 +110,7 @@ def celsius_of(text: str, what: str) -> float:
     """Read a temperature such as 20C or 68F as °C; BadInput when it is none."""
     match = _TEMPERATURE.fullmatch(text.strip())
     if match is None:
-        raise BadInput(f"{what} {text!r} is not a temperature; write it as 20C or 68F.")
+        raise BadInput(f"{what} {quoted(text)} is not a temperature; write it as 20C or 68F.")
     celsius = celsius_from(float(match[1].replace(",", ".")), match[2].upper())
     if not _COLDEST <= celsius <= _WARMEST:
         raise BadInput(
@@ -120,7 +123,7 @@ def grams_of(text: str, what: str) -> float:
     """Read a mass in grams, more than zero; BadInput when it is none."""
     grams = _number(text.strip().removesuffix("g").strip())
     if not 0.0 < grams <= _HEAVIEST_GRAMS:
-        raise BadInput(f"{what} {text!r} is not a mass in grams; write it as 150.")
+        raise BadInput(f"{what} {quoted(text)} is not a mass in grams; write it as 150.")
     return grams
 
 
@@ -129,7 +132,9 @@ def percent_of(text: str, what: str) -> float:
     plain = text.strip().removesuffix("%").strip()
     percent = _number(plain)
     if not 0.0 <= percent <= 100.0 or not plain[:1].isdecimal():  # noqa: PLR2004 - all of it
-        raise BadInput(f"{what} {text!r} is not a percentage from 0 to 100; write it as 45%.")
+        raise BadInput(
+            f"{what} {quoted(text)} is not a percentage from 0 to 100; write it as 45%."
+        )
     return percent
 
 
@@ -148,7 +153,7 @@ def whole_number(text: str, what: str, largest: int) -> int:
         number = int(plain)
         if 1 <= number <= largest:
             return number
-    raise BadInput(f"{what} {text!r} is not a whole number from 1 to {largest}.")
+    raise BadInput(f"{what} {quoted(text)} is not a whole number from 1 to {largest}.")
 
 
 def days_later(zone: ZoneInfo, start: datetime, days: int) -> datetime:

@@ -144,7 +144,7 @@ def test_a_bottle_that_fits_the_studio_is_accepted() -> None:
 
 
 def test_a_bottle_needs_a_product_of_the_studio() -> None:
-    assert "there is no product 'paint'" in refused(lot(product="paint"))["lot L-17, product"]
+    assert "there is no product “paint”" in refused(lot(product="paint"))["lot L-17, product"]
 
 
 def test_a_two_part_product_has_no_whole_bottle() -> None:
@@ -161,8 +161,8 @@ def test_a_one_part_product_has_no_part_a() -> None:
 def test_a_pot_of_colour_needs_a_pigment_of_the_studio() -> None:
     assert not refused(lot(product="sea", part=LotPart.COLOURANT))
     said = refused(lot(product="resin", part=LotPart.COLOURANT))
-    assert "there is no pigment 'resin'" in said["lot L-17, product"]
+    assert "there is no pigment “resin”" in said["lot L-17, product"]
 
 
 def test_a_bottle_is_kept_for_an_order_that_there_is() -> None:
-    assert "there is no order 'sun'" in refused(lot(kept_for="sun"))["lot L-17, kept_for"]
+    assert "there is no order “sun”" in refused(lot(kept_for="sun"))["lot L-17, kept_for"]

@@ -107,8 +107,8 @@ def test_everything_wrong_with_a_studio_is_told_at_once() -> None:
         "pour of coaster, gold",
         "pours of coaster",
     }
-    assert "'coaster'" in told["pieces"]
-    assert "'moon'" in told["order First order, pieces"]
+    assert "“coaster”" in told["pieces"]
+    assert "“moon”" in told["order First order, pieces"]
 
 
 @pytest.mark.parametrize("currency", ["EU", "EURO", "E1R", "ÄÖÜ", ""])
@@ -119,7 +119,7 @@ def test_money_has_three_latin_letters(currency: str) -> None:
 
 def test_a_coat_of_a_product_that_is_not_there_is_refused_once() -> None:
     told = broken(studio, pieces=(piece(coat(product="gold", film_mm=90)),))
-    assert told == {"piece Coaster, coat flood, product": "there is no product 'gold'."}
+    assert told == {"piece Coaster, coat flood, product": "there is no product “gold”."}
 
 
 def test_a_film_deeper_than_its_product_allows_is_refused() -> None:
@@ -174,7 +174,7 @@ def test_leaf_is_laid_from_a_leaf_product_and_nothing_else_is() -> None:
 def test_a_piece_is_promised_once_even_between_orders_of_one_name() -> None:
     told = broken(studio, orders=(order(key="o1"), order(key="o2")))
     assert told == {
-        "order First order, pieces": "piece 'coaster' is already promised to First order."
+        "order First order, pieces": "piece “coaster” is already promised to First order."
     }
 
 

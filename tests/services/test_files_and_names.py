@@ -34,9 +34,9 @@ def test_a_thing_is_found_by_key_or_name_in_any_case() -> None:
 
 
 def test_a_name_that_is_not_there_is_answered_with_those_that_are() -> None:
-    with pytest.raises(UnknownName, match=r"no product called 'x'.*Tarn slow mix \(tarn\)"):
+    with pytest.raises(UnknownName, match=r"no product called “x”.*Tarn slow mix \(tarn\)"):
         find_named(two_trays().products, "x", "product")
-    with pytest.raises(UnknownName, match="called 'x'; the studio has no orders"):
+    with pytest.raises(UnknownName, match="called “x”; the studio has no orders"):
         find_named((), "x", "order")
 
 

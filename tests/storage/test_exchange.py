@@ -244,7 +244,7 @@ def test_half_a_character_is_refused() -> None:
 def test_a_reference_to_nothing_is_told(full_studio: Studio) -> None:
     document = json.loads(studio_to_json(full_studio))
     document["studio"]["orders"][0]["pieces"] = ["nothing"]
-    with pytest.raises(InvalidEntry, match="there is no piece 'nothing'"):
+    with pytest.raises(InvalidEntry, match="there is no piece “nothing”"):
         studio_from_json(json.dumps(document))
 
 

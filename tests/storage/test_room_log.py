@@ -293,11 +293,11 @@ def test_two_temperatures_are_asked_about() -> None:
     text = "time,Temp 1 °C,Temp 2 °C\n2030-01-01T00:00Z,20,25\n"
     asked = look(text)
     assert asked.questions == (
-        "Which column is the room's temperature: 'Temp 1 °C', 'Temp 2 °C'?",
+        "Which column is the room's temperature: “Temp 1 °C”, “Temp 2 °C”?",
     )
     assert look(text, temperature_column="temp 2 °c").readings[0].celsius == 25
     assert look(text, temperature_column="2").readings[0].celsius == 20
-    with pytest.raises(StudioFileError, match="has no column 'roof'"):
+    with pytest.raises(StudioFileError, match="has no column “roof”"):
         look(text, temperature_column="roof")
 
 

@@ -60,9 +60,9 @@ def test_what_a_question_wants_to_know_is_given_by_name(
 @pytest.mark.parametrize(
     ("words", "sentence"),
     [
-        (("tea",), "There is no question 'tea'; ask one of: colour-window"),
+        (("tea",), "There is no question “tea”; ask one of: colour-window"),
         (("to-market", "--with", "piece"), "it asks for: piece, day, opens"),
-        (("to-market", "--with", "piece=moon"), "'moon' is not to choose from; there is:"),
+        (("to-market", "--with", "piece=moon"), "“moon” is not to choose from; there is:"),
         (("to-market", "--with", "opens=25"), "is not a time of day; write it as 18:00."),
         (("to-market", "--with", "day=soon"), "is not a date; write it as 2026-02-02."),
         (("posting", "--with", "hot=maybe"), "is neither yes nor no."),

@@ -292,13 +292,13 @@ def test_reasons_in_progress_are_on_one_line_too(terminal: Terminal, unplanned: 
 @pytest.mark.parametrize(
     ("words", "sentence"),
     [
-        (["--seconds", "soon"], "--seconds 'soon' is not a whole number from 1 to 3600."),
-        (["--seconds", "4000"], "--seconds '4000' is not a whole number from 1 to 3600."),
+        (["--seconds", "soon"], "--seconds “soon” is not a whole number from 1 to 3600."),
+        (["--seconds", "4000"], "--seconds “4000” is not a whole number from 1 to 3600."),
         (["--progress"], "--progress writes lines of JSON; write --json with it."),
         (["--reasons", "--seconds", "5"], "--reasons plans nothing anew"),
         (["--reasons", "--days", "5"], "--reasons plans nothing anew"),
         (["--language", "de"], "--language is for what is kept and for JSON"),
-        (["--json", "--language", "xx"], "--language: no 'xx' is spoken here"),
+        (["--json", "--language", "xx"], "--language: no “xx” is spoken here"),
     ],
 )
 def test_arguments_that_make_no_sense_are_answered_in_a_sentence(

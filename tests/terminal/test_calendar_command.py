@@ -103,11 +103,11 @@ def test_what_cannot_be_used_is_said_in_a_sentence(
     target = tmp_path / "plan.ics"
     order = terminal("calendar", steady, target, "--order", "nothing")
     assert order.code == 2
-    assert "There is no order called 'nothing'" in order.one_sentence
+    assert "There is no order called “nothing”" in order.one_sentence
     week = terminal("calendar", steady, target, "--week", "soon")
     assert (week.code, week.one_sentence) == (
         2,
-        "--week 'soon' is not a date; write it as 2026-02-02.",
+        "--week “soon” is not a date; write it as 2026-02-02.",
     )
     nowhere = terminal("calendar", steady, tmp_path / "no" / "plan.ics")
     assert nowhere.code == 2

@@ -144,7 +144,7 @@ def test_a_coat_is_asked_for_by_its_number(terminal: Terminal, sample: Path) -> 
     wrong = terminal("weigh", sample, "flood")
     assert (wrong.code, wrong.one_sentence) == (
         2,
-        "COAT 'flood' is not a whole number from 1 to 999999.",
+        "COAT “flood” is not a whole number from 1 to 999999.",
     )
     far = terminal("weigh", sample, "999")
     assert far.code == 2

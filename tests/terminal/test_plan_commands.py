@@ -283,7 +283,7 @@ def test_an_order_that_is_not_there_is_answered_with_those_that_are(
 ) -> None:
     answer = terminal("promise", sample, "nobody")
     assert answer.code == 2
-    assert "There is no order called 'nobody'; the studio has: " in answer.one_sentence
+    assert "There is no order called “nobody”; the studio has: " in answer.one_sentence
 
 
 def test_a_studio_without_orders_promises_nothing(terminal: Terminal, tmp_path: Path) -> None:

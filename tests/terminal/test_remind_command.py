@@ -161,7 +161,7 @@ def test_what_cannot_be_put_off_says_why(remind: Reminded) -> None:
 def test_a_name_that_there_is_not_is_refused(remind: Reminded, option: str) -> None:
     wrong = remind(option, "nothing")
     assert wrong.code == 2
-    assert wrong.one_sentence == "There is no reminder 'nothing'; remind FILE lists them."
+    assert wrong.one_sentence == "There is no reminder “nothing”; remind FILE lists them."
 
 
 def test_what_is_too_late_is_cleared_in_one_go(remind: Reminded) -> None:
@@ -289,7 +289,7 @@ def test_listening_needs_seconds(remind: Reminded) -> None:
     wrong = remind("--listen", "soon")
     assert (wrong.code, wrong.one_sentence) == (
         2,
-        "--listen 'soon' is not a whole number from 1 to 600.",
+        "--listen “soon” is not a whole number from 1 to 600.",
     )
 
 

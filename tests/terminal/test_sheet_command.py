@@ -72,12 +72,12 @@ def test_a_sheet_is_in_the_language_that_is_asked_for(
 @pytest.mark.parametrize(
     ("words", "said"),
     [
-        (("--order", "nobody"), "There is no order called 'nobody'"),
+        (("--order", "nobody"), "There is no order called “nobody”"),
         (("--day", "2026-03-03"), "Nothing is to be poured on Tue 3 Mar"),
-        (("--day", "soon"), "--day 'soon' is not a date"),
+        (("--day", "soon"), "--day “soon” is not a date"),
         (("--week", "2026-06-03"), "Nothing is planned in the week from Mon 1 Jun 2026"),
-        (("--week", "2026-02-30"), "--week '2026-02-30' is not a date"),
-        (("--mix", "none"), "--mix 'none' is not a whole number"),
+        (("--week", "2026-02-30"), "--week “2026-02-30” is not a date"),
+        (("--mix", "none"), "--mix “none” is not a whole number"),
         (("--mix", "999999"), "There is no mix 999999 that is still to be poured"),
         ((), "--day --mix --week --order --stock is required"),
         (("--stock", "--week", "2026-02-02"), "not allowed with argument"),

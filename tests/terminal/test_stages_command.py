@@ -159,7 +159,7 @@ def test_what_was_done_to_a_rooms_file_is_said(
     words = ("stages", "--sheet", sheet, "--room", room, "--poured", "2026-02-02T11:00Z")
     skipped, bridged = terminal(*words, "--json").json["notes"]
     assert skipped == (
-        "4 rows are left out (line 3: it has no temperature ('cold'); line 4: 900 is an error "
+        "4 rows are left out (line 3: it has no temperature (“cold”); line 4: 900 is an error "
         "value or not a room's temperature; line 7: it has no temperature; and 1 more)."
     )
     assert bridged == (
@@ -204,12 +204,12 @@ def test_a_product_of_a_studio_is_asked_by_name_on_the_studios_clock(
         (["--sheet", "SHEET", "--at", "20C", "--room", "ROOM"], "give either --at TEMP"),
         (["--sheet", "SHEET", "--room", "ROOM"], "go together"),
         (["--sheet", "SHEET", "--at", "20C", "--poured", "x"], "go together"),
-        (["--sheet", "SHEET", "--at", "20"], "--at '20' is not a temperature; write it as 20C"),
+        (["--sheet", "SHEET", "--at", "20"], "--at “20” is not a temperature; write it as 20C"),
         (["--sheet", "SHEET", "--at", "900F"], "not a temperature of a room"),
         (["--sheet", "SHEET", "--at", "20C", "--mass", "0"], "is not a mass in grams"),
         (["--sheet", "SHEET", "--at", "20C", "--mass", "x"], "is not a mass in grams"),
         (["--sheet", "SHEET", "--at", "20C", "--mass", "nan"], "is not a mass in grams"),
-        (["--sheet", "SHEET", "--at", "20C", "--minimum", "cold"], "--minimum 'cold'"),
+        (["--sheet", "SHEET", "--at", "20C", "--minimum", "cold"], "--minimum “cold”"),
         (["--sheet", "none.csv", "--at", "20C"], "none.csv cannot be read"),
         (["--sheet", "ROOM", "--at", "20C"], "must name the columns"),
         (["--sheet", "SHEET", "--room", "SHEET", "--poured", "2026-02-02T18:00Z"], "sheet.csv"),
@@ -237,7 +237,7 @@ def test_a_product_that_is_not_there_is_answered_with_those_that_are(
 ) -> None:
     answer = terminal("stages", sample, "honey", "--at", "20C")
     assert answer.code == 2
-    assert "There is no product called 'honey'" in answer.one_sentence
+    assert "There is no product called “honey”" in answer.one_sentence
 
 
 def test_a_stage_that_touch_tests_taught_says_so(terminal: Terminal, tmp_path: Path) -> None:

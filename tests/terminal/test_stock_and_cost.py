@@ -113,4 +113,4 @@ def test_a_cost_without_prices_says_what_is_missing(
 def test_a_cost_of_nothing_that_is_there_is_refused(terminal: Terminal, sample: Path) -> None:
     answer = terminal("cost", sample, "zeppelin")
     assert answer.code == 2
-    assert "'zeppelin' is no order and no piece of this studio" in answer.one_sentence
+    assert "“zeppelin” is no order and no piece of this studio" in answer.one_sentence

@@ -18,7 +18,7 @@ def the_piece(studio: Studio, key: str) -> Piece:
     """The piece of that key; InvalidEntry when there is none."""
     found = next((piece for piece in studio.pieces if piece.key == key), None)
     if found is None:
-        said = translate("rules", "there is no piece {key!r}.").format(key=key)
+        said = translate("rules", "there is no piece “{key}”.").format(key=key)
         raise InvalidEntry(translate("nouns", "log"), [BrokenRule("piece", said)])
     return found
 
@@ -28,7 +28,7 @@ def the_coat(studio: Studio, piece: str, key: str) -> Coat:
     stack = the_piece(studio, piece).stack
     found = next((coat for coat in stack if coat.key == key), None)
     if found is None:
-        said = translate("log", "there is no coat {key!r}; the stack is {what}.").format(
+        said = translate("log", "there is no coat “{key}”; the stack is {what}.").format(
             key=key, what=", ".join(coat.key for coat in stack)
         )
         raise InvalidEntry(studio.piece(piece).name, [BrokenRule("coat", said)])

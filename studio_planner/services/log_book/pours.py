@@ -110,7 +110,7 @@ def check_pour(
         "spot",
         translate("log", "say on which spot it lies.")
         if not spot
-        else translate("rules", "there is no spot {spot!r}.").format(spot=spot),
+        else translate("rules", "there is no spot “{spot}”.").format(spot=spot),
     )
     rules.require(
         told.batch is None or any(mix.batch == told.batch for mix in studio.standing_mixes),

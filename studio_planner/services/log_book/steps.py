@@ -109,7 +109,7 @@ def shipped(studio: Studio, order: str, at: datetime, now: datetime, words: str 
         rules.require(
             bool(pieces),
             "order",
-            translate("rules", "there is no order {order!r}.").format(order=order),
+            translate("rules", "there is no order “{order}”.").format(order=order),
         )
         leaving = [key for key in pieces if shipped_at(life_of(then, key)) is None]
         rules.require(
@@ -161,7 +161,7 @@ def check_step(studio: Studio, entry: LogEntry, now: datetime) -> None:
         rules.require(
             any(spot.key == entry.spot for spot in studio.spots),
             "spot",
-            translate("rules", "there is no spot {spot!r}.").format(spot=entry.spot),
+            translate("rules", "there is no spot “{spot}”.").format(spot=entry.spot),
         )
     elif entry.kind in {EntryKind.PACKED, EntryKind.SHIPPED}:
         _check_leaving(studio, entry, life, rules)

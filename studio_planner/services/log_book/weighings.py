@@ -118,7 +118,7 @@ def check_weighing(studio: Studio, told: WeighingTold, now: datetime) -> None:
     rules.require(
         product is not None,
         "product",
-        translate("rules", "there is no product {product!r}.").format(product=told.product),
+        translate("rules", "there is no product “{product}”.").format(product=told.product),
     )
     mixed = product is not None and product.kind is ProductKind.TWO_PART
     for name in ("a_grams", "b_grams"):

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import StudioError
+from studio_planner.craft.tongue import quoted
 from studio_planner.services.questions import (
     before_away,
     bottleneck,
@@ -49,5 +50,5 @@ def question_called(key: str) -> Question:
     found = next((one for one in QUESTIONS if one.key == asked), None)
     if found is None:
         keys = ", ".join(one.key for one in QUESTIONS)
-        raise UnknownQuestion(f"There is no question {key!r}; ask one of: {keys}.")
+        raise UnknownQuestion(f"There is no question {quoted(key)}; ask one of: {keys}.")
     return found

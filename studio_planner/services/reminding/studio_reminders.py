@@ -131,7 +131,7 @@ class StudioReminders:
         if len(found) != 1:
             raise UnknownName(
                 translate(
-                    "reminders", "There is no reminder {uid!r}; remind FILE lists them."
+                    "reminders", "There is no reminder “{uid}”; remind FILE lists them."
                 ).format(uid=uid)
             )
         return found[0]

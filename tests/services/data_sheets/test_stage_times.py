@@ -218,7 +218,7 @@ def test_rows_that_give_no_reading_are_kept_with_their_reason(tmp_path: Path) ->
     assert [(row.line, row.why) for row in record.skipped] == [
         (3, "there is no such date"),
         (4, "the clock in Europe/Vienna skips this time at the spring change"),
-        (5, "it has no temperature ('cold')"),
+        (5, "it has no temperature (“cold”)"),
         (6, "900 is an error value or not a room's temperature"),
     ]
     assert record.history.extent[1] - record.history.extent[0] == 2 * 3600.0
