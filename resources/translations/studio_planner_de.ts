@@ -530,6 +530,10 @@
         <source>A &amp;test event…</source>
         <translation>Einen Probe&amp;termin…</translation>
     </message>
+    <message>
+        <source>{target} is there already and is no calendar file that was written here; choose another name.</source>
+        <translation>{target} ist schon da und keine Kalenderdatei von hier; wähle einen anderen Namen.</translation>
+    </message>
 </context>
 <context>
     <name>caution</name>
@@ -1763,6 +1767,18 @@
     <message>
         <source>{target} is there already; choose another name.</source>
         <translation>{target} ist schon da; einen anderen Namen wählen.</translation>
+    </message>
+    <message>
+        <source>{target} is no plain file; give another name.</source>
+        <translation>{target} ist keine gewöhnliche Datei; gib einen anderen Namen an.</translation>
+    </message>
+    <message>
+        <source>{target} is a studio file, which only a studio is ever written over; choose another name.</source>
+        <translation>{target} ist eine Studiodatei, über die nur ein Studio geschrieben wird; wähle einen anderen Namen.</translation>
+    </message>
+    <message>
+        <source>{target} is the name of a file that may hold changes of the studio {studio}; choose another name.</source>
+        <translation>{target} ist der Name einer Datei, in der Änderungen des Studios {studio} stehen können; wähle einen anderen Namen.</translation>
     </message>
     <message>
         <source>{what} is empty.</source>
@@ -4893,10 +4909,6 @@
     <message>
         <source>from {day}</source>
         <translation>ab {day}</translation>
-    </message>
-    <message>
-        <source>{target} is no plain file; give another name.</source>
-        <translation>{target} ist keine gewöhnliche Datei; gib einen anderen Namen an.</translation>
     </message>
 </context>
 <context>

@@ -111,6 +111,24 @@ def _address(path: Path) -> str:
     return f"file://{'' if quoted.startswith('/') else '/'}{quoted}"
 
 
+def is_studio_file(path: Path) -> bool:
+    """Whether a studio is in the file at `path`, of any version and even a damaged one.
+
+    False where there is no plain file. OSError when it cannot be read.
+    """
+    if _is_open_here(path):  # to close it here would take its locks, see `version_in_header`
+        return True
+    if not path.is_file():
+        return False
+    with path.open("rb") as file:
+        header = file.read(_HEADER)
+    return header.startswith(_MAGIC) and _is_marked_ours(header)
+
+
+def _is_marked_ours(header: bytes) -> bool:
+    return int.from_bytes(header[68:72], "big") == APPLICATION_ID
+
+
 def version_in_header(path: Path, newest: int) -> int:
     """The file's version, from its first bytes; StudioFileError unless it is ours to open.
 
@@ -165,8 +183,7 @@ def _require_ours(path: Path, header: bytes) -> None:
                 "files", "{path} is cut short; open a copy of it if you have one."
             ).format(path=path)
         )
-    ours = int.from_bytes(header[68:72], "big") == APPLICATION_ID
-    if not ours or header[60:64] == bytes(4):
+    if not _is_marked_ours(header) or header[60:64] == bytes(4):
         raise StudioFileError(
             translate(
                 "files", "{path} belongs to another program; choose a studio file."

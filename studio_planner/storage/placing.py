@@ -9,25 +9,31 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import StudioFileError
 from studio_planner.craft.tongue import translate
+from studio_planner.storage.opening import is_studio_file
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
     from datetime import datetime
     from pathlib import Path
 
+_KEPT_BESIDE = ("-journal", "-wal", "-shm")
+"""What SQLite adds to a file's name for what it keeps beside it while that is changed."""
+
 _LEFT_HOURS = 24
 """After so long nobody is writing into a temporary file any more: its writer was killed."""
 
 
 @contextmanager
-def placed(target: Path, *, overwrite: bool = False) -> Iterator[Path]:
+def placed(
+    target: Path, *, overwrite: bool = False, over_studios: bool = False
+) -> Iterator[Path]:
     """Give the name of a temporary file beside `target`; when all went well, move it there.
 
-    StudioFileError when something is there already, unless `overwrite`. Whatever goes wrong,
-    the temporary file is gone afterwards and what was there before is still there. What a kill
-    has left beside it of files that end alike, a day ago or longer, goes with it.
+    StudioFileError when `refuse_existing` refuses it. Whatever goes wrong, the temporary file
+    is gone afterwards and what was there before is still there. What a kill has left beside it
+    of files that end alike, a day ago or longer, goes with it.
     """
-    refuse_existing(target, overwrite=overwrite)
+    refuse_existing(target, overwrite=overwrite, over_studios=over_studios)
     temporary = target.with_name(f".{target.name}.{os.urandom(4).hex()}.part")
     try:
         yield temporary
@@ -60,8 +66,12 @@ def _clear_left(folder: Path, suffix: str, now: float) -> None:
                     path.unlink()
 
 
-def refuse_existing(target: Path, *, overwrite: bool) -> None:
-    """StudioFileError when `target` may not be written over."""
+def refuse_existing(target: Path, *, overwrite: bool, over_studios: bool = False) -> None:
+    """StudioFileError when `target` may not be written over.
+
+    Nothing is without `overwrite`. With it a plain file is, but never a studio or a backup
+    unless `over_studios`, which is for what makes studios, and never what lies beside one.
+    """
     if target.is_dir():
         raise StudioFileError(
             translate("files", "{target} is a folder; give the name of a file.").format(
@@ -74,6 +84,34 @@ def refuse_existing(target: Path, *, overwrite: bool) -> None:
                 target=target
             )
         )
+    if target.exists() and not target.is_file():
+        raise StudioFileError(
+            translate("files", "{target} is no plain file; give another name.").format(
+                target=target
+            )
+        )
+    if not over_studios and is_studio_file(target):
+        raise StudioFileError(
+            translate(
+                "files",
+                "{target} is a studio file, which only a studio is ever written over; choose "
+                "another name.",
+            ).format(target=target)
+        )
+    _refuse_beside_studio(target)
+
+
+def _refuse_beside_studio(target: Path) -> None:
+    for ending in _KEPT_BESIDE:
+        studio = target.with_name(target.name.removesuffix(ending) or target.name)
+        if studio != target and is_studio_file(studio):
+            raise StudioFileError(
+                translate(
+                    "files",
+                    "{target} is the name of a file that may hold changes of the studio "
+                    "{studio}; choose another name.",
+                ).format(target=target, studio=studio)
+            )
 
 
 def _move(temporary: Path, target: Path, *, overwrite: bool) -> None:

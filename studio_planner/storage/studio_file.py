@@ -146,14 +146,21 @@ class StudioFile:
             yield self._connection
 
     def save_copy(self, path: Path, *, overwrite: bool = False) -> None:
-        """Write a compact copy to `path`; never over another file unless `overwrite`."""
+        """Write a compact copy to `path`; never over another file unless `overwrite`.
+
+        With that even over another studio: whoever wants a copy under its name has said so.
+        """
         if path.exists() and path.samefile(self.path):
             raise StudioFileError(
                 translate(
                     "files", "{path} is the open studio itself; choose another name."
                 ).format(path=path)
             )
-        with self._used(), told_about(path), placed(path, overwrite=overwrite) as temporary:
+        with (
+            self._used(),
+            told_about(path),
+            placed(path, overwrite=overwrite, over_studios=True) as temporary,
+        ):
             self._connection.execute("VACUUM INTO ?", (str(temporary),))
 
     def back_up(self, folder: Path, now: datetime, *, sparing: Path | None = None) -> Backup:

@@ -11,7 +11,7 @@ from studio_planner.services.desk import DeskView
 from studio_planner.services.naming import find_named
 from studio_planner.services.paper.batch_numbers import batch_numbers
 from studio_planner.services.paper.order_slip import order_slip
-from studio_planner.services.paper.placing import place_sheet
+from studio_planner.services.paper.placing import place_sheet, refuse_irreplaceable
 from studio_planner.services.paper.pour_sheet import pour_sheet_of_day, pour_sheet_of_mix
 from studio_planner.services.paper.stock_list import stock_list
 from studio_planner.services.paper.wall_words import local_day
@@ -37,7 +37,8 @@ _DAYS = {"today": 0, "tomorrow": 1}
 def sheet(arguments: argparse.Namespace, around: Surroundings) -> int:
     """Draw one sheet into a new PDF; one that is there is replaced only with --overwrite."""
     target = Path(arguments.target)
-    if os.path.lexists(target) and not target.is_dir() and not arguments.overwrite:
+    refuse_irreplaceable(target)
+    if os.path.lexists(target) and not arguments.overwrite:
         raise BadInput(
             f"{target} is there already; choose another name, or replace it with --overwrite."
         )

@@ -396,6 +396,19 @@ def test_a_folder_that_is_gone_is_told_and_nothing_is_there(
 
 
 @pytest.mark.journey
+def test_a_sheet_never_takes_the_place_of_the_studio(desk: DeskWindow) -> None:
+    assert desk.session is not None
+    studio = desk.session.path
+    before = studio.read_bytes()
+    open_paper(desk, SheetKind.STOCK)
+    paper = desk.others.paper
+    saving_to(desk, studio, [])
+    paper.save.click()
+    assert "is a studio file, which only a studio is ever written over" in paper.notice.words
+    assert studio.read_bytes() == before
+
+
+@pytest.mark.journey
 def test_without_a_studio_the_window_says_what_to_do(window: DeskWindow) -> None:
     open_paper(window, SheetKind.POURS)
     paper = window.others.paper

@@ -5,8 +5,11 @@ from __future__ import annotations
 from secrets import token_hex
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.errors import StudioFileError
+from studio_planner.craft.tongue import translate
 from studio_planner.services.calendar.events import events_of
 from studio_planner.services.calendar.files import (
+    PRODUCT,
     STUDIO_ROW,
     Calendar,
     Only,
@@ -17,7 +20,7 @@ from studio_planner.services.calendar.files import (
 from studio_planner.services.studio_files import NoKeptPlan
 from studio_planner.storage.calendar_rows import calendar_rows
 from studio_planner.storage.file_errors import told_about
-from studio_planner.storage.placing import placed
+from studio_planner.storage.placing import placed, refuse_existing
 from studio_planner.storage.studio_file import open_studio
 
 if TYPE_CHECKING:
@@ -29,6 +32,8 @@ if TYPE_CHECKING:
     from studio_planner.services.questions.sentences import Voice
 
 _TOKEN_BYTES = 8
+_HEAD_BYTES = 200
+"""By so much of it our calendar files are known: who wrote one stands above its name."""
 
 
 def write_calendar(
@@ -38,11 +43,13 @@ def write_calendar(
     voice: Callable[[Studio], Voice],
     only: Callable[[Studio], Only],
 ) -> Calendar:
-    """Write the calendar file of the studio at `path`, in place of one that is there.
+    """Write the calendar file of the studio at `path`, in place of a calendar that is there.
 
     What was told is kept only once the file stands. NoKeptPlan without a plan; StudioFileError
-    when either file cannot be read or written.
+    when either file cannot be read or written, or `target` is no calendar of ours.
     """
+    with told_about(target):
+        _refuse_no_calendar(target)  # before the clocks, which take a while
     with open_studio(path) as file:
         studio = file.read()
         if studio.plan is None:
@@ -64,10 +71,31 @@ def write_calendar(
 
 
 def write_trial(target: Path, now: datetime) -> None:
-    """Write a file with one event that rings in five minutes, in place of one there."""
+    """Write a file with one event that rings in five minutes, in place of a calendar there."""
     _write(target, trial_calendar(now))
 
 
 def _write(target: Path, content: bytes) -> None:
-    with told_about(target), placed(target, overwrite=True) as temporary:
-        temporary.write_bytes(content)
+    with told_about(target):
+        _refuse_no_calendar(target)
+        with placed(target, overwrite=True) as temporary:
+            temporary.write_bytes(content)
+
+
+def _refuse_no_calendar(target: Path) -> None:
+    """StudioFileError when something is at `target` that is no calendar file of ours."""
+    refuse_existing(target, overwrite=True)
+    if target.exists() and not _is_our_calendar(target):
+        raise StudioFileError(
+            translate(
+                "calendar",
+                "{target} is there already and is no calendar file that was written here; "
+                "choose another name.",
+            ).format(target=target)
+        )
+
+
+def _is_our_calendar(target: Path) -> bool:
+    with target.open("rb") as file:
+        head = file.read(_HEAD_BYTES)
+    return head.startswith(b"BEGIN:VCALENDAR") and f"PRODID:{PRODUCT}".encode() in head

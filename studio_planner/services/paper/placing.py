@@ -4,8 +4,6 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Protocol
 
-from studio_planner.craft.errors import StudioFileError
-from studio_planner.craft.tongue import translate
 from studio_planner.storage.file_errors import told_about
 from studio_planner.storage.placing import placed, refuse_existing
 
@@ -29,22 +27,17 @@ def place_sheet(
 ) -> None:
     """Draw a sheet and put it where `target` says; nothing is there when that goes wrong.
 
-    StudioFileError when something is there already, unless `overwrite`, when that is no plain
-    file, or when it cannot be written.
+    StudioFileError when something is there already, unless `overwrite`, when that is never
+    written over, or when it cannot be written.
     """
     with told_about(target):
         refuse_existing(target, overwrite=overwrite)
-        _refuse_what_is_no_file(target)
         drawn = draw(sheet, made)
         with placed(target, overwrite=overwrite) as temporary:
             temporary.write_bytes(drawn)
 
 
-def _refuse_what_is_no_file(target: Path) -> None:
-    """A device or a pipe is never put out of its place by a sheet."""
-    if target.exists() and not target.is_file():
-        raise StudioFileError(
-            translate("paper", "{target} is no plain file; give another name.").format(
-                target=target
-            )
-        )
+def refuse_irreplaceable(target: Path) -> None:
+    """StudioFileError when not even whoever asks for it may replace what is at `target`."""
+    with told_about(target):
+        refuse_existing(target, overwrite=True)
