@@ -7,6 +7,7 @@ from datetime import timedelta
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.log import EntryKind, GoneKind, LogEntry
+from studio_planner.craft.log_legs import stays_along
 from studio_planner.craft.log_rules import gone_of
 from studio_planner.craft.mixes import MixedFor
 from studio_planner.craft.standing import life_of, shipped_at
@@ -25,7 +26,10 @@ if TYPE_CHECKING:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class AirRead:
-    """What was read of a place's air around a pour; no readings where nothing was read."""
+    """What was read of the air around a pour; no readings where nothing was read.
+
+    `place` is where it was poured, the readings are those of wherever the piece was.
+    """
 
     place: str
     readings: tuple[Reading, ...]
@@ -195,16 +199,29 @@ def _touches(studio: Studio, pour: LogEntry, later: Iterable[LogEntry]) -> tuple
 
 def _air_around(studio: Studio, pour: LogEntry) -> AirRead | None:
     """What was read from half a day before the pour until the dew-point hours are over."""
-    place = next((p for p in studio.places if any(s.key == pour.spot for s in p.spots)), None)
-    if place is None:
+    spots = {spot.key: place for place in studio.places for spot in place.spots}
+    if pour.spot not in spots:
         return None
-    hours = timedelta(hours=studio.settings.dew_hours)
-    start, end = pour.at - _BEFORE, (pour.end or pour.at) + hours
-    readings = tuple(one for one in place.readings if start <= one.when <= end)
-    return AirRead(place=place.key, readings=readings)
+    legs = [(pour.spot, pour.at - _BEFORE)]
+    legs += [
+        (one.spot, one.at)
+        for one in studio.standing
+        if one.kind in _PUT_DOWN and one.piece == pour.piece
+        if one.at > pour.at and one.spot in spots
+    ]
+    # The last instant counts too.
+    end = (pour.end or pour.at) + timedelta(hours=studio.settings.dew_hours, microseconds=1)
+    readings = tuple(
+        one
+        for spot, since, left in stays_along(legs, end)
+        for one in spots[spot].readings
+        if since <= one.when < left
+    )
+    return AirRead(place=spots[pour.spot].key, readings=readings)
 
 
 _BEFORE = timedelta(hours=12)
+_PUT_DOWN = {EntryKind.MOVED, EntryKind.POURED}
 
 
 def _sisters(studio: Studio, piece: str, mixes: tuple[WeighedMix, ...]) -> tuple[Shared, ...]:

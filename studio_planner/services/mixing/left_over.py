@@ -159,7 +159,7 @@ def _spot_free(view: DeskView, planned: PlannedCoat) -> bool:
 def _lies_on(view: DeskView, lane: Lane, spot: str) -> bool:
     begun = [bar for bar in lane.bars if isinstance(bar, Ribbon) and bar.start <= view.now]
     last = max(begun, key=lambda bar: bar.start, default=None)
-    if last is None or last.planned.spot != spot:
+    if last is None or lane.lies_on(last.planned) != spot:
         return False
     handled = last.film.safe(Stage.HANDLE)
     return handled is None or handled > view.now

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import date
+from datetime import date, datetime
 from typing import TYPE_CHECKING
 
 import pytest
 
 from studio_planner.craft.log import EntryKind, Poured
 from studio_planner.craft.pieces import Piece
+from studio_planner.craft.places import Reading
 from studio_planner.craft.stock import Lot, LotPart
 from studio_planner.craft.touches import Touch, Verdict
 from studio_planner.services.editing.nouns import without_thing
@@ -71,6 +72,25 @@ def test_a_piece_is_traced_to_its_mixes_and_the_air_around() -> None:
     assert seal.air is not None
     assert [one.when for one in seal.air.readings] == [ago(40)]
     assert (seal.air.coldest, seal.air.warmest, seal.air.dampest) == (16.0, 16.0, 50.0)
+
+
+def test_the_air_around_a_pour_is_read_where_the_piece_was_carried() -> None:
+    whole = traced()
+    room, box = whole.places
+    read = tuple(Reading(when=ago(hours), celsius=31.0) for hours in (49, 46, 45, 20))
+    whole = replace(whole, places=(room, replace(box, readings=read)))
+
+    def when(studio: Studio) -> list[datetime]:
+        (seal,) = trace_piece(studio, "tray").pours
+        assert seal.air is not None
+        assert seal.air.place == room.key
+        return [one.when for one in seal.air.readings]
+
+    assert when(whole) == [ago(40)]
+    whole = noted(whole, EntryKind.MOVED, 46, "tray", spot="b1")
+    assert when(whole) == [ago(46), ago(45)]
+    whole = noted(whole, EntryKind.MOVED, 44, "tray", spot="s1")
+    assert when(whole) == [ago(46), ago(45), ago(40)]
 
 
 def test_sisters_share_the_mix_or_a_lot_however_it_was_noted() -> None:

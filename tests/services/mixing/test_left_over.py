@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 import pytest
 
+from studio_planner.craft.log import EntryKind, LogEntry, Poured
 from studio_planner.craft.pieces import Colour
 from studio_planner.craft.plans import Trust, Window
 from studio_planner.science.cups import SHARE_TO_USE
@@ -123,6 +124,25 @@ def test_a_colour_goes_only_where_that_colour_is_planned() -> None:
 def test_a_spot_on_which_something_wet_lies_is_not_free() -> None:
     view = view_of(small(), coats=(later(spot="s1"),))
     assert homes(view) == []
+
+
+def test_what_was_carried_away_leaves_its_spot_and_takes_the_other() -> None:
+    coats = later(spot="s1"), later("third", spot="s2")
+    view = view_of(small(), small("third"), coats=coats)
+    pour = Poured(
+        piece="set", coat="flood", start=START, end=START + timedelta(minutes=5), spot="s1"
+    )
+    move = LogEntry(
+        number=1,
+        kind=EntryKind.MOVED,
+        at=START + timedelta(minutes=6),
+        written=NOW,
+        piece="set",
+        spot="s2",
+    )
+    assert homes(view) == ["third"]
+    moved = replace(view.studio, poured=(pour,), log=(move,))
+    assert homes(DeskView(moved, NOW)) == ["small"]
 
 
 def test_a_spot_is_free_again_once_what_lay_there_can_be_handled() -> None:
