@@ -2,12 +2,22 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import TYPE_CHECKING
 
 import pytest
-from PySide6.QtWidgets import QApplication, QScrollArea
+from PySide6.QtWidgets import QScrollArea, QWidget
 
-from studio_planner.desktop.page_keys import PIECES, PRODUCTS, REMINDERS, STOCK, STUDIO
+from studio_planner.desktop.page_keys import (
+    LOG,
+    ORDERS,
+    PIECES,
+    PRODUCTS,
+    QUESTIONS,
+    REMINDERS,
+    STOCK,
+    STUDIO,
+)
 from studio_planner.desktop.pages.stock_page import BOTTLES, ENOUGH, PIGMENTS, PRICES
 from studio_planner.desktop.tongue import Language, speak
 from tests.desktop.hands_on import open_sample
@@ -16,6 +26,8 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
     from pathlib import Path
 
+    from pytestqt.qtbot import QtBot
+
     from studio_planner.desktop.window import DeskWindow
     from tests.desktop import scenes
 
@@ -23,6 +35,12 @@ SECTIONS = (
     (STUDIO, REMINDERS),
     (STUDIO, "hands"),
     (STUDIO, "room"),
+    (STUDIO, "units"),
+    (STUDIO, "rules"),
+    (STUDIO, "backups"),
+    (ORDERS, ""),
+    (QUESTIONS, ""),
+    (LOG, ""),
     (PIECES, ""),
     (PRODUCTS, ""),
     (STOCK, ENOUGH),
@@ -34,7 +52,6 @@ SECTIONS = (
 
 @pytest.fixture(autouse=True, params=[Language.ENGLISH, Language.GERMAN])
 def _language(request: pytest.FixtureRequest) -> Iterator[None]:
-    QApplication.instance()
     speak(request.param)
     yield
     speak(Language.ENGLISH)
@@ -42,16 +59,26 @@ def _language(request: pytest.FixtureRequest) -> Iterator[None]:
 
 @pytest.mark.parametrize("size", [(640, 400), (900, 500), (1060, 700)])
 def test_no_window_is_so_small_that_a_page_scrolls_sideways(
-    size: tuple[int, int], window: DeskWindow, tmp_path: Path, clock: scenes.StillClock
+    size: tuple[int, int],
+    qtbot: QtBot,
+    window: DeskWindow,
+    tmp_path: Path,
+    clock: scenes.StillClock,
 ) -> None:
     open_sample(window, tmp_path, clock)
+    assert window.backups.make_now()
+    window.backups.work.finish()
     window.resize(*size)
-    wide = {}
     for page, key in SECTIONS:
         window.go_to(page, key)
-        QApplication.processEvents()
-        shown = window.pages.page(page)
-        for area in shown.findChildren(QScrollArea):
-            if area.isVisibleTo(shown) and area.horizontalScrollBar().maximum():
-                wide[page, key] = area.horizontalScrollBar().maximum()
+        qtbot.waitUntil(partial(fits_across, window.pages.page(page)))
+
+
+def fits_across(page: QWidget) -> None:
+    """Fail while an area of a page has more across than it shows."""
+    wide = [
+        area.horizontalScrollBar().maximum()
+        for area in page.findChildren(QScrollArea)
+        if area.isVisibleTo(page) and area.horizontalScrollBar().maximum()
+    ]
     assert not wide

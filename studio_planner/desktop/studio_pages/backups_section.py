@@ -5,7 +5,14 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QSize
-from PySide6.QtWidgets import QHBoxLayout, QListWidget, QListWidgetItem, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QBoxLayout,
+    QHBoxLayout,
+    QListWidget,
+    QListWidgetItem,
+    QVBoxLayout,
+    QWidget,
+)
 from typing_extensions import override
 
 from studio_planner.craft.errors import StudioError
@@ -16,12 +23,16 @@ from studio_planner.desktop.tongue import translate
 from studio_planner.services.backups import differences
 
 if TYPE_CHECKING:
+    from PySide6.QtGui import QResizeEvent
+
     from studio_planner.craft.studio import Studio
     from studio_planner.desktop.page import PageDesk
     from studio_planner.services.backups import Backups, Difference, KeptBackup
     from studio_planner.services.desk import DeskView
 
 _LIST_WIDTH, _WIDEST, _MOST_NAMED = 330, 900, 12
+_WIDE = 640
+"""From this width on the list stands beside its backup, else above it."""
 
 
 class BackupsSection(Page):
@@ -44,6 +55,7 @@ class BackupsSection(Page):
         self.look = verb(translate("backups", "Look at it"), self._look, self)
         self.bring = verb(translate("backups", "Bring this one back"), self._bring, self)
         self.seen = Line(canvas, "", self)
+        self._both = QBoxLayout(QBoxLayout.Direction.LeftToRight)
         self._lay_out()
         self.list.currentRowChanged.connect(lambda _row: self._show_chosen())
         desk.backups.made.connect(self._show_all)
@@ -71,10 +83,9 @@ class BackupsSection(Page):
         beside.addWidget(self.seen)
         beside.addStretch(1)
         self.list.setFixedWidth(_LIST_WIDTH)
-        both = QHBoxLayout()
-        both.setSpacing(24)
-        both.addWidget(self.list)
-        both.addLayout(beside, 1)
+        self._both.setSpacing(24)
+        self._both.addWidget(self.list)
+        self._both.addLayout(beside, 1)
         foot = QHBoxLayout()
         foot.addWidget(self.make)
         foot.addStretch(1)
@@ -88,11 +99,20 @@ class BackupsSection(Page):
         layout.addWidget(self.where)
         layout.addLayout(foot)
         layout.addWidget(self.empty)
-        layout.addLayout(both, 1)
+        layout.addLayout(self._both, 1)
         whole = QHBoxLayout(self)
         whole.setContentsMargins(20, 12, 16, 12)
         whole.addWidget(column, 10)
         whole.addStretch(1)
+
+    @override
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._both.setDirection(
+            QBoxLayout.Direction.LeftToRight
+            if self.width() >= _WIDE
+            else QBoxLayout.Direction.TopToBottom
+        )
 
     def _recolour(self) -> None:
         palette = self.canvas.theme.palette
