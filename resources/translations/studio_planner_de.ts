@@ -12007,6 +12007,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <source>The studio was changed in another window; this is how it is now.</source>
         <translation>Das Studio wurde in einem anderen Fenster geändert; so ist es jetzt.</translation>
     </message>
+    <message>
+        <source>{why} Put it right, or leave once more to go without what is typed.</source>
+        <translation>{why} Berichtige es, oder geh noch einmal: dann ohne das Eingetippte.</translation>
+    </message>
 </context>
 <context>
     <name>words</name>

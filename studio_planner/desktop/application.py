@@ -5,7 +5,8 @@ from __future__ import annotations
 import atexit
 import gc
 import sys
-from typing import TYPE_CHECKING
+from functools import partial
+from typing import TYPE_CHECKING, Protocol
 
 from PySide6.QtCore import QCoreApplication, QEvent, QPoint, QRect, QSize, Qt
 from PySide6.QtGui import QIcon
@@ -145,7 +146,7 @@ def run_desk(  # noqa: PLR0913 - all but two by name
         clock, dialogs=dialogs, look=look, data_folder=data_folder, ways_out=ways_out
     )
     # A system that shuts down must not find a window that stays in the tray.
-    application().commitDataRequest.connect(lambda _session: window.leave())
+    application().commitDataRequest.connect(partial(leave_session, window))
     try:
         if path is not None:
             window.open_soon(path)
@@ -153,4 +154,26 @@ def run_desk(  # noqa: PLR0913 - all but two by name
         window.show()
         return int(QApplication.exec())
     finally:
-        window.leave()
+        window.end()
+
+
+class EndingSession(Protocol):
+    """The part of Qt's session manager that the desk asks."""
+
+    def allowsInteraction(self) -> bool:  # noqa: N802 - Qt's own
+        """Whether somebody may be asked something."""
+        ...
+
+    def cancel(self) -> None:
+        """Let the session go on."""
+        ...
+
+
+def leave_session(window: DeskWindow, session: EndingSession) -> None:
+    """End the desk with the session; what is typed and refused holds it up where it may."""
+    if window.leave():
+        return
+    if session.allowsInteraction():
+        session.cancel()
+    else:
+        window.end()

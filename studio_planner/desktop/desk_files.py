@@ -43,6 +43,10 @@ class FilingDesk(Protocol):
         """The questions about files."""
         ...
 
+    def enter_typed(self) -> bool:
+        """Have what is being typed entered; False when it is refused."""
+        ...
+
     def tell(self, words: str) -> None:
         """Say news that goes by itself."""
         ...
@@ -88,7 +92,12 @@ class DeskFiles(QObject):
         QTimer.singleShot(BREATH_MILLISECONDS, self, lambda: self._desk.show_session(session))
 
     def open_path(self, path: Path) -> bool:
-        """Open a studio file; what is wrong with it is said in the notice line."""
+        """Open a studio file; what is wrong with it is said in the notice line.
+
+        What is being typed into the one before is entered first; refused, it stays open.
+        """
+        if not self._desk.enter_typed():
+            return False
         session = self._read(path)
         if session is not None:
             self._desk.show_session(session)
@@ -106,6 +115,8 @@ class DeskFiles(QObject):
 
     def ask_open(self) -> None:
         """Ask for a studio file and open it."""
+        if not self._desk.enter_typed():
+            return
         path = self._desk.dialogs.open(self._window, self._folder)
         if path is not None:
             self.open_path(path)
@@ -114,6 +125,8 @@ class DeskFiles(QObject):
         """Ask where a new, empty studio goes, make it and open it."""
         from studio_planner.desktop.new_studio import make_studio  # noqa: PLC0415
 
+        if not self._desk.enter_typed():
+            return
         path = self._desk.dialogs.new(self._window, self._folder)
         if path is None or not self._desk.attempt(lambda: make_studio(path, self._zone)):
             return
@@ -123,6 +136,8 @@ class DeskFiles(QObject):
     def ask_copy(self) -> None:
         """Ask for a name and save a copy under it; the studio itself stays open."""
         desk, session = self._desk, self._desk.session
+        if not desk.enter_typed():
+            return
         path = None if session is None else desk.dialogs.copy(self._window, self._folder)
         if path is None or session is None:
             return

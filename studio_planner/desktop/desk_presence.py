@@ -25,6 +25,10 @@ class RemindingDesk(Protocol):
         """What reminds of the studio."""
         ...
 
+    def enter_typed(self) -> bool:
+        """Have what is being typed entered; False when it is refused."""
+        ...
+
 
 class DeskPresence:
     """Closes a window into the tray, brings it back, and ends it."""
@@ -34,9 +38,18 @@ class DeskPresence:
         self._window = window
         self._desk = desk
         self._leaving = False
+        self._surely = False
 
     def stays(self, event: QCloseEvent) -> bool:
-        """Whether the desk goes on reminding after its window was closed; it is hidden then."""
+        """Whether the desk goes on after its window was closed.
+
+        It does while something that is being typed is refused, and says so; and to go on
+        reminding: it is hidden then.
+        """
+        if not self._desk.enter_typed() and not self._surely:
+            event.ignore()
+            self._leaving = False
+            return True
         if self._leaving or self._desk.session is None:
             return False
         closed = self._desk.reminding.closed
@@ -47,13 +60,19 @@ class DeskPresence:
         closed.stay()
         return True
 
-    def leave(self) -> None:
-        """End the desk, from the tray, too."""
+    def leave(self) -> bool:
+        """End the desk, from the tray, too; False when it stays for what is being typed."""
         self._leaving = True
         hidden = self._window.isHidden()
-        self._window.close()
+        left = self._window.close()
         if hidden:
             QApplication.quit()
+        return left
+
+    def end(self) -> None:
+        """End the desk, though something that is being typed be refused."""
+        self._surely = True
+        self.leave()
 
     def come_back(self) -> None:
         """Show the window again, wherever it is."""

@@ -39,7 +39,7 @@ class LateParts(QMainWindow):
     notice: NoticeLine
     verbs: dict[str, QAction]
     changes: DeskChanges
-    leave: Callable[[], None]
+    leave: Callable[[], bool]
     come_back: Callable[[], None]
 
     def __init__(
@@ -108,6 +108,12 @@ class LateParts(QMainWindow):
         """Look after a pause what is due in the studio, if one is open."""
         if self.session is not None:
             self.reminding.look_soon()
+
+    def enter_typed(self) -> bool:
+        """Have what is being typed entered; False when it is refused, which is said then."""
+        from studio_planner.desktop.typed_in import enter_typed  # noqa: PLC0415 - when needed
+
+        return enter_typed(self, self.notice)
 
     def let_go(self) -> None:
         """End what goes on beside the window, and close the studio."""

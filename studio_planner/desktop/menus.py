@@ -71,8 +71,8 @@ class Verbs(Protocol):
         """Show another page."""
         ...
 
-    def leave(self) -> None:
-        """End the desk."""
+    def leave(self) -> bool:
+        """End the desk; False when it stays for what is being typed."""
         ...
 
     def tell(self, words: str) -> None:

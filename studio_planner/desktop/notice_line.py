@@ -52,6 +52,11 @@ class NoticeLine(QWidget):
         """What is said now; empty when nothing is."""
         return "" if self.isHidden() else self._words.text()
 
+    @property
+    def failure(self) -> str:
+        """What is said now to have gone wrong; empty when nothing is."""
+        return self.words if self._wrong else ""
+
     def say(
         self,
         words: str,

@@ -93,6 +93,7 @@ class DeskWindow(LateParts):
         self.changes = DeskChanges(self, self._planning, self)
         self._presence = DeskPresence(self, self)
         self.leave, self.come_back = self._presence.leave, self._presence.come_back
+        self.end = self._presence.end
         self.offer_due()
         self.changes.offer()
         self.title_bar.plan_asked.connect(self.plan_again)

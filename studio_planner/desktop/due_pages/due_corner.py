@@ -38,8 +38,8 @@ class DueDesk(Protocol):
         """Show the window again, wherever it is."""
         ...
 
-    def leave(self) -> None:
-        """End the desk."""
+    def leave(self) -> bool:
+        """End the desk; False when it stays for what is being typed."""
         ...
 
 

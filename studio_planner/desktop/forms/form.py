@@ -66,7 +66,7 @@ class Form(QWidget):
         What is being typed is left alone, and everything while something is wrong, unless the
         values are those of another thing (`fresh`).
         """
-        if not fresh and (self.wrong or any(field.wrong for field in self.fields.values())):
+        if not fresh and self.refused:
             return
         self._rest.hide()
         for name, field in self.fields.items():
@@ -126,6 +126,12 @@ class Form(QWidget):
     def wrong(self) -> str:
         """What is said at the foot; empty when nothing is."""
         return "" if self._rest.isHidden() else self._rest.text()[2:]
+
+    @property
+    def refused(self) -> str:
+        """The first of all that is said to be wrong; empty when nothing is."""
+        said = (*(field.wrong for field in self.fields.values()), self.wrong)
+        return next(filter(None, said), "")
 
     def _recolour(self) -> None:
         palette = self._rest.palette()

@@ -78,6 +78,11 @@ class FigureEdit(QLineEdit):
         """Whether the maker is typing in it."""
         return self.hasFocus() and self.text() != self._shown
 
+    @property
+    def refused(self) -> str:
+        """What is said to be wrong with it; empty when nothing is."""
+        return self.accessibleDescription()
+
     def _finished(self) -> None:
         if self.text() != self._shown:
             self._shown = self.text()
