@@ -190,7 +190,8 @@ class LaneLabels:
         """Names of coats alone, as much of each as there is room for before the next."""
         ribbons = [bar for bar in bars if isinstance(bar, Ribbon)]
         lefts = [view.x(bar.begins) for bar in ribbons]
-        for bar, left, right in zip(ribbons, lefts, [*lefts[1:], float("inf")], strict=True):
+        nexts = zip_longest(lefts, lefts[1:], fillvalue=float("inf"))
+        for bar, (left, right) in zip(ribbons, nexts, strict=True):
             room = right - left - _SHORT_GAP
             text = self._short_name(kind_word(bar.coat.kind), room)
             if text and row.place(left, text, self._fonts.small, self._ink):

@@ -9,7 +9,12 @@ import pytest
 from PySide6.QtCore import Qt
 
 from studio_planner.craft.kind_words import kind_word
+from studio_planner.desktop.labels import TextStore
+from studio_planner.desktop.lane_labels import LaneLabels
 from studio_planner.desktop.lane_shape import CLOSE_HEIGHT, shape_for
+from studio_planner.services.editing.changes import Change
+from studio_planner.services.editing.nouns import with_thing
+from studio_planner.services.editing.pieces import new_piece
 from studio_planner.services.ribbons import Ribbon
 from tests.desktop.hands_on import labels_in_view, open_sample
 
@@ -44,6 +49,19 @@ def test_the_whole_plan_is_shown_with_names_of_coats(desk: DeskWindow) -> None:
     assert "flood" in texts
     assert "top coat" in texts
     assert all(len(text.strip("\N{HORIZONTAL ELLIPSIS}")) > 1 for text in texts)
+
+
+def test_a_lane_without_pours_has_no_names_there(desk: DeskWindow) -> None:
+    name = "New board"
+    change = Change("Add", lambda studio: with_thing(studio, new_piece(studio, name)))
+    assert desk.changes.attempt(change)
+    desk.canvas.show_plan()
+    timeline = desk.timeline
+    assert not timeline.shape.labelled
+    lane = next(one for one in timeline.lanes.lanes if one.piece.name == name)
+    assert not lane.bars
+    labels = LaneLabels(desk.canvas.theme, desk.canvas.fonts, desk.canvas.wall, TextStore())
+    assert not list(labels.in_view(lane, 0.0, timeline.shape, desk.canvas.scale))
 
 
 def test_no_two_names_of_a_lane_meet(desk: DeskWindow) -> None:
