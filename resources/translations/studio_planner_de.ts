@@ -5169,6 +5169,22 @@
         <translation>{pieces} entfernen</translation>
     </message>
     <message>
+        <source>Remove {pieces} and order {order}</source>
+        <translation>{pieces} und Auftrag {order} entfernen</translation>
+    </message>
+    <message>
+        <source>Order {order} has no piece left and goes too. Ctrl+Z brings all back.</source>
+        <translation>Auftrag {order} hat kein Stück mehr und geht mit. Strg+Z holt alles zurück.</translation>
+    </message>
+    <message>
+        <source>Remove {pieces} and {count} orders</source>
+        <translation>{pieces} und {count} Aufträge entfernen</translation>
+    </message>
+    <message>
+        <source>These orders have no piece left and go too: {orders}. Ctrl+Z brings all back.</source>
+        <translation>Diese Aufträge haben kein Stück mehr und gehen mit: {orders}. Strg+Z holt alles zurück.</translation>
+    </message>
+    <message>
         <source>Move a piece</source>
         <translation>Stück verschieben</translation>
     </message>

@@ -104,6 +104,43 @@ def test_pieces_are_looked_for_copied_and_removed(desk: DeskWindow, page: Pieces
     assert undo_until(desk, start) == 2
 
 
+def test_an_order_that_goes_with_its_piece_is_said_and_comes_back_with_it(
+    desk: DeskWindow, page: PiecesPage
+) -> None:
+    start = studio_of(desk)
+    piece = piece_of(desk, "m")
+    order = start.order_of("m")
+    assert order is not None
+    page.choose("m")
+    QTest.mouseClick(page.pieces.remove_button, LEFT)
+    assert order not in studio_of(desk).orders
+    assert f"Order {order.name} has no piece left and goes too." in desk.notice.words
+    said = f"Undo: Remove {piece.name} and order {order.name}"
+    assert desk.verbs["undo"].text().replace("&", "") == said
+    desk.verbs["undo"].trigger()
+    assert studio_of(desk) == start
+
+
+def test_several_orders_that_go_with_their_pieces_are_all_named(
+    desk: DeskWindow, page: PiecesPage
+) -> None:
+    start = studio_of(desk)
+    page.pieces.list.selectAll()
+    QTest.mouseClick(page.pieces.remove_button, LEFT)
+    names = ", ".join(order.name for order in start.orders)
+    assert f"go too: {names}." in desk.notice.words
+    assert f"and {len(start.orders)} orders" in desk.verbs["undo"].text()
+
+
+def test_an_order_that_keeps_a_piece_is_not_spoken_of(
+    desk: DeskWindow, page: PiecesPage
+) -> None:
+    page.choose("h1")
+    QTest.mouseClick(page.pieces.remove_button, LEFT)
+    assert all(piece.key != "h1" for piece in studio_of(desk).pieces)
+    assert not desk.notice.words
+
+
 def test_a_blank_is_entered_with_its_order_and_outline(
     desk: DeskWindow, page: PiecesPage
 ) -> None:

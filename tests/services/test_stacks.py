@@ -359,6 +359,14 @@ def test_copies_take_no_photos_and_several_go_at_once() -> None:
     assert pieces.without_pieces(after, keys) == with_one
 
 
+def test_an_order_goes_with_its_last_piece_and_no_sooner() -> None:
+    assert not pieces.orders_going_with(studio(), ["h1"])
+    going = pieces.orders_going_with(studio(), ["h1", "h2", "c"])
+    assert [order.pieces for order in going] == [("h1", "h2"), ("c",)]
+    after = pieces.without_pieces(studio(), ["h1", "h2", "c"])
+    assert set(studio().orders) - set(after.orders) == set(going)
+
+
 def test_a_photo_is_kept_once_reworded_and_removed() -> None:
     after = photos.with_photo(studio(), "m", "k1", scenes.NOW, "wet")
     with pytest.raises(InvalidEntry, match="kept with it already"):

@@ -40,19 +40,14 @@ from studio_planner.desktop.piece_pages.piece_lines import (
     names_line,
     short_line,
 )
+from studio_planner.desktop.piece_pages.removal import removal
 from studio_planner.desktop.piece_pages.scrolling import scrolled
 from studio_planner.desktop.piece_pages.stack_panel import StackPanel
 from studio_planner.desktop.studio_pages.lines import Line, verb
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.editing.changes import Change
 from studio_planner.services.editing.nouns import moved_thing, with_thing
-from studio_planner.services.editing.pieces import (
-    can_be_coated,
-    copied,
-    found,
-    new_piece,
-    without_pieces,
-)
+from studio_planner.services.editing.pieces import can_be_coated, copied, found, new_piece
 from studio_planner.services.editing.stacks import StackHolder
 
 if TYPE_CHECKING:
@@ -271,10 +266,12 @@ class PiecesPage(Page):
             self._choose_only(self._newest)
 
     def _remove(self) -> None:
-        keys = self.chosen_keys
-        if keys:
-            said = translate("pieces", "Remove {pieces}").format(pieces=self._names(keys))
-            self._attempt(said, lambda studio: without_pieces(studio, keys))
+        view, keys = self._view, self.chosen_keys
+        if view is None or not keys:
+            return
+        change, news = removal(view.studio, keys)
+        if self.desk.changes.attempt(change) and news:
+            self.desk.tell(news)
 
     def _move(self, key: str, to: int) -> None:
         view = self._view

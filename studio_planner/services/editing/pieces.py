@@ -23,6 +23,7 @@ from studio_planner.services.editing.nouns import (
 if TYPE_CHECKING:
     from collections.abc import Iterable, Mapping, Sequence
 
+    from studio_planner.craft.orders import Order
     from studio_planner.craft.shapes import Shape
     from studio_planner.craft.studio import Studio
 
@@ -100,6 +101,12 @@ def copied(studio: Studio, keys: Iterable[str]) -> tuple[Studio, tuple[str, ...]
         studio = with_thing(studio, copy)
         made.append(copy.key)
     return studio, tuple(made)
+
+
+def orders_going_with(studio: Studio, keys: Iterable[str]) -> tuple[Order, ...]:
+    """The orders that would be empty without those pieces, and go with them."""
+    leaving = set(keys)
+    return tuple(order for order in studio.orders if leaving.issuperset(order.pieces))
 
 
 def without_pieces(studio: Studio, keys: Iterable[str]) -> Studio:
