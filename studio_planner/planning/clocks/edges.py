@@ -205,8 +205,7 @@ class Edges:
         if handle is None:
             return _Moving(way, rest, float) if product.kind is ProductKind.LEAF else here
         leaves = self._staying(product, place, handle, Edge.LATE)
-        if leaves is None:
-            return here
+        assert leaves is not None  # noqa: S101 - the stage is on the sheet
         poured = self._ways.get(place)
         if poured is None:
             return _Moving(way, rest, leaves.reached)

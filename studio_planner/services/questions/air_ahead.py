@@ -96,10 +96,8 @@ def _instants(start: datetime, end: datetime, step: timedelta) -> Iterator[datet
 def _airs(
     history: History, surface: History, span: tuple[datetime, datetime], step: timedelta
 ) -> Iterator[AirAt]:
-    for when in _instants(*span, step):
-        one = _air_at(history, surface, when)
-        if one is not None:
-            yield one
+    found = (_air_at(history, surface, when) for when in _instants(*span, step))
+    return (one for one in found if one is not None)
 
 
 def _air_at(history: History, surface: History, when: datetime) -> AirAt | None:

@@ -29,7 +29,7 @@ from studio_planner.services.questions.sentences import (
 )
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator, Mapping, Sequence
+    from collections.abc import Mapping, Sequence
 
     from studio_planner.craft.pieces import Piece
     from studio_planner.craft.timing import Leg
@@ -135,23 +135,20 @@ def _gain(view: DeskView, film: Ribbon, target: float) -> list[Sentence]:
     celsius = view.timing.history(legs[-1][0]).celsius_at(start) if legs else None
     if celsius is None or celsius >= target:
         return []
-    before = _clocks(view, film, legs)
     warm = StageClock(law, _warmed(view, celsius, target), Edge.LATE)
-    second = reached_through([*before, (warm, start)])
-    if second is None:
-        return []
+    second = reached_through([*_clocks(view, film, legs), (warm, start)])
     text = "Print-free {now} instead of {then}, if it is warmed from now on."
-    return [said(text, now=Moment(datetime.fromtimestamp(second, UTC)), then=Moment(then))]
+    found = () if second is None else (datetime.fromtimestamp(second, UTC),)
+    return [said(text, now=Moment(now), then=Moment(then)) for now in found]
 
 
 def _clocks(
     view: DeskView, film: Ribbon, legs: Sequence[Leg]
-) -> Iterator[tuple[StageClock, float]]:
+) -> list[tuple[StageClock, float]]:
     """The clock of print-free, at the late edge, wherever the film was, each from when on."""
-    for place, since in legs:
-        clock = view.timing.clock(film.product, place, Stage.PRINT_FREE, Edge.LATE)
-        if clock is not None:
-            yield clock, since.timestamp()
+    clock_in, late = view.timing.clock, Edge.LATE
+    found = ((clock_in(film.product, p, Stage.PRINT_FREE, late), since) for p, since in legs)
+    return [(clock, since.timestamp()) for clock, since in found if clock is not None]
 
 
 def _warmed(view: DeskView, celsius: float, target: float) -> History:

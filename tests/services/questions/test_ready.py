@@ -183,6 +183,14 @@ def test_what_warming_gains_counts_from_where_the_piece_was_until_now() -> None:
     assert at_once == _warmed(_carried(shelf, box, spot="W1")) < soon
 
 
+def test_what_lies_as_warm_as_that_already_gains_nothing() -> None:
+    # It could be handled on Tuesday at 13:42 at the latest, and was carried later.
+    studio = _carried(steady_room(), _box(44.0), (at(0, "14:00"), "W1"))
+    answer = warming.QUESTION.asked(DeskView(studio, at(0, "15:00")), {"piece": "k"})
+    assert answer.sign is Sign.CARE
+    assert "if it is warmed" not in " ".join(lines(answer))
+
+
 def test_timber_is_not_warmed_above_45_degrees() -> None:
     answer = warming.QUESTION.asked(steady(now=at(0, "14:00")), {"piece": "k", "celsius": 48.0})
     assert verdict(answer) == "No: not above 45 °C for this piece."
