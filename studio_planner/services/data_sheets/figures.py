@@ -16,7 +16,7 @@ from studio_planner.services.data_sheets.heads import name_apart
 from studio_planner.services.data_sheets.lines import read_lines
 from studio_planner.services.data_sheets.ratios import ratio_apart
 from studio_planner.services.data_sheets.tables import read_table
-from studio_planner.services.data_sheets.times import PrintedTime, time_words
+from studio_planner.services.data_sheets.times import PrintedTime, time_words, without_fractions
 from studio_planner.storage.data_sheet import COLUMNS, read_data_sheet
 
 if TYPE_CHECKING:
@@ -51,7 +51,8 @@ def read_figures(text: str, celsius: float | None = None) -> ReadSheet:
     >>> [(point.stage.value, point.from_hours, point.to_hours) for point in found.points]
     [('recoat_opens', 4.0, 6.0), ('recoat_closes', 24.0, None)]
     """
-    lines = text[:MOST_LETTERS].replace("\r\n", "\n").replace("\r", "\n").split("\n")
+    text = without_fractions(text[:MOST_LETTERS])
+    lines = text.replace("\r\n", "\n").replace("\r", "\n").split("\n")
     lines, ratio = ratio_apart(lines)
     lines, name = (lines, "") if _is_our_table(lines) else name_apart(lines)
     findings, unread = _read(lines, celsius)

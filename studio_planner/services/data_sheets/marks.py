@@ -106,9 +106,7 @@ def stretches_in(line: str, taken: Iterable[Mark]) -> list[Stretch]:
     for mark in taken:
         blank = blank[: mark.begin] + " " * (mark.end - mark.begin) + blank[mark.end :]
     return [
-        _stretch(match, blank)
-        for match in FOUND.finditer(blank)
-        if HAS_UNIT.search(match[0]) or ":" in match[0]
+        _stretch(match, blank) for match in FOUND.finditer(blank) if HAS_UNIT.search(match[0])
     ]
 
 

@@ -18,6 +18,9 @@ if TYPE_CHECKING:
     from collections.abc import Sequence
 
 _NUMBER = r"(?<![\d.,])(\d+(?:[.,]\d+)?)"
+_FIRST = rf"(?<!/){_NUMBER}"
+"""Not the lower half of a fraction."""
+
 _OF_A = r"(?:a|resin|base|harz|stammkomponente)"
 _OF_B = r"(?:b|hardener|curing agent|härter)"
 _PART = r"(?:(?:parts?|components?|comp\.?|komponenten?|komp\.?|teile?)\s*)"
@@ -28,17 +31,17 @@ _PARTS = (
 _TO = r"\s*(?:,|:|/|\+|to|zu|auf|with|mit|and|und)\s*"
 _PAIRS = (
     # 2 parts A : 1 part B
-    rf"{_NUMBER}{_PARTS}{_PART}?{_OF_A}\b\)?{_TO}{_NUMBER}{_PARTS}{_PART}?{_OF_B}\b\)?",
+    rf"{_FIRST}{_PARTS}{_PART}?{_OF_A}\b\)?{_TO}{_NUMBER}{_PARTS}{_PART}?{_OF_B}\b\)?",
     # A : B = 100 : 45, also the other way round
     (
         rf"\b{_PART}?(?P<first>{_OF_A}|{_OF_B})\s*(?::|/|to|zu)\s*"
         rf"{_PART}?(?:{_OF_A}|{_OF_B})\b"
-        rf"[^\d.;]{{0,30}}{_NUMBER}\s*(?::|/|to\b|zu\b)\s*{_NUMBER}"
+        rf"[^\d.;]{{0,30}}{_FIRST}\s*(?::|/|to\b|zu\b)\s*{_NUMBER}"
     ),
     # A 100, B 45
-    rf"\b{_PART}?{_OF_A}\s*[:=]?\s*{_NUMBER}{_PARTS}(?:{_TO})?{_PART}?{_OF_B}\s*[:=]?\s*{_NUMBER}",
+    rf"\b{_PART}?{_OF_A}\s*[:=]?\s*{_FIRST}{_PARTS}(?:{_TO})?{_PART}?{_OF_B}\s*[:=]?\s*{_NUMBER}",
     # mix ratio 100:45, and 100:45 by weight
-    rf"{_NUMBER}\s*(?::|\bto\b|\bzu\b)\s*{_NUMBER}",
+    rf"{_FIRST}\s*(?::|\bto\b|\bzu\b)\s*{_NUMBER}",
 )
 _END = r"(?![\d:]|[.,]\d|\s*(?:°|h\b|min|days?\b|tage?\b))(?:\s*(?:parts?|teile?)\b)?"
 _ANY_PAIR = tuple(re.compile(pair + _END, re.IGNORECASE) for pair in _PAIRS)

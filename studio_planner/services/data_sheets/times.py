@@ -17,11 +17,26 @@ _UNITS = {
     "wk": (r"weeks?|wks?\.?|wochen?", 168.0),
 }
 _UNIT = "|".join(f"(?:{pattern})" for pattern, _ in _UNITS.values())
+_NEXT_UNIT = {"wk": "d", "d": "h", "h": "min"}
+"""What may follow a unit in one time: 1 day 12 h, 1 h 30 min."""
+
+_QUARTERS = {"1/2": ".5", "1/4": ".25", "3/4": ".75", "½": ".5", "¼": ".25", "¾": ".75"}
+_SIGNS = "¼-¾⅐-⅞"
+_INSIDE = r"[.,:/⁄]"  # noqa: RUF001 - a fraction slash is what sheets are set with
+_NUMBER_LIKE = rf"(?:\d+(?:{_INSIDE}\d+)*(?:\s+\d+[/⁄]\d+|\s*[{_SIGNS}]+)?|[{_SIGNS}]+)"  # noqa: RUF001 - likewise
+"""A number with all that is written with it, whether it can be read or not."""
+
+_NOT_INSIDE = rf"(?<![\d{_SIGNS}])(?<!\d{_INSIDE})(?<!\d[^\W\d])"
+_ENDS = rf"(?![\d{_SIGNS}])(?!{_INSIDE}\d)"
 _TO = r"\s*(?:-|–|—|−|\bto\b|\bbis\b|\.\.\.?|…)\s*"  # noqa: RUF001 - dashes as sheets print them
 _CLOCK = re.compile(r"(\d{1,3}):([0-5]\d)\s*(?:h(?:ou)?rs?\.?|h\.?)", re.IGNORECASE)
-_SPAN = re.compile(
-    rf"({_NUMBER})\s*({_UNIT})?(?:\s*({_NUMBER})\s*(?:min(?:ute)?s?\.?))?"
-    rf"(?:{_TO}({_NUMBER})\s*({_UNIT})?(?:\s*({_NUMBER})\s*(?:min(?:ute)?s?\.?))?)?",
+_ALONE = r"(?<!\d\s)(?<!\d\s\s)"
+"""No number before it that it may belong to: over two blanks nobody can say."""
+
+_FRACTION = re.compile(
+    rf"{_NOT_INSIDE}(?:(?P<whole>\d+)[ \N{{NO-BREAK SPACE}}]?(?P<sign>[½¼¾])"
+    rf"|(?P<more>\d+)[ \N{{NO-BREAK SPACE}}](?P<with>1/2|1/4|3/4)|{_ALONE}(?P<alone>[½¼¾])"
+    rf"|{_ALONE}(?P<timed>1/2|1/4|3/4)(?=\s*(?:{_UNIT})(?!\w)|{_TO}[\d½¼¾])){_ENDS}",
     re.IGNORECASE,
 )
 _ABOUT = re.compile(
@@ -34,15 +49,26 @@ _IN_DAYS_FROM_HOURS = 72.0
 _IN_MINUTES_BELOW_HOURS = 2.0
 """Times that are whole days or minutes are said so from and below these (our choice)."""
 
+
+def _one_time(number: str) -> str:
+    """The pattern of one time with or without a unit, such as 4, 4 h, 1 h 30 min."""
+    parted = "|".join(
+        rf"(?:{_UNITS[unit][0]})\s*(?:(?:and|und)\s+)?{number}\s*(?:{_UNITS[after][0]})"
+        for unit, after in _NEXT_UNIT.items()
+    )
+    return rf"{number}(?:\s*(?:{parted}|{_UNIT}))?(?!\w)"
+
+
+_SPAN = re.compile(rf"({_one_time(_NUMBER)})(?:{_TO}({_one_time(_NUMBER)}))?", re.IGNORECASE)
+_PART = re.compile(rf"({_NUMBER})\s*({_UNIT})?", re.IGNORECASE)
+
 FOUND = re.compile(
-    rf"(?:\d{{1,3}}:[0-5]\d\s*h(?:ou)?rs?\.?(?!\w))|{_NUMBER}\s*(?:{_UNIT})?(?!\w)"
-    rf"(?:\s*{_NUMBER}\s*min(?:ute)?s?\.?(?!\w))?(?:{_TO}{_NUMBER}\s*(?:{_UNIT})?(?!\w)"
-    rf"(?:\s*{_NUMBER}\s*min(?:ute)?s?\.?(?!\w))?)?",
+    rf"{_NOT_INSIDE}{_one_time(_NUMBER_LIKE)}(?:{_TO}{_one_time(_NUMBER_LIKE)})?",
     re.IGNORECASE,
 )
 """What may be a time inside a line; only with a unit in it is it one."""
 
-HAS_UNIT = re.compile(rf"\d\s*(?:{_UNIT})(?!\w)", re.IGNORECASE)
+HAS_UNIT = re.compile(rf"[\d{_SIGNS}]\s*(?:{_UNIT})(?!\w)", re.IGNORECASE)
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,7 +82,8 @@ class PrintedTime:
 def printed_time(text: str, unit: str = "h") -> PrintedTime:
     """Read one printed time; a number alone is in `unit` (min, h, d or wk).
 
-    Decimal comma and point are both understood. ValueError in a sentence for everything else.
+    Decimal comma and point, halves and quarters are understood. ValueError in a sentence for
+    everything else.
 
     Examples
     --------
@@ -65,7 +92,7 @@ def printed_time(text: str, unit: str = "h") -> PrintedTime:
     >>> printed_time("1,5 h").from_hours, printed_time("7 days").from_hours
     (1.5, 168.0)
     """
-    bare = _ABOUT.sub("", text.strip())
+    bare = _ABOUT.sub("", without_fractions(text.strip()))
     if _ONE_SIDED.search(bare):
         raise _refused(
             translate(
@@ -88,10 +115,10 @@ def printed_time(text: str, unit: str = "h") -> PrintedTime:
 
 
 def _time_of(match: re.Match[str], text: str, unit: str) -> PrintedTime:
-    first, first_unit, first_minutes, last, last_unit, last_minutes = match.groups()
-    behind = _unit_named(last_unit) or (unit if last is not None else None)
-    start = _hours(first, _unit_named(first_unit) or behind or unit, first_minutes)
-    end = None if last is None else _hours(last, behind or unit, last_minutes)
+    first, last = match.groups()
+    behind = unit if last is None else _unit_named(_PART.findall(last)[0][1]) or unit
+    start = _hours(first, behind)
+    end = None if last is None else _hours(last, behind)
     longest = start if end is None else end
     if start > longest:
         raise _refused(
@@ -113,14 +140,34 @@ def _refused(words: str, text: str) -> ValueError:
     return ValueError(words.format(text=quoted(text)))
 
 
-def _hours(number: str, unit: str, minutes: str | None) -> float:
-    whole = float(number.replace(",", ".")) * _UNITS[unit][1]
-    return whole if minutes is None else whole + float(minutes.replace(",", ".")) / 60
+def _hours(text: str, unit: str) -> float:
+    """The hours of one time; a number alone is in `unit`."""
+    return sum(
+        float(number.replace(",", ".")) * _UNITS[_unit_named(named) or unit][1]
+        for number, named in _PART.findall(text)
+    )
 
 
-def _unit_named(text: str | None) -> str | None:
-    if not text:
-        return None
+def without_fractions(text: str) -> str:
+    """Write halves and quarters as decimals: 3 1/2 h and 3½ h as 3.5 h.
+
+    A fraction alone may be a ratio or two ends, such as 1/2; it is one before a unit of time.
+
+    Examples
+    --------
+    >>> without_fractions("1/2 h, 3 1/4 h, 4½ h, A/B 1/2")
+    '0.5 h, 3.25 h, 4.5 h, A/B 1/2'
+    """
+    return _FRACTION.sub(_decimal, text)
+
+
+def _decimal(match: re.Match[str]) -> str:
+    whole = match["whole"] or match["more"] or "0"
+    part = match["sign"] or match["with"] or match["alone"] or match["timed"]
+    return f"{whole}{_QUARTERS[part]}"
+
+
+def _unit_named(text: str) -> str | None:
     matches = (k for k, (p, _) in _UNITS.items() if re.fullmatch(p, text, re.IGNORECASE))
     return next(matches, None)
 

@@ -24,7 +24,8 @@ from studio_planner.services.data_sheets.times import (
 
 SHEET_BITS = (
     "recoat", "window", "tack free", "cup life", "A:B = 2:1", "100:45", "by weight", "4-6 h",
-    "30", "min", "°C", "20 °C", "68 °F", "(100 g)", "-", ":", ".", ";", ",", "\t", "|", "\n",
+    "30", "3 1/2 h", "½", "/",
+    "min", "°C", "20 °C", "68 °F", "(100 g)", "-", ":", ".", ";", ",", "\t", "|", "\n",
 )  # fmt: skip
 
 PUBLISHED = Path(__file__).resolve().parents[3] / "resources" / "published" / "cure_times.csv"
@@ -55,6 +56,21 @@ def figures(text: str, celsius: float | None = None) -> list[tuple[object, ...]]
         ("36 h - 3 d", 36, 72),
         ("approx. 4 hours", 4, None),
         ("1 week", 168, None),
+        ("3 1/2 h", 3.5, None),
+        ("3\N{NO-BREAK SPACE}1/2 h", 3.5, None),
+        ("3½ h", 3.5, None),
+        ("3 ½ h", 3.5, None),
+        ("3/4 h", 0.75, None),
+        ("¼ h", 0.25, None),
+        ("1/2 - 3/4 h", 0.5, 0.75),
+        ("3 1/2 to 4 1/4 hours", 3.5, 4.25),
+        ("½ day", 12, None),
+        ("1 day 12 h", 36, None),
+        ("1 Tag und 12 Stunden", 36, None),
+        ("1 week 1 day", 192, None),
+        ("1h30min", 1.5, None),
+        ("1 h 30′", 1.5, None),  # noqa: RUF001 - a prime as it is printed
+        ("1 day 12 h to 2 days", 36, 48),
     ],
 )
 def test_a_time_is_read_as_sheets_print_it(text: str, start: float, end: float | None) -> None:
@@ -71,6 +87,13 @@ def test_a_time_is_read_as_sheets_print_it(text: str, start: float, end: float |
         ("6-4 h", "short end first"),
         ("1,000 h", "two ways"),
         ("9000 d", "longer than any cure"),
+        ("1/3 h", "is not a time"),
+        ("3⅓ h", "is not a time"),
+        ("4/24 h", "is not a time"),
+        ("3-1/2 h", "short end first"),
+        ("40 20 min", "is not a time"),
+        ("30 min 15 min", "is not a time"),
+        ("1 h 30 s", "is not a time"),
     ],
 )
 def test_what_is_no_time_is_refused_in_a_sentence(text: str, words: str) -> None:
@@ -165,6 +188,71 @@ def test_a_recoat_window_in_a_line_opens_and_closes() -> None:
 
 def test_a_range_beside_recoat_alone_is_when_it_opens() -> None:
     assert figures("Recoat time 4-6 h at 20 °C") == [(Stage.RECOAT_OPENS, 20, 4, 6, None)]
+
+
+@pytest.mark.parametrize(
+    ("line", "start", "end"),
+    [
+        ("Recoat: 3 1/2 h at 20 °C", 3.5, None),
+        ("Recoat 1 1/2 h at 20 °C", 1.5, None),
+        ("Recoat 4 1/2 hours at 20 °C", 4.5, None),
+        ("Recoat 4½ hours at 20 °C", 4.5, None),
+        ("Recoat 1/2 h at 20 °C", 0.5, None),
+        ("Recoat ½ h at 20 °C", 0.5, None),
+        ("Recoat 1:30 h at 20 °C", 1.5, None),
+        ("Recoat 1h30min at 20 °C", 1.5, None),
+        ("Recoat 1 day 12 h at 20 °C", 36, None),
+        ("Recoat at 20 °C/4 h", 4, None),
+    ],
+)
+def test_a_time_in_a_line_is_read_from_its_first_figure(
+    line: str, start: float, end: float | None
+) -> None:
+    assert figures(line) == [(Stage.RECOAT_OPENS, 20, start, end, None)]
+
+
+@pytest.mark.parametrize("line", ["Recoat window: 3 1/2 h to 24 h", "Recoat 3½ h/1 day"])
+def test_a_window_that_opens_in_halves_of_an_hour_is_read(line: str) -> None:
+    assert figures(line, 20) == [
+        (Stage.RECOAT_OPENS, 20, 3.5, None, None),
+        (Stage.RECOAT_CLOSES, 20, 24, None, None),
+    ]
+
+
+@pytest.mark.parametrize(
+    "time",
+    [
+        "4/24 h",
+        "3 1/3 h",
+        "3⅓ h",
+        "3⁄2 h",  # noqa: RUF001 - a fraction slash
+        "1.2.3 h",
+        "3  1/2 h",
+        "3  ½ h",
+        "20:90 h",
+    ],
+)
+def test_no_time_is_read_from_the_middle_of_what_is_not_understood(time: str) -> None:
+    sheet = read_figures(f"Recoat {time} to 30 h at 20 °C")
+    assert not sheet.points
+    assert "is not a time" in sheet.unread[0].reason
+
+
+@pytest.mark.parametrize("time", ["4h30", "24h7d"])
+def test_a_time_that_goes_on_without_a_known_unit_is_none(time: str) -> None:
+    sheet = read_figures(f"Tack free {time} at 20 °C")
+    assert not sheet.points
+    assert "no time with a unit" in sheet.unread[0].reason
+
+
+def test_halves_are_read_in_a_table_too() -> None:
+    text = "Stage\t20 °C\nTack free (h)\t3 1/2\nRecoat window\t4 1/2 h / 24 h\nSandable\t½ d"
+    assert figures(text) == [
+        (Stage.TACK_FREE, 20, 3.5, None, None),
+        (Stage.RECOAT_OPENS, 20, 4.5, None, None),
+        (Stage.RECOAT_CLOSES, 20, 24, None, None),
+        (Stage.SANDABLE, 20, 12, None, None),
+    ]
 
 
 def test_a_temperature_on_a_line_of_its_own_holds_below() -> None:
@@ -357,6 +445,8 @@ RATIOS = {
     "Mixing ratio A/B 100/38 pbw": (100, 38, "weight"),
     "Mix ratio 2:1 by volume, 100:44 by weight": (100, 44, "weight"),
     "1:1 v/v": (1, 1, "volume"),
+    "Mix ratio 2 1/2 : 1 by volume": (2.5, 1, "volume"),
+    "Mix ratio A/B 1/2 by weight": (1, 2, "weight"),
 }
 
 
@@ -382,6 +472,10 @@ def test_a_ratio_by_weight_is_taken_before_one_by_volume_and_another_one_is_list
     assert sheet.ratio is not None
     assert (sheet.ratio.a, sheet.ratio.b, sheet.ratio.by.value) == (100, 44, "weight")
     assert [one.number for one in sheet.unread] == [3]
+
+
+def test_half_a_fraction_is_no_part_of_a_ratio() -> None:
+    assert read_figures("Mix ratio 1/2 : 1 by weight").ratio is None
 
 
 def test_a_ratio_beside_a_stage_leaves_the_stage() -> None:
