@@ -92,9 +92,15 @@ def _whole_texts(node: ast.expr) -> Iterator[str]:
 
 
 def release(texts: Path, made: Path) -> str:
-    """Make what the program reads; give what Qt says of it."""
-    program = [tool("lrelease"), str(texts), "-qm", str(made)]
-    return subprocess.run(program, check=True, capture_output=True, text=True).stdout
+    """Make what the program reads; give what Qt says of it.
+
+    A program that runs reads the old one to its end: a map of a file that shrinks ends it.
+    """
+    beside = made.with_name(f"{made.name}.new")
+    program = [tool("lrelease"), str(texts), "-qm", str(beside)]
+    said = subprocess.run(program, check=True, capture_output=True, text=True).stdout
+    beside.replace(made)
+    return said
 
 
 def main() -> int:
