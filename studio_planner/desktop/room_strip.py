@@ -83,8 +83,8 @@ class RoomStrip(QWidget):
         if not samples or self._canvas.view is None:
             return translate("room", "Nothing is known about the room.")
         units = self._canvas.view.studio.units
-        low = words.degrees(min(s.celsius for s in samples), units)
-        high = words.degrees(max(s.celsius for s in samples), units)
+        low = words.degrees(min(s.celsius for s in samples), units, decimals=0)
+        high = words.degrees(max(s.celsius for s in samples), units, decimals=0)
         margins = [s.margin for s in samples if s.margin is not None]
         if not margins:
             said = translate("room", "{low} to {high}; the dew-point margin is unknown.")
@@ -198,7 +198,9 @@ class RoomStrip(QWidget):
             return
         warm = self._warmth_axis(samples)
         for celsius in (warm.low, warm.high):
-            self._tick(painter, warm.y(celsius), words.degrees(celsius, units), "quiet")
+            self._tick(
+                painter, warm.y(celsius), words.degrees(celsius, units, decimals=0), "quiet"
+            )
         top = ROOM_HEIGHT * _SPLIT + 8.0
         if all(s.margin is None for s in samples):
             self._caption(painter, top, translate("room", "dew-point margin unknown"), "quiet")

@@ -15,7 +15,7 @@ from studio_planner.craft.settings import ClockForm, MassUnit
 from studio_planner.craft.shapes import Round
 from studio_planner.craft.tongue import figure
 from studio_planner.desktop import tongue
-from studio_planner.desktop.quantities import Quantity, scale_of, shown_number
+from studio_planner.desktop.quantities import Quantity, number_words, scale_of, shown_number
 from studio_planner.desktop.tongue import marked, translate
 from studio_planner.science.stages import Stage
 
@@ -158,10 +158,16 @@ def until_words(when: datetime, now: datetime) -> str:
     return translate("words", "in {time}").format(time=length_of_time(ahead))
 
 
-def degrees(celsius: float, units: Units, *, decimals: int = 0) -> str:
-    """A temperature in the studio's unit."""
+def degrees(celsius: float, units: Units, *, decimals: int | None = None) -> str:
+    """A temperature in the studio's unit.
+
+    Without `decimals` it is as somebody typed it: to a tenth where it is no whole degree.
+    """
     scale = scale_of(Quantity.TEMPERATURE, units)
-    return figure(f"{scale.shown(celsius):.{decimals}f} {scale.unit}")
+    shown = scale.shown(celsius)
+    if decimals is None:
+        return f"{number_words(round(shown, 1))} {scale.unit}"
+    return figure(f"{shown:.{decimals}f} {scale.unit}")
 
 
 def degree_step(celsius: float, units: Units, *, decimals: int = 0) -> str:

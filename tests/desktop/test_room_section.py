@@ -58,6 +58,8 @@ def test_a_warm_box_is_added_named_warmed_and_undone(
     added = studio_of(desk).places[-1]
     assert (added.name, added.kind) == ("Drying cupboard", PlaceKind.WARM_BOX)
     assert [point.celsius for point in added.pattern] == [31.5]
+    line = section.places.list.item(section.places.list.count() - 1).text()
+    assert "31.5 °C" in line
     type_into(section.form.warmth, "95")
     assert "80" in section.form.warmth.wrong
     type_into(section.form.warmth, "31,5")

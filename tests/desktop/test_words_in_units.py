@@ -21,6 +21,8 @@ from studio_planner.craft.settings import (
 )
 from studio_planner.desktop import words
 from studio_planner.desktop.quantities import Quantity, scale_of, shown_number
+from studio_planner.desktop.timeline_work.voice import DeskVoice
+from studio_planner.services.questions.sentences import Degrees
 from tests.desktop import scenes
 
 REGISTRY: pint.UnitRegistry[float] = pint.UnitRegistry()
@@ -63,6 +65,18 @@ def test_degrees_and_steps_of_degrees_are_those_of_a_reference(value: float) -> 
     assert scale_of(Quantity.DEGREES, FAHRENHEIT).shown(value) == pytest.approx(step, abs=1e-9)
 
 
+@given(tenths=st.integers(-400, 1500), fahrenheit=st.booleans())
+def test_a_temperature_is_said_as_it_was_typed(tenths: int, *, fahrenheit: bool) -> None:
+    units, unit = (FAHRENHEIT, "°F") if fahrenheit else (Units(), "°C")
+    kept = scale_of(Quantity.TEMPERATURE, units).inside(tenths / 10)
+    typed = str(tenths // 10) if tenths % 10 == 0 else f"{tenths / 10:.1f}"
+    assert words.degrees(kept, units) == f"{typed} {unit}"
+
+
+def test_so_it_is_in_an_answer_that_tells_what_to_do() -> None:
+    assert Degrees(21.5).words(DeskVoice(scenes.planned())) == "21.5 °C"
+
+
 def test_sizes_films_masses_and_volumes_are_written_in_the_studios_units() -> None:
     metric, centimetres = Units(), Units(length=LengthUnit.CENTIMETRE)
     american = Units(
@@ -87,6 +101,7 @@ def test_sizes_films_masses_and_volumes_are_written_in_the_studios_units() -> No
     )
     assert words.area(800, american) == "124 in²"
     assert words.degrees(25, FAHRENHEIT) == "77 °F"
+    assert words.degrees(25.4, FAHRENHEIT, decimals=0) == "78 °F"
     assert words.degree_step(3, FAHRENHEIT, decimals=1) == "5.4 °F"
 
 

@@ -73,7 +73,7 @@ class CupPlot(QWidget):
             "At {degrees} a cup of {mass} stays usable for {life} at least; be out of it "
             "after {out}.",
         ).format(
-            degrees=words.degrees(self._celsius, self._units),
+            degrees=words.degrees(self._celsius, self._units, decimals=0),
             mass=short_mass(near.grams, self._units),
             life=words.length_of_time(near.early),
             out=words.length_of_time(near.early * SHARE_TO_USE),

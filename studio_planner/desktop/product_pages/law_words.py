@@ -84,7 +84,9 @@ def short_mass(grams: float, units: Units) -> str:
 def law_sentence(product: Product, stage: Stage, celsius: float, units: Units) -> str:
     """What the law of a stage says at a temperature; both ends of the window for either."""
     times = times_at(product, celsius)
-    at = translate("products", "At {degrees}").format(degrees=words.degrees(celsius, units))
+    at = translate("products", "At {degrees}").format(
+        degrees=words.degrees(celsius, units, decimals=0)
+    )
     shown = [s for s in (Stage.RECOAT_OPENS, Stage.RECOAT_CLOSES) if s in times]
     stages = shown if stage in _WINDOW else [stage]
     said = ", ".join(_said(times[one], units) for one in stages if one in times)
@@ -137,7 +139,7 @@ def _unsure(product: Product, stage: Stage, units: Units) -> str:
 def reader_words(point: LawPoint, units: Units) -> str:
     """The three times under the reader of a plot."""
     return translate("products", "{degrees}: {early} to {late}, likely {likely}").format(
-        degrees=words.degrees(point.celsius, units),
+        degrees=words.degrees(point.celsius, units, decimals=0),
         early=words.length_of_time(point.early),
         late=words.length_of_time(point.late),
         likely=words.length_of_time(point.likely),
