@@ -80,6 +80,7 @@ class DeskWindow(LateParts):
         self.others = OtherWindows(self, data_folder, self)
         self.pages = PageStack(self, self.title_bar.page_bar, self)
         self.page_of = self.pages.page
+        self.pages.currentChanged.connect(lambda _index: self.notice.pass_by())
         self._lay_out()
         self.files = DeskFiles(self, zone, self)
         self.open_soon, self.open_path = self.files.open_soon, self.files.open_path

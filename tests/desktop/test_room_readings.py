@@ -127,7 +127,7 @@ def test_times_without_a_zone_can_be_utc(
     assert room_of(desk).readings[0].when == datetime(2026, 12, 1, tzinfo=UTC)
 
 
-def test_a_wrong_file_says_what_it_is_and_nothing_is_lost(
+def test_a_wrong_file_takes_the_place_of_the_one_before_and_says_what_it_is(
     qtbot: QtBot, desk: DeskWindow, section: RoomSection, tmp_path: Path
 ) -> None:
     before = studio_of(desk)
@@ -136,7 +136,7 @@ def test_a_wrong_file_says_what_it_is_and_nothing_is_lost(
     drop(section, log_at(tmp_path / "shed.csv", "time,temperature_c"))
     qtbot.waitUntil(lambda: section.readings.preview.look is not None)
     drop(section, picture)
-    assert section.readings.preview.isVisibleTo(section)
+    assert section.readings.preview.isHidden()
     assert "board.csv is a picture" in section.readings.progress.text()
     assert "What is wanted here" in section.readings.progress.text()
     assert studio_of(desk) == before

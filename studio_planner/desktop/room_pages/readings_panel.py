@@ -179,15 +179,15 @@ class ReadingsPanel(QWidget):
             self.open_log(path)
 
     def open_log(self, path: Path) -> None:
-        """Look at a file that the maker dropped or chose."""
+        """Look at a file that the maker dropped or chose; the one before is let go."""
         if self._place is None:
             return
+        self._let_go()
         try:
             file = log_file(path)
         except StudioError as error:
-            self._failed(str(error))  # what was dropped before stays to be taken
+            self._failed(str(error))
             return
-        self._let_go()
         self._file, self._path = file, path
         self._about = self._place.key
         self.preview.begin()
