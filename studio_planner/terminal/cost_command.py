@@ -22,13 +22,14 @@ from studio_planner.services.costs.cost_words import (
 from studio_planner.services.costs.extras import rush_extra
 from studio_planner.services.costs.order_cost import order_cost, price_for
 from studio_planner.services.costs.piece_cost import piece_cost
+from studio_planner.services.naming import all_named, find_named, find_piece
 from studio_planner.services.studio_files import read_studio
 from studio_planner.terminal.bad_input import BadInput
 from studio_planner.terminal.writing import say, say_json, say_table, say_wrapped
 
 if TYPE_CHECKING:
     import argparse
-    from collections.abc import Iterable, Sequence
+    from collections.abc import Sequence
 
     from studio_planner.craft.orders import Order
     from studio_planner.craft.pieces import Piece
@@ -50,27 +51,17 @@ def cost(arguments: argparse.Namespace, around: Surroundings) -> int:
     del around
     studio = read_studio(Path(arguments.file))
     wanted = arguments.name.strip()
-    order = _key_of(((one.key, one.name) for one in studio.orders), wanted)
-    piece = _key_of(((one.key, one.name) for one in studio.pieces), wanted)
-    if order is not None:
-        found = next(one for one in studio.orders if one.key == order)
-        _tell_order(studio, found, as_json=arguments.json)
-    elif piece is not None:
-        _tell_piece(studio, studio.piece(piece), as_json=arguments.json)
+    if all_named(studio.orders, wanted):
+        order = find_named(studio.orders, wanted, "order")
+        _tell_order(studio, order, as_json=arguments.json)
+    elif all_named(studio.pieces, wanted):
+        _tell_piece(studio, find_piece(studio, wanted), as_json=arguments.json)
     else:
         raise BadInput(
             f"{quoted(wanted)} is no order and no piece of this studio; "
             "promise lists the orders, plan the pieces."
         )
     return 0
-
-
-def _key_of(named: Iterable[tuple[str, str]], wanted: str) -> str | None:
-    """The key of what is called so, by its key or else by its name."""
-    asked, listed = wanted.casefold(), list(named)
-    by_key = [key for key, _ in listed if key.casefold() == asked]
-    by_name = [key for key, name in listed if name.casefold() == asked]
-    return next(iter(by_key or by_name), None)
 
 
 def _tell_order(studio: Studio, order: Order, *, as_json: bool) -> None:

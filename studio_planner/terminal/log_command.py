@@ -59,7 +59,7 @@ def log(arguments: argparse.Namespace, around: Surroundings) -> int:
         try:
             session.apply(change)
         except InvalidEntry as error:
-            raise BadInput(_refused(error)) from None
+            raise BadInput(_refused(error, arguments)) from None
         view = session.view
     finally:
         session.close()
@@ -109,11 +109,15 @@ def _reading_words(studio: Studio, reading: Reading) -> str:
     return f"{shown:.1f} °{studio.units.temperature}{damp}, {when}"
 
 
-def _refused(error: InvalidEntry) -> str:
+def _refused(error: InvalidEntry, arguments: argparse.Namespace) -> str:
     """What is wrong, in the words of the command: its options instead of fields."""
+    broken = error.broken
+    if arguments.end is None and any(rule.field == "start" for rule in broken):
+        # The end follows from the start then: there is one thing to put right.
+        broken = tuple(rule for rule in broken if rule.field != "end")
     told = [
         f"{_OPTIONS[rule.field]}: {rule.sentence}" if rule.field in _OPTIONS else rule.sentence
-        for rule in error.broken
+        for rule in broken
     ]
     return f"{error.noun}: {' '.join(told)}"
 

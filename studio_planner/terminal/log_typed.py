@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from studio_planner.services.naming import find_named
+from studio_planner.services.naming import find_named, find_piece
 from studio_planner.terminal.bad_input import BadInput
 from studio_planner.terminal.reading import past_when_of
 
@@ -59,7 +59,7 @@ class Typed:
 
     def piece(self, text: str) -> Piece:
         """The piece of that key or name."""
-        return find_named(self.studio.pieces, text, "piece")
+        return find_piece(self.studio, text)
 
     def coat(self, piece: Piece, text: str) -> str:
         """The key of a coat by its key, its name, or its place in the stack from 1 on."""

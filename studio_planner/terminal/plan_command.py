@@ -15,7 +15,13 @@ from studio_planner.terminal.bad_input import BadInput
 from studio_planner.terminal.plan_pages import print_plan
 from studio_planner.terminal.plan_rows import plan_json, worth_json
 from studio_planner.terminal.reading import days_later, when_of, whole_number
-from studio_planner.terminal.writing import say_json, say_json_line
+from studio_planner.terminal.writing import (
+    moment_words,
+    say,
+    say_json,
+    say_json_line,
+    say_wrapped,
+)
 
 if TYPE_CHECKING:
     import argparse
@@ -56,11 +62,25 @@ def _plan(arguments: argparse.Namespace, around: Surroundings) -> int:
         file.keep(made.plan)
     if arguments.json:
         found = plan_json(file.studio, made.plan, made.report.warnings)
-        say = say_json_line if arguments.progress else say_json
-        say({**found, "kept": bool(arguments.keep)})
+        written = say_json_line if arguments.progress else say_json
+        written({**found, "kept": bool(arguments.keep)})
     else:
         print_plan(file.studio, made.plan, made.report.warnings)
+        if not arguments.keep and not arguments.reasons:
+            say()
+            say_wrapped(_not_kept(file.studio))
     return 1 if made.plan.unplanned else 0
+
+
+def _not_kept(studio: Studio) -> str:
+    """What a plan that was only looked at does not change."""
+    if studio.plan is None:
+        return "This plan is not kept: weigh, log and sheet know none yet. --keep keeps it."
+    made = moment_words(studio.time_zone, studio.plan.made)
+    return (
+        "This plan is not kept, and its numbers of coats hold in this list alone: weigh, log "
+        f"and sheet still follow the kept plan of {made}. --keep keeps a new one instead."
+    )
 
 
 def _require_sense(arguments: argparse.Namespace) -> None:

@@ -284,6 +284,18 @@ def test_options_may_stand_before_words(
     assert (last["kind"], last["at"][11:16]) == ("turned over", "06:30")
 
 
+def test_a_time_ahead_is_told_of_the_option_that_was_typed_and_no_other(
+    terminal: Terminal, sample: Path
+) -> None:
+    ahead = (terminal.now + timedelta(days=300)).isoformat()
+    answer = terminal("log", sample, "poured", "7", "--at", ahead)
+    assert answer.code == 2
+    assert "--at: " in answer.one_sentence
+    assert "--end" not in answer.one_sentence
+    both = terminal("log", sample, "poured", "7", "--at", ahead, "--end", ahead)
+    assert "--end: " in both.one_sentence
+
+
 def test_an_option_that_is_none_is_told(terminal: Terminal, sample: Path) -> None:
     done = terminal("log", sample, "--when", "06:30", "turned", "Tide tray")
     assert done.code == 2

@@ -2,7 +2,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import replace
-from datetime import datetime
+from datetime import datetime, timedelta
 from typing import TYPE_CHECKING
 
 import pytest
@@ -12,6 +12,7 @@ from studio_planner.craft.plans import Change
 from studio_planner.services.keeping import FileToPlan
 from studio_planner.services.studio_files import create, read_planned, read_studio
 from studio_planner.terminal.plan_commands import _broken_words
+from studio_planner.terminal.writing import moment_words
 from tests.services.small_studios import cut_down, two_trays
 
 if TYPE_CHECKING:
@@ -38,6 +39,20 @@ def test_plan_prints_the_plan_and_changes_nothing(terminal: Terminal, unplanned:
     assert "Tide tray" in answer.out
     assert "All times are Europe/Vienna." in answer.out
     assert unplanned.read_bytes() == before
+
+
+def test_a_plan_that_is_not_kept_says_which_plan_is_followed(
+    terminal: Terminal, unplanned: Path
+) -> None:
+    def told(*words: str) -> str:
+        return " ".join(terminal("plan", unplanned, *words).out.split())
+
+    assert told().endswith("weigh, log and sheet know none yet. --keep keeps it.")
+    assert "not kept" not in told("--keep")
+    made = moment_words(read_studio(unplanned).time_zone, read_planned(unplanned)[1].made)
+    terminal.now += timedelta(hours=1)
+    assert f"still follow the kept plan of {made}. --keep keeps a new one instead." in told()
+    assert "not kept" not in told("--reasons")  # those are numbers of the kept plan
 
 
 def test_plan_keeps_the_plan_only_when_told(terminal: Terminal, unplanned: Path) -> None:

@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 import pytest
+
+from studio_planner.services.studio_files import create, read_studio
 
 if TYPE_CHECKING:
     from pathlib import Path
@@ -108,6 +111,27 @@ def test_a_cost_without_prices_says_what_is_missing(
     found = terminal("cost", unplanned, "tide-tray", "--json").json
     assert found["missing"]
     assert found["missing"][0] in _joined(terminal("cost", unplanned, "tide-tray").out)
+
+
+def test_a_name_of_two_pieces_is_refused_with_what_tells_them_apart(
+    terminal: Terminal, unplanned: Path, tmp_path: Path
+) -> None:
+    studio = read_studio(unplanned)
+    first = studio.pieces[0]
+    twin, loose = replace(first, key="twin"), replace(first, key="loose")
+    order = replace(studio.orders[0], pieces=(first.key, twin.key))
+    path = tmp_path / "twins.studio"
+    create(path, replace(studio, pieces=(*studio.pieces, twin, loose), orders=(order,)))
+    keys = ", ".join(f"{key} (of the order {order.name})" for key in (first.key, twin.key))
+    for words in (("cost",), ("log", "poured"), ("log", "spoiled")):
+        command, *what = words
+        answer = terminal(command, path, *what, first.name.upper())
+        assert answer.code == 2
+        assert answer.one_sentence.endswith(
+            f"There are 3 pieces called “{first.name.upper()}”; use the key of one: "
+            f"{keys}, loose (of no order)."
+        )
+    assert terminal("cost", path, twin.key).code == 0
 
 
 def test_a_cost_of_nothing_that_is_there_is_refused(terminal: Terminal, sample: Path) -> None:
