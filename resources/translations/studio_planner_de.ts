@@ -487,6 +487,10 @@
         <translation>{name} wird geschrieben…</translation>
     </message>
     <message>
+        <source>{name} is not written: nothing that is planned for then or for it lies ahead.</source>
+        <translation>{name} wurde nicht geschrieben: Dafür ist nichts geplant, was noch bevorsteht.</translation>
+    </message>
+    <message>
         <source>{count} event</source>
         <translation>{count} Termin</translation>
     </message>
@@ -505,14 +509,6 @@
     <message>
         <source>Import it into a calendar of its own.</source>
         <translation>Importiere die Datei in einen eigenen Kalender.</translation>
-    </message>
-    <message>
-        <source>{name} holds {events}:</source>
-        <translation>{name} enthält {events}:</translation>
-    </message>
-    <message>
-        <source>nothing that is planned for then or for it lies ahead.</source>
-        <translation>Dafür ist nichts geplant, was noch bevorsteht.</translation>
     </message>
     <message>
         <source>The whole &amp;plan…</source>
@@ -1869,6 +1865,10 @@
     <message>
         <source>ddd d MMM</source>
         <translation>ddd d. MMM</translation>
+    </message>
+    <message>
+        <source>Another one has this name, too. A word more tells the two apart everywhere.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -4174,6 +4174,10 @@
         <translation>Notiz</translation>
     </message>
     <message>
+        <source>This day is past already.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Orders</source>
         <translation>Aufträge</translation>
     </message>
@@ -6234,16 +6238,16 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Wo eine Zeile keine Temperatur nennt</translation>
     </message>
     <message>
-        <source>Take figures</source>
-        <translation>Angaben übernehmen</translation>
-    </message>
-    <message>
         <source>Close</source>
         <translation>Schließen</translation>
     </message>
     <message>
         <source>Call it {name}</source>
         <translation>{name} nennen</translation>
+    </message>
+    <message>
+        <source>Take what was read</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Take {count} figures</source>

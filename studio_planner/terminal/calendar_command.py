@@ -43,19 +43,19 @@ def calendar(arguments: argparse.Namespace, around: Surroundings) -> int:
             raise BadInput(str(error)) from None
 
     made = write_calendar(path, target, now, TerminalVoice, only)
+    if made.says_nothing:
+        why = _why_empty(read_studio(path), arguments, now)
+        raise BadInput(f"{target} is not written. {why}")
     said = counted(made.events, "{count} event", "{count} events")
     gone = f", {made.cancelled} cancelled" if made.cancelled else ""
-    if made.events or made.cancelled:
-        say_wrapped(f"{target}: {said}{gone}. Import it into a calendar of its own.")
-    else:
-        say_wrapped(f"{target}: no event. {_why_empty(read_studio(path), arguments, now)}")
+    say_wrapped(f"{target}: {said}{gone}. Import it into a calendar of its own.")
     if target.suffix.casefold() != ENDING:
         say_wrapped(f"A phone opens it only once its name ends with {ENDING}.")
     return 0
 
 
 def _why_empty(studio: Studio, arguments: argparse.Namespace, now: datetime) -> str:
-    """What could be done to find something in the file."""
+    """What could be done to find something for the file."""
     coats = () if studio.plan is None else studio.plan.coats
     ahead = sorted(coat.start for coat in coats if coat.end >= now and not coat.poured)
     if not ahead:

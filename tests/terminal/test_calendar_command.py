@@ -125,13 +125,28 @@ def test_nothing_counts_as_told_that_was_not_written(
     assert numbers == {"0"}
 
 
-def test_a_week_without_anything_says_when_there_is_something(
+def test_a_week_without_anything_says_when_there_is_something_and_writes_nothing(
     terminal: Terminal, steady: Path, tmp_path: Path
 ) -> None:
-    target = tmp_path / "plan.txt"
-    said = " ".join(terminal("calendar", steady, target, "--week", "2040-11-26").out.split())
-    assert "no event. Nothing is planned in that week; pours are planned from" in said
+    target = tmp_path / "plan.ics"
+    for there in (False, True):
+        assert target.exists() is there
+        before = target.read_bytes() if there else b""
+        answer = terminal("calendar", steady, target, "--week", "2040-11-26")
+        assert answer.code == 2
+        assert answer.one_sentence.startswith(
+            f"{target} is not written. Nothing is planned in that week; pours are planned from"
+        )
+        assert (target.read_bytes() if there else b"") == before
+        terminal("calendar", steady, target)
+
+
+def test_a_name_that_no_phone_knows_is_said(
+    terminal: Terminal, steady: Path, tmp_path: Path
+) -> None:
+    said = " ".join(terminal("calendar", steady, tmp_path / "plan.txt").out.split())
     assert "A phone opens it only once its name ends with .ics." in said
+    assert "ends with" not in terminal("calendar", steady, tmp_path / "plan.ICS").out
 
 
 def test_a_plan_that_is_over_says_what_to_do(
@@ -142,6 +157,9 @@ def test_a_plan_that_is_over_says_what_to_do(
         assert studio.plan is not None
         done = replace(studio.plan, coats=(), steps=(), outcomes=())
         file.write(replace(studio, plan=done), expected_revision=file.revision())
-    said = " ".join(terminal("calendar", steady, tmp_path / "plan.ics").out.split())
-    assert "Nothing of the plan lies ahead; plan FILE --keep plans again." in said
-    assert "ends with" not in said
+    answer = terminal("calendar", steady, tmp_path / "plan.ics")
+    assert answer.code == 2
+    assert answer.one_sentence.endswith(
+        "is not written. Nothing of the plan lies ahead; plan FILE --keep plans again."
+    )
+    assert not (tmp_path / "plan.ics").exists()

@@ -138,6 +138,13 @@ class CalendarFiles(QObject):
         )
 
     def _written(self, target: Path, made: Calendar) -> None:
+        if made.says_nothing:
+            none = translate(
+                "calendar",
+                "{name} is not written: nothing that is planned for then or for it lies ahead.",
+            )
+            self._desk.tell(none.format(name=target.name))
+            return
         events = counted(
             made.events,
             translate("calendar", "{count} event"),
@@ -149,11 +156,6 @@ class CalendarFiles(QObject):
                 "calendar", "{name} holds {events}, and {gone} that were called off."
             )
         into = translate("calendar", "Import it into a calendar of its own.")
-        if not made.events + made.cancelled:
-            said = translate("calendar", "{name} holds {events}:")
-            into = translate(
-                "calendar", "nothing that is planned for then or for it lies ahead."
-            )
         words = said.format(name=target.name, events=events, gone=made.cancelled)
         self._desk.tell(f"{words} {into}")
 

@@ -55,6 +55,11 @@ class Calendar:
     events: int
     cancelled: int
 
+    @property
+    def says_nothing(self) -> bool:
+        """Whether a calendar would learn nothing from it."""
+        return not self.events and not self.cancelled
+
 
 def calendar_of(
     studio: Studio,

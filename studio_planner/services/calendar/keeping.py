@@ -45,7 +45,8 @@ def write_calendar(
 ) -> Calendar:
     """Write the calendar file of the studio at `path`, in place of a calendar that is there.
 
-    What was told is kept only once the file stands. NoKeptPlan without a plan; StudioFileError
+    One that says nothing is not written, and what is there stays. What was told is kept only
+    once the file stands. NoKeptPlan without a plan; StudioFileError
     when either file cannot be read or written, or `target` is no calendar of ours.
     """
     with told_about(target):
@@ -64,6 +65,8 @@ def write_calendar(
             if not any(row.uid == STUDIO_ROW for row in known):
                 known = (*known, studio_row(token_hex(_TOKEN_BYTES), now))
             made = calendar_of(studio, known, now, planned, wanted)
+            if made.says_nothing:
+                return made
             _write(target, made.content)
             changed = {*made.told, *(row for row in known if row.uid == STUDIO_ROW)}
             rows.put(changed - set(rows.rows()))
