@@ -1868,7 +1868,7 @@
     </message>
     <message>
         <source>Another one has this name, too. A word more tells the two apart everywhere.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch etwas heißt so. Ein Wort mehr hält die beiden überall auseinander.</translation>
     </message>
 </context>
 <context>
@@ -4175,7 +4175,7 @@
     </message>
     <message>
         <source>This day is past already.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Tag ist schon vorbei.</translation>
     </message>
     <message>
         <source>Orders</source>
@@ -6247,7 +6247,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>Take what was read</source>
-        <translation type="unfinished"></translation>
+        <translation>Gelesenes übernehmen</translation>
     </message>
     <message>
         <source>Take {count} figures</source>

@@ -416,8 +416,13 @@ def test_a_pasted_ratio_is_shown_and_taken(desk: DeskWindow, page: ProductsPage)
     add(page)
     QTest.mouseClick(page.panel.paste_button, Qt.MouseButton.LeftButton)
     paste = page.panel.paste
+    assert paste.take_button.text() == "Take what was read"
+    paste.text.setPlainText("Mix ratio 100:45 by weight.")
+    assert paste.take_button.isEnabled()
+    assert paste.take_button.text() == "Take what was read"
     paste.text.setPlainText("Mix ratio 100:45 by weight. Sandable 24 h at 20 C.")
     assert "Mix ratio 100 to 45 by weight" in paste.found.text()
+    assert paste.take_button.text() == "Take 1 figure"
     QTest.mouseClick(paste.take_button, Qt.MouseButton.LeftButton)
     ratio = studio_of(desk).products[-1].ratio
     assert ratio is not None

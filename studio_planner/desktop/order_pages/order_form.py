@@ -13,6 +13,7 @@ from studio_planner.desktop import words
 from studio_planner.desktop.forms.days_field import DaysField
 from studio_planner.desktop.forms.fields import ChoiceField, NoteField, NumberField, TextField
 from studio_planner.desktop.forms.form import Form
+from studio_planner.desktop.forms.same_names import same_name_words
 from studio_planner.desktop.forms.time_fields import DateField, TimeField
 from studio_planner.desktop.order_pages.answer_words import gate_word, promise_kind_word
 from studio_planner.desktop.order_pages.order_fields import PiecesField
@@ -24,6 +25,7 @@ from studio_planner.services.editing.orders import free_pieces, order_with, valu
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
+    from datetime import date
 
     from studio_planner.craft.orders import Order
     from studio_planner.craft.studio import Studio
@@ -77,8 +79,8 @@ class OrderForm(QWidget):
         add("contact", ChoiceField(canvas, translate("orders", "Food"), contacts))
         add("note", NoteField(canvas, translate("orders", "Note")))
 
-    def show_order(self, studio: Studio, order: Order) -> None:
-        """Show an order of a studio."""
+    def show_order(self, studio: Studio, order: Order, today: date) -> None:
+        """Show an order of a studio as it is `today` (its own date)."""
         fresh = self._order is None or self._order.key != order.key
         self._order = order
         self._pieces.offer(
@@ -86,6 +88,9 @@ class OrderForm(QWidget):
         )
         self._pieces.show_value(order.pieces)
         self.form.show_values(values_of(order), studio.units, fresh=fresh)
+        self.form.fields["name"].advise(same_name_words(order, studio.orders))
+        past = translate("orders", "This day is past already.")
+        self.form.fields["promised"].advise(past if order.promised < today else "")
         market = order.promise is Promise.MARKET
         self.form.fields["opens"].setVisible(market)
         for name in ("days", "cut_off", "transit_days"):

@@ -141,17 +141,18 @@ class OrdersPage(Page):
         self.orders.choose(key)
 
     def _show_chosen(self) -> None:
-        studio = None if self._view is None else self._view.studio
-        key = self.orders.current_key
+        view, key = self._view, self.orders.current_key
+        studio = None if view is None else view.studio
         found = studio is not None and any(order.key == key for order in studio.orders)
         for part in (self.answer, self.cost, self.form):
             part.setVisible(found)
         self._name.setText(self._head(studio, key))
-        if studio is not None and found:
+        if view is not None and studio is not None and found:
             answer = answer_for(studio, studio.plan, key)
             self.answer.show_answer(studio, answer)
             self.cost.show_order(studio, answer.order)
-            self.form.show_order(studio, answer.order)
+            today = view.now.astimezone(studio.time_zone).date()
+            self.form.show_order(studio, answer.order, today)
 
     def _head(self, studio: Studio | None, key: str) -> str:
         if studio is None:

@@ -10,6 +10,7 @@ from studio_planner.craft.pieces import Material
 from studio_planner.desktop import words
 from studio_planner.desktop.forms.fields import ChoiceField, NoteField, NumberField, TextField
 from studio_planner.desktop.forms.form import Form
+from studio_planner.desktop.forms.same_names import same_name_words
 from studio_planner.desktop.piece_pages.cost_fold import PieceCostFold
 from studio_planner.desktop.piece_pages.footprint_view import FootprintView
 from studio_planner.desktop.piece_pages.kind_words import material_word, outline_word
@@ -149,6 +150,7 @@ class BlankForm(QWidget):
         self.cost.show_piece(studio, piece)
         values = values_of(studio, piece)
         self.form.show_values(values, studio.units, fresh=fresh)
+        self.form.fields["name"].advise(same_name_words(piece, studio.pieces))
         self._offer_sizes(values["outline"])
         length, width = piece.footprint
         self.footprint.show_piece(piece)

@@ -88,7 +88,7 @@ class PastePanel(QWidget):
         self.found = Line(canvas, "", self)
         self.unread = Line(canvas, "", self, font="small", colour="now")
         self.wrong = Line(canvas, "", self, colour="now")
-        self.take_button = verb(translate("products", "Take figures"), self.take, self)
+        self.take_button = verb(_take_words(0), self.take, self)
         self.close_button = verb(translate("products", "Close"), self._close, self)
         self._both = QBoxLayout(QBoxLayout.Direction.LeftToRight, self)
         self._lay_out()
@@ -168,11 +168,7 @@ class PastePanel(QWidget):
         count = len(self.read.points)
         something = count > 0 or self._ratio() is not None or bool(self._name)
         self.take_button.setEnabled(something)
-        self.take_button.setText(
-            translate("products", "Take {count} figures").format(count=count)
-            if count != 1
-            else translate("products", "Take 1 figure")
-        )
+        self.take_button.setText(_take_words(count))
 
     def _found_words(self, points: tuple[SheetPoint, ...], units: Units) -> str:
         ratio = self._ratio()
@@ -283,3 +279,11 @@ def _figure_words(point: SheetPoint, units: Units) -> str:
         time=shown_time(PrintedTime(point.from_hours, point.to_hours)),
         degrees=words.degrees(point.celsius, units),
     )
+
+
+def _take_words(count: int) -> str:
+    if count == 0:  # the ratio, or the name, or nothing yet
+        return translate("products", "Take what was read")
+    if count == 1:
+        return translate("products", "Take 1 figure")
+    return translate("products", "Take {count} figures").format(count=count)

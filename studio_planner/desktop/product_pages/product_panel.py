@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QVBoxLayout, QWidget
 from typing_extensions import override
 
 from studio_planner.desktop import words
+from studio_planner.desktop.forms.same_names import same_name_words
 from studio_planner.desktop.idle_work import IdleWork
 from studio_planner.desktop.product_pages.cup_plot import CupPlot
 from studio_planner.desktop.product_pages.gap_words import gap_sentence
@@ -155,6 +156,8 @@ class ProductPanel(QWidget):
         """
         units = view.studio.units
         self.form.show_product(product, units)
+        name = self.form.form.fields["name"]
+        name.advise(same_name_words(product, view.studio.products))
         self.sheet.show_product(product, units)
         self.paste.show_product(product, units)
         if product.key != self._key:

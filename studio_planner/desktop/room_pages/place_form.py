@@ -12,6 +12,7 @@ from studio_planner.craft.settings import Units
 from studio_planner.desktop.forms.fields import ChoiceField, NumberField, TextField
 from studio_planner.desktop.forms.fold import Fold
 from studio_planner.desktop.forms.form import Form
+from studio_planner.desktop.forms.same_names import same_name_words
 from studio_planner.desktop.quantities import Quantity, number_words, scale_of, shown_number
 from studio_planner.desktop.studio_pages.lines import Line, verb
 from studio_planner.desktop.tongue import translate
@@ -105,6 +106,7 @@ class PlaceForm(QWidget):
         self.warmth.setVisible(steady is not None)
         values = values_of(place) | {_WARMTH: steady}
         self.form.show_values(values, studio.units, fresh=fresh)
+        self.form.fields["name"].advise(same_name_words(place, studio.places))
         self.aid.degrees.set_units(studio.units)
 
     def _enter(self, name: str, values: Mapping[str, Any]) -> None:

@@ -11,6 +11,7 @@ from studio_planner.desktop import words
 from studio_planner.desktop.forms.fields import NumberField, TextField
 from studio_planner.desktop.forms.form import Form
 from studio_planner.desktop.forms.noun_list import NounList
+from studio_planner.desktop.forms.same_names import same_name_words
 from studio_planner.desktop.quantities import Quantity
 from studio_planner.desktop.room_pages.shelf_picture import ShelfPicture
 from studio_planner.desktop.studio_pages.lines import Line
@@ -140,6 +141,7 @@ class ShelfPanel(QWidget):
             fresh = current != self._shown
             self._shown = current
             self.form.show_values(values_of(spot), view.studio.units, fresh=fresh)
+            self.form.fields["name"].advise(same_name_words(spot, view.studio.spots))
             why = why_kept(view.studio, (spot,))
             stays = translate("room", "It cannot be removed: {why}").format(why=why)
             self.kept.say(stays if why else "")

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from studio_planner.desktop.forms.fields import TextField
 from studio_planner.desktop.forms.form import Form
+from studio_planner.desktop.forms.same_names import same_name_words
 from studio_planner.desktop.forms.time_fields import TimeField
 from studio_planner.desktop.studio_pages.absence_rows import AbsenceRows
 from studio_planner.desktop.studio_pages.hours_rows import HoursRows
@@ -106,6 +107,7 @@ class PersonPanel(QWidget):
         units = view.studio.units
         values = {"name": person.name, "wakes": person.wakes, "sleeps": person.sleeps}
         self.form.show_values(values, units, fresh=fresh)
+        self.name.advise(same_name_words(person, view.studio.people))
         self.week.show_week(painted_week(person.work), units, _asleep(person))
         today = view.now.astimezone(view.studio.time_zone).date()
         self.hours.show_person(person, units, today, fresh=fresh)
