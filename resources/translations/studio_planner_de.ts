@@ -10032,6 +10032,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>sie nennt keine Temperatur; darüber angeben, bei welcher ihre Zeiten gelten.</translation>
     </message>
     <message>
+        <source>it can be read two ways; write “Recoat window {time}” if the window opens and closes then, or “Recoat after {time}” if it opens somewhere between.</source>
+        <translation>das lässt sich auf zwei Arten lesen; schreib „Überarbeitungsfenster {time}“, wenn das Fenster dann auf- und zugeht, oder „Überarbeitbar ab {time}“, wenn es irgendwo dazwischen aufgeht.</translation>
+    </message>
+    <message>
         <source>it names no stage that is known here.</source>
         <translation>sie nennt keine hier bekannte Stufe.</translation>
     </message>

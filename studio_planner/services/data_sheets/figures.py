@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import InvalidEntry, StudioFileError
 from studio_planner.craft.tongue import translate
-from studio_planner.services.data_sheets.findings import Finding, Unread
+from studio_planner.services.data_sheets.findings import Finding, Unread, not_clear
 from studio_planner.services.data_sheets.heads import name_apart
 from studio_planner.services.data_sheets.lines import read_lines
 from studio_planner.services.data_sheets.ratios import ratio_apart
@@ -59,6 +59,10 @@ def read_figures(text: str, celsius: float | None = None) -> ReadSheet:
     points: dict[tuple[Stage, float, float | None], SheetPoint] = {}
     left = [*unread]
     for finding in findings:
+        either = not_clear(finding, findings)
+        if either:
+            left.append(finding.refused(either))
+            continue
         try:
             point = finding.point()
         except InvalidEntry as error:

@@ -6,9 +6,9 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.products import SheetPoint
-from studio_planner.craft.tongue import marked
+from studio_planner.craft.tongue import marked, translate
 from studio_planner.science.stages import Stage
-from studio_planner.services.data_sheets.times import PrintedTime
+from studio_planner.services.data_sheets.times import PrintedTime, shown_time
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -31,7 +31,10 @@ class Unread:
 
 @dataclass(frozen=True, slots=True)
 class Finding:
-    """One figure with the line that it is from; a mass only means something for cup life."""
+    """One figure with the line that it is from; a mass only means something for cup life.
+
+    `either` tells that its range may as well be both ends of the recoat window.
+    """
 
     number: int
     line: str
@@ -39,6 +42,7 @@ class Finding:
     celsius: float
     time: PrintedTime
     grams: float | None = None
+    either: bool = False
 
     def point(self) -> SheetPoint:
         """The figure for a product's sheet; InvalidEntry when it is out of every range."""
@@ -55,13 +59,29 @@ class Finding:
         return Unread(self.number, self.line, reason)
 
 
+def not_clear(finding: Finding, others: Sequence[Finding]) -> str:
+    """What to write where a range may be both ends of the window; empty where it is clear.
+
+    It is when the window opens where `others` close all windows later.
+    """
+    closings = [one.time.from_hours for one in others if one.stage is Stage.RECOAT_CLOSES]
+    latest = finding.time.to_hours or finding.time.from_hours
+    if not finding.either or (closings and latest < min(closings)):
+        return ""
+    return translate(
+        "sheets",
+        "it can be read two ways; write “Recoat window {time}” if the window opens and closes "
+        "then, or “Recoat after {time}” if it opens somewhere between.",
+    ).format(time=shown_time(finding.time))
+
+
 def window_findings(
     row: tuple[int, str], named: Named, celsius: float, times: Sequence[PrintedTime]
 ) -> list[Finding]:
     """What times beside the name of both ends mean, for a line (number, text).
 
     Two times open and close the window, and so does one range of a window; else one time is
-    when it opens.
+    when it opens, and of a range nobody can say.
     """
     opens, closes = named.stages
     if len(times) > 1:
@@ -69,6 +89,7 @@ def window_findings(
     elif named.window and times[0].to_hours is not None:
         ends = (PrintedTime(times[0].from_hours), PrintedTime(times[0].to_hours))
     else:
-        return [Finding(*row, opens, celsius, times[0])]
+        ranged = times[0].to_hours is not None
+        return [Finding(*row, opens, celsius, times[0], either=ranged)]
     pairs = zip((opens, closes), ends, strict=True)
     return [Finding(*row, stage, celsius, time) for stage, time in pairs]

@@ -186,8 +186,53 @@ def test_a_recoat_window_in_a_line_opens_and_closes() -> None:
     ]
 
 
-def test_a_range_beside_recoat_alone_is_when_it_opens() -> None:
-    assert figures("Recoat time 4-6 h at 20 °C") == [(Stage.RECOAT_OPENS, 20, 4, 6, None)]
+@pytest.mark.parametrize(
+    "line",
+    [
+        "Recoat time 4-24 h",
+        "Recoat 4-24 h",
+        "Recoatable 4 h - 24 h",
+        "Überarbeitbar 4-24 h",
+        "Überarbeitung: 4 h bis 24 h",
+        "Stage\t20 °C\nRecoat\t4-24 h",
+    ],
+)
+def test_a_range_beside_recoat_alone_is_asked_about(line: str) -> None:
+    sheet = read_figures(line, 20)
+    assert not sheet.points
+    (left,) = sheet.unread
+    assert "it can be read two ways; write “Recoat window 4-24 h” if" in left.reason
+    assert "or “Recoat after 4-24 h” if" in left.reason
+
+
+@pytest.mark.parametrize(
+    ("phrases", "found"),
+    [
+        (
+            ("Recoat window", "Überarbeitungsfenster"),
+            [
+                (Stage.RECOAT_OPENS, 20, 4, None, None),
+                (Stage.RECOAT_CLOSES, 20, 24, None, None),
+            ],
+        ),
+        (("Recoat after", "Überarbeitbar ab"), [(Stage.RECOAT_OPENS, 20, 4, 24, None)]),
+    ],
+)
+def test_what_is_to_be_written_instead_is_read_as_it_is_meant(
+    phrases: tuple[str, ...], found: list[tuple[object, ...]]
+) -> None:
+    for phrase in phrases:
+        assert figures(f"{phrase} 4-24 h at 20 °C") == found
+
+
+def test_a_range_is_when_it_opens_where_another_line_closes_the_window_later() -> None:
+    assert figures("Recoat time 4-6 h\nMaximum recoat 24 h", 20) == [
+        (Stage.RECOAT_OPENS, 20, 4, 6, None),
+        (Stage.RECOAT_CLOSES, 20, 24, None, None),
+    ]
+    sheet = read_figures("Recoat time 4-24 h\nMaximum recoat 24 h", 20)
+    assert [point.stage for point in sheet.points] == [Stage.RECOAT_CLOSES]
+    assert "two ways" in sheet.unread[0].reason
 
 
 @pytest.mark.parametrize(
