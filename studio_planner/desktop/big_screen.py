@@ -5,9 +5,10 @@ from __future__ import annotations
 from math import ceil
 from typing import TYPE_CHECKING
 
-from PySide6.QtGui import QFont
+from PySide6.QtGui import QFont, QFontMetricsF
 
 if TYPE_CHECKING:
+    from PySide6.QtCore import QRectF
     from PySide6.QtWidgets import QWidget
 
 TARGET_MM = 25.0
@@ -36,4 +37,18 @@ def letters(widget: QWidget, font: QFont, share: float) -> QFont:
     height = min(widget.height(), round(widget.width() * _SHAPE))
     sized = QFont(font)
     sized.setPixelSize(max(round(share * height), _LEAST_PIXELS))
+    return sized
+
+
+def fitting(font: QFont, room: QRectF, text: str, flags: int, least: int = 8) -> QFont:
+    """That font, or one so much smaller that `text` fits into `room` [px] with all its words.
+
+    `flags` say how it is written, as for a painter; below `least` pixels no letter goes.
+    """
+    sized = QFont(font)
+    while sized.pixelSize() > least:
+        need = QFontMetricsF(sized).boundingRect(room, flags, text)
+        if need.height() <= room.height() and need.width() <= room.width():
+            break
+        sized.setPixelSize(sized.pixelSize() - 1)
     return sized

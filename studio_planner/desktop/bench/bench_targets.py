@@ -4,15 +4,17 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, NamedTuple
 
-from PySide6.QtWidgets import QGridLayout, QPushButton, QWidget
+from PySide6.QtWidgets import QGridLayout, QWidget
+
+from studio_planner.desktop.big_button import BigButton
+from studio_planner.desktop.big_screen import LEAST_TARGET
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Sequence
 
     from PySide6.QtGui import QFont
 
-_SPACING = 16
-_LEAST_WIDTH = 96
+_SPACING = 12
 _PLACES = (
     *((0, 0, 1, 6), (0, 6, 1, 6)),
     *((1, 0, 1, 3), (1, 3, 1, 3), (1, 9, 1, 3), (1, 6, 1, 3)),
@@ -43,8 +45,8 @@ class BenchTargets(QWidget):
         self._rows = 0
         self._arrange(2)
 
-    def _button(self, place: int) -> QPushButton:
-        button = QPushButton(self)
+    def _button(self, place: int) -> BigButton:
+        button = BigButton(self)
         button.clicked.connect(lambda _checked=False: self._hit(place))
         return button
 
@@ -68,7 +70,7 @@ class BenchTargets(QWidget):
         self._arrange(rows)
         for place, button in enumerate(self.buttons):
             button.setFont(first if not place else others)
-            button.setMinimumSize(_LEAST_WIDTH, height)
+            button.setMinimumSize(LEAST_TARGET, height)
 
     def _arrange(self, rows: int) -> None:
         if rows == self._rows:

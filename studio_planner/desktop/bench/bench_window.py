@@ -3,18 +3,19 @@
 from __future__ import annotations
 
 from datetime import timedelta
-from math import ceil
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QRectF, QSize, Qt, QTimer
-from PySide6.QtGui import QFont, QKeySequence, QPainter, QShortcut
+from PySide6.QtGui import QKeySequence, QPainter, QShortcut
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QVBoxLayout, QWidget
 from typing_extensions import override
 
 from studio_planner.desktop import words
 from studio_planner.desktop.bench import bench_words
+from studio_planner.desktop.bench.bench_lists import BenchLists
 from studio_planner.desktop.bench.bench_taps import BenchTaps, Going
 from studio_planner.desktop.bench.bench_targets import BenchTargets
+from studio_planner.desktop.big_screen import letters, target_pixels
 from studio_planner.desktop.row_signs import draw_cup
 from studio_planner.desktop.side_rows import CUP_HOURS
 from studio_planner.desktop.tongue import translate
@@ -32,14 +33,23 @@ if TYPE_CHECKING:
 TICK_MILLISECONDS = 5_000
 """How often the numbers are counted anew; they are whole minutes."""
 
-_TARGET_MM = 25.0
-_MM_PER_INCH = 25.4
-_LEAST_TARGET = 96
-_TWO_ROWS = 600
-"""From this height on there is room for two rows of targets."""
+_LOW = 600
+"""Under this height margins are narrow, and six targets stand in one row if that is wide."""
+
+_ROOM_FOR_SIX = 1000
+"""From which width on six targets beside each other have room for their words."""
+
+_GIVING_WAY = (
+    *((3, 100), (2, 100), (1, 100), (0, 100)),
+    *((0, 90), (0, 80), (0, 70), (0, 60), (0, 50)),
+)
+"""Lines of each list, and how large letters are in percent: what is tried until all fits."""
 
 _CUP_SHAPE = 0.8
 """How wide a cup is to its height."""
+
+_NUMBER_LINE = 1.02
+"""How high the number's line is, in parts of its letters: without the air over them."""
 
 _SHARES = {"number": 0.2, "verb": 0.075, "about": 0.042, "line": 0.03, "target": 0.045}
 """How high each kind of line is, in parts of the window's height."""
@@ -87,10 +97,12 @@ class BenchWindow(QWidget):
         self.verb = self._label("verb")
         self.about = self._label("about")
         self.number = self._label("number")
+        self.number.setWordWrap(False)
+        self.number.setAlignment(Qt.AlignmentFlag.AlignBottom)
         self.meaning = self._label("about")
         self.left = self._label("line")
         self.cup = Cup(desk.canvas, self)
-        self.lists = [self._label("line") for _ in range(3)]
+        self.lists = BenchLists(self)
         self.targets = BenchTargets(self)
         self.target, self.other, self.touch, self.undo, self.leave, self.weigh = (
             self.targets.buttons
@@ -117,11 +129,6 @@ class BenchWindow(QWidget):
         number = QHBoxLayout()
         number.addWidget(self.number)
         number.addWidget(self.meaning, 1, Qt.AlignmentFlag.AlignBottom)
-        lists = QHBoxLayout()
-        lists.setSpacing(32)
-        for label in self.lists:
-            label.setAlignment(Qt.AlignmentFlag.AlignTop)
-            lists.addWidget(label, 1)
         task = QVBoxLayout()
         task.addWidget(self.clock)
         task.addWidget(self.verb)
@@ -131,13 +138,12 @@ class BenchWindow(QWidget):
         head = QHBoxLayout()
         head.addLayout(task, 3)
         head.addWidget(self.cup, 1)
-        layout = QVBoxLayout(self)
+        layout = self._whole = QVBoxLayout(self)
         # What stands in it changes while it is shown; the screen is as large as it is.
         layout.setSizeConstraint(QVBoxLayout.SizeConstraint.SetNoConstraint)
-        layout.setContentsMargins(32, 20, 32, 24)
         layout.addLayout(head)
         layout.addStretch(1)
-        layout.addLayout(lists)
+        layout.addLayout(self.lists)
         layout.addStretch(1)
         layout.addWidget(self.targets)
 
@@ -168,6 +174,7 @@ class BenchWindow(QWidget):
         self.clock.setText(words.moment(now, words.wall_of(studio)) + written)
         self._show_task(now)
         self._show_lists(now)
+        self._fit()
 
     def _show_task(self, now: datetime) -> None:
         session, task = self._desk.session, self.task
@@ -199,25 +206,19 @@ class BenchWindow(QWidget):
         if session is None or bench is None:
             return
         studio = session.studio
-        for label, title, lines in (
+        self.lists.say(
             (
-                self.lists[0],
-                translate("bench", "Then"),
-                bench_words.next_lines(studio, bench, self._position),
-            ),
-            (
-                self.lists[1],
-                translate("bench", "Windows closing"),
-                bench_words.closing_lines(studio, bench, now),
-            ),
-            (
-                self.lists[2],
-                translate("bench", "Ready"),
-                bench_words.ready_lines(studio, bench),
-            ),
-        ):
-            none = translate("bench", "nothing")
-            label.setText("\n".join([f"{title}:", *(lines or [none])]))
+                (
+                    translate("bench", "Then"),
+                    bench_words.next_lines(studio, bench, self._position),
+                ),
+                (
+                    translate("bench", "Windows closing"),
+                    bench_words.closing_lines(studio, bench, now),
+                ),
+                (translate("bench", "Ready"), bench_words.ready_lines(studio, bench)),
+            )
+        )
 
     # Taps
 
@@ -252,25 +253,31 @@ class BenchWindow(QWidget):
         self._fit()
 
     def _fit(self) -> None:
-        height = min(self.height(), round(self.width() * 0.62))
-        for label in self.findChildren(QLabel):
-            label.setFont(self._sized(_SHARES[label.property("kind")] * height))
-        first = self._sized(_SHARES["target"] * height)
-        others = self._sized(_SHARES["line"] * height)
-        rows = 2 if self.height() >= _TWO_ROWS else 1
-        self.targets.fit(self.target_pixels, first, others, rows=rows)
+        """Let the lists give way to the task and the targets, then all letters to the room."""
+        bold, low = self._desk.canvas.fonts.bold, self.height() < _LOW
+        self._whole.setContentsMargins(*((16, 4, 16, 6) if low else (32, 20, 32, 24)))
+        first, others = (letters(self, bold, _SHARES[kind]) for kind in ("target", "line"))
+        one_row = low and self.width() >= _ROOM_FOR_SIX
+        self.targets.fit(target_pixels(self), first, others, rows=1 if one_row else 2)
+        for most, percent in _GIVING_WAY:
+            self.lists.keep(most)
+            self._write(percent / 100.0)
+            if self._all_fits:
+                break
 
-    def _sized(self, pixels: float) -> QFont:
-        font = QFont(self._desk.canvas.fonts.bold)
-        font.setPixelSize(max(round(pixels), 12))
-        return font
+    def _write(self, factor: float) -> None:
+        bold = self._desk.canvas.fonts.bold
+        for label in self.findChildren(QLabel):
+            label.setFont(letters(self, bold, factor * _SHARES[label.property("kind")]))
+        self.number.setFixedHeight(round(_NUMBER_LINE * self.number.font().pixelSize()))
 
     @property
-    def target_pixels(self) -> int:
-        """How high the target is: 25 mm on this screen, as far as it says how large it is."""
-        dots = self.screen().physicalDotsPerInch() / self.screen().devicePixelRatio()
-        wanted = ceil(_TARGET_MM / _MM_PER_INCH * dots)
-        return max(_LEAST_TARGET, min(wanted, self.height() // 4))
+    def _all_fits(self) -> bool:
+        self._whole.invalidate()
+        self._whole.activate()  # what lies in it is measured anew, too
+        high = self._whole.totalHeightForWidth(self.width())
+        wide = self._whole.totalMinimumSize().width()
+        return high <= self.height() and wide <= self.width()
 
     @override
     def minimumSizeHint(self) -> QSize:

@@ -5,11 +5,12 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QFont, QFontMetricsF, QLinearGradient, QPainter, QPen, QPolygonF
+from PySide6.QtGui import QFont, QLinearGradient, QPainter, QPen, QPolygonF
 from PySide6.QtWidgets import QWidget
 from typing_extensions import override
 
 from studio_planner.desktop import words
+from studio_planner.desktop.big_screen import fitting
 from studio_planner.desktop.tongue import translate
 from studio_planner.desktop.weigh.cup_times import CupState, CupTimes
 
@@ -73,15 +74,10 @@ class CupClock(QWidget):
     ) -> None:
         font = QFont(self._canvas.fonts.bold)
         font.setPixelSize(max(_LEAST_PIXELS, round(pixels)))
-        flags = Qt.TextFlag.TextWordWrap | Qt.AlignmentFlag.AlignVCenter
-        while font.pixelSize() > _LEAST_PIXELS:
-            need = QFontMetricsF(font).boundingRect(rect, int(flags), text)
-            if need.height() <= rect.height() and need.width() <= rect.width():
-                break
-            font.setPixelSize(font.pixelSize() - 1)
-        painter.setFont(font)
+        flags = int(Qt.TextFlag.TextWordWrap | Qt.AlignmentFlag.AlignVCenter)
+        painter.setFont(fitting(font, rect, text, flags, _LEAST_PIXELS))
         painter.setPen(self._canvas.theme.colour(colour))
-        painter.drawText(rect, int(flags), text)
+        painter.drawText(rect, flags, text)
 
     # Three shapes: a cup that stands, one that is tipped, one that is broken across
 

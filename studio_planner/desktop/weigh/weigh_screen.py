@@ -16,6 +16,7 @@ from PySide6.QtWidgets import (
 )
 from typing_extensions import override
 
+from studio_planner.desktop.big_button import BigButton
 from studio_planner.desktop.big_screen import letters, target_pixels
 from studio_planner.desktop.tongue import translate
 from studio_planner.desktop.weigh.cover_sheet import CoverSheet
@@ -71,10 +72,10 @@ class WeighScreen(QWidget):
         self.right = QStackedWidget(self)
         for part in (self.cover, self.clock, self.pad):
             self.right.addWidget(part)
-        self.target = QPushButton(self)
-        self.other = QPushButton(self)
-        self.back = QPushButton(self)
-        self.leave = QPushButton(translate("weigh", "Leave the scale"), self)
+        self.target = BigButton(self)
+        self.other = BigButton(self)
+        self.back = BigButton(self)
+        self.leave = BigButton(translate("weigh", "Leave the scale"), self)
         self.sound = QPushButton(self)
         self.give_up = QPushButton(translate("weigh", "Throw away…"), self)
         for button in (self.leave, self.give_up):
@@ -148,9 +149,9 @@ class WeighScreen(QWidget):
             button.setMinimumHeight(target)
         self.target.setFont(large)
         self.head.setFont(small)
-        for button in (self.sound, self.give_up):
-            button.setFont(small)
-            button.setMinimumHeight(_LOW_BUTTON if self._low else _LEAST_BUTTON)
+        for line_button in (self.sound, self.give_up):
+            line_button.setFont(small)
+            line_button.setMinimumHeight(_LOW_BUTTON if self._low else _LEAST_BUTTON)
         self.cover.set_fonts(line, letters(self, plain, _SMALL_SHARE))
         self.pad.set_fonts(letters(self, bold, _READOUT_SHARE), letters(self, bold, _KEY_SHARE))
         self.fit_letters()
