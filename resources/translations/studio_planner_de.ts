@@ -4487,10 +4487,6 @@
         <translation>geplant</translation>
     </message>
     <message>
-        <source>no.</source>
-        <translation>Nr.</translation>
-    </message>
-    <message>
         <source>room °F</source>
         <translation>Raum °F</translation>
     </message>
@@ -4515,12 +4511,20 @@
         <translation>{count} Blätter bereitlegen: Etwas davon überlappt oder reißt.</translation>
     </message>
     <message>
+        <source>Pour {numbers}</source>
+        <translation>Guss {numbers}</translation>
+    </message>
+    <message>
         <source>Touch: {kinds}</source>
         <translation>Fingerprobe: {kinds}</translation>
     </message>
     <message>
         <source>lot of A</source>
         <translation>Charge von A</translation>
+    </message>
+    <message>
+        <source>Pour {number}: {coat}</source>
+        <translation>Guss {number}: {coat}</translation>
     </message>
     <message>
         <source>lot of B</source>
@@ -4541,10 +4545,6 @@
     <message>
         <source>Lay the leaf</source>
         <translation>Blattmetall auflegen</translation>
-    </message>
-    <message>
-        <source>Mix {numbers}</source>
-        <translation>Mischung {numbers}</translation>
     </message>
     <message>
         <source>day and time</source>

@@ -12,7 +12,7 @@ if TYPE_CHECKING:
 SHEET_FORM = """\
 --day is the pour sheet of all mixes that begin on that day, A5 for the clipboard: what to
 weigh, the cup's clock, spots, and boxes for what really happens; --mix is that of one mix, by
-the number that weigh gives. DATE is 2026-02-02, today or tomorrow.
+the number of a coat in the kept plan, as weigh takes it. DATE is 2026-02-02, today or tomorrow.
 --week is the week that the day lies in, A4 for the door; --order an order's slip with its care
 card, A5; --stock the bottles, A4. It needs no screen; everything is black on white.
 """
@@ -24,7 +24,7 @@ def sheet_arguments(command: argparse.ArgumentParser) -> None:
     command.add_argument("target", metavar="OUT.pdf", type=named, help="the file to make")
     which = command.add_mutually_exclusive_group(required=True)
     which.add_argument("--day", metavar="DATE", help="the pour sheet of a day")
-    which.add_argument("--mix", metavar="MIX", help="the pour sheet of the mix of that number")
+    which.add_argument("--mix", metavar="COAT", help="the pour sheet of the mix of that coat")
     which.add_argument("--week", metavar="DATE", help="the week that a day lies in")
     which.add_argument(
         "--order", metavar="ORDER", help="the slip of an order, with a care card"

@@ -9,10 +9,13 @@ from typing import TYPE_CHECKING
 
 from studio_planner.services.desk import DeskView
 from studio_planner.services.naming import find_named
-from studio_planner.services.paper.batch_numbers import batch_numbers
 from studio_planner.services.paper.order_slip import order_slip
 from studio_planner.services.paper.placing import place_sheet, refuse_irreplaceable
-from studio_planner.services.paper.pour_sheet import pour_sheet_of_day, pour_sheet_of_mix
+from studio_planner.services.paper.pour_sheet import (
+    pour_sheet_of_day,
+    pour_sheet_of_mix,
+    still_to_pour,
+)
 from studio_planner.services.paper.stock_list import stock_list
 from studio_planner.services.paper.wall_words import local_day
 from studio_planner.services.paper.week_sheet import week_sheet
@@ -24,13 +27,12 @@ from studio_planner.terminal.writing import say_wrapped
 
 if TYPE_CHECKING:
     import argparse
-    from collections.abc import Mapping
     from datetime import date
 
     from studio_planner.services.paper.pages import Sheet
     from studio_planner.terminal.surroundings import Surroundings
 
-_LARGEST_MIX = 999_999
+_LARGEST_NUMBER = 999_999
 _DAYS = {"today": 0, "tomorrow": 1}
 
 
@@ -63,15 +65,15 @@ def _sheet(arguments: argparse.Namespace, around: Surroundings) -> Sheet:
             return stock_list(view)
         order = find_named(view.studio.orders, arguments.order, "order")
         return order_slip(view, order.key)
-    studio, plan = read_planned(file)
+    studio, _ = read_planned(file)
     view = DeskView(studio, now)
     today = local_day(studio, now)
     if arguments.day is not None:
         return pour_sheet_of_day(view, _day(arguments.day, "--day", today))
     if arguments.week is not None:
         return week_sheet(view, _day(arguments.week, "--week", today))
-    number = whole_number(arguments.mix, "--mix", _LARGEST_MIX)
-    return pour_sheet_of_mix(view, _mix_of(batch_numbers(studio, plan), number))
+    number = whole_number(arguments.mix, "--mix", _LARGEST_NUMBER)
+    return pour_sheet_of_mix(view, _mix_of(view, number))
 
 
 def _day(text: str, what: str, today: date) -> date:
@@ -80,13 +82,14 @@ def _day(text: str, what: str, today: date) -> date:
     return today + timedelta(days=_DAYS[word]) if word in _DAYS else day_of(text, what)
 
 
-def _mix_of(numbers: Mapping[int, tuple[int, ...]], number: int) -> int:
-    """The mix of the plan that is weighed under a number; BadInput when none is."""
-    for mix, own in numbers.items():
-        if number in own:
-            return mix
-    said = "no mix is left to be poured"
-    if numbers:
-        known = [one for own in numbers.values() for one in own]
-        said = f"those to come are {min(known)} to {max(known)}"
-    raise BadInput(f"There is no mix {number} that is still to be poured; {said}.")
+def _mix_of(view: DeskView, number: int) -> int:
+    """The mix of the plan that a coat of that number is poured from; BadInput without one."""
+    mixes = {one.number: one.mix for one in still_to_pour(view)}
+    if number in mixes:
+        return mixes[number]
+    said = "none is left"
+    if mixes:
+        said = f"those to come are {min(mixes)} to {max(mixes)}"
+    raise BadInput(
+        f"There is no coat {number} in the kept plan that is still to be poured; {said}."
+    )

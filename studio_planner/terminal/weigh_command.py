@@ -58,8 +58,8 @@ _Row = tuple[str, str, str]
 def weigh(arguments: argparse.Namespace, around: Surroundings) -> int:
     """List what to weigh for the whole mixes that coats of the kept plan are poured from.
 
-    JSON: mixes, each portion of a mix by itself, with mix, number (under which it is or will
-    be weighed, as on paper; null where nobody knows), start, poured, lots (labels of the
+    JSON: mixes, each portion of a mix by itself, with mix, number (under which it was
+    weighed; null until then, and where nobody knows), start, poured, lots (labels of the
     bottles by part), warnings, part, parts, product, coats (numbers), spread_grams,
     spread_parts (film, edges, drips, absorbed and reserve, in grams; they add up to
     spread_grams), total_grams, a_grams and b_grams (null for a product that is not mixed),
@@ -96,11 +96,11 @@ class _Shown:
 
     @cached_property
     def numbers(self) -> dict[int, tuple[int, ...]]:
-        """The numbers of the portions of mixes that are still to be poured."""
+        """The numbers of the weighed portions of mixes that are still to be poured."""
         return batch_numbers(self.studio, self.plan)
 
     def number(self, mix: MixPortion) -> int | None:
-        """Under which number a portion is weighed, or was."""
+        """Under which number a portion was weighed; None until then."""
         known = self.numbers.get(mix.mix) or self._weighed(mix)
         return known[mix.part - 1] if len(known) >= mix.part else None
 

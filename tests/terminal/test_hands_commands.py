@@ -6,8 +6,8 @@ from typing import TYPE_CHECKING
 import pytest
 
 from studio_planner.services.caution import DEFERRAL
-from studio_planner.services.paper.batch_numbers import batch_numbers
-from studio_planner.services.studio_files import read_planned
+from studio_planner.services.log_book.weighings import next_batch
+from studio_planner.services.studio_files import read_planned, read_studio
 
 if TYPE_CHECKING:
     from pathlib import Path
@@ -59,7 +59,7 @@ def test_weigh_gives_parts_cups_and_what_the_scale_shows(
     assert [(one["part"], one["parts"]) for one in (mix, other)] == [(1, 2), (2, 2)]
     own = ("part", "number", "cups", "order", "warnings")
     assert other | {key: mix[key] for key in own} == mix
-    assert other["number"] == mix["number"] + 1
+    assert mix["number"] is other["number"] is None  # nothing is weighed yet
     assert set(mix) == {
         "mix", "part", "parts", "product", "coats", "spread_grams", "spread_parts",
         "total_grams", "a_grams", "b_grams", "scale", "cups", "out_of_cup_minutes", "order",
@@ -109,17 +109,22 @@ def test_weigh_gives_the_order_of_cups_and_their_minutes(
     assert "Pour in this order: deep water at minute" in said
 
 
-def test_a_mix_has_the_number_bottles_and_time_that_its_paper_has(
+def test_a_mix_has_the_bottles_that_its_paper_has_and_a_number_once_it_is_weighed(
     terminal: Terminal, sample: Path
 ) -> None:
-    studio, plan = read_planned(sample)
+    _, plan = read_planned(sample)
     coat = next(c for c in plan.coats if (c.piece, c.coat) == ("moss-table", "flood"))
     mix, _ = terminal("weigh", sample, str(coat.number), "--json").json["mixes"]
-    assert mix["number"] == batch_numbers(studio, plan)[coat.mix][0]
     assert set(mix["lots"]) == {"A", "B"}
     said = _joined(terminal("weigh", sample, str(coat.number)).out)
-    assert f"Mix {mix['number']}, portion 1 of 2" in said
+    assert "Mix, portion 1 of 2: " in said
+    assert f"for {coat.number} " in said
     assert f"A, bottle {mix['lots']['A']}" in said
+    grams = (str(mix["a_grams"]), str(mix["b_grams"]))
+    whom = f"{coat.piece}/{coat.coat}"
+    assert terminal("log", sample, "weighed", mix["product"], *grams, "--for", whom).code == 0
+    first, second = terminal("weigh", sample, str(coat.number), "--json").json["mixes"]
+    assert (first["number"], second["number"]) == (next_batch(read_studio(sample)) - 1, None)
     poured = next(c for c in plan.coats if c.poured)
     assert "It is poured" in terminal("weigh", sample, str(poured.number)).out
 

@@ -11,7 +11,6 @@ import pypdfium2
 import pytest
 
 from studio_planner.craft.errors import StudioError
-from studio_planner.services.paper.batch_numbers import batch_numbers
 from studio_planner.services.studio_files import read_studio
 from tests.architecture.checkout import run
 from tests.services.small_studios import DAY, kept
@@ -30,12 +29,11 @@ def texts(path: Path) -> list[str]:
 def test_a_day_a_mix_a_week_an_order_and_the_stock_are_drawn(
     terminal: Terminal, sample: Path, tmp_path: Path
 ) -> None:
-    plan = kept(read_studio(sample))
-    ((mix, *_), *_) = batch_numbers(read_studio(sample), plan).values()
+    coat = next(one for one in kept(read_studio(sample)).coats if not one.poured)
     for number, (words, title) in enumerate(
         (
             (("--day", DAY.isoformat()), "Pour sheet, Mon 2 Feb 2026"),
-            (("--mix", str(mix)), "Pour sheet, Mon 2 Feb 2026"),
+            (("--mix", str(coat.number)), "Pour sheet, Mon 2 Feb 2026"),
             (("--day", "today"), "Pour sheet, Mon 2 Feb 2026"),
             (("--day", "Tomorrow"), "Pour sheet, Tue 3 Feb 2026"),
             (("--week", "2026-02-05"), "Week from Mon 2 Feb 2026"),
@@ -78,7 +76,10 @@ def test_a_sheet_is_in_the_language_that_is_asked_for(
         (("--week", "2026-06-03"), "Nothing is planned in the week from Mon 1 Jun 2026"),
         (("--week", "2026-02-30"), "--week “2026-02-30” is not a date"),
         (("--mix", "none"), "--mix “none” is not a whole number"),
-        (("--mix", "999999"), "There is no mix 999999 that is still to be poured"),
+        (
+            ("--mix", "999999"),
+            "There is no coat 999999 in the kept plan that is still to be poured",
+        ),
         ((), "--day --mix --week --order --stock is required"),
         (("--stock", "--week", "2026-02-02"), "not allowed with argument"),
     ],

@@ -1,4 +1,4 @@
-"""The number that each planned portion is to be weighed under."""
+"""The numbers that planned portions were weighed under."""
 
 from __future__ import annotations
 
@@ -6,7 +6,6 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.mixes import MixedFor
 from studio_planner.craft.standing import bare_since
-from studio_planner.services.log_book.weighings import next_batch
 from studio_planner.services.mixing.mix_sheet import mixes_to_pour
 from studio_planner.services.weighing import amounts_of
 
@@ -17,26 +16,21 @@ if TYPE_CHECKING:
 
 
 def batch_numbers(studio: Studio, plan: Plan) -> dict[int, tuple[int, ...]]:
-    """Give each mix that is still to be poured the numbers of its portions, in order.
+    """Give each mix that is still to be poured the numbers of the portions that are weighed.
 
-    What is weighed already has its number; the others follow in order of time, which holds as
-    long as nothing else is weighed in between.
+    A portion has a number only once it is weighed: one that was foretold would go to whatever
+    is weighed first.
     """
-    following = next_batch(studio)
     found: dict[int, tuple[int, ...]] = {}
     for mix in mixes_to_pour(studio, plan):
         coats = tuple(coat for coat in plan.coats if coat.mix == mix)
         entered = [(studio.piece(c.piece), studio.piece(c.piece).coat(c.coat)) for c in coats]
         parts = amounts_of(studio, entered).parts
-        numbers = list(weighed_already(studio, coats)[-parts:])
-        while len(numbers) < parts:
-            numbers.append(following)
-            following += 1
-        found[mix] = tuple(numbers)
+        found[mix] = _weighed_already(studio, coats)[-parts:]
     return found
 
 
-def weighed_already(studio: Studio, coats: tuple[PlannedCoat, ...]) -> tuple[int, ...]:
+def _weighed_already(studio: Studio, coats: tuple[PlannedCoat, ...]) -> tuple[int, ...]:
     """The numbers of mixes that stand as weighed for coats which are not poured yet."""
     mixes = (mix for mix in studio.standing_mixes if _is_for(studio, mix, coats))
     return tuple(dict.fromkeys(mix.batch for mix in sorted(mixes, key=lambda one: one.at)))

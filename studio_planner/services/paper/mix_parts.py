@@ -1,7 +1,9 @@
 """The parts of a pour sheet: each portion of a mix, then what follows on all of them.
 
 What is looked at with a cup in hand stays on one page: its number, pieces and spots, what to
-weigh from which bottle, and its clock. Boxes for what really happened are beside. What follows
+weigh from which bottle, and its clock. A mix gets its number when it is weighed; until then
+there is a tape to write it on, and the sheet calls it by the plan's number of its first coat,
+by which it is found with `weigh` too. Boxes for what really happened are beside. What follows
 after the pours is one list in order of time, with rows for touch tests under it.
 """
 
@@ -56,9 +58,9 @@ _TOUCHES, _MANY_TOUCHES = 3, 8
 
 @dataclass(frozen=True, slots=True)
 class _After:
-    """A line of what follows on a mix, with the numbers of its portions."""
+    """A line of what follows on a mix, with the number that the plan has for the pour."""
 
-    numbers: tuple[int, ...]
+    pour: int
     line: ClockTime
 
 
@@ -76,7 +78,7 @@ class MixParts:
 
     @cached_property
     def numbers(self) -> dict[int, tuple[int, ...]]:
-        """The batch numbers that the portions of each mix will have."""
+        """The numbers of the portions of each mix that are weighed already."""
         return batch_numbers(self.studio, self.plan)
 
     def of(self, mixes: Iterable[int]) -> Iterator[Part]:
@@ -85,40 +87,37 @@ class MixParts:
         KeyError when the plan has none of such a number.
         """
         after: list[_After] = []
-        numbers: list[int] = []
+        pours: list[int] = []
         for mix in mixes:
             sheet = mix_sheet(self.studio, self.plan, mix)
             if sheet.product.kind is ProductKind.LEAF:
                 yield self._leaf(sheet)
                 continue
             yield from self._portions(sheet)
-            own = self.numbers[mix]
-            numbers += own
-            after += [_After(own, line) for line in after_pour(self.view, sheet.coats)]
-        running = _running(numbers)
+            pour = _pour(sheet)
+            pours.append(pour)
+            after += [_After(pour, line) for line in after_pour(self.view, sheet.coats)]
+        running = _running(pours)
         if after:
-            several = len({one.numbers for one in after}) > 1
+            several = len({one.pour for one in after}) > 1
             yield Part(blocks=(self._after(after),), running=running, begins=several)
-        if numbers:
-            rows = _TOUCHES if len(numbers) == 1 else _MANY_TOUCHES
+        if pours:
+            rows = _TOUCHES if len(pours) == 1 else _MANY_TOUCHES
             yield Part(blocks=_touches(rows), running=running)
 
     def _portions(self, sheet: MixSheet) -> Iterator[Part]:
         """Each portion by itself; their set-ups share the block that is planned for them."""
         start = sheet.start
         share = int((sheet.end - sheet.start) / timedelta(minutes=1) / sheet.split.parts)
-        for number, time in zip(self.numbers[sheet.mix], sheet.times, strict=True):
-            running = _running((number,))
-            yield self._weighing(sheet, time, number, start)
-            yield Part(blocks=self._really(sheet), running=running)
+        for time in sheet.times:
+            yield self._weighing(sheet, time, start)
+            yield Part(blocks=self._really(sheet), running=_running((_pour(sheet),)))
             start += timedelta(minutes=max(share, math.ceil(time.poured_minute)))
 
-    def _weighing(
-        self, sheet: MixSheet, time: PortionTime, number: int, start: datetime
-    ) -> Part:
+    def _weighing(self, sheet: MixSheet, time: PortionTime, start: datetime) -> Part:
         """All that is looked at while a cup is in hand: it stays on one page."""
         first = time.portion.part == 1
-        blocks: list[Block] = [self._number(sheet, time, number)]
+        blocks: list[Block] = [self._number(sheet, time)]
         if first and len(sheet.coats) > 1:
             blocks.append(self._pieces(sheet.coats))
         warnings = (*sheet.warnings, *sheet.notes) if first else ()
@@ -128,25 +127,29 @@ class MixParts:
         lines = cup_clock(self.studio, time, start)
         if lines:
             blocks.append(self._cup(lines, local_day(self.studio, sheet.start)))
-        return Part(blocks=tuple(blocks), running=_running((number,)), begins=True)
+        return Part(blocks=tuple(blocks), running=_running((_pour(sheet),)), begins=True)
 
     def _lots(self, sheet: MixSheet) -> dict[LotPart, str]:
         return lots_for(self.studio, self.plan, sheet.mix, sheet.product)
 
-    def _number(self, sheet: MixSheet, time: PortionTime, number: int) -> LargeNumber:
+    def _number(self, sheet: MixSheet, time: PortionTime) -> LargeNumber:
         day = local_day(self.studio, sheet.start)
         first = sheet.coats[0]
         coat = self.studio.piece(first.piece).coat(first.coat)
         when = span_said(self.studio, sheet.start, sheet.end, day)
         who = [self._person(first.person)] if first.person else []
-        lines = [capital(kind_word(coat.kind)), ", ".join((sheet.product.name, when, *who))]
+        name = translate("paper", "Pour {number}: {coat}").format(
+            number=_pour(sheet), coat=capital(kind_word(coat.kind))
+        )
+        lines = [name, ", ".join((sheet.product.name, when, *who))]
         if len(sheet.coats) == 1:
             lines.append(", ".join(self._piece(first).cells))
         if time.portion.parts > 1:
             said = translate("paper", "portion {part} of {parts}, one after the other")
             lines.append(said.format(part=time.portion.part, parts=time.portion.parts))
+        weighed = self.numbers[sheet.mix][time.portion.part - 1 : time.portion.part]
         return LargeNumber(
-            label=translate("paper", "Mix"), number=str(number), beside=tuple(lines)
+            label=translate("paper", "Mix"), number=_joined(weighed), beside=tuple(lines)
         )
 
     def _person(self, key: str) -> str:
@@ -192,21 +195,21 @@ class MixParts:
         )
 
     def _after(self, after: list[_After]) -> Table:
-        """What follows on the films of all mixes, each line with the numbers of its mix."""
+        """What follows on the films of all mixes, each line with the number of its pour."""
         after.sort(key=lambda one: one.line.when)
         day = local_day(self.studio, after[0].line.when)
         return Table(
             title=translate("paper", "After the pour"),
             columns=(
                 Column(head=translate("paper", "planned"), share=0.28),
-                Column(head=translate("paper", "no."), share=0.10),
+                Column(head=translate("paper", "pour"), share=0.10),
                 Column(head="", share=0.51),
                 Column(head=translate("paper", "really"), share=0.11, write=True),
             ),
             rows=tuple(
                 Row(
                     cells=(moment_said(self.studio, one.line.when, day),
-                           _joined(one.numbers), one.line.words, ""),
+                           str(one.pour), one.line.words, ""),
                     strong=one.line.strong,
                 )
                 for one in after
@@ -263,8 +266,12 @@ def _joined(numbers: Iterable[int]) -> str:
     return ", ".join(map(str, numbers))
 
 
-def _running(numbers: Iterable[int]) -> str:
-    return translate("paper", "Mix {numbers}").format(numbers=_joined(numbers))
+def _pour(sheet: MixSheet) -> int:
+    return min(coat.number for coat in sheet.coats)
+
+
+def _running(pours: Iterable[int]) -> str:
+    return translate("paper", "Pour {numbers}").format(numbers=_joined(pours))
 
 
 def _touches(rows: int) -> tuple[Block, ...]:

@@ -33,7 +33,10 @@ class Headline:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class LargeNumber:
-    """A number to be read from afar and copied onto a label, with lines beside it."""
+    """A number to be read from afar and copied onto a label, with lines beside it.
+
+    Without a number there is room to write it once it is known.
+    """
 
     label: str
     number: str

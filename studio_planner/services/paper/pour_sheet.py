@@ -23,13 +23,13 @@ if TYPE_CHECKING:
 
 def pour_days(view: DeskView) -> tuple[date, ...]:
     """The days on which something is still to be poured or laid, in order."""
-    days = {local_day(view.studio, coat.start) for coat in _to_do(view)}
+    days = {local_day(view.studio, coat.start) for coat in still_to_pour(view)}
     return tuple(sorted(days))
 
 
 def pours_on(view: DeskView, day: date) -> tuple[PlannedCoat, ...]:
     """What is still to be poured or laid and begins on a day."""
-    coats = _to_do(view)
+    coats = still_to_pour(view)
     return tuple(one for one in coats if local_day(view.studio, one.start) == day)
 
 
@@ -45,18 +45,18 @@ def pour_sheet_of_day(view: DeskView, day: date) -> Sheet:
 
 def pour_sheet_of_mix(view: DeskView, mix: int) -> Sheet:
     """One mix of the plan that is still to be poured; NothingForPaper when it is not."""
-    coat = next((one for one in _to_do(view) if one.mix == mix), None)
-    if coat is None:
+    coats = [one for one in still_to_pour(view) if one.mix == mix]
+    if not coats:
         raise NothingForPaper(
             translate("paper", "There is no mix {mix} in the plan that is still to be poured.")
             .format(mix=mix)
         )  # fmt: skip
-    day = local_day(view.studio, coat.start)
+    day = local_day(view.studio, coats[0].start)
     title = translate("paper", "Pour sheet, {date}").format(date=long_date_said(day))
-    return _sheet(view, title, f"pour-{day.isoformat()}-mix-{mix}", (mix,))
+    return _sheet(view, title, f"pour-{day.isoformat()}-{min(c.number for c in coats)}", (mix,))
 
 
-def _to_do(view: DeskView) -> tuple[PlannedCoat, ...]:
+def still_to_pour(view: DeskView) -> tuple[PlannedCoat, ...]:
     """What of the plan is not poured, nor written down as poured since it was made."""
     if view.plan is None:
         return ()

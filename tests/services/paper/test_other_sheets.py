@@ -226,7 +226,7 @@ def test_there_is_a_choice_of_days_weeks_and_orders() -> None:
     day, mix = choices(view, SheetKind.POURS)
     assert day.words == "Mon 2 Feb: 1 mix"
     assert mix.words == "Mon 2 Feb 18:00: flood, Set"
-    assert sheet_of(view, SheetKind.POURS, mix.key).file_name == "pour-2026-02-02-mix-1"
+    assert sheet_of(view, SheetKind.POURS, mix.key).file_name == "pour-2026-02-02-1"
     assert sheet_of(view, SheetKind.POURS, day.key).file_name == "pours-2026-02-02"
     assert [one.key for one in choices(view, SheetKind.WEEK)] == ["2026-02-02"]
     later = DeskView(view.studio, NOW + timedelta(days=7))

@@ -21,6 +21,7 @@ from studio_planner.services.paper.pour_sheet import (
     pour_days,
     pour_sheet_of_day,
     pour_sheet_of_mix,
+    pours_on,
 )
 from tests.services.mixing.bench_mixes import (
     FLOOD,
@@ -51,12 +52,27 @@ def weighed(entry: int, batch: int, piece: str) -> tuple[LogEntry, WeighedMix]:
     return LogEntry(number=entry, kind=EntryKind.WEIGHED, at=at, written=at, batch=batch), mix
 
 
-def test_a_mix_is_numbered_as_the_next_that_is_weighed() -> None:
-    assert numbers(seen()) == ["1"]
-    entry, mix = weighed(1, 41, "other")
-    studio = bench(coasters("set", 6, flood_coat()), coasters("other", 6, flood_coat()))
-    studio = replace(studio, log=(entry,), mixes=(mix,))
-    assert numbers(seen(studio, poured(1))) == ["42"]
+def names(view: DeskView) -> list[str]:
+    """What the sheet of the day calls its mixes beside the place for their numbers."""
+    sheet = pour_sheet_of_day(view, DAY)
+    return [one.beside[0] for one in blocks(sheet) if isinstance(one, LargeNumber)]
+
+
+def test_until_a_mix_is_weighed_there_is_room_for_its_number() -> None:
+    assert numbers(seen()) == [""]
+    assert names(seen()) == ["Pour 1: Flood"]
+
+
+def test_a_sheet_that_was_printed_stays_true_when_another_mix_is_weighed_first() -> None:
+    two = bench(coasters("set", 6, flood_coat()), coasters("next", 6, flood_coat()))
+    pours = (poured(1), poured(2, "next", 2))
+    entry, mix = weighed(1, 1, "next")
+    before = seen(two, *pours)
+    after = seen(replace(two, log=(entry,), mixes=(mix,)), *pours)
+    assert names(before) == names(after) == ["Pour 1: Flood", "Pour 2: Flood"]
+    assert (numbers(before), numbers(after)) == (["", ""], ["", "1"])
+    running = {part.running for part in pour_sheet_of_day(after, DAY).parts}
+    assert running == {"Pour 1", "Pour 2", "Pour 1, 2"}
 
 
 def test_what_is_weighed_already_keeps_its_number() -> None:
@@ -65,18 +81,17 @@ def test_what_is_weighed_already_keeps_its_number() -> None:
     two = replace(two, log=(entry,), mixes=(mix,))
     second = poured(2, "next", 2, start=START + LATER, end=START + LATER * 1.05)
     view = seen(two, poured(1), second)
-    assert batch_numbers(view.studio, kept(view.studio)) == {1: (41,), 2: (42,)}
+    assert batch_numbers(view.studio, kept(view.studio)) == {1: (41,), 2: ()}
+    assert numbers(view) == ["41"]
 
 
 def test_each_portion_is_weighed_under_a_number_of_its_own() -> None:
     small = replace(FLOOD, cup_limit_g=120)
-    view = seen(bench(coasters("set", 6, flood_coat()), product=small))
-    found = numbers(view)
-    assert len(found) > 1
-    assert found == [str(number) for number in range(1, len(found) + 1)]
-    sheet = pour_sheet_of_day(view, DAY)
-    running = {part.running for part in sheet.parts}
-    assert f"Mix {', '.join(found)}" in running
+    entry, mix = weighed(1, 41, "set")
+    alone = bench(coasters("set", 6, flood_coat()), product=small)
+    view = seen(replace(alone, log=(entry,), mixes=(mix,)), poured(1))
+    assert numbers(view) == ["41", ""]
+    assert len(set(names(view))) == 1
 
 
 def test_portions_begin_one_after_the_other_over_the_block_that_is_planned_for_them() -> None:
@@ -142,7 +157,7 @@ def test_only_what_is_still_to_be_poured_is_on_a_sheet() -> None:
     assert len(numbers(DeskView(done, NOW))) == 1
     with pytest.raises(NothingForPaper, match="no mix 1 in the plan"):
         pour_sheet_of_mix(DeskView(done, NOW), 1)
-    assert pour_sheet_of_mix(DeskView(done, NOW), 2).file_name == "pour-2026-02-02-mix-2"
+    assert pour_sheet_of_mix(DeskView(done, NOW), 2).file_name == "pour-2026-02-02-2"
 
 
 def test_a_day_without_pours_names_the_next_one() -> None:
@@ -190,6 +205,16 @@ def test_where_a_leaf_has_no_size_its_sheet_counts_none() -> None:
     texts = [text for day in pour_days(view) for text in pour_sheet_of_day(view, day).texts]
     assert "Lay the leaf" in texts
     assert not any(text.startswith("Lay out") for text in texts)
+
+
+def test_what_follows_names_the_pour_by_the_number_that_the_plan_has_for_it() -> None:
+    view = DeskView(planned_once(), morning(planned_once()))
+    (table,) = tables(pour_sheet_of_day(view, pour_days(view)[0]), "After the pour")
+    firsts: dict[int, int] = {}
+    for coat in pours_on(view, pour_days(view)[0]):
+        firsts[coat.mix] = min(coat.number, firsts.get(coat.mix, coat.number))
+    assert table.columns[1].head == "pour"
+    assert {int(row.cells[1]) for row in table.rows} <= set(firsts.values())
 
 
 def test_windows_are_printed_on_the_safe_side_of_the_minute() -> None:
