@@ -4487,6 +4487,10 @@
         <translation>geplant</translation>
     </message>
     <message>
+        <source>Pour</source>
+        <translation>Guss</translation>
+    </message>
+    <message>
         <source>room °F</source>
         <translation>Raum °F</translation>
     </message>

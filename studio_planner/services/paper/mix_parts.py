@@ -202,7 +202,7 @@ class MixParts:
             title=translate("paper", "After the pour"),
             columns=(
                 Column(head=translate("paper", "planned"), share=0.28),
-                Column(head=translate("paper", "pour"), share=0.10),
+                Column(head=translate("paper", "Pour"), share=0.10),
                 Column(head="", share=0.51),
                 Column(head=translate("paper", "really"), share=0.11, write=True),
             ),

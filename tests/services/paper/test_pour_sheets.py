@@ -213,7 +213,7 @@ def test_what_follows_names_the_pour_by_the_number_that_the_plan_has_for_it() ->
     firsts: dict[int, int] = {}
     for coat in pours_on(view, pour_days(view)[0]):
         firsts[coat.mix] = min(coat.number, firsts.get(coat.mix, coat.number))
-    assert table.columns[1].head == "pour"
+    assert table.columns[1].head == "Pour"
     assert {int(row.cells[1]) for row in table.rows} <= set(firsts.values())
 
 
