@@ -18,17 +18,12 @@ _EDITORS = (QLineEdit, QPlainTextEdit, QAbstractSpinBox)
 
 @runtime_checkable
 class Typed(Protocol):
-    """A field, or a cell, that knows whether it is being typed into."""
+    """A field, or a cell, that knows what is being typed into it, and whether it was taken."""
 
     @property
     def in_hand(self) -> bool:
         """Whether it holds what was not entered yet."""
         ...
-
-
-@runtime_checkable
-class Refusing(Protocol):
-    """What lets a field enter its words, and says beside it what is wrong with them."""
 
     @property
     def refused(self) -> str:
@@ -45,12 +40,11 @@ def enter_typed(window: QWidget, notice: NoticeLine) -> bool:
     editor = window.focusWidget()
     if not isinstance(editor, _EDITORS):
         return True
-    around = tuple(_up_from(editor))
-    typed = any(isinstance(one, Typed) and one.in_hand for one in around)
+    typed = [one for one in _up_from(editor) if isinstance(one, Typed) and one.in_hand]
     before = notice.failure
     editor.clearFocus()
     editor.setFocus()
-    why = _refusal(around) if typed else ""
+    why = next((one.refused for one in typed), "")
     if not why and notice.failure != before:
         why = notice.failure
     if why:
@@ -66,7 +60,3 @@ def _up_from(editor: QWidget) -> Iterator[QWidget]:
     while above is not None:
         yield above
         above = above.parentWidget()
-
-
-def _refusal(around: tuple[QWidget, ...]) -> str:
-    return next((one.refused for one in around if isinstance(one, Refusing)), "")

@@ -129,7 +129,10 @@ def test_several_orders_that_go_with_their_pieces_are_all_named(
     QTest.mouseClick(page.pieces.remove_button, LEFT)
     names = ", ".join(order.name for order in start.orders)
     assert f"go too: {names}." in desk.notice.words
-    assert f"and {len(start.orders)} orders" in desk.verbs["undo"].text()
+    said = desk.verbs["undo"].text()
+    assert f"and {len(start.orders)} orders" in said
+    page.pieces.remove_asked.emit()
+    assert desk.verbs["undo"].text() == said
 
 
 def test_an_order_that_keeps_a_piece_is_not_spoken_of(

@@ -183,6 +183,17 @@ def test_what_is_refused_keeps_the_desk_there_once_and_says_why(
     assert kept(studio_path) == before
 
 
+def test_so_does_a_figure_of_a_piece_though_another_field_is_wrong(
+    qtbot: QtBot, desk: DeskWindow
+) -> None:
+    form = piece_form(desk)
+    half_typed(qtbot, form, "count", "some")
+    half_typed(qtbot, form, "name", "Sun tray")
+    desk.close()
+    assert desk.session is not None
+    assert form.fields["count"].wrong in desk.notice.words
+
+
 def test_put_right_it_is_kept(qtbot: QtBot, desk: DeskWindow, studio_path: Path) -> None:
     form = order_form(desk)
     half_typed(qtbot, form, "packing_minutes", "soon")

@@ -11,6 +11,8 @@ from typing_extensions import override
 from studio_planner.desktop.forms.undo_keys import UndoKeys
 
 if TYPE_CHECKING:
+    from collections.abc import Callable
+
     from studio_planner.craft.settings import Units
     from studio_planner.desktop.canvas import Canvas
 
@@ -29,6 +31,7 @@ class Field(QWidget):
         super().__init__(parent)
         self.canvas = canvas
         self.words = label
+        self._refused = lambda: self.wrong
         self._label = QLabel(label, self)
         self._wrong = QLabel(self)
         self._wrong.setWordWrap(True)
@@ -132,6 +135,15 @@ class Field(QWidget):
     def wrong(self) -> str:
         """What is said to be wrong with it; empty when nothing is."""
         return "" if self._wrong.isHidden() else self._wrong.text()[2:]
+
+    def answer_with(self, refused: Callable[[], str]) -> None:
+        """Let a form, which takes its fields together, tell why it has not taken this one."""
+        self._refused = refused
+
+    @property
+    def refused(self) -> str:
+        """Why what was typed last was not taken; empty when it was."""
+        return self._refused()
 
     def _recolour(self) -> None:
         theme = self.canvas.theme

@@ -56,6 +56,7 @@ class Form(QWidget):
         self.fields[name] = field
         (self._body if into is None else into).addWidget(field)
         field.edited.connect(lambda: self.enter(name))
+        field.answer_with(lambda: self.refused)
         return field
 
     def show_values(
