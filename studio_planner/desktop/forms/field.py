@@ -31,7 +31,7 @@ class Field(QWidget):
         super().__init__(parent)
         self.canvas = canvas
         self.words = label
-        self._refused = lambda: self.wrong
+        self._refused: Callable[[], str] = lambda: self.wrong
         self._label = QLabel(label, self)
         self._wrong = QLabel(self)
         self._wrong.setWordWrap(True)
