@@ -163,3 +163,21 @@ def test_a_plan_that_is_over_says_what_to_do(
         "is not written. Nothing of the plan lies ahead; plan FILE --keep plans again."
     )
     assert not (tmp_path / "plan.ics").exists()
+
+
+def test_an_order_of_which_nothing_is_planned_is_not_written(
+    terminal: Terminal, steady: Path, tmp_path: Path
+) -> None:
+    with open_studio(steady) as file:
+        studio = file.read()
+        assert studio.plan is not None
+        order = next(one for one in studio.orders if one.name == "Harbour pair")
+        coats = tuple(one for one in studio.plan.coats if one.piece not in order.pieces)
+        outcomes = tuple(one for one in studio.plan.outcomes if one.order != order.key)
+        steps = tuple(one for one in studio.plan.steps if one.piece not in order.pieces)
+        file.keep_plan(replace(studio.plan, coats=coats, steps=steps, outcomes=outcomes))
+    answer = terminal("calendar", steady, tmp_path / "one.ics", "--order", "Harbour pair")
+    assert answer.code == 2
+    assert answer.one_sentence.endswith(
+        "Nothing is planned for that order; plan FILE says why."
+    )
