@@ -3394,6 +3394,10 @@
         <source>&amp;Find</source>
         <translation>S&amp;uchen</translation>
     </message>
+    <message>
+        <source>&amp;Hands next beside it</source>
+        <translation>&amp;Handgriffe daneben</translation>
+    </message>
 </context>
 <context>
     <name>missed</name>

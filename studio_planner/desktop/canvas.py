@@ -10,7 +10,7 @@ from studio_planner.desktop.recolouring import Recolouring
 from studio_planner.desktop.time_scale import DAY_SECONDS, TimeScale
 
 if TYPE_CHECKING:
-    from collections.abc import Sequence
+    from collections.abc import Callable, Sequence
     from datetime import datetime
     from zoneinfo import ZoneInfo
 
@@ -22,6 +22,9 @@ if TYPE_CHECKING:
 
 _AHEAD_DAYS = 6.0
 _BEHIND_DAYS = 1.0
+_FEW_DAYS = 2.0
+_ROOM_FOR_WEEK = 600
+"""From this many pixels on times and names of coats are read in a whole week, too."""
 
 
 class Canvas(QObject):
@@ -44,7 +47,7 @@ class Canvas(QObject):
         self.now = now
         self.view: DeskView | None = None
         self.current_row = -1
-        self._week_wanted = False
+        self._wanted: Callable[[], None] | None = None
         second = now.timestamp()
         self.scale = TimeScale(second - DAY_SECONDS, second + _AHEAD_DAYS * DAY_SECONDS, self)
 
@@ -107,20 +110,26 @@ class Canvas(QObject):
         self.scale.show(self.now.timestamp() - ahead, self.scale.seconds_per_pixel)
 
     def set_width(self, width: int) -> None:
-        """Tell how wide the time axis is; a week that was asked for before is shown now."""
+        """Tell how wide the time axis is; days that were asked for before are shown now."""
         self.scale.set_width(width)
-        if self._week_wanted and width > 1:
-            self.show_week()
+        if self._wanted is not None and width > 1:
+            self._wanted()
 
     def show_week(self) -> None:
         """Show a little of what was and the week to come, as soon as there is room for it."""
-        self._week_wanted = self.scale.width <= 1
-        if self._week_wanted:
+        self._show_days(_AHEAD_DAYS, self.show_week)
+
+    def show_first(self) -> None:
+        """Show the week where it can be read, else the next days; as soon as there is room."""
+        roomy = self.scale.width >= _ROOM_FOR_WEEK
+        self._show_days(_AHEAD_DAYS if roomy else _FEW_DAYS, self.show_first)
+
+    def _show_days(self, days: float, again: Callable[[], None]) -> None:
+        self._wanted = again if self.scale.width <= 1 else None
+        if self._wanted is not None:
             return
-        second = self.now.timestamp()
-        self.scale.show_span(
-            second - _BEHIND_DAYS * DAY_SECONDS, second + (_AHEAD_DAYS - 1) * DAY_SECONDS
-        )
+        start = self.now.timestamp() - _BEHIND_DAYS * DAY_SECONDS * days / _AHEAD_DAYS
+        self.scale.show_span(start, start + days * DAY_SECONDS)
 
     def show_plan(self) -> None:
         """Show the whole plan."""

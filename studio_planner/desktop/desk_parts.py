@@ -31,7 +31,7 @@ if TYPE_CHECKING:
     from studio_planner.services.ribbons import Bar
 
 
-_ROOM_FOR_SIDE, _ROOM_FOR_AIR = 780, 420
+_ROOM_FOR_SIDE, _ROOM_FOR_AIR = 780, 500
 """From which width there is room for the side, and from which height for the air."""
 
 
@@ -60,6 +60,9 @@ class DeskParts(QWidget):
         self._room_place.setFixedHeight(ROOM_HEIGHT)
         self._side_place = _place(self)
         self._side_place.setFixedWidth(SIDE_WIDTH)
+        self._side_wanted: bool | None = None
+        # The timeline learns once how wide it is: with this place, or without.
+        self._give_side_room(parent.width())
         self._parts_soon = IdleWork(self)
         self._side_soon = IdleWork(self)
         self._news_soon = QTimer(self)
@@ -187,8 +190,19 @@ class DeskParts(QWidget):
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
         # In a small window the lanes come first.
-        self._side_place.setVisible(self.width() >= _ROOM_FOR_SIDE)
+        self._give_side_room(self.width())
         self._room_place.setVisible(self.height() >= _ROOM_FOR_AIR)
+
+    def _give_side_room(self, width: int) -> None:
+        wanted = self._side_wanted
+        self._side_place.setVisible(width >= _ROOM_FOR_SIDE if wanted is None else wanted)
+
+    def turn_side(self) -> None:
+        """Show the side where it is hidden, in a small window too; hide it where it is not."""
+        self._side_wanted = self._side_place.isHidden()
+        self._give_side_room(self.width())
+        if self._side_wanted:
+            self.side.hands.setFocus()
 
     def show_view(self) -> None:
         """Show the canvas's view: on the timeline at once, in the other parts after it."""

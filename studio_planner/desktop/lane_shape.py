@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from math import ceil
+from math import ceil, inf
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QRectF
@@ -19,6 +19,9 @@ CLOSE_HEIGHT = 24
 HAIRLINE_HEIGHT = 4
 _MOST_NAMED = 200
 """Close lanes that are named at most; of more a maker sees the colours only."""
+
+_NARROW = 520.0
+"""Under this many pixels of time axis the lanes of a whole plan still have their names."""
 
 _ROOMY_HEIGHT = 60
 _ROOMY_FROM = 84.0
@@ -62,19 +65,26 @@ class LaneShape:
         return self.height <= HAIRLINE_HEIGHT
 
 
+_CLOSE = LaneShape(CLOSE_HEIGHT, 4.0, 7.0, 13.0)
+
+
 def shape_for(
-    pixels_per_day: float, fonts: Fonts, lanes: int = 0, room: float = 0.0
+    pixels_per_day: float, fonts: Fonts, lanes: int = 0, room: float = 0.0, wide: float = inf
 ) -> LaneShape:
     """The shape of a lane at a zoom: roomy, close or a hairline.
 
-    Close ones have names, unless all `lanes` fit into `room` pixels only without them.
+    Close ones have names of coats, unless all `lanes` fit into `room` pixels only without
+    them. Where the time axis is no more than a little `wide` [px], none is a hairline: there
+    a day is narrow however near, and lanes scroll.
     """
     if pixels_per_day >= _ROOMY_FROM:
         return _roomy(fonts.small_height)
     if pixels_per_day >= _CLOSE_FROM:
         named = _close_with_names(fonts.small_height)
         fit = lanes * CLOSE_HEIGHT <= room < lanes * named.height
-        return LaneShape(CLOSE_HEIGHT, 4.0, 7.0, 13.0) if fit or lanes > _MOST_NAMED else named
+        return _CLOSE if fit or lanes > _MOST_NAMED else named
+    if wide < _NARROW and 0 < lanes <= _MOST_NAMED:
+        return _CLOSE
     return LaneShape(HAIRLINE_HEIGHT, 0.0, 0.5, 3.0)
 
 

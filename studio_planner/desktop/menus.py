@@ -277,10 +277,11 @@ def _add_views(look: QMenu, window: Verbs, verbs: dict[str, QAction]) -> None:
 
     look.addSeparator()
     by_piece, by_spot = translate("menus", "By &piece"), translate("menus", "By &spot")
-    find = translate("menus", "&Find")
+    find, beside = translate("menus", "&Find"), translate("menus", "&Hands next beside it")
     for name, words, key, does in (
         ("by piece", by_piece, "F7", lambda: window.parts.show_by_piece()),  # noqa: PLW0108
         ("by spot", by_spot, "F8", lambda: window.parts.show_by_spot()),  # noqa: PLW0108
+        ("side", beside, "F9", lambda: window.parts.turn_side()),  # noqa: PLW0108
         ("find", find, _Key.Find, lambda: window.parts.work_line.begin_to_find()),  # noqa: PLW0108
     ):
         verbs[name] = look.addAction(words)

@@ -265,9 +265,9 @@ class Timeline(TimeTable):
 
     def _fit_shape(self) -> None:
         """Make the lanes as high as the zoom, and the room there is for all of them, allow."""
-        canvas, lanes = self.canvas, len(self.lanes.lanes)
+        scale, fonts, lanes = self.canvas.scale, self.canvas.fonts, len(self.lanes.lanes)
         room = self.viewport().height()
-        shape = shape_for(canvas.scale.pixels_per_day, canvas.fonts, lanes, room)
+        shape = shape_for(scale.pixels_per_day, fonts, lanes, room, scale.width)
         if shape != self._shape:
             self._shape = shape
             self.verticalHeader().setDefaultSectionSize(shape.height)

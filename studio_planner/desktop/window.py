@@ -184,7 +184,7 @@ class DeskWindow(LateParts):
         self._planning.leave(session.path)
         self.notice.hide()
         self._show_view(session.view)
-        self.canvas.show_week()
+        self.canvas.show_first()
         self.backups.make_soon()
         if self.others.mix_runs:
             said = translate("window", "A mix is still at the scale: F12 goes on with it.")
