@@ -62,8 +62,11 @@ def _one_time(number: str) -> str:
 _SPAN = re.compile(rf"({_one_time(_NUMBER)})(?:{_TO}({_one_time(_NUMBER)}))?", re.IGNORECASE)
 _PART = re.compile(rf"({_NUMBER})\s*({_UNIT})?", re.IGNORECASE)
 
+_NO_MORE = r"(?!\s+\d+\s*\.?$)"
+"""No last number without a unit after it: 1 h 30 may be half an hour more, or 30 degrees."""
+
 FOUND = re.compile(
-    rf"{_NOT_INSIDE}{_one_time(_NUMBER_LIKE)}(?:{_TO}{_one_time(_NUMBER_LIKE)})?",
+    rf"{_NOT_INSIDE}{_one_time(_NUMBER_LIKE)}(?:{_TO}{_one_time(_NUMBER_LIKE)})?{_NO_MORE}",
     re.IGNORECASE,
 )
 """What may be a time inside a line; only with a unit in it is it one."""

@@ -113,6 +113,13 @@ def test_a_time_that_goes_on_without_a_known_unit_is_none(time: str) -> None:
     assert "no time with a unit" in sheet.unread[0].reason
 
 
+@pytest.mark.parametrize("time", ["1 h 30", "4 h 20."])
+def test_a_time_is_not_read_without_the_number_that_may_belong_to_it(time: str) -> None:
+    sheet = read_figures(f"Tack free at 20 °C: {time}")
+    assert not sheet.points
+    assert "no time with a unit" in sheet.unread[0].reason
+
+
 def test_halves_are_read_in_a_table_too() -> None:
     text = "Stage\t20 °C\nTack free (h)\t3 1/2\nRecoat window\t4 1/2 h / 24 h\nSandable\t½ d"
     assert figures(text) == [
