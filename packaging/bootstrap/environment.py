@@ -20,6 +20,10 @@ if TYPE_CHECKING:
 
     from bootstrap.machine import Answer, Machine
 
+_LOCKED = ("--require-hashes", "--no-deps")
+"""Just what a lock file lists, which is everything: an older pip that looks for what packages
+ask for meets newer versions than the listed ones as soon as they are out, and refuses them."""
+
 PROBE = "from PySide6.QtWidgets import QApplication; QApplication([])"
 
 
@@ -116,7 +120,7 @@ class Environment:
 
     def _install_packages(self) -> None:
         print("Fetching the packages, about 150 MB, once ...", flush=True)
-        self._pip("--require-hashes", "--only-binary=:all:", "-r", self._lock())
+        self._pip(*_LOCKED, "--only-binary=:all:", "-r", self._lock())
 
     def _install_project(self) -> None:
         self._pip(
@@ -125,8 +129,8 @@ class Environment:
 
     def _install_test_packages(self) -> None:
         print("Fetching what the tests need, about 130 MB, once ...", flush=True)
-        locked = ("--require-hashes", "--no-build-isolation", "--use-pep517")
-        self._pip(*locked, "-r", self._lock("tests"))
+        built_here = ("--no-build-isolation", "--use-pep517")
+        self._pip(*_LOCKED, *built_here, "-r", self._lock("tests"))
 
     def _pip(self, *arguments: str) -> None:
         quiet = () if sys.stdout.isatty() else ("--quiet",)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import subprocess
+import sys
 from pathlib import Path
 
 import pytest
@@ -38,10 +40,10 @@ def test_everything_is_made_in_order(root: Path) -> None:
     create, packages, project, tests, probe = made(root, BareMachine())
     assert create.endswith(f"-m venv {root / '.venv'}")
     assert packages.endswith(f"--only-binary=:all: -r {root / 'requirements.lock'}")
-    assert "--require-hashes" in packages
+    assert "--require-hashes --no-deps" in packages
     assert project.endswith(f"--no-deps --no-index --no-build-isolation --editable {root}")
     assert tests.endswith(f"--use-pep517 -r {root / 'tests/requirements.lock'}")
-    assert "--require-hashes" in tests
+    assert "--require-hashes --no-deps" in tests
     assert probe.startswith(f"{root / '.venv/bin/python'} -c ")
 
 
@@ -151,3 +153,9 @@ def test_a_folder_that_cannot_be_written_is_named(root: Path) -> None:
 
 def test_windows_keeps_its_python_in_scripts(root: Path) -> None:
     assert Path(Environment(root, BareMachine(system="win32")).python).parent.name == "Scripts"
+
+
+def test_the_lock_files_list_all_that_their_packages_ask_for() -> None:
+    asked = [sys.executable, "-m", "pip", "check"]
+    answer = subprocess.run(asked, capture_output=True, text=True, check=False)  # noqa: S603 - pip itself
+    assert answer.returncode == 0, answer.stdout
