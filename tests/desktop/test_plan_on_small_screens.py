@@ -57,7 +57,7 @@ def test_the_lanes_of_a_whole_plan_are_high_enough_for_names(
     opened(qtbot, window, studio_path, size)
     window.verbs["whole"].trigger()
     qtbot.waitUntil(lambda: window.timeline.shape.height >= CLOSE_HEIGHT)
-    assert window.timeline.verticalHeader().sectionSize(0) >= CLOSE_HEIGHT
+    qtbot.waitUntil(lambda: window.timeline.verticalHeader().sectionSize(0) >= CLOSE_HEIGHT)
 
 
 def test_only_few_lanes_on_a_narrow_axis_are_kept_from_being_hairlines(
@@ -74,7 +74,7 @@ def test_in_a_low_window_the_room_gives_way_to_the_lanes(
     qtbot: QtBot, window: DeskWindow, studio_path: Path, size: tuple[int, int]
 ) -> None:
     opened(qtbot, window, studio_path, size)
-    assert not window.parts.room.isVisible()
+    qtbot.waitUntil(lambda: not window.parts.room.isVisible())
     lanes = window.timeline.viewport().height() / window.timeline.shape.height
     assert lanes >= 3
 
@@ -84,7 +84,7 @@ def test_in_a_small_window_hands_next_come_and_go_by_a_key(
 ) -> None:
     opened(qtbot, window, studio_path, (640, 400))
     hands = window.parts.side.hands
-    assert not hands.isVisible()
+    qtbot.waitUntil(lambda: not hands.isVisible())
     window.verbs["side"].trigger()
     qtbot.waitUntil(lambda: hands.isVisible() and hands.rows.rowCount() > 0)
     qtbot.waitUntil(hands.hasFocus)
