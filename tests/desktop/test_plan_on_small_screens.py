@@ -6,9 +6,14 @@ from typing import TYPE_CHECKING
 
 import pytest
 
+from studio_planner.desktop.application import application
+from studio_planner.desktop.canvas import Canvas
+from studio_planner.desktop.fonts import fonts_from
 from studio_planner.desktop.lane_shape import CLOSE_HEIGHT, HAIRLINE_HEIGHT, shape_for
 from studio_planner.desktop.page_keys import ORDERS
+from studio_planner.desktop.theme import LIGHT
 from studio_planner.desktop.time_scale import DAY_SECONDS
+from tests.desktop import scenes
 
 if TYPE_CHECKING:
     from pathlib import Path
@@ -58,6 +63,13 @@ def test_the_lanes_of_a_whole_plan_are_high_enough_for_names(
     window.verbs["whole"].trigger()
     qtbot.waitUntil(lambda: window.timeline.shape.height >= CLOSE_HEIGHT)
     qtbot.waitUntil(lambda: window.timeline.verticalHeader().sectionSize(0) >= CLOSE_HEIGHT)
+
+
+def test_days_that_are_asked_for_before_there_is_room_are_shown_once_there_is() -> None:
+    canvas = Canvas(LIGHT, fonts_from(application().font()), scenes.NOW)
+    canvas.show_first()
+    canvas.set_width(400)
+    assert canvas.scale.end - canvas.scale.origin == pytest.approx(2 * DAY_SECONDS)
 
 
 def test_only_few_lanes_on_a_narrow_axis_are_kept_from_being_hairlines(
