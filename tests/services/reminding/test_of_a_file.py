@@ -163,7 +163,7 @@ def test_a_reminder_is_found_by_its_name_or_its_sign(reminders: StudioReminders)
     reminders.tick()
     uid = "weigh-now/c/seal"
     assert reminders.row(uid).uid == reminders.row(sign_of(uid)).uid == uid
-    with pytest.raises(UnknownName, match="no reminder 'nothing'"):
+    with pytest.raises(UnknownName, match="no reminder “nothing”"):
         reminders.row("nothing")
 
 
