@@ -6,7 +6,7 @@ from collections import defaultdict
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
-from studio_planner.craft.amounts import attended_minutes
+from studio_planner.craft.amounts import attended_minutes, portions_for
 from studio_planner.planning.problem import coat_mass, mix_room
 
 if TYPE_CHECKING:
@@ -15,8 +15,6 @@ if TYPE_CHECKING:
     from studio_planner.craft.studio import Studio
     from studio_planner.planning.keeping.kept_plan import KeptPlan
     from studio_planner.planning.problem import Chain, Task
-
-_A_GRAIN = 1e-6
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,7 +59,7 @@ def _one_mix(studio: Studio, kept: KeptPlan, rows: list[tuple[Chain, int]]) -> b
         for task, row in zip(tasks, planned, strict=True)
     }
     room = mix_room(studio, tasks[0].coat)
-    return len(alike) == 1 and _grams(studio, rows) <= room + _A_GRAIN
+    return len(alike) == 1 and portions_for(_grams(studio, rows), room) == 1
 
 
 def _grams(studio: Studio, rows: Iterable[tuple[Chain, int]]) -> float:

@@ -123,7 +123,7 @@ def _steps(scene: Scene) -> Iterator[PlannedEvent]:
     for step in scene.plan.steps:
         piece = pieces.get(step.piece)
         done = (step.kind, step.piece, step.coat) in scene.done
-        if piece is None or done or (step.piece, step.coat) in scene.poured:
+        if piece is None or done or (step.piece, step.coat) in scene.studio.poured_keys:
             continue
         yield PlannedEvent(
             name=_name(step.kind.value.replace(" ", "-"), step.piece, step.coat or ""),

@@ -128,7 +128,7 @@ class _Pour:
 
 def _is_covered(scene: Scene, bar: Ribbon) -> bool:
     over = bar.covered_by
-    return over is not None and (over.piece, over.coat) in scene.poured
+    return over is not None and (over.piece, over.coat) in scene.studio.poured_keys
 
 
 def _while_wet(scene: Scene, bar: Ribbon) -> Iterator[Reminder]:

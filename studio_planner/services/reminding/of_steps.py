@@ -30,7 +30,10 @@ def of_steps(scene: Scene) -> Iterator[Reminder]:
         steps = (s for s in scene.plan.steps if s.piece == lane.piece.key)
         for step in steps:
             about = (step.kind, step.piece, step.coat)
-            over = step.kind in _BEFORE_A_COAT and (step.piece, step.coat) in scene.poured
+            over = (
+                step.kind in _BEFORE_A_COAT
+                and (step.piece, step.coat) in scene.studio.poured_keys
+            )
             if about not in scene.done and not over:
                 yield _of_step(scene, step, starts.get((step.piece, step.coat or "")))
     yield from _of_orders(scene)

@@ -75,11 +75,6 @@ class Scene:
         return lanes_of(self.studio, plan, self.timing)
 
     @cached_property
-    def poured(self) -> frozenset[tuple[str, str]]:
-        """Piece and coat of everything that was poured."""
-        return frozenset((pour.piece, pour.coat) for pour in self.studio.poured)
-
-    @cached_property
     def done(self) -> frozenset[Step]:
         """The steps that were written down as done."""
         return done_steps(self.studio)
@@ -97,7 +92,9 @@ class Scene:
     @cached_property
     def begun(self) -> frozenset[int]:
         """The mixes of the plan that something was poured from."""
-        return frozenset(c.mix for c in self.plan.coats if (c.piece, c.coat) in self.poured)
+        return frozenset(
+            c.mix for c in self.plan.coats if (c.piece, c.coat) in self.studio.poured_keys
+        )
 
     def has_left(self, order: Order) -> bool:
         """Whether an order, or every piece of it, was written down as shipped."""
@@ -114,7 +111,7 @@ class Scene:
 
     def is_poured(self, bar: Ribbon) -> bool:
         """Whether a coat was written down as poured."""
-        return (bar.planned.piece, bar.planned.coat) in self.poured
+        return (bar.planned.piece, bar.planned.coat) in self.studio.poured_keys
 
     def opening(self, bar: Ribbon) -> Opening | None:
         """The window of a coat: by the film as it lies where there is one, else as planned."""

@@ -50,18 +50,23 @@ def test_writing_reminders_says_nothing_of_the_studio(
         assert other.read() == studio
 
 
+def plan_an_hour_later(path: Path, piece: str) -> None:
+    """Have somebody else keep the plan with the coats of one piece an hour later."""
+    with open_studio(path) as other:
+        plan = other.read().plan
+        assert plan is not None
+        coats = tuple(
+            replace(c, start=c.start + HOUR, end=c.end + HOUR) if c.piece == piece else c
+            for c in plan.coats
+        )
+        other.keep_plan(replace(plan, coats=coats))
+
+
 def test_a_plan_that_was_made_again_is_followed(
     path: Path, reminders: StudioReminders, clock: scenes.StillClock
 ) -> None:
     reminders.tick()
-    with open_studio(path) as other:
-        studio = other.read()
-        assert studio.plan is not None
-        coats = tuple(
-            replace(c, start=c.start + HOUR, end=c.end + HOUR) if c.piece == "f" else c
-            for c in studio.plan.coats
-        )
-        other.keep_plan(replace(studio.plan, coats=coats))
+    plan_an_hour_later(path, "f")
     clock.when = at(0, "20:56")
     assert "weigh-now/f/prime" not in [row.uid for row in reminders.tick().due]
     assert reminders.row("weigh-now/f/prime").rings_at == at(0, "21:55")
@@ -71,14 +76,7 @@ def test_what_the_plan_has_moved_says_so_and_was_not_missed(
     path: Path, reminders: StudioReminders, clock: scenes.StillClock
 ) -> None:
     reminders.tick()
-    with open_studio(path) as other:
-        studio = other.read()
-        assert studio.plan is not None
-        coats = tuple(
-            replace(c, start=c.start + HOUR, end=c.end + HOUR) if c.piece == "c" else c
-            for c in studio.plan.coats
-        )
-        other.keep_plan(replace(studio.plan, coats=coats))
+    plan_an_hour_later(path, "c")
     clock.when = at(0, "20:11")
     reminders.tick()
     due = due_list(reminders, reminders.due(), PlainVoice(), clock.now())
