@@ -17,7 +17,6 @@ if TYPE_CHECKING:
     from collections.abc import Sequence
 
     from studio_planner.craft.pieces import Material
-    from studio_planner.craft.places import Place
     from studio_planner.craft.products import Product
     from studio_planner.craft.studio import Studio
     from studio_planner.science.history import History
@@ -59,10 +58,6 @@ class Timing:
             for key, clock in known._clocks.items()
             if key[0] in alike and key[1] in same
         }
-
-    def place(self, key: str) -> Place:
-        """The place called `key`; KeyError when there is none."""
-        return self._places[key]
 
     def history(self, place: str) -> History:
         """The air of a place over the record."""

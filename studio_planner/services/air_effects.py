@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from datetime import UTC, datetime, time, timedelta
+from datetime import datetime, time, timedelta
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.local_time import instant
@@ -27,13 +27,11 @@ class PourTonight:
 
     `opens` and `closes` bound the window for the next coat, `handle` is when the piece can be
     taken off its spot; None where the sheet has no figure, or it is not reached in ten days
-    (`reaches` tells whether the sheet has the figures for opening and closing). `shut` tells
-    that the window closes before it safely opens, `too_cold` and `too_warm` that the place is
-    outside the product's temperatures at the pour.
+    (`has_opening` and `has_closing` tell whether the sheet has the figures). `too_cold` and
+    `too_warm` tell that the place is outside the product's temperatures at the pour.
     """
 
     product: Product
-    poured: datetime
     opens: datetime | None
     closes: datetime | None
     handle: datetime | None
@@ -78,7 +76,6 @@ def _pour(timing: Timing, product: Product, place: str, poured: datetime) -> Pou
     low, high = product.minimum_celsius, product.maximum_celsius
     return PourTonight(
         product=product,
-        poured=poured.astimezone(UTC),
         opens=timing.safe(product, Stage.RECOAT_OPENS, legs),
         closes=timing.safe(product, Stage.RECOAT_CLOSES, legs),
         handle=timing.safe(product, Stage.HANDLE, legs),

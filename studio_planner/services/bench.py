@@ -56,11 +56,10 @@ class Closing:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Ready:
-    """A piece that may pass a gate since an instant."""
+    """A piece that may pass a gate by now."""
 
     piece: str
     gate: Gate
-    since: datetime
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -148,12 +147,11 @@ def _ready(studio: Studio, plan: Plan, now: datetime) -> Iterable[Ready]:
         if piece.key in done or not any(coat.piece == piece.key for coat in plan.coats):
             continue
         passed = [
-            (gate, row.safe)
+            gate
             for gate in Gate
             for row in plan.ready
             if row.piece == piece.key and row.stage is gate.stage
             if row.safe is not None and row.safe <= now
         ]
         if passed:
-            gate, since = passed[-1]
-            yield Ready(piece=piece.key, gate=gate, since=since)
+            yield Ready(piece=piece.key, gate=passed[-1])

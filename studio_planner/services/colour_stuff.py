@@ -46,13 +46,12 @@ _REASONS = {
 class ColourStuff:
     """What a colour is made of.
 
-    `kind` and `pigment` are None where nothing in the studio is called like its colourant;
-    `grain` is None where nothing in it is coarse enough to sink, or nobody knows.
+    `kind` is None where nothing in the studio is called like its colourant; `grain` is None
+    where nothing in it is coarse enough to sink, or nobody knows.
     """
 
     colour: Colour
     kind: Colourant | None
-    pigment: Pigment | None
     grain: Grain | None
 
     @property
@@ -92,7 +91,7 @@ def stuff_of(colour: Colour, pigments: Sequence[Pigment] = ()) -> ColourStuff:
     words = colour.colourant
     pigment = pigment_called(words, pigments)
     kind = kind_called(words) if pigment is None else pigment.kind
-    return ColourStuff(colour=colour, kind=kind, pigment=pigment, grain=_grain(kind, pigment))
+    return ColourStuff(colour=colour, kind=kind, grain=_grain(kind, pigment))
 
 
 def pigment_called(words: str, pigments: Sequence[Pigment]) -> Pigment | None:

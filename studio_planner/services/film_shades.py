@@ -67,9 +67,8 @@ class Shade:
 
 @dataclass(frozen=True, slots=True)
 class _Step:
-    """From one stage to the next: instants, tones, and the share already there at its start."""
+    """To a stage from the one before: tones, and the share already there at its start."""
 
-    begins: float
     mark: StageMark
     tones: tuple[float, float]
     begun: float
@@ -191,7 +190,7 @@ class Film:
         steps, begins = [], self._begins
         for mark, pair in zip(self.marks, pairwise(tones), strict=True):
             (begun,) = self._shares(mark.stage, [begins])
-            steps.append(_Step(begins, mark, pair, begun))
+            steps.append(_Step(mark, pair, begun))
             begins = max(self._begins, _when(mark))
         return tuple(steps)
 

@@ -20,7 +20,6 @@ class Column:
     second: float
     low: float
     high: float
-    humidity: float | None
 
 
 class ReadingPlot:
@@ -48,9 +47,8 @@ class ReadingPlot:
             high = bisect_left(self._seconds, start + (number + 1) * width)
             if high > low:
                 part = self._celsius[low:high]
-                damp = self.readings[(low + high) // 2].humidity_pct
                 middle = start + (number + 0.5) * width
-                found.append(Column(middle, min(part), max(part), damp))
+                found.append(Column(middle, min(part), max(part)))
             low = high
         return found
 

@@ -23,14 +23,13 @@ if TYPE_CHECKING:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Standing:
-    """A piece on a spot, from its first to its last instant there today.
+    """A piece on a spot, and its first instant there.
 
     `length_mm` and `width_mm` are its footprint, turned so that it fits where it can.
     """
 
     piece: Piece
     start: datetime
-    until: datetime | None
     length_mm: float
     width_mm: float
 
@@ -75,7 +74,7 @@ def spots_today(view: DeskView, place: Place, now: datetime) -> tuple[SpotToday,
         begun = [bar for bar in lane.bars if bar.start.astimezone(zone).date() <= today]
         for key, start, until in _stays(begun):
             if key in spots and _on(today, start, until, view.studio):
-                found[key].append(_standing(lane.piece, spots[key], start, until))
+                found[key].append(_standing(lane.piece, spots[key], start))
     return tuple(
         SpotToday(spot=spot, standing=tuple(sorted(found[spot.key], key=lambda s: s.start)))
         for spot in place.spots
@@ -106,11 +105,11 @@ def _on(today: date, start: datetime, until: datetime | None, studio: Studio) ->
     return begins <= today and (ends is None or ends >= today)
 
 
-def _standing(piece: Piece, spot: Spot, start: datetime, until: datetime | None) -> Standing:
+def _standing(piece: Piece, spot: Spot, start: datetime) -> Standing:
     long, short = max(piece.footprint), min(piece.footprint)
     along = spot.length_mm >= spot.width_mm
     length, width = (long, short) if along else (short, long)
-    return Standing(piece=piece, start=start, until=until, length_mm=length, width_mm=width)
+    return Standing(piece=piece, start=start, length_mm=length, width_mm=width)
 
 
 def too_large(studio: Studio) -> tuple[TooLarge, ...]:

@@ -194,12 +194,6 @@ def test_without_a_lag_the_surface_is_the_air() -> None:
     assert timing.surface("loft", Material.GLASS) == timing.history("loft")
 
 
-def test_a_place_is_found_by_its_key(timing: Timing) -> None:
-    assert timing.place("box") is STUDIO.places[1]
-    with pytest.raises(KeyError):
-        timing.place("attic")
-
-
 def test_clocks_of_what_did_not_change_are_taken_over_and_others_are_not(
     timing: Timing,
 ) -> None:

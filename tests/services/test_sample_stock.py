@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 from datetime import timedelta
+from itertools import compress
 
 import pytest
 
@@ -15,6 +16,7 @@ from studio_planner.services.costs.order_cost import order_cost
 from studio_planner.services.editing.products import removed_product
 from studio_planner.services.mixing.mix_sheet import mix_sheet, mixes_to_pour
 from studio_planner.services.sample import REFERENCE_DAY, sample_studio
+from studio_planner.services.stocks.levels import lot_levels
 from studio_planner.services.stocks.stock_view import stock_of
 from tests.services.small_studios import kept, morning, planned_once
 
@@ -39,7 +41,7 @@ def test_every_colour_comes_from_a_pot_of_its_own_kind() -> None:
 def test_what_was_weighed_came_from_bottles_that_had_it() -> None:
     studio = planned_once()
     stock = stock_of(studio, studio.plan, morning(studio))
-    assert stock.unplaced == ()
+    assert lot_levels(studio)[1] == ()
     assert all(row.level.lacking_g == 0.0 for row in stock.lots)
     assert all(row.level.guessed_g == 0.0 for row in stock.lots)
 
@@ -56,7 +58,8 @@ def test_one_part_and_one_colour_run_out_late_enough_to_be_ordered_in_time() -> 
 def test_one_order_was_agreed_on_below_its_floor_price_and_one_above() -> None:
     studio = planned_once()
     costs = [order_cost(studio, studio.plan, order) for order in studio.orders]
-    assert [cost.order for cost in costs if cost.under_floor] == ["birthday"]
+    under = [cost.under_floor for cost in costs]
+    assert [order.key for order in compress(studio.orders, under)] == ["birthday"]
     agreed = [cost for cost in costs if cost.agreed is not None and not cost.under_floor]
     assert agreed
     assert not any(cost.missing for cost in costs)

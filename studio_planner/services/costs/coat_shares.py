@@ -25,8 +25,6 @@ class CoatShare:
     share of their set-ups.
     """
 
-    piece: str
-    coat: str
     product: str
     grams: Mapping[LotPart, float]
     colourants: Mapping[str, float]
@@ -57,8 +55,6 @@ def _share(
     share = amounts.spread_grams[position] / whole if whole > 0.0 else 1.0 / len(together)
     set_up = max(one.setup_minutes for _, one in together) * amounts.parts
     return CoatShare(
-        piece=piece.key,
-        coat=coat.key,
         product=coat.product,
         grams={part: grams * share for part, grams in amounts.by_part},
         colourants=_added_up((words, share * grams) for words, grams in amounts.colourants),

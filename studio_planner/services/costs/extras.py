@@ -19,15 +19,13 @@ if TYPE_CHECKING:
 class Extra:
     """What something adds: the cost and the attended minutes without it and with it.
 
-    Costs are in the studio's currency. `floor` is what has to be asked more for it, fees
-    included, so that nothing is lost.
+    Costs are in the studio's currency.
     """
 
     cost_without: float
     cost_with: float
     minutes_without: float
     minutes_with: float
-    floor: float
 
     @property
     def cost(self) -> float:
@@ -42,11 +40,7 @@ class Extra:
 
 def rush_extra(studio: Studio, plan: Plan | None, order: Order) -> Extra:
     """What it costs to make an order for itself, in hours of a rush, and to send it quickly."""
-    return _extra(
-        studio,
-        order_cost(studio, plan, order),
-        order_cost(studio, plan, order, hurry=True),
-    )
+    return _extra(order_cost(studio, plan, order), order_cost(studio, plan, order, hurry=True))
 
 
 def scuff_extra(studio: Studio, plan: Plan | None, piece: Piece, coat: str) -> Extra:
@@ -60,17 +54,13 @@ def scuff_extra(studio: Studio, plan: Plan | None, piece: Piece, coat: str) -> E
         piece_cost(studio, plan, piece, way=Way(scuffed=coats))
         for coats in (scuffed - {coat}, scuffed | {coat})
     )
-    return _extra(studio, without, with_it)
+    return _extra(without, with_it)
 
 
-def _extra(
-    studio: Studio, without: OrderCost | PieceCost, with_it: OrderCost | PieceCost
-) -> Extra:
-    kept = 1.0 - studio.prices.fees_pct / 100.0
+def _extra(without: OrderCost | PieceCost, with_it: OrderCost | PieceCost) -> Extra:
     return Extra(
         cost_without=without.total,
         cost_with=with_it.total,
         minutes_without=without.attended_minutes,
         minutes_with=with_it.attended_minutes,
-        floor=(with_it.total - without.total) / kept,
     )

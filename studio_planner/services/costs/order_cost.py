@@ -24,8 +24,6 @@ from studio_planner.services.costs.piece_cost import (
 )
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable
-
     from studio_planner.craft.orders import Order
     from studio_planner.craft.plans import Plan
     from studio_planner.craft.prices import Prices
@@ -55,14 +53,11 @@ class Price:
 class OrderCost:
     """What the pieces of an order cost, and its price.
 
-    `freight` is what being quick adds to the parcel. `agreed` is the price that was agreed on,
-    None where none was; `agreed_margin` what is left of it after fees and cost. All are in the
-    studio's currency.
+    `agreed` is the price that was agreed on, None where none was; `agreed_margin` what is left
+    of it after fees and cost. All are in the studio's currency.
     """
 
-    order: str
     pieces: tuple[PieceCost, ...]
-    freight: float
     price: Price
     agreed: float | None
     agreed_margin: float | None
@@ -139,22 +134,13 @@ def order_cost(
         piece_cost(studio, plan, studio.piece(key), prices, way) for key in order.pieces
     )
     freight = rules.rush_freight if hurry else 0.0
-    return _summed(studio, order, pieces, freight)
-
-
-def _summed(
-    studio: Studio, order: Order, pieces: Iterable[PieceCost], freight: float
-) -> OrderCost:
-    found = tuple(pieces)
-    price = price_for(studio.prices, sum(piece.total for piece in found) + freight)
+    price = price_for(rules, sum(piece.total for piece in pieces) + freight)
     agreed = order.price
     return OrderCost(
-        order=order.key,
-        pieces=found,
-        freight=freight,
+        pieces=pieces,
         price=price,
         agreed=agreed,
-        agreed_margin=None if agreed is None else left_of(studio.prices, agreed, price.cost),
+        agreed_margin=None if agreed is None else left_of(rules, agreed, price.cost),
     )
 
 

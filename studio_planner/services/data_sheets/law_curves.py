@@ -45,13 +45,12 @@ class LawCurve:
     """One stage of a product over a stretch of temperatures.
 
     `points` rise in temperature; `printed` are the figures of the sheet as entered. For cup
-    life all is for `grams` of mix.
+    life all is for the mass that `cup_grams` names.
     """
 
     stage: Stage
     points: tuple[LawPoint, ...]
     printed: tuple[SheetPoint, ...]
-    grams: float | None = None
 
 
 def span_of(product: Product) -> tuple[float, float]:
@@ -82,7 +81,7 @@ def law_curve(product: Product, stage: Stage) -> LawCurve | None:
         return LawCurve(stage, points, printed)
     grams = cup_grams(product)
     same = tuple(point for point in printed if (point.mass_g or grams) == grams)
-    return LawCurve(stage, points, same, grams)
+    return LawCurve(stage, points, same)
 
 
 def law_point(product: Product, stage: Stage, celsius: float) -> LawPoint:

@@ -67,16 +67,13 @@ def way_word(way: Way) -> str:
 class Missed:
     """A coat that can't be poured in its safe window any more, over a film that lies there.
 
-    `closed` is when the window closes at its safe edge, `likely` when it likely does; the whole
-    block has to lie before.
+    `closed` is when the window closes at its safe edge; the whole block has to lie before.
     """
 
     piece: str
     coat: str
-    below: str
     name: str
     closed: datetime
-    likely: datetime
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -175,10 +172,8 @@ def _missed(over: _Over) -> Missed:
     return Missed(
         piece=piece.key,
         coat=over.coat.key,
-        below=over.lower.key,
         name=f"{piece.name}, {piece.coat_name(over.coat.key)}",
         closed=over.safe,
-        likely=over.likely,
     )
 
 

@@ -35,7 +35,6 @@ class MovedWindow:
     piece: str
     coat: str
     name: str
-    planned: Window
     now: Window | None
     later: timedelta | None
     fits: bool
@@ -100,7 +99,6 @@ def _moved(
         piece=piece.key,
         coat=bar.coat.key,
         name=f"{piece.name}, {piece.coat_name(bar.coat.key)}",
-        planned=planned,
         now=now,
         later=later,
         fits=now is not None and _fits(bar, now),

@@ -108,11 +108,6 @@ class Spread:
     mixes: tuple[WeighedMix, ...]
     coats: tuple[Shared, ...]
 
-    @property
-    def orders(self) -> tuple[str, ...]:
-        """The keys of the orders that something of it went to, each once."""
-        return tuple(dict.fromkeys(one.order for one in self.coats if one.order))
-
 
 def trace_piece(studio: Studio, piece: str) -> PieceTrace:
     """Trace a piece, whether it is there or gone, by its key."""

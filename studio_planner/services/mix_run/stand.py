@@ -56,7 +56,6 @@ class RunStep:
 class LeftInCup:
     """What was left of a cup when it was poured: its colour ("" for clear), grams, when."""
 
-    cup: int
     colour: str
     grams: float
     at: datetime

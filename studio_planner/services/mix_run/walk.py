@@ -112,7 +112,6 @@ class _Walk:
     def _is_left(self, cup: Cup, tap: Tap) -> None:
         coloured = cup.colourant_grams > 0.0 or len(self._now.portion.cups) > 1
         self._now.left[cup.number] = LeftInCup(
-            cup=cup.number,
             colour=cup.colour if coloured else "",
             grams=tap.grams,
             at=tap.at,

@@ -8,8 +8,7 @@ from typing import TYPE_CHECKING
 from studio_planner.craft.pieces import EDGE, UNDERSIDE
 from studio_planner.craft.products import CUP_SHEET_GRAMS
 from studio_planner.science.exotherm import Exotherm, exotherm, rate_of
-from studio_planner.science.heat_bodies import HeatError, cup_body, pour_body
-from studio_planner.science.masses import film_grams
+from studio_planner.science.heat_bodies import HeatError, cup_body
 from studio_planner.science.pour_depth import (
     DepthLimit,
     deepest_cool_mm,
@@ -28,16 +27,10 @@ if TYPE_CHECKING:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Depth:
-    """How deep a coat may be poured, and the heat of it as it is entered.
-
-    `grams` of mix on one single piece make the deepest film. `heat` is that of the film as
-    entered; None where the sheet has no cup life to reckon from.
-    """
+    """How deep a coat may be poured, and the film [mm] as it is entered."""
 
     limit: DepthLimit
-    grams: float
     film_mm: float
-    heat: Exotherm | None
 
     @property
     def too_deep(self) -> bool:
@@ -92,13 +85,7 @@ def depth_of(studio: Studio, piece: Piece, coat: Coat, celsius: float) -> Depth:
     if rate is not None and product.depth_limit_mm is None:
         cool = _cool_mm(rate, celsius, product)
     limit = deepest_pour(held, cool)
-    area = piece.shape.area_cm2 if coat.area_cm2 is None else coat.area_cm2
-    return Depth(
-        limit=limit,
-        grams=film_grams(area, limit.film_mm, product.density),
-        film_mm=coat.film_mm,
-        heat=None if rate is None else _heat(rate, coat.film_mm, celsius, product),
-    )
+    return Depth(limit=limit, film_mm=coat.film_mm)
 
 
 def _cool_mm(rate: float, celsius: float, product: Product) -> float | None:
@@ -107,7 +94,3 @@ def _cool_mm(rate: float, celsius: float, product: Product) -> float | None:
     except HeatError:
         # A cup life of seconds is a figure for something else: it says nothing of a film.
         return None
-
-
-def _heat(rate: float, film_mm: float, celsius: float, product: Product) -> Exotherm:
-    return exotherm(rate, pour_body(film_mm, product.density), celsius)

@@ -17,15 +17,11 @@ if TYPE_CHECKING:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class RecipeLine:
-    """One colour of a coat for so much mix: grams of mix and of colourant, and its ceiling.
-
-    `ceiling_grams` is what its kind allows at most; None where the kind is not known.
-    """
+    """One colour of a coat for so much mix: grams of mix and of colourant."""
 
     stuff: ColourStuff
     mix_grams: float
     colourant_grams: float
-    ceiling_grams: float | None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -54,14 +50,12 @@ def recipe_of(studio: Studio, coat: Coat, mix_grams: float) -> tuple[RecipeLine,
     for colour in colours:
         filled += colour.share_pct
         until = on_steps(mix_grams * filled / whole, step)
-        stuff, grams = stuff_of(colour, studio.pigments), until - before
-        ceiling = stuff.ceiling_pct
+        grams = until - before
         lines.append(
             RecipeLine(
-                stuff=stuff,
+                stuff=stuff_of(colour, studio.pigments),
                 mix_grams=on_steps(grams, step),
                 colourant_grams=on_steps(grams * colour.colourant_pct / 100.0, step),
-                ceiling_grams=None if ceiling is None else grams * ceiling / 100.0,
             )
         )
         before = until

@@ -33,15 +33,11 @@ _SETS_WITHIN = timedelta(days=4)
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Settling:
-    """A planned coat's film as grains sink in it: how it thickens, how thick and deep it is.
-
-    `viscosity_known` is whether the sheet says how thick the fresh mix is.
-    """
+    """A planned coat's film as grains sink in it: how it thickens, how thick and deep it is."""
 
     film: Thickening
     liquid: Liquid
     film_mm: float
-    viscosity_known: bool
 
     def sinks_mm(self, stuff: ColourStuff, minute: float) -> float:
         """How far a colour sinks that is poured at a minute after A met B, within its film."""
@@ -78,5 +74,4 @@ def settling_of(studio: Studio, product: Product, planned: PlannedCoat) -> Settl
         film=film,
         liquid=Liquid(viscosity_at(celsius, sheet), product.density),
         film_mm=film_mm,
-        viscosity_known=product.viscosity_mpas is not None,
     )

@@ -80,11 +80,6 @@ def lowest_margin(air: tuple[AirAt, ...]) -> AirAt | None:
     return min(air, key=lambda one: 0.0 if one.margin is None else one.margin)
 
 
-def coldest(air: tuple[AirAt, ...]) -> AirAt | None:
-    """Where it is coldest; None of no record."""
-    return min(air, key=lambda one: one.celsius, default=None)
-
-
 def _instants(start: datetime, end: datetime, step: timedelta) -> Iterator[datetime]:
     first, last = start.astimezone(UTC), end.astimezone(UTC)
     steps = max(0, int((last - first) / step))

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from studio_planner.services.stocks.drawing import Drawing, drawn
-from studio_planner.services.stocks.levels import Level, Unplaced, lot_levels
+from studio_planner.services.stocks.levels import Level, lot_levels
 from studio_planner.services.stocks.matched import OddSet, odd_sets
 from studio_planner.services.stocks.running_out import Book, StockRow, stock_rows
 from studio_planner.services.stocks.stock_words import (
@@ -66,7 +66,6 @@ class Stock:
     uses: tuple[Use, ...]
     drawing: Drawing
     odd: tuple[OddSet, ...]
-    unplaced: tuple[Unplaced, ...]
     warnings: tuple[str, ...]
 
 
@@ -93,7 +92,6 @@ def stock_of(studio: Studio, plan: Plan | None, now: datetime) -> Stock:
         uses=uses,
         drawing=drawing,
         odd=odd,
-        unplaced=unplaced,
         warnings=warnings,
     )
 

@@ -18,7 +18,6 @@ from studio_planner.services.trying.trial import begun_coats
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
-    from datetime import datetime
 
     from studio_planner.craft.plans import Outcome
     from studio_planner.craft.studio import Studio
@@ -43,7 +42,6 @@ class PromiseBeside:
     """An order, and what today's plan and the tried one mean for it; None: not planned."""
 
     name: str
-    due: datetime
     today: Outcome | None
     tried: Outcome | None
 
@@ -190,8 +188,7 @@ def _promises(today: DeskView, tried: DeskView) -> tuple[PromiseBeside, ...]:
     before, after = _outcomes(today), _outcomes(tried)
     orders = sorted(tried.studio.orders, key=lambda one: (one.due(zone), one.key))
     return tuple(
-        PromiseBeside(one.name, one.due(zone), before.get(one.key), after.get(one.key))
-        for one in orders
+        PromiseBeside(one.name, before.get(one.key), after.get(one.key)) for one in orders
     )
 
 

@@ -21,14 +21,13 @@ _SAME = timedelta(minutes=1)
 
 @dataclass(frozen=True, slots=True)
 class PourThen:
-    """A pour in one plan: its block, its window, and the least margin in the hours after it.
+    """A pour in one plan: its start, its window, and the least margin in the hours after it.
 
     `opens` is None where it has no window, `closes` also where that never closes; `margin` in
     °C is None where it is not known.
     """
 
     start: datetime
-    end: datetime
     opens: datetime | None
     closes: datetime | None
     margin: float | None
@@ -120,7 +119,6 @@ def _then(view: DeskView, coat: PlannedCoat) -> PourThen:
     low = lowest_margin(air_between(view.timing, place, material, coat.start, end))
     return PourThen(
         start=coat.start,
-        end=coat.end,
         opens=None if window is None else window.opens,
         closes=None if window is None else window.closes,
         margin=None if low is None else low.margin,

@@ -305,7 +305,6 @@ def test_a_rush_costs_its_own_mixes_its_hours_and_its_freight() -> None:
     wages = 24.0 * (95.0 * 1.5 - 85.0) / 60.0
     mixes = 1.5 * 0.5
     assert extra.cost == pytest.approx(wages + mixes + 9.0, abs=0.2)
-    assert extra.floor == pytest.approx(extra.cost)
 
 
 def test_pieces_of_one_order_still_share_their_mixes_in_a_rush() -> None:
@@ -320,12 +319,11 @@ def test_pieces_of_one_order_still_share_their_mixes_in_a_rush() -> None:
 
 
 def test_a_scuffed_joint_costs_the_sanding_of_every_piece() -> None:
-    """By hand: 20 minutes for each of six at 24 an hour, a tenth in fees on top."""
-    studio = priced(replace(RULES, fees_pct=10.0))
+    """By hand: 20 minutes for each of six at 24 an hour."""
+    studio = priced()
     extra = scuff_extra(studio, studio.plan, studio.piece("one"), "flood")
     assert extra.minutes == 120.0
     assert extra.cost == pytest.approx(48.0)
-    assert extra.floor == pytest.approx(48.0 / 0.9)
     assert scuff_extra(studio, None, studio.piece("one"), "flood").cost == pytest.approx(48.0)
 
 

@@ -97,11 +97,9 @@ def test_a_window_is_missed_when_the_whole_pour_no_longer_fits() -> None:
     studio = bare(SEAL)
     assert missed_windows(view(studio, at(1, "07:00"))) == ()
     missed = only(view(studio, at(1, "07:30")))
-    assert (missed.piece, missed.coat, missed.below) == ("h1", "flood", "seal")
+    assert (missed.piece, missed.coat) == ("h1", "flood")
     assert missed.name == "Harbour board 1, flood"
-    voice = PlainVoice()
-    assert voice.moment(missed.closed) == "Wed 07:58"
-    assert voice.moment(missed.likely) == "Wed 09:20"
+    assert PlainVoice().moment(missed.closed) == "Wed 07:58"
 
 
 def test_nothing_is_missed_on_a_bare_or_finished_piece_or_one_that_has_left() -> None:
@@ -111,7 +109,7 @@ def test_nothing_is_missed_on_a_bare_or_finished_piece_or_one_that_has_left() ->
     left = StepTold(kind=EntryKind.SPOILED, pieces=("h1",), at=at(1, "09:00"))
     spoiled = told(bare(SEAL), left, TEN).make(bare(SEAL))
     assert missed_windows(view(spoiled)) == ()
-    gone = Missed(piece="h1", coat="tide", below="flood", name="", closed=TEN, likely=TEN)
+    gone = Missed(piece="h1", coat="tide", name="", closed=TEN)
     assert choices_after(view(bare(SEAL)), gone) == ()
 
 

@@ -54,7 +54,6 @@ def test_colours_are_clear_light_or_heavy(
 
 def test_a_pigment_of_the_studio_gives_kind_density_and_grain() -> None:
     stuff = stuff_of(Colour(name="sun", colourant="old GOLD", colourant_pct=5), (GOLD,))
-    assert stuff.pigment == GOLD
     assert stuff.grain is not None
     assert (stuff.grain.density, stuff.grain.diameter_um) == (8.8, 30.0)
 
@@ -104,15 +103,15 @@ def test_the_shares_of_a_recipe_add_up_to_the_mix(
 def test_a_recipe_is_scaled_to_the_pour_and_names_its_ceilings() -> None:
     white, pearl, gold = recipe_of(bench(), flood_coat(THREE), 200.0)
     assert (white.mix_grams, white.colourant_grams) == (100.0, 3.0)
-    assert white.ceiling_grams == pytest.approx(6.0)
+    assert white.stuff.ceiling_pct == pytest.approx(6.0)
     assert (pearl.mix_grams, pearl.colourant_grams) == (60.0, 1.8)
-    assert gold.ceiling_grams == pytest.approx(4.0)
+    assert gold.stuff.ceiling_pct == pytest.approx(10.0)
 
 
 def test_an_unknown_colourant_has_no_ceiling() -> None:
     own = (Colour(name="own", colourant="my own", colourant_pct=2),)
     (line,) = recipe_of(bench(), flood_coat(own), 100.0)
-    assert line.ceiling_grams is None
+    assert line.stuff.ceiling_pct is None
 
 
 def test_what_was_really_used_is_kept_with_the_piece() -> None:
