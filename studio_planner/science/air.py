@@ -21,9 +21,6 @@ from studio_planner.science.history import (
     History,
 )
 
-DEW_POINT_MARGIN_CELSIUS = 3.0
-"""Least margin of a surface above the dew point [°C]; practice with ISO 8502-4."""
-
 _WATER = (17.62, 243.12)
 _ICE = (22.46, 272.62)
 _STEP_ERROR_CELSIUS = 0.01

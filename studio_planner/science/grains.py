@@ -134,15 +134,3 @@ def reynolds(grain: Grain, liquid: Liquid) -> float:
     """
     speed = abs(fall_speed(grain, liquid)) / _MM_PER_HOUR
     return liquid.density * 1e3 * speed * grain.diameter_um * 1e-6 / liquid.viscosity_pas
-
-
-def stokes_holds(grain: Grain, liquid: Liquid) -> bool:
-    """Return whether Stokes' law is right within 2 % for a grain in a fresh mix.
-
-    Examples
-    --------
-    >>> sand = Grain(70.0, 2.6)
-    >>> stokes_holds(sand, Liquid(1e-3, 1.0)), stokes_holds(sand, Liquid(1.0, 1.1))
-    (False, True)
-    """
-    return reynolds(grain, liquid) <= LARGEST_REYNOLDS

@@ -205,17 +205,3 @@ def mix_grams(
     on_pieces = math.fsum(coat.total for coat in coats)
     in_cups = cups * cup_loss_grams
     return MixMass(coats=on_pieces, cups=in_cups, reserve=(on_pieces + in_cups) * reserve_share)
-
-
-def rounded_up(grams: float, step_grams: float = 5.0) -> float:
-    """Return a mass rounded up to a step [g]: enough is better than a dry edge.
-
-    Examples
-    --------
-    >>> rounded_up(144.37), rounded_up(145.0)
-    (145.0, 145.0)
-    """
-    steps = grams / step_grams
-    nearest = round(steps)
-    whole = nearest if math.isclose(steps, nearest, abs_tol=1e-9) else math.ceil(steps)
-    return whole * step_grams

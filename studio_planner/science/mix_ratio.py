@@ -139,42 +139,6 @@ class MixRatio:
         return max(scale_step_grams / tolerance / smaller_share, floor_grams)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Reweighed:
-    """What to do after A was really weighed: the B to weigh and how far the mix has grown."""
-
-    parts: Parts
-    overshoot_grams: float
-
-
-def reweighed(ratio: MixRatio, planned_grams: float, a_really_grams: float) -> Reweighed:
-    """Return the B for the A really in the cup, and the overshoot of the mix.
-
-    Parameters
-    ----------
-    ratio
-        The product's ratio.
-    planned_grams
-        The mixed mass planned [g].
-    a_really_grams
-        The A really weighed [g].
-
-    Raises
-    ------
-    MassError
-        If a mass is not more than zero.
-
-    Examples
-    --------
-    >>> again = reweighed(MixRatio.by_weight(100, 44), 150.0, 108.0)
-    >>> round(again.parts.b_grams, 2), round(again.overshoot_grams, 2)
-    (47.52, 5.52)
-    """
-    _positive("A weighed mass", planned_grams, a_really_grams)
-    parts = Parts(a_really_grams, ratio.b_for(a_really_grams))
-    return Reweighed(parts=parts, overshoot_grams=parts.total - planned_grams)
-
-
 def a_to_add(ratio: MixRatio, weighed: Parts) -> float:
     """Return the A [g] to add when too much B was poured: nothing is scooped out.
 

@@ -1,8 +1,7 @@
-"""Units of data sheets, scales and rulers, turned into °C, hours, grams, mm and ml.
+"""Units of data sheets, scales and rulers, into °C, hours and grams, and out of grams and mm.
 
 All factors are exact by definition: the international pound and inch (1959 agreement: 1 lb
-is 453.59237 g, 1 in is 25.4 mm), the US gallon of 231 in³ and the imperial gallon of
-4.54609 l (UK Weights and Measures Act 1985).
+is 453.59237 g, 1 in is 25.4 mm).
 """
 
 from __future__ import annotations
@@ -53,15 +52,6 @@ class LengthUnit(StrEnum):
     INCH = "in"
 
 
-class VolumeUnit(StrEnum):
-    """Units of volume: US and imperial fluid ounces differ by 4 %."""
-
-    MILLILITRE = "ml"
-    LITRE = "l"
-    US_FLUID_OUNCE = "us_fl_oz"
-    IMPERIAL_FLUID_OUNCE = "imperial_fl_oz"
-
-
 _Unit = TypeVar("_Unit", bound=StrEnum)
 
 _HOURS: Mapping[TimeUnit, float] = {
@@ -81,12 +71,6 @@ _MILLIMETRES: Mapping[LengthUnit, float] = {
     LengthUnit.CENTIMETRE: 10.0,
     LengthUnit.MIL: 0.0254,
     LengthUnit.INCH: 25.4,
-}
-_MILLILITRES: Mapping[VolumeUnit, float] = {
-    VolumeUnit.MILLILITRE: 1.0,
-    VolumeUnit.LITRE: 1000.0,
-    VolumeUnit.US_FLUID_OUNCE: 231 * 2.54**3 / 128,
-    VolumeUnit.IMPERIAL_FLUID_OUNCE: 4546.09 / 160,
 }
 
 
@@ -173,24 +157,8 @@ def grams_to(grams: float, unit: MassUnit | str) -> float:
     return _finite(grams) / _GRAMS[_unit(MassUnit, unit)]
 
 
-def millimetres_from(value: float, unit: LengthUnit | str) -> float:
-    """Return millimetres from a value in ``um``, ``mm``, ``cm``, ``mil`` or ``in``.
-
-    Examples
-    --------
-    >>> round(millimetres_from(0.125, "in"), 4), round(millimetres_from(20, "mil"), 4)
-    (3.175, 0.508)
-
-    Raises
-    ------
-    UnitError
-        If the unit is none of these, or the value is not a finite number.
-    """
-    return _finite(value) * _MILLIMETRES[_unit(LengthUnit, unit)]
-
-
 def millimetres_to(millimetres: float, unit: LengthUnit | str) -> float:
-    """Return millimetres in another unit of length; the inverse of `millimetres_from`.
+    """Return millimetres in ``um``, ``mm``, ``cm``, ``mil`` or ``in``.
 
     Examples
     --------
@@ -198,35 +166,6 @@ def millimetres_to(millimetres: float, unit: LengthUnit | str) -> float:
     1.0
     """
     return _finite(millimetres) / _MILLIMETRES[_unit(LengthUnit, unit)]
-
-
-def millilitres_from(value: float, unit: VolumeUnit | str) -> float:
-    """Return ml from a value in ``ml``, ``l``, ``us_fl_oz`` or ``imperial_fl_oz``.
-
-    Examples
-    --------
-    >>> round(millilitres_from(1, "us_fl_oz"), 2)
-    29.57
-    >>> round(millilitres_from(1, "imperial_fl_oz"), 2)
-    28.41
-
-    Raises
-    ------
-    UnitError
-        If the unit is none of these, or the value is not a finite number.
-    """
-    return _finite(value) * _MILLILITRES[_unit(VolumeUnit, unit)]
-
-
-def millilitres_to(millilitres: float, unit: VolumeUnit | str) -> float:
-    """Return ml in another unit of volume; the inverse of `millilitres_from`.
-
-    Examples
-    --------
-    >>> round(millilitres_to(100, "us_fl_oz"), 2)
-    3.38
-    """
-    return _finite(millilitres) / _MILLILITRES[_unit(VolumeUnit, unit)]
 
 
 def _finite(value: float) -> float:

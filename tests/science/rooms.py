@@ -3,8 +3,25 @@
 from __future__ import annotations
 
 import math
+from typing import TYPE_CHECKING
 
 from studio_planner.science.history import History
+from studio_planner.science.samples import history_of
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+
+
+def stepped_room(changes: Sequence[tuple[float, float]], end: float) -> History:
+    """Return a room that holds each (instant [s], °C) until the next one, the last to `end`."""
+    ends = [*(instant for instant, _ in changes[1:]), end]
+    return history_of(
+        [
+            (second, celsius, 0.0, None)
+            for (instant, celsius), until in zip(changes, ends, strict=True)
+            for second in (instant, until)
+        ]
+    )
 
 
 def wavy_room(  # noqa: PLR0913 - a room has this many sides

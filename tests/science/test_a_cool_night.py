@@ -10,9 +10,10 @@ from __future__ import annotations
 import pytest
 
 from studio_planner.science.clocks import StageClock
-from studio_planner.science.history import History, constant_history, stepped_history
+from studio_planner.science.history import History, constant_history
 from studio_planner.science.laws import SheetFigure, StageLaw, stage_law
 from studio_planner.science.stages import Stage
+from tests.science.rooms import stepped_room
 
 HOUR = 3600.0
 POURED = 18 * HOUR
@@ -29,7 +30,7 @@ ROOMS = {
     "unheated": night(),
     "steady 17": constant_history(17.0),
     "heated": constant_history(22.0),
-    "heated to midnight": stepped_history([(POURED, 21.0), (24 * HOUR, 16.0)], 60 * HOUR),
+    "heated to midnight": stepped_room([(POURED, 21.0), (24 * HOUR, 16.0)], 60 * HOUR),
 }
 
 

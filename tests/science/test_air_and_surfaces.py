@@ -10,8 +10,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 from scipy.integrate import solve_ivp
 
+from studio_planner.craft.settings import Settings
 from studio_planner.science.air import (
-    DEW_POINT_MARGIN_CELSIUS,
     AirError,
     Deposit,
     condensation_point,
@@ -82,7 +82,7 @@ def test_a_night_set_back_takes_the_margin_below_practice() -> None:
     margin = dew_point_margin(15.0, 15.0, humidity)
     assert margin is not None
     assert margin == pytest.approx(2.1, abs=0.1)
-    assert margin < DEW_POINT_MARGIN_CELSIUS == 3.0
+    assert margin < Settings().dew_margin_celsius == 3.0
 
 
 @given(st.floats(-30.0, 50.0), st.floats(5.0, 100.0))

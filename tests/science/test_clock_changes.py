@@ -9,7 +9,7 @@ import pytest
 
 from studio_planner.science.clocks import StageClock
 from studio_planner.science.laws import SheetFigure, stage_law
-from studio_planner.science.logs import Sample, history_from_samples
+from studio_planner.science.samples import history_of
 from studio_planner.science.stages import Stage
 
 ZONE = ZoneInfo("Europe/Berlin")
@@ -29,8 +29,7 @@ def test_eight_hours_are_eight_true_hours_across_a_clock_change(
     """Source of the changes: the IANA time zone database, through zoneinfo."""
     first = evening.astimezone(UTC)
     readings = [(first + timedelta(minutes=10 * i)).astimezone(ZONE) for i in range(80)]
-    rows = [Sample(seconds=reading.timestamp(), celsius=20.0) for reading in readings]
-    history = history_from_samples(rows).history
+    history = history_of([(reading.timestamp(), 20.0, 0.5, None) for reading in readings])
     clock = StageClock(stage_law(Stage.TACK_FREE, [SheetFigure(20, 8)]), history)
     when = clock.reached(evening.timestamp())
     assert when is not None

@@ -3,24 +3,15 @@
 from __future__ import annotations
 
 import math
-from typing import TYPE_CHECKING
 
 import pytest
-from hypothesis import given
-from hypothesis import strategies as st
 
 from studio_planner.science.history import (
     History,
     HistoryError,
     constant_history,
-    continued_by,
     fill_gaps,
-    stepped_history,
 )
-from studio_planner.science.logs import Sample, history_from_samples
-
-if TYPE_CHECKING:
-    import random
 
 
 def room(*rows: tuple[float, float], band: float = 0.5) -> History:
@@ -99,55 +90,6 @@ def test_a_part_keeps_every_value_inside_it() -> None:
         step.part(15, 25)
 
 
-def test_where_log_and_forecast_overlap_the_log_wins() -> None:
-    joined = continued_by(room((0, 20), (100, 20)), room((50, 10), (200, 16), band=2.0))
-    assert joined.celsius_at(99) == 20
-    assert joined.celsius_at(100) == 12
-    assert joined.celsius_at(200) == 16
-    assert joined.band_at(99) == 0.5
-    assert joined.band_at(150) == 2.0
-
-
-def test_a_forecast_that_starts_later_leaves_a_gap_that_can_be_seen() -> None:
-    joined = continued_by(room((0, 20), (100, 20)), room((200, 10), (300, 10)))
-    assert joined.celsius_at(150) == 15
-    assert joined.gaps(99.0) == ((0.0, 100.0), (100.0, 200.0), (200.0, 300.0))
-    assert joined.gaps(100.0) == ()
-
-
-def test_a_forecast_that_ends_before_the_log_adds_nothing() -> None:
-    log = room((0, 20), (100, 20))
-    assert continued_by(log, room((0, 10), (100, 10))) is log
-
-
-def test_a_forecast_that_starts_where_the_log_ends_makes_one_step() -> None:
-    stepping_log = room((0, 20), (100, 20), (100, 18))
-    stepping_forecast = room((100, 14), (100, 12), (200, 12))
-    joined = continued_by(stepping_log, stepping_forecast)
-    assert joined.seconds == (0.0, 100.0, 100.0, 200.0)
-    assert joined.celsius == (20.0, 20.0, 12.0, 12.0)
-    single = continued_by(room((100, 20)), stepping_forecast)
-    assert single.celsius == (20.0, 12.0, 12.0)
-
-
-@given(
-    st.lists(st.floats(0, 1000), min_size=1, max_size=8, unique=True).map(sorted),
-    st.lists(st.floats(0, 1000), min_size=1, max_size=8, unique=True).map(sorted),
-)
-def test_a_joined_room_is_the_log_and_then_the_forecast(
-    log_seconds: list[float], forecast_seconds: list[float]
-) -> None:
-    log = room(*((s, 10 + s / 100) for s in log_seconds))
-    forecast = room(*((s, 30 - s / 100) for s in forecast_seconds))
-    joined = continued_by(log, forecast)
-    end = log.extent[1]
-    assert joined.extent == (log.extent[0], max(end, forecast.extent[1]))
-    for second in log_seconds[:-1]:
-        assert joined.celsius_at(second) == log.celsius_at(second)
-    for second in (s for s in forecast_seconds if s > end):
-        assert joined.celsius_at(second) == forecast.celsius_at(second)
-
-
 def test_a_long_gap_is_bridged_with_a_wider_band_and_marked() -> None:
     log = room((0, 20), (60, 20), (7260, 18), (7320, 18))
     filled = fill_gaps(log, 3600.0, 3.0)
@@ -164,48 +106,3 @@ def test_gaps_beside_steps_and_beside_each_other_are_bridged() -> None:
     assert filled.history.celsius_at(18000) == 15
     alone = fill_gaps(room((0, 20)), 3600.0, 3.0)
     assert alone.history == room((0, 20))
-
-
-def test_set_backs_hold_each_temperature_until_the_next() -> None:
-    with pytest.raises(HistoryError, match="in order of time"):
-        stepped_history([(10.0, 20.0), (5.0, 18.0)], 20.0)
-    with pytest.raises(HistoryError, match="at least one temperature"):
-        stepped_history([], 20.0)
-
-
-def test_a_loggers_rows_are_sorted_merged_and_accounted_for() -> None:
-    rows = [
-        Sample(seconds=120, celsius=21.0, humidity=50.0),
-        Sample(seconds=0, celsius=20.0, humidity=-5.0),
-        Sample(seconds=60, celsius=20.0, humidity=50.0),
-        Sample(seconds=60, celsius=20.4, humidity=None),
-        Sample(seconds=60, celsius=20.2, humidity=52.0),
-        Sample(seconds=180, celsius=-127.0),
-        Sample(seconds=math.nan, celsius=20.0),
-        Sample(seconds=240, celsius=math.nan),
-    ]
-    cleaned = history_from_samples(rows, band=0.3)
-    assert cleaned.history.seconds == (0.0, 60.0, 120.0)
-    assert list(cleaned.history.celsius) == pytest.approx([20.0, 20.2, 21.0])
-    assert cleaned.history.humidity == (None, 51.0, 50.0)
-    assert cleaned.history.band == (0.3,) * 3
-    found = (
-        cleaned.rows, cleaned.sorted_rows, cleaned.merged_rows,
-        cleaned.dropped_rows, cleaned.dropped_humidities,
-    )  # fmt: skip
-    assert found == (8, 1, 2, 3, 1)
-
-
-def test_a_log_without_a_usable_row_is_refused() -> None:
-    with pytest.raises(HistoryError, match="no usable row"):
-        history_from_samples([Sample(seconds=0, celsius=999.0)])
-
-
-@given(st.randoms(use_true_random=False))
-def test_the_order_of_a_loggers_rows_does_not_matter(chance: random.Random) -> None:
-    rows = [Sample(seconds=60 * (i // 2), celsius=20 + i % 5) for i in range(40)]
-    shuffled = rows.copy()
-    chance.shuffle(shuffled)
-    ours, theirs = (history_from_samples(r).history for r in (rows, shuffled))
-    assert ours.seconds == theirs.seconds
-    assert ours.celsius == pytest.approx(theirs.celsius)

@@ -13,10 +13,10 @@ from hypothesis import strategies as st
 from scipy.integrate import quad
 
 from studio_planner.science.clocks import StageClock, degree_over, reached_through
-from studio_planner.science.history import History, constant_history, stepped_history
+from studio_planner.science.history import History, constant_history
 from studio_planner.science.laws import SheetFigure, StageLaw, stage_law
 from studio_planner.science.stages import Edge, Stage
-from tests.science.rooms import wavy_room
+from tests.science.rooms import stepped_room, wavy_room
 from tests.science.sheets import laws
 
 HOUR = 3600.0
@@ -241,7 +241,7 @@ def test_the_edges_of_a_clock_are_in_order_and_use_the_rooms_band() -> None:
 
 def test_cold_hours_do_not_count_for_not_before() -> None:
     """Eight hours at 25 °C need 4 h in the window: 2 h, a cold night, 2 h more."""
-    day = stepped_history([(0.0, 25.0), (2 * HOUR, 10.0), (10 * HOUR, 25.0)], 20 * HOUR)
+    day = stepped_room([(0.0, 25.0), (2 * HOUR, 10.0), (10 * HOUR, 25.0)], 20 * HOUR)
     clock = StageClock(law_of(Stage.RECOAT_OPENS), day, Edge.LIKELY, 15.0)
     assert clock.reached(0.0) == pytest.approx(12 * HOUR, abs=1e-3)
     assert clock.degree(2 * HOUR, 10 * HOUR) == 0.0
@@ -250,7 +250,7 @@ def test_cold_hours_do_not_count_for_not_before() -> None:
 
 def test_where_several_starts_serve_the_latest_is_given() -> None:
     """Any start in the cold night is reached at 14:00; the latest is its end, 10:00."""
-    day = stepped_history([(0.0, 25.0), (2 * HOUR, 10.0), (10 * HOUR, 25.0)], 20 * HOUR)
+    day = stepped_room([(0.0, 25.0), (2 * HOUR, 10.0), (10 * HOUR, 25.0)], 20 * HOUR)
     clock = StageClock(law_of(Stage.RECOAT_OPENS), day, Edge.LIKELY, 15.0)
     assert clock.start_for(14 * HOUR) == pytest.approx(10 * HOUR, abs=1e-3)
     assert clock.start_for(13 * HOUR) == pytest.approx(1 * HOUR, abs=1e-3)
@@ -318,7 +318,7 @@ def test_a_piece_that_moves_takes_its_share_with_it() -> None:
 
 def test_a_piece_that_leaves_the_record_is_never_reached() -> None:
     law = law_of(Stage.HANDLE)
-    short = StageClock(law, stepped_history([(0.0, 20.0)], 2 * HOUR))
+    short = StageClock(law, stepped_room([(0.0, 20.0)], 2 * HOUR))
     room = StageClock(law, constant_history(20.0))
     assert reached_through([(short, 0.0), (room, 3 * HOUR)]) is None
     assert reached_through([(short, -HOUR), (room, HOUR)]) is None
