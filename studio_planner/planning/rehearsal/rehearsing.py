@@ -41,8 +41,6 @@ _LOOK_BACK = timedelta(days=60)
 _LOOK_AHEAD = timedelta(days=14)
 """What is not done so long after the plan's end counts as never done."""
 
-_SPARE_SHARE = 0.10
-_SECONDS_PER_HOUR = 3600.0
 _SECONDS_PER_MINUTE = 60.0
 
 _AS_STATED = Chances()
@@ -88,7 +86,6 @@ def rehearse(
         parts.append(follow(studio, plan, world))
     return Rehearsed(
         weeks=weeks,
-        seed=seed,
         coats=tuple(_coats(plan, parts)),
         orders=tuple(_order(studio, order, parts) for order in studio.orders),
     )
@@ -135,26 +132,13 @@ def _coats(plan: Plan, parts: Sequence[Followed]) -> Iterator[CoatHeld]:
     for coat in plan.coats:
         if not coat.poured:
             fates = [part.coats[coat.number] for part in parts]
-            yield CoatHeld(
-                number=coat.number,
-                held=_share([fate.held for fate in fates]),
-                scuffed=_share([fate.scuffed for fate in fates]),
-                missing=_share([~fate.poured for fate in fates]),
-            )
+            yield CoatHeld(number=coat.number, held=_share([fate.held for fate in fates]))
 
 
 def _order(studio: Studio, order: Order, parts: Sequence[Followed]) -> OrderHeld:
-    import numpy as np
-
     due = order.due(studio.time_zone).timestamp()
-    leaves = np.concatenate([part.leaves[order.key] for part in parts])
-    raw = np.concatenate([part.raw[order.key] for part in parts])
-    spare = float(np.quantile((due - leaves) / _SECONDS_PER_HOUR, _SPARE_SHARE, method="lower"))
-    return OrderHeld(
-        order=order.key,
-        held=_share([(leaves <= due) & ~raw]),
-        spare_hours=spare if math.isfinite(spare) else None,
-    )
+    kept = [(part.leaves[order.key] <= due) & ~part.raw[order.key] for part in parts]
+    return OrderHeld(order=order.key, held=_share(kept))
 
 
 def _share(flags: Sequence[Flags]) -> float:
