@@ -63,14 +63,24 @@ def _call(found: tuple[str, str]) -> str:
 
 
 def _sentences() -> list[tuple[str, str]]:
-    """Context and text of everything that questions and sentences with facts are made of."""
+    """Context and text of everything that sayings, questions and sentences are made of."""
     found: dict[tuple[str, str], None] = {}
-    for path in sorted((SOURCE / "services").rglob("*.py")):
+    for path in sorted(SOURCE.rglob("*.py")):
         source = path.read_text(encoding="utf-8")
-        if "said(" in source or "Parameter(" in source:
+        services = SOURCE / "services" in path.parents
+        if any(f"{name}(" in source for name in ("saying", "said", "Parameter")):
             for node in ast.walk(ast.parse(source)):
-                found.update(dict.fromkeys(_texts_of(node)))
+                found.update(dict.fromkeys(_kept_in(node)))
+                found.update(dict.fromkeys(_texts_of(node) if services else ()))
     return list(found)
+
+
+def _kept_in(node: ast.AST) -> Iterator[tuple[str, str]]:
+    """What a call of `saying` is made of: Qt's own program reads no call with named facts."""
+    if isinstance(node, ast.Call) and getattr(node.func, "id", "") == "saying":
+        context, text = node.args
+        if isinstance(context, ast.Constant):
+            yield from ((str(context.value), said) for said in _whole_texts(text))
 
 
 def _texts_of(node: ast.AST) -> Iterator[tuple[str, str]]:

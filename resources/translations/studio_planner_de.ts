@@ -9776,6 +9776,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>{weekday} {day}. {month} {time}</translation>
     </message>
     <message>
+        <source>The {coat} on {piece}</source>
+        <translation>{coat} auf {piece}</translation>
+    </message>
+    <message>
         <source>the {coat} on {piece}</source>
         <translation>{coat} auf {piece}</translation>
     </message>
@@ -10896,6 +10900,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>the {coat} below</source>
         <translation>{coat} darunter</translation>
+    </message>
+    <message>
+        <source>closes {when}</source>
+        <translation>schließt {when}</translation>
     </message>
     <message>
         <source>is meant wet in wet and takes {takes}, but {lower} can be worked for {left} at most once it is spread (working time, on the safe side)</source>

@@ -4,11 +4,14 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.saying import saying
 from studio_planner.craft.settings import ClockForm
 from studio_planner.craft.tongue import marked, translate
 
 if TYPE_CHECKING:
     from datetime import date, datetime, time
+
+    from studio_planner.craft.saying import Saying
 
 _NOON = 12
 
@@ -46,19 +49,34 @@ _MONTHS = (
 )
 
 
-def weekday_word(day: int) -> str:
+def weekday_said(day: int) -> Saying:
     """A day of the week, 0 for Monday to 6 for Sunday, such as Tuesday."""
-    return translate("days", _DAYS[day])
+    return saying("days", _DAYS[day])
+
+
+def short_weekday_said(day: int) -> Saying:
+    """A day of the week, 0 for Monday to 6 for Sunday, such as Tue."""
+    return saying("days", _SHORT_DAYS[day])
+
+
+def month_said(month: int) -> Saying:
+    """The short name of a month, 1 to 12, such as Dec."""
+    return saying("months", _MONTHS[month - 1])
+
+
+def weekday_word(day: int) -> str:
+    """A day of the week, 0 for Monday to 6 for Sunday, in the language that is spoken."""
+    return str(weekday_said(day))
 
 
 def short_weekday_word(day: int) -> str:
-    """A day of the week, 0 for Monday to 6 for Sunday, such as Tue."""
-    return translate("days", _SHORT_DAYS[day])
+    """The same shortly."""
+    return str(short_weekday_said(day))
 
 
 def month_word(month: int) -> str:
-    """The short name of a month, 1 to 12, such as Dec."""
-    return translate("months", _MONTHS[month - 1])
+    """The short name of a month, 1 to 12, in the language that is spoken."""
+    return str(month_said(month))
 
 
 def day_word(day: date) -> str:

@@ -4,11 +4,13 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.saying import saying
 from studio_planner.craft.tongue import marked, translate
 
 if TYPE_CHECKING:
     from enum import StrEnum
 
+    from studio_planner.craft.saying import Saying
     from studio_planner.science.stages import Stage
 
 WORDS = (
@@ -106,11 +108,25 @@ _STAGES = (
 """What a film reaches, as it is called in sentences."""
 
 
+def stage_said(stage: Stage) -> Saying:
+    """What a film reaches, for a text that is kept."""
+    return saying("stages", _stage_text(stage))
+
+
 def stage_word(stage: Stage) -> str:
     """Say what a film reaches."""
-    return translate("stages", stage.value.replace("_", " "))
+    return translate("stages", _stage_text(stage))
+
+
+def kind_said(kind: StrEnum) -> Saying:
+    """A kind, for a text that is kept."""
+    return saying("kinds", kind.value)
 
 
 def kind_word(kind: StrEnum) -> str:
     """Say a kind in the language that is spoken."""
     return translate("kinds", kind.value)
+
+
+def _stage_text(stage: Stage) -> str:
+    return stage.value.replace("_", " ")

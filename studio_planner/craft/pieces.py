@@ -22,10 +22,12 @@ from studio_planner.craft.coats import (
     overlap,
 )
 from studio_planner.craft.errors import Rulebook
-from studio_planner.craft.kind_words import kind_word
+from studio_planner.craft.kind_words import kind_said, kind_word
+from studio_planner.craft.saying import joined
 from studio_planner.craft.tongue import translate
 
 if TYPE_CHECKING:
+    from studio_planner.craft.saying import Saying
     from studio_planner.craft.shapes import Shape
 
 __all__ = [
@@ -164,10 +166,17 @@ class Piece:
 
     def coat_name(self, key: str) -> str:
         """What a coat is called: its kind, numbered where the stack has several of it."""
-        coat = self.coat(key)
-        alike = [one.key for one in self.stack if one.kind is coat.kind]
-        word = kind_word(coat.kind)
-        return word if len(alike) == 1 else f"{word} {alike.index(key) + 1}"
+        word, number = kind_word(self.coat(key).kind), self._number(key)
+        return f"{word} {number}" if number else word
+
+    def coat_name_said(self, key: str) -> Saying:
+        """The same for a text that is kept."""
+        return joined(kind_said(self.coat(key).kind), self._number(key))
+
+    def _number(self, key: str) -> str:
+        kind = self.coat(key).kind
+        alike = [one.key for one in self.stack if one.kind is kind]
+        return "" if len(alike) == 1 else str(alike.index(key) + 1)
 
     @property
     def footprint(self) -> tuple[float, float]:

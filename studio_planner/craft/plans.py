@@ -13,6 +13,7 @@ from enum import StrEnum
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.pieces import Joint  # noqa: TC001 - likewise
+from studio_planner.craft.saying import SILENT, Saying
 from studio_planner.science.stages import Stage  # noqa: TC001 - likewise
 
 if TYPE_CHECKING:
@@ -179,14 +180,14 @@ class Unplanned:
 
     piece: str
     coat: str | None
-    reason: str
+    reason: Saying
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Change:
     """A change that was tried for a late order, and the date it would leave then."""
 
-    words: str
+    words: Saying
     leaves: datetime | None
     keeps_promise: bool
 
@@ -203,7 +204,7 @@ class Outcome:
     order: str
     due: datetime
     leaves: datetime | None
-    reason: str = ""
+    reason: Saying = SILENT
     changes: tuple[Change, ...] = ()
     held: float | None = None
 

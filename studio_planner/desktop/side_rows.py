@@ -257,7 +257,7 @@ def _why(kept: PromiseKept, studio: Studio) -> str:
     outcome = kept.outcome
     if outcome is None or not outcome.reason:
         return ""
-    text = _sentence(outcome.reason)
+    text = _sentence(str(outcome.reason))
     keeps = next((change for change in outcome.changes if change.keeps_promise), None)
     if keeps is not None:
         return translate("side", "{why} Would keep it: {change}.").format(

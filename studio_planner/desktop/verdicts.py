@@ -34,5 +34,6 @@ def planned_words(view: DeskView) -> str:
 
 def _reason(studio: Studio, row: Unplanned) -> str:
     name = words.piece_name(studio.piece(row.piece))
-    named = row.reason if name in row.reason else f"{name}: {row.reason}"
+    reason = str(row.reason)
+    named = reason if name in reason else f"{name}: {reason}"
     return f"{named.rstrip('.')}."

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from studio_planner.craft.kind_words import stage_word
+from studio_planner.craft.kind_words import stage_said
 from studio_planner.craft.pieces import Joint
 from studio_planner.craft.plans import Unplanned
 from studio_planner.craft.products import ProductKind
+from studio_planner.craft.saying import Saying, saying
 from studio_planner.craft.sheet_stages import (
     gate_coats,
     gate_stage,
@@ -18,7 +19,6 @@ from studio_planner.craft.sheet_stages import (
     window_unknown,
 )
 from studio_planner.craft.standing import sanded_for
-from studio_planner.craft.tongue import translate
 from studio_planner.planning.sanded import scuffed_at
 from studio_planner.science.stages import Stage
 
@@ -31,7 +31,7 @@ if TYPE_CHECKING:
 def missing_figures(studio: Studio, piece: Piece) -> list[Unplanned]:
     """Sheet figures without which a piece cannot be planned, one sentence each."""
     poured = len(studio.pours_of(piece.key))
-    needs: list[tuple[str, str]] = []
+    needs: list[tuple[str, Saying]] = []
     for index, coat in enumerate(piece.stack):
         product = studio.product(coat.product)
         needs += [
@@ -68,7 +68,9 @@ def _may_be_silent(piece: Piece, coat: Coat, product: Product) -> bool:
     return product.kind is ProductKind.SIZE and under_another(piece, coat)
 
 
-def _joint_needs(studio: Studio, piece: Piece, index: int, below: int) -> list[tuple[str, str]]:
+def _joint_needs(
+    studio: Studio, piece: Piece, index: int, below: int
+) -> list[tuple[str, Saying]]:
     coat, lower = piece.stack[index], piece.stack[below]
     product = studio.product(lower.product)
     opens, _ = window_stages(studio, piece, index)
@@ -81,7 +83,7 @@ def _joint_needs(studio: Studio, piece: Piece, index: int, below: int) -> list[t
     return []
 
 
-def _gate_fault(studio: Studio, piece: Piece) -> list[tuple[str, str]]:
+def _gate_fault(studio: Studio, piece: Piece) -> list[tuple[str, Saying]]:
     order = studio.order_of(piece.key)
     if order is None:
         return []
@@ -93,15 +95,13 @@ def _gate_fault(studio: Studio, piece: Piece) -> list[tuple[str, str]]:
     return faults
 
 
-def _sentence(piece: Piece, coat: Coat, product: str, stage: Stage) -> str:
-    said = translate(
+def _sentence(piece: Piece, coat: Coat, product: str, stage: Stage) -> Saying:
+    return saying(
         "missing",
         "{piece}, {coat}: the data sheet of {product} has no figure for {stage}; add one from "
         "the sheet.",
-    )
-    return said.format(
         piece=piece.name,
-        coat=piece.coat_name(coat.key),
+        coat=piece.coat_name_said(coat.key),
         product=product,
-        stage=stage_word(stage),
+        stage=stage_said(stage),
     )

@@ -9,6 +9,7 @@ from studio_planner.craft.amounts import attended_minutes, coat_grams, portion_r
 from studio_planner.craft.pieces import Joint
 from studio_planner.craft.plans import StepKind, Unplanned
 from studio_planner.craft.products import ProductKind
+from studio_planner.craft.saying import saying
 from studio_planner.craft.sheet_stages import (
     cover_stage,
     gate_coats,
@@ -19,7 +20,6 @@ from studio_planner.craft.sheet_stages import (
     window_unknown,
 )
 from studio_planner.craft.standing import done_steps, is_spoiled, lives_of, sanded_for
-from studio_planner.craft.tongue import translate
 from studio_planner.planning.missing_figures import missing_figures
 from studio_planner.planning.sanded import scuffed_at
 
@@ -134,10 +134,12 @@ def _spoiled(group: tuple[Piece, ...], lives: Mapping[str, Life]) -> Iterator[Un
     """What was spoiled waits until the maker says what becomes of it."""
     for piece in group:
         if is_spoiled(lives.get(piece.key, ())):
-            words = translate(
-                "missing", "{piece} is spoiled; strip it in the log, or take it out."
+            words = saying(
+                "missing",
+                "{piece} is spoiled; strip it in the log, or take it out.",
+                piece=piece.name,
             )
-            yield Unplanned(piece=piece.key, coat=None, reason=words.format(piece=piece.name))
+            yield Unplanned(piece=piece.key, coat=None, reason=words)
 
 
 def _groups(studio: Studio, alone: Collection[str], *, twins: bool) -> list[tuple[Piece, ...]]:

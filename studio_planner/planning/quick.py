@@ -112,7 +112,7 @@ class QuickStart:
         """The plan of the craft; NoPlanPossible when no piece at all is in it."""
         plan = self.rounds.written(self.found, self.unplanned)
         if not plan.coats:
-            raise NoPlanPossible(row.reason for row in plan.unplanned)
+            raise NoPlanPossible(str(row.reason) for row in plan.unplanned)
         return plan
 
 

@@ -5,9 +5,10 @@ from __future__ import annotations
 from datetime import UTC, datetime
 from typing import TYPE_CHECKING
 
-from studio_planner.craft.day_words import month_word, short_weekday_word
+from studio_planner.craft.day_words import month_said, short_weekday_said
 from studio_planner.craft.local_time import readings_of
-from studio_planner.craft.tongue import translate
+from studio_planner.craft.saying import Saying, joined, saying
+from studio_planner.craft.tongue import marked
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
@@ -20,47 +21,54 @@ _MOST_NAMED = 3
 _A_DAY = 24 * 60
 
 
-def moment_said(zone: ZoneInfo, second: float) -> str:
+def moment_said(zone: ZoneInfo, second: float) -> Saying:
     """The local day and time of an instant in seconds, such as Tue 3 Mar 23:10."""
     local = datetime.fromtimestamp(second, UTC).astimezone(zone)
-    words = translate("saying", "{weekday} {day} {month} {time}").format(
-        weekday=short_weekday_word(local.weekday()),
+    words = saying(
+        "saying",
+        "{weekday} {day} {month} {time}",
+        weekday=short_weekday_said(local.weekday()),
         day=local.day,
-        month=month_word(local.month),
+        month=month_said(local.month),
         time=f"{local.hour:02}:{local.minute:02}",
     )
     twice = len(readings_of(zone, local.replace(tzinfo=None))) > 1
-    return f"{words} ({local.tzname()})" if twice else words
+    return joined(words, f"({local.tzname()})" if twice else "")
 
 
-def length_said(seconds: float) -> str:
+def length_said(seconds: float) -> Saying:
     """A length of time, such as 45 min, 6 h 40 min or 3 d 4 h."""
     minutes = round(seconds / 60.0)
     if minutes < 60:  # noqa: PLR2004 - minutes in an hour
-        return f"{minutes} min"
+        return Saying(f"{minutes} min")
     if minutes < 2 * _A_DAY:
-        return f"{minutes // 60} h {minutes % 60:02} min"
+        return Saying(f"{minutes // 60} h {minutes % 60:02} min")
     hours = round(seconds / 3600.0)
-    return translate("words", "{days} d {hours} h").format(days=hours // 24, hours=hours % 24)
+    return saying("words", "{days} d {hours} h", days=hours // 24, hours=hours % 24)
 
 
-def listed(names: Iterable[str]) -> str:
+def listed(names: Iterable[Saying | str]) -> Saying:
     """Names one after another: A, B and C; of many only the first few and a count."""
     all_names = list(dict.fromkeys(names))
     shown = all_names[:_MOST_NAMED]
     left = len(all_names) - len(shown)
     if left:
-        shown = [*shown, translate("lists", "{count} more").format(count=left)]
-    if len(shown) == 1:
-        return shown[0]
-    both = translate("lists", "{first} and {last}")
-    return both.format(first=", ".join(shown[:-1]), last=shown[-1])
+        shown = [*shown, saying("lists", "{count} more", count=left)]
+    *others, last = shown
+    if not others:
+        return joined(last)
+    first = joined(*others, between=", ")
+    return saying("lists", "{first} and {last}", first=first, last=last)
 
 
-def coat_said(piece: Piece, coat: str) -> str:
-    """A coat with its piece, such as: the flood 2 on Board 3."""
-    said = translate("saying", "the {coat} on {piece}")
-    return said.format(coat=piece.coat_name(coat), piece=piece.name)
+def coat_said(piece: Piece, coat: str, *, first: bool = False) -> Saying:
+    """A coat with its piece, such as: the flood 2 on Board 3; `first` in a sentence or not."""
+    text = (
+        marked("saying", "The {coat} on {piece}")
+        if first
+        else marked("saying", "the {coat} on {piece}")
+    )
+    return saying("saying", text, coat=piece.coat_name_said(coat), piece=piece.name)
 
 
 def owner_said(studio: Studio, piece: str) -> str:

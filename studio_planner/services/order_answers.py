@@ -56,7 +56,7 @@ class OrderAnswer:
     @property
     def reason(self) -> str:
         """What binds a late order; empty where the promise is kept."""
-        return self.outcome.reason if self.outcome else ""
+        return str(self.outcome.reason) if self.outcome else ""
 
     @property
     def changes(self) -> tuple[Change, ...]:
@@ -96,7 +96,7 @@ def _piece_answer(studio: Studio, plan: Plan | None, key: str) -> PieceAnswer:
             )
             for gate in Gate
         ),
-        reason=next((row.reason for row in unplanned if row.piece == key), ""),
+        reason=next((str(row.reason) for row in unplanned if row.piece == key), ""),
     )
 
 

@@ -268,7 +268,7 @@ class Lane(Whereabouts):
     def reason(self) -> str:
         """Why the piece, or the rest of it, is not planned; empty when it is."""
         rows = self.plan.unplanned if self.plan else ()
-        return next((row.reason for row in rows if row.piece == self.piece.key), "")
+        return next((str(row.reason) for row in rows if row.piece == self.piece.key), "")
 
     @cached_property
     def flags(self) -> tuple[Flag, ...]:

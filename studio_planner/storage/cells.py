@@ -11,6 +11,7 @@ from datetime import date, datetime, time
 from operator import attrgetter, index
 from typing import Any
 
+from studio_planner.craft.saying import Saying
 from studio_planner.storage.forms import Choice, Fixed, Form, Lookup, Maybe, Noun, Scalar
 from studio_planner.storage.notation import (
     clock_of,
@@ -18,6 +19,7 @@ from studio_planner.storage.notation import (
     microseconds_of,
     time_of,
 )
+from studio_planner.storage.said import json_of, saying_in
 from studio_planner.storage.tables import columns_of, is_branch
 
 Cell = str | int | float | None
@@ -43,12 +45,14 @@ _TO_CELL: dict[type, Callable[[Any], Cell]] = {
     datetime: microseconds_of,
     date: date.isoformat,
     time: clock_of,
+    Saying: json_of,
 }
 _FROM_CELL: dict[type, Callable[[Any], object]] = {
     bool: bool,
     datetime: instant_at,
     date: date.fromisoformat,
     time: time_of,
+    Saying: saying_in,
 }
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from datetime import date, datetime, time
 from typing import Any
 
+from studio_planner.craft.saying import Saying
 from studio_planner.craft.studio import Studio
 from studio_planner.storage.exchange import FORMAT, VERSION
 from studio_planner.storage.forms import (
@@ -31,6 +32,28 @@ _SCALARS: dict[type, Schema] = {
     datetime: {"type": "string", "format": "date-time"},
     date: {"type": "string", "format": "date"},
     time: {"type": "string", "pattern": r"^\d{2}:\d{2}(:\d{2}(\.\d{3}(\d{3})?)?)?$"},
+}
+
+_REFERENCE: Schema = {"$ref": "#/$defs/saying"}
+_FACT: Schema = {"anyOf": [{"type": "number"}, _REFERENCE]}
+_SAYING: Schema = {
+    "description": (
+        "Words as they are, or a text with places {by name} for its facts. A text of a context "
+        "of the program's translations is shown in the language of whoever looks."
+    ),
+    "anyOf": [
+        {"type": "string"},
+        {
+            "type": "object",
+            "additionalProperties": False,
+            "required": ["text"],
+            "properties": {
+                "text": {"type": "string"},
+                "context": {"type": "string"},
+                "facts": {"type": "object", "additionalProperties": _FACT},
+            },
+        },
+    ],
 }
 
 
@@ -63,7 +86,7 @@ def _schema_of(form: Form, definitions: Schema) -> Schema:
         case Maybe(form=inner):
             return {"anyOf": [_schema_of(inner, definitions), {"type": "null"}]}
         case Scalar():
-            return _schema_of_scalar(form)
+            return _schema_of_scalar(form, definitions)
         case Many() | Fixed():
             return _schema_of_list(form, definitions)
         case Lookup(key=key, value=value):
@@ -87,7 +110,10 @@ def _schema_of_list(form: Many | Fixed, definitions: Schema) -> Schema:
     return items | ({"uniqueItems": True} if form.kind is frozenset else {})
 
 
-def _schema_of_scalar(form: Scalar) -> Schema:
+def _schema_of_scalar(form: Scalar, definitions: Schema) -> Schema:
+    if form.kind is Saying:
+        definitions["saying"] = _SAYING
+        return dict(_REFERENCE)
     known = _SCALARS.get(form.kind)
     if known is not None:
         return dict(known)

@@ -13,16 +13,17 @@ from functools import cache
 from types import NoneType, UnionType
 from typing import Any, Union, get_args, get_origin, get_type_hints
 
+from studio_planner.craft.saying import Saying
 from studio_planner.craft.shapes import Shape
 
-_SCALARS = (str, int, float, bool, datetime, date, time)
+_SCALARS = (str, int, float, bool, datetime, date, time, Saying)
 # Names that craft imports for type checkers only.
 _KNOWN_NAMES = {"Shape": Shape, "date": date, "datetime": datetime, "time": time}
 
 
 @dataclass(frozen=True, slots=True)
 class Scalar:
-    """A single value: text, number, flag, instant, date, time of day, or one of some words."""
+    """A single value: text, number, flag, instant, date, time, saying, or one of some words."""
 
     kind: type
 
@@ -117,10 +118,10 @@ def noun_of(cls: type) -> Noun:
 
 def form_of(hint: Any) -> Form:  # noqa: ANN401 - a type hint can be anything
     """Give the form of a type hint; TypeError for one that no noun should use."""
-    if isinstance(hint, type) and is_dataclass(hint):
-        return noun_of(hint)
     if hint in _SCALARS or (isinstance(hint, type) and issubclass(hint, StrEnum)):
         return Scalar(hint)
+    if isinstance(hint, type) and is_dataclass(hint):
+        return noun_of(hint)
     arguments = get_args(hint)
     if get_origin(hint) in {Union, UnionType}:
         return _form_of_union(

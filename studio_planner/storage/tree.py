@@ -9,6 +9,7 @@ from datetime import date, datetime, time
 from typing import TYPE_CHECKING, Any, cast
 
 from studio_planner.craft.errors import BrokenRule, InvalidEntry
+from studio_planner.craft.saying import Saying
 from studio_planner.storage.forms import (
     Choice,
     Fixed,
@@ -21,6 +22,7 @@ from studio_planner.storage.forms import (
     words_of,
 )
 from studio_planner.storage.notation import clock_of, instant_of, iso_of, time_of
+from studio_planner.storage.said import plain_of_saying, saying_of
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -40,6 +42,7 @@ _TO_PLAIN: dict[type, Callable[[Any], Plain]] = {
     datetime: iso_of,
     date: date.isoformat,
     time: clock_of,
+    Saying: plain_of_saying,
 }
 
 
@@ -251,4 +254,5 @@ _READERS: dict[type, tuple[Callable[[Any], object], str]] = {
     ),
     date: (lambda plain: date.fromisoformat(_text(plain)), "a date, such as 2030-05-01"),
     time: (lambda plain: time_of(_text(plain)), "a time of day, such as 18:30"),
+    Saying: (saying_of, "text, or a text with its context and facts"),
 }

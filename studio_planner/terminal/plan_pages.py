@@ -69,13 +69,13 @@ def print_plan(studio: Studio, plan: Plan, warnings: Iterable[Finding] = ()) -> 
 
 def _print_unplanned(studio: Studio, plan: Plan) -> None:
     """Print why pieces are not planned, unless an order of theirs has said so already."""
-    said = " ".join(outcome.reason for outcome in plan.outcomes)
-    left = [row for row in plan.unplanned if row.reason not in said]
+    said = " ".join(str(outcome.reason) for outcome in plan.outcomes)
+    reasons = [(studio.piece(row.piece).name, str(row.reason)) for row in plan.unplanned]
+    left = [(name, reason) for name, reason in reasons if reason not in said]
     if left:
         say()
-    for row in left:
-        name = studio.piece(row.piece).name
-        named = row.reason if row.reason.startswith(name) else f"{name}: {row.reason}"
+    for name, reason in left:
+        named = reason if reason.startswith(name) else f"{name}: {reason}"
         say_wrapped(f"Not planned - {named}")
 
 

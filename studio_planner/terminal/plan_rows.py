@@ -34,10 +34,10 @@ def plan_json(studio: Studio, plan: Plan, warnings: Iterable[Finding] = ()) -> d
         "steps": [step_json(studio, step) for step in plan.steps],
         "orders": [order_json(studio, kept) for kept in promises_of(studio, plan)],
         "unplanned": [
-            {"piece": row.piece, "coat": row.coat, "reason": row.reason}
+            {"piece": row.piece, "coat": row.coat, "reason": str(row.reason)}
             for row in plan.unplanned
         ],
-        "reasons": [row.reason for row in plan.unplanned],
+        "reasons": [str(row.reason) for row in plan.unplanned],
         "warnings": [finding_json(studio, finding) for finding in warnings],
         **worth_json(plan),
     }
@@ -151,10 +151,10 @@ def order_json(studio: Studio, kept: PromiseKept) -> dict[str, Any]:
         "late_hours": None if outcome is None else outcome.late_hours,
         "spare_hours": None if outcome is None else outcome.spare_hours,
         "held": None if outcome is None else outcome.held,
-        "reason": "" if outcome is None else outcome.reason,
+        "reason": "" if outcome is None else str(outcome.reason),
         "changes": [
             {
-                "words": change.words,
+                "words": str(change.words),
                 "ships": iso(zone, change.leaves),
                 "keeps_promise": change.keeps_promise,
             }

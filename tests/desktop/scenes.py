@@ -27,6 +27,7 @@ from studio_planner.craft.plans import (
     Window,
 )
 from studio_planner.craft.products import MixRatio, Product, ProductKind, SheetPoint
+from studio_planner.craft.saying import Saying
 from studio_planner.craft.shapes import Rectangle, Round
 from studio_planner.craft.studio import Studio
 from studio_planner.science.stages import Stage
@@ -368,10 +369,10 @@ def _outcomes(bare: Studio) -> tuple[Outcome, ...]:
             order="34",
             due=due["34"],
             leaves=at(9, "16:00"),
-            reason="the night closes the window of the glitter coat",
+            reason=Saying("the night closes the window of the glitter coat"),
             changes=(
                 Change(
-                    words="two hours of hands on Thursday morning",
+                    words=Saying("two hours of hands on Thursday morning"),
                     leaves=at(6, "16:00"),
                     keeps_promise=True,
                 ),

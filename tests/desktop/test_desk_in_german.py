@@ -109,9 +109,9 @@ def names_of(desk: DeskWindow) -> set[str]:
     said = [*(one.name for one in studio.pieces), *(one.name for one in studio.products)]
     said += [*(one.name for one in studio.orders), *(one.name for one in studio.people)]
     said += [*(one.name for one in studio.places), *(one.name for one in studio.spots)]
-    said += [change.words for o in _outcomes(desk) for change in o.changes]
-    said += [outcome.reason for outcome in _outcomes(desk)]
-    said += [row.reason for row in (studio.plan.unplanned if studio.plan else ())]
+    said += [str(change.words) for o in _outcomes(desk) for change in o.changes]
+    said += [str(outcome.reason) for outcome in _outcomes(desk)]
+    said += [str(row.reason) for row in (studio.plan.unplanned if studio.plan else ())]
     return {studio.name, *said}
 
 

@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QApplication
 
 from studio_planner.craft.orders import Gate
 from studio_planner.craft.plans import Change, StepKind
+from studio_planner.craft.saying import Saying
 from studio_planner.desktop import bar_words
 from studio_planner.desktop.application import (
     application,
@@ -127,12 +128,12 @@ def test_a_promise_that_nothing_keeps_says_when_it_leaves_at_the_soonest() -> No
     assert plan is not None
     late = next(one for one in plan.outcomes if one.late_hours)
     soonest = Change(
-        words="nothing else to pour, hands day and night and a warm room",
+        words=Saying("nothing else to pour, hands day and night and a warm room"),
         leaves=scenes.at(5, "16:00"),
         keeps_promise=False,
     )
     outcomes = tuple(
-        replace(one, reason="cure time", changes=(soonest,)) if one is late else one
+        replace(one, reason=Saying("cure time"), changes=(soonest,)) if one is late else one
         for one in plan.outcomes
     )
     view = DeskView(replace(studio, plan=replace(plan, outcomes=outcomes)), scenes.NOW)

@@ -32,7 +32,7 @@ def offered(*stack: Coat, studio: Studio | None = None) -> dict[str, tuple[str, 
     """The words of each offer, and the coats that are left."""
     studio = studio or small_studio(board(stack), resin(depth_limit_mm=3.0))
     return {
-        one.words: tuple(c.key for c in one.studio.pieces[0].stack)
+        str(one.words): tuple(c.key for c in one.studio.pieces[0].stack)
         for one in fewer_coats(studio, studio.orders[0])
     }
 
@@ -98,7 +98,9 @@ def test_a_coat_fewer_is_tried_for_a_late_order_and_keeps_every_rule() -> None:
     plan = quick_plan(studio, START)
     (late,) = plan.outcomes
     assert late.late_hours
-    trials = [one for one in Trials(studio, plan, Clockworks()).all() if "decide" in one.name]
+    trials = [
+        one for one in Trials(studio, plan, Clockworks()).all() if "decide" in str(one.name)
+    ]
     assert trials
     for trial in trials:
         assert trial.plan is not None

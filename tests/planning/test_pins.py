@@ -110,7 +110,7 @@ def test_a_pin_where_nobody_works_is_named_as_the_reason() -> None:
     plan = quick_plan(held, START)
     row = next(row for row in plan.unplanned if row.piece == coat.piece)
     assert row.coat == coat.coat
-    assert "is pinned to" in row.reason
+    assert "is pinned to" in str(row.reason)
 
 
 def test_the_checker_finds_a_pour_off_its_pin() -> None:

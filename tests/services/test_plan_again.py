@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 import pytest
 
 from studio_planner.craft.errors import NoPlanPossible
+from studio_planner.craft.saying import SILENT
 from studio_planner.planning.quick import quick_plan
 from studio_planner.services.plan_again import explained, plan_again
 from tests.services.small_studios import kept, morning, planned_once, two_trays
@@ -109,6 +110,6 @@ def test_a_plan_can_be_given_its_reasons_anew() -> None:
     studio = planned_once()
     plan = kept(studio)
     bare = replace(
-        plan, outcomes=tuple(replace(one, reason="", changes=()) for one in plan.outcomes)
+        plan, outcomes=tuple(replace(one, reason=SILENT, changes=()) for one in plan.outcomes)
     )
     assert explained(studio, bare).plan == plan

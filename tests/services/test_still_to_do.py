@@ -126,7 +126,7 @@ def test_a_spoiled_piece_is_not_planned_until_something_is_done_about_it() -> No
     plan = plan_again(spoiled, LATER).plan
     (row,) = plan.unplanned
     assert row.piece == "k"
-    assert "is spoiled; strip it in the log, or take it out" in row.reason
+    assert "is spoiled; strip it in the log, or take it out" in str(row.reason)
     assert outcome(plan, "m").leaves is None
     assert outcome(plan, "33").leaves is not None
     bare = after(spoiled, EntryKind.STRIPPED, "k", LATER)

@@ -22,6 +22,7 @@ from studio_planner.craft.plans import (
     Window,
 )
 from studio_planner.craft.products import MixRatio, Product, ProductKind, RatioBy, SheetPoint
+from studio_planner.craft.saying import Saying, saying
 from studio_planner.craft.settings import Settings
 from studio_planner.craft.shapes import FreeArea, Oval, Rectangle, Round
 from studio_planner.craft.studio import Studio
@@ -159,6 +160,19 @@ _SHARES = _numbers(0, 1)
 _WINDOWS = st.builds(
     Window, opens=_INSTANTS, closes=_maybe(_INSTANTS), trust=st.sampled_from(Trust)
 )
+_SAYINGS: st.SearchStrategy[Saying] = st.recursive(
+    st.builds(Saying, _TEXTS, _TEXTS),
+    lambda inner: st.builds(
+        lambda context, facts: saying(context, " ".join(f"{{{f}}}" for f in facts), **facts),
+        _TEXTS,
+        st.dictionaries(
+            st.sampled_from("abc"),
+            inner | _TEXTS | st.integers() | _numbers(-1e6, 1e6),
+            min_size=1,
+        ),
+    ),
+    max_leaves=6,
+)
 _PLANS = st.builds(
     Plan,
     made=_INSTANTS,
@@ -186,11 +200,11 @@ _PLANS = st.builds(
             order=_TEXTS,
             due=_INSTANTS,
             leaves=_maybe(_INSTANTS),
-            reason=_TEXTS,
+            reason=_SAYINGS,
             changes=_tuples(
                 st.builds(
                     Change,
-                    words=_TEXTS,
+                    words=_SAYINGS,
                     leaves=_maybe(_INSTANTS),
                     keeps_promise=st.booleans(),
                 )

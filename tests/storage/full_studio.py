@@ -40,6 +40,7 @@ from studio_planner.craft.plans import (
 from studio_planner.craft.prices import PriceRule, Prices
 from studio_planner.craft.products import MixRatio, Product, ProductKind, RatioBy, SheetPoint
 from studio_planner.craft.reminders import Means, ReminderKind, Reminding
+from studio_planner.craft.saying import Saying, joined, saying
 from studio_planner.craft.settings import (
     ClockForm,
     FilmUnit,
@@ -122,18 +123,24 @@ def _full_plan() -> Plan:
                 order="o1",
                 due=NOON,
                 leaves=None,
-                reason="The night closes the window.",
+                reason=Saying("The night closes the window."),
                 held=0.125,
                 changes=(
-                    Change(words="a warm box", leaves=NOON, keeps_promise=True),
-                    Change(words="another pair of hands", leaves=None, keeps_promise=False),
+                    Change(
+                        words=saying("late", "a {box}", box=saying("kinds", "warm box")),
+                        leaves=NOON,
+                        keeps_promise=True,
+                    ),
+                    Change(
+                        words=Saying("another pair of hands"), leaves=None, keeps_promise=False
+                    ),
                 ),
             ),
             Outcome(order="gone since", due=NOON, leaves=NOON),
         ),
         unplanned=(
-            Unplanned(piece="p2", coat="x", reason="No spot is long enough."),
-            Unplanned(piece="gone since", coat=None, reason="Too cold."),
+            Unplanned(piece="p2", coat="x", reason=Saying("No spot is long enough.")),
+            Unplanned(piece="gone since", coat=None, reason=joined("Too", "cold.")),
         ),
         goals=(
             GoalValue(goal=Goal.LATENESS, value=14.5, bound=6.0),

@@ -80,6 +80,12 @@ def test_what_the_reader_refuses_for_its_type_the_schema_refuses_too(
         (("people", 0, "wakes"), "seven"),
         (("more",), 1),
         (("places", 0, "readings", 0, "when"), None),
+        (("plan", "unplanned", 0, "reason"), None),
+        (("plan", "unplanned", 0, "reason"), {"context": "late"}),
+        (("plan", "unplanned", 0, "reason"), {"text": 1}),
+        (("plan", "unplanned", 0, "reason"), {"text": "", "more": 1}),
+        (("plan", "unplanned", 0, "reason"), {"text": "{a}", "facts": {"a": True}}),
+        (("plan", "unplanned", 0, "reason"), {"text": "{a}", "facts": ["a"]}),
     ]:
         document = json.loads(studio_to_json(full_studio))
         holder = document["studio"]

@@ -19,6 +19,7 @@ from studio_planner.craft.errors import StudioFileError
 from studio_planner.craft.orders import ContactClaim
 from studio_planner.craft.prices import Prices
 from studio_planner.craft.reminders import Reminding
+from studio_planner.craft.saying import Saying
 from studio_planner.craft.settings import Units
 from studio_planner.craft.stock import StockRules
 from studio_planner.storage import migrations, studio_file
@@ -31,6 +32,7 @@ if TYPE_CHECKING:
     from collections.abc import Sequence
 
     from studio_planner.craft.pieces import Coat, Piece
+    from studio_planner.craft.plans import Plan
     from studio_planner.craft.studio import Studio
     from studio_planner.storage.migrations import Migration
 
@@ -46,6 +48,7 @@ FROZEN = {
     "m0004_what_happens.py": "5e13babb34987947",
     "m0005_food_contact.py": "06d4c82e1a854c69",
     "m0006_pots_and_leaf.py": "46f22d2ef97985f9",
+    "m0007_reasons_in_any_language.py": "24e9fdde7aace300",
 }
 
 NEXT = len(RELEASED) + 1
@@ -105,10 +108,24 @@ def _as_poured_at_once(piece: Piece) -> tuple[Coat, ...]:
     )
 
 
+def _in_words(plan: Plan) -> Plan:
+    """The plan with every reason as one text, as it was kept before version 7."""
+    outcomes = tuple(
+        replace(
+            one,
+            reason=Saying(str(one.reason)),
+            changes=tuple(replace(c, words=Saying(str(c.words))) for c in one.changes),
+        )
+        for one in plan.outcomes
+    )
+    rows = tuple(replace(row, reason=Saying(str(row.reason))) for row in plan.unplanned)
+    return replace(plan, outcomes=outcomes, unplanned=rows)
+
+
 def without_worth(studio: Studio) -> Studio:
     """The studio with a plan that says nothing of goals or rehearsals."""
-    plan = studio.plan
-    assert plan is not None
+    assert studio.plan is not None
+    plan = _in_words(studio.plan)
     bare = replace(
         plan,
         coats=tuple(replace(coat, held=None) for coat in plan.coats),
@@ -207,6 +224,29 @@ def test_an_old_file_without_a_plan_is_brought_up_to_date_too(
         connection.commit()
     with open_studio(path) as file:
         assert file.read() == replace(as_of_version_1(full_studio), plan=None)
+
+
+@pytest.mark.parametrize("words", ["", '„Zu kalt“: nie {über} "22 °C"\n', '{"text": "a"}'])
+def test_reasons_that_were_kept_in_words_stay_those_words(
+    studio_path: Path, full_studio: Studio, words: str
+) -> None:
+    """Version 6 had the same tables; a reason in one was the words themselves."""
+    with closing(sqlite3.connect(studio_path)) as connection:
+        connection.execute("PRAGMA user_version = 6")
+        connection.execute("UPDATE plan_outcomes SET reason = ?", (words,))
+        connection.execute("UPDATE plan_outcomes_changes SET words = ?", (words,))
+        connection.execute("UPDATE plan_unplanned SET reason = ?", (words,))
+        connection.commit()
+    with open_studio(studio_path) as file:
+        studio = file.read()
+    assert studio.plan is not None
+    said = [one.reason for one in studio.plan.outcomes]
+    said += [change.words for one in studio.plan.outcomes for change in one.changes]
+    said += [row.reason for row in studio.plan.unplanned]
+    assert len(said) == 6
+    assert set(said) == {Saying(words)}
+    assert {str(one) for one in said} == {words}
+    assert replace(studio, plan=None) == replace(full_studio, plan=None)
 
 
 def test_the_backup_opens_with_the_older_program(

@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING, Any
 import pytest
 
 from studio_planner.craft.plans import Goal, GoalValue
+from studio_planner.craft.saying import SILENT
 from studio_planner.planning.quick import quick_plan
 from studio_planner.services import keeping
 from studio_planner.services.keeping import FileToPlan
@@ -326,7 +327,7 @@ def test_reasons_are_found_anew_for_the_plan_that_is_kept(
 ) -> None:
     plan = read_planned(sample)[1]
     bare = replace(
-        plan, outcomes=tuple(replace(one, reason="", changes=()) for one in plan.outcomes)
+        plan, outcomes=tuple(replace(one, reason=SILENT, changes=()) for one in plan.outcomes)
     )
     FileToPlan(sample).keep(bare)
     assert terminal("plan", sample, "--reasons", "--keep").code == 0

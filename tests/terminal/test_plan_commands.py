@@ -9,6 +9,7 @@ import pytest
 
 from studio_planner.craft.orders import Promise
 from studio_planner.craft.plans import Change
+from studio_planner.craft.saying import Saying
 from studio_planner.services.keeping import FileToPlan
 from studio_planner.services.studio_files import create, read_planned, read_studio
 from studio_planner.terminal.plan_commands import _broken_words
@@ -106,7 +107,7 @@ def test_a_plan_of_only_some_pieces_is_kept_and_says_so(
     answer = terminal("plan", unplanned, "--days", "1", "--keep", "--json")
     assert answer.code == 1
     assert answer.json["kept"] is True
-    assert [row.reason for row in read_planned(unplanned)[1].unplanned] == answer.json[
+    assert [str(row.reason) for row in read_planned(unplanned)[1].unplanned] == answer.json[
         "reasons"
     ]
 
@@ -230,7 +231,7 @@ def test_a_change_that_plans_nothing_is_said_in_a_sentence(
 ) -> None:
     plan = read_planned(sample)[1]
     late = next(one for one in plan.outcomes if one.reason)
-    hopeless = Change(words="a second pair of hands", leaves=None, keeps_promise=False)
+    hopeless = Change(words=Saying("a second pair of hands"), leaves=None, keeps_promise=False)
     outcomes = [
         replace(one, changes=(hopeless,)) if one is late else one for one in plan.outcomes
     ]

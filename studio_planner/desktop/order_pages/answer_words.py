@@ -7,6 +7,7 @@ from datetime import datetime, time
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.orders import Gate, Promise
+from studio_planner.craft.tongue import capital
 from studio_planner.desktop import words
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.plan_worth import sure_words
@@ -127,8 +128,7 @@ def tried(studio: Studio, change: Change) -> Tried:
     else:
         moment = words.moment(change.leaves, words.wall_of(studio))
         comes = translate("orders", "leaves {moment}").format(moment=moment)
-    name = change.words[:1].upper() + change.words[1:]
-    return Tried(name, comes, change.keeps_promise)
+    return Tried(capital(str(change.words)), comes, change.keeps_promise)
 
 
 def gate_lines(studio: Studio, row: PieceAnswer) -> tuple[Line, ...]:

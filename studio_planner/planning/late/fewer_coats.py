@@ -14,7 +14,8 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import InvalidEntry
 from studio_planner.craft.pieces import CoatKind, Joint
-from studio_planner.craft.tongue import translate
+from studio_planner.craft.saying import Saying, saying
+from studio_planner.craft.tongue import marked
 from studio_planner.planning.late.what_if import Tried
 from studio_planner.planning.saying import coat_said, listed
 
@@ -27,7 +28,7 @@ if TYPE_CHECKING:
 
 _CLEAR = {CoatKind.FLOOD, CoatKind.LOCK, CoatKind.TOP_COAT}
 
-_Less = tuple[str, tuple["Coat", ...]]
+_Less = tuple[Saying, tuple["Coat", ...]]
 """What is done to a piece in words, and its stack then."""
 
 
@@ -44,7 +45,7 @@ def fewer_coats(studio: Studio, order: Order) -> list[Tried]:
 def _tried(
     studio: Studio, order: Order, way: Callable[[Studio, Piece], _Less | None]
 ) -> Tried | None:
-    said: list[str] = []
+    said: list[Saying] = []
     pieces = {piece.key: piece for piece in studio.pieces}
     for key in order.pieces:
         less = way(studio, pieces[key])
@@ -58,19 +59,19 @@ def _tried(
     except InvalidEntry:
         return None
     text = (
-        translate(
+        marked(
             "late",
             "leave out {coats} (this changes the piece, so it is for you and the customer to "
             "decide)",
         )
         if way is _left_out
-        else translate(
+        else marked(
             "late",
             "pour {coats} (this changes the piece, so it is for you and the customer to "
             "decide)",
         )
     )
-    return Tried(text.format(coats=listed(said)), changed, more=False)
+    return Tried(saying("late", text, coats=listed(said)), changed, more=False)
 
 
 def _left_out(studio: Studio, piece: Piece) -> _Less | None:
@@ -88,9 +89,12 @@ def _as_one(studio: Studio, piece: Piece) -> _Less | None:
         alike = (upper.product, upper.faces) == (lower.product, lower.faces)
         if alike and _may_go(piece, index) and _holds(studio, piece, upper.product, film):
             one = replace(upper, joint=lower.joint, film_mm=film)
-            names = piece.coat_name(lower.key), coat_said(piece, upper.key)
-            words = translate("late", "the {lower} and {upper} as one of {film:g} mm").format(
-                lower=names[0], upper=names[1], film=film
+            words = saying(
+                "late",
+                "the {lower} and {upper} as one of {film:g} mm",
+                lower=piece.coat_name_said(lower.key),
+                upper=coat_said(piece, upper.key),
+                film=film,
             )
             return words, (*piece.stack[: index - 1], one, *piece.stack[index + 1 :])
     return None

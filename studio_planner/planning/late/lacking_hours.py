@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from studio_planner.craft.tongue import translate
+from studio_planner.craft.saying import SILENT, Saying, joined, saying
+from studio_planner.craft.tongue import marked
 from studio_planner.planning.late.ladder import Rung
 from studio_planner.planning.late.slowest_walk import is_long, slowest_walk
 from studio_planner.planning.late.soonest import For
@@ -19,7 +20,7 @@ if TYPE_CHECKING:
     from studio_planner.planning.problem import Chain
 
 
-def lacking_hours(ladder: Ladder, order: Order, climb: Climb) -> str:
+def lacking_hours(ladder: Ladder, order: Order, climb: Climb) -> Saying:
     """The reason of the rung of hours: too few in all, a missed window, or too far apart."""
     short = _too_few(ladder, order)
     if short:
@@ -28,7 +29,7 @@ def lacking_hours(ladder: Ladder, order: Order, climb: Climb) -> str:
     for missed in walk.missed if walk is not None else ():
         if chain is not None and missed.what is For.HANDS:
             return _missed(ladder, ladder.fitter(Rung.HOURS).empty(), chain, missed)
-    words = translate(
+    words = saying(
         "late",
         "No hands: even with nothing else to do, the hours you work come too far apart for its "
         "coats.",
@@ -37,61 +38,63 @@ def lacking_hours(ladder: Ladder, order: Order, climb: Climb) -> str:
     if chain is None or walk is None or wait is None or not is_long(wait):
         return words
     zone = ladder.studio.time_zone
-    said = translate(
-        "late", "{what} could start {since}, but nobody can work on it before {until}"
-    ).format(
+    said = saying(
+        "late",
+        "{what} could start {since}, but nobody can work on it before {until}",
         what=waiting(chain, wait),
         since=moment_said(zone, wait.since),
         until=moment_said(zone, wait.until),
     )
-    return f"{words} {said}{after_pick_up(ladder, order, wait)}."
+    return joined(words, joined(said, after_pick_up(ladder, order, wait), ".", between=""))
 
 
-def _missed(ladder: Ladder, means: Means, chain: Chain, missed: Missed) -> str:
+def _missed(ladder: Ladder, means: Means, chain: Chain, missed: Missed) -> Saying:
     zone = ladder.studio.time_zone
     piece, task = chain.pieces[0], chain.tasks[missed.index]
     lower = chain.tasks[task.below or 0].coat.key
     night = _asleep(means, missed)
     head = (
-        translate("late", "Night closes a window")
+        saying("late", "Night closes a window")
         if night
-        else translate("late", "Your working hours miss a window")
+        else saying("late", "Your working hours miss a window")
     )
     text = (
-        translate(
+        marked(
             "late",
             "{head}: poured as soon as you can, the window of {lower} opens {opens} and closes "
             "{closes}, when nobody can work {length} on end; {after}.",
         )
         if _somebody_works(means, missed)
-        else translate(
+        else marked(
             "late",
             "{head}: poured as soon as you can, the window of {lower} opens {opens} and closes "
             "{closes}, when nobody can work; {after}.",
         )
     )
-    after = (
-        translate("late", "{upper} then waits until it can be washed and sanded")
-        if task.may_scuff
-        else translate("late", "so {lower} has to be poured at another time")
-    )
     below, upper = coat_said(piece, lower), coat_said(piece, task.coat.key)
-    return text.format(
+    after = (
+        saying("late", "{upper} then waits until it can be washed and sanded", upper=upper)
+        if task.may_scuff
+        else saying("late", "so {lower} has to be poured at another time", lower=below)
+    )
+    return saying(
+        "late",
+        text,
         head=head,
         lower=below,
         opens=moment_said(zone, missed.opens),
         closes=moment_said(zone, missed.closes),
         length=length_said(task.lead + task.block),
-        after=after.format(lower=below, upper=upper),
+        after=after,
     )
 
 
-def _too_few(ladder: Ladder, order: Order) -> str:
-    """The sentence when an order's own work is more than all hours until its date; else ""."""
+def _too_few(ladder: Ladder, order: Order) -> Saying:
+    """The sentence when an order's own work is more than all hours until its date, or none."""
     studio = ladder.studio
     due = order.due(studio.time_zone)
     if due <= ladder.plan.start:
-        return ""
+        return SILENT
     there = sum(
         (end - start).total_seconds()
         for person in studio.people
@@ -99,11 +102,13 @@ def _too_few(ladder: Ladder, order: Order) -> str:
     )
     asked = ladder.fitter(Rung.HOURS).hands(order)
     if asked <= there:
-        return ""
-    return translate(
+        return SILENT
+    return saying(
         "late",
         "No hands: its own pours and packing take {asked}, and you work {there} until then.",
-    ).format(asked=length_said(asked), there=length_said(there))
+        asked=length_said(asked),
+        there=length_said(there),
+    )
 
 
 def _somebody_works(means: Means, missed: Missed) -> bool:

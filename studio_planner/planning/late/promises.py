@@ -6,7 +6,8 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.plans import Change
-from studio_planner.craft.tongue import counted, translate
+from studio_planner.craft.saying import Saying, joined, saying
+from studio_planner.craft.tongue import marked
 from studio_planner.planning.clocks.clockwork import Clockworks
 from studio_planner.planning.late.ladder import Ladder, Rung
 from studio_planner.planning.late.trials import Trials, is_late
@@ -38,7 +39,7 @@ def explain(studio: Studio, plan: Plan) -> Plan:
     told = {}
     for outcome in late:
         if _beyond_help(ladder, outcome):
-            reason = " ".join(_stuck(plan, ladder.order(outcome.order)))
+            reason = joined(*_stuck(plan, ladder.order(outcome.order)))
             told[outcome.order] = replace(outcome, reason=reason)
     asked = [outcome for outcome in late if outcome.order not in told]
     if asked:
@@ -56,12 +57,12 @@ def _beyond_help(ladder: Ladder, outcome: Outcome) -> bool:
     """
     order = ladder.order(outcome.order)
     stuck = _stuck(ladder.plan, order)
-    if any(reason.endswith(translate("stuck", DAYS_ASKED_FOR)) for reason in stuck):
+    if any(reason.ends_with(DAYS_ASKED_FOR) for reason in stuck):
         return True
     return bool(stuck) and ladder.warm(order).packed is None
 
 
-def _stuck(plan: Plan, order: Order) -> list[str]:
+def _stuck(plan: Plan, order: Order) -> list[Saying]:
     return [row.reason for row in plan.unplanned if row.piece in order.pieces]
 
 
@@ -72,7 +73,7 @@ def _told(ladder: Ladder, tried: _Tried, outcome: Outcome) -> Outcome:
     told = list(stuck)
     if not stuck or climb.rung > Rung.HOURS:
         told.append(why_late(ladder, order, climb))
-    reason = " ".join([*told, tried.summary(outcome)])
+    reason = joined(*told, tried.summary(outcome))
     return replace(outcome, reason=reason, changes=tried.changes(order, outcome))
 
 
@@ -104,19 +105,21 @@ class _Tried:
         soonest = [] if kept else [self._trials.soonest(order)]
         return tuple(_change(one, outcome) for one in (*kept, *sooner, *idle, *soonest))
 
-    def summary(self, outcome: Outcome) -> str:
+    def summary(self, outcome: Outcome) -> Saying:
         """How many changes were tried, and whether one keeps the promise."""
         count = len(self._of(outcome))
         if self._kept(outcome):
-            return counted(
-                count,
-                translate("late", "{count} change was tried."),
-                translate("late", "{count} changes were tried."),
+            text = (
+                marked("late", "{count} change was tried.")
+                if count == 1
+                else marked("late", "{count} changes were tried.")
             )
-        said = translate(
-            "late", "None of the {count} changes that were tried keeps the promise."
+            return saying("late", text, count=count)
+        return saying(
+            "late",
+            "None of the {count} changes that were tried keeps the promise.",
+            count=count,
         )
-        return said.format(count=count)
 
     def _of(self, outcome: Outcome) -> list[Trial]:
         return [one for one in self._made if one.order in {None, outcome.order}]

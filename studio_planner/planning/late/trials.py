@@ -15,7 +15,7 @@ from typing import TYPE_CHECKING
 from studio_planner.craft.errors import NoPlanPossible
 from studio_planner.craft.pieces import Joint
 from studio_planner.craft.plans import StepKind, Trust
-from studio_planner.craft.tongue import counted, translate
+from studio_planner.craft.saying import SILENT, Saying, joined, saying
 from studio_planner.planning.late import what_if
 from studio_planner.planning.late.fewer_coats import fewer_coats
 from studio_planner.planning.late.fitting import Fitter, Stacks
@@ -61,27 +61,30 @@ class Trial:
     that it makes late, `later` those that are late and would leave later still.
     """
 
-    name: str
+    name: Saying
     studio: Studio
     plan: Plan | None
     order: str | None = None
-    over: tuple[str, ...] = ()
-    cost: str = ""
+    over: tuple[Saying, ...] = ()
+    cost: Saying = SILENT
     newly: tuple[str, ...] = ()
     later: tuple[str, ...] = ()
 
-    def words(self, order: str) -> str:
+    def words(self, order: str) -> Saying:
         """The change, and in brackets what it costs others than the order that is told."""
         newly, later = self._names(self.newly, order), self._names(self.later, order)
         costs = [self.cost] if self.cost else []
-        costs += [translate("late", "makes {names} late").format(names=newly)] if newly else []
-        still = translate("late", "{names} would leave later still")
-        costs += [still.format(names=later)] if later else []
-        return f"{self.name} ({'; '.join(costs)})" if costs else self.name
+        costs += [saying("late", "makes {names} late", names=newly)] if newly else []
+        costs += (
+            [saying("late", "{names} would leave later still", names=later)] if later else []
+        )
+        if not costs:
+            return self.name
+        return joined(self.name, joined("(", joined(*costs, between="; "), ")", between=""))
 
-    def _names(self, orders: tuple[str, ...], told: str) -> str:
+    def _names(self, orders: tuple[str, ...], told: str) -> Saying:
         names = [o.name for o in self.studio.orders if o.key in orders and o.key != told]
-        return listed(names) if names else ""
+        return listed(names) if names else SILENT
 
     def outcome(self, order: str) -> Outcome | None:
         """What it means for an order."""
@@ -127,7 +130,7 @@ class Trials:
         """An order alone with tireless hands in a warm room: no change brings it sooner."""
         alone = what_if.with_tireless_hands(what_if.alone(self.studio, order.key))
         studio = what_if.with_warm_room(alone)
-        words = translate("late", "nothing else to pour, hands day and night and a warm room")
+        words = saying("late", "nothing else to pour, hands day and night and a warm room")
         return Trial(words, studio, self._quick(studio), order.key)
 
     def _moved_alone(self) -> Iterator[Trial]:
@@ -135,7 +138,7 @@ class Trials:
         for order in self._late[:_MOVED_FOR]:
             moved = fitter.with_order_moved(order)
             if moved is not None and plan_worth(self.studio, moved) < self._worth:
-                words = translate(
+                words = saying(
                     "late", "pour it where there is room between the others; nothing else moves"
                 )
                 yield Trial(words, self.studio, moved, order.key)
@@ -147,7 +150,7 @@ class Trials:
             self._left -= 1
             plan = self._quick(self.studio, (order.key,))
             trial = Trial(
-                translate("late", "pour it before all others"), self.studio, plan, order.key
+                saying("late", "pour it before all others"), self.studio, plan, order.key
             )
             yield self._with_costs(trial)
 
@@ -173,7 +176,7 @@ class Trials:
         plan = self._quick(tried.studio)
         if tried.more and (plan is None or plan_worth(tried.studio, plan) >= self._worth):
             plan, _ = self._after_moving(tried.studio, _MOVED_FOR)
-        cost = "" if tried.more else self._shut(tried)
+        cost = SILENT if tried.more else self._shut(tried)
         trial = Trial(tried.words, tried.studio, plan, over=tried.over, cost=cost)
         return self._with_costs(trial)
 
@@ -190,15 +193,13 @@ class Trials:
         except NoPlanPossible:
             return None
 
-    def _shut(self, tried: Tried) -> str:
+    def _shut(self, tried: Tried) -> Saying:
         count = shut_at_night(tried.studio, self.plan, self.clockworks)
         if not count:
-            return ""
-        return counted(
-            count,
-            translate("late", "one window then closes while nobody can work"),
-            translate("late", "{count} windows then close while nobody can work"),
-        )
+            return SILENT
+        if count == 1:
+            return saying("late", "one window then closes while nobody can work")
+        return saying("late", "{count} windows then close while nobody can work", count=count)
 
     def _with_costs(self, trial: Trial) -> Trial:
         """A trial with the orders that would be worse off with it than in the shown plan."""

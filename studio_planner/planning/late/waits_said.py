@@ -5,7 +5,8 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.orders import Promise
-from studio_planner.craft.tongue import translate
+from studio_planner.craft.saying import SILENT, Saying, joined, saying
+from studio_planner.craft.tongue import marked
 from studio_planner.planning.saying import coat_said, length_said, moment_said
 
 if TYPE_CHECKING:
@@ -23,49 +24,47 @@ def slowest(fit: Fit) -> Chain | None:
     return None if fit.slowest is None else fit.slowest.chain
 
 
-def after_pick_up(ladder: Ladder, order: Order, wait: Wait) -> str:
+def after_pick_up(ladder: Ladder, order: Order, wait: Wait) -> Saying:
     """For packing that only hands bring behind the last pick-up in time."""
     due = order.due(ladder.studio.time_zone)
     missed = wait.index is None and wait.since <= due.timestamp() < wait.until
     if not missed or order.promise is Promise.MARKET:
-        return ""
+        return SILENT
     when = moment_said(ladder.studio.time_zone, due.timestamp())
-    return ", " + translate("late", "after the pick-up {when}").format(when=when)
+    return joined(", ", saying("late", "after the pick-up {when}", when=when), between="")
 
 
-def waiting(chain: Chain, wait: Wait) -> str:
+def waiting(chain: Chain, wait: Wait) -> Saying:
     """What waits, as the beginning of a sentence."""
     piece = chain.pieces[0]
     if wait.index is None:
-        return translate("late", "Packing {piece}").format(piece=piece.name)
-    words = coat_said(piece, chain.tasks[wait.index].coat.key)
-    return words[0].upper() + words[1:]
+        return saying("late", "Packing {piece}", piece=piece.name)
+    return coat_said(piece, chain.tasks[wait.index].coat.key, first=True)
 
 
-def air_wait(fit: Fit, ladder: Ladder, wait: Wait) -> str:
+def air_wait(fit: Fit, ladder: Ladder, wait: Wait) -> Saying:
     """A whole sentence about a coat that waits for the air; empty where none does."""
     chain = slowest(fit)
     if chain is None or wait.index is None:
-        return ""
+        return SILENT
     task, zone = chain.tasks[wait.index], ladder.studio.time_zone
     text = (
-        translate(
+        marked(
             "late",
             "{what} has to wait from {since} to {until}, because the room is outside the "
-            "limits "
-            "of {product} (temperature, humidity, dew point) or the air warms while it would "
-            "be "
-            "bare.",
+            "limits of {product} (temperature, humidity, dew point) or the air warms while it "
+            "would be bare.",
         )
         if task.bare_porous
-        else translate(
+        else marked(
             "late",
             "{what} has to wait from {since} to {until}, because the room is outside the "
-            "limits "
-            "of {product} (temperature, humidity, dew point).",
+            "limits of {product} (temperature, humidity, dew point).",
         )
     )
-    return text.format(
+    return saying(
+        "late",
+        text,
         what=waiting(chain, wait),
         since=moment_said(zone, wait.since),
         until=moment_said(zone, wait.until),
@@ -73,11 +72,11 @@ def air_wait(fit: Fit, ladder: Ladder, wait: Wait) -> str:
     )
 
 
-def longest_cure(fit: Fit) -> str:
+def longest_cure(fit: Fit) -> Saying:
     """The longest stretch in which the slowest chain only cures."""
     last = fit.slowest
     if last is None or not last.packed:
-        return ""
+        return SILENT
     chain, piece = last.chain, last.chain.pieces[0]
     ends = [start + task.block for start, task in zip(last.starts, chain.tasks, strict=True)]
     nexts = [*last.starts[1:], last.packed[0].start]
@@ -85,10 +84,17 @@ def longest_cure(fit: Fit) -> str:
     index = max(range(chain.first, len(gaps)), key=lambda i: gaps[i], default=len(gaps) - 1)
     lower, length = coat_said(piece, chain.tasks[index].coat.key), length_said(gaps[index])
     if index + 1 == len(gaps):
-        said = translate(
-            "late", "The longest wait is {length} from {lower} until it is packed."
+        return saying(
+            "late",
+            "The longest wait is {length} from {lower} until it is packed.",
+            length=length,
+            lower=lower,
         )
-        return " " + said.format(length=length, lower=lower)
     upper = coat_said(piece, chain.tasks[index + 1].coat.key)
-    said = translate("late", "The longest wait is {length} from {lower} until {upper}.")
-    return " " + said.format(length=length, lower=lower, upper=upper)
+    return saying(
+        "late",
+        "The longest wait is {length} from {lower} until {upper}.",
+        length=length,
+        lower=lower,
+        upper=upper,
+    )

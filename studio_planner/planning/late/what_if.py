@@ -7,12 +7,13 @@ from dataclasses import dataclass, replace
 from datetime import UTC, time, timedelta
 from typing import TYPE_CHECKING
 
-from studio_planner.craft.day_words import weekday_word
+from studio_planner.craft.day_words import weekday_said
 from studio_planner.craft.hands import Person, WorkHours
 from studio_planner.craft.local_time import daily_span
 from studio_planner.craft.part_of_studio import part_of
 from studio_planner.craft.places import PlaceKind
-from studio_planner.craft.tongue import marked, translate
+from studio_planner.craft.saying import Saying, saying
+from studio_planner.craft.tongue import marked
 from studio_planner.science.air import dew_point, relative_humidity
 
 if TYPE_CHECKING:
@@ -50,10 +51,10 @@ class Tried:
     `over` are the words of the simpler changes that it contains.
     """
 
-    words: str
+    words: Saying
     studio: Studio
     more: bool = True
-    over: tuple[str, ...] = ()
+    over: tuple[Saying, ...] = ()
 
 
 def with_tireless_hands(studio: Studio) -> Studio:
@@ -141,8 +142,11 @@ def evenings(studio: Studio, now: datetime) -> list[Tried]:
         if not first.working(zone, *(moment.astimezone(UTC) for moment in evening)):
             code = _DAY_CODES[day.weekday()]
             rule = f"FREQ=WEEKLY;BYDAY={code}"
-            said = translate("late", "work every {day} evening too, from 18:00 to 22:00")
-            words = said.format(day=weekday_word(day.weekday()))
+            words = saying(
+                "late",
+                "work every {day} evening too, from 18:00 to 22:00",
+                day=weekday_said(day.weekday()),
+            )
             found.append(Tried(words, with_hours(studio, *EVENING, rule)))
     return found
 
@@ -151,13 +155,13 @@ def changes(studio: Studio) -> list[Tried]:
     """The single changes that are tried for late orders, the cheapest first."""
     spot = with_spot(studio, PlaceKind.ROOM)
     box = with_spot(studio, PlaceKind.WARM_BOX)
-    found = [Tried(translate("late", _EVENINGS), with_hours(studio, *EVENING))]
+    found = [Tried(saying("late", _EVENINGS), with_hours(studio, *EVENING))]
     if spot is not None:
-        found.append(Tried(translate("late", _SPOT), spot))
+        found.append(Tried(saying("late", _SPOT), spot))
     found.append(Tried(_warm(studio), with_warm_room(studio), more=False))
     if box is not None:
-        found.append(Tried(translate("late", "have one more spot in the warm box"), box))
-    long, evening = translate("late", _LONG), translate("late", _EVENINGS)
+        found.append(Tried(saying("late", "have one more spot in the warm box"), box))
+    long, evening = saying("late", _LONG), saying("late", _EVENINGS)
     found.append(Tried(long, with_hours(studio, *LONG_DAY), over=(evening,)))
     return found
 
@@ -165,12 +169,12 @@ def changes(studio: Studio) -> list[Tried]:
 def joint_changes(studio: Studio) -> list[Tried]:
     """Several changes at once, for when no single one is enough."""
     warm, words = with_warm_room(studio), _warm(studio)
-    evening, long = translate("late", _EVENINGS), translate("late", _LONG)
-    one, two = translate("late", _SPOT), translate("late", _SPOTS)
+    evening, long = saying("late", _EVENINGS), saying("late", _LONG)
+    one, two = saying("late", _SPOT), saying("late", _SPOTS)
     found = [Tried(two, with_spots(studio, 2), over=(one,))] if studio.spots else []
     found += [
         Tried(
-            translate("late", "{first}, and {second}").format(first=words, second=evening),
+            saying("late", "{first}, and {second}", first=words, second=evening),
             with_hours(warm, *EVENING),
             more=False,
             over=(words, evening),
@@ -180,8 +184,12 @@ def joint_changes(studio: Studio) -> list[Tried]:
     if spot is not None:
         found.append(
             Tried(
-                translate("late", "{first}, {second}, and {third}").format(
-                    first=words, second=one, third=long
+                saying(
+                    "late",
+                    "{first}, {second}, and {third}",
+                    first=words,
+                    second=one,
+                    third=long,
                 ),
                 with_hours(spot, *LONG_DAY),
                 more=False,
@@ -197,9 +205,12 @@ _SPOTS = marked("late", "have two more level spots")
 _LONG = marked("late", "work every day from 8:00 to 22:00")
 
 
-def _warm(studio: Studio) -> str:
-    said = translate("late", "keep the room at {warmth:.0f} °C or warmer, also at night")
-    return said.format(warmth=warmth(studio))
+def _warm(studio: Studio) -> Saying:
+    return saying(
+        "late",
+        "keep the room at {warmth:.0f} °C or warmer, also at night",
+        warmth=warmth(studio),
+    )
 
 
 def alone(studio: Studio, order: str) -> Studio:

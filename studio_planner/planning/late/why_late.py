@@ -5,7 +5,8 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.plans import StepKind
-from studio_planner.craft.tongue import counted, translate
+from studio_planner.craft.saying import SILENT, Saying, joined, saying
+from studio_planner.craft.tongue import marked
 from studio_planner.planning.late import what_if
 from studio_planner.planning.late.fitting import leaves
 from studio_planner.planning.late.in_the_way import fitting_spots, span_of, standing, working
@@ -28,9 +29,9 @@ _NAMED = 2
 """Orders that are named as standing in the way: those that take most."""
 
 
-def why_late(ladder: Ladder, order: Order, climb: Climb) -> str:
+def why_late(ladder: Ladder, order: Order, climb: Climb) -> Saying:
     """The reason of one rung in the maker's nouns."""
-    words: dict[Rung, Callable[[Ladder, Order, Climb], str]] = {
+    words: dict[Rung, Callable[[Ladder, Order, Climb], Saying]] = {
         Rung.CURE: _cure,
         Rung.HOURS: lacking_hours,
         Rung.SPOTS: _spots,
@@ -44,89 +45,99 @@ def why_late(ladder: Ladder, order: Order, climb: Climb) -> str:
 # Rung by rung
 
 
-def _cure(ladder: Ladder, order: Order, climb: Climb) -> str:
+def _cure(ladder: Ladder, order: Order, climb: Climb) -> Saying:
     due = order.due(ladder.studio.time_zone)
     if due <= ladder.plan.start:
-        return translate(
+        return saying(
             "late",
             "Too late already: to keep the date it had to leave by {due}, and this plan starts "
             "{start}.",
-        ).format(due=_said(ladder, due), start=_said(ladder, ladder.plan.start))
+            due=_said(ladder, due),
+            start=_said(ladder, ladder.plan.start),
+        )
     warm = ladder.warm(order)
     walk = slowest_walk(ladder, Rung.CURE, climb.fit)
     wait = None if walk is None else walk.longest(For.AIR)
     if warm.late == 0:
-        named = f" {air_wait(climb.fit, ladder, wait)}" if wait and is_long(wait) else ""
-        said = translate(
+        named = air_wait(climb.fit, ladder, wait) if wait and is_long(wait) else ""
+        cold = saying(
             "late",
             "Too cold: at the room's temperature its coats cure too slowly for the date; never "
             "below {warmth:.0f} °C they would be in time.",
+            warmth=what_if.warmth(ladder.studio),
         )
-        return said.format(warmth=what_if.warmth(ladder.studio)) + named
+        return joined(cold, named)
     if wait is not None and is_long(wait) and wait.seconds >= _late_seconds(order, climb.fit):
-        return translate("late", "Air: {what}").format(what=air_wait(climb.fit, ladder, wait))
-    said = translate(
+        return saying("late", "Air: {what}", what=air_wait(climb.fit, ladder, wait))
+    slow = saying(
         "late",
         "Cure time: its coats cannot cure by then, even with hands day and night and every "
         "spot free.",
     )
-    return said + longest_cure(climb.fit)
+    return joined(slow, longest_cure(climb.fit))
 
 
-def _spots(ladder: Ladder, order: Order, climb: Climb) -> str:
+def _spots(ladder: Ladder, order: Order, climb: Climb) -> Saying:
     taken = standing(ladder, order, climb.before)
     if not taken:
         count = len(fitting_spots(ladder, order))
-        return counted(
-            count,
-            translate(
+        text = (
+            marked(
                 "late",
                 "No spot: its own pieces have to wait for each other, for only {count} spot "
                 "can hold them.",
-            ),
-            translate(
+            )
+            if count == 1
+            else marked(
                 "late",
                 "No spot: its own pieces have to wait for each other, for only {count} spots "
                 "can hold them.",
-            ),
+            )
         )
+        return saying("late", text, count=count)
     names = [name for name, _ in taken.most_common(_NAMED)]
     text = (
-        translate(
+        marked(
             "late",
             "No spot: {names} stands on the shelf when its coats have to be poured{own}.",
         )
         if len(names) == 1
-        else translate(
+        else marked(
             "late", "No spot: {names} stand on the shelf when its coats have to be poured{own}."
         )
     )
-    return text.format(names=listed(names), own=_own_too(order))
+    return saying("late", text, names=listed(names), own=_own_too(order))
 
 
-def _own_too(order: Order) -> str:
+def _own_too(order: Order) -> Saying:
     count = len(order.pieces)
     if count == 1:
-        return ""
-    needs = translate("late", "it needs {count} spots").format(count=count)
-    return f" ({needs})"
+        return SILENT
+    needs = saying("late", "it needs {count} spots", count=count)
+    return joined(" (", needs, ")", between="")
 
 
-def _hands(ladder: Ladder, order: Order, climb: Climb) -> str:
+def _hands(ladder: Ladder, order: Order, climb: Climb) -> Saying:
     taken = working(ladder, order, climb.before)
     if not taken:
-        return translate("late", "No hands: the free hours go to pours of other orders.")
+        return saying("late", "No hands: the free hours go to pours of other orders.")
     zone = ladder.studio.time_zone
     low, high = span_of(ladder, order, climb.before)
-    most = [f"{name} ({length_said(s)})" for name, s in taken.most_common(_NAMED)]
-    return translate(
+    most = [
+        joined(name, " (", length_said(s), ")", between="")
+        for name, s in taken.most_common(_NAMED)
+    ]
+    return saying(
         "late",
         "No hands: between {low} and {high}, when it has to be made, the free hours go to "
         "{names}.",
-    ).format(low=moment_said(zone, low), high=moment_said(zone, high), names=listed(most))
+        low=moment_said(zone, low),
+        high=moment_said(zone, high),
+        names=listed(most),
+    )
 
 
-def _dust(ladder: Ladder, order: Order, climb: Climb) -> str:
+def _dust(ladder: Ladder, order: Order, climb: Climb) -> Saying:
     low, high = span_of(ladder, order, climb.before)
     sanded = [
         owner_said(ladder.studio, step.piece)
@@ -136,35 +147,37 @@ def _dust(ladder: Ladder, order: Order, climb: Climb) -> str:
         and low <= step.start.timestamp() <= high
     ]
     if sanded:
-        said = translate(
-            "late", "Dust: its pours have to keep away from the sanding for {names}."
+        return saying(
+            "late",
+            "Dust: its pours have to keep away from the sanding for {names}.",
+            names=listed(sanded),
         )
-        return said.format(names=listed(sanded))
-    return translate(
+    return saying(
         "late",
         "Dust: it has to be sanded, and wet coats of other orders are about all the while.",
     )
 
 
-def _nothing(ladder: Ladder, order: Order, climb: Climb) -> str:
+def _nothing(ladder: Ladder, order: Order, climb: Climb) -> Saying:
     out = leaves(ladder.studio, order, climb.fit)
     if out is None:
-        return translate(
+        return saying(
             "late",
             "Other orders got their places first. It does fit between their pours as they "
             "stand.",
         )
-    return translate(
+    return saying(
         "late",
         "Other orders got their places first. It does fit between their pours as they stand "
         "and leaves {when}.",
-    ).format(when=_said(ladder, out))
+        when=_said(ladder, out),
+    )
 
 
 # What the sentences are made from
 
 
-def _said(ladder: Ladder, when: datetime) -> str:
+def _said(ladder: Ladder, when: datetime) -> Saying:
     return moment_said(ladder.studio.time_zone, when.timestamp())
 
 

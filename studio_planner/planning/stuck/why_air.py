@@ -10,8 +10,8 @@ from functools import partial
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.products import ProductKind
+from studio_planner.craft.saying import SILENT, Saying, saying
 from studio_planner.craft.timing import Timing
-from studio_planner.craft.tongue import translate
 from studio_planner.science.air import dew_point
 
 if TYPE_CHECKING:
@@ -26,7 +26,7 @@ if TYPE_CHECKING:
     from studio_planner.planning.spans import Stretches
     from studio_planner.science.samples import History
 
-    _Rule = Callable[[Sequence["_Look"]], str]
+    _Rule = Callable[[Sequence["_Look"]], Saying]
 
 _STEP = 1800
 _HOUR = 3600
@@ -62,7 +62,7 @@ class Asked:
     handy: Stretches
 
 
-def why_air(studio: Studio, means: Means, asked: Asked) -> str:
+def why_air(studio: Studio, means: Means, asked: Asked) -> Saying:
     """The limit that stops a coat, to follow its name.
 
     A limit that is never kept is named with how near the room comes; then one that is kept
@@ -78,19 +78,23 @@ def why_air(studio: Studio, means: Means, asked: Asked) -> str:
     for rule in _rules(studio, asked.task, home):
         words = rule(staffed)
         if words:
-            return translate("stuck", "{words} while somebody can work").format(words=words)
+            return saying("stuck", "{words} while somebody can work", words=words)
     worst = _most_broken(studio, asked, looks)
     if worst:
-        return translate(
+        return saying(
             "stuck",
             "finds no time: whenever somebody can work, {home} breaks a limit before the "
             "pour is safe, most often {worst}",
-        ).format(home=home.name, worst=worst)
-    return translate(
+            home=home.name,
+            worst=worst,
+        )
+    return saying(
         "stuck",
         "finds no time when {home} keeps every limit of {product} (temperature, humidity, "
         "dew point) for its whole block and somebody can work",
-    ).format(home=home.name, product=asked.task.product.name)
+        home=home.name,
+        product=asked.task.product.name,
+    )
 
 
 def _looks(studio: Studio, means: Means, asked: Asked) -> Iterator[_Look]:
@@ -108,11 +112,11 @@ def _looks(studio: Studio, means: Means, asked: Asked) -> Iterator[_Look]:
             yield _Look(second, celsius, film, _humidity(history, second), staffed)
 
 
-def _most_broken(studio: Studio, asked: Asked, looks: Sequence[_Look]) -> str:
+def _most_broken(studio: Studio, asked: Asked, looks: Sequence[_Look]) -> Saying:
     """The limit that most starts with hands break in their block, or for dew hours after it."""
     task, settings = asked.task, studio.settings
     seconds = [look.second for look in looks]
-    broken: Counter[str] = Counter()
+    broken: Counter[Saying] = Counter()
     starts = [s for low, high in asked.handy for s in range(low, high + 1, _HOUR)]
     for start in (start for start in starts if start < seconds[-1]):
         first = bisect_left(seconds, start)
@@ -124,31 +128,36 @@ def _most_broken(studio: Studio, asked: Asked, looks: Sequence[_Look]) -> str:
             margins = [look.margin for look in looks[first:dry]]
             if any(margin is not None and margin < least for margin in margins):
                 broken[
-                    translate(
+                    saying(
                         "stuck",
                         "the {least:g} °C above the dew point, which have to hold for "
                         "{dew_hours:g} h after it",
-                    ).format(least=least, dew_hours=settings.dew_hours)
+                        least=least,
+                        dew_hours=settings.dew_hours,
+                    )
                 ] += 1
-    return broken.most_common(1)[0][0] if broken else ""
+    return broken.most_common(1)[0][0] if broken else SILENT
 
 
-def _limits_broken(product: Product, looks: Sequence[_Look]) -> Iterator[str]:
+def _limits_broken(product: Product, looks: Sequence[_Look]) -> Iterator[Saying]:
     low, high = product.minimum_celsius, product.maximum_celsius
     damp = product.humidity_limit_pct
     if low is not None and any(look.celsius < low for look in looks):
-        yield translate("stuck", "the minimum of {product}, {low:g} °C").format(
-            product=product.name, low=low
+        yield saying(
+            "stuck", "the minimum of {product}, {low:g} °C", product=product.name, low=low
         )
     if high is not None and any(look.celsius > high for look in looks):
-        yield translate("stuck", "the maximum of {product}, {high:g} °C").format(
-            product=product.name, high=high
+        yield saying(
+            "stuck", "the maximum of {product}, {high:g} °C", product=product.name, high=high
         )
     if damp is None or product.kind is ProductKind.LEAF:
         return
     if any(look.humidity is not None and look.humidity > damp for look in looks):
-        yield translate("stuck", "the humidity limit of {product}, {damp:g} %").format(
-            product=product.name, damp=damp
+        yield saying(
+            "stuck",
+            "the humidity limit of {product}, {damp:g} %",
+            product=product.name,
+            damp=damp,
         )
 
 
@@ -179,47 +188,62 @@ def _rules(studio: Studio, task: Task, place: Place) -> list[_Rule]:
     return rules
 
 
-def _cold(product: Product, low: float, name: str, looks: Sequence[_Look]) -> str:
+def _cold(product: Product, low: float, name: str, looks: Sequence[_Look]) -> Saying:
     warmest = max((look.celsius for look in looks), default=low)
     if warmest >= low:
-        return ""
-    return translate(
+        return SILENT
+    return saying(
         "stuck",
         "needs {low:g} °C, the minimum of {product}, and {name} never gets warmer than "
         "{warmest:.1f} °C",
-    ).format(low=low, product=product.name, name=name, warmest=warmest)
+        low=low,
+        product=product.name,
+        name=name,
+        warmest=warmest,
+    )
 
 
-def _hot(product: Product, high: float, name: str, looks: Sequence[_Look]) -> str:
+def _hot(product: Product, high: float, name: str, looks: Sequence[_Look]) -> Saying:
     coldest = min((look.celsius for look in looks), default=high)
     if coldest <= high:
-        return ""
-    return translate(
+        return SILENT
+    return saying(
         "stuck",
         "needs {high:g} °C at most, the maximum of {product}, and {name} never gets colder "
         "than {coldest:.1f} °C",
-    ).format(high=high, product=product.name, name=name, coldest=coldest)
+        high=high,
+        product=product.name,
+        name=name,
+        coldest=coldest,
+    )
 
 
-def _damp(product: Product, most: float, name: str, looks: Sequence[_Look]) -> str:
+def _damp(product: Product, most: float, name: str, looks: Sequence[_Look]) -> Saying:
     # Where the humidity is unknown the limit is neither kept nor broken.
     driest = min((look.humidity or 0.0 for look in looks), default=most)
     if driest <= most:
-        return ""
-    return translate(
+        return SILENT
+    return saying(
         "stuck",
         "needs {most:g} % of humidity at most, the limit of {product}, and {name} never gets "
         "drier than {driest:.0f} %",
-    ).format(most=most, product=product.name, name=name, driest=driest)
+        most=most,
+        product=product.name,
+        name=name,
+        driest=driest,
+    )
 
 
-def _near_dew(least: float, name: str, looks: Sequence[_Look]) -> str:
+def _near_dew(least: float, name: str, looks: Sequence[_Look]) -> Saying:
     margins = [look.margin for look in looks]
     known = [margin for margin in margins if margin is not None]
     if len(known) < len(margins) or max(known, default=least) >= least:
-        return ""
-    return translate(
+        return SILENT
+    return saying(
         "stuck",
         "needs a surface at least {least:g} °C above the dew point, and {name} never gets "
         "more than {known:.1f} °C above it",
-    ).format(least=least, name=name, known=max(known))
+        least=least,
+        name=name,
+        known=max(known),
+    )

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from studio_planner.craft.tongue import marked, translate
+from studio_planner.craft.saying import SILENT, Saying, saying
+from studio_planner.craft.tongue import marked
 from studio_planner.planning.clocks.stage_times import ALWAYS
 from studio_planner.planning.placing.chain_times import narrow_windows
 from studio_planner.planning.saying import length_said
@@ -25,7 +26,7 @@ _HOUR = 3600
 _LOOKS = 400
 
 
-def why_nobody_is_awake(means: Means, task: Task, place: str, handy: Stretches) -> str:
+def why_nobody_is_awake(means: Means, task: Task, place: str, handy: Stretches) -> Saying:
     """The step that nobody is awake for, to follow the coat's name; empty when there is none.
 
     `handy` are the starts with hands for the coat; one an hour is looked at.
@@ -38,21 +39,22 @@ def why_nobody_is_awake(means: Means, task: Task, place: str, handy: Stretches) 
             continue
         low, high = max(windows, key=lambda window: window[1] - window[0], default=(0, 0))
         if high - low < length:
-            return translate(
+            return saying(
                 "stuck",
                 "has to have {work} in {length}, and on the safe side the figures of "
                 "{product} leave no time for that.",
-            ).format(
-                work=translate("stuck", _WORK[opens]),
+                work=saying("stuck", _WORK[opens]),
                 length=length_said(length),
                 product=task.product.name,
             )
-        return translate(
+        return saying(
             "stuck",
             "has to have {work} while the film is right for it, for {length} at most, and "
             "whenever it is poured nobody is awake then.",
-        ).format(work=translate("stuck", _WORK[opens]), length=length_said(high - low))
-    return ""
+            work=saying("stuck", _WORK[opens]),
+            length=length_said(high - low),
+        )
+    return SILENT
 
 
 def _windows(

@@ -5,9 +5,10 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from studio_planner.craft.kind_words import stage_word
+from studio_planner.craft.kind_words import stage_said
 from studio_planner.craft.plans import Unplanned
-from studio_planner.craft.tongue import marked, translate
+from studio_planner.craft.saying import Saying, joined, saying
+from studio_planner.craft.tongue import marked
 from studio_planner.planning.placing.chain_search import ChainSearch, Dead, Look
 from studio_planner.planning.placing.chain_times import Allow
 from studio_planner.planning.placing.placements import Placement
@@ -49,12 +50,12 @@ def why_stuck(placer: Placer, stuck: Stuck) -> list[Unplanned]:
     """
     coat, reason = _reason(placer, stuck)
     return [
-        Unplanned(piece=piece.key, coat=coat, reason=f"{piece.name}: {reason}")
+        Unplanned(piece=piece.key, coat=coat, reason=joined(f"{piece.name}:", reason))
         for piece in stuck.chain.pieces
     ]
 
 
-def _reason(placer: Placer, stuck: Stuck) -> tuple[str | None, str]:
+def _reason(placer: Placer, stuck: Stuck) -> tuple[str | None, Saying]:
     means, chain = placer.means, stuck.chain
     short = means.until < means.end
     if short:
@@ -63,15 +64,13 @@ def _reason(placer: Placer, stuck: Stuck) -> tuple[str | None, str]:
     alone = placer.place(chain)
     if isinstance(alone, Placement):
         coat = None if stuck.dead is None else chain.tasks[stuck.dead.index].coat.key
-        return coat, _days_words(chain, coat) if short else translate("stuck", CROWDED)
+        return coat, _days_words(chain, coat) if short else saying("stuck", CROWDED)
     if alone.ground is None:
         return None, _no_spot(placer.studio, chain)
     if not alone.cured:
         return _never_packed(placer, chain, alone.ground)
     if alone.dead is None:
-        return None, translate(
-            "stuck", "no order of its pours was found that keeps every rule."
-        )
+        return None, saying("stuck", "no order of its pours was found that keeps every rule.")
     dead = _last_word(means, chain, alone.ground) or alone.dead
     return _dead_end(placer, chain, alone.ground, dead)
 
@@ -83,15 +82,15 @@ def _last_word(means: Means, chain: Chain, ground: Ground) -> Dead | None:
     return found if isinstance(found, Dead) else None
 
 
-def _days_words(chain: Chain, coat: str | None) -> str:
+def _days_words(chain: Chain, coat: str | None) -> Saying:
     if coat is None:
-        return translate("stuck", "it {words}").format(words=translate("stuck", DAYS_ASKED_FOR))
-    return _of_coat(chain, coat, translate("stuck", DAYS_ASKED_FOR))
+        return saying("stuck", "it {words}", words=saying("stuck", DAYS_ASKED_FOR))
+    return _of_coat(chain, coat, saying("stuck", DAYS_ASKED_FOR))
 
 
 def _dead_end(
     placer: Placer, chain: Chain, ground: Ground, dead: Dead
-) -> tuple[str | None, str]:
+) -> tuple[str | None, Saying]:
     """The coat at which a search ended, and the rule."""
     piece, index = chain.pieces[0], dead.index
     if dead.each_alone:
@@ -99,38 +98,41 @@ def _dead_end(
         if asleep is not None:
             return asleep
         index = _first_that_fails(placer.means, chain, ground)
-        name = piece.coat_name(chain.tasks[index].coat.key)
+        name = piece.coat_name_said(chain.tasks[index].coat.key)
         return chain.tasks[index].coat.key, (
-            translate(
+            saying(
                 "stuck",
                 "each coat alone could be poured, but no choice of pours brings the {name} "
                 "into its window; more waking hours, a warmer night or a coat that can be "
                 "sanded would help.",
-            ).format(name=name)
+                name=name,
+            )
         )
     task = chain.tasks[index]
     pinned = task.pinned_from(placer.means.now)
     if pinned is not None:
-        name = piece.coat_name(task.coat.key)
+        name = piece.coat_name_said(task.coat.key)
         when = moment_said(placer.studio.time_zone, pinned)
         return task.coat.key, (
-            translate(
+            saying(
                 "stuck",
                 "the {name} is pinned to {when}, and cannot be poured then; pin it to "
                 "another time, or let it go.",
-            ).format(name=name, when=when)
+                name=name,
+                when=when,
+            )
         )
     words = _rule(placer, chain, ground, dead)
     return task.coat.key, _of_coat(chain, task.coat.key, words)
 
 
-def _of_coat(chain: Chain, coat: str, words: str) -> str:
+def _of_coat(chain: Chain, coat: str, words: Saying) -> Saying:
     """A rule that follows the name of its coat."""
-    said = translate("stuck", "the {coat} {words}")
-    return said.format(coat=chain.pieces[0].coat_name(coat), words=words)
+    name = chain.pieces[0].coat_name_said(coat)
+    return saying("stuck", "the {coat} {words}", coat=name, words=words)
 
 
-def _asleep(means: Means, chain: Chain, ground: Ground) -> tuple[str, str] | None:
+def _asleep(means: Means, chain: Chain, ground: Ground) -> tuple[str, Saying] | None:
     """The first coat whose tape or drips nobody can ever be awake for."""
     for task in chain.tasks[chain.first :]:
         handy = _handy(means, task, ground.place)
@@ -149,22 +151,23 @@ def _first_that_fails(means: Means, chain: Chain, ground: Ground) -> int:
     return len(chain.tasks) - 1
 
 
-def _no_spot(studio: Studio, chain: Chain) -> str:
+def _no_spot(studio: Studio, chain: Chain) -> Saying:
     fitting = [spot for spot in studio.spots if all(_fits(spot, p) for p in chain.pieces)]
     if fitting:
         # Twins stand side by side in one place.
-        return translate(
-            "stuck", "its set needs {count} spots in one place, and there are fewer."
-        ).format(count=len(chain.pieces))
+        return saying(
+            "stuck",
+            "its set needs {count} spots in one place, and there are fewer.",
+            count=len(chain.pieces),
+        )
     largest = max(studio.spots, key=lambda spot: spot.length_mm * spot.width_mm)
     piece = next(p for p in chain.pieces if not any(_fits(spot, p) for spot in studio.spots))
     length, width = piece.footprint
-    return translate(
+    return saying(
         "stuck",
         "no spot is large enough; it needs {length:.0f} by {width:.0f} mm and {height:.0f} "
         "mm of height with its cover, and the largest, {largest}, has {length_mm:.0f} by "
         "{width_mm:.0f} mm and {height_mm:.0f} mm.",
-    ).format(
         length=length,
         width=width,
         height=piece.body_mm + piece.cover_mm,
@@ -179,21 +182,23 @@ def _fits(spot: Spot, piece: Piece) -> bool:
     return spot.holds(piece.footprint, piece.body_mm + piece.cover_mm)
 
 
-def _never_packed(placer: Placer, chain: Chain, ground: Ground) -> tuple[str | None, str]:
+def _never_packed(placer: Placer, chain: Chain, ground: Ground) -> tuple[str | None, Saying]:
     """Nobody has the time to pack it, or a coat never cures so far."""
     order, means = chain.order, placer.means
     if order is None:
-        return None, translate(
+        return None, saying(
             "stuck", "it never cures far enough to be packed in the time looked at."
         )
     packing = order.packing_minutes * 60
     if packing > _longest_hands(means):
         return None, (
-            translate(
+            saying(
                 "stuck",
                 "packing it takes {packing} of hands on end, and nobody works longer than "
                 "{longest} in one go.",
-            ).format(packing=length_said(packing), longest=length_said(_longest_hands(means)))
+                packing=length_said(packing),
+                longest=length_said(_longest_hands(means)),
+            )
         )
     piece, place = chain.pieces[0], ground.place
     for coat in gate_coats(placer.studio, piece, order.gate.stage):
@@ -202,52 +207,55 @@ def _never_packed(placer: Placer, chain: Chain, ground: Ground) -> tuple[str | N
         clock = None if stage is None else means.edges.not_before(task.product, place, stage)
         if stage is None or clock is None or clock.at(means.now + task.block) is None:
             return coat.key, (
-                translate(
+                saying(
                     "stuck",
                     "the {coat} never gets to {stage} in the time looked at, so the piece "
                     "cannot be packed; a warmer room or another product would help.",
-                ).format(coat=piece.coat_name(coat.key), stage=stage_word(order.gate.stage))
+                    coat=piece.coat_name_said(coat.key),
+                    stage=stage_said(order.gate.stage),
+                )
             )
-    return None, translate(
+    return None, saying(
         "stuck", "it never cures far enough to be packed in the time looked at."
     )
 
 
-def _rule(placer: Placer, chain: Chain, ground: Ground, dead: Dead) -> str:
+def _rule(placer: Placer, chain: Chain, ground: Ground, dead: Dead) -> Saying:
     """The first rule that leaves a coat no start, to follow its name."""
     means, task = placer.means, chain.tasks[dead.index]
     needed, longest = task.lead + task.block, _longest_hands(means)
     if not longest:
-        return translate(
+        return saying(
             "stuck", "needs hands, and nobody has working hours in the time looked at."
         )
     if needed > longest:
         text = (
-            translate(
+            marked(
                 "stuck",
                 "takes {needed} of hands on end, turning it first, and nobody works longer "
-                "than "
-                "{longest} in one go.",
+                "than {longest} in one go.",
             )
             if task.lead
-            else translate(
+            else marked(
                 "stuck",
                 "takes {needed} of hands on end, and nobody works longer than {longest} in "
                 "one go.",
             )
         )
-        return text.format(needed=length_said(needed), longest=length_said(longest))
+        return saying("stuck", text, needed=length_said(needed), longest=length_said(longest))
     material = chain.pieces[0].material
     handy = _handy(means, task, ground.place)
     if not within_limits(means, task, material, ground.place, handy):
-        return f"{why_air(placer.studio, means, Asked(task, material, ground.place, handy))}."
+        asked = Asked(task, material, ground.place, handy)
+        return joined(why_air(placer.studio, means, asked), ".", between="")
     if not in_good_air(means, task, material, ground.place, handy):
-        return translate(
+        return saying(
             "stuck",
             "lies on bare porous work, and whenever somebody can work the room warms by more "
             "than {steady_celsius:g} °C meanwhile: the air in the pores would blow bubbles; "
             "pour when the room cools.",
-        ).format(steady_celsius=placer.studio.settings.steady_celsius)
+            steady_celsius=placer.studio.settings.steady_celsius,
+        )
     asleep = why_nobody_is_awake(means, task, ground.place, handy)
     return asleep or _on_the_way(placer, chain, ground, dead)
 
@@ -261,12 +269,12 @@ def _handy(means: Means, task: Task, place: str) -> Stretches:
     return means.shop.starts([(first, grid_down(last))], task.lead, task.block, _MANY)
 
 
-def _on_the_way(placer: Placer, chain: Chain, ground: Ground, dead: Dead) -> str:
+def _on_the_way(placer: Placer, chain: Chain, ground: Ground, dead: Dead) -> Saying:
     """What is left when the coat alone could be poured: the coat below, the faces, the spot."""
     task = chain.tasks[dead.index]
     handle = placer.means.edges.handle(task.product, ground.place)
     if handle.at(placer.means.now + task.block) is None:
-        return translate(
+        return saying(
             "stuck",
             "never gets so hard in the time looked at that it can be handled; a warmer room "
             "or another product would help.",
@@ -275,15 +283,16 @@ def _on_the_way(placer: Placer, chain: Chain, ground: Ground, dead: Dead) -> str
         below = chain.tasks[other]
         clock = placer.means.edges.handle(below.product, ground.place)
         if clock.at(placer.means.now + below.block) is None:
-            name = chain.pieces[0].coat_name(below.coat.key)
-            return translate(
+            name = chain.pieces[0].coat_name_said(below.coat.key)
+            return saying(
                 "stuck",
                 "waits until the {name} on the other face can be handled, and it never can.",
-            ).format(name=name)
+                name=name,
+            )
     if task.below is not None:
         zone = placer.studio.time_zone
         return WindowJudge(zone, placer.means, chain, dead.index, ground.place).words()
-    return translate("stuck", "finds no spot free from its pour until it can be handled.")
+    return saying("stuck", "finds no spot free from its pour until it can be handled.")
 
 
 def _longest_hands(means: Means) -> int:

@@ -5,9 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from studio_planner.craft.kind_words import stage_word
+from studio_planner.craft.kind_words import stage_said
 from studio_planner.craft.pieces import Joint
-from studio_planner.craft.tongue import translate
+from studio_planner.craft.saying import SILENT, Saying, joined, saying
 from studio_planner.planning.clocks.stage_times import ALWAYS
 from studio_planner.planning.saying import length_said, moment_said
 from studio_planner.planning.spans import grid_down, grid_up
@@ -54,91 +54,112 @@ class WindowJudge:
         self._below = chain.tasks[self._task.below or 0]
         self._place = place
 
-    def words(self) -> str:
+    def words(self) -> Saying:
         """What stops it, to follow the name of the coat; and why nothing else is allowed."""
         task, lower = self._task, self._lower
         if not task.has_window:
-            return translate(
+            return saying(
                 "stuck",
                 "can only go on {lower} after washing and sanding, for its data sheet does "
                 "not say when the window closes; and no time for that was found.",
-            ).format(lower=lower)
+                lower=lower,
+            )
         opening = [one for one in self._windows() if one.opens is not None]
         if task.sheet_closes is not None:
             # One that does not close would do so after the end of the record.
             opening = [one for one in opening if one.closes < ALWAYS] or opening
         if not opening:
-            stage = stage_word(task.sheet_opens or Stage.RECOAT_OPENS)
-            return translate(
-                "stuck", "waits for {lower} to reach {stage}, and that never does{no_scuff}."
-            ).format(lower=lower, stage=stage, no_scuff=self._no_scuff())
+            stage = stage_said(task.sheet_opens or Stage.RECOAT_OPENS)
+            return saying(
+                "stuck",
+                "waits for {lower} to reach {stage}, and that never does{no_scuff}.",
+                lower=lower,
+                stage=stage,
+                no_scuff=self._no_scuff(),
+            )
         longest = max(opening, key=lambda one: one.length)
         if not any(self._holds_a_start(one) for one in opening):
-            return f"{self._too_short(longest)}{self._no_scuff()}."
+            return self._ending(self._too_short(longest))
         if self._below.fixed is not None:
-            return f"{self._of_poured(longest)}{self._no_scuff()}."
+            return self._ending(self._of_poured(longest))
         if not any(self._met(one) for one in opening):
-            return f"{self._by_night(longest)}{self._no_scuff()}."
-        return translate(
+            return self._ending(self._by_night(longest))
+        return saying(
             "stuck",
             "takes {block}, and no pour of {lower} that keeps the other rules opens a window "
             "that somebody can meet{no_scuff}.",
-        ).format(block=length_said(task.block), lower=lower, no_scuff=self._no_scuff())
-
-    @property
-    def _lower(self) -> str:
-        return translate("stuck", "the {coat} below").format(
-            coat=self._piece.coat_name(self._below.coat.key)
+            block=length_said(task.block),
+            lower=lower,
+            no_scuff=self._no_scuff(),
         )
 
-    def _too_short(self, window: _Window) -> str:
+    def _ending(self, words: Saying) -> Saying:
+        return joined(words, self._no_scuff(), ".", between="")
+
+    @property
+    def _lower(self) -> Saying:
+        return saying(
+            "stuck", "the {coat} below", coat=self._piece.coat_name_said(self._below.coat.key)
+        )
+
+    def _too_short(self, window: _Window) -> Saying:
         takes = length_said(self._task.block)
         if self._task.coat.joint is Joint.WET_IN_WET:
             left = length_said(max(0, window.length))
-            return translate(
+            return saying(
                 "stuck",
                 "is meant wet in wet and takes {takes}, but {lower} can be worked for {left} "
                 "at most once it is spread (working time, on the safe side)",
-            ).format(takes=takes, lower=self._lower, left=left)
-        tight = translate("stuck", ", and starts are on whole five minutes")
-        tight = tight if window.length >= self._task.block else ""
+                takes=takes,
+                lower=self._lower,
+                left=left,
+            )
         if window.length <= 0:
-            return translate(
+            return saying(
                 "stuck",
                 "takes {takes}, but on the safe side the window of {lower} has closed before "
                 "it opens",
-            ).format(takes=takes, lower=self._lower)
-        return translate(
+                takes=takes,
+                lower=self._lower,
+            )
+        fits = window.length >= self._task.block
+        tight = saying("stuck", ", and starts are on whole five minutes") if fits else ""
+        return saying(
             "stuck",
             "takes {takes}, but the safe window of {lower} is never open for more than "
             "{length}{tight}",
-        ).format(takes=takes, lower=self._lower, length=length_said(window.length), tight=tight)
+            takes=takes,
+            lower=self._lower,
+            length=length_said(window.length),
+            tight=tight,
+        )
 
-    def _of_poured(self, window: _Window) -> str:
+    def _of_poured(self, window: _Window) -> Saying:
         opens = moment_said(self._zone, window.opens or 0)
         if window.closes - self._task.block < self._means.now:
             closed = moment_said(self._zone, window.closes)
-            return translate(
-                "stuck", "comes too late: the window of {lower} closed {closed}"
-            ).format(lower=self._lower, closed=closed)
-        return translate(
+            return saying(
+                "stuck",
+                "comes too late: the window of {lower} closed {closed}",
+                lower=self._lower,
+                closed=closed,
+            )
+        return saying(
             "stuck",
             "misses the window of {lower}: it opens {opens} and {closing}, when nobody can "
             "work {length} on end",
-        ).format(
             lower=self._lower,
             opens=opens,
             closing=self._closing(window),
             length=length_said(self._task.lead + self._task.block),
         )
 
-    def _by_night(self, window: _Window) -> str:
-        return translate(
+    def _by_night(self, window: _Window) -> Saying:
+        return saying(
             "stuck",
             "needs {length} of hands in the window of {lower}, and each one falls at a time "
             "when nobody can work: poured {poured}, for example, it opens {opens} and "
             "{closing}",
-        ).format(
             length=length_said(self._task.lead + self._task.block),
             lower=self._lower,
             poured=moment_said(self._zone, window.poured),
@@ -146,25 +167,27 @@ class WindowJudge:
             closing=self._closing(window),
         )
 
-    def _closing(self, window: _Window) -> str:
+    def _closing(self, window: _Window) -> Saying:
         if window.closes >= ALWAYS:
-            return translate("stuck", "does not close in the time looked at")
-        return f"closes {moment_said(self._zone, window.closes)}"
+            return saying("stuck", "does not close in the time looked at")
+        return saying("stuck", "closes {when}", when=moment_said(self._zone, window.closes))
 
-    def _no_scuff(self) -> str:
+    def _no_scuff(self) -> Saying:
         """Why washing and sanding is no way out."""
         if self._task.coat.joint is Joint.WET_IN_WET:
-            return ""
-        name = translate("stuck", "the {coat}").format(
-            coat=self._piece.coat_name(self._below.coat.key)
+            return SILENT
+        name = saying(
+            "stuck", "the {coat}", coat=self._piece.coat_name_said(self._below.coat.key)
         )
         if not self._below.coat.sandable:
-            return translate("stuck", "; {name} cannot be sanded").format(name=name)
+            return saying("stuck", "; {name} cannot be sanded", name=name)
         if self._task.may_scuff:
-            return translate("stuck", "; nor is there a time to wash and sand it")
-        return translate(
-            "stuck", "; the data sheet of {product} does not say when to sand"
-        ).format(product=self._below.product.name)
+            return saying("stuck", "; nor is there a time to wash and sand it")
+        return saying(
+            "stuck",
+            "; the data sheet of {product} does not say when to sand",
+            product=self._below.product.name,
+        )
 
     def _windows(self) -> Iterator[_Window]:
         task, below, edges = self._task, self._below, self._means.edges

@@ -80,5 +80,5 @@ def _stopped_pieces(studio: Studio) -> tuple[int, list[str]]:
     from studio_planner.planning.missing_figures import missing_figures  # noqa: PLC0415
 
     faults = [missing_figures(studio, piece) for piece in studio.pieces]
-    words = [row.reason for rows in faults for row in rows]
+    words = [str(row.reason) for rows in faults for row in rows]
     return sum(1 for rows in faults if rows), words

@@ -192,7 +192,7 @@ def _silent_sheets(studio: Studio, piece: Piece) -> Iterator[StackFault]:
     """Products whose sheets have no figure for a stage that a joint needs."""
     named = replace(piece, name="-")
     for row in missing_figures(studio, named):
-        sentence = row.reason.partition(": ")[2]
+        sentence = str(row.reason).partition(": ")[2]
         # Two coats may lack the same figure of the same coat; a row names its coat.
         yield StackFault(row.coat or piece.stack[0].key, "product", sentence)
 

@@ -56,7 +56,7 @@ def dates_of(choice: Choice, missed: Missed, planned: Studio) -> Dates:
         last_pour=max((one.end for one in coming), default=None),
         leaves=next(leaves, None),
         due=None if order is None else order.due(studio.time_zone),
-        reason=next((one.reason for one in unplanned if one.piece == missed.piece), ""),
+        reason=next((str(one.reason) for one in unplanned if one.piece == missed.piece), ""),
     )
 
 

@@ -112,7 +112,7 @@ def _leaving(row: ChangedPromise) -> str:
 def _lost(key: str, studio: Studio) -> Sentence:
     plan = studio.plan
     rows = plan.unplanned if plan else ()
-    reason = next((row.reason for row in rows if row.piece == key), "")
+    reason = next((str(row.reason) for row in rows if row.piece == key), "")
     if not reason:
         return said("{piece} is not planned any more.", piece=_piece(studio, key))
     text = "{piece} is not planned any more: {reason}"

@@ -177,7 +177,7 @@ def _late_reasons(view: DeskView) -> Iterable[Sentence]:
     for outcome in plan.outcomes if plan is not None else ():
         if outcome.reason and outcome.order in names:
             text = "Late: {order}. {why}"
-            yield said(text, order=names[outcome.order], why=outcome.reason)
+            yield said(text, order=names[outcome.order], why=str(outcome.reason))
 
 
 QUESTION = Question("bottleneck", "Which is my bottleneck?", nothing_asked, _answer)

@@ -22,6 +22,9 @@ from studio_planner.storage.migrations.m0003_what_a_maker_enters import what_a_m
 from studio_planner.storage.migrations.m0004_what_happens import what_happens
 from studio_planner.storage.migrations.m0005_food_contact import food_contact
 from studio_planner.storage.migrations.m0006_pots_and_leaf import pots_and_leaf
+from studio_planner.storage.migrations.m0007_reasons_in_any_language import (
+    reasons_in_any_language,
+)
 
 Migration = Callable[[Connection], None]
 """One step; its docstring's first line says what it does."""
@@ -33,5 +36,6 @@ RELEASED: tuple[Migration, ...] = (
     what_happens,
     food_contact,
     pots_and_leaf,
+    reasons_in_any_language,
 )
 """All steps in order; the version of a file is the number of steps it has been through."""

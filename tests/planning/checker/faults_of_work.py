@@ -7,6 +7,7 @@ from dataclasses import replace
 from studio_planner.craft.pieces import Colour
 from studio_planner.craft.pins import Pin
 from studio_planner.craft.plans import StepKind, Unplanned
+from studio_planner.craft.saying import Saying
 from studio_planner.planning.checker import Rule
 from tests.planning.checker.faults import (
     Fault,
@@ -225,7 +226,10 @@ FAULTS = (
         words="said to stop before it",
         plan=replace(
             PLAN,
-            unplanned=(*PLAN.unplanned, Unplanned(piece="tray", coat="glitter", reason="cold")),
+            unplanned=(
+                *PLAN.unplanned,
+                Unplanned(piece="tray", coat="glitter", reason=Saying("cold")),
+            ),
         ),
     ),
     Fault(
@@ -234,7 +238,11 @@ FAULTS = (
         piece="tray",
         coat="flood",
         plan=replace(
-            PLAN, unplanned=(*PLAN.unplanned, Unplanned(piece="tray", coat=None, reason="cold"))
+            PLAN,
+            unplanned=(
+                *PLAN.unplanned,
+                Unplanned(piece="tray", coat=None, reason=Saying("cold")),
+            ),
         ),
     ),
     Fault(
@@ -242,7 +250,11 @@ FAULTS = (
         rule=Rule.UNKNOWN,
         piece="cloud",
         plan=replace(
-            PLAN, unplanned=(*PLAN.unplanned, Unplanned(piece="cloud", coat=None, reason="?"))
+            PLAN,
+            unplanned=(
+                *PLAN.unplanned,
+                Unplanned(piece="cloud", coat=None, reason=Saying("?")),
+            ),
         ),
     ),
     Fault(

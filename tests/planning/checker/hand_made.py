@@ -34,6 +34,7 @@ from studio_planner.craft.plans import (
     Window,
 )
 from studio_planner.craft.products import MixRatio, Product, ProductKind, SheetPoint
+from studio_planner.craft.saying import Saying
 from studio_planner.craft.shapes import Rectangle
 from studio_planner.craft.studio import Studio
 from studio_planner.science.stages import Stage
@@ -325,7 +326,7 @@ OUTCOMES = (
     Outcome(order="shop", due=at(4, "16:00"), leaves=at(3, "16:00")),
     Outcome(order="fair", due=at(5, "09:00"), leaves=at(2, "10:15")),
     Outcome(order="gift", due=at(8, "16:00"), leaves=at(7, "16:00")),
-    Outcome(order="lost", due=at(11, "16:00"), leaves=None, reason="no tape times"),
+    Outcome(order="lost", due=at(11, "16:00"), leaves=None, reason=Saying("no tape times")),
 )
 PLAN = Plan(
     made=START,
@@ -334,7 +335,9 @@ PLAN = Plan(
     steps=STEPS,
     ready=READY,
     outcomes=OUTCOMES,
-    unplanned=(Unplanned(piece="ghost", coat="seal", reason="no tape times on the sheet"),),
+    unplanned=(
+        Unplanned(piece="ghost", coat="seal", reason=Saying("no tape times on the sheet")),
+    ),
 )
 
 

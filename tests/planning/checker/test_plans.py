@@ -24,6 +24,7 @@ from studio_planner.craft.plans import (
     Unplanned,
     Window,
 )
+from studio_planner.craft.saying import Saying
 from studio_planner.planning.checker import Rule, check_plan
 from studio_planner.science.stages import Stage
 from tests.planning.checker.hand_made import (
@@ -193,7 +194,9 @@ NONSENSE = st.builds(
         max_size=3,
     ).map(tuple),
     unplanned=st.lists(
-        st.builds(Unplanned, piece=KEYS, coat=st.none() | COAT_KEYS, reason=st.just("?")),
+        st.builds(
+            Unplanned, piece=KEYS, coat=st.none() | COAT_KEYS, reason=st.just(Saying("?"))
+        ),
         max_size=3,
     ).map(tuple),
 )

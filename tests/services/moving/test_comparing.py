@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.pieces import Joint
 from studio_planner.craft.plans import Trust, Unplanned
+from studio_planner.craft.saying import Saying
 from studio_planner.desktop.timeline_work.voice import DeskVoice
 from studio_planner.services.moving.comparing import Difference, compare
 from studio_planner.services.moving.difference_words import NOTHING, in_full, in_short
@@ -138,7 +139,7 @@ def test_joints_that_become_worse_are_told() -> None:
 
 def test_pieces_that_are_left_out_are_told_with_the_reason() -> None:
     before = scenes.planned()
-    row = Unplanned(piece="f", coat="flood", reason="nobody can work then.")
+    row = Unplanned(piece="f", coat="flood", reason=Saying("nobody can work then."))
     after = replace(before, plan=replace(plan_of(before), unplanned=(row,)))
     found = compare(before, after)
     assert found.lost == ("f",)

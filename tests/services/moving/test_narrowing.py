@@ -8,6 +8,7 @@ import pytest
 
 from studio_planner.craft.pieces import Colour
 from studio_planner.craft.plans import Unplanned
+from studio_planner.craft.saying import Saying
 from studio_planner.craft.settings import Units
 from studio_planner.services.desk import DeskView
 from studio_planner.services.moving.narrowing import Wanted, narrowed
@@ -61,7 +62,7 @@ def test_a_colour_is_found() -> None:
 def test_late_orders_and_pieces_that_are_not_planned_are_late() -> None:
     assert names(Wanted(late=True)) == ["Moon tray"]
     studio = scenes.planned()
-    row = Unplanned(piece="f", coat=None, reason="nobody works.")
+    row = Unplanned(piece="f", coat=None, reason=Saying("nobody works."))
     plan = replace(kept(studio), unplanned=(row,))
     seen = DeskView(replace(studio, plan=plan), scenes.NOW)
     assert names(Wanted(late=True), seen) == ["Moon tray", "Fen clock"]

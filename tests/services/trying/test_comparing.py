@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.places import PatternPoint
 from studio_planner.craft.plans import Plan, Unplanned
+from studio_planner.craft.saying import SILENT, Saying
 from studio_planner.services.desk import DeskView
 from studio_planner.services.questions.asking import Sign
 from studio_planner.services.trying import heating
@@ -66,7 +67,7 @@ def _leaves(plan: Plan, order: str, when: datetime) -> Plan:
     return replace(
         plan,
         outcomes=tuple(
-            replace(row, leaves=when, reason="") if row.order == order else row
+            replace(row, leaves=when, reason=SILENT) if row.order == order else row
             for row in plan.outcomes
         ),
     )
@@ -103,7 +104,7 @@ def test_some_minutes_are_not_worth_the_verdict() -> None:
 
 def test_a_piece_that_is_lost_is_a_no_before_everything_else() -> None:
     def lost(plan: Plan) -> Plan:
-        rows = (Unplanned(piece="m", coat="lock", reason="its window closes"),)
+        rows = (Unplanned(piece="m", coat="lock", reason=Saying("its window closes")),)
         coats = tuple(c for c in plan.coats if c.piece != "m")
         return replace(plan, coats=coats, unplanned=rows)
 
