@@ -8,6 +8,7 @@ from math import floor
 from typing import TYPE_CHECKING
 
 from studio_planner.craft import day_words
+from studio_planner.craft.degree_words import degrees_said
 from studio_planner.craft.kind_words import kind_word
 from studio_planner.craft.pieces import Material
 from studio_planner.craft.plans import Trust
@@ -15,7 +16,7 @@ from studio_planner.craft.settings import ClockForm, MassUnit
 from studio_planner.craft.shapes import Round
 from studio_planner.craft.tongue import figure
 from studio_planner.desktop import tongue
-from studio_planner.desktop.quantities import Quantity, number_words, scale_of, shown_number
+from studio_planner.desktop.quantities import Quantity, scale_of, shown_number
 from studio_planner.desktop.tongue import marked, translate
 from studio_planner.science.stages import Stage
 
@@ -163,11 +164,10 @@ def degrees(celsius: float, units: Units, *, decimals: int | None = None) -> str
 
     Without `decimals` it is as somebody typed it: to a tenth where it is no whole degree.
     """
-    scale = scale_of(Quantity.TEMPERATURE, units)
-    shown = scale.shown(celsius)
     if decimals is None:
-        return f"{number_words(round(shown, 1))} {scale.unit}"
-    return figure(f"{shown:.{decimals}f} {scale.unit}")
+        return degrees_said(celsius, units)
+    scale = scale_of(Quantity.TEMPERATURE, units)
+    return figure(f"{scale.shown(celsius):.{decimals}f} {scale.unit}")
 
 
 def degree_step(celsius: float, units: Units, *, decimals: int = 0) -> str:

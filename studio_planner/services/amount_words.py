@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from studio_planner.craft.settings import FilmUnit, MassUnit, TemperatureUnit
+from studio_planner.craft.settings import FilmUnit, MassUnit
 from studio_planner.craft.tongue import figure
-from studio_planner.science.units import fahrenheit_from_celsius, grams_to, millimetres_to
+from studio_planner.science.units import grams_to, millimetres_to
 
 if TYPE_CHECKING:
     from studio_planner.craft.settings import Units
@@ -71,17 +71,3 @@ def percent_said(share: float, decimals: int = 1) -> str:
     ('6.2', '50')
     """
     return figure(f"{100.0 * share:.{decimals}f}")
-
-
-def degrees_said(celsius: float, units: Units) -> str:
-    """A temperature in the studio's unit, in whole degrees.
-
-    Examples
-    --------
-    >>> from studio_planner.craft.settings import TemperatureUnit, Units
-    >>> degrees_said(60.0, Units(temperature=TemperatureUnit.FAHRENHEIT))
-    '140 °F'
-    """
-    if units.temperature is TemperatureUnit.FAHRENHEIT:
-        return f"{fahrenheit_from_celsius(celsius):.0f} °F"
-    return f"{celsius:.0f} °C"

@@ -7,7 +7,7 @@ from datetime import date, datetime, time
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from studio_planner.craft.settings import TemperatureUnit
+from studio_planner.craft.degree_words import degree_step_said, degrees_said
 from studio_planner.craft.tongue import quoted
 from studio_planner.services.caution import DEFERRAL
 from studio_planner.services.desk import DeskView
@@ -38,8 +38,6 @@ if TYPE_CHECKING:
     from studio_planner.terminal.surroundings import Surroundings
 
 _LONGEST_MINUTES = 24 * 60
-_PER_CELSIUS = 1.8
-_FREEZING_FAHRENHEIT = 32.0
 
 
 def ask(arguments: argparse.Namespace, around: Surroundings) -> int:
@@ -151,7 +149,7 @@ class TerminalVoice:
     def __init__(self, studio: Studio) -> None:
         """Write for a studio."""
         self._zone: ZoneInfo = studio.time_zone
-        self._fahrenheit = studio.units.temperature is TemperatureUnit.FAHRENHEIT
+        self._units = studio.units
 
     def translated(self, text: str) -> str:
         """The terminal speaks English."""
@@ -171,15 +169,11 @@ class TerminalVoice:
 
     def degrees(self, celsius: float) -> str:
         """A temperature."""
-        if self._fahrenheit:
-            return f"{celsius * _PER_CELSIUS + _FREEZING_FAHRENHEIT:.0f} °F"
-        return f"{celsius:.0f} °C"
+        return degrees_said(celsius, self._units)
 
     def step(self, celsius: float) -> str:
         """A difference of temperatures."""
-        if self._fahrenheit:
-            return f"{celsius * _PER_CELSIUS:.1f} °F"
-        return f"{celsius:.1f} °C"
+        return degree_step_said(celsius, self._units)
 
     def lasting(self, hours: float) -> str:
         """A length of time."""

@@ -5,9 +5,8 @@ from __future__ import annotations
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from studio_planner.craft.degree_words import degrees_said
 from studio_planner.craft.errors import InvalidEntry
-from studio_planner.craft.settings import TemperatureUnit
-from studio_planner.science.units import fahrenheit_from_celsius
 from studio_planner.services.desk import DeskSession
 from studio_planner.services.log_book.doubts import doubts
 from studio_planner.services.log_book.entry_words import about, what_happened
@@ -102,11 +101,9 @@ def _new_readings(before: Studio, after: Studio) -> Iterable[tuple[Place, Readin
 
 
 def _reading_words(studio: Studio, reading: Reading) -> str:
-    fahrenheit = studio.units.temperature is TemperatureUnit.FAHRENHEIT
-    shown = fahrenheit_from_celsius(reading.celsius) if fahrenheit else reading.celsius
     damp = "" if reading.humidity_pct is None else f", {reading.humidity_pct:g} % humid"
     when = moment_words(studio.time_zone, reading.when)
-    return f"{shown:.1f} °{studio.units.temperature}{damp}, {when}"
+    return f"{degrees_said(reading.celsius, studio.units)}{damp}, {when}"
 
 
 def _refused(error: InvalidEntry, arguments: argparse.Namespace) -> str:

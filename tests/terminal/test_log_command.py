@@ -327,7 +327,7 @@ def test_what_the_thermometer_says_is_kept_in_either_unit(
 ) -> None:
     room = read_studio(sample).places[0]
     answer = terminal("log", sample, "reading", "68F", "45%")
-    assert f"Kept: {room.name}, 20.0 °C, 45 % humid, " in answer.out
+    assert f"Kept: {room.name}, 20 °C, 45 % humid, " in answer.out
     last = read_studio(sample).places[0].readings[-1]
     assert last.celsius == pytest.approx(20.0)
     assert last.humidity_pct == 45

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.degree_words import degree_step_said, degrees_said
 from studio_planner.craft.plans import Air
 from studio_planner.planning.checking.air import Moment, dew_margin, moments
 from studio_planner.planning.checking.findings import Finding, Rule
-from studio_planner.planning.checking.words import degrees, warmer
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -54,13 +54,13 @@ def _broken_temperature(reading: Reading, laid: Laid, air: list[Moment]) -> Iter
     coldest = min((now.celsius for now in air), default=low)
     warmest = max((now.celsius for now in air), default=high)
     if low is not None and coldest is not None and coldest < low - _SAME_CELSIUS:
-        limit = f"{laid.product.name} needs {degrees(units, low)}"
-        sentence = f"is poured {reading.local(laid.start)} at {degrees(units, coldest)}, but "
-        yield reading.about(Rule.AIR, laid, sentence + limit)
+        limit = f"{laid.product.name} needs {degrees_said(low, units)}"
+        poured = f"is poured {reading.local(laid.start)} at {degrees_said(coldest, units)}"
+        yield reading.about(Rule.AIR, laid, f"{poured}, but {limit}")
     if high is not None and warmest is not None and warmest > high + _SAME_CELSIUS:
-        limit = f"{laid.product.name} bears {degrees(units, high)}"
-        sentence = f"is poured {reading.local(laid.start)} at {degrees(units, warmest)}, but "
-        yield reading.about(Rule.AIR, laid, sentence + limit)
+        limit = f"{laid.product.name} bears {degrees_said(high, units)}"
+        poured = f"is poured {reading.local(laid.start)} at {degrees_said(warmest, units)}"
+        yield reading.about(Rule.AIR, laid, f"{poured}, but {limit}")
 
 
 def _broken_humidity(reading: Reading, laid: Laid, air: list[Moment]) -> Iterator[Finding]:
@@ -82,8 +82,8 @@ def _broken_margin(reading: Reading, laid: Laid) -> Iterator[Finding]:
     if margin.least < needed - _MARGIN_CELSIUS:
         units = reading.studio.units
         sentence = (
-            f"its surface is only {warmer(units, margin.least)} above the dew point "
-            f"{reading.local(margin.second)}, not {warmer(units, needed)}"
+            f"its surface is only {degree_step_said(margin.least, units)} above the dew point "
+            f"{reading.local(margin.second)}, not {degree_step_said(needed, units)}"
         )
         yield reading.about(Rule.AIR, laid, sentence)
     rightly = Air.KEPT if margin.known else Air.UNKNOWN
@@ -101,7 +101,7 @@ def _warming_wood(reading: Reading, laid: Laid, air: list[Moment]) -> Iterator[F
     if rise > limit + _SAME_CELSIUS:
         units = reading.studio.units
         sentence = (
-            f"the room warms by {warmer(units, rise)} during the pour, so the bare "
-            f"{laid.piece.material} blows bubbles; {warmer(units, limit)} is allowed"
+            f"the room warms by {degree_step_said(rise, units)} during the pour, so the bare "
+            f"{laid.piece.material} blows bubbles; {degree_step_said(limit, units)} is allowed"
         )
         yield reading.about(Rule.STEADY, laid, sentence)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import datetime
 from typing import TYPE_CHECKING
 
-from studio_planner.craft.settings import TemperatureUnit
+from studio_planner.craft.degree_words import degrees_said
 from studio_planner.planning.checking.evidence import moment
 
 if TYPE_CHECKING:
@@ -45,7 +45,7 @@ def coat_name(piece: Piece, coat: Coat) -> str:
 
 
 def room_between(units: Units, history: History, start: float, end: float) -> str:
-    """Say how warm a room may be between two instants, with its band: "room 19-21 °C"."""
+    """Say how warm a room may be between two instants, with its band: room 19 to 21.5 °C."""
     inside = [i for i, second in enumerate(history.seconds) if start < second < end]
     values = [(history.celsius[i], history.band[i]) for i in inside]
     for second in (start, end):
@@ -55,26 +55,5 @@ def room_between(units: Units, history: History, start: float, end: float) -> st
         return "room unknown"
     coldest = min(celsius - band for celsius, band in values)
     warmest = max(celsius + band for celsius, band in values)
-    low, high = (degrees(units, celsius, places=0) for celsius in (coldest, warmest))
+    low, high = (degrees_said(celsius, units) for celsius in (coldest, warmest))
     return f"room {low}" if low == high else f"room {low.split(' ')[0]} to {high}"
-
-
-def degrees(units: Units, celsius: float, places: int = 1) -> str:
-    """Say a temperature in the maker's unit.
-
-    Examples
-    --------
-    >>> from studio_planner.craft.settings import TemperatureUnit, Units
-    >>> degrees(Units(), 20.0), degrees(Units(temperature=TemperatureUnit.FAHRENHEIT), 20.0)
-    ('20.0 °C', '68.0 °F')
-    """
-    if units.temperature is TemperatureUnit.FAHRENHEIT:
-        return f"{celsius * 1.8 + 32.0:.{places}f} °F"
-    return f"{celsius:.{places}f} °C"
-
-
-def warmer(units: Units, celsius: float) -> str:
-    """Say a difference of temperatures in the maker's unit."""
-    if units.temperature is TemperatureUnit.FAHRENHEIT:
-        return f"{celsius * 1.8:.1f} °F"
-    return f"{celsius:.1f} °C"

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.degree_words import degrees_said
 from studio_planner.craft.pieces import CoatKind
 from studio_planner.craft.products import ProductKind
 from studio_planner.craft.tongue import translate
 from studio_planner.science.exotherm import HeatVerdict
 from studio_planner.science.heat_figures import WARN_CELSIUS
-from studio_planner.services.amount_words import degrees_said, film_said, minutes_said
+from studio_planner.services.amount_words import film_said, minutes_said
 
 if TYPE_CHECKING:
     from collections.abc import Iterator

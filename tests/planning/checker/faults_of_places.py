@@ -159,7 +159,7 @@ FAULTS = (
         rule=Rule.AIR,
         piece="tray",
         coat="lock",
-        words="is poured Mon 2 Mar 18:40 at 11.0 °C, but Resin needs 12.0 °C",
+        words="is poured Mon 2 Mar 18:40 at 11 °C, but Resin needs 12 °C",
         studio=cold_from(19, 11.0),
     ),
     Fault(
@@ -167,7 +167,7 @@ FAULTS = (
         rule=Rule.AIR,
         piece="tray",
         coat="lock",
-        words="at 31.0 °C, but Resin bears 30.0 °C",
+        words="at 31 °C, but Resin bears 30 °C",
         studio=cold_from(19, 31.0),
     ),
     Fault(
@@ -175,7 +175,7 @@ FAULTS = (
         rule=Rule.AIR,
         piece="gilded",
         coat="leaf",
-        words="Leaf bears 35.0 °C",
+        words="Leaf bears 35 °C",
         studio=cold_from(16, 36.0),
     ),
     Fault(

@@ -7,13 +7,7 @@ from zoneinfo import ZoneInfo
 
 from studio_planner.craft.pieces import CoatKind, Material
 from studio_planner.craft.settings import TemperatureUnit, Units
-from studio_planner.planning.checking.words import (
-    coat_name,
-    degrees,
-    local,
-    room_between,
-    warmer,
-)
+from studio_planner.planning.checking.words import coat_name, local, room_between
 from studio_planner.science.history import History
 from tests.planning.checker.hand_made import coat, piece
 
@@ -53,11 +47,10 @@ def test_coats_of_one_kind_are_counted() -> None:
 def test_a_room_is_said_with_its_band_in_the_makers_unit() -> None:
     room = History((0.0, 3600.0, 7200.0), (20.0, 22.0, 20.0), (1.0, 1.0, 1.0), (None,) * 3)
     assert room_between(Units(), room, 0.0, 7200.0) == "room 19 to 23 °C"
-    assert room_between(FAHRENHEIT, room, 0.0, 1800.0) == "room 66 to 72 °F"
+    assert room_between(FAHRENHEIT, room, 0.0, 1800.0) == "room 66.2 to 71.6 °F"
     assert room_between(Units(), room, 8000.0, 9000.0) == "room unknown"
 
 
-def test_differences_have_no_zero_point() -> None:
-    assert degrees(FAHRENHEIT, 20.0) == "68.0 °F"
-    assert warmer(FAHRENHEIT, 3.0) == "5.4 °F"
-    assert warmer(Units(), 3.0) == "3.0 °C"
+def test_the_band_of_a_steady_room_is_not_rounded_away() -> None:
+    steady = History((0.0, 3600.0), (20.0, 20.0), (0.5, 0.5), (None, None))
+    assert room_between(Units(), steady, 0.0, 3600.0) == "room 19.5 to 20.5 °C"
