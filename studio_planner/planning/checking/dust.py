@@ -9,7 +9,6 @@ from studio_planner.craft.log import EntryKind
 from studio_planner.craft.plans import StepKind
 from studio_planner.planning.checking.evidence import SLACK_SECONDS, Laid, Lane
 from studio_planner.planning.checking.findings import Finding, Rule
-from studio_planner.planning.checking.words import coat_name
 from studio_planner.science.stages import Stage
 
 if TYPE_CHECKING:
@@ -56,7 +55,7 @@ def _beside_wet(reading: Reading, step: PlannedStep, wet: list[_Wet]) -> Iterato
     start, end = step.start.timestamp(), step.end.timestamp()
     for one in wet:
         if start < one.end - SLACK_SECONDS and end > one.start:
-            name = f"{coat_name(one.laid.piece, one.laid.coat)} of {one.laid.piece.name}"
+            name = f"{one.laid.name} of {one.laid.piece.name}"
             until = "for good" if one.end == math.inf else f"till {reading.local(one.end)}"
             sentence = f"is sanded {reading.local(start)}, while the {name} is wet {until}"
             yield reading.on_step(Rule.DUST, step, sentence)

@@ -53,6 +53,11 @@ class Laid:
     end: float
 
     @property
+    def name(self) -> str:
+        """What the coat is called among those of its piece."""
+        return self.piece.coat_name(self.coat.key)
+
+    @property
     def leaf(self) -> bool:
         """Whether it is leaf, which is laid dry and has no film of its own."""
         return self.product.kind is ProductKind.LEAF

@@ -8,7 +8,6 @@ from studio_planner.craft.plans import StepKind
 from studio_planner.craft.products import ProductKind
 from studio_planner.planning.checking.evidence import SLACK_SECONDS, Laid, Lane
 from studio_planner.planning.checking.findings import Finding, Rule
-from studio_planner.planning.checking.words import coat_name
 from studio_planner.science.stages import Edge, Stage
 
 if TYPE_CHECKING:
@@ -31,10 +30,9 @@ def broken_faces(reading: Reading) -> Iterator[Finding]:
 def _soft_below(reading: Reading, lane: Lane, laid: Laid) -> Iterator[Finding]:
     for below, handle in _resting(lane, laid.index):
         if handle is None or laid.start < handle - SLACK_SECONDS:
-            name = coat_name(below.piece, below.coat)
             sentence = (
-                f"starts {reading.local(laid.start)} while the piece lies on the {name}, which "
-                f"can be handled from {reading.local(handle)}"
+                f"starts {reading.local(laid.start)} while the piece lies on the {below.name}, "
+                f"which can be handled from {reading.local(handle)}"
             )
             yield reading.about(Rule.TURN, laid, sentence)
 
@@ -89,10 +87,9 @@ def _turn_at_wrong_time(
     start = turn.start.timestamp()
     for below, handle in _resting(lane, laid.index):
         if handle is None or start < handle - SLACK_SECONDS:
-            name = coat_name(below.piece, below.coat)
             sentence = (
-                f"is turned {reading.local(turn.start)}, but the {name} can be handled from "
-                f"{reading.local(handle)}"
+                f"is turned {reading.local(turn.start)}, but the {below.name} can be handled "
+                f"from {reading.local(handle)}"
             )
             yield reading.on_step(Rule.TURN, turn, sentence)
     before = lane.coat(laid.index - 1)

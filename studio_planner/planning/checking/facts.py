@@ -6,6 +6,7 @@ from collections import Counter
 from typing import TYPE_CHECKING
 
 from studio_planner.planning.checking.findings import Finding, Rule
+from studio_planner.planning.checking.words import step_name
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -57,7 +58,7 @@ def _in_the_past(reading: Reading) -> Iterator[Finding]:
             yield reading.about(Rule.POURED, laid, sentence)
     for step in reading.steps:
         if step.start < reading.start:
-            sentence = f"its step {str(step.kind)!r} starts {reading.local(step.start)}"
+            sentence = f"{step_name(step)} starts {reading.local(step.start)}"
             yield reading.on_step(Rule.POURED, step, f"{sentence}, before the plan does")
 
 

@@ -5,7 +5,9 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, NamedTuple
 
 from studio_planner.craft.plans import StepKind
+from studio_planner.craft.tongue import quoted
 from studio_planner.planning.checking.findings import Finding, Rule
+from studio_planner.planning.checking.words import step_name
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
@@ -36,7 +38,7 @@ def broken_hands(reading: Reading) -> Iterator[Finding]:
         person = reading.person(key)
         if person is None:
             for one in work:
-                sentence = f"is given to {key!r}, but nobody of that key works here"
+                sentence = f"is given to {quoted(key)}, but nobody of that key works here"
                 yield _on(reading, one, sentence)
             continue
         yield from _outside_hours(reading, person, work)
@@ -52,7 +54,7 @@ def _work(reading: Reading) -> dict[str, list[_Work]]:
             work.setdefault(coat.person, []).append(one)
     for step in reading.steps:
         if step.kind in _BOOKING:
-            name = f"its step {str(step.kind)!r}"
+            name = step_name(step)
             one = _Work(step.start, step.end, name, step.piece, step.coat, None)
             work.setdefault(step.person, []).append(one)
     return work

@@ -11,7 +11,7 @@ from studio_planner.craft.products import ProductKind
 from studio_planner.planning.checking.evidence import SLACK_SECONDS, Laid, Lane
 from studio_planner.planning.checking.findings import Finding, Rule
 from studio_planner.planning.checking.reading import readable
-from studio_planner.planning.checking.words import coat_name, room_between
+from studio_planner.planning.checking.words import room_between
 from studio_planner.science.stages import Edge, Stage
 
 if TYPE_CHECKING:
@@ -54,8 +54,7 @@ def doubtful_joints(reading: Reading) -> Iterator[Finding]:
 def _out_of_order(reading: Reading, lane: Lane) -> Iterator[Finding]:
     for one, other in zip(lane.laid, lane.laid[1:], strict=False):
         if not other.planned.poured and other.start < one.end:
-            below = coat_name(one.piece, one.coat)
-            sentence = f"starts {reading.local(other.start)}, before the {below} is done at "
+            sentence = f"starts {reading.local(other.start)}, before the {one.name} is done at "
             yield reading.about(Rule.ORDER, other, sentence + reading.local(one.end))
 
 
@@ -81,7 +80,7 @@ def _broken_on_coat(
     if sanded is not None:
         yield from _broken_fact(reading, laid, sanded)
     elif below is None:
-        sentence = f"lies on the {coat_name(lane.piece, lane.piece.stack[position])}"
+        sentence = f"lies on the {lane.piece.coat_name(lane.piece.stack[position].key)}"
         yield reading.about(Rule.JOINT, laid, f"{sentence}, which is not in the plan")
     elif joint is Joint.SCUFFED:
         yield from _broken_scuff(reading, lane, laid, below)
@@ -115,8 +114,9 @@ def _broken_window(reading: Reading, lane: Lane, laid: Laid, below: Laid) -> Ite
     if window is not None:
         yield from _misread_window(reading, laid, window, opens, closes)
     if trust is Trust.TEST_FIRST and not (below.coat.sandable or below.coat.test_first):
-        name = coat_name(below.piece, below.coat)
-        sentence = f"relies on a touch test, but the {name} below can't be sanded if it fails"
+        sentence = (
+            f"relies on a touch test, but the {below.name} below can't be sanded if it fails"
+        )
         yield reading.about(Rule.JOINT, laid, sentence)
 
 
@@ -161,16 +161,15 @@ _LIMITS: dict[Joint, Callable[[Lane, Laid, Laid, Trust], _Limits]] = {
 def _outside_window(
     reading: Reading, laid: Laid, below: Laid, opens: float | None, closes: float | None
 ) -> Iterator[Finding]:
-    name = coat_name(below.piece, below.coat)
     if opens is None:
-        sentence = f"the {name} below never opens within this record"
+        sentence = f"the {below.name} below never opens within this record"
         yield reading.about(Rule.JOINT, laid, sentence)
     elif laid.start < opens - SLACK_SECONDS:
-        limit = f"the {name} below opens {reading.local(opens)} at the latest"
+        limit = f"the {below.name} below opens {reading.local(opens)} at the latest"
         sentence = f"starts {reading.local(laid.start)}, but {limit}"
         yield reading.about(Rule.JOINT, laid, sentence + _room(reading, below, opens))
     if closes is not None and laid.end > closes + SLACK_SECONDS:
-        limit = f"the {name} below closes {reading.local(closes)} at the earliest"
+        limit = f"the {below.name} below closes {reading.local(closes)} at the earliest"
         sentence = f"ends {reading.local(laid.end)}, but {limit}"
         yield reading.about(Rule.JOINT, laid, sentence + _room(reading, below, closes))
 
@@ -198,9 +197,9 @@ def _misread_window(
 
 
 def _broken_scuff(reading: Reading, lane: Lane, laid: Laid, below: Laid) -> Iterator[Finding]:
-    name = coat_name(below.piece, below.coat)
     if not below.coat.sandable:
-        yield reading.about(Rule.JOINT, laid, f"is scuffed, but the {name} can't be sanded")
+        sentence = f"is scuffed, but the {below.name} can't be sanded"
+        yield reading.about(Rule.JOINT, laid, sentence)
     sandings = reading.steps_of(laid.piece.key, StepKind.SAND, laid.coat.key)
     if len(sandings) != 1:
         sentence = f"is scuffed, so it needs one sanding before it, not {len(sandings)}"
@@ -209,8 +208,8 @@ def _broken_scuff(reading: Reading, lane: Lane, laid: Laid, below: Laid) -> Iter
     for step in sandings:
         if sandable is None or step.start.timestamp() < sandable - SLACK_SECONDS:
             sentence = (
-                f"is sanded {reading.local(step.start)}, but the {name} can be sanded from "
-                f"{reading.local(sandable)}"
+                f"is sanded {reading.local(step.start)}, but the {below.name} can be sanded "
+                f"from {reading.local(sandable)}"
             )
             yield reading.on_step(Rule.JOINT, step, sentence)
         yield from _dust_on_joint(reading, laid, step.end)

@@ -6,11 +6,11 @@ from collections import Counter
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.plans import StepKind
+from studio_planner.craft.tongue import quoted
 from studio_planner.planning.checking.evidence import SLACK_SECONDS, Lane
 from studio_planner.planning.checking.faces import cured, skipped
 from studio_planner.planning.checking.facts import given_up, whole
 from studio_planner.planning.checking.findings import Finding, Rule
-from studio_planner.planning.checking.words import coat_name
 from studio_planner.science.stages import Edge, Stage
 
 if TYPE_CHECKING:
@@ -59,7 +59,7 @@ def _packed_too_early(
         ready = cured(lane, laid, order.gate.stage, Edge.LATE)
         if ready is None or pack.start.timestamp() < ready - SLACK_SECONDS:
             sentence = (
-                f"is packed {reading.local(pack.start)}, but the {coat_name(piece, laid.coat)} "
+                f"is packed {reading.local(pack.start)}, but the {laid.name} "
                 f"may go from {reading.local(ready)}"
             )
             yield reading.finding(Rule.PACK, piece, laid.coat, pack.start, sentence)
@@ -79,7 +79,7 @@ def broken_promises(reading: Reading) -> Iterator[Finding]:
         if outcome.order in orders:
             yield from _misread_outcome(reading, orders[outcome.order], outcome)
         else:
-            sentence = f"the plan tells of an order {outcome.order!r}, but there is none"
+            sentence = f"the plan tells of an order {quoted(outcome.order)}, but there is none"
             yield reading.finding(Rule.UNKNOWN, None, None, None, sentence)
 
 

@@ -10,9 +10,10 @@ from typing import TYPE_CHECKING
 from studio_planner.craft.log_legs import legs_of_pours
 from studio_planner.craft.pieces import Joint
 from studio_planner.craft.standing import done_steps, sanded_for
+from studio_planner.craft.tongue import quoted
 from studio_planner.planning.checking.evidence import Clocks, Laid, Lane, Stand
 from studio_planner.planning.checking.findings import Finding, Rule
-from studio_planner.planning.checking.words import coat_name, local
+from studio_planner.planning.checking.words import local
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -198,7 +199,7 @@ class Reading:
         sound = self._times_are_sound(coat, piece, craft)
         place = self._place_by_spot.get(coat.spot)
         if place is None:
-            sentence = f"stands on {coat.spot!r}, but there is no such spot"
+            sentence = f"stands on {quoted(coat.spot)}, but there is no such spot"
             self._tell(Rule.UNKNOWN, piece, craft, coat.start, sentence)
             return None
         return (
@@ -220,7 +221,9 @@ class Reading:
     def _unknown(
         self, thing: PlannedCoat | PlannedStep, piece: Piece | str, coat: str | None
     ) -> None:
-        what = "piece" if isinstance(piece, str) else f"coat {coat!r} on it"
+        what = "piece"
+        if coat is not None and not isinstance(piece, str):
+            what = f"coat {quoted(coat)} on it"
         sentence = f"is in the plan, but there is no such {what}"
         self._tell(Rule.UNKNOWN, piece, coat, thing.start, sentence)
 
@@ -280,4 +283,4 @@ def _names(piece: Piece | str | None, coat: Coat | str | None) -> tuple[str, str
     first = piece if isinstance(piece, str) else piece.name if piece else ""
     if coat is None or isinstance(coat, str) or piece is None or isinstance(piece, str):
         return first, coat if isinstance(coat, str) else ""
-    return first, coat_name(piece, coat)
+    return first, piece.coat_name(coat.key)

@@ -9,7 +9,6 @@ from typing import TYPE_CHECKING, NamedTuple
 from studio_planner.planning.checking.evidence import SLACK_SECONDS, Laid, Lane
 from studio_planner.planning.checking.faces import skipped
 from studio_planner.planning.checking.findings import Finding, Rule
-from studio_planner.planning.checking.words import coat_name
 from studio_planner.science.stages import Stage
 
 if TYPE_CHECKING:
@@ -64,10 +63,9 @@ def _moved_too_early(reading: Reading, lane: Lane) -> Iterator[Finding]:
         early = freed is None or after.start < freed - SLACK_SECONDS
         there = lane.stands[laid.index][-1].spot
         if early and after.planned.spot != there.key:
-            name = coat_name(laid.piece, laid.coat)
             sentence = (
                 f"is moved from {there.name} to {after.spot.name} "
-                f"{reading.local(after.start)}, but the {name} can be handled from "
+                f"{reading.local(after.start)}, but the {laid.name} can be handled from "
             )
             yield reading.about(Rule.SPOT, after, sentence + reading.local(freed))
         elif early:

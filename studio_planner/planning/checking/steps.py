@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from studio_planner.craft.pieces import Joint
 from studio_planner.craft.plans import StepKind
 from studio_planner.planning.checking.findings import Finding, Rule
+from studio_planner.planning.checking.words import step_name
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -43,7 +44,7 @@ def _wrong_length(reading: Reading, step: PlannedStep) -> Iterator[Finding]:
     length = step.end - step.start
     if minutes is not None and length != timedelta(minutes=minutes):
         sentence = (
-            f"its step {str(step.kind)!r} is {length.total_seconds() / 60:g} min long, but the "
+            f"{step_name(step)} is {length.total_seconds() / 60:g} min long, but the "
             f"work takes {minutes} min"
         )
         yield reading.on_step(Rule.STEP, step, sentence)
@@ -56,7 +57,7 @@ def _without_cause(reading: Reading, step: PlannedStep) -> Iterator[Finding]:
     coats = reading.coats_of(step.piece)
     mine = next((laid for laid in coats if laid.coat.key == step.coat), None)
     if mine is None:
-        sentence = f"its step {str(step.kind)!r} belongs to no coat of the plan"
+        sentence = f"{step_name(step)} belongs to no coat of the plan"
         yield reading.on_step(Rule.STEP, step, sentence)
     elif step.kind is StepKind.SAND and mine.planned.joint is not Joint.SCUFFED:
         sentence = f"is sanded before a coat that is {mine.planned.joint}, not scuffed"
@@ -67,5 +68,5 @@ def _during_a_pour(reading: Reading, step: PlannedStep) -> Iterator[Finding]:
     for laid in reading.coats_of(step.piece):
         if step.start < laid.planned.end and laid.planned.start < step.end:
             when = reading.local(step.start)
-            sentence = f"its step {str(step.kind)!r} at {when} is during a pour"
+            sentence = f"{step_name(step)} at {when} is during a pour"
             yield reading.on_step(Rule.STEP, step, sentence)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, NamedTuple
 
 from studio_planner.craft.plans import StepKind
+from studio_planner.craft.tongue import quoted
 from studio_planner.planning.checking.evidence import SLACK_SECONDS, Laid, Lane, moment
 from studio_planner.planning.checking.findings import Finding, Rule
 from studio_planner.planning.checking.hands import covered
@@ -121,7 +122,7 @@ def _second(when: datetime | None) -> float:
 def _nobody_awake(reading: Reading, step: PlannedStep, task: _Task) -> Iterator[Finding]:
     person = reading.person(step.person)
     if person is None:
-        sentence = f"{task.doing} by {step.person!r}, but nobody of that key works here"
+        sentence = f"{task.doing} by {quoted(step.person)}, but nobody of that key works here"
         yield reading.on_step(task.rule, step, sentence)
     elif not covered(reading.awake(person), step.start, step.end):
         when = reading.local(step.start)

@@ -1,4 +1,4 @@
-"""The maker's words for a check: pieces and coats by name, local times, room temperatures."""
+"""The maker's words for a check: steps by name, local times, room temperatures."""
 
 from __future__ import annotations
 
@@ -6,12 +6,13 @@ from datetime import datetime
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.degree_words import degrees_said
+from studio_planner.craft.tongue import quoted
 from studio_planner.planning.checking.evidence import moment
 
 if TYPE_CHECKING:
     from zoneinfo import ZoneInfo
 
-    from studio_planner.craft.pieces import Coat, Piece
+    from studio_planner.craft.plans import PlannedStep
     from studio_planner.craft.settings import Units
     from studio_planner.science.history import History
 
@@ -36,12 +37,9 @@ def local(zone: ZoneInfo, when: datetime | float | None) -> str:
     return f"{there:%a} {there.day} {there:%b %H:%M}{name}"
 
 
-def coat_name(piece: Piece, coat: Coat) -> str:
-    """Name a coat by what it is for, counted where the stack has several of the kind."""
-    alike = [other.key for other in piece.stack if other.kind is coat.kind]
-    kind = str(coat.kind)
-    noun = kind if kind.endswith(("coat", "pour", "size", "leaf")) else f"{kind} coat"
-    return noun if len(alike) == 1 else f"{noun} {alike.index(coat.key) + 1}"
+def step_name(step: PlannedStep) -> str:
+    """Name a step by its kind."""
+    return f"its step {quoted(step.kind)}"
 
 
 def room_between(units: Units, history: History, start: float, end: float) -> str:

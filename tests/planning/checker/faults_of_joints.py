@@ -145,7 +145,7 @@ FAULTS = (
         rule=Rule.JOINT,
         piece="tray",
         coat="lock",
-        words="starts Mon 2 Mar 18:35, but the glitter coat below opens Mon 2 Mar 18:39 at the "
+        words="starts Mon 2 Mar 18:35, but the glitter below opens Mon 2 Mar 18:39 at the "
         "latest (room 20 °C)",
         plan=moved(PLAN, "tray", "lock", at(0, "18:35")),
     ),
@@ -154,7 +154,7 @@ FAULTS = (
         rule=Rule.JOINT,
         piece="tray",
         coat="lock",
-        words="ends Tue 3 Mar 11:20, but the glitter coat below closes Tue 3 Mar 11:19 at the "
+        words="ends Tue 3 Mar 11:20, but the glitter below closes Tue 3 Mar 11:19 at the "
         "earliest",
         plan=moved(PLAN, "tray", "lock", at(1, "10:35")),
     ),

@@ -61,7 +61,7 @@ FAULTS = (
         rule=Rule.TURN,
         piece="board",
         coat="under",
-        words="while the piece lies on the flood coat 1, which can be handled from",
+        words="while the piece lies on the flood 1, which can be handled from",
         plan=moved(PLAN, "board", "under", at(1, "10:40")),
     ),
     Fault(
@@ -117,7 +117,7 @@ FAULTS = (
         rule=Rule.SPOT,
         piece="tray",
         coat="lock",
-        words="from Spot A to Spot H Mon 2 Mar 18:40, but the glitter coat can be handled from",
+        words="from Spot A to Spot H Mon 2 Mar 18:40, but the glitter can be handled from",
         plan=with_coat(PLAN, "tray", "lock", spot="H"),
     ),
     Fault(
@@ -236,7 +236,7 @@ FAULTS = (
         rule=Rule.DUST,
         piece="coasters",
         coat="top",
-        words="while the flood coat 2 of Board is wet",
+        words="while the flood 2 of Board is wet",
         plan=step_moved(PLAN, StepKind.SAND, "coasters", at(1, "11:15")),
     ),
     Fault(

@@ -146,7 +146,7 @@ FAULTS = (
         name="an outcome is of no known order",
         rule=Rule.UNKNOWN,
         piece=None,
-        words="'none'",
+        words="“none”",
         plan=replace(PLAN, outcomes=(*OUTCOMES, replace(OUTCOMES[3], order="none"))),
     ),
     # Ready times

@@ -261,7 +261,7 @@ FAULTS = (
         rule=Rule.UNKNOWN,
         piece="tray",
         coat="varnish",
-        words="no such coat 'varnish' on it",
+        words="no such coat “varnish” on it",
         plan=with_coat(PLAN, "tray", "lock", coat="varnish"),
     ),
     Fault(

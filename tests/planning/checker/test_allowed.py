@@ -94,7 +94,7 @@ def test_recoat_opens_counts_as_covered_where_nothing_earlier_is_on_the_sheet() 
     studio = with_product(STUDIO, "resin", sheet=silent(RESIN, Stage.COVER, Stage.TACK_FREE))
     plan = step_moved(PLAN, StepKind.SAND, "coasters", at(0, "14:00"))
     assert any(
-        "while the flood coat of Coasters is wet till Mon 2 Mar 14:34" in finding.words
+        "while the flood of Coasters is wet till Mon 2 Mar 14:34" in finding.words
         for finding in check_plan(studio, plan).broken
     )
 
@@ -104,7 +104,7 @@ def test_a_film_without_any_early_stage_is_wet_while_it_is_poured() -> None:
     studio = with_product(STUDIO, "primer", sheet=silent(PRIMER, *stages))
     plan = step_moved(PLAN, StepKind.SAND, "coasters", at(0, "09:30"))
     assert any(
-        "while the seal coat of Board is wet till Mon 2 Mar 09:45" in finding.words
+        "while the seal of Board is wet till Mon 2 Mar 09:45" in finding.words
         for finding in check_plan(studio, plan).broken
     )
 

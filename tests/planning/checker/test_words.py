@@ -1,15 +1,13 @@
-"""The words of a finding: local times, coats by what they are for, temperatures."""
+"""The words of a finding: local times and temperatures."""
 
 from __future__ import annotations
 
 from datetime import UTC, datetime
 from zoneinfo import ZoneInfo
 
-from studio_planner.craft.pieces import CoatKind, Material
 from studio_planner.craft.settings import TemperatureUnit, Units
-from studio_planner.planning.checking.words import coat_name, local, room_between
+from studio_planner.planning.checking.words import local, room_between
 from studio_planner.science.history import History
-from tests.planning.checker.hand_made import coat, piece
 
 BERLIN = ZoneInfo("Europe/Berlin")
 FAHRENHEIT = Units(temperature=TemperatureUnit.FAHRENHEIT)
@@ -25,23 +23,6 @@ def test_the_two_passings_of_the_doubled_hour_are_told_apart() -> None:
     first, second = (datetime(2026, 10, 25, hour, 30, tzinfo=UTC) for hour in (0, 1))
     assert local(BERLIN, first) == "Sun 25 Oct 02:30 CEST"
     assert local(BERLIN, second) == "Sun 25 Oct 02:30 CET"
-
-
-def test_coats_of_one_kind_are_counted() -> None:
-    tray = piece(
-        "tray",
-        Material.SLATE,
-        coat("a", CoatKind.FLOOD),
-        coat("b", CoatKind.COLOUR),
-        coat("c", CoatKind.FLOOD),
-        coat("d", CoatKind.LOCK),
-    )
-    assert [coat_name(tray, one) for one in tray.stack] == [
-        "flood coat 1",
-        "colour pour",
-        "flood coat 2",
-        "lock coat",
-    ]
 
 
 def test_a_room_is_said_with_its_band_in_the_makers_unit() -> None:
