@@ -46,7 +46,7 @@ def plan(arguments: argparse.Namespace, around: Surroundings) -> int:
     that plan now) and what `worth_json` gives. Ended at any time, the file holds the plan of
     the last line.
 
-    With --language the plan keeps its reasons, and JSON says its sentences, in that language.
+    With --language JSON says its sentences in that language; the plan keeps them in none.
     """
     try:
         _require_sense(arguments)
@@ -99,7 +99,7 @@ def _begin_to_speak(arguments: argparse.Namespace) -> None:
     if arguments.language is None:
         return
     if not arguments.json:
-        raise BadInput("--language is for what is kept and for JSON; write --json with it.")
+        raise BadInput("--language is for the sentences in JSON; write --json with it.")
     if not speak(arguments.language):
         raise BadInput(
             f"--language: no {quoted(arguments.language)} is spoken here; "

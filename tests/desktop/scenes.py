@@ -27,7 +27,7 @@ from studio_planner.craft.plans import (
     Window,
 )
 from studio_planner.craft.products import MixRatio, Product, ProductKind, SheetPoint
-from studio_planner.craft.saying import Saying
+from studio_planner.craft.saying import saying
 from studio_planner.craft.shapes import Rectangle, Round
 from studio_planner.craft.studio import Studio
 from studio_planner.science.stages import Stage
@@ -369,10 +369,10 @@ def _outcomes(bare: Studio) -> tuple[Outcome, ...]:
             order="34",
             due=due["34"],
             leaves=at(9, "16:00"),
-            reason=Saying("the night closes the window of the glitter coat"),
+            reason=saying("late", "No hands: the free hours go to pours of other orders."),
             changes=(
                 Change(
-                    words=Saying("two hours of hands on Thursday morning"),
+                    words=saying("late", "work every evening from 18:00 to 22:00"),
                     leaves=at(6, "16:00"),
                     keeps_promise=True,
                 ),

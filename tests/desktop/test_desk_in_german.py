@@ -23,13 +23,15 @@ from PySide6.QtWidgets import (
 )
 
 from studio_planner.craft.resources import resource_path
+from studio_planner.craft.tongue import capital
 from studio_planner.desktop import words
 from studio_planner.desktop.forms.still_editors import StillDate
-from studio_planner.desktop.page_keys import PLAN
+from studio_planner.desktop.page_keys import ORDERS, PLAN
 from studio_planner.desktop.planning_process import plan_command
 from studio_planner.desktop.quantities import number_of, number_words
 from studio_planner.desktop.remembered import remembered_language
 from studio_planner.desktop.tongue import Language, speak, spoken
+from studio_planner.services.sample import create_sample
 from tests.desktop import scenes
 from tests.desktop.test_desk_is_readable import PAGES, show_page
 
@@ -39,7 +41,6 @@ if TYPE_CHECKING:
 
     from pytestqt.qtbot import QtBot
 
-    from studio_planner.craft.plans import Outcome
     from studio_planner.desktop.window import DeskWindow
 
 _SAID = """
@@ -109,16 +110,7 @@ def names_of(desk: DeskWindow) -> set[str]:
     said = [*(one.name for one in studio.pieces), *(one.name for one in studio.products)]
     said += [*(one.name for one in studio.orders), *(one.name for one in studio.people)]
     said += [*(one.name for one in studio.places), *(one.name for one in studio.spots)]
-    said += [str(change.words) for o in _outcomes(desk) for change in o.changes]
-    said += [str(outcome.reason) for outcome in _outcomes(desk)]
-    said += [str(row.reason) for row in (studio.plan.unplanned if studio.plan else ())]
     return {studio.name, *said}
-
-
-def _outcomes(desk: DeskWindow) -> tuple[Outcome, ...]:
-    session = desk.session
-    plan = None if session is None else session.studio.plan
-    return () if plan is None else plan.outcomes
 
 
 def english_in(text: str, names: set[str]) -> set[str]:
@@ -149,6 +141,25 @@ def test_no_english_is_left_among_what_is_shown(
     assert not set(untranslated(texts)) - names
     left = {text: found for text in texts if (found := english_in(text, names))}
     assert not left
+
+
+@pytest.mark.parametrize("page", [PLAN, ORDERS])
+def test_a_plan_that_was_made_in_english_gives_its_reasons_in_german(
+    qtbot: QtBot, window: DeskWindow, tmp_path: Path, page: str
+) -> None:
+    speak(Language.ENGLISH)
+    path = tmp_path / "sample.studio"
+    plan = create_sample(path, scenes.at(0, "06:00").date()).plan
+    assert plan is not None
+    late = next(one for one in plan.outcomes if one.reason)
+    english = str(late.reason)
+    speak(Language.GERMAN)
+    assert window.open_path(path)
+    window.go_to(page, late.order)
+    german = capital(str(late.reason))
+    assert german.startswith("Zu kalt: ")
+    qtbot.waitUntil(lambda: any(german in text for text in visible_texts(window)))
+    assert not any(english in text for text in visible_texts(window))
 
 
 @pytest.mark.parametrize("page", PAGES)

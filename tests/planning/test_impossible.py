@@ -21,6 +21,7 @@ from studio_planner.planning.quick import quick_plan
 from studio_planner.planning.rounds import Rounds
 from studio_planner.planning.stuck.why_stuck import CROWDED
 from studio_planner.science.stages import Stage
+from studio_planner.services.speaking import ENGLISH, speak
 from tests.planning.impossible_studios import (
     RESIN_HOURS,
     START,
@@ -37,6 +38,7 @@ from tests.planning.impossible_studios import (
 from tests.planning.studios import Situation, studios
 
 if TYPE_CHECKING:
+    from studio_planner.craft.plans import Unplanned
     from studio_planner.craft.products import Product
     from studio_planner.craft.studio import Studio
 
@@ -83,6 +85,8 @@ def reasons(studio: Studio) -> tuple[str, ...]:
     return tuple(str(row.reason) for row in plan.unplanned)
 
 
+_SAID = "the and of for is it its but that takes needs no than has on to"
+_ENGLISH = frozenset(_SAID.split())
 NO_HANDS = person(
     absences=(Absence(start=START - timedelta(days=1), end=START + timedelta(days=2000)),)
 )
@@ -291,6 +295,26 @@ def beside(studio: Studio) -> Studio:
     """The studio with an easy second piece, so that there is a plan to explain."""
     easy = replace(board(), key="easy", name="Easy", stack=(coat("only", CoatKind.FLOOD),))
     return replace(studio, pieces=(*studio.pieces, easy))
+
+
+def test_rules_that_were_found_in_english_are_said_in_german() -> None:
+    rows = [row for rule in RULES for row in left_out(beside(RULES[rule][0]))]
+    assert len(rows) >= 15
+    assert all(_ENGLISH & set(str(row.reason).split()) for row in rows)
+    try:
+        assert speak("de")
+        german = [str(row.reason) for row in rows]
+    finally:
+        speak(ENGLISH)
+    assert not [said for said in german if _ENGLISH & set(said.split())]
+
+
+def left_out(studio: Studio) -> tuple[Unplanned, ...]:
+    """What a plan leaves out; nothing where there is no plan at all."""
+    try:
+        return quick_plan(studio, START).unplanned
+    except NoPlanPossible:
+        return ()
 
 
 def test_an_order_with_a_piece_that_nothing_helps_says_so_and_no_change_is_tried() -> None:

@@ -1,4 +1,4 @@
-"""Speaking another language without Qt: what a planning process keeps in words."""
+"""Speaking another language without Qt: what a planning process says and a sheet prints."""
 
 from __future__ import annotations
 

@@ -298,7 +298,10 @@ def test_reasons_in_progress_are_on_one_line_too(terminal: Terminal, unplanned: 
         (["--progress"], "--progress writes lines of JSON; write --json with it."),
         (["--reasons", "--seconds", "5"], "--reasons plans nothing anew"),
         (["--reasons", "--days", "5"], "--reasons plans nothing anew"),
-        (["--language", "de"], "--language is for what is kept and for JSON"),
+        (
+            ["--language", "de"],
+            "--language is for the sentences in JSON",
+        ),
         (["--json", "--language", "xx"], "--language: no “xx” is spoken here"),
     ],
 )
@@ -310,16 +313,20 @@ def test_arguments_that_make_no_sense_are_answered_in_a_sentence(
     assert answer.one_sentence.startswith(sentence)
 
 
-def test_reasons_are_kept_in_the_language_that_is_asked_for(
+def test_reasons_are_said_in_the_language_that_is_asked_for_and_kept_in_none(
     terminal: Terminal, sample: Path
 ) -> None:
     answer = terminal("plan", sample, "--keep", "--json", "--language", "de")
-    late = [one for one in answer.json["orders"] if one["reason"]]
-    assert late
-    assert all("Änderung" in one["reason"] for one in late)
-    assert terminal("plan", sample, "--json").code == 0
-    later = terminal("plan", sample, "--reasons", "--json").json["orders"]
-    assert all("Änderung" not in one["reason"] for one in later)
+    german = [one["reason"] for one in answer.json["orders"] if one["reason"]]
+    assert german
+    assert all("Änderung" in reason for reason in german)
+    kept = read_planned(sample)[1]
+    found = terminal("promise", sample, "--json").json["orders"]
+    english = [one["reason"] for one in found if one["reason"]]
+    assert len(english) == len(german)
+    assert all("tried" in reason for reason in english)
+    assert terminal("plan", sample, "--keep", "--json").code == 0
+    assert read_planned(sample)[1].outcomes == kept.outcomes
 
 
 def test_reasons_are_found_anew_for_the_plan_that_is_kept(
