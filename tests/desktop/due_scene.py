@@ -125,14 +125,14 @@ def with_tray(window: DeskWindow) -> NotingTray:
 def look(qtbot: QtBot, window: DeskWindow) -> None:
     """Look what is due, and wait until it is listed."""
     qtbot.waitUntil(lambda: not window.reminding.busy)
-    with qtbot.waitSignal(window.reminding.due_changed):
+    with qtbot.waitSignal(window.reminding.answers.changed):
         window.reminding.look()
     qtbot.waitUntil(lambda: not window.reminding.busy)
 
 
 def items(window: DeskWindow) -> tuple[DueItem, ...]:
     """What stands in the list of a desk."""
-    due = window.reminding.due
+    due = window.reminding.answers.due
     assert due is not None
     return due.items
 

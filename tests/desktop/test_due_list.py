@@ -116,7 +116,7 @@ def test_a_restart_brings_it_back_and_tells_nothing_twice(
     before, told = items(window), len(notifier.notices)
     assert told
     window.leave()
-    assert window.reminding.due is None
+    assert window.reminding.answers.due is None
     again = reminding_desk(reminded)
     look(qtbot, again)
     assert [item.uids for item in items(again)] == [item.uids for item in before]
@@ -309,11 +309,11 @@ def test_an_answer_given_while_a_look_is_on_its_way_is_not_undone_by_it(
     def note(_due: object) -> None:
         shown.append(bool(titled(window, WEIGH)))
 
-    window.reminding.due_changed.connect(note)
+    window.reminding.answers.changed.connect(note)
     window.reminding.look()
-    window.reminding.done(item.uids)
+    window.reminding.answers.done(item.uids)
     qtbot.waitUntil(lambda: not window.reminding.busy)
-    window.reminding.due_changed.disconnect(note)
+    window.reminding.answers.changed.disconnect(note)
     assert shown
     assert not any(shown)
 
@@ -377,7 +377,7 @@ def test_an_empty_list_says_what_comes_next(
     qtbot: QtBot, reminding_desk: OpenDesk, reminded: Path
 ) -> None:
     window = reminding_desk(reminded)
-    window.reminding.done([uid for item in items(window) for uid in item.uids])
+    window.reminding.answers.done([uid for item in items(window) for uid in item.uids])
     qtbot.waitUntil(lambda: not window.reminding.busy)
     window.due.open()
     assert window.title_bar.due.text() == "Nothing due"
@@ -390,7 +390,7 @@ def test_of_very_many_the_first_are_shown_and_the_others_counted(
 ) -> None:
     clock.when = scenes.at(3, "12:00")
     window = reminding_desk(crowded_studio)
-    due = window.reminding.due
+    due = window.reminding.answers.due
     assert due is not None
     assert due.count > MOST_ITEMS
     assert window.title_bar.due.text() == f"{due.count} due"
@@ -442,10 +442,11 @@ def test_a_desk_without_ways_out_reminds_of_nothing(desk: DeskWindow) -> None:
     assert desk.title_bar.due.isHidden()
     assert not desk.verbs["due"].isEnabled()
     desk.reminding.look()
-    assert desk.reminding.due is None
+    assert desk.reminding.answers.due is None
     assert not desk.reminding.busy
 
 
 def test_means_are_tried_in_their_order(reminding_desk: OpenDesk, reminded: Path) -> None:
     window = reminding_desk(reminded)
-    assert window.reminding.means == (Means.NOTIFICATION, Means.TRAY, Means.SOUND)
+    names = [notifier.means for notifier in window.reminding._means[1]]
+    assert names == [Means.NOTIFICATION, Means.TRAY, Means.SOUND]

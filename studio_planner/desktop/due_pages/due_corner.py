@@ -56,7 +56,7 @@ class DueCorner(QObject):
         self._reminding = reminding
         self._over = over
         self._trouble = ""
-        reminding.due_changed.connect(self._show_due)
+        reminding.answers.changed.connect(self._show_due)
         reminding.told.connect(self._show_failures)
         reminding.open_asked.connect(self._open_rows)
         if reminding.possible:
@@ -77,14 +77,14 @@ class DueCorner(QObject):
 
         panel = DuePanel(self._desk.canvas, self._over)
         reminding = self._reminding
-        panel.done.connect(reminding.done)
-        panel.later.connect(reminding.put_off)
-        panel.cleared.connect(reminding.clear_late)
-        panel.put_back.connect(reminding.put_back)
+        panel.done.connect(reminding.answers.done)
+        panel.later.connect(reminding.answers.put_off)
+        panel.cleared.connect(reminding.answers.clear_late)
+        panel.put_back.connect(reminding.answers.put_back)
         panel.open_asked.connect(self._open)
         panel.settings_asked.connect(self._open_settings)
         panel.closed.connect(self._closed)
-        panel.show_due(reminding.due)
+        panel.show_due(reminding.answers.due)
         panel.show_failures(reminding.outcomes, reminding.trouble)
         return panel
 
@@ -104,7 +104,7 @@ class DueCorner(QObject):
         """Open the list."""
         if not self._reminding.possible:
             return
-        self.panel.show_due(self._reminding.due)
+        self.panel.show_due(self._reminding.answers.due)
         self._place()
         self.panel.enter()
         self._badge.setChecked(True)

@@ -63,7 +63,7 @@ class RemindersSection(Page):
         self.closed = ClosedPart(canvas, self.form, reminding.closed, self)
         self.phone = PhonePart(canvas, desk.calendars, self)
         self._lay_out()
-        reminding.due_changed.connect(self._show_tonight)
+        reminding.answers.changed.connect(self._show_tonight)
 
     def _lay_out(self) -> None:
         column = QWidget(self)
@@ -147,7 +147,7 @@ class RemindersSection(Page):
         self.quiet.say(_quiet_words(reminding, studio.units.clock))
         self.closed.show_state()
         self.phone.show_studio(studio)
-        self._show_tonight(self.desk.reminding.due)
+        self._show_tonight(self.desk.reminding.answers.due)
 
     def _show_tonight(self, due: DueList | None) -> None:
         self.tonight.say("" if due is None else "\n".join(due.tonight))

@@ -1,4 +1,4 @@
-"""Reminding on the desk: it looks what is due, tells it, and takes the maker's answers."""
+"""Reminding on the desk: it looks what is due, and tells it by every means of the desk."""
 
 from __future__ import annotations
 
@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Protocol
 
 from PySide6.QtCore import QObject, QTimer, Signal
 
+from studio_planner.desktop.reminding.due_answers import DueAnswers
 from studio_planner.desktop.tongue import translate
 
 if TYPE_CHECKING:
@@ -55,15 +56,14 @@ class _Looked:
 class DeskReminding(QObject):
     """Reminds of the studio on the desk, in threads of its own: nothing in the window waits.
 
-    `outcomes` says of each means that was called why it failed, empty where it did not.
+    `answers` holds what is due and takes what the maker says to it. `outcomes` says of each
+    means that was called why it failed, empty where it did not.
 
     Signals:
-        due_changed: the DueList is another one.
         told: something was told, or could not be: see `outcomes` and `trouble`.
         open_asked: the rows that a button on a notice asks to open.
     """
 
-    due_changed = Signal(object)
     told = Signal()
     open_asked = Signal(object)
 
@@ -81,11 +81,9 @@ class DeskReminding(QObject):
         self._voice = voice
         self._kept: StudioReminders | None = None
         self._ringer: Worker | None = None
-        self._clerk: Worker | None = None
         self._looking = self._again = False
-        self._answers = 0
-        self._pending: set[str] = set()
-        self.due: DueList | None = None
+        self.answers = DueAnswers(self)
+        self.answers.refused.connect(self._refused)
         self.outcomes: dict[str, str] = {}
         self.trouble = ""
         self.pause_milliseconds = AFTER_CHANGE_MILLISECONDS
@@ -107,7 +105,7 @@ class DeskReminding(QObject):
     @property
     def busy(self) -> bool:
         """Whether something was asked for and is not known yet."""
-        return any(worker is not None and worker.busy for worker in (self._ringer, self._clerk))
+        return self.answers.busy or (self._ringer is not None and self._ringer.busy)
 
     # The means
 
@@ -117,7 +115,7 @@ class DeskReminding(QObject):
         from studio_planner.desktop.reminding.while_closed import WhileClosed  # noqa: PLC0415
 
         closed = WhileClosed(self._ways_out, self)
-        self.due_changed.connect(closed.show_due)
+        self.answers.changed.connect(closed.show_due)
         return closed
 
     @cached_property
@@ -137,11 +135,6 @@ class DeskReminding(QObject):
     def _show_in_tray(self, notice: Notice) -> str:
         return self.closed.tray.show_notice(notice)
 
-    @property
-    def means(self) -> tuple[str, ...]:
-        """The names of all means of this desk, in the order in which they are tried."""
-        return tuple(notifier.means for notifier in self._means[1])
-
     # The studio
 
     def show_session(self, session: DeskSession) -> None:
@@ -157,15 +150,11 @@ class DeskReminding(QObject):
         """Remind of nothing any more; what is being told is told to its end."""
         self._soon.stop()
         self._every.stop()
-        for worker in (self._ringer, self._clerk):
-            if worker is not None:
-                worker.close(wait=wait)
-        self._kept = self._ringer = self._clerk = None
+        if self._ringer is not None:
+            self._ringer.close(wait=wait)
+        self._kept = self._ringer = None
         self._looking = self._again = False
-        self._pending.clear()
-        if self.due is not None:
-            self.due = None
-            self.due_changed.emit(None)
+        self.answers.leave(wait=wait)
 
     def _begun(self) -> tuple[StudioReminders | None, Worker | None]:
         """What is needed to look, made when it is first needed; None where it can't be."""
@@ -181,7 +170,8 @@ class DeskReminding(QObject):
         self._kept = kept
         self._ringer = Worker(self, lambda: kept.answered(0.0))
         self._ringer.heard.connect(self._heard)
-        self._clerk = Worker(self)
+        clock, voice = self._desk.clock, self._voice
+        self.answers.begin(kept, Worker(self), lambda: _listed(kept, voice, clock.now()))
         return self._kept, self._ringer
 
     # Looking
@@ -200,7 +190,7 @@ class DeskReminding(QObject):
         if kept is None or ringer is None:
             return
         self._looking = True
-        voice, answers = self._voice, self._answers
+        voice, answers = self._voice, self.answers.given
 
         def work() -> _Looked:
             tick = kept.tick()
@@ -213,10 +203,10 @@ class DeskReminding(QObject):
         self._looking = False
         self._note(found.told)
         self._say_trouble("")
-        if found.answers == self._answers:
-            self._show(found.due)
+        if found.answers == self.answers.given:
+            self.answers.show(found.due)
         else:
-            self._list()  # something was answered meanwhile
+            self.answers.list_again()  # something was answered meanwhile
         if self._again:
             self._again = False
             self.look()
@@ -238,66 +228,15 @@ class DeskReminding(QObject):
         self.trouble = why
         self.told.emit()
 
-    def _show(self, due: DueList) -> None:
-        self.due = due.without(self._pending) if self._pending else due
-        self.due_changed.emit(self.due)
-
-    def _list(self) -> None:
-        """List what is due without telling anything."""
-        self._answer(set(), lambda _kept: None)
-
-    # Answers
-
-    def done(self, uids: Iterable[str]) -> None:
-        """Take reminders off the list for good; it is written down at once."""
-        wanted = tuple(uids)
-        self._answer(set(wanted), lambda kept: kept.acknowledge(wanted))
-
-    def put_off(self, uids: Iterable[str]) -> None:
-        """Have reminders told again at the moment that makes sense for each."""
-        wanted = tuple(uids)
-        self._answer(set(), lambda kept: kept.snooze(wanted))
-
-    def clear_late(self) -> None:
-        """Take everything off the list that it is too late for."""
-        items = () if self.due is None else self.due.items
-        late = {uid for item in items if not item.saved for uid in item.uids}
-        self._answer(late, lambda kept: kept.clear())
-
-    def put_back(self) -> None:
-        """Put what was taken off last on the list again; it does not ring for that."""
-        uids = () if self.due is None else self.due.taken_off
-        self._answer(set(), lambda kept: kept.put_back(uids))
-
-    def _answer(self, gone: set[str], does: Callable[[StudioReminders], object]) -> None:
-        kept, clerk = self._kept, self._clerk
-        if kept is None or clerk is None:
-            return
-        self._answers += 1
-        self._pending |= gone
-        if gone and self.due is not None:
-            self._show(self.due)
-        voice, clock = self._voice, self._desk.clock
-
-        def work() -> DueList:
-            does(kept)
-            return _listed(kept, voice, clock.now())
-
-        def written(due: DueList) -> None:
-            self._pending -= gone
-            self._show(due)
-
-        def refused(why: str) -> None:
-            self._pending -= gone
-            self._say_trouble(why)
-            self.look()
-
-        clerk.do(work, written, refused)
+    def _refused(self, why: str) -> None:
+        """Say that an answer could not be written down, and look how things stand."""
+        self._say_trouble(why)
+        self.look()
 
     def _heard(self, answers: tuple[tuple[Pressed, tuple[DueRow, ...]], ...]) -> None:
         from studio_planner.services.reminding.notices import OPEN  # noqa: PLC0415 - loaded by then
 
-        self._list()
+        self.answers.list_again()
         for pressed, rows in answers:
             if pressed.button == OPEN:
                 self.open_asked.emit(rows)
