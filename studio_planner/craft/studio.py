@@ -13,15 +13,16 @@ from studio_planner.craft.log import Gone, LogEntry, Poured, standing_of
 from studio_planner.craft.log_rules import check_log
 from studio_planner.craft.mixes import WeighedMix  # noqa: TC001 - the exchange format reads it
 from studio_planner.craft.orders import Order
-from studio_planner.craft.pieces import EDGE, UNDERSIDE, CoatKind, Piece, StackPattern
+from studio_planner.craft.pieces import Piece, StackPattern
 from studio_planner.craft.pigments import Pigment
 from studio_planner.craft.pins import Pin  # noqa: TC001 - likewise
 from studio_planner.craft.places import Place, PlaceKind, Spot
 from studio_planner.craft.plans import Plan  # noqa: TC001 - likewise
 from studio_planner.craft.prices import Prices
-from studio_planner.craft.products import Product, ProductKind
+from studio_planner.craft.products import Product
 from studio_planner.craft.reminders import Reminding
 from studio_planner.craft.settings import Settings, Units
+from studio_planner.craft.stack_rules import check_stacks
 from studio_planner.craft.stock import Lot, StockRules
 from studio_planner.craft.stock_rules import check_stock
 from studio_planner.craft.tongue import translate
@@ -87,9 +88,7 @@ class Studio:
         for noun in _KEYED_FIELDS:
             _check_unique(noun, getattr(self, noun), rules)
         _check_unique("spots", self.spots, rules)
-        for piece in self.pieces:
-            self._check_piece(piece, rules)
-        self._check_patterns(rules)
+        check_stacks(self, rules)
         self._check_orders(rules)
         self._check_poured(rules)
         self._check_pins(rules)
@@ -103,56 +102,6 @@ class Studio:
         except InvalidEntry as error:
             for rule in error.broken:
                 rules.require(False, rule.field, rule.sentence)  # noqa: FBT003
-
-    def _check_piece(self, piece: Piece, rules: Rulebook) -> None:
-        products = self._product_by_key
-        for coat in piece.stack:
-            where = f"piece {piece.name}, coat {coat.key}"
-            product = products.get(coat.product)
-            rules.require(
-                product is not None,
-                f"{where}, product",
-                translate("rules", "there is no product “{product}”.").format(
-                    product=coat.product
-                ),
-            )
-            if product is None:
-                continue
-            limit = product.depth_limit_mm
-            rules.require(
-                limit is None or coat.film_mm <= limit,
-                f"{where}, film_mm",
-                translate(
-                    "rules", "{film_mm:g} mm is deeper than the {limit:g} mm of {product}."
-                ).format(film_mm=coat.film_mm, limit=limit or 0.0, product=product.name),
-            )
-            refuse = self.settings.film_refuse_mm
-            # A rim stands around the top: it holds nothing on the underside or the edge alone.
-            inside = bool(coat.faces - {UNDERSIDE, EDGE})
-            rules.require(
-                coat.film_mm <= (max(refuse, piece.rim_mm) if inside else refuse),
-                f"{where}, film_mm",
-                translate(
-                    "rules",
-                    "{film_mm:g} mm runs off a piece without a rim; {refuse:g} mm is most.",
-                ).format(film_mm=coat.film_mm, refuse=refuse),
-            )
-            rules.require(
-                (coat.kind is CoatKind.LEAF) == (product.kind is ProductKind.LEAF),
-                f"{where}, product",
-                translate("rules", "leaf is laid from a leaf product, and nothing else is."),
-            )
-
-    def _check_patterns(self, rules: Rulebook) -> None:
-        for pattern in self.patterns:
-            for coat in pattern.stack:
-                rules.require(
-                    coat.product in self._product_by_key,
-                    f"stack pattern {pattern.name}, coat {coat.key}, product",
-                    translate("rules", "there is no product “{product}”.").format(
-                        product=coat.product
-                    ),
-                )
 
     def _check_pins(self, rules: Rulebook) -> None:
         pinned: set[tuple[str, str]] = set()

@@ -41,9 +41,6 @@ if TYPE_CHECKING:
     from studio_planner.craft.plans import Plan
     from studio_planner.craft.studio import Studio
 
-SUFFIX = ".studio"
-"""What a studio file's name ends with, unless the maker says otherwise."""
-
 BUSY_MILLISECONDS = 3000
 """How long to wait for another window before saying that the file is in use."""
 

@@ -15,11 +15,8 @@ from studio_planner.planning.placing.placements import Placement
 from studio_planner.planning.placing.placer import Placer
 from studio_planner.planning.problem import gate_coats, gate_stage
 from studio_planner.planning.saying import length_said, moment_said
-from studio_planner.planning.spans import grid_down, grid_up
-from studio_planner.planning.stuck.good_air import in_good_air, within_limits
-from studio_planner.planning.stuck.why_air import Asked, why_air
 from studio_planner.planning.stuck.why_awake import why_nobody_is_awake
-from studio_planner.planning.stuck.why_window import WindowJudge
+from studio_planner.planning.stuck.why_coat import longest_hands, starts_with_hands, why_coat
 
 if TYPE_CHECKING:
     from studio_planner.craft.pieces import Piece
@@ -27,8 +24,7 @@ if TYPE_CHECKING:
     from studio_planner.craft.studio import Studio
     from studio_planner.planning.placing.chain_times import Ground, Means
     from studio_planner.planning.placing.placer import Stuck
-    from studio_planner.planning.problem import Chain, Task
-    from studio_planner.planning.spans import Stretches
+    from studio_planner.planning.problem import Chain
 
 
 DAYS_ASKED_FOR = marked("stuck", "does not fit into the days that were asked for.")
@@ -122,7 +118,7 @@ def _dead_end(
                 when=when,
             )
         )
-    words = _rule(placer, chain, ground, dead)
+    words = why_coat(placer, chain, ground, dead)
     return task.coat.key, _of_coat(chain, task.coat.key, words)
 
 
@@ -135,7 +131,7 @@ def _of_coat(chain: Chain, coat: str, words: Saying) -> Saying:
 def _asleep(means: Means, chain: Chain, ground: Ground) -> tuple[str, Saying] | None:
     """The first coat whose tape or drips nobody can ever be awake for."""
     for task in chain.tasks[chain.first :]:
-        handy = _handy(means, task, ground.place)
+        handy = starts_with_hands(means, task, ground.place)
         words = why_nobody_is_awake(means, task, ground.place, handy)
         if words:
             return task.coat.key, _of_coat(chain, task.coat.key, words)
@@ -190,14 +186,14 @@ def _never_packed(placer: Placer, chain: Chain, ground: Ground) -> tuple[str | N
             "stuck", "it never cures far enough to be packed in the time looked at."
         )
     packing = order.packing_minutes * 60
-    if packing > _longest_hands(means):
+    if packing > longest_hands(means):
         return None, (
             saying(
                 "stuck",
                 "packing it takes {packing} of hands on end, and nobody works longer than "
                 "{longest} in one go.",
                 packing=length_said(packing),
-                longest=length_said(_longest_hands(means)),
+                longest=length_said(longest_hands(means)),
             )
         )
     piece, place = chain.pieces[0], ground.place
@@ -217,91 +213,4 @@ def _never_packed(placer: Placer, chain: Chain, ground: Ground) -> tuple[str | N
             )
     return None, saying(
         "stuck", "it never cures far enough to be packed in the time looked at."
-    )
-
-
-def _rule(placer: Placer, chain: Chain, ground: Ground, dead: Dead) -> Saying:
-    """The first rule that leaves a coat no start, to follow its name."""
-    means, task = placer.means, chain.tasks[dead.index]
-    needed, longest = task.lead + task.block, _longest_hands(means)
-    if not longest:
-        return saying(
-            "stuck", "needs hands, and nobody has working hours in the time looked at."
-        )
-    if needed > longest:
-        text = (
-            marked(
-                "stuck",
-                "takes {needed} of hands on end, turning it first, and nobody works longer "
-                "than {longest} in one go.",
-            )
-            if task.lead
-            else marked(
-                "stuck",
-                "takes {needed} of hands on end, and nobody works longer than {longest} in "
-                "one go.",
-            )
-        )
-        return saying("stuck", text, needed=length_said(needed), longest=length_said(longest))
-    material = chain.pieces[0].material
-    handy = _handy(means, task, ground.place)
-    if not within_limits(means, task, material, ground.place, handy):
-        asked = Asked(task, material, ground.place, handy)
-        return joined(why_air(placer.studio, means, asked), ".", between="")
-    if not in_good_air(means, task, material, ground.place, handy):
-        return saying(
-            "stuck",
-            "lies on bare porous work, and whenever somebody can work the room warms by more "
-            "than {steady_celsius:g} °C meanwhile: the air in the pores would blow bubbles; "
-            "pour when the room cools.",
-            steady_celsius=placer.studio.settings.steady_celsius,
-        )
-    asleep = why_nobody_is_awake(means, task, ground.place, handy)
-    return asleep or _on_the_way(placer, chain, ground, dead)
-
-
-def _handy(means: Means, task: Task, place: str) -> Stretches:
-    """Starts with hands for a coat, if possible such that it can be handled in the record."""
-    latest = means.edges.handle(task.product, place).latest(means.end)
-    last = means.until if latest is None else min(means.until, latest - task.block)
-    first = grid_up(means.now + task.lead)
-    last = means.until if first > last else last
-    return means.shop.starts([(first, grid_down(last))], task.lead, task.block, _MANY)
-
-
-def _on_the_way(placer: Placer, chain: Chain, ground: Ground, dead: Dead) -> Saying:
-    """What is left when the coat alone could be poured: the coat below, the faces, the spot."""
-    task = chain.tasks[dead.index]
-    handle = placer.means.edges.handle(task.product, ground.place)
-    if handle.at(placer.means.now + task.block) is None:
-        return saying(
-            "stuck",
-            "never gets so hard in the time looked at that it can be handled; a warmer room "
-            "or another product would help.",
-        )
-    for other in task.rests_on:
-        below = chain.tasks[other]
-        clock = placer.means.edges.handle(below.product, ground.place)
-        if clock.at(placer.means.now + below.block) is None:
-            name = chain.pieces[0].coat_name_said(below.coat.key)
-            return saying(
-                "stuck",
-                "waits until the {name} on the other face can be handled, and it never can.",
-                name=name,
-            )
-    if task.below is not None:
-        zone = placer.studio.time_zone
-        return WindowJudge(zone, placer.means, chain, dead.index, ground.place).words()
-    return saying("stuck", "finds no spot free from its pour until it can be handled.")
-
-
-def _longest_hands(means: Means) -> int:
-    """The longest stretch of anybody's free hours, in seconds."""
-    return max(
-        (
-            end - max(start, means.now)
-            for free in means.shop.hands.values()
-            for start, end in free.from_(means.now)
-        ),
-        default=0,
     )
