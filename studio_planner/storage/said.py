@@ -12,8 +12,9 @@ from typing import Any
 from studio_planner.craft.saying import Fact, Saying
 
 _FIELDS = {"text", "context", "facts"}
-_DEEPEST = 12
-"""Sayings in sayings that are read; the program's own go three or four deep."""
+_BROKEN = "a text with its facts is broken"
+_DEEPEST = 50
+"""Sayings in sayings that are read; the program's own go eight deep."""
 
 
 def plain_of_saying(said: Saying) -> str | dict[str, Any]:
@@ -36,10 +37,10 @@ def saying_of(plain: object, deepest: int = _DEEPEST) -> Saying:
     if isinstance(plain, str):
         return Saying(_text(plain))
     if not isinstance(plain, dict) or not deepest or not plain.keys() <= _FIELDS:
-        raise TypeError(_NONE)
+        raise TypeError(_BROKEN)
     facts = plain.get("facts", {})
     if not isinstance(facts, dict):
-        raise TypeError(_NONE)
+        raise TypeError(_BROKEN)
     return Saying(
         _text(plain.get("text")),
         _text(plain.get("context", "")),
@@ -58,10 +59,7 @@ def saying_in(cell: str) -> Saying:
     try:
         return saying_of(json.loads(cell))
     except RecursionError as error:
-        raise ValueError(_NONE) from error
-
-
-_NONE = "a text with its facts is broken"
+        raise ValueError(_BROKEN) from error
 
 
 def _fact(plain: object, deepest: int) -> Fact:
@@ -69,13 +67,13 @@ def _fact(plain: object, deepest: int) -> Fact:
         return _text(plain)
     if isinstance(plain, int | float) and not isinstance(plain, bool):
         if not math.isfinite(plain):
-            raise ValueError(_NONE)
+            raise ValueError(_BROKEN)
         return plain
     return saying_of(plain, deepest)
 
 
 def _text(plain: object) -> str:
     if not isinstance(plain, str):
-        raise TypeError(_NONE)
+        raise TypeError(_BROKEN)
     plain.encode()  # half a character pair cannot be kept
     return plain

@@ -220,7 +220,7 @@ def test_the_language_of_a_page_is_that_of_its_start(qtbot: QtBot, desk: DeskWin
     assert desk.title_bar.plan_button.text() == "Neu planen"
 
 
-def test_planning_is_asked_to_write_its_reasons_in_german(tmp_path: Path) -> None:
+def test_planning_is_asked_to_tell_of_its_plans_in_german(tmp_path: Path) -> None:
     words = plan_command(tmp_path)
     assert words[words.index("--language") + 1] == "de"
     speak(Language.ENGLISH)

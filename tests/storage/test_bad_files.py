@@ -195,6 +195,31 @@ def test_an_entry_that_breaks_a_rule_is_named(
     assert studio_path.read_bytes() == before
 
 
+_DEEP = '{"text":"{a}","facts":{"a":' * 60 + '""' + "}}" * 60
+
+
+@pytest.mark.parametrize(
+    "cell",
+    [
+        "Too cold.",
+        "1",
+        '{"context":"late"}',
+        '{"text":"{a}","facts":{"b":1}}',
+        '{"text":"{a}","facts":{"a":NaN}}',
+        '{"text":"{a}","facts":{"a":null}}',
+        _DEEP,
+        "[" * 200_000,
+    ],
+    ids=lambda cell: cell[:34],
+)
+def test_a_reason_that_cannot_be_said_is_named(studio_path: Path, cell: str) -> None:
+    reason = f"UPDATE plan_unplanned SET reason = '{cell}' WHERE position = 1"  # noqa: S608 - our own
+    changed(studio_path, reason)
+    match = "cannot be understood at table plan_unplanned, row 1, 1: "
+    with open_studio(studio_path) as file, pytest.raises(StudioFileError, match=match):
+        file.read()
+
+
 def test_text_that_is_not_utf8_is_damage(studio_path: Path) -> None:
     changed(studio_path, "UPDATE studio SET name = CAST(x'ff41' AS TEXT)")
     with open_studio(studio_path) as file, pytest.raises(StudioFileError, match="damaged"):
