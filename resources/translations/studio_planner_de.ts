@@ -2732,16 +2732,16 @@
         <translation>jeden Tag von 8:00 bis 22:00 arbeiten</translation>
     </message>
     <message>
-        <source>keep the room at {warmth:.0f} °C or warmer, also at night</source>
-        <translation>den Raum auf {warmth:.0f} °C oder wärmer halten, auch nachts</translation>
+        <source>keep the room at {warmth} or warmer, also at night</source>
+        <translation>den Raum auf {warmth} oder wärmer halten, auch nachts</translation>
     </message>
     <message>
         <source>Too late already: to keep the date it had to leave by {due}, and this plan starts {start}.</source>
         <translation>Schon zu spät: Für den Termin hätte es bis {due} abgehen müssen, und dieser Plan beginnt {start}.</translation>
     </message>
     <message>
-        <source>Too cold: at the room&apos;s temperature its coats cure too slowly for the date; never below {warmth:.0f} °C they would be in time.</source>
-        <translation>Zu kalt: Bei der Temperatur des Raums härten die Schichten für den Termin zu langsam; nie unter {warmth:.0f} °C wären sie pünktlich.</translation>
+        <source>Too cold: at the room&apos;s temperature its coats cure too slowly for the date; never below {warmth} they would be in time.</source>
+        <translation>Zu kalt: Bei der Temperatur des Raums härten die Schichten für den Termin zu langsam; nie unter {warmth} wären sie pünktlich.</translation>
     </message>
     <message>
         <source>Air: {what}</source>
@@ -9645,8 +9645,8 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Ja: Es hält.</translation>
     </message>
     <message>
-        <source>MDF and timber move when they dry in the warmth; stay under 45 °C.</source>
-        <translation>MDF und Massivholz arbeiten, wenn sie in der Wärme trocknen; unter 45 °C bleiben.</translation>
+        <source>MDF and timber move when they dry in the warmth; stay under {most}.</source>
+        <translation>MDF und Massivholz arbeiten, wenn sie in der Wärme trocknen; unter {most} bleiben.</translation>
     </message>
     <message>
         <source>Leaf, size and glitter move otherwise than the film around them.</source>
@@ -10762,36 +10762,36 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>findet keine Zeit, in der {home} jede Grenze von {product} (Temperatur, Luftfeuchte, Taupunkt) für die ganze Arbeit hält und jemand arbeiten kann</translation>
     </message>
     <message>
-        <source>the {least:g} °C above the dew point, which have to hold for {dew_hours:g} h after it</source>
-        <translation>die {least:g} °C über dem Taupunkt, die noch {dew_hours:g} h danach halten müssen</translation>
+        <source>the {least} above the dew point, which have to hold for {dew_hours:g} h after it</source>
+        <translation>die {least} über dem Taupunkt, die noch {dew_hours:g} h danach halten müssen</translation>
     </message>
     <message>
-        <source>the minimum of {product}, {low:g} °C</source>
-        <translation>das Mindeste von {product}, {low:g} °C</translation>
+        <source>the minimum of {product}, {low}</source>
+        <translation>das Mindeste von {product}, {low}</translation>
     </message>
     <message>
-        <source>the maximum of {product}, {high:g} °C</source>
-        <translation>das Höchste von {product}, {high:g} °C</translation>
+        <source>the maximum of {product}, {high}</source>
+        <translation>das Höchste von {product}, {high}</translation>
     </message>
     <message>
         <source>the humidity limit of {product}, {damp:g} %</source>
         <translation>die Feuchtegrenze von {product}, {damp:g} %</translation>
     </message>
     <message>
-        <source>needs {low:g} °C, the minimum of {product}, and {name} never gets warmer than {warmest:.1f} °C</source>
-        <translation>braucht {low:g} °C, das Mindeste von {product}, und {name} wird nie wärmer als {warmest:.1f} °C</translation>
+        <source>needs {low}, the minimum of {product}, and {name} never gets warmer than {warmest}</source>
+        <translation>braucht {low}, das Mindeste von {product}, und {name} wird nie wärmer als {warmest}</translation>
     </message>
     <message>
-        <source>needs {high:g} °C at most, the maximum of {product}, and {name} never gets colder than {coldest:.1f} °C</source>
-        <translation>braucht höchstens {high:g} °C, das Höchste von {product}, und {name} wird nie kälter als {coldest:.1f} °C</translation>
+        <source>needs {high} at most, the maximum of {product}, and {name} never gets colder than {coldest}</source>
+        <translation>braucht höchstens {high}, das Höchste von {product}, und {name} wird nie kälter als {coldest}</translation>
     </message>
     <message>
         <source>needs {most:g} % of humidity at most, the limit of {product}, and {name} never gets drier than {driest:.0f} %</source>
         <translation>braucht höchstens {most:g} % Luftfeuchte, die Grenze von {product}, und {name} wird nie trockener als {driest:.0f} %</translation>
     </message>
     <message>
-        <source>needs a surface at least {least:g} °C above the dew point, and {name} never gets more than {known:.1f} °C above it</source>
-        <translation>braucht eine Oberfläche mindestens {least:g} °C über dem Taupunkt, und {name} kommt nie mehr als {known:.1f} °C darüber</translation>
+        <source>needs a surface at least {least} above the dew point, and {name} never gets more than {known} above it</source>
+        <translation>braucht eine Oberfläche mindestens {least} über dem Taupunkt, und {name} kommt nie mehr als {known} darüber</translation>
     </message>
     <message>
         <source>its tape pulled</source>
@@ -10870,8 +10870,8 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>braucht {needed} Handarbeit am Stück, und niemand arbeitet länger als {longest} in einem Zug.</translation>
     </message>
     <message>
-        <source>lies on bare porous work, and whenever somebody can work the room warms by more than {steady_celsius:g} °C meanwhile: the air in the pores would blow bubbles; pour when the room cools.</source>
-        <translation>liegt auf rohem saugendem Material, und immer wenn jemand arbeiten kann, wird der Raum dabei um mehr als {steady_celsius:g} °C wärmer: Die Luft in den Poren gäbe Blasen; gießen, wenn der Raum abkühlt.</translation>
+        <source>lies on bare porous work, and whenever somebody can work the room warms by more than {steady} meanwhile: the air in the pores would blow bubbles; pour when the room cools.</source>
+        <translation>liegt auf rohem saugendem Material, und immer wenn jemand arbeiten kann, wird der Raum dabei um mehr als {steady} wärmer: Die Luft in den Poren gäbe Blasen; gießen, wenn der Raum abkühlt.</translation>
     </message>
     <message>
         <source>never gets so hard in the time looked at that it can be handled; a warmer room or another product would help.</source>
@@ -11342,8 +11342,8 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>In diesem Studio gibt es noch keinen Raum; auf der Seite Studio einen anlegen.</translation>
     </message>
     <message>
-        <source>No room is heated to more than 35 °C here; choose a warm box instead.</source>
-        <translation>Hier wird kein Raum über 35 °C geheizt; stattdessen eine Wärmebox wählen.</translation>
+        <source>No room is heated to more than {most} here; choose a warm box instead.</source>
+        <translation>Hier wird kein Raum über {most} geheizt; stattdessen eine Wärmebox wählen.</translation>
     </message>
     <message>
         <source>{place} is expected to be as warm as that anyway; warm it to more.</source>
@@ -11378,8 +11378,8 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>In diesem Studio arbeitet noch niemand; auf der Seite Studio jemanden eintragen.</translation>
     </message>
     <message>
-        <source>A warm box for curing is kept at 15 to 50 °C; the data sheet may allow less.</source>
-        <translation>Eine Wärmebox zum Aushärten hält 15 bis 50 °C; das Datenblatt erlaubt vielleicht weniger.</translation>
+        <source>A warm box for curing is kept at {least} to {most}; the data sheet may allow less.</source>
+        <translation>Eine Wärmebox zum Aushärten hält {least} bis {most}; das Datenblatt erlaubt vielleicht weniger.</translation>
     </message>
     <message>
         <source>There is no room for a trial in {where}; make some and try again.</source>

@@ -4,41 +4,44 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.saying import Saying
 from studio_planner.craft.settings import TemperatureUnit
-from studio_planner.craft.tongue import figure
 from studio_planner.science.units import fahrenheit_from_celsius
 
 if TYPE_CHECKING:
     from studio_planner.craft.settings import Units
 
 
-def degrees_said(celsius: float, units: Units) -> str:
+def degrees_said(celsius: float, units: Units) -> Saying:
     """A temperature as somebody typed it: to a tenth where it is no whole degree.
 
     Examples
     --------
     >>> from studio_planner.craft.settings import Units
-    >>> degrees_said(21.0, Units()), degrees_said(21.5, Units()), degrees_said(-0.04, Units())
-    ('21 °C', '21.5 °C', '0 °C')
-    >>> degrees_said(60.0, Units(temperature=TemperatureUnit.FAHRENHEIT))
+    >>> [str(degrees_said(celsius, Units())) for celsius in (21.0, 21.5, -0.04)]
+    ['21 °C', '21.5 °C', '0 °C']
+    >>> str(degrees_said(60.0, Units(temperature=TemperatureUnit.FAHRENHEIT)))
     '140 °F'
     """
-    shown = fahrenheit_from_celsius(celsius) if _fahrenheit(units) else celsius
-    # Adding nothing takes the sign from a nought.
-    return figure(f"{round(shown, 1) + 0.0:g} °{units.temperature}")
+    return _said(fahrenheit_from_celsius(celsius) if _fahrenheit(units) else celsius, units)
 
 
-def degree_step_said(celsius: float, units: Units) -> str:
-    """A difference of temperatures, to a tenth.
+def degree_step_said(celsius: float, units: Units) -> Saying:
+    """A difference of temperatures, likewise.
 
     Examples
     --------
     >>> from studio_planner.craft.settings import Units
-    >>> degree_step_said(3.0, Units(temperature=TemperatureUnit.FAHRENHEIT))
+    >>> str(degree_step_said(3.0, Units(temperature=TemperatureUnit.FAHRENHEIT)))
     '5.4 °F'
     """
-    shown = celsius * 1.8 if _fahrenheit(units) else celsius
-    return figure(f"{shown:.1f} °{units.temperature}")
+    return _said(celsius * 1.8 if _fahrenheit(units) else celsius, units)
+
+
+def _said(degrees: float, units: Units) -> Saying:
+    # Adding nothing takes the sign from a nought.
+    shown = round(degrees, 1) + 0.0
+    return Saying(f"{{degrees:g}} °{units.temperature}", facts=(("degrees", shown),))
 
 
 def _fahrenheit(units: Units) -> bool:

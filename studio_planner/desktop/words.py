@@ -165,7 +165,7 @@ def degrees(celsius: float, units: Units, *, decimals: int | None = None) -> str
     Without `decimals` it is as somebody typed it: to a tenth where it is no whole degree.
     """
     if decimals is None:
-        return degrees_said(celsius, units)
+        return str(degrees_said(celsius, units))
     scale = scale_of(Quantity.TEMPERATURE, units)
     return figure(f"{scale.shown(celsius):.{decimals}f} {scale.unit}")
 

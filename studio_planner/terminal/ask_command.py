@@ -169,11 +169,11 @@ class TerminalVoice:
 
     def degrees(self, celsius: float) -> str:
         """A temperature."""
-        return degrees_said(celsius, self._units)
+        return str(degrees_said(celsius, self._units))
 
     def step(self, celsius: float) -> str:
         """A difference of temperatures."""
-        return degree_step_said(celsius, self._units)
+        return str(degree_step_said(celsius, self._units))
 
     def lasting(self, hours: float) -> str:
         """A length of time."""

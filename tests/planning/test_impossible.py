@@ -14,6 +14,7 @@ from studio_planner.craft.hands import Absence
 from studio_planner.craft.log import Poured
 from studio_planner.craft.orders import Courier, Order, Promise
 from studio_planner.craft.pieces import UNDERSIDE, Coat, CoatKind, Joint, Material, Piece
+from studio_planner.craft.settings import TemperatureUnit, Units
 from studio_planner.planning import quick
 from studio_planner.planning.checker import check_plan
 from studio_planner.planning.late.promises import explain
@@ -163,7 +164,14 @@ RULES: dict[str, tuple[Studio, tuple[str, ...]]] = {
     ),
     "a minimum that is never reached": (
         small_studio(product=resin(minimum_celsius=22.0)),
-        ("Board 3: the seal needs 22 °C, the minimum of Clear", "never gets warmer than 20.0"),
+        ("Board 3: the seal needs 22 °C, the minimum of Clear", "never gets warmer than 20 °C"),
+    ),
+    "a minimum in a studio that reads °F": (
+        replace(
+            small_studio(product=resin(minimum_celsius=22.0)),
+            units=Units(temperature=TemperatureUnit.FAHRENHEIT),
+        ),
+        ("Board 3: the seal needs 71.6 °F", "never gets warmer than 68 °F"),
     ),
     "a minimum that is reached only by night": (
         small_studio(

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.degree_words import degree_step_said
 from studio_planner.desktop import words
 from studio_planner.desktop.tongue import translate
 
@@ -44,8 +45,8 @@ class DeskVoice:
         return words.degrees(celsius, self._units)
 
     def step(self, celsius: float) -> str:
-        """A difference of temperatures, to a tenth."""
-        return words.degree_step(celsius, self._units, decimals=1)
+        """A difference of temperatures."""
+        return str(degree_step_said(celsius, self._units))
 
     def lasting(self, hours: float) -> str:
         """A length of time."""

@@ -53,5 +53,5 @@ def room_between(units: Units, history: History, start: float, end: float) -> st
         return "room unknown"
     coldest = min(celsius - band for celsius, band in values)
     warmest = max(celsius + band for celsius, band in values)
-    low, high = (degrees_said(celsius, units) for celsius in (coldest, warmest))
+    low, high = (str(degrees_said(celsius, units)) for celsius in (coldest, warmest))
     return f"room {low}" if low == high else f"room {low.split(' ')[0]} to {high}"

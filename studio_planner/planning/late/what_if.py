@@ -8,6 +8,7 @@ from datetime import UTC, time, timedelta
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.day_words import weekday_said
+from studio_planner.craft.degree_words import degrees_said
 from studio_planner.craft.hands import Person, WorkHours
 from studio_planner.craft.local_time import daily_span
 from studio_planner.craft.part_of_studio import part_of
@@ -208,9 +209,14 @@ _LONG = marked("late", "work every day from 8:00 to 22:00")
 def _warm(studio: Studio) -> Saying:
     return saying(
         "late",
-        "keep the room at {warmth:.0f} °C or warmer, also at night",
-        warmth=warmth(studio),
+        "keep the room at {warmth} or warmer, also at night",
+        warmth=warmth_said(studio),
     )
+
+
+def warmth_said(studio: Studio) -> Saying:
+    """What "a warm room" means, in the studio's degrees."""
+    return degrees_said(warmth(studio), studio.units)
 
 
 def alone(studio: Studio, order: str) -> Studio:

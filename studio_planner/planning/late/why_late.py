@@ -63,8 +63,8 @@ def _cure(ladder: Ladder, order: Order, climb: Climb) -> Saying:
         cold = saying(
             "late",
             "Too cold: at the room's temperature its coats cure too slowly for the date; never "
-            "below {warmth:.0f} °C they would be in time.",
-            warmth=what_if.warmth(ladder.studio),
+            "below {warmth} they would be in time.",
+            warmth=what_if.warmth_said(ladder.studio),
         )
         return joined(cold, named)
     if wait is not None and is_long(wait) and wait.seconds >= _late_seconds(order, climb.fit):

@@ -9,9 +9,11 @@ from datetime import UTC, datetime
 from functools import partial
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.degree_words import degree_step_said, degrees_said
 from studio_planner.craft.products import ProductKind
 from studio_planner.craft.saying import SILENT, Saying, saying
 from studio_planner.craft.timing import Timing
+from studio_planner.craft.tongue import marked
 from studio_planner.science.air import dew_point
 
 if TYPE_CHECKING:
@@ -20,6 +22,7 @@ if TYPE_CHECKING:
     from studio_planner.craft.pieces import Material
     from studio_planner.craft.places import Place
     from studio_planner.craft.products import Product
+    from studio_planner.craft.settings import Units
     from studio_planner.craft.studio import Studio
     from studio_planner.planning.placing.chain_times import Means
     from studio_planner.planning.problem import Task
@@ -122,7 +125,7 @@ def _most_broken(studio: Studio, asked: Asked, looks: Sequence[_Look]) -> Saying
         first = bisect_left(seconds, start)
         last = bisect_right(seconds, start + task.block)
         dry = bisect_right(seconds, start + task.block + settings.dew_hours * _HOUR)
-        broken.update(_limits_broken(task.product, looks[first:last]))
+        broken.update(_limits_broken(studio.units, task.product, looks[first:last]))
         if task.product.kind is not ProductKind.LEAF:
             least = settings.dew_margin_celsius
             margins = [look.margin for look in looks[first:dry]]
@@ -130,26 +133,24 @@ def _most_broken(studio: Studio, asked: Asked, looks: Sequence[_Look]) -> Saying
                 broken[
                     saying(
                         "stuck",
-                        "the {least:g} °C above the dew point, which have to hold for "
+                        "the {least} above the dew point, which have to hold for "
                         "{dew_hours:g} h after it",
-                        least=least,
+                        least=degree_step_said(least, studio.units),
                         dew_hours=settings.dew_hours,
                     )
                 ] += 1
     return broken.most_common(1)[0][0] if broken else SILENT
 
 
-def _limits_broken(product: Product, looks: Sequence[_Look]) -> Iterator[Saying]:
+def _limits_broken(units: Units, product: Product, looks: Sequence[_Look]) -> Iterator[Saying]:
     low, high = product.minimum_celsius, product.maximum_celsius
     damp = product.humidity_limit_pct
     if low is not None and any(look.celsius < low for look in looks):
-        yield saying(
-            "stuck", "the minimum of {product}, {low:g} °C", product=product.name, low=low
-        )
+        text = marked("stuck", "the minimum of {product}, {low}")
+        yield saying("stuck", text, product=product.name, low=degrees_said(low, units))
     if high is not None and any(look.celsius > high for look in looks):
-        yield saying(
-            "stuck", "the maximum of {product}, {high:g} °C", product=product.name, high=high
-        )
+        text = marked("stuck", "the maximum of {product}, {high}")
+        yield saying("stuck", text, product=product.name, high=degrees_said(high, units))
     if damp is None or product.kind is ProductKind.LEAF:
         return
     if any(look.humidity is not None and look.humidity > damp for look in looks):
@@ -175,46 +176,49 @@ def _humidity(history: History, second: float) -> float | None:
 
 def _rules(studio: Studio, task: Task, place: Place) -> list[_Rule]:
     """One rule for each limit; its words are empty where some look keeps it."""
-    product, name = task.product, place.name
+    product, name, units = task.product, place.name, studio.units
     rules: list[_Rule] = []
     if product.minimum_celsius is not None:
-        rules.append(partial(_cold, product, product.minimum_celsius, name))
+        rules.append(partial(_cold, units, product, product.minimum_celsius, name))
     if product.maximum_celsius is not None:
-        rules.append(partial(_hot, product, product.maximum_celsius, name))
+        rules.append(partial(_hot, units, product, product.maximum_celsius, name))
     if product.kind is not ProductKind.LEAF:
         if product.humidity_limit_pct is not None:
             rules.append(partial(_damp, product, product.humidity_limit_pct, name))
-        rules.append(partial(_near_dew, studio.settings.dew_margin_celsius, name))
+        rules.append(partial(_near_dew, units, studio.settings.dew_margin_celsius, name))
     return rules
 
 
-def _cold(product: Product, low: float, name: str, looks: Sequence[_Look]) -> Saying:
+def _cold(
+    units: Units, product: Product, low: float, name: str, looks: Sequence[_Look]
+) -> Saying:
     warmest = max((look.celsius for look in looks), default=low)
     if warmest >= low:
         return SILENT
     return saying(
         "stuck",
-        "needs {low:g} °C, the minimum of {product}, and {name} never gets warmer than "
-        "{warmest:.1f} °C",
-        low=low,
+        "needs {low}, the minimum of {product}, and {name} never gets warmer than {warmest}",
+        low=degrees_said(low, units),
         product=product.name,
         name=name,
-        warmest=warmest,
+        warmest=degrees_said(warmest, units),
     )
 
 
-def _hot(product: Product, high: float, name: str, looks: Sequence[_Look]) -> Saying:
+def _hot(
+    units: Units, product: Product, high: float, name: str, looks: Sequence[_Look]
+) -> Saying:
     coldest = min((look.celsius for look in looks), default=high)
     if coldest <= high:
         return SILENT
     return saying(
         "stuck",
-        "needs {high:g} °C at most, the maximum of {product}, and {name} never gets colder "
-        "than {coldest:.1f} °C",
-        high=high,
+        "needs {high} at most, the maximum of {product}, and {name} never gets colder than "
+        "{coldest}",
+        high=degrees_said(high, units),
         product=product.name,
         name=name,
-        coldest=coldest,
+        coldest=degrees_said(coldest, units),
     )
 
 
@@ -234,16 +238,16 @@ def _damp(product: Product, most: float, name: str, looks: Sequence[_Look]) -> S
     )
 
 
-def _near_dew(least: float, name: str, looks: Sequence[_Look]) -> Saying:
+def _near_dew(units: Units, least: float, name: str, looks: Sequence[_Look]) -> Saying:
     margins = [look.margin for look in looks]
     known = [margin for margin in margins if margin is not None]
     if len(known) < len(margins) or max(known, default=least) >= least:
         return SILENT
     return saying(
         "stuck",
-        "needs a surface at least {least:g} °C above the dew point, and {name} never gets "
-        "more than {known:.1f} °C above it",
-        least=least,
+        "needs a surface at least {least} above the dew point, and {name} never gets more "
+        "than {known} above it",
+        least=degree_step_said(least, units),
         name=name,
-        known=max(known),
+        known=degree_step_said(max(known), units),
     )

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.degree_words import degree_step_said
 from studio_planner.craft.saying import Saying, joined, saying
 from studio_planner.craft.tongue import marked
 from studio_planner.planning.saying import length_said
@@ -56,9 +57,9 @@ def why_coat(placer: Placer, chain: Chain, ground: Ground, dead: Dead) -> Saying
         return saying(
             "stuck",
             "lies on bare porous work, and whenever somebody can work the room warms by more "
-            "than {steady_celsius:g} °C meanwhile: the air in the pores would blow bubbles; "
-            "pour when the room cools.",
-            steady_celsius=placer.studio.settings.steady_celsius,
+            "than {steady} meanwhile: the air in the pores would blow bubbles; pour when the "
+            "room cools.",
+            steady=degree_step_said(placer.studio.settings.steady_celsius, placer.studio.units),
         )
     asleep = why_nobody_is_awake(means, task, ground.place, handy)
     return asleep or _on_the_way(placer, chain, ground, dead)

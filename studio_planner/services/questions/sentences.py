@@ -40,7 +40,7 @@ class Voice(Protocol):
         ...
 
     def step(self, celsius: float) -> str:
-        """A difference of temperatures, to a tenth."""
+        """A difference of temperatures."""
         ...
 
     def lasting(self, hours: float) -> str:

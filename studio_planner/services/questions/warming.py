@@ -116,7 +116,8 @@ def _risks(piece: Piece) -> list[Sentence]:
     lines = []
     faces = {face for coat in piece.stack for face in coat.faces}
     if piece.material.porous:
-        lines.append(said("MDF and timber move when they dry in the warmth; stay under 45 °C."))
+        text = "MDF and timber move when they dry in the warmth; stay under {most}."
+        lines.append(said(text, most=Degrees(_MOST_POROUS_CELSIUS)))
         if UNDERSIDE not in faces or faces <= {UNDERSIDE, EDGE}:
             lines.append(said("One face of it is bare, so it may cup: seal both faces first."))
     if any(coat.kind in _FRAGILE for coat in piece.stack):

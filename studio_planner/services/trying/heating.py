@@ -7,6 +7,7 @@ from datetime import UTC, datetime, time, timedelta
 from itertools import pairwise
 from typing import TYPE_CHECKING, Any
 
+from studio_planner.craft.degree_words import degrees_said
 from studio_planner.craft.local_time import instant
 from studio_planner.craft.places import Place, PlaceKind
 from studio_planner.craft.spells import Spell
@@ -56,12 +57,10 @@ def _tried(view: DeskView, given: Mapping[str, Any]) -> Trial:
     start, end = _night(view, given["start"], given["end"])
     celsius = float(given["celsius"])
     if place.kind is PlaceKind.ROOM and celsius > _MOST_CELSIUS:
-        raise CannotTry(
-            translate(
-                "trying",
-                "No room is heated to more than 35 °C here; choose a warm box instead.",
-            )
+        text = translate(
+            "trying", "No room is heated to more than {most} here; choose a warm box instead."
         )
+        raise CannotTry(text.format(most=degrees_said(_MOST_CELSIUS, view.studio.units)))
     expected = _expected(place, zone, start, end)
     marks = _marks(place, expected, zone, (start, end), celsius)
     degree_hours = _degree_hours(expected, marks, celsius)

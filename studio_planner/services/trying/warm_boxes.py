@@ -6,6 +6,7 @@ from dataclasses import replace
 from datetime import time, timedelta
 from typing import TYPE_CHECKING, Any
 
+from studio_planner.craft.degree_words import degrees_said
 from studio_planner.craft.places import PatternPoint, Place, PlaceKind, Spot
 from studio_planner.craft.tongue import translate
 from studio_planner.science.air import AirError, dew_point, relative_humidity
@@ -41,12 +42,13 @@ def _parameters(view: DeskView) -> tuple[Parameter, ...]:
 def _tried(view: DeskView, given: Mapping[str, Any]) -> Trial:
     studio, celsius = view.studio, float(given["celsius"])
     if not _LEAST_CELSIUS <= celsius <= _MOST_CELSIUS:
-        raise CannotTry(
-            translate(
-                "trying",
-                "A warm box for curing is kept at 15 to 50 °C; the data sheet may allow less.",
-            )
+        text = translate(
+            "trying",
+            "A warm box for curing is kept at {least} to {most}; the data sheet may allow "
+            "less.",
         )
+        least, most = (degrees_said(c, studio.units) for c in (_LEAST_CELSIUS, _MOST_CELSIUS))
+        raise CannotTry(text.format(least=least, most=most))
     name = free_name((one.name for one in studio.places), "Warm box")
     spot = free_name((one.name for one in studio.spots), "Box")
     box = Place(

@@ -183,7 +183,7 @@ def test_a_warm_box_has_one_spot_and_the_rooms_moisture() -> None:
     # 10 °C above the room for a day.
     assert trial.warmth is not None
     assert trial.warmth.degree_hours == pytest.approx(240.0)
-    with pytest.raises(CannotTry, match="15 to 50"):
+    with pytest.raises(CannotTry, match="15 °C to 50 °C"):
         warm_boxes.WHAT_IF.tried(steady(), given | {"celsius": 70.0})
 
 
