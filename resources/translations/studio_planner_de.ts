@@ -8741,6 +8741,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <source>it lies before {what}.</source>
         <translation>das liegt vor {what}.</translation>
     </message>
+    <message>
+        <source>there is no time zone called {name}; use a name such as Europe/Berlin.</source>
+        <translation>eine Zeitzone {name} gibt es nicht; einen Namen wie Europe/Berlin angeben.</translation>
+    </message>
 </context>
 <context>
     <name>said</name>

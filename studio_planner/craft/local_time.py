@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 from studio_planner.craft.errors import BrokenRule, InvalidEntry
+from studio_planner.craft.tongue import quoted, translate
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
@@ -20,7 +21,9 @@ def zone_named(name: str) -> ZoneInfo:
     try:
         return ZoneInfo(name)
     except (ZoneInfoNotFoundError, ValueError, OSError) as error:
-        sentence = f"there is no time zone called {name!r}; use a name such as Europe/Berlin."
+        sentence = translate(
+            "rules", "there is no time zone called {name}; use a name such as Europe/Berlin."
+        ).format(name=quoted(name))
         raise InvalidEntry("studio", [BrokenRule("zone", sentence)]) from error
 
 
