@@ -180,5 +180,5 @@ def _unit(kind: type[_Unit], unit: str) -> _Unit:
         return kind(unit)
     except ValueError:
         known = ", ".join(kind)
-        msg = f"The unit “{unit}” is not known here; use one of {known}."
+        msg = f"The unit {unit} is not known here; use one of {known}."
         raise UnitError(msg) from None

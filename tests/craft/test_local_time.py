@@ -21,6 +21,7 @@ from studio_planner.craft.local_time import (
     without,
     zone_named,
 )
+from studio_planner.craft.tongue import quoted
 from tests.craft.clock_changes import AUTUMN, CHANGES, SPRING, Change
 from tests.craft.nouns import broken, utc
 
@@ -119,7 +120,7 @@ def test_days_are_counted_by_the_local_calendar(change: Change) -> None:
 def test_a_zone_that_is_none_is_refused_with_an_example(name: str) -> None:
     told = broken(zone_named, name=name)
     assert told.keys() == {"zone"}
-    assert repr(name) in told["zone"]
+    assert quoted(name) in told["zone"]
     assert "Europe/Berlin" in told["zone"]
 
 

@@ -61,7 +61,7 @@ def test_temperatures_agree_with_pint_both_ways(celsius: float) -> None:
 
 
 def test_an_unknown_unit_is_refused_with_the_known_ones() -> None:
-    with pytest.raises(units.UnitError, match=r"“week” is not known.*min, h, d"):
+    with pytest.raises(units.UnitError, match=r"unit week is not known.*min, h, d"):
         units.hours_from(1.0, "week")
 
 
