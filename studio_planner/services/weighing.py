@@ -103,7 +103,6 @@ class MixAmounts:
     total_grams: float
     a_grams: float | None
     b_grams: float | None
-    cups: int
     colourants: tuple[tuple[str, float], ...]
 
     @property
@@ -185,7 +184,6 @@ def amounts_of(studio: Studio, coats: Sequence[tuple[Piece, Coat]]) -> MixAmount
         total_grams=whole.parts * portion["total_grams"],
         a_grams=None if a_grams is None else whole.parts * a_grams,
         b_grams=None if b_grams is None else whole.parts * b_grams,
-        cups=whole.parts * len(cups),
         colourants=tuple(
             (cup.colourant, whole.parts * cup.colourant_grams)
             for cup in cups

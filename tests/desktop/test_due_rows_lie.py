@@ -48,7 +48,7 @@ def due_list(count: int = MANY) -> DueList:
     """So many things, the half of them missed."""
     items = tuple(item(number, missed=number < count // 2) for number in range(count))
     missed = f"Missed while you were away: {count // 2} reminders"
-    return DueList(now=scenes.NOW, items=items, count=count, missed_words=missed)
+    return DueList(items=items, count=count, missed_words=missed)
 
 
 class Seen(QObject):

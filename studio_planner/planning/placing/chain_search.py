@@ -44,10 +44,9 @@ _TRIES = 200
 
 @dataclass(frozen=True, slots=True)
 class Dead:
-    """Where a chain found no start: the position of the coat, and what was asked of it."""
+    """Where a chain found no start: the position of the coat."""
 
     index: int
-    ranges: tuple[tuple[int, int], ...]
     each_alone: bool = False
     """Every coat has starts of its own, but no choice of them serves all joints."""
 
@@ -98,13 +97,13 @@ class ChainSearch:
             ranges = forward.ranges(index)
             stretches = forward.within(index, ranges)
             if not stretches:
-                return Dead(index, tuple(ranges))
+                return Dead(index)
             forward.starts.append(stretches)
         for target in self._targets():
             found = self._walk_back(target)
             if found is not None:
                 return found
-        return Dead(len(self._chain.tasks) - 1, tuple(self.starts[-1]), each_alone=True)
+        return Dead(len(self._chain.tasks) - 1, each_alone=True)
 
     def _targets(self) -> Iterator[int]:
         """Ends to try: the earliest of each stretch, then further into the first ones.

@@ -16,11 +16,11 @@ from studio_planner.services.data_sheets.heads import name_apart
 from studio_planner.services.data_sheets.lines import read_lines
 from studio_planner.services.data_sheets.ratios import ratio_apart
 from studio_planner.services.data_sheets.tables import read_table
-from studio_planner.services.data_sheets.times import PrintedTime, time_words, without_fractions
+from studio_planner.services.data_sheets.times import PrintedTime, without_fractions
 from studio_planner.storage.data_sheet import COLUMNS, read_data_sheet
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Sequence
+    from collections.abc import Sequence
 
     from studio_planner.craft.products import MixRatio, SheetPoint
     from studio_planner.science.stages import Stage
@@ -112,26 +112,3 @@ def _own_rows(lines: Sequence[str]) -> tuple[list[Finding], list[Unread]]:
                 Finding(number, line, point.stage, point.celsius, time, point.mass_g)
             )
     return findings, unread
-
-
-def sheet_text(points: Iterable[SheetPoint]) -> str:
-    """Write figures as lines that `read_figures` reads back.
-
-    Examples
-    --------
-    >>> point = SheetPoint(stage=Stage.TACK_FREE, celsius=20, from_hours=8)
-    >>> sheet_text([point])
-    'tack free 8 h at 20 °C'
-    """
-    return "\n".join(_line(point) for point in points)
-
-
-def _line(point: SheetPoint) -> str:
-    mass = "" if point.mass_g is None else f" ({_plain(point.mass_g)} g)"
-    name = point.stage.value.replace("_", " ")
-    time = time_words(PrintedTime(point.from_hours, point.to_hours))
-    return f"{name}{mass} {time} at {_plain(point.celsius)} °C"
-
-
-def _plain(value: float) -> str:
-    return f"{value:.12f}".rstrip("0").rstrip(".")

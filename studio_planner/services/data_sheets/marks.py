@@ -26,11 +26,10 @@ _SAME_CELSIUS = 1.0
 
 @dataclass(frozen=True, slots=True)
 class Mark:
-    """Something with a number, from one letter of a line to another; `text` as printed."""
+    """Something with a number, from one letter of a line to another."""
 
     begin: int
     end: int
-    text: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,9 +69,7 @@ def warmths_in(line: str) -> list[Warmth]:
         celsius = celsius_from(_number(match["number"]), unit)
         beside = found and _again(line[found[-1].end : match.start()], found[-1], celsius)
         if not beside:
-            found.append(
-                Warmth(match.start(), match.end(), match[0], celsius, match["low"] is not None)
-            )
+            found.append(Warmth(match.start(), match.end(), celsius, match["low"] is not None))
     return found
 
 
@@ -89,7 +86,7 @@ def masses_in(line: str) -> list[Mass]:
     100.0
     """
     return [
-        Mass(m.start(), m.end(), m[0], grams_from(_number(m[1]), m[2].lower()))
+        Mass(m.start(), m.end(), grams_from(_number(m[1]), m[2].lower()))
         for m in _MASS.finditer(line)
     ]
 
@@ -99,7 +96,8 @@ def stretches_in(line: str, taken: Iterable[Mark]) -> list[Stretch]:
 
     Examples
     --------
-    >>> [stretch.text for stretch in stretches_in("Recoat window 4-6 h to 24 h", ())]
+    >>> line = "Recoat window 4-6 h to 24 h"
+    >>> [line[found.begin : found.end].strip() for found in stretches_in(line, ())]
     ['4-6 h', '24 h']
     """
     blank = line
@@ -114,9 +112,9 @@ def _stretch(match: re.Match[str], line: str) -> Stretch:
     before = _ONE_SIDED.search(line[: match.start()])
     text = (before[0] if before else "") + match[0].strip()
     try:
-        return Stretch(match.start(), match.end(), text, printed_time(text))
+        return Stretch(match.start(), match.end(), printed_time(text))
     except ValueError as error:
-        return Stretch(match.start(), match.end(), text, None, str(error))
+        return Stretch(match.start(), match.end(), None, str(error))
 
 
 def _number(text: str) -> float:

@@ -75,7 +75,6 @@ class DueList:
     the list last and can be put back, and `taken_off_words` say what that is.
     """
 
-    now: datetime
     items: tuple[DueItem, ...] = ()
     count: int = 0
     urgent: int = 0
@@ -115,7 +114,6 @@ def due_list(
     coming, gone = reminders.coming(), reminders.taken_off()
     missed = [row.reminder for row in rows if was_missed(row, now)]
     return DueList(
-        now=now,
         items=items,
         count=len(firsts),
         urgent=sum(_is_urgent(one, now) for one in firsts),

@@ -42,7 +42,6 @@ class Short:
     """What of a planned use no bottle has."""
 
     use: Use
-    share: Share
     grams: float
 
 
@@ -103,7 +102,7 @@ class _Shelf:
             while wanted > _CRUMB:
                 lot = self._best(use, share, rest, mixed)
                 if lot is None:
-                    yield Short(use=use, share=share, grams=wanted)
+                    yield Short(use=use, grams=wanted)
                     rest -= wanted
                     break
                 grams = min(wanted, self.left[lot.key])

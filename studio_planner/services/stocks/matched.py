@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from itertools import accumulate
 from typing import TYPE_CHECKING
 
 from studio_planner.services.stocks.drawing import drawn
@@ -15,7 +14,7 @@ if TYPE_CHECKING:
     from studio_planner.craft.studio import Studio
     from studio_planner.services.stocks.drawing import Drawing
     from studio_planner.services.stocks.levels import Level
-    from studio_planner.services.stocks.using import Share, Use
+    from studio_planner.services.stocks.using import Use
 
 _CRUMB = 1e-6
 
@@ -35,15 +34,13 @@ class OneLot:
     """Whether pieces can all come from one bottle of a product's part.
 
     `lot` is the bottle that has enough for all of them after what others take before and
-    after; None when none has, and then `odd` is the first piece that it would not do for, from
-    the fullest bottle ("" when one has enough).
+    after; None when none has.
     """
 
     product: str
     part: LotPart
     needed_g: float
     lot: str | None
-    odd: str
 
 
 def odd_sets(studio: Studio, drawing: Drawing) -> tuple[OddSet, ...]:
@@ -124,19 +121,8 @@ def _one_lot(
         part=key[1],
         needed_g=needed,
         lot=fullest.key if fullest is not None and enough else None,
-        odd="" if enough else _odd(shares, held),
     )
 
 
 def _serves(lot: Lot, orders: set[str]) -> bool:
     return not lot.kept_for or orders == {lot.kept_for}
-
-
-def _odd(shares: list[Share], held: float) -> str:
-    """The first piece that so many grams would not do for."""
-    filled = accumulate(share.grams for share in shares)
-    return next(
-        share.piece
-        for share, grams in zip(shares, filled, strict=True)
-        if grams > held + _CRUMB
-    )

@@ -48,14 +48,13 @@ class PromiseBeside:
 
 @dataclass(frozen=True, slots=True)
 class Comparison:
-    """What a trial comes to. `moved` counts the pours that start at another time or place."""
+    """What a trial comes to."""
 
     sign: Sign
     verdict: Sentence
     lines: tuple[Sentence, ...]
     promises: tuple[PromiseBeside, ...]
     pours: tuple[PourBeside, ...]
-    moved: int
 
 
 def compared(today: DeskView, trial: Trial, planned: Studio) -> Comparison:
@@ -74,7 +73,6 @@ def compared(today: DeskView, trial: Trial, planned: Studio) -> Comparison:
         lines=lines,
         promises=_promises(today, tried),
         pours=pours,
-        moved=len(difference.moved),
     )
 
 

@@ -14,7 +14,7 @@ from studio_planner.craft.products import SheetPoint
 from studio_planner.craft.tongue import speak_with
 from studio_planner.science.laws import stage_law
 from studio_planner.science.stages import Stage
-from studio_planner.services.data_sheets.figures import read_figures, sheet_text
+from studio_planner.services.data_sheets.figures import read_figures
 from studio_planner.services.data_sheets.times import (
     PrintedTime,
     printed_time,
@@ -142,9 +142,21 @@ def _key(point: SheetPoint) -> tuple[object, ...]:
     return (point.stage, point.celsius, point.mass_g)
 
 
+def _line(point: SheetPoint) -> str:
+    """A figure as a sheet may print it, such as tack free 8 h at 20 °C."""
+    mass = "" if point.mass_g is None else f" ({_plain(point.mass_g)} g)"
+    name = point.stage.value.replace("_", " ")
+    time = time_words(PrintedTime(point.from_hours, point.to_hours))
+    return f"{name}{mass} {time} at {_plain(point.celsius)} °C"
+
+
+def _plain(value: float) -> str:
+    return f"{value:.12f}".rstrip("0").rstrip(".")
+
+
 @given(st.lists(points, max_size=12, unique_by=_key))
 def test_figures_that_are_written_read_back(sheet: list[SheetPoint]) -> None:
-    found = read_figures(sheet_text(sheet))
+    found = read_figures("\n".join(map(_line, sheet)))
     assert not found.unread
     assert [_key(point) for point in found.points] == [_key(point) for point in sheet]
     for read, written in zip(found.points, sheet, strict=True):

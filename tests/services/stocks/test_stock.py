@@ -193,7 +193,6 @@ def test_two_orders_do_not_count_the_same_bottle() -> None:
     assert reserved == pytest.approx({"for-one": 94.8, "for-two": 55.2})
     assert a1.free_g == 0.0
     (short,) = view.drawing.shorts
-    assert short.share.order == "for-two"
     assert short.grams == pytest.approx(39.6)
 
 
@@ -264,10 +263,9 @@ def test_six_can_be_from_one_lot_when_one_has_enough_beside_what_others_take() -
     studio = stocked(lot("a1", grams=150.0), lot("b1", B))
     uses, (levels, _) = planned_uses(studio, studio.plan), lot_levels(studio)
     a, b = one_lot(studio, uses, levels, ["two"])
-    assert (a.part, a.lot, a.odd) == (A, None, "two")
-    assert (b.lot, b.odd) == ("b1", "")
+    assert (a.part, a.lot, b.lot) == (A, None, "b1")
     both = one_lot(studio, uses, levels, ["one", "two"])
-    assert (both[0].lot, both[0].odd) == (None, "two")
+    assert both[0].lot is None
     alone = stocked(lot("a1", grams=150.0), lot("b1", B), names=("one",))
     first = one_lot(alone, planned_uses(alone, alone.plan), lot_levels(alone)[0], ["one"])
     assert [one.lot for one in first] == ["a1", "b1"]
@@ -277,7 +275,6 @@ def test_a_bottle_kept_for_another_order_is_not_the_one_lot() -> None:
     studio = stocked(lot("a1", kept_for="for-one"), lot("b1", B))
     (a, _) = one_lot(studio, planned_uses(studio, studio.plan), lot_levels(studio)[0], ["two"])
     assert a.lot is None
-    assert a.odd == "two"
 
 
 bottles = st.lists(
