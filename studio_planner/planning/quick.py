@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import heapq
 from dataclasses import dataclass
 from enum import Enum
 from typing import TYPE_CHECKING
@@ -11,7 +12,7 @@ from studio_planner.craft.tongue import translate
 from studio_planner.planning.clocks.clockwork import Clockworks
 from studio_planner.planning.keeping.kept_plan import KeptPlan, plan_that_counts
 from studio_planner.planning.problem import build_chains
-from studio_planner.planning.rounds import Rounds
+from studio_planner.planning.rounds import Rounds, hours_late
 from studio_planner.planning.worth import starts_of
 
 if TYPE_CHECKING:
@@ -42,6 +43,9 @@ With fewer of them the first plan is to come at once, and a search finds the bet
 
 _STRIDES = 5
 """How often a late order is moved on, each time twice as far, before it is left where it is."""
+
+_LATE_FIRST = 3
+"""Late orders that a thorough plan tries before all others, the latest by weight first."""
 
 
 class Before(Enum):
@@ -125,8 +129,12 @@ def quick_start(  # noqa: PLR0913 - as above
     passes: int = _PASSES,
     clockworks: Clockworks | None = None,
     before: Plan | Before | None = Before.KEPT,
+    thorough: bool = False,
 ) -> QuickStart:
     """Make a quick plan as `quick_plan` does, but do not write it down yet.
+
+    One that is `thorough` takes several times as long: each late order is tried before all
+    others too.
 
     Raises
     ------
@@ -143,6 +151,7 @@ def quick_start(  # noqa: PLR0913 - as above
         passes=passes,
         clockworks=clockworks or Clockworks(),
         before=plan_that_counts(studio, old, now),
+        thorough=thorough,
     )
     chains, unplanned = build_chains(studio, twins=True)
     rounds = asked.rounds(chains)
@@ -165,6 +174,7 @@ class _Asked:
     passes: int
     clockworks: Clockworks
     before: Plan | None
+    thorough: bool
 
     def rounds(self, chains: list[Chain], patience: float = 1.0) -> Rounds:
         """Rounds over chains; with more patience they look further ahead."""
@@ -213,7 +223,19 @@ def _made(asked: _Asked, rounds: Rounds, chains: list[Chain], *, patient: bool) 
     if len(apart) > len(chains):
         found = rounds.best(apart, asked.first, 1)
         best = min(best, found, key=lambda one: one.worth)
+    if asked.thorough:
+        best = _late_first(asked, rounds, chains, best)
     return rounds, best
+
+
+def _late_first(asked: _Asked, rounds: Rounds, chains: list[Chain], best: Pass) -> Pass:
+    """The best pass and those in which an order that is late in it goes before all others."""
+    late = {key: hours for key, hours in hours_late(best).items() if hours > 0}
+    tried = [
+        rounds.best(chains, (*asked.first, key), asked.passes)
+        for key in heapq.nlargest(_LATE_FIRST, late, key=lambda key: late[key])
+    ]
+    return min([best, *tried], key=lambda one: one.worth)
 
 
 def _apart(studio: Studio, chains: list[Chain]) -> list[Chain]:

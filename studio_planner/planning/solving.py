@@ -67,7 +67,8 @@ def _end_with(connection: Connection) -> None:
 
 def _search(connection: Connection, request: Request, begun: float) -> Plan:
     load()
-    search = PlanSearch(quick_start(request.studio, request.now, request.until))
+    start = quick_start(request.studio, request.now, request.until, thorough=True)
+    search = PlanSearch(start)
     left = request.seconds * (1 - _FOR_THE_END) - (monotonic() - begun)
     search.run(Effort(left, seed=request.seed), Teller(connection).told, lambda: False)
     plan = search.plan()
