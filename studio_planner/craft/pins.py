@@ -6,10 +6,8 @@ from dataclasses import dataclass
 from datetime import datetime  # noqa: TC003 - read by the exchange format at run time
 
 from studio_planner.craft.errors import Rulebook
+from studio_planner.craft.grid import GRID_SECONDS
 from studio_planner.craft.tongue import translate
-
-_GRID_SECONDS = 300
-"""Pours are planned on whole five minutes."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -33,7 +31,7 @@ class Pin:
             translate("rules", "give a time with a zone."),
         )
         rules.require(
-            self.start.timestamp() % _GRID_SECONDS == 0,
+            self.start.timestamp() % GRID_SECONDS == 0,
             "start",
             translate("rules", "use whole five minutes."),
         )

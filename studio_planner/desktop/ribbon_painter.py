@@ -116,7 +116,7 @@ class _Collector:
             self._add_flat(bar, top)
 
     def _add_rough(self, lane: Lane, top: float) -> None:
-        ribbons = [bar for bar in lane.bars if isinstance(bar, Ribbon)]
+        ribbons = lane.ribbons
         if ribbons:
             rect = self._film_rect(ribbons[-1], ribbons[0].begins, ribbons[-1].shows_until, top)
             self._strokes.flat.setdefault(_SKETCHED, []).append(rect)

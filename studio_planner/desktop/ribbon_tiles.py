@@ -15,7 +15,6 @@ from PySide6.QtGui import QPainter, QPixmap, QRegion
 from studio_planner.desktop.ribbon_painter import RibbonPainter
 from studio_planner.desktop.tile_grid import TileGrid
 from studio_planner.desktop.time_scale import FixedView
-from studio_planner.services.ribbons import Ribbon
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
@@ -173,8 +172,8 @@ class RibbonTiles(QObject):
         for row in rows:
             if row in self._known:
                 continue
-            for bar in self._lanes[row].bars:
-                if isinstance(bar, Ribbon) and not bar.known(fine=fine):
+            for bar in self._lanes[row].ribbons:
+                if not bar.known(fine=fine):
                     yield from bar.asking(fine=fine)
             self._known.add(row)
 

@@ -8,11 +8,12 @@ from __future__ import annotations
 from bisect import bisect_left
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.grid import GRID_SECONDS
+
 if TYPE_CHECKING:
     from collections.abc import Iterable, Sequence
 
-GRID = 300
-"""The plan's grid in seconds; every planned start is a multiple of it."""
+GRID = GRID_SECONDS
 
 Stretch = tuple[int, int]
 Stretches = list[Stretch]

@@ -242,16 +242,20 @@ class Lane(Whereabouts):
         self._steps = tuple(sorted(steps, key=attrgetter("start")))
 
     @cached_property
+    def ribbons(self) -> tuple[Ribbon, ...]:
+        """Its coats as bars, earliest first."""
+        return tuple(Ribbon(self, coat) for coat in self.coats)
+
+    @cached_property
     def bars(self) -> tuple[Bar, ...]:
         """Ribbons and steps, earliest first."""
-        ribbons: list[Bar] = [Ribbon(self, coat) for coat in self.coats]
-        ribbons += [StepMark(self, step) for step in self._steps]
-        return tuple(sorted(ribbons, key=attrgetter("start")))
+        steps = (StepMark(self, step) for step in self._steps)
+        return tuple(sorted((*self.ribbons, *steps), key=attrgetter("start")))
 
     @property
     def known(self) -> bool:
         """Whether the clocks of all its ribbons have been asked when their stages come."""
-        return all(bar.known(fine=False) for bar in self.bars if isinstance(bar, Ribbon))
+        return all(bar.known(fine=False) for bar in self.ribbons)
 
     @cached_property
     def pinned(self) -> frozenset[str]:
@@ -277,4 +281,4 @@ class Lane(Whereabouts):
             return ()
         if self.ready:
             return kept_flags(self.ready)
-        return flags_of([bar.film for bar in self.bars if isinstance(bar, Ribbon)])
+        return flags_of([bar.film for bar in self.ribbons])

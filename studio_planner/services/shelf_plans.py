@@ -8,7 +8,6 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.log_legs import stays_along
 from studio_planner.science.stages import Stage
-from studio_planner.services.ribbons import Ribbon
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -18,7 +17,7 @@ if TYPE_CHECKING:
     from studio_planner.craft.places import Place, Spot
     from studio_planner.craft.studio import Studio
     from studio_planner.services.desk import DeskView
-    from studio_planner.services.ribbons import Bar
+    from studio_planner.services.ribbons import Ribbon
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -71,7 +70,7 @@ def spots_today(view: DeskView, place: Place, now: datetime) -> tuple[SpotToday,
     found: dict[str, list[Standing]] = {spot.key: [] for spot in place.spots}
     spots = {spot.key: spot for spot in place.spots}
     for lane in view.lanes:
-        begun = [bar for bar in lane.bars if bar.start.astimezone(zone).date() <= today]
+        begun = [bar for bar in lane.ribbons if bar.start.astimezone(zone).date() <= today]
         for key, start, until in _stays(begun):
             if key in spots and _on(today, start, until, view.studio):
                 found[key].append(_standing(lane.piece, spots[key], start))
@@ -81,12 +80,10 @@ def spots_today(view: DeskView, place: Place, now: datetime) -> tuple[SpotToday,
     )
 
 
-def _stays(bars: Sequence[Bar]) -> list[tuple[str, datetime, datetime | None]]:
+def _stays(bars: Sequence[Ribbon]) -> list[tuple[str, datetime, datetime | None]]:
     """The stays of a piece: from a coat's start until it can be handled, joined on one spot."""
     stays: list[tuple[str, datetime, datetime | None]] = []
     for bar in bars:
-        if not isinstance(bar, Ribbon):
-            continue
         stands, until = bar.lane.stands(bar.planned), bar.film.safe(Stage.HANDLE)
         for spot, since, left in stays_along(stands, until):
             last = stays[-1] if stays else None

@@ -123,8 +123,7 @@ class TrialPour:
     @cached_property
     def ribbon(self) -> Ribbon:
         """The pour, with its window as one that a coat could stand in."""
-        bar = self.lane.bars[0]
-        assert isinstance(bar, Ribbon)  # noqa: S101 - the lane was made with one coat
+        (bar,) = self.lane.ribbons
         if bar.doorway is not None:
             bar.doorway = replace(bar.doorway, used=True)
         return bar

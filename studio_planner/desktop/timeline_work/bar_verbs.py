@@ -6,13 +6,13 @@ from typing import TYPE_CHECKING, Protocol
 
 from PySide6.QtWidgets import QMenu
 
+from studio_planner.craft.grid import nearest_on_grid
 from studio_planner.craft.local_time import readings_of
 from studio_planner.desktop import bar_words
 from studio_planner.desktop.happened_menu import fill_happened
 from studio_planner.desktop.page_keys import ORDERS, PIECES, PRODUCTS
 from studio_planner.desktop.timeline_work.drag import Drag
 from studio_planner.desktop.tongue import translate
-from studio_planner.services.moving.judging import snapped
 from studio_planner.services.ribbons import Ribbon
 
 if TYPE_CHECKING:
@@ -159,7 +159,7 @@ class BarVerbs:
             self._desk.work_line.say(said, wrong=True)
             return
         drag = Drag(session.view, bar, by_keys=True)
-        drag.want(snapped(found[0]))
+        drag.want(nearest_on_grid(found[0]))
         self._desk.work_line.clear()
         self._timeline.setFocus()
         self._work.pour_at(session.studio, drag, drag.verdict)

@@ -5,11 +5,12 @@ from __future__ import annotations
 from datetime import UTC, datetime, timedelta
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.grid import nearest_on_grid
 from studio_planner.desktop import words
 from studio_planner.desktop.timeline_work.slip import Slip, SlipLine
 from studio_planner.desktop.timeline_work.voice import DeskVoice
 from studio_planner.desktop.tongue import translate
-from studio_planner.services.moving.judging import Judge, snapped
+from studio_planner.services.moving.judging import Judge
 
 if TYPE_CHECKING:
     from studio_planner.services.desk import DeskView
@@ -34,7 +35,7 @@ class Drag:
 
     def want_second(self, second: float) -> bool:
         """Hold it over an instant [s], to the nearest five minutes; tell whether it moved."""
-        return self.want(snapped(datetime.fromtimestamp(second, UTC)))
+        return self.want(nearest_on_grid(datetime.fromtimestamp(second, UTC)))
 
     def step(self, minutes: int) -> bool:
         """Hold it some minutes later or sooner; tell whether it moved."""
@@ -44,7 +45,9 @@ class Drag:
         """Hold it over a time on the grid, inside the record; tell whether it moved."""
         timing = self.judge.view.timing
         length = self.bar.planned.end - self.bar.planned.start
-        when = min(max(when, snapped(timing.start)), snapped(timing.end - length))
+        when = min(
+            max(when, nearest_on_grid(timing.start)), nearest_on_grid(timing.end - length)
+        )
         moved = when != self.wanted
         if moved:
             self.wanted, self._verdict, self._lanes = when, None, None

@@ -11,12 +11,12 @@ from typing_extensions import override
 from studio_planner.desktop import words
 from studio_planner.desktop.cell_model import CellModel, Index, Role
 from studio_planner.desktop.tongue import translate
-from studio_planner.services.ribbons import Ribbon
 
 if TYPE_CHECKING:
     from PySide6.QtCore import QObject
 
     from studio_planner.services.moving.spot_lanes import SpotLane, Standing
+    from studio_planner.services.ribbons import Ribbon
 
 
 class SpotModel(CellModel):
@@ -93,7 +93,7 @@ def coats_of(one: Standing) -> str:
 def pours_of(one: Standing) -> list[Ribbon]:
     """The pours of a stay as bars of its lane, in order of time."""
     keys = {coat.coat for coat in one.coats}
-    return [bar for bar in one.lane.bars if isinstance(bar, Ribbon) and bar.coat.key in keys]
+    return [bar for bar in one.lane.ribbons if bar.coat.key in keys]
 
 
 def pour_at(one: Standing, second: float) -> Ribbon:

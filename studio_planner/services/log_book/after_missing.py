@@ -25,7 +25,6 @@ from studio_planner.services.lanes import lanes_of
 from studio_planner.services.log_book.mix_faults import bad_mix_of
 from studio_planner.services.log_book.steps import StepTold, told
 from studio_planner.services.questions.sentences import Inner, Moment, Sentence, said
-from studio_planner.services.ribbons import Ribbon
 from studio_planner.services.trying.trial import Trial
 
 if TYPE_CHECKING:
@@ -35,7 +34,7 @@ if TYPE_CHECKING:
     from studio_planner.craft.pieces import Coat, Piece
     from studio_planner.craft.studio import Studio
     from studio_planner.services.desk import DeskView
-    from studio_planner.services.ribbons import Lane
+    from studio_planner.services.ribbons import Lane, Ribbon
 
 
 class Way(StrEnum):
@@ -152,8 +151,7 @@ def _next_on(lane: Lane) -> _Over | None:
     if position is None or window_unknown(lane.studio, piece, index):
         return None
     _, closes = window_stages(lane.studio, piece, index)
-    bars = [bar for bar in lane.bars if isinstance(bar, Ribbon)]
-    below = next(bar for bar in bars if bar.coat.key == piece.stack[position].key)
+    below = next(bar for bar in lane.ribbons if bar.coat.key == piece.stack[position].key)
     if closes is None:
         return None
     safe = below.film.safe(closes)

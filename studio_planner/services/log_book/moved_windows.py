@@ -10,7 +10,6 @@ from studio_planner.services.editing.changes import fitting
 from studio_planner.services.film_windows import window_now
 from studio_planner.services.lanes import lanes_of
 from studio_planner.services.questions.sentences import Lasting, Moment, said
-from studio_planner.services.ribbons import Ribbon
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
@@ -20,7 +19,7 @@ if TYPE_CHECKING:
     from studio_planner.craft.studio import Studio
     from studio_planner.services.desk import DeskView
     from studio_planner.services.questions.sentences import Sentence
-    from studio_planner.services.ribbons import Lane
+    from studio_planner.services.ribbons import Lane, Ribbon
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -70,7 +69,7 @@ def _as_poured(coat: PlannedCoat, pours: dict[tuple[str, str], Poured]) -> Plann
 
 
 def _of_lane(lane: Lane, threshold: timedelta) -> Iterable[MovedWindow]:
-    bars = {bar.coat.key: bar for bar in lane.bars if isinstance(bar, Ribbon)}
+    bars = {bar.coat.key: bar for bar in lane.ribbons}
     for bar in bars.values():
         planned, position = bar.planned.window, lane.piece.below(bar.position)
         if planned is None or position is None or bar.planned.poured:

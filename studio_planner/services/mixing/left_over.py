@@ -12,7 +12,6 @@ from studio_planner.science.masses import film_grams
 from studio_planner.science.stages import Edge, Stage
 from studio_planner.services.cup_times import air_at
 from studio_planner.services.mixing.cup_plan import POUR_MINUTES
-from studio_planner.services.ribbons import Ribbon
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -157,7 +156,7 @@ def _spot_free(view: DeskView, planned: PlannedCoat) -> bool:
 
 
 def _lies_on(view: DeskView, lane: Lane, spot: str) -> bool:
-    begun = [bar for bar in lane.bars if isinstance(bar, Ribbon) and bar.start <= view.now]
+    begun = [bar for bar in lane.ribbons if bar.start <= view.now]
     last = max(begun, key=lambda bar: bar.start, default=None)
     if last is None or lane.lies_on(last.planned) != spot:
         return False

@@ -6,11 +6,11 @@ from bisect import bisect_left, bisect_right
 from datetime import UTC, datetime
 from typing import TYPE_CHECKING, NamedTuple
 
+from studio_planner.craft.grid import GRID_SECONDS
 from studio_planner.craft.kind_words import kind_word
 from studio_planner.craft.products import ProductKind
 from studio_planner.science.air import AirError, dew_point_margin
 from studio_planner.services.moving.breaks import Break, Rule
-from studio_planner.services.moving.held import GRID_SECONDS
 from studio_planner.services.questions.sentences import (
     Degrees,
     Moment,

@@ -23,9 +23,6 @@ _ALONG = {StepKind.TURN}
 
 _WITH_A_POUR = {StepKind.SAND, StepKind.TURN, StepKind.TAPE, StepKind.TRIM}
 
-GRID_SECONDS = 300
-"""Pours start on whole five minutes."""
-
 
 @dataclass(frozen=True, slots=True)
 class Goes:
@@ -140,7 +137,7 @@ def ribbon_of(lane: Lane, coat: str) -> Ribbon:
 
 def ribbons_of(lane: Lane) -> Mapping[str, Ribbon]:
     """The ribbons of a lane by their coats' keys."""
-    return {bar.planned.coat: bar for bar in lane.bars if isinstance(bar, Ribbon)}
+    return {bar.planned.coat: bar for bar in lane.ribbons}
 
 
 def handled(lane: Lane, coat: PlannedCoat) -> datetime | None:

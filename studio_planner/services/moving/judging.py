@@ -7,9 +7,10 @@ where it is, and all clocks, are kept between the times, so that a pointer can b
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from datetime import UTC, datetime, timedelta
+from datetime import datetime, timedelta
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.grid import GRID_SECONDS
 from studio_planner.craft.plans import Air
 from studio_planner.craft.sheet_stages import gate_coats, gate_stage
 from studio_planner.services.doorways import Hands
@@ -18,7 +19,7 @@ from studio_planner.services.moving.around import Around
 from studio_planner.services.moving.breaks import Break, Rule
 from studio_planner.services.moving.going import going_then, others_then, others_there
 from studio_planner.services.moving.hands_then import hands_then
-from studio_planner.services.moving.held import GRID_SECONDS, Goes, Held, kept_steps, ribbons_of
+from studio_planner.services.moving.held import Goes, Held, kept_steps, ribbons_of
 from studio_planner.services.moving.joint_then import Met, faces_then, joint_then
 from studio_planner.services.moving.scuffed_then import Scuffing, replaced_sandings
 from studio_planner.services.moving.spot_then import dust_then, spot_then, steps_then, tape_then
@@ -242,12 +243,6 @@ class Judge:
         if start < self.view.now:
             return False
         return hands_then(self._around, Held(self._whole, self.mix, start))[0] is not None
-
-
-def snapped(when: datetime) -> datetime:
-    """The nearest start on whole five minutes, in UTC."""
-    second = round(when.timestamp() / GRID_SECONDS) * GRID_SECONDS
-    return datetime.fromtimestamp(second, UTC)
 
 
 def ready_at(lane: Lane, gate: Stage) -> datetime | None:

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import UTC, datetime
 from typing import TYPE_CHECKING
 
-from studio_planner.services.moving.held import GRID_SECONDS, kept_steps
+from studio_planner.craft.grid import next_on_grid
+from studio_planner.services.moving.held import kept_steps
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
@@ -64,11 +64,7 @@ def _behind(rows: Iterable[PlannedCoat], piece: str, verdict: Verdict) -> list[P
     after, ends = {}, verdict.end
     for coat in sorted(lane.coats, key=lambda coat: at[coat.coat]):
         if at[coat.coat] > free and coat.start < ends:
-            length, start = coat.end - coat.start, _grid_up(ends)
+            length, start = coat.end - coat.start, next_on_grid(ends)
             after[coat.coat] = replace(coat, start=start, end=start + length, window=None)
             ends = start + length
     return [after.get(row.coat, row) if row.piece == piece else row for row in rows]
-
-
-def _grid_up(when: datetime) -> datetime:
-    return datetime.fromtimestamp(-(-when.timestamp() // GRID_SECONDS) * GRID_SECONDS, UTC)

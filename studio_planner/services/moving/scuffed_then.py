@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from datetime import UTC, datetime, timedelta
+from datetime import datetime, timedelta
 from typing import TYPE_CHECKING, NamedTuple
 
+from studio_planner.craft.grid import last_on_grid, next_on_grid
 from studio_planner.craft.local_time import clipped
 from studio_planner.craft.pieces import Joint
 from studio_planner.craft.plans import PlannedStep, StepKind
@@ -12,7 +13,7 @@ from studio_planner.craft.products import ProductKind
 from studio_planner.craft.sheet_stages import may_scuff
 from studio_planner.science.stages import Stage
 from studio_planner.services.moving.breaks import Break, Rule
-from studio_planner.services.moving.held import GRID_SECONDS, ribbons_of
+from studio_planner.services.moving.held import ribbons_of
 from studio_planner.services.moving.joint_then import Met, handled_below
 from studio_planner.services.moving.spot_then import covered_at
 from studio_planner.services.questions.sentences import Clock, Lasting, Moment, Sentence, said
@@ -102,7 +103,7 @@ class Scuffing:
     def _since(self, ready: datetime) -> datetime:
         view = self._around.view
         begins = view.now if view.plan is None else max(view.now, view.plan.start)
-        return _grid_up(max(ready, begins))
+        return next_on_grid(max(ready, begins))
 
     def _too_soon(self, bar: Ribbon, bounds: _Bounds, settle: timedelta) -> Sentence:
         text = (
@@ -210,12 +211,12 @@ def _latest_free(
 ) -> datetime | None:
     """The latest start on the grid inside `spans` that meets nothing of what is taken."""
     for begin, end in reversed(clipped(spans, bounds.since, bounds.until)):
-        start = _grid_down(end - bounds.length)
+        start = last_on_grid(end - bounds.length)
         while start >= begin:
             met = [a for a, b in taken if a < start + bounds.length and start < b]
             if not met:
                 return start
-            start = _grid_down(min(met) - bounds.length)
+            start = last_on_grid(min(met) - bounds.length)
     return None
 
 
@@ -241,11 +242,3 @@ def _below(bar: Ribbon) -> str:
     piece = bar.lane.piece
     position = piece.below(bar.position)
     return piece.coat_name(piece.stack[0 if position is None else position].key)
-
-
-def _grid_up(when: datetime) -> datetime:
-    return datetime.fromtimestamp(-(-when.timestamp() // GRID_SECONDS) * GRID_SECONDS, UTC)
-
-
-def _grid_down(when: datetime) -> datetime:
-    return datetime.fromtimestamp(when.timestamp() // GRID_SECONDS * GRID_SECONDS, UTC)

@@ -6,13 +6,14 @@ from dataclasses import replace
 from datetime import timedelta
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.grid import next_on_grid
 from studio_planner.craft.local_time import clipped
 from studio_planner.craft.plans import StepKind
 from studio_planner.craft.products import ProductKind
 from studio_planner.craft.sheet_stages import cover_stage
 from studio_planner.science.stages import Stage
 from studio_planner.services.moving.breaks import Break, Rule
-from studio_planner.services.moving.held import GRID_SECONDS, Stay, handled, stays_of
+from studio_planner.services.moving.held import Stay, handled, stays_of
 from studio_planner.services.moving.joint_then import dusty
 from studio_planner.services.questions.sentences import Moment, Sentence, said
 
@@ -234,14 +235,9 @@ def _awake(
         (start, key)
         for key, spans in around.awake.items()
         for a, b in clipped(spans, opens, last)
-        if (start := _grid_up(a)) + needed <= b
+        if (start := next_on_grid(a)) + needed <= b
     ]
     return min(found, default=None)
-
-
-def _grid_up(when: datetime) -> datetime:
-    over = when.timestamp() % GRID_SECONDS
-    return when + timedelta(seconds=GRID_SECONDS - over) if over else when
 
 
 def steps_then(around: Around, bar: Ribbon) -> Iterator[Break]:

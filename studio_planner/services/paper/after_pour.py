@@ -40,8 +40,8 @@ def after_pour(view: DeskView, coats: tuple[PlannedCoat, ...]) -> tuple[ClockTim
 def _ribbons(view: DeskView, coats: Iterable[PlannedCoat]) -> Iterator[Ribbon]:
     wanted = {(coat.piece, coat.coat) for coat in coats}
     for lane in view.lanes:
-        for bar in lane.bars:
-            if isinstance(bar, Ribbon) and (lane.piece.key, bar.coat.key) in wanted:
+        for bar in lane.ribbons:
+            if (lane.piece.key, bar.coat.key) in wanted:
                 yield bar
 
 

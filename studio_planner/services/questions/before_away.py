@@ -5,6 +5,7 @@ from __future__ import annotations
 from datetime import UTC, datetime, time, timedelta
 from typing import TYPE_CHECKING, Any, NamedTuple
 
+from studio_planner.craft.grid import last_on_grid
 from studio_planner.craft.local_time import instant
 from studio_planner.science.stages import Edge, Stage
 from studio_planner.services.questions.asking import (
@@ -15,11 +16,9 @@ from studio_planner.services.questions.asking import (
     Sign,
     not_known,
 )
-from studio_planner.services.questions.evenings import whole_start
 from studio_planner.services.questions.gates import lane_of
 from studio_planner.services.questions.lying import piece_options, to_come
 from studio_planner.services.questions.sentences import Moment, Sentence, said
-from studio_planner.services.ribbons import Ribbon
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
@@ -158,8 +157,7 @@ def _waits(lane: Lane, coat: PlannedCoat, away: _Away) -> Sentence | None:
 
 
 def _closes(lane: Lane, coat: PlannedCoat) -> datetime | None:
-    bars = (bar for bar in lane.bars if isinstance(bar, Ribbon) and bar.planned is coat)
-    film = next(bars, None)
+    film = next((bar for bar in lane.ribbons if bar.planned is coat), None)
     return None if film is None else film.film.safe(Stage.RECOAT_CLOSES)
 
 
@@ -173,7 +171,7 @@ def _latest(view: DeskView, lane: Lane, away: _Away, coat: PlannedCoat) -> tuple
     spread = None if clock is None else clock.start_for(away.leaves.timestamp())
     if spread is None:
         return ()
-    start = whole_start(datetime.fromtimestamp(spread, UTC) - (coat.end - coat.start))
+    start = last_on_grid(datetime.fromtimestamp(spread, UTC) - (coat.end - coat.start))
     return (
         said(
             "Latest pour of the {kind}: {start}, so that it is tack-free when you leave.",

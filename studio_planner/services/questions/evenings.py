@@ -1,8 +1,8 @@
-"""Bedtime, working hours and five-minute starts: when somebody can do something tonight."""
+"""Bedtime and working hours: when somebody can do something tonight."""
 
 from __future__ import annotations
 
-from datetime import UTC, datetime, timedelta
+from datetime import datetime, timedelta
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.local_time import merged
@@ -13,8 +13,6 @@ if TYPE_CHECKING:
     from studio_planner.services.desk import DeskView
 
 _DAY = timedelta(days=1)
-_START_SECONDS = 300.0
-"""Starts are on whole five minutes."""
 
 
 def bedtime(view: DeskView, person: Person) -> datetime | None:
@@ -24,11 +22,6 @@ def bedtime(view: DeskView, person: Person) -> datetime | None:
     """
     spans = person.awake(view.studio.time_zone, view.now, view.now + 2 * _DAY)
     return next((end for start, end in spans if start <= view.now + _DAY), None)
-
-
-def person_of(view: DeskView, key: str) -> Person | None:
-    """The person of that key, or None."""
-    return next((one for one in view.studio.people if one.key == key), None)
 
 
 def awake(view: DeskView, start: datetime, end: datetime) -> tuple[Span, ...]:
@@ -41,12 +34,3 @@ def working(view: DeskView, start: datetime, end: datetime) -> tuple[Span, ...]:
     """Spans between two instants in which anybody can work."""
     zone = view.studio.time_zone
     return merged(s for one in view.studio.people for s in one.working(zone, start, end))
-
-
-def whole_start(when: datetime, *, later: bool = False) -> datetime:
-    """The last whole five minutes not after `when`; with `later` the first not before it."""
-    second = when.timestamp()
-    past = second % _START_SECONDS
-    if past and later:
-        second += _START_SECONDS
-    return datetime.fromtimestamp(second - past, UTC)

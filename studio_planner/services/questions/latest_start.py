@@ -5,7 +5,9 @@ from __future__ import annotations
 from datetime import datetime, timedelta
 from typing import TYPE_CHECKING, Any, NamedTuple
 
+from studio_planner.craft.grid import last_on_grid
 from studio_planner.craft.tongue import translate
+from studio_planner.services.editing.people import person_of
 from studio_planner.services.questions.asking import (
     Answer,
     Kind,
@@ -14,7 +16,7 @@ from studio_planner.services.questions.asking import (
     Sign,
     not_known,
 )
-from studio_planner.services.questions.evenings import bedtime, person_of, whole_start
+from studio_planner.services.questions.evenings import bedtime
 from studio_planner.services.questions.lying import coat_words, to_come
 from studio_planner.services.questions.sentences import (
     Clock,
@@ -77,7 +79,7 @@ def _answer(view: DeskView, given: Mapping[str, Any]) -> Answer:
         return not_known("Nobody is there within a day.")
     bed = max(ends)
     last = bed if pour.closes is None else min(bed, pour.closes)
-    start = whole_start(last - timedelta(hours=pour.hours))
+    start = last_on_grid(last - timedelta(hours=pour.hours))
     lines = _lines(view, pour, bed, start)
     if start < view.now:
         text = "It is too late for {what}: it would have had to begin at {start}."
@@ -98,7 +100,7 @@ def _asked(view: DeskView, given: Mapping[str, Any]) -> _Pour:
     return _Pour(
         listed(map(coat_words, films)),
         (first.end - first.start) / timedelta(hours=1),
-        person_of(view, first.person),
+        person_of(view.studio, first.person),
         first.start,
         min(ends, default=None),
     )

@@ -9,12 +9,12 @@ from datetime import UTC, datetime
 from typing import TYPE_CHECKING
 
 from studio_planner.science.stages import Stage
-from studio_planner.services.ribbons import Ribbon
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from studio_planner.services.desk import DeskView
+    from studio_planner.services.ribbons import Ribbon
 
 COVERING = (Stage.COVER, Stage.TACK_FREE, Stage.RECOAT_OPENS)
 """The first of these on a sheet ends the time in which dust spoils a film."""
@@ -27,7 +27,7 @@ def ribbons_of(view: DeskView, piece: str | None = None) -> Iterator[Ribbon]:
     """Every film of the plan, or of one piece (a key), lane by lane in order of time."""
     for lane in view.lanes:
         if piece is None or lane.piece.key == piece:
-            yield from (bar for bar in lane.bars if isinstance(bar, Ribbon))
+            yield from lane.ribbons
 
 
 def begun(view: DeskView, piece: str | None = None) -> list[Ribbon]:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from datetime import datetime, timedelta
 from typing import TYPE_CHECKING, Any, NamedTuple
 
+from studio_planner.craft.grid import next_on_grid
 from studio_planner.craft.pieces import CoatKind
 from studio_planner.services.questions.asking import (
     Answer,
@@ -13,7 +14,7 @@ from studio_planner.services.questions.asking import (
     Question,
     Sign,
 )
-from studio_planner.services.questions.evenings import whole_start, working
+from studio_planner.services.questions.evenings import working
 from studio_planner.services.questions.lying import NEVER, coat_words, ribbons_of, wet_until
 from studio_planner.services.questions.sentences import (
     Lasting,
@@ -74,7 +75,7 @@ def _first_free(wet: Sequence[_Wet], now: datetime, minutes: timedelta) -> datet
         if free + minutes > one.clear and free < one.until:
             if one.until == NEVER or one.until - now > _WATCHED:
                 return None
-            free = whole_start(one.until, later=True)
+            free = next_on_grid(one.until)
     return free
 
 

@@ -10,7 +10,7 @@ from studio_planner.craft.pieces import CoatKind, Joint
 from studio_planner.craft.places import PlaceKind
 from studio_planner.craft.reminders import Reminder, ReminderKind, Urgency
 from studio_planner.science.stages import Edge, Stage
-from studio_planner.services.reminding.scene import coat_below, ribbons_on
+from studio_planner.services.reminding.scene import coat_below
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -110,7 +110,7 @@ class _Pour:
         place = studio.place_of_spot(planned.spot)
         if place.kind is not PlaceKind.WARM_BOX:
             return
-        before = [b for b in ribbons_on(self._bar.lane) if b.start < self._bar.start]
+        before = [b for b in self._bar.lane.ribbons if b.start < self._bar.start]
         lay_on = [b.lane.lies_on(b.planned) for b in before[-1:]]
         stays = any(studio.place_of_spot(spot) == place for spot in lay_on)
         if not stays:

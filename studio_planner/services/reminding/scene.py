@@ -23,7 +23,6 @@ from studio_planner.science.stages import Edge, safe_edge
 from studio_planner.services.editing.changes import fitting
 from studio_planner.services.lanes import lanes_of
 from studio_planner.services.reminding.quiet import QuietHours
-from studio_planner.services.ribbons import Lane, Ribbon
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -34,6 +33,7 @@ if TYPE_CHECKING:
     from studio_planner.craft.standing import Step
     from studio_planner.craft.studio import Studio
     from studio_planner.science.stages import Stage
+    from studio_planner.services.ribbons import Lane, Ribbon
 
 _BEFORE, _AFTER = timedelta(days=3), timedelta(days=10)
 
@@ -107,7 +107,7 @@ class Scene:
     def ribbons(self) -> Iterator[Ribbon]:
         """Every film of the plan, lane by lane."""
         for lane in self.lanes:
-            yield from ribbons_on(lane)
+            yield from lane.ribbons
 
     def is_poured(self, bar: Ribbon) -> bool:
         """Whether a coat was written down as poured."""
@@ -153,11 +153,6 @@ class Scene:
         )
 
 
-def ribbons_on(lane: Lane) -> tuple[Ribbon, ...]:
-    """The films of a lane, earliest first."""
-    return tuple(bar for bar in lane.bars if isinstance(bar, Ribbon))
-
-
 def below_of(bar: Ribbon) -> Ribbon | None:
     """The film that a coat lies on; None on a bare face, or where the plan has none."""
     piece = bar.lane.piece
@@ -165,7 +160,7 @@ def below_of(bar: Ribbon) -> Ribbon | None:
     if position is None:
         return None
     key = piece.stack[position].key
-    return next((one for one in ribbons_on(bar.lane) if one.planned.coat == key), None)
+    return next((one for one in bar.lane.ribbons if one.planned.coat == key), None)
 
 
 def coat_below(bar: Ribbon) -> Coat | None:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from datetime import UTC, datetime, timedelta
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.grid import next_on_grid
 from studio_planner.services.reminding.quiet import QuietHours
 
 if TYPE_CHECKING:
@@ -15,7 +16,6 @@ _SHORTEST = timedelta(minutes=5)
 _LONGEST = timedelta(hours=4)
 _A_WHILE = timedelta(hours=1)
 _AHEAD = timedelta(days=3)
-_GRID_SECONDS = 300
 
 
 def snooze_until(studio: Studio, reminder: Reminder, now: datetime) -> datetime | None:
@@ -45,8 +45,7 @@ def _before(reminder: Reminder, now: datetime, until: datetime) -> datetime | No
 
 
 def _on_grid(moment: datetime, until: datetime) -> datetime:
-    seconds = -(-moment.timestamp() // _GRID_SECONDS) * _GRID_SECONDS
-    rounded = datetime.fromtimestamp(seconds, UTC)
+    rounded = next_on_grid(moment)
     return rounded if rounded < until else moment
 
 

@@ -10,8 +10,8 @@ from studio_planner.craft.hands import Absence
 from studio_planner.craft.local_time import instant
 from studio_planner.craft.tongue import translate
 from studio_planner.services.editing.nouns import with_thing
+from studio_planner.services.editing.people import person_of
 from studio_planner.services.questions.asking import Kind, Parameter
-from studio_planner.services.questions.evenings import person_of
 from studio_planner.services.trying.trial import CannotTry, Trial, WhatIf, no_person
 
 if TYPE_CHECKING:
@@ -37,7 +37,7 @@ def _parameters(view: DeskView) -> tuple[Parameter, ...]:
 
 
 def _tried(view: DeskView, given: Mapping[str, Any]) -> Trial:
-    person = person_of(view, given["person"])
+    person = person_of(view.studio, given["person"])
     if person is None:
         raise no_person()
     zone = view.studio.time_zone

@@ -11,8 +11,8 @@ from studio_planner.craft.hands import Person, WorkHours
 from studio_planner.craft.local_time import daily_span
 from studio_planner.craft.tongue import translate
 from studio_planner.services.editing.nouns import with_thing
+from studio_planner.services.editing.people import person_of
 from studio_planner.services.questions.asking import Kind, Parameter
-from studio_planner.services.questions.evenings import person_of
 from studio_planner.services.trying.trial import CannotTry, Trial, WhatIf, no_person
 
 if TYPE_CHECKING:
@@ -54,7 +54,7 @@ def _evening_parameters(view: DeskView) -> tuple[Parameter, ...]:
 
 
 def _evening(view: DeskView, given: Mapping[str, Any]) -> Trial:
-    person = person_of(view, given["person"])
+    person = person_of(view.studio, given["person"])
     if person is None:
         raise no_person()
     hours = (given["start"], given["end"])
@@ -69,7 +69,7 @@ def _evening(view: DeskView, given: Mapping[str, Any]) -> Trial:
 def _earlier_parameters(view: DeskView) -> tuple[Parameter, ...]:
     zone = view.studio.time_zone
     who = _person(view)
-    person = person_of(view, who.value)
+    person = person_of(view.studio, who.value)
     first = None if person is None else _next_start(view, person)
     start = (view.now if first is None else first).astimezone(zone) - _HOUR
     return (
@@ -80,7 +80,7 @@ def _earlier_parameters(view: DeskView) -> tuple[Parameter, ...]:
 
 
 def _earlier(view: DeskView, given: Mapping[str, Any]) -> Trial:
-    person = person_of(view, given["person"])
+    person = person_of(view.studio, given["person"])
     if person is None:
         raise no_person()
     spans = _work_on(view, person, given["day"], _MIDNIGHT, _MIDNIGHT)

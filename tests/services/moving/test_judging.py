@@ -12,6 +12,7 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from studio_planner.craft.errors import NoPlanPossible
+from studio_planner.craft.grid import nearest_on_grid
 from studio_planner.craft.hands import Absence
 from studio_planner.craft.pins import Pin
 from studio_planner.planning.checker import check_plan
@@ -20,7 +21,7 @@ from studio_planner.planning.checking.findings import Rule as Checked
 from studio_planner.planning.quick import quick_plan
 from studio_planner.services.desk import DeskView
 from studio_planner.services.moving.breaks import Rule
-from studio_planner.services.moving.judging import Judge, snapped
+from studio_planner.services.moving.judging import Judge
 from studio_planner.services.moving.moved_plan import moved_plan
 from tests.planning.studios import Situation, studios
 from tests.services.moving.test_comparing import plain_voice
@@ -99,7 +100,7 @@ def test_before_its_window_it_says_when_that_opens_and_how_early_it_is() -> None
     studio = planned_once()
     coat = later_coat(studio)
     assert coat.window is not None
-    start = snapped(coat.window.opens) - 4 * STEP
+    start = nearest_on_grid(coat.window.opens) - 4 * STEP
     verdict = Judge(view_of(studio), coat).at(start)
     assert Rule.TEST_FIRST in {one.rule for one in verdict.breaks}
     far = Judge(view_of(studio), coat).at(start - 3 * HOUR)
@@ -112,7 +113,7 @@ def test_after_its_window_it_says_when_that_closes() -> None:
     coat = later_coat(studio)
     assert coat.window is not None
     assert coat.window.closes is not None
-    verdict = Judge(view_of(studio), coat).at(snapped(coat.window.closes) + 8 * HOUR)
+    verdict = Judge(view_of(studio), coat).at(nearest_on_grid(coat.window.closes) + 8 * HOUR)
     assert Rule.WINDOW in rules(verdict)
     assert "closes" in said(verdict)
 
@@ -127,7 +128,7 @@ def test_the_past_is_over() -> None:
 def test_at_night_nobody_can_work_and_an_absence_is_named() -> None:
     studio = planned_once()
     coat = next(c for c in kept(studio).coats if not c.poured)
-    night = snapped(coat.start.replace(hour=2, minute=0) + 24 * HOUR)
+    night = nearest_on_grid(coat.start.replace(hour=2, minute=0) + 24 * HOUR)
     verdict = Judge(view_of(studio), coat).at(night)
     assert Rule.HANDS in rules(verdict)
     assert "it is night" in said(verdict)
@@ -164,7 +165,7 @@ def test_the_nearest_allowed_time_is_offered() -> None:
     studio = planned_once()
     coat = next(c for c in kept(studio).coats if not c.poured)
     judge = Judge(view_of(studio), coat)
-    night = snapped(coat.start.replace(hour=2, minute=0) + 24 * HOUR)
+    night = nearest_on_grid(coat.start.replace(hour=2, minute=0) + 24 * HOUR)
     nearest = judge.nearest(night)
     assert nearest is not None
     assert nearest.allowed

@@ -6,13 +6,14 @@ from dataclasses import replace
 from datetime import timedelta
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.grid import nearest_on_grid
 from studio_planner.craft.pieces import Joint
 from studio_planner.craft.plans import StepKind
 from studio_planner.planning.checker import check_plan
 from studio_planner.services.desk import DeskView
 from studio_planner.services.editing.pins import dropped
 from studio_planner.services.moving.breaks import Rule
-from studio_planner.services.moving.judging import Judge, snapped
+from studio_planner.services.moving.judging import Judge
 from studio_planner.services.moving.moved_plan import moved_plan
 from tests.services.moving.test_comparing import plain_voice
 from tests.services.small_studios import kept, planned_once
@@ -49,7 +50,7 @@ def sanded_first(studio: Studio) -> tuple[PlannedCoat, Verdict]:
         assert coat.window is not None
         assert coat.window.closes is not None
         for hours in range(1, 120):
-            verdict = judge.at(snapped(coat.window.closes) + timedelta(hours=hours))
+            verdict = judge.at(nearest_on_grid(coat.window.closes) + timedelta(hours=hours))
             if verdict.allowed and Rule.SCUFF in {one.rule for one in verdict.breaks}:
                 return coat, verdict
     raise AssertionError
@@ -118,7 +119,7 @@ def test_too_soon_after_its_window_it_says_from_when_on_it_can_be_sanded() -> No
     for coat, judge in past_their_windows(studio):
         assert coat.window is not None
         assert coat.window.closes is not None
-        verdict = judge.at(snapped(coat.window.closes) + STEP)
+        verdict = judge.at(nearest_on_grid(coat.window.closes) + STEP)
         if "can be sanded from" in words(verdict):
             assert not verdict.allowed
             return
@@ -139,5 +140,5 @@ def test_before_its_window_sanding_is_no_way_out() -> None:
     studio = planned_once()
     for coat, judge in past_their_windows(studio):
         assert coat.window is not None
-        verdict = judge.at(snapped(coat.window.opens) - timedelta(hours=3))
+        verdict = judge.at(nearest_on_grid(coat.window.opens) - timedelta(hours=3))
         assert not words(verdict)
