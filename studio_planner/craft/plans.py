@@ -98,8 +98,9 @@ class Window:
 class PlannedCoat:
     """One coat in the plan; `number` is what the maker types and reads.
 
-    `held` is the share of rehearsed weeks in which it could be poured in its window; None when
-    the plan was not rehearsed.
+    `held` is the share of rehearsed weeks in which it could be poured in its window,
+    `missed_first` that in which it missed it before any other coat of its piece did; both are
+    None when the plan was not rehearsed.
     """
 
     number: int
@@ -115,6 +116,7 @@ class PlannedCoat:
     air: Air = Air.KEPT
     poured: bool = False
     held: float | None = None
+    missed_first: float | None = None
 
     def as_it_was(self, pour: Poured) -> PlannedCoat:
         """The coat as it was poured."""
@@ -197,8 +199,10 @@ class Outcome:
     """What the plan means for one order; `leaves` is None when a piece of it is not planned.
 
     `reason` is empty when the promise is kept; otherwise it names what binds, and `changes` are
-    the changes that were tried. `held` is the share of rehearsed weeks in which the promise was
-    kept; None when the plan was not rehearsed.
+    the changes that were tried. Of the rehearsed weeks, `held` is the share in which the
+    promise was kept, and `day_held` that in which it left on the day of `leaves` or sooner;
+    nine of ten had `rehearsed_spare_hours` left before the due instant, negative when it was
+    late. All are None where nothing was rehearsed, the spare also where it often never left.
     """
 
     order: str
@@ -207,6 +211,8 @@ class Outcome:
     reason: Saying = SILENT
     changes: tuple[Change, ...] = ()
     held: float | None = None
+    day_held: float | None = None
+    rehearsed_spare_hours: float | None = None
 
     @property
     def late_hours(self) -> float | None:
@@ -229,7 +235,7 @@ class Plan:
 
     `goals` say what it is worth, on starts that lie `grid_minutes` apart, after
     `solved_seconds` of looking for better ones. `rehearsals` counts the simulated weeks behind
-    every `held`.
+    every share.
     """
 
     made: datetime

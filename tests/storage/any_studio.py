@@ -192,6 +192,7 @@ _PLANS = st.builds(
             window=_maybe(_WINDOWS),
             poured=st.booleans(),
             held=_maybe(_SHARES),
+            missed_first=_maybe(_SHARES),
         )
     ),
     outcomes=_tuples(
@@ -210,6 +211,8 @@ _PLANS = st.builds(
                 )
             ),
             held=_maybe(_SHARES),
+            day_held=_maybe(_SHARES),
+            rehearsed_spare_hours=_maybe(_numbers(-1e4, 1e4)),
         )
     ),
     goals=_tuples(

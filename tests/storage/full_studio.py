@@ -99,6 +99,7 @@ def _full_plan() -> Plan:
                 window=Window(opens=NOON, closes=None, trust=Trust.TEST_FIRST),
                 air=Air.UNKNOWN,
                 held=0.93,
+                missed_first=0.0625,
             ),
         ),
         steps=(
@@ -125,6 +126,8 @@ def _full_plan() -> Plan:
                 leaves=None,
                 reason=Saying("The night closes the window."),
                 held=0.125,
+                day_held=0.875,
+                rehearsed_spare_hours=-7.5,
                 changes=(
                     Change(
                         words=saying("late", "a {box}", box=saying("kinds", "warm box")),

@@ -25,6 +25,9 @@ from studio_planner.craft.stock import StockRules
 from studio_planner.storage import migrations, studio_file
 from studio_planner.storage.migrating import start_file
 from studio_planner.storage.migrations import RELEASED
+from studio_planner.storage.migrations.m0007_reasons_in_any_language import (
+    reasons_in_any_language,
+)
 from studio_planner.storage.opening import expected_schema, require_whole, version_in_header
 from studio_planner.storage.studio_file import create_studio, open_studio
 
@@ -49,6 +52,7 @@ FROZEN = {
     "m0005_food_contact.py": "06d4c82e1a854c69",
     "m0006_pots_and_leaf.py": "46f22d2ef97985f9",
     "m0007_reasons_in_any_language.py": "24e9fdde7aace300",
+    "m0008_what_weeks_tell.py": "81fcb7416e114e53",
 }
 
 NEXT = len(RELEASED) + 1
@@ -128,8 +132,11 @@ def without_worth(studio: Studio) -> Studio:
     plan = _in_words(studio.plan)
     bare = replace(
         plan,
-        coats=tuple(replace(coat, held=None) for coat in plan.coats),
-        outcomes=tuple(replace(outcome, held=None) for outcome in plan.outcomes),
+        coats=tuple(replace(coat, held=None, missed_first=None) for coat in plan.coats),
+        outcomes=tuple(
+            replace(outcome, held=None, day_held=None, rehearsed_spare_hours=None)
+            for outcome in plan.outcomes
+        ),
         goals=(),
         grid_minutes=5,
         solved_seconds=0.0,
@@ -230,12 +237,12 @@ def test_an_old_file_without_a_plan_is_brought_up_to_date_too(
 def test_reasons_that_were_kept_in_words_stay_those_words(
     studio_path: Path, full_studio: Studio, words: str
 ) -> None:
-    """Version 6 had the same tables; a reason in one was the words themselves."""
+    """Before version 7 a reason in a table was the words themselves."""
     with closing(sqlite3.connect(studio_path)) as connection:
-        connection.execute("PRAGMA user_version = 6")
         connection.execute("UPDATE plan_outcomes SET reason = ?", (words,))
         connection.execute("UPDATE plan_outcomes_changes SET words = ?", (words,))
         connection.execute("UPDATE plan_unplanned SET reason = ?", (words,))
+        reasons_in_any_language(connection)
         connection.commit()
     with open_studio(studio_path) as file:
         studio = file.read()

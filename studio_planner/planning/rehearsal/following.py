@@ -1,14 +1,15 @@
 """A maker follows a plan through simulated weeks, all weeks at once.
 
-The rule: begin each thing at its planned time, late as makers are, with the hands there are,
-on a spot that is free. Where the coat below is not open yet, wait for it till the hours are
-over (`hands.py` says when that is), else take the next hands. Where its window has closed:
-wash and sand if the coat below can be sanded, else the piece is lost. What comes later on that
-piece comes later; everything else keeps its planned time unless hands or the spot are taken.
+The rule: begin each thing at its planned time, late as makers are, but in time to be done
+before they have to leave (`hands.py`), with the hands there are, on a spot that is free. Where
+the coat below is not open yet, wait for it till the hours are over (`hands.py` says when that
+is), else take the next hands. Where its window has closed: wash and sand if the coat below can
+be sanded, else the piece is lost. What comes later on that piece comes later; everything else
+keeps its planned time unless hands or the spot are taken.
 Pieces are packed in the first hands after they have cured, even before the planned time.
 
-A maker who does not test goes by the plan alone: nothing begins before its planned time, nor
-sooner after the coat below than the plan's window; what the film says is not asked.
+A maker who does not test goes by the plan alone: nothing begins sooner after the coat below
+than the plan's window; what the film says is not asked.
 
 Air, dust on other pieces, tape and drips are not rehearsed.
 """
@@ -92,8 +93,8 @@ class _Walk:
         layer = work.layer
         lane = self._lanes[layer.planned.piece]
         sandable = self._sandable(lane, layer)
-        after = self._ready(lane, work.start + self.late, sandable)
         length = (work.end - work.start) * self.slower
+        after = self._ready(lane, self._in_time(work, length), sandable)
         end = self._take(work.person, after, length)
         number = layer.planned.number
         self._sanded_well[number] = end - length >= sandable - SLACK_SECONDS
@@ -106,7 +107,7 @@ class _Walk:
         lanes = [self._lanes[layer.planned.piece] for layer in block.layers]
         windows = [self._window(*pair) for pair in zip(lanes, block.layers, strict=True)]
         length = (block.end - block.start) * self.slower
-        after = block.start + self.late
+        after = self._in_time(block, length)
         for lane, layer, (opens, _) in zip(lanes, block.layers, windows, strict=True):
             needs = self._needs(lane, layer, opens, block.lead)
             after = np.maximum(after, np.where(lane.lost, -math.inf, needs))
@@ -121,6 +122,13 @@ class _Walk:
         hours.book(start - block.lead, start + length, somebody)
         for lane, layer, window in zip(lanes, block.layers, windows, strict=True):
             self._put_on(lane, layer, window, start, length)
+
+    def _in_time(self, work: Block | Sanding, length: Floats) -> Floats:
+        """When work is begun that nothing holds up [s], never before the plan begins."""
+        import numpy as np
+
+        begun = self.hours[work.person].in_time(work.start, self.late, length)
+        return np.maximum(begun, min(self._begins, work.start))
 
     def _put_on(
         self,

@@ -1,7 +1,10 @@
 """Hands in simulated weeks: when somebody is free to begin something.
 
 Work begins in somebody's working hours, or in the hour after them when things took longer, and
-is done before bedtime. What was planned first goes first.
+is done before bedtime, or before an absence: who has to leave leaves. But makers know when that
+is. So work that would run into it is begun earlier than planned, by as much as it takes, up to
+half an hour; who is held up for longer than that makes it no more. Common practice, without a
+source. What was planned first goes first.
 """
 
 from __future__ import annotations
@@ -19,6 +22,9 @@ if TYPE_CHECKING:
 
 OVERTIME_SECONDS = 3600.0
 """How long after the hours work is still begun; common practice, without a source."""
+
+SOONER_SECONDS = 1800.0
+"""By how much a maker who has to leave begins work before its planned time, at the most."""
 
 _MOST_TRIES = 200
 """Spans and bookings that are tried for one start before it is given up."""
@@ -45,6 +51,7 @@ class Hours:
         # A last span that never comes keeps every search inside the arrays.
         rows.append((math.inf, math.inf, math.inf))
         self._begins, self._ends, self._bedtimes = np.array(rows).T
+        self._last = len(rows) - 1
         self._booked: list[tuple[Floats, Floats]] = []
 
     def earliest(self, after: Floats, length: Floats) -> Floats:
@@ -62,6 +69,18 @@ class Hours:
                 return start
             start = free
         return np.full_like(after, math.inf)
+
+    def in_time(self, planned: float, late: Floats, length: Floats) -> Floats:
+        """When work planned from an instant on [s] is begun by makers who are so late [s].
+
+        Sooner where they would not be done with `length` [s] of it before they have to leave.
+        """
+        import numpy as np
+
+        span = min(int(np.searchsorted(self._bedtimes, planned, side="right")), self._last)
+        spared = np.clip(planned + late + length - self._bedtimes[span], 0.0, SOONER_SECONDS)
+        begun: Floats = planned + late - spared
+        return begun
 
     def _past_bookings(self, start: Floats, length: Floats) -> Floats:
         """The same starts where nothing is booked, else later ones."""
@@ -88,8 +107,7 @@ class Hours:
         """The first instants from `after` on at which somebody still begins it."""
         import numpy as np
 
-        last = len(self._ends) - 1
-        span = np.minimum(np.searchsorted(self._ends, after, side="right"), last)
+        span = np.minimum(np.searchsorted(self._ends, after, side="right"), self._last)
         start: Floats = np.maximum(after, self._begins[span])
         too_late = start + length > self._bedtimes[span]
         while too_late.any():

@@ -6,26 +6,35 @@ from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
-    from studio_planner.craft.plans import Plan
+    from studio_planner.craft.plans import Outcome, Plan, PlannedCoat
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CoatHeld:
-    """The share of the weeks in which a coat, by its number, was put on in its window.
+    """Shares of the weeks in which a coat, by its number, found its window or missed it.
 
-    A coat without a window held where it was put on.
+    `held`: it was put on in its window (without a window: it was put on). `missed_first`: it
+    missed it, and no coat of its piece did so before: what follows is not its own fault.
     """
 
     number: int
     held: float
+    missed_first: float
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class OrderHeld:
-    """The share of the weeks in which an order's promise was kept."""
+    """Shares of the weeks in which an order's promise, and the plan's day, were kept.
+
+    `day_held` is None where the plan has no day. `spare_hours` is how long before its due
+    instant the order left in nine weeks out of ten at least; negative when it was late, None
+    when it never left in more than one week out of ten.
+    """
 
     order: str
     held: float
+    day_held: float | None
+    spare_hours: float | None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -38,12 +47,29 @@ class Rehearsed:
 
 
 def with_rehearsal(plan: Plan, rehearsed: Rehearsed) -> Plan:
-    """The plan with how often each coat and each promise held; what is poured has no share."""
-    coats = {coat.number: coat.held for coat in rehearsed.coats}
-    orders = {order.order: order.held for order in rehearsed.orders}
+    """The plan with what was rehearsed of each coat and promise; nothing of what is poured."""
+    coats = {coat.number: coat for coat in rehearsed.coats}
+    orders = {order.order: order for order in rehearsed.orders}
     return replace(
         plan,
-        coats=tuple(replace(coat, held=coats.get(coat.number)) for coat in plan.coats),
-        outcomes=tuple(replace(one, held=orders.get(one.order)) for one in plan.outcomes),
+        coats=tuple(_coat(coat, coats.get(coat.number)) for coat in plan.coats),
+        outcomes=tuple(_outcome(one, orders.get(one.order)) for one in plan.outcomes),
         rehearsals=rehearsed.weeks,
+    )
+
+
+def _coat(coat: PlannedCoat, found: CoatHeld | None) -> PlannedCoat:
+    if found is None:
+        return replace(coat, held=None, missed_first=None)
+    return replace(coat, held=found.held, missed_first=found.missed_first)
+
+
+def _outcome(outcome: Outcome, found: OrderHeld | None) -> Outcome:
+    if found is None:
+        return replace(outcome, held=None, day_held=None, rehearsed_spare_hours=None)
+    return replace(
+        outcome,
+        held=found.held,
+        day_held=found.day_held,
+        rehearsed_spare_hours=found.spare_hours,
     )

@@ -9,9 +9,10 @@ weeks.
 from __future__ import annotations
 
 import math
-from datetime import timedelta
+from datetime import time, timedelta
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.local_time import instant
 from studio_planner.planning.rehearsal.chances import Chances
 from studio_planner.planning.rehearsal.fates import World
 from studio_planner.planning.rehearsal.films import Films, scattered
@@ -22,6 +23,8 @@ from studio_planner.planning.rehearsal.work import work_of
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
+    from datetime import datetime
+    from zoneinfo import ZoneInfo
 
     from numpy.random import Generator, SeedSequence
 
@@ -41,7 +44,11 @@ _LOOK_BACK = timedelta(days=60)
 _LOOK_AHEAD = timedelta(days=14)
 """What is not done so long after the plan's end counts as never done."""
 
+_LATEST = 0.10
+"""The share of weeks in which less spare may be left than is told."""
+
 _SECONDS_PER_MINUTE = 60.0
+_SECONDS_PER_HOUR = 3600.0
 
 _AS_STATED = Chances()
 
@@ -87,7 +94,7 @@ def rehearse(
     return Rehearsed(
         weeks=weeks,
         coats=tuple(_coats(plan, parts)),
-        orders=tuple(_order(studio, order, parts) for order in studio.orders),
+        orders=tuple(_order(studio, plan, order, parts) for order in studio.orders),
     )
 
 
@@ -129,16 +136,51 @@ def delays(rng: Generator, shape: tuple[int, int], chances: Chances) -> tuple[Fl
 
 
 def _coats(plan: Plan, parts: Sequence[Followed]) -> Iterator[CoatHeld]:
+    firsts = [_missed_first(plan, part) for part in parts]
     for coat in plan.coats:
         if not coat.poured:
-            fates = [part.coats[coat.number] for part in parts]
-            yield CoatHeld(number=coat.number, held=_share([fate.held for fate in fates]))
+            yield CoatHeld(
+                number=coat.number,
+                held=_share([part.coats[coat.number].held for part in parts]),
+                missed_first=_share([first[coat.number] for first in firsts]),
+            )
 
 
-def _order(studio: Studio, order: Order, parts: Sequence[Followed]) -> OrderHeld:
-    due = order.due(studio.time_zone).timestamp()
-    kept = [(part.leaves[order.key] <= due) & ~part.raw[order.key] for part in parts]
-    return OrderHeld(order=order.key, held=_share(kept))
+def _missed_first(plan: Plan, part: Followed) -> dict[int, Flags]:
+    """The weeks in which each coat was the first of its piece to miss its window."""
+    found: dict[int, Flags] = {}
+    well: dict[str, Flags] = {}
+    for coat in sorted(plan.coats, key=lambda coat: coat.start):
+        if not coat.poured:
+            held = part.coats[coat.number].held
+            before = well.get(coat.piece, held | True)
+            found[coat.number] = before & ~held
+            well[coat.piece] = before & held
+    return found
+
+
+def _order(studio: Studio, plan: Plan, order: Order, parts: Sequence[Followed]) -> OrderHeld:
+    import numpy as np
+
+    zone = studio.time_zone
+    due = order.due(zone).timestamp()
+    planned = next((one.leaves for one in plan.outcomes if one.order == order.key), None)
+    leaves = np.concatenate([part.leaves[order.key] for part in parts])
+    cured = ~np.concatenate([part.raw[order.key] for part in parts])
+    spare = float(np.quantile((due - leaves) / _SECONDS_PER_HOUR, _LATEST, method="lower"))
+    return OrderHeld(
+        order=order.key,
+        held=_share([(leaves <= due) & cured]),
+        day_held=None
+        if planned is None
+        else _share([(leaves < _day_after(planned, zone)) & cured]),
+        spare_hours=spare if math.isfinite(spare) else None,
+    )
+
+
+def _day_after(when: datetime, zone: ZoneInfo) -> float:
+    """When the local day of an instant is over [s]."""
+    return instant(zone, when.astimezone(zone).date() + timedelta(days=1), time(0)).timestamp()
 
 
 def _share(flags: Sequence[Flags]) -> float:

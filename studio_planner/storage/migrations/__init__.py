@@ -25,6 +25,7 @@ from studio_planner.storage.migrations.m0006_pots_and_leaf import pots_and_leaf
 from studio_planner.storage.migrations.m0007_reasons_in_any_language import (
     reasons_in_any_language,
 )
+from studio_planner.storage.migrations.m0008_what_weeks_tell import what_weeks_tell
 
 Migration = Callable[[Connection], None]
 """One step; its docstring's first line says what it does."""
@@ -37,5 +38,6 @@ RELEASED: tuple[Migration, ...] = (
     food_contact,
     pots_and_leaf,
     reasons_in_any_language,
+    what_weeks_tell,
 )
 """All steps in order; the version of a file is the number of steps it has been through."""

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from dataclasses import replace
 from datetime import time, timedelta
 from zoneinfo import ZoneInfo
 
@@ -77,3 +78,30 @@ def test_never_stays_never() -> None:
     never = np.array([math.inf, at(0, "18:00").timestamp()])
     found = mine.earliest(never, np.full(2, HOUR))
     assert found.tolist() == never.tolist()
+
+
+def begun(day: int, clock: str, *late_minutes: float, length: float = 1.0) -> list[float]:
+    """By how many minutes makers who are so late begin after the planned time."""
+    daily = WorkHours(rule="FREQ=DAILY", start=time(8), end=time(22))
+    all_day = replace(ADA, work=(daily,))
+    mine = Hours(all_day, ZoneInfo("UTC"), (MONDAY, MONDAY + timedelta(days=4)))
+    planned = at(day, clock).timestamp()
+    late = 60.0 * np.array(late_minutes)
+    found = mine.in_time(planned, late, np.full(len(late), length * HOUR))
+    return [round((float(one) - planned) / 60.0, 6) for one in found]
+
+
+def test_who_has_to_leave_begins_in_time_to_be_done() -> None:
+    # Away from Tuesday noon to Wednesday noon; awake until midnight.
+    assert begun(1, "11:00", 0, 5, 20) == [0, 0, 0]
+    assert begun(1, "10:50", 0, 5, 20) == [0, 5, 10]
+    assert begun(0, "22:50", 0, 5, 20) == [0, 5, 10]
+
+
+def test_who_is_held_up_for_longer_than_half_an_hour_does_not_make_it() -> None:
+    assert begun(1, "11:00", 30, 31, 50) == [0, 1, 20]
+
+
+def test_long_before_one_has_to_leave_nothing_is_begun_sooner() -> None:
+    assert begun(0, "19:00", 0, 5, 90) == [0, 5, 90]
+    assert begun(9, "11:00", 5) == [5]  # after all hours that are known

@@ -20,6 +20,8 @@ from tests.planning.checker.hand_made import PLAN, STUDIO, at, hours, moved
 
 if TYPE_CHECKING:
     from studio_planner.craft.plans import Plan
+    from studio_planner.craft.studio import Studio
+    from studio_planner.planning.rehearsal.rehearsed import OrderHeld
 
 M = make_studio(2, 20, 5, 2)
 M_PLAN = quick_plan(M, START)
@@ -89,6 +91,52 @@ def test_the_pour_at_the_edge_of_its_window_is_the_one_that_held_least() -> None
     assert min(found.coats, key=lambda coat: coat.held).number == locked.number
 
 
+def test_a_coat_that_misses_is_blamed_and_what_follows_on_its_piece_is_not() -> None:
+    # Glitter on the tray closes on Tuesday at 13:30 and cannot be sanded: the piece is lost.
+    plan = moved(PLAN, "tray", "glitter", at(1, "15:00"))
+    coats = {c.coat: c.number for c in plan.coats if c.piece == "tray"}
+    plan = moved(plan, "tray", "lock", at(2, "15:30"))
+    found = {one.number: one for one in rehearse(STUDIO, plan, weeks=100).coats}
+    glitter, lock = found[coats["glitter"]], found[coats["lock"]]
+    assert glitter.missed_first == pytest.approx(1.0 - glitter.held)
+    assert glitter.missed_first > 0.9
+    assert glitter.missed_first + lock.missed_first <= 1.0
+    assert lock.missed_first <= 1.0 - lock.held
+
+
+def test_a_late_order_still_holds_the_day_that_the_plan_gives_it() -> None:
+    early = replace(
+        STUDIO,
+        orders=tuple(
+            replace(one, promised=one.promised - timedelta(days=7)) for one in STUDIO.orders
+        ),
+    )
+    found = {one.order: one for one in rehearse(early, PLAN, weeks=200).orders}
+    assert found["fair"].held == 0.0
+    assert found["fair"].day_held is not None
+    assert found["fair"].day_held > 0.9
+    assert found["fair"].spare_hours is not None
+    assert found["fair"].spare_hours < 0.0
+    assert (found["lost"].day_held, found["lost"].spare_hours) == (None, None)
+
+
+def test_the_rehearsed_spare_is_there_in_nine_weeks_of_ten() -> None:
+    def fair(studio: Studio) -> OrderHeld:
+        found = rehearse(studio, PLAN, weeks=500)
+        return next(one for one in found.orders if one.order == "fair")
+
+    spare = fair(STUDIO).spare_hours
+    assert spare is not None
+    opens = STUDIO.orders[1].due(STUDIO.time_zone) - timedelta(hours=spare)
+
+    def opening(when: datetime) -> Studio:
+        fair = replace(STUDIO.orders[1], promised=when.date(), opens=when.time())
+        return replace(STUDIO, orders=(STUDIO.orders[0], fair, *STUDIO.orders[2:]))
+
+    assert fair(opening(opens + timedelta(minutes=1))).held >= 0.9
+    assert fair(opening(opens - timedelta(minutes=10))).held < 0.9
+
+
 def test_what_was_poured_is_a_fact_and_has_no_share() -> None:
     plan = with_rehearsal(PLAN, rehearse(STUDIO, PLAN, weeks=50))
     assert {coat.held is None for coat in plan.coats if coat.poured} == {True}
@@ -105,10 +153,14 @@ def test_a_plan_carries_its_rehearsal_and_nothing_else_changes() -> None:
     bare = replace(
         plan,
         rehearsals=0,
-        coats=tuple(replace(one, held=None) for one in plan.coats),
-        outcomes=tuple(replace(one, held=None) for one in plan.outcomes),
+        coats=tuple(replace(one, held=None, missed_first=None) for one in plan.coats),
+        outcomes=tuple(
+            replace(one, held=None, day_held=None, rehearsed_spare_hours=None)
+            for one in plan.outcomes
+        ),
     )
     assert bare == PLAN
+    assert with_rehearsal(plan, replace(found, coats=(), orders=(), weeks=0)) == PLAN
 
 
 def test_an_order_that_never_leaves_is_never_kept() -> None:
