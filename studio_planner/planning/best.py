@@ -5,13 +5,16 @@ The solver is heavy and may fail in ways that end its process; what was found be
 
 from __future__ import annotations
 
+import signal
+from contextlib import contextmanager
 from dataclasses import replace
 from multiprocessing import get_context
+from threading import Event
 from time import monotonic
 from typing import TYPE_CHECKING
 
 from studio_planner.planning.quick import quick_plan
-from studio_planner.planning.solving import Request, serve
+from studio_planner.planning.solving import ENOUGH, Request, serve, serve_rehearsal
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterator
@@ -23,7 +26,13 @@ if TYPE_CHECKING:
     from studio_planner.craft.studio import Studio
 
 _GRACE = 30.0
-"""Seconds beyond those asked for, in which the last plan may still be written and rehearsed."""
+"""Seconds beyond the end of a search, in which its last plan may be written and rehearsed."""
+
+_GLANCE = 0.1
+"""Seconds between two looks at whether somebody has had enough."""
+
+_LEAST_SECONDS = 0.1
+"""What is said of a search that was over at once."""
 
 _ONCE_MORE = 3.0
 """With so many seconds left a search that broke down is begun again."""
@@ -37,6 +46,7 @@ def best_plan(  # noqa: PLR0913 - each is one plain question
     seconds: float,
     seed: int = 0,
     told: Callable[[Plan], None] | None = None,
+    enough: Event | None = None,
 ) -> Plan:
     """Plan everything from `now` on as well as can be done in some seconds.
 
@@ -54,27 +64,35 @@ def best_plan(  # noqa: PLR0913 - each is one plain question
         Where the search's draws begin.
     told
         Gets the quick plan, and then each better one.
+    enough
+        Set, nothing better is looked for any more; what was found is still rehearsed.
 
     Returns
     -------
     Plan
-        With its goals and their bounds; rehearsed, unless the solving process failed.
+        With its goals and their bounds as far as they are proved; rehearsed, unless no time was
+        asked for or that failed, twice.
 
     Raises
     ------
     NoPlanPossible
         As the quick plan does.
     """
-    begun = monotonic()
-    quick = quick_plan(studio, now, until)
-    kept = _Kept(quick, told)
-    for again in range(2 if seconds > 0 else 0):
+    begun, enough = monotonic(), enough or Event()
+    kept = _Kept(quick_plan(studio, now, until), told)
+    if seconds <= 0:
+        return kept.best
+    for again in range(2):
         left = seconds - (monotonic() - begun)
-        if again and left < _ONCE_MORE:
+        if enough.is_set() or (again and left < _ONCE_MORE):
             break
-        if kept.all_of(_found(Request(studio, now, until, left, seed + again))):
-            break
-    return replace(kept.best, solved_seconds=round(monotonic() - begun, 1))
+        request = Request(studio, now, until, left, seed + again)
+        if kept.all_of(_found(left, enough, serve, request)):
+            return kept.best
+        kept.looked(min(seconds, monotonic() - begun))
+    # Whatever has ended the search: how sure its plan is does not depend on that.
+    kept.all_of(_found(0.0, enough, serve_rehearsal, studio, kept.best, seed))
+    return kept.best
 
 
 class _Kept:
@@ -98,30 +116,60 @@ class _Kept:
                 self._take(plan)
         return ended
 
+    def looked(self, seconds: float) -> None:
+        """Say of the best plan for how long it was looked for, though its search broke down."""
+        said = max(_LEAST_SECONDS, round(seconds, 1))
+        self.best = replace(self.best, solved_seconds=said)
+
 
 def _worth(plan: Plan) -> tuple[float, ...]:
     return tuple(goal.value for goal in plan.goals)
 
 
-def _found(request: Request) -> Iterator[Plan]:
-    """The plans that the solving process finds; they end when it does, in whichever way."""
+def _found(
+    seconds: float, enough: Event, serving: Callable[..., None], *asked: object
+) -> Iterator[Plan]:
+    """The plans that a process of its own sends; they end when it does, in whichever way."""
     context = get_context("spawn")
     ours, theirs = context.Pipe()
-    process = context.Process(target=serve, args=(theirs, request), daemon=True)
-    process.start()
+    process = context.Process(target=serving, args=(theirs, *asked), daemon=True)
+    with _no_interrupt():
+        process.start()
     theirs.close()
     try:
-        yield from _received(ours, monotonic() + request.seconds + _GRACE)
+        yield from _received(ours, monotonic() + seconds + _GRACE, enough)
     finally:
         ours.close()
         _ended(process)
 
 
-def _received(connection: Connection, deadline: float) -> Iterator[Plan]:
+@contextmanager
+def _no_interrupt() -> Iterator[None]:
+    """Let a process begin that Ctrl-C, which reaches every process of a terminal, leaves alone.
+
+    What is held back here is held back there for good: the solver listens to it too, and aborts
+    where several of its searches do.
+    """
+    mask = getattr(signal, "pthread_sigmask", None)
+    if mask is None:  # nothing of the kind is handed down on Windows
+        yield
+        return
+    before = mask(signal.SIG_BLOCK, {signal.SIGINT})
+    try:
+        yield
+    finally:
+        mask(signal.SIG_SETMASK, before)
+
+
+def _received(connection: Connection, deadline: float, enough: Event) -> Iterator[Plan]:
+    said = False
     while (left := deadline - monotonic()) > 0:
         try:
-            if not connection.poll(left):
-                return
+            if enough.is_set() and not said:
+                said, deadline = True, min(deadline, monotonic() + _GRACE)
+                connection.send(ENOUGH)
+            if not connection.poll(min(left, _GLANCE)):
+                continue
             plan = connection.recv()
         except (EOFError, OSError):
             return

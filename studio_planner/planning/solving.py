@@ -5,7 +5,8 @@ from __future__ import annotations
 import os
 from contextlib import suppress
 from dataclasses import dataclass
-from threading import Thread
+from signal import SIG_IGN, SIGINT, signal
+from threading import Event, Lock, Thread
 from time import monotonic
 from typing import TYPE_CHECKING
 
@@ -22,6 +23,9 @@ if TYPE_CHECKING:
 
     from studio_planner.craft.plans import Goal, Plan
     from studio_planner.craft.studio import Studio
+
+ENOUGH = "enough"
+"""What the other side says when nothing better is to be looked for any more."""
 
 _PAUSE, _SPARING = 1.0, 10.0
 """Seconds between two plans that are told, and how many times as long as writing one took: it
@@ -45,34 +49,69 @@ class Request:
 def serve(connection: Connection, request: Request) -> None:
     """Search as asked and send each better plan, the last one rehearsed; None is the end.
 
-    Ends at once when the other side of the connection is gone.
+    Told ENOUGH it looks no further, and rehearses what it has. Ends at once when the other side
+    of the connection is gone.
     """
-    Thread(target=_end_with, args=(connection,), daemon=True).start()
-    begun = monotonic()
+    begun, enough = monotonic(), _listening(connection)
     with suppress(NoPlanPossible):
-        connection.send(_search(connection, request, begun))
+        plan = _search(connection, request, begun, enough)
+        connection.send(_rehearsed(request.studio, plan, request.seed))
+    _end(connection)
+
+
+def serve_rehearsal(connection: Connection, studio: Studio, plan: Plan, seed: int) -> None:
+    """Send a plan of a studio as rehearsed, then None. Ends as `serve` does."""
+    _listening(connection)
+    connection.send(_rehearsed(studio, plan, seed))
+    _end(connection)
+
+
+def _listening(connection: Connection) -> Event:
+    """Listen to the other side; the event is set when it has had enough."""
+    # Ctrl-C in a terminal reaches each of its processes; what it means here, the other says.
+    signal(SIGINT, SIG_IGN)
+    enough = Event()
+    Thread(target=_listen, args=(connection, enough), daemon=True).start()
+    return enough
+
+
+def _listen(connection: Connection, enough: Event) -> None:
+    try:
+        while connection.recv() == ENOUGH:
+            enough.set()
+    except (EOFError, OSError):
+        os._exit(0)
+
+
+def _end(connection: Connection) -> None:
     connection.send(None)
     connection.close()
     # A search may still be at work in a thread: the process does not wait for it.
     os._exit(0)
 
 
-def _end_with(connection: Connection) -> None:
-    """Nothing is ever sent here: what wakes this is that nobody listens any more."""
-    try:
-        connection.recv()
-    except (EOFError, OSError):
-        os._exit(0)
-
-
-def _search(connection: Connection, request: Request, begun: float) -> Plan:
+def _search(connection: Connection, request: Request, begun: float, enough: Event) -> Plan:
     load()
     start = quick_start(request.studio, request.now, request.until, thorough=True)
     search = PlanSearch(start)
     left = request.seconds * (1 - _FOR_THE_END) - (monotonic() - begun)
-    search.run(Effort(left, seed=request.seed), Teller(connection).told, lambda: False)
-    plan = search.plan()
-    return with_rehearsal(plan, rehearse(request.studio, plan, seed=request.seed))
+    teller = Teller(connection)
+
+    def look() -> None:
+        try:
+            search.run(Effort(left, seed=request.seed), teller.told, enough.is_set)
+        finally:
+            enough.set()
+
+    # What looks into a large part does not look up: it is left behind, at its end or before.
+    Thread(target=look, daemon=True).start()
+    enough.wait()
+    teller.end()
+    return search.plan()
+
+
+def _rehearsed(studio: Studio, plan: Plan, seed: int) -> Plan:
+    return with_rehearsal(plan, rehearse(studio, plan, seed=seed))
 
 
 class Teller:
@@ -83,12 +122,20 @@ class Teller:
         self._connection = connection
         self._next = 0.0
         self._met: set[Goal] = set()
+        self._lock = Lock()
+        self._ended = False
 
     def told(self, search: PlanSearch) -> None:
         """Send the best plan of a search if it is time to, or if more is proved of it."""
         begun, met = monotonic(), search.best.met
-        if begun >= self._next or not met <= self._met:
-            self._met |= met
-            self._connection.send(search.plan())
-            took = monotonic() - begun
-            self._next = monotonic() + max(_PAUSE, _SPARING * took)
+        with self._lock:
+            if not self._ended and (begun >= self._next or not met <= self._met):
+                self._met |= met
+                self._connection.send(search.plan())
+                took = monotonic() - begun
+                self._next = monotonic() + max(_PAUSE, _SPARING * took)
+
+    def end(self) -> None:
+        """Send nothing more: the connection is another thread's from now on."""
+        with self._lock:
+            self._ended = True

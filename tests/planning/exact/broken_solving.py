@@ -24,6 +24,12 @@ def ends_at_once(connection: Connection, request: Request) -> None:
     os._exit(3)
 
 
+def does_not_rehearse(connection: Connection, *asked: object) -> None:
+    """End without a word where a plan was to be rehearsed."""
+    del connection, asked
+    os._exit(3)
+
+
 def aborts_after_a_plan(connection: Connection, request: Request) -> None:
     """Send a plan, then end as a solver does that finds itself broken."""
     connection.send(_plan(request))
