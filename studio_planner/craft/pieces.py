@@ -27,6 +27,7 @@ from studio_planner.craft.saying import joined
 from studio_planner.craft.tongue import translate
 
 if TYPE_CHECKING:
+    from studio_planner.craft.places import Spot
     from studio_planner.craft.saying import Saying
     from studio_planner.craft.shapes import Shape
 
@@ -189,3 +190,12 @@ class Piece:
         length = columns * self.shape.length_mm + (columns + 1) * gap
         width = rows * self.shape.width_mm + (rows + 1) * gap
         return (length, width)
+
+    @property
+    def covered_mm(self) -> float:
+        """Its height in mm with the cover over it."""
+        return self.body_mm + self.cover_mm
+
+    def fits(self, spot: Spot) -> bool:
+        """Whether it has room on a spot, turned if need be, with its cover on."""
+        return spot.holds(self.footprint, self.covered_mm)

@@ -116,10 +116,8 @@ def too_large(studio: Studio) -> tuple[TooLarge, ...]:
             piece=piece,
             length_mm=max(piece.footprint),
             width_mm=min(piece.footprint),
-            height_mm=piece.body_mm + piece.cover_mm,
+            height_mm=piece.covered_mm,
         )
         for piece in studio.pieces
-        if not any(
-            spot.holds(piece.footprint, piece.body_mm + piece.cover_mm) for spot in studio.spots
-        )
+        if not any(map(piece.fits, studio.spots))
     )

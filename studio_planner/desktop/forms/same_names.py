@@ -2,26 +2,14 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING, Protocol
+from typing import TYPE_CHECKING
 
 from studio_planner.desktop.tongue import translate
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
 
-
-class Named(Protocol):
-    """A thing that has a name, and a key that is its own."""
-
-    @property
-    def key(self) -> str:
-        """What tells it apart."""
-        ...
-
-    @property
-    def name(self) -> str:
-        """What it is called."""
-        ...
+    from studio_planner.services.naming import Named
 
 
 def same_name_words(thing: Named, things: Iterable[Named]) -> str:

@@ -116,7 +116,7 @@ class KeptPlan:
             all(spot in self._spots for spot in spots)
             and len({self._place[spot] for spot in spots}) == 1
             and all(
-                self._spots[spot].holds(piece.footprint, piece.body_mm + piece.cover_mm)
+                piece.fits(self._spots[spot])
                 for piece, spot in zip(chain.pieces, spots, strict=True)
             )
         )

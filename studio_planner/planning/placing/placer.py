@@ -173,12 +173,7 @@ class Placer:
         grounds: list[list[Ground]] = []
         for place in self.studio.places:
             fitting = [
-                spot
-                for spot in place.spots
-                if all(
-                    spot.holds(piece.footprint, piece.body_mm + piece.cover_mm)
-                    for piece in chain.pieces
-                )
+                spot for spot in place.spots if all(piece.fits(spot) for piece in chain.pieces)
             ]
             fitting.sort(key=lambda spot: (self._free_from(spot.key), spot.length_mm))
             keys = [spot.key for spot in fitting]

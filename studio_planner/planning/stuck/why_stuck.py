@@ -19,8 +19,6 @@ from studio_planner.planning.stuck.why_awake import why_nobody_is_awake
 from studio_planner.planning.stuck.why_coat import longest_hands, starts_with_hands, why_coat
 
 if TYPE_CHECKING:
-    from studio_planner.craft.pieces import Piece
-    from studio_planner.craft.places import Spot
     from studio_planner.craft.studio import Studio
     from studio_planner.planning.placing.chain_times import Ground, Means
     from studio_planner.planning.placing.placer import Stuck
@@ -148,7 +146,7 @@ def _first_that_fails(means: Means, chain: Chain, ground: Ground) -> int:
 
 
 def _no_spot(studio: Studio, chain: Chain) -> Saying:
-    fitting = [spot for spot in studio.spots if all(_fits(spot, p) for p in chain.pieces)]
+    fitting = [spot for spot in studio.spots if all(piece.fits(spot) for piece in chain.pieces)]
     if fitting:
         # Twins stand side by side in one place.
         return saying(
@@ -157,7 +155,7 @@ def _no_spot(studio: Studio, chain: Chain) -> Saying:
             count=len(chain.pieces),
         )
     largest = max(studio.spots, key=lambda spot: spot.length_mm * spot.width_mm)
-    piece = next(p for p in chain.pieces if not any(_fits(spot, p) for spot in studio.spots))
+    piece = next(p for p in chain.pieces if not any(map(p.fits, studio.spots)))
     length, width = piece.footprint
     return saying(
         "stuck",
@@ -166,16 +164,12 @@ def _no_spot(studio: Studio, chain: Chain) -> Saying:
         "{width_mm:.0f} mm and {height_mm:.0f} mm.",
         length=length,
         width=width,
-        height=piece.body_mm + piece.cover_mm,
+        height=piece.covered_mm,
         largest=largest.name,
         length_mm=largest.length_mm,
         width_mm=largest.width_mm,
         height_mm=largest.height_mm,
     )
-
-
-def _fits(spot: Spot, piece: Piece) -> bool:
-    return spot.holds(piece.footprint, piece.body_mm + piece.cover_mm)
 
 
 def _never_packed(placer: Placer, chain: Chain, ground: Ground) -> tuple[str | None, Saying]:

@@ -14,7 +14,7 @@ from studio_planner.services.moving.held import (
     stays_on,
 )
 from studio_planner.services.moving.joint_then import faces_then, joint_then
-from studio_planner.services.moving.spot_then import fits, named, taken_on
+from studio_planner.services.moving.spot_then import named, taken_on
 from studio_planner.services.questions.sentences import Moment, said
 
 if TYPE_CHECKING:
@@ -38,7 +38,7 @@ def going_then(
     poured = next((coat for coat in coats if coat.poured), None)
     if poured is not None:
         yield _wet(lane, poured)
-    elif not fits(lane, spot):
+    elif not lane.piece.fits(spot):
         yield _too_small(lane, spot)
     else:
         there = [stay for other in along for stay in stays_on(other, goes.spot)]

@@ -21,7 +21,6 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
     from datetime import datetime
 
-    from studio_planner.craft.places import Spot
     from studio_planner.craft.plans import PlannedCoat, PlannedStep
     from studio_planner.services.moving.around import Around
     from studio_planner.services.ribbons import Lane, Ribbon
@@ -64,7 +63,7 @@ def spot_then(around: Around, bar: Ribbon, others: set[str]) -> tuple[str, tuple
     place = around.studio.place_of_spot(coat.spot)
     for spot in place.spots if _free_to_go(lane, coat) else ():
         stay = Stay(lane, coat, spot.key, mine.start, mine.end)
-        if spot.key not in others and fits(lane, spot) and _clear(around, spot.key, stay):
+        if spot.key not in others and lane.piece.fits(spot) and _clear(around, spot.key, stay):
             text = "It goes to {spot}, since {taken}"
             words = said(text, spot=spot.name, taken=_because(taken))
             return spot.key, (Break(rule=Rule.OTHER_SPOT, words=words, hard=False),)
@@ -84,12 +83,6 @@ def taken_on(around: Around, stay: Stay) -> Stay | None:
 
 def _clear(around: Around, spot: str, stay: Stay) -> bool:
     return not any(stay.meets(other) for other in around.stays_on(spot))
-
-
-def fits(lane: Lane, spot: Spot) -> bool:
-    """Whether a piece has room on a spot, with its cover on."""
-    piece = lane.piece
-    return spot.holds(piece.footprint, piece.body_mm + piece.cover_mm)
 
 
 def named(around: Around, coat: PlannedCoat, taken: Stay) -> Sentence:
