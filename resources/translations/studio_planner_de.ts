@@ -2656,10 +2656,6 @@
         <translation>{names} ginge noch später ab</translation>
     </message>
     <message>
-        <source>nothing else to pour, hands day and night and a warm room</source>
-        <translation>nichts anderes zu gießen, Hände Tag und Nacht und ein warmer Raum</translation>
-    </message>
-    <message>
         <source>pour it where there is room between the others; nothing else moves</source>
         <translation>es gießen, wo zwischen den anderen Platz ist; sonst bewegt sich nichts</translation>
     </message>
@@ -2674,6 +2670,22 @@
     <message>
         <source>{count} windows then close while nobody can work</source>
         <translation>{count} Fenster schließen dann, während niemand arbeiten kann</translation>
+    </message>
+    <message>
+        <source>{name} is away from {start} to {end}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Even with nothing else to pour, hands day and night and a warm room it leaves {when} at the soonest.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only with nothing else to pour, hands day and night and a warm room would it be kept.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>plan again: {change}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>after the pick-up {when}</source>
@@ -2732,6 +2744,10 @@
         <translation>jeden Tag von 8:00 bis 22:00 arbeiten</translation>
     </message>
     <message>
+        <source>{hours} ({person})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>keep the room at {warmth} or warmer, also at night</source>
         <translation>den Raum auf {warmth} oder wärmer halten, auch nachts</translation>
     </message>
@@ -2758,6 +2774,10 @@
     <message>
         <source>{what} could start {since}, but nobody can work on it before {until}</source>
         <translation>{what} könnte {since} beginnen, aber vor {until} kann niemand daran arbeiten</translation>
+    </message>
+    <message>
+        <source>No hands: its own pours and packing take {asked}, and until then there are {there} of working hours.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Night closes a window</source>
@@ -2826,10 +2846,6 @@
     <message>
         <source>Other orders got their places first. It does fit between their pours as they stand and leaves {when}.</source>
         <translation>Andere Aufträge bekamen ihre Zeiten zuerst. Zwischen ihre Güsse, wie sie stehen, passt es noch und geht {when} ab.</translation>
-    </message>
-    <message>
-        <source>No hands: its own pours and packing take {asked}, and you work {there} until then.</source>
-        <translation>Keine Hände: Die eigenen Güsse und das Verpacken brauchen {asked}, und bis dahin wird {there} gearbeitet.</translation>
     </message>
 </context>
 <context>
@@ -3468,6 +3484,10 @@
 </context>
 <context>
     <name>missing</name>
+    <message>
+        <source>{piece}, {coat}: {words}</source>
+        <translation>{piece}, {coat}: {words}</translation>
+    </message>
     <message>
         <source>{piece}, {coat}: the data sheet of {product} has no figure for {stage}; add one from the sheet.</source>
         <translation>{piece}, {coat}: Das Datenblatt von {product} hat keine Angabe für {stage}; eine vom Blatt eintragen.</translation>
@@ -5854,6 +5874,10 @@
         <translation>Ein Plan braucht Hände, einen Raum, einen ebenen Platz und ein Stück. Hier steht, was fehlt.</translation>
     </message>
     <message>
+        <source>{piece}, {coat} would have to move.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The plan that was found breaks a rule and is not used: {finding}</source>
         <translation>Der gefundene Plan bricht eine Regel und wird nicht verwendet: {finding}</translation>
     </message>
@@ -6560,6 +6584,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
 </context>
 <context>
     <name>promises</name>
+    <message>
+        <source>shipped</source>
+        <translation type="unfinished"></translation>
+    </message>
     <message>
         <source>not planned</source>
         <translation>nicht geplant</translation>
@@ -10293,6 +10321,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>{film} ist nahe an dem, was eine Kante ohne Rand hält ({most}): Etwas läuft ab.</translation>
     </message>
     <message>
+        <source>the {coat} below cures, and what lies on it bonds only in its window or once it is scuffed; choose in the window.</source>
+        <translation>{coat} darunter härtet aus, und was darauf kommt, haftet nur in deren Fenster oder angeschliffen; „im Fenster“ wählen.</translation>
+    </message>
+    <message>
         <source>leaf laid on a wet coat sinks; let it come to tack: choose in the window.</source>
         <translation>Blattmetall auf nasser Schicht sinkt ein; erst klebrig werden lassen: im Fenster wählen.</translation>
     </message>
@@ -10303,6 +10335,14 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>a dry {coat} has no tack for leaf; choose in the window, or put a size on.</source>
         <translation>{coat}, trocken, hält kein Blattmetall; im Fenster wählen, oder Anlegemilch darauf.</translation>
+    </message>
+    <message>
+        <source>only two-part mixes meet wet in wet, and the {coat} below is none; choose on dry.</source>
+        <translation>nass in nass geht nur Zweikomponenten-Mischung auf Zweikomponenten-Mischung, und darunter liegt {coat}; „auf trocken“ wählen.</translation>
+    </message>
+    <message>
+        <source>only two-part mixes meet wet in wet, and the {coat} is none; choose in the window.</source>
+        <translation>nass in nass geht nur Zweikomponenten-Mischung auf Zweikomponenten-Mischung, und {coat} ist keine; „im Fenster“ wählen.</translation>
     </message>
     <message>
         <source>nothing covers the {coat}; a lock coat in its window keeps it.</source>
@@ -10335,6 +10375,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>{coats} and {coat} are poured already, so nothing of them changes any more; work on the coats above, or take the pours back first.</source>
         <translation>{coats} und {coat} sind schon gegossen, daran ändert sich nichts mehr; an den Schichten darüber arbeiten oder erst die Güsse zurücknehmen.</translation>
+    </message>
+    <message>
+        <source>{piece}, {coat}: it lies on the bare piece, where nothing is wet, and is planned on bare; put a coat below it, or choose in the window.</source>
+        <translation>{piece}, {coat}: liegt auf dem rohen Stück, wo nichts nass ist, und wird auf roh geplant; eine Schicht darunter legen oder „im Fenster“ wählen.</translation>
     </message>
 </context>
 <context>

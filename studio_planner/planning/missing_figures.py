@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.joint_rules import clash_at
 from studio_planner.craft.kind_words import stage_said
 from studio_planner.craft.pieces import Joint
 from studio_planner.craft.plans import Unplanned
@@ -39,7 +40,8 @@ def missing_figures(studio: Studio, piece: Piece) -> list[Unplanned]:
             for stage in _lacking(piece, coat, product)
         ]
         below = piece.below(index)
-        if index >= poured and below is not None:
+        # What can never meet the coat below lacks no figure of it.
+        if index >= poured and below is not None and not clash_at(studio, piece, index):
             lacking = _joint_needs(studio, piece, index, below)
             # What is sanded already waits for no stage.
             if lacking and scuffed_at(studio, piece, index, sanded_for(studio)) is None:

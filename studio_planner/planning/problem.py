@@ -20,6 +20,7 @@ from studio_planner.craft.sheet_stages import (
     window_unknown,
 )
 from studio_planner.craft.standing import done_steps, is_spoiled, lives_of, sanded_for
+from studio_planner.planning.cannot_meet import cannot_meet
 from studio_planner.planning.missing_figures import missing_figures
 from studio_planner.planning.sanded import scuffed_at
 
@@ -121,7 +122,9 @@ def build_chains(studio: Studio, *, twins: bool) -> tuple[list[Chain], list[Unpl
     happened = {key for key, life in lives.items() if life}
     for group in _groups(studio, happened, twins=twins):
         faults = [*_spoiled(group, lives)] or [
-            fault for piece in group for fault in missing_figures(studio, piece)
+            fault
+            for piece in group
+            for fault in (*cannot_meet(studio, piece), *missing_figures(studio, piece))
         ]
         if faults:
             unplanned += faults

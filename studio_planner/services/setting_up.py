@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.places import PlaceKind
 from studio_planner.craft.tongue import counted, translate
+from studio_planner.planning.cannot_meet import cannot_meet
 from studio_planner.services.data_sheets.lacking import product_step
 from studio_planner.services.hands_on import block_of
 from studio_planner.services.needs import Need, SetUpStep, named
@@ -184,14 +185,16 @@ def _piece(studio: Studio) -> SetUpStep:
     if not studio.pieces:
         lacking = translate("set up", "There is no piece yet: add one with its stack of coats.")
         return SetUpStep(need=Need.PIECE, there="", lacking=(lacking,))
-    return SetUpStep(
-        need=Need.PIECE,
-        there=counted(
-            len(studio.pieces),
-            translate("set up", "{count} piece"),
-            translate("set up", "{count} pieces"),
-        ),
+    there = counted(
+        len(studio.pieces),
+        translate("set up", "{count} piece"),
+        translate("set up", "{count} pieces"),
     )
+    left_out = [rows for piece in studio.pieces if (rows := cannot_meet(studio, piece))]
+    words = tuple(str(row.reason) for rows in left_out for row in rows)
+    if len(left_out) == len(studio.pieces):
+        return SetUpStep(need=Need.PIECE, there=there, lacking=words)
+    return SetUpStep(need=Need.PIECE, there=there, knowing=words)
 
 
 def _order(studio: Studio) -> SetUpStep:

@@ -58,7 +58,7 @@ def export_studio(path: Path, target: Path) -> Studio:
     return studio
 
 
-def import_studio(source: Path, path: Path) -> None:
+def import_studio(source: Path, path: Path) -> Studio:
     """Make a new studio file from exchange JSON; nothing is made when the JSON is refused."""
     data = read_bytes(source, LARGEST_EXCHANGE_BYTES)
     try:
@@ -78,6 +78,7 @@ def import_studio(source: Path, path: Path) -> None:
             translate("files", "{source}: {error}").format(source=source, error=error)
         ) from error
     create(path, studio)
+    return studio
 
 
 def read_bytes(path: Path, largest: int) -> bytes:

@@ -6,6 +6,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from studio_planner.services.sample import create_sample, sample_day
+from studio_planner.services.stack_doubts import stack_doubts
 from studio_planner.services.studio_files import export_studio, import_studio
 from studio_planner.terminal.reading import day_of
 from studio_planner.terminal.writing import say_wrapped
@@ -43,6 +44,8 @@ def export(arguments: argparse.Namespace, around: Surroundings) -> int:
 def import_(arguments: argparse.Namespace, around: Surroundings) -> int:
     """Make a new studio file from JSON; an existing file is refused."""
     del around
-    import_studio(Path(arguments.source), Path(arguments.file))
+    studio = import_studio(Path(arguments.source), Path(arguments.file))
     say_wrapped(f"{arguments.file}: everything in {arguments.source}.")
+    for doubt in stack_doubts(studio):
+        say_wrapped(doubt)
     return 0

@@ -111,7 +111,7 @@ def small_studio(
         name="Small",
         zone="Europe/Berlin",
         places=(place or room(),),
-        products=(product or resin(), size(), leaf()),
+        products=(product or resin(), primer(), size(), leaf()),
         people=(hands or person(),),
         pieces=(only,),
         orders=(order,),
@@ -131,6 +131,14 @@ def size(closes: float = 18.0) -> Product:
     }
     return Product(
         key="size", name="Size", kind=ProductKind.SIZE, sheet=sheet(hours), invented=True
+    )
+
+
+def primer() -> Product:
+    """A one-part primer that dries in an hour."""
+    hours = {Stage.RECOAT_OPENS: 1.0, Stage.HANDLE: 2.0}
+    return Product(
+        key="primer", name="Primer", kind=ProductKind.PRIMER, sheet=sheet(hours), invented=True
     )
 
 

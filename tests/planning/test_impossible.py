@@ -95,6 +95,22 @@ LONG_FLOOD = coat("flood", CoatKind.FLOOD, setup_minutes=300, piece_minutes=400)
 UNDER = coat("under", CoatKind.SEAL, faces=frozenset({UNDERSIDE}))
 TURNED = small_studio(board((coat("flood", CoatKind.FLOOD), UNDER)), hands=person(8, 9))
 RULES: dict[str, tuple[Studio, tuple[str, ...]]] = {
+    "leaf straight on a primer": (
+        small_studio(board((coat("prime", CoatKind.PRIME, product="primer"), gilded()[1]))),
+        ("Board 3, leaf: leaf does not stick to the prime; put a size between them.",),
+    ),
+    "wet in wet over a primer": (
+        small_studio(
+            board((coat("prime", CoatKind.PRIME, product="primer"), veiled().stack[1]))
+        ),
+        ("Board 3, colour pour: only two-part mixes meet wet in wet", "choose on dry."),
+    ),
+    "on dry over a mix": (
+        small_studio(
+            board((coat("seal", CoatKind.SEAL), coat("f", CoatKind.FLOOD, joint=Joint.ON_DRY)))
+        ),
+        ("Board 3, flood: the seal below cures", "choose in the window."),
+    ),
     "a figure that is missing": (
         small_studio(product=without(Stage.HANDLE, Stage.PRINT_FREE, Stage.FULL_CURE)),
         ("Board 3, flood", "the data sheet of Clear has no figure for handle"),
@@ -315,6 +331,15 @@ def test_rules_that_were_found_in_english_are_said_in_german() -> None:
     finally:
         speak(ENGLISH)
     assert not [said for said in german if _ENGLISH & set(said.split())]
+
+
+def test_what_can_never_meet_is_left_out_with_one_sentence_and_the_rest_is_planned() -> None:
+    studio = beside(RULES["wet in wet over a primer"][0])
+    plan = quick_plan(studio, START)
+    (row,) = plan.unplanned
+    assert (row.piece, row.coat) == ("board", "veil")
+    assert {planned.piece for planned in plan.coats} == {"easy"}
+    assert not check_plan(studio, plan).broken
 
 
 def left_out(studio: Studio) -> tuple[Unplanned, ...]:

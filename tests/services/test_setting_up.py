@@ -146,6 +146,17 @@ def test_a_piece_larger_than_every_spot_stops_a_plan_only_if_no_other_fits() -> 
     assert beside.knowing == alone.lacking
 
 
+def test_coats_that_can_never_meet_stop_a_plan_only_if_no_other_piece_can_be() -> None:
+    dry = replace(BOARD.stack[-1], key="dry", joint=Joint.ON_DRY)
+    never = replace(BOARD, key="never", name="Never", stack=(*BOARD.stack, dry))
+    alone = step(replace(WHOLE, pieces=(never,)), Need.PIECE)
+    assert not alone.done
+    assert "Never, flood 2: " in alone.lacking[0]
+    beside = step(replace(WHOLE, pieces=(BOARD, never)), Need.PIECE)
+    assert beside.done
+    assert beside.knowing == alone.lacking
+
+
 def test_a_sheet_without_handle_stops_a_plan_and_one_without_a_window_is_spoken_of() -> None:
     silent = replace(FLOOD, sheet=sheet(recoat_opens=4, recoat_closes=20))
     found = step(replace(WHOLE, products=(silent,)), Need.PRODUCT)

@@ -20,8 +20,10 @@ from studio_planner.craft.pieces import (
     StackPattern,
 )
 from studio_planner.craft.pins import Pin
+from studio_planner.craft.plans import Plan
 from studio_planner.craft.products import Product, ProductKind
 from studio_planner.craft.shapes import Oval, Round
+from studio_planner.planning.cannot_meet import cannot_meet
 from studio_planner.services.desk import DeskView
 from studio_planner.services.editing import patterns, photos, pieces, recipes, stacks
 from studio_planner.services.editing.history import History, Step
@@ -211,6 +213,23 @@ def test_leaf_sticks_to_size_and_to_tack_only() -> None:
     words = said(with_stack_of(seal, size, good, laid(CoatKind.LOCK, seal)))
     assert "stick" not in words
     assert "no tack" not in words
+
+
+def test_what_can_never_meet_is_told_at_the_joint_and_no_figure_is_asked_for_it() -> None:
+    prime = laid(CoatKind.PRIME)
+    veil = laid(CoatKind.FLOOD, prime, joint=Joint.WET_IN_WET)
+    (fault,) = stack_faults(studio(), with_stack_of(prime, veil))
+    assert (fault.coat, fault.field, fault.refused) == (veil.key, "joint", False)
+    assert "choose on dry" in fault.sentence
+
+
+def test_what_the_plan_left_out_for_that_is_not_told_twice() -> None:
+    prime = laid(CoatKind.PRIME)
+    piece = with_stack_of(prime, laid(CoatKind.FLOOD, prime, joint=Joint.WET_IN_WET))
+    planned = replace(studio(), pieces=(piece,), orders=(), poured=(), pins=())
+    rows = tuple(cannot_meet(planned, piece))
+    plan = Plan(made=scenes.NOW, start=scenes.NOW, coats=(), unplanned=rows)
+    assert len(stack_faults(replace(planned, plan=plan), piece)) == 1
 
 
 def test_leaf_on_nothing_is_refused_at_the_leaf() -> None:

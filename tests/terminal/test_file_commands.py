@@ -1,5 +1,6 @@
 from __future__ import annotations
 
+import json
 from datetime import timedelta
 from typing import TYPE_CHECKING
 
@@ -108,6 +109,24 @@ def test_export_and_import_carry_everything(
     assert terminal("export", sample, target).code == 0
     assert terminal("import", target, again).code == 0
     assert read_studio(again) == read_studio(sample)
+
+
+def test_what_of_an_import_cannot_be_planned_is_told_and_it_opens_all_the_same(
+    terminal: Terminal, sample: Path, tmp_path: Path
+) -> None:
+    source, target = tmp_path / "in.json", tmp_path / "new.studio"
+    terminal("export", sample, source)
+    whole = json.loads(source.read_text(encoding="utf-8"))
+    tray = next(one for one in whole["studio"]["pieces"] if one["name"] == "Dusk tray")
+    for coat in tray["stack"]:
+        coat["joint"] = "wet in wet"
+    source.write_text(json.dumps(whole), encoding="utf-8")
+    answer = terminal("import", source, target)
+    assert answer.code == 0
+    said = " ".join(answer.out.split())
+    assert "Dusk tray, prime: it lies on the bare piece, where nothing is wet" in said
+    assert "Dusk tray, colour pour: only two-part mixes meet wet in wet" in said
+    assert len(read_studio(target).piece(tray["key"]).stack) == len(tray["stack"])
 
 
 def test_import_refuses_a_file_that_exists_and_leaves_it_alone(

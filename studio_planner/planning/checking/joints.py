@@ -76,6 +76,10 @@ def _broken_on_coat(
     joint, wish = laid.planned.joint, laid.coat.joint
     if wish not in _WISHED[joint]:
         yield reading.about(Rule.JOINT, laid, f"is planned {joint}, but is meant {wish}")
+    under = lane.piece.stack[position]
+    if not _can_meet(laid, reading.studio.product(under.product).kind):
+        sentence = f"is meant {wish} on the {lane.piece.coat_name(under.key)}, which cannot be"
+        yield reading.about(Rule.JOINT, laid, sentence)
     below, sanded = lane.coat(position), reading.sanded(laid)
     if sanded is not None:
         yield from _broken_fact(reading, laid, sanded)
@@ -86,6 +90,17 @@ def _broken_on_coat(
         yield from _broken_scuff(reading, lane, laid, below)
     else:
         yield from _broken_window(reading, lane, laid, below)
+
+
+def _can_meet(laid: Laid, lower: ProductKind) -> bool:
+    """Tell whether what a coat is made of can ever meet what is below, in the wished way."""
+    mine, wish, mix = laid.product.kind, laid.coat.joint, ProductKind.TWO_PART
+    if mine is ProductKind.LEAF:
+        tacky = {ProductKind.SIZE: {Joint.IN_WINDOW, Joint.ON_DRY}, mix: {Joint.IN_WINDOW}}
+        return wish in tacky.get(lower, ())
+    if wish is Joint.WET_IN_WET:
+        return mine is mix and lower is mix
+    return wish is not Joint.ON_DRY or lower is not mix or mine is ProductKind.SIZE
 
 
 def _broken_fact(reading: Reading, laid: Laid, sanded: datetime) -> Iterator[Finding]:

@@ -5,10 +5,11 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.joint_rules import clashes
 from studio_planner.craft.kind_words import kind_word
 from studio_planner.craft.pieces import EDGE, UNDERSIDE, CoatKind, Joint, coat_below
-from studio_planner.craft.products import ProductKind
 from studio_planner.craft.tongue import translate
+from studio_planner.planning.cannot_meet import cannot_meet
 from studio_planner.planning.missing_figures import missing_figures
 from studio_planner.science.film_limits import FilmVerdict, film_verdict
 from studio_planner.services.editing.shut_windows import would_be_sanded
@@ -68,6 +69,9 @@ def stack_faults(
             found += look(studio, piece, index)
         if timing is not None and now is not None:
             found += _closed_windows(studio, piece, index, timing, now)
+    found += [
+        StackFault(one.coat, one.field, str(one.sentence)) for one in clashes(studio, piece)
+    ]
     found += _silent_sheets(studio, piece)
     return tuple(sorted(found, key=lambda fault: piece.position(fault.coat)))
 
@@ -85,31 +89,6 @@ def _thick(studio: Studio, piece: Piece, index: int) -> Iterator[StackFault]:
         )
         films = (("film", coat.film_mm), ("most", settings.film_refuse_mm))
         yield StackFault(coat.key, "film_mm", sentence, films)
-
-
-def _leaf(studio: Studio, piece: Piece, index: int) -> Iterator[StackFault]:
-    coat, below = piece.stack[index], piece.below(index)
-    if coat.kind is not CoatKind.LEAF or below is None:
-        return
-    under = piece.stack[below]
-    kind = studio.product(under.product).kind
-    if coat.joint is Joint.WET_IN_WET:
-        sentence = translate(
-            "stacks",
-            "leaf laid on a wet coat sinks; let it come to tack: choose in the window.",
-        )
-        yield StackFault(coat.key, "joint", sentence)
-    elif kind in {ProductKind.PRIMER, ProductKind.LEAF}:
-        sentence = translate(
-            "stacks", "leaf does not stick to the {coat}; put a size between them."
-        )
-        yield StackFault(coat.key, "kind", sentence.format(coat=kind_word(under.kind)))
-    elif kind is ProductKind.TWO_PART and coat.joint is Joint.ON_DRY:
-        sentence = translate(
-            "stacks",
-            "a dry {coat} has no tack for leaf; choose in the window, or put a size on.",
-        )
-        yield StackFault(coat.key, "joint", sentence.format(coat=kind_word(under.kind)))
 
 
 def _open_to_the_air(_studio: Studio, piece: Piece, index: int) -> Iterator[StackFault]:
@@ -162,8 +141,9 @@ def _left_out(studio: Studio, piece: Piece, index: int) -> Iterator[StackFault]:
     if studio.plan is None or studio.plan_outdated:
         return
     key = piece.stack[index].key
+    told = [*cannot_meet(studio, piece), *missing_figures(studio, piece)]
     for row in studio.plan.unplanned:
-        if (row.piece, row.coat) == (piece.key, key):
+        if (row.piece, row.coat) == (piece.key, key) and row not in told:
             said = translate("stacks", "the plan has no time for it: {reason}")
             yield StackFault(key, "joint", said.format(reason=row.reason))
 
@@ -204,7 +184,6 @@ def _over(piece: Piece, index: int) -> int | None:
 
 _LOOKS: tuple[Callable[[Studio, Piece, int], Iterator[StackFault]], ...] = (
     _thick,
-    _leaf,
     _open_to_the_air,
     _much_colour,
     _planned_scuffed,
