@@ -9,7 +9,9 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from studio_planner.craft.products import ProductKind
-from studio_planner.craft.stock import LotPart
+from studio_planner.craft.settings import MassUnit
+from studio_planner.science.units import grams_from
+from studio_planner.services.amount_words import grams_said
 from studio_planner.services.caution import DEFERRAL
 from studio_planner.services.editing.grams import adding_up, parts_of, together
 from studio_planner.services.mix_run.bottles import lots_for
@@ -17,6 +19,7 @@ from studio_planner.services.mixing.cup_plan import portion_time
 from studio_planner.services.mixing.mix_sheet import mix_sheet
 from studio_planner.services.paper.batch_numbers import batch_numbers
 from studio_planner.services.paper.mix_numbers import mix_numbers
+from studio_planner.services.paper.weigh_rows import weigh_table
 from studio_planner.services.studio_files import read_planned
 from studio_planner.services.weighing import weigh as weighed
 from studio_planner.terminal.reading import whole_number
@@ -32,9 +35,9 @@ from studio_planner.terminal.writing import (
 
 if TYPE_CHECKING:
     import argparse
-    from collections.abc import Mapping
 
     from studio_planner.craft.plans import Plan
+    from studio_planner.craft.stock import LotPart
     from studio_planner.craft.studio import Studio
     from studio_planner.services.mixing.cup_plan import CupTime
     from studio_planner.services.weighing import Cup, MixPortion
@@ -43,7 +46,9 @@ if TYPE_CHECKING:
 _LARGEST_NUMBER = 999_999
 _TARE = "Put the empty cup on the scale and set it to zero, each cup anew."
 
-_SHOWN_GRAMS = 0.1
+_SHOWN_GRAMS = {MassUnit.GRAM: 0.1, MassUnit.OUNCE: grams_from(0.001, MassUnit.OUNCE)}
+"""The smallest mass that is said, by the unit that the studio reads."""
+
 _WHERE = {
     "film": "on the faces",
     "edges": "on edges and walls",
@@ -51,8 +56,6 @@ _WHERE = {
     "absorbed": "are drunk by the blank",
     "reserve": "are the reserve",
 }
-
-_Row = tuple[str, str, str]
 
 
 def weigh(arguments: argparse.Namespace, around: Surroundings) -> int:
@@ -191,7 +194,8 @@ def _print_mix(shown: _Shown, mix: MixPortion) -> None:
         zone = studio.time_zone
         say_wrapped(f"{moment_words(zone, start)} to {clock_words(zone, end)}", "  ")
     if mix.total_grams > 0.0:
-        say_table(("", "Add", "Scale shows"), _scale_rows(mix, shown.lots(mix)), "  ")
+        table = weigh_table(studio, mix, shown.lots(mix))
+        say_table(("", "Add", "Scale shows"), [row.cells[:3] for row in table.rows], "  ")
         say_wrapped(_spread_words(studio, mix), "  ")
     if mix.out_of_cup_minutes is not None:
         minutes = f"{math.floor(mix.out_of_cup_minutes)} min"
@@ -219,45 +223,11 @@ def _spread_parts(studio: Studio, mix: MixPortion) -> dict[str, float]:
 
 
 def _spread_words(studio: Studio, mix: MixPortion) -> str:
-    parts = adding_up(_spread_parts(studio, mix), _SHOWN_GRAMS)
-    said = ", ".join(f"{grams:.1f} g {_WHERE[name]}" for name, grams in parts.items() if grams)
-    whole = sum(parts.values())
+    units = studio.units
+    parts = adding_up(_spread_parts(studio, mix), _SHOWN_GRAMS[units.mass])
+    said = ", ".join(
+        f"{grams_said(grams, units)} {_WHERE[name]}" for name, grams in parts.items() if grams
+    )
+    whole = grams_said(sum(parts.values()), units)
     rest = "The rest stays in cups, or rounds up to what the scale can show."
-    return f"Of it the coats take {whole:.1f} g: {said}. {rest}"
-
-
-def _scale_rows(mix: MixPortion, lots: Mapping[LotPart, str]) -> list[_Row]:
-    rows: list[_Row] = []
-    if mix.a_grams is None or mix.b_grams is None:
-        what = _of_bottle("Weigh out", lots.get(LotPart.WHOLE))
-        rows.append((what, _grams(mix.total_grams), _grams(mix.total_grams)))
-    else:
-        a, b = (_of_bottle(part.value, lots.get(part)) for part in (LotPart.A, LotPart.B))
-        rows.append((a, _grams(mix.a_grams), _grams(mix.a_grams)))
-        rows.append((b, _grams(mix.b_grams), _grams(mix.total_grams)))
-    if len(mix.cups) == 1:  # the colour goes into the cup that the portion is in
-        return rows + _colourant_rows(mix.cups[0], "")
-    return rows + [row for cup in mix.cups for row in _cup_rows(cup)]
-
-
-def _of_bottle(what: str, lot: str | None) -> str:
-    return f"{what}, bottle {lot}" if lot else what
-
-
-def _cup_rows(cup: Cup) -> list[_Row]:
-    label = f"Cup {cup.number}, {cup.colour}"
-    poured = (label, _grams(cup.mix_grams), _grams(cup.mix_grams))
-    return [poured, *_colourant_rows(cup, "  ")]
-
-
-def _colourant_rows(cup: Cup, indent: str) -> list[_Row]:
-    if cup.colourant_grams <= 0.0:
-        return []
-    what = f"{indent}{cup.colourant or 'colourant'}"
-    if not indent:
-        what = f"{what}, {cup.colour}"
-    return [(what, _grams(cup.colourant_grams), _grams(cup.reads_grams))]
-
-
-def _grams(grams: float) -> str:
-    return f"{grams:.10g} g"
+    return f"Of it the coats take {whole}: {said}. {rest}"

@@ -1,13 +1,17 @@
 from __future__ import annotations
 
+import re
+from dataclasses import replace
 from datetime import datetime
 from typing import TYPE_CHECKING
 
 import pytest
 
+from studio_planner.craft.settings import MassUnit
 from studio_planner.services.caution import DEFERRAL
 from studio_planner.services.log_book.weighings import next_batch
 from studio_planner.services.studio_files import read_planned, read_studio
+from studio_planner.storage.studio_file import open_studio
 
 if TYPE_CHECKING:
     from pathlib import Path
@@ -89,8 +93,8 @@ def test_what_is_said_about_amounts_ends_with_who_decides(
     said = terminal("weigh", sample, *every)
     assert said.code == 0
     assert _joined(said.out).endswith(DEFERRAL)
-    assert "Weigh out" in said.out
-    assert "Cup 2, foam" in said.out
+    assert "Fennel primer " in said.out
+    assert "cup 2: foam" in said.out
     assert "portion 1 of 2: Tarn slow mix" in said.out
     assert said.out.startswith("Put the empty cup on the scale and set it to zero")
     assert "Leaf is laid, not weighed." in said.out
@@ -119,7 +123,7 @@ def test_a_mix_has_the_bottles_that_its_paper_has_and_a_number_once_it_is_weighe
     said = _joined(terminal("weigh", sample, str(coat.number)).out)
     assert "Mix, portion 1 of 2: " in said
     assert f"for {coat.number} " in said
-    assert f"A, bottle {mix['lots']['A']}" in said
+    assert f"A: {mix['lots']['A']}" in said
     grams = (str(mix["a_grams"]), str(mix["b_grams"]))
     whom = f"{coat.piece}/{coat.coat}"
     assert terminal("log", sample, "weighed", mix["product"], *grams, "--for", whom).code == 0
@@ -133,16 +137,30 @@ def test_one_colour_stays_in_the_cup_it_was_mixed_in(terminal: Terminal, sample:
     coats = read_planned(sample)[1].coats
     numbers = {(c.piece, c.coat): str(c.number) for c in coats}
     clear = terminal("weigh", sample, numbers["tide-tray", "flood"]).out
-    assert "Cup" not in clear
+    assert "cup 1:" not in clear
     (portion,) = terminal("weigh", sample, numbers["night-sky", "colour"], "--json").json[
         "mixes"
     ]
     (cup,) = portion["cups"]
     said = terminal("weigh", sample, numbers["night-sky", "colour"]).out
-    assert "Cup" not in said
-    line = f"paste, ink {cup['colourant_grams']:g} g {cup['reads_grams']:g} g"
+    assert "cup 1:" not in said
+    line = f" paste {cup['colourant_grams']:.1f} g {cup['reads_grams']:.1f} g"
     assert line in _joined(said)
     assert cup["mix_grams"] == portion["total_grams"]
+
+
+def test_a_studio_that_weighs_in_ounces_reads_ounces_that_add_up(
+    terminal: Terminal, sample: Path
+) -> None:
+    with open_studio(sample) as file:
+        whole = file.read()
+        file.write(replace(whole, units=replace(whole.units, mass=MassUnit.OUNCE)))
+    said = terminal("weigh", sample, "9").out
+    assert not re.search(r"\d g\b", said)
+    a, b = (re.search(rf"{part}: \S+ +(\S+) oz +(\S+) oz", said) for part in "AB")
+    assert a is not None
+    assert b is not None
+    assert float(a[2]) + float(b[1]) == pytest.approx(float(b[2]))
 
 
 def test_a_coat_is_asked_for_by_its_number(terminal: Terminal, sample: Path) -> None:
