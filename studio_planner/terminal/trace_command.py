@@ -6,8 +6,13 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from studio_planner.services.log_book.lots import lot_words
-from studio_planner.services.log_book.mix_faults import fault_of, hardener_off
+from studio_planner.services.log_book.mix_faults import hardener_off
 from studio_planner.services.log_book.trace_names import traced
+from studio_planner.services.log_book.trace_words import (
+    mix_sentences,
+    piece_sentences,
+    pour_sentences,
+)
 from studio_planner.services.log_book.tracing import trace_piece
 from studio_planner.services.studio_files import read_studio
 from studio_planner.terminal.ask_command import TerminalVoice
@@ -28,6 +33,7 @@ if TYPE_CHECKING:
     from studio_planner.craft.mixes import WeighedMix
     from studio_planner.craft.studio import Studio
     from studio_planner.services.log_book.tracing import PieceTrace, Shared, Spread, TracedPour
+    from studio_planner.services.questions.sentences import Sentence
     from studio_planner.terminal.surroundings import Surroundings
 
 
@@ -59,7 +65,7 @@ def _tell_spread(studio: Studio, spread: Spread, arguments: argparse.Namespace) 
         )
         return
     for mix in spread.mixes:
-        _print_mix(studio, mix)
+        _print_sentences(studio, mix_sentences(studio, mix))
     say()
     _print_shared(studio, spread.coats)
 
@@ -77,13 +83,10 @@ def _tell_pieces(
 
 
 def _print_piece(studio: Studio, found: PieceTrace) -> None:
-    order = f", for {found.order_name}" if found.order else ""
-    gone = " (taken out of the studio)" if found.gone else ""
-    say_wrapped(f"{found.name}{order}{gone}")
-    if not found.pours:
-        say("  Nothing of it was poured.")
+    _print_sentences(studio, piece_sentences(found))
     for pour in found.pours:
-        _print_pour(studio, pour)
+        say_wrapped(pour.name, "  ")
+        _print_sentences(studio, pour_sentences(studio, pour), "    ")
     if found.entries:
         say()
         print_entries(studio, found.entries)
@@ -93,47 +96,10 @@ def _print_piece(studio: Studio, found: PieceTrace) -> None:
         _print_shared(studio, found.sisters)
 
 
-def _print_pour(studio: Studio, pour: TracedPour) -> None:
-    former = ", before it was stripped" if pour.former else ""
-    when = moment_words(studio.time_zone, pour.entry.at)
-    say_wrapped(f"{pour.name}, poured {when}{former}", "  ")
-    for mix in pour.mixes:
-        _print_mix(studio, mix, "    ")
-    if not pour.mixes:
-        say("    No mix was written down for it.")
-    say_wrapped(_air_words(studio, pour), "    ")
-    for touch in pour.touches:
-        at = moment_words(studio.time_zone, touch.at)
-        note = f" ({touch.words})" if touch.words else ""
-        say_wrapped(f"{at}: {touch.touch}, {touch.verdict}{note}", "    ")
-
-
-def _air_words(studio: Studio, pour: TracedPour) -> str:
-    air = pour.air
-    if air is None or air.coldest is None or air.warmest is None:
-        return "The air around it was not read."
+def _print_sentences(studio: Studio, sentences: Iterable[Sentence], indent: str = "") -> None:
     voice = TerminalVoice(studio)
-    damp = "" if air.dampest is None else f", up to {air.dampest:.0f} % humid"
-    return (
-        f"Air around it: {voice.degrees(air.coldest)} to {voice.degrees(air.warmest)}{damp} "
-        f"({len(air.readings)} readings)."
-    )
-
-
-def _print_mix(studio: Studio, mix: WeighedMix, indent: str = "") -> None:
-    say_wrapped(_mix_words(studio, mix), indent)
-    fault = fault_of(studio, mix)
-    if fault is not None:
-        say_wrapped(fault.words(TerminalVoice(studio)), indent)
-
-
-def _mix_words(studio: Studio, mix: WeighedMix) -> str:
-    named = (("A", mix.lot_a), ("B", mix.lot_b))
-    lots = [f"{part} of lot {lot_words(studio, lot)}" for part, lot in named if lot]
-    weights = f"{mix.a_grams:g} g A" + (f" and {mix.b_grams:g} g B" if mix.b_grams else "")
-    colours = [f"{one.grams:g} g {one.name}" for one in mix.colourants]
-    facts = ", ".join([weights, *colours, *lots])
-    return f"Mix {mix.batch}, {moment_words(studio.time_zone, mix.at)}: {facts}"
+    for sentence in sentences:
+        say_wrapped(sentence.words(voice), indent)
 
 
 def _print_shared(studio: Studio, coats: Iterable[Shared]) -> None:

@@ -123,8 +123,8 @@ def test_what_is_weighed_is_traced_both_ways(
     batch = weighed["entries"][0]["batch"]
     assert batch == max(mix.batch for mix in studio.mixes) + 1
     terminal("log", sample, "poured", piece, coat, "--at", "2026-02-02T05:00")
-    text = terminal("trace", sample, piece).out
-    assert f"Mix {batch}, Mon 2 Feb 04:55: 100 g A" in text
+    text = words(terminal("trace", sample, piece).out)
+    assert f"Mix {batch}, Mon 2 Feb 04:55: {product.name}, 100.0 g" in text
     assert "A of lot L 7" in text
     found = terminal("trace", sample, "l 7", "--json").json
     assert [(one["piece"], one["coat"]) for one in found["coats"]] == [(piece, coat)]
@@ -368,4 +368,4 @@ def test_a_name_that_leads_nowhere_is_told(terminal: Terminal, sample: Path) -> 
 def test_a_piece_of_which_nothing_was_poured_says_so(terminal: Terminal, sample: Path) -> None:
     studio = read_studio(sample)
     piece = next(one for one in studio.pieces if not studio.pours_of(one.key))
-    assert "Nothing of it was poured." in terminal("trace", sample, piece.key).out
+    assert "Nothing of it was poured yet." in terminal("trace", sample, piece.key).out

@@ -13,7 +13,6 @@ from studio_planner.services.log_book.lots import lot_words
 from studio_planner.services.log_book.mix_faults import fault_of
 from studio_planner.services.questions.sentences import (
     Degrees,
-    Inner,
     Moment,
     Sentence,
     listed,
@@ -24,6 +23,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterable
     from datetime import datetime
 
+    from studio_planner.craft.log import LogEntry
     from studio_planner.craft.mixes import WeighedMix
     from studio_planner.craft.studio import Studio
     from studio_planner.services.log_book.tracing import (
@@ -50,15 +50,12 @@ class Passage:
 
 def piece_passages(studio: Studio, found: PieceTrace) -> tuple[Passage, ...]:
     """All that is known of a piece: its pours, what else happened, and who shares with it."""
-    passages = [Passage("", tuple(_about(found)))]
+    passages = [Passage("", tuple(piece_sentences(found)))]
     passages += [
-        Passage(pour.name, tuple(_pour_sentences(studio, pour))) for pour in found.pours
+        Passage(pour.name, tuple(pour_sentences(studio, pour))) for pour in found.pours
     ]
     if found.entries:
-        what = tuple(
-            said("{when}: {what}.", when=Moment(one.at), what=Inner(what_happened(studio, one)))
-            for one in found.entries
-        )
+        what = tuple(_happened(studio, one) for one in found.entries)
         passages.append(Passage(translate("trace", "What else happened"), what))
     if found.corrections:
         count = counted(
@@ -77,7 +74,7 @@ def piece_passages(studio: Studio, found: PieceTrace) -> tuple[Passage, ...]:
 
 def spread_passages(studio: Studio, spread: Spread) -> tuple[Passage, ...]:
     """Where a mix or a lot went: what was weighed, then every coat, then the orders."""
-    weighed = tuple(one for mix in spread.mixes for one in _mix_sentences(studio, mix))
+    weighed = tuple(one for mix in spread.mixes for one in mix_sentences(studio, mix))
     coats = tuple(_shared_sentences(spread.coats))
     orders = listed_all(one.order_name for one in spread.coats if one.order)
     passages = [Passage(translate("trace", "What was weighed"), weighed)]
@@ -111,7 +108,8 @@ def listed_all(names: Iterable[str]) -> str:
     return ", ".join(dict.fromkeys(names))
 
 
-def _about(found: PieceTrace) -> Iterable[Sentence]:
+def piece_sentences(found: PieceTrace) -> Iterable[Sentence]:
+    """Whose piece it is, and whether anything of it was poured."""
     if found.order and found.gone:
         text = "{name}, for {order}; it was taken out of the studio."
         yield said(text, name=found.name, order=found.order_name)
@@ -125,7 +123,8 @@ def _about(found: PieceTrace) -> Iterable[Sentence]:
         yield said("Nothing of it was poured yet.")
 
 
-def _pour_sentences(studio: Studio, pour: TracedPour) -> Iterable[Sentence]:
+def pour_sentences(studio: Studio, pour: TracedPour) -> Iterable[Sentence]:
+    """When and where a coat was poured, from which mixes, in what air, and its touch tests."""
     entry = pour.entry
     spot = spot_name(studio, entry.spot)
     text = (
@@ -135,16 +134,33 @@ def _pour_sentences(studio: Studio, pour: TracedPour) -> Iterable[Sentence]:
     )
     yield said(text, when=Moment(entry.at), spot=spot)
     for mix in pour.mixes:
-        yield from _mix_sentences(studio, mix)
+        yield from mix_sentences(studio, mix)
     if not pour.mixes:
         yield said("No weights were written down for it.")
     yield _air_sentence(pour)
     for touch in pour.touches:
-        what = Inner(what_happened(studio, touch))
-        yield said("{when}: {what}.", when=Moment(touch.at), what=what)
+        yield _happened(studio, touch)
 
 
-def _mix_sentences(studio: Studio, mix: WeighedMix) -> Iterable[Sentence]:
+def _happened(studio: Studio, entry: LogEntry) -> Sentence:
+    return said("{when}: {what}.", when=Moment(entry.at), what=_Told(studio, entry))
+
+
+@dataclass(frozen=True, slots=True)
+class _Told:
+    """What happened, and in brackets what the maker remarked on it."""
+
+    studio: Studio
+    entry: LogEntry
+
+    def words(self, voice: Voice) -> str:
+        """Write it."""
+        what = what_happened(self.studio, self.entry).words(voice)
+        return f"{what} ({self.entry.words})" if self.entry.words else what
+
+
+def mix_sentences(studio: Studio, mix: WeighedMix) -> Iterable[Sentence]:
+    """What was weighed into a mix, and what is wrong with it."""
     yield said(
         "Mix {batch}, {when}: {facts}.",
         batch=mix.batch,

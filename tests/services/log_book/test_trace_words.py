@@ -50,6 +50,7 @@ def shared() -> Studio:
         at=ago(20),
         touch=Touch.TACK,
         verdict=Verdict.ALREADY,
+        words="left of the middle",
     )
     whole = told(whole, touch, NOW).make(whole)
     return shipped(whole, "fair", ago(1), NOW).make(whole)
@@ -65,7 +66,7 @@ def test_a_piece_tells_its_pours_mixes_lots_air_touches_and_sisters() -> None:
     for part in (
         "Coaster one, for Fair.",
         "30.0 g A, 15.0 g B, 1.5 g teal, A of lot L-77, B of lot H-12",
-        "touched: tape-tack, already",
+        "touched: tape-tack, already (left of the middle)",
         "From the same mix or lot",
         "Coaster two, flood: same mix 1, Fair, shipped",
         "What else happened",
