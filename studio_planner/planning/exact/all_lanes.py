@@ -10,6 +10,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from typing_extensions import override
+
 from studio_planner.craft.plans import Goal
 from studio_planner.planning.exact.goals import quantity_of
 from studio_planner.planning.exact.hints import Hints
@@ -18,6 +20,7 @@ from studio_planner.planning.exact.promised import HOUR
 from studio_planner.planning.exact.tries import MUCH, Try, aim, aimed
 
 if TYPE_CHECKING:
+    from collections.abc import Collection
     from random import Random
 
     from studio_planner.planning.exact.draft import Draft
@@ -37,6 +40,7 @@ _STRICT = {
     Goal.SCUFFED: 10**4 * MUCH,
     Goal.TESTED: 100 * MUCH,
     Goal.MOVED: MUCH,
+    Goal.SPARE: 600,
     Goal.MIXES: 50,
     Goal.ENDS: 1,
 }
@@ -80,6 +84,15 @@ class Together:
             self.often = max(_LEAST_OFTEN, _IN_VAIN * self.often)
 
 
+@dataclass(frozen=True, slots=True)
+class _OthersStay(Freedom):
+    """Lanes `beside` the others keep their starts."""
+
+    @override
+    def around(self, lane: int) -> float | None:
+        return 0.0 if lane in self.beside else self.days
+
+
 class AllLanes:
     """Frees all lanes of one studio's plans."""
 
@@ -120,23 +133,36 @@ class AllLanes:
         self, standing: Standing, days: float, seed: int, *, all_mixes: bool
     ) -> Try | None:
         """All lanes near where they are, or where the plan before had their coats."""
-        lanes = _all(standing)
-        draft = self._parts.draft(
-            standing, Freedom(lanes, days, all_mixes=all_mixes, back=True)
-        )
+        freedom = Freedom(_all(standing), days, all_mixes=all_mixes, back=True)
+        return self._back(standing, freedom, seed)
+
+    def homeless(self, standing: Standing, seed: int, lanes: Collection[int]) -> Try | None:
+        """Some lanes anywhere; all others stay, or go back to where the plan before had them.
+
+        But not on their spots: what is in the way there gives way to another one.
+        """
+        everywhere = _all(standing)
+        freedom = _OthersStay(everywhere, beside=everywhere.difference(lanes), back=True)
+        return self._back(standing, freedom, seed, Goal.MOVED)
+
+    def _back(
+        self, standing: Standing, freedom: Freedom, seed: int, goal: Goal = Goal.LATENESS
+    ) -> Try | None:
+        """All goals together, from where all lanes are."""
+        draft = self._parts.draft(standing, freedom)
         if draft is None:
             return None
         draft.model.aim(_strictly(draft))
         if not draft.model.start_at(Hints(draft).values.values()):
             return None
         draft.model.as_it_is = draft.model.halves = True
-        return Try(Goal.LATENESS, standing, lanes, draft, seed, at_once=True, replaces=True)
+        return Try(goal, standing, freedom.lanes, draft, seed, at_once=True, replaces=True)
 
 
 def _strictly(draft: Draft) -> Quantity:
     total: Quantity = 0
     for goal, weight in _STRICT.items():
-        unit = draft.grid.step if goal is Goal.LATENESS else 1
+        unit = draft.grid.step if goal in {Goal.LATENESS, Goal.SPARE} else 1
         total += weight // unit * quantity_of(draft, goal)
     return total
 

@@ -9,6 +9,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.plans import Goal, Trust
+from studio_planner.planning.worth import moved_pours
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterable, Sequence
@@ -16,6 +17,7 @@ if TYPE_CHECKING:
 
     from studio_planner.planning.exact.lanes import Lane
     from studio_planner.planning.exact.part import Standing
+    from studio_planner.planning.worth import Starts
 
 _DAY = 86_400
 
@@ -23,9 +25,10 @@ _DAY = 86_400
 class Freeing:
     """Draws parts to be freed from a seeded generator."""
 
-    def __init__(self, random: Random) -> None:
-        """Draw from a generator."""
+    def __init__(self, random: Random, before: Starts) -> None:
+        """Draw from a generator; `before` are the starts that should not be moved."""
         self._random = random
+        self._before = before
 
     def part(
         self, standing: Standing, goal: Goal, coats: int, gains: Callable[[Lane], bool]
@@ -46,10 +49,27 @@ class Freeing:
         self, standing: Standing, goal: Goal, gains: Callable[[Lane], bool]
     ) -> int | None:
         lanes = standing.lanes
-        wanted = [at for at, lane in enumerate(lanes) if _lacks(lane, goal)]
+        wanted = [at for at, lane in enumerate(lanes) if self._lacks(lane, goal)]
         if goal is Goal.LATENESS:
             wanted = [at for at in wanted if gains(lanes[at])]
         return self._random.choice(wanted) if wanted else None
+
+    def _lacks(self, lane: Lane, goal: Goal) -> bool:
+        """Whether a lane has anything of a goal that could be less."""
+        placed = lane.placed
+        if placed is None:
+            return goal is Goal.LEFT_OUT
+        if not _new_coats(lane):
+            return False
+        joints = placed.laid.joints
+        return {
+            Goal.LEFT_OUT: False,
+            Goal.LATENESS: placed.score[0] > 0,
+            Goal.SCUFFED: any(joint.sand is not None for joint in joints),
+            Goal.TESTED: any(joint.trust is Trust.TEST_FIRST for joint in joints),
+            Goal.MOVED: moved_pours(placed, self._before) > 0,
+            Goal.SPARE: placed.score[3] > 0,
+        }.get(goal, True)
 
     def _near_in_time(self, standing: Standing, focus: int) -> list[int]:
         """Lanes whose pours are near to those of the focus, with some luck in the order."""
@@ -110,23 +130,6 @@ class Freeing:
         found = list(range(len(standing.lanes)))
         self._random.shuffle(found)
         return found
-
-
-def _lacks(lane: Lane, goal: Goal) -> bool:
-    """Whether a lane has anything of a goal that could be less."""
-    placed = lane.placed
-    if placed is None:
-        return goal is Goal.LEFT_OUT
-    if not _new_coats(lane):
-        return False
-    joints = placed.laid.joints
-    return {
-        Goal.LEFT_OUT: False,
-        Goal.LATENESS: placed.score[0] > 0,
-        Goal.SCUFFED: any(joint.sand is not None for joint in joints),
-        Goal.TESTED: any(joint.trust is Trust.TEST_FIRST for joint in joints),
-        Goal.SPARE: placed.score[3] > 0,
-    }.get(goal, True)
 
 
 def _kinds(lane: Lane) -> list[tuple[object, int]]:

@@ -16,6 +16,7 @@ from studio_planner.planning.exact.answers import AnswerReader
 from studio_planner.planning.exact.dust import dusty
 from studio_planner.planning.exact.freeing import Freeing
 from studio_planner.planning.exact.hints import Hints
+from studio_planner.planning.exact.homeless import Homeless
 from studio_planner.planning.exact.part import Freedom
 from studio_planner.planning.exact.standing_plan import pinned, same_place
 from studio_planner.planning.exact.tries import Try, aim
@@ -42,6 +43,9 @@ _MORE, _LESS = 1.04, 0.9
 _FORESIGHT, _LEAST_FORESIGHT = 0.7, 0.1
 """How often another foreseen plan is tried after the first ones; less often after each that
 was tried in vain."""
+
+_OFTEN_SOME = 0.5
+"""How often some of the lanes that moved look for another place, where they are many."""
 
 _RARELY = 0.4
 """How often all lanes are freed a little where no kept plan draws them."""
@@ -77,17 +81,18 @@ class Improver:
 
     def __init__(self, best: BestSoFar, seed: int, foreseen: Foreseen | None = None) -> None:
         """Start from a plan; the first steps look for plans near the foreseen ones."""
+        self._random = Random(seed)  # noqa: S311 - to be repeated, not to be secret
         self._foreseen = foreseen
         self._foresight = _FORESIGHT
         self._together = Together() if best.parts.frame.before else Together(often=_RARELY)
         self._shared = False
+        self._homeless = Homeless(self._random, best.parts.frame.before)
         self.steps = 0
         self._best = best
         self._parts = best.parts
-        self._random = Random(seed)  # noqa: S311 - to be repeated, not to be secret
         self._hope = dict(_HOPES)
         self._coats = _FIRST_COATS
-        self._freeing = Freeing(self._random)
+        self._freeing = Freeing(self._random, best.parts.frame.before)
         self._all_lanes = AllLanes(best.parts)
 
     def step(self, seconds: float, work: float) -> bool:
@@ -127,6 +132,8 @@ class Improver:
             self._foresight = _FORESIGHT if gained else less
             if gained:
                 self._together = Together(days=FEWEST_DAYS)
+        elif tried.goal is Goal.MOVED and tried.replaces:
+            self._homeless.learn(done=_is_done(answer))
         elif tried.replaces and tried.goal is not Goal.MIXES:
             self._together.learn(gained=gained, done=_is_done(answer))
         elif answer is not None and not tried.replaces:
@@ -140,6 +147,9 @@ class Improver:
         standing, opening = self._best.standing, self._foreseen.opening
         again = bool(self._parts.frame.before)
         together = self._soon_lacking and self._together.drawn(self._random)
+        homeless = self._without_home(standing) if again and self._soon_lacking else None
+        if homeless is not None:
+            return homeless
         # A kept plan holds mostly; what moves little may be as early as one that is foreseen.
         if together and again and (self.steps == 1 or not opening):
             return self._a_little(standing)
@@ -152,6 +162,13 @@ class Improver:
                 return self._all_lanes.near(standing, wish)
             self._foresight = max(_LEAST_FORESIGHT, _IN_VAIN * self._foresight)
         return self._a_little(standing) if together and not again else None
+
+    def _without_home(self, standing: Standing) -> Try | None:
+        """What frees lanes that have moved from a kept plan, while all others stay."""
+        some = self.steps > 1 and self._random.random() < _OFTEN_SOME
+        lanes = self._homeless.drawn(standing, self._could_gain, some=some)
+        seed = self._random.randrange(1 << 30)
+        return self._all_lanes.homeless(standing, seed, lanes) if lanes else None
 
     def _a_little(self, standing: Standing) -> Try | None:
         seed, far = self._random.randrange(1 << 30), self._together.far
