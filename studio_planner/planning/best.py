@@ -91,8 +91,15 @@ def best_plan(  # noqa: PLR0913 - each is one plain question
             return kept.best
         kept.looked(min(seconds, monotonic() - begun))
     # Whatever has ended the search: how sure its plan is does not depend on that.
-    kept.all_of(_found(0.0, enough, serve_rehearsal, studio, kept.best, seed))
+    kept.take(rehearsed(studio, kept.best, seed=seed))
     return kept.best
+
+
+def rehearsed(studio: Studio, plan: Plan, *, seed: int = 0) -> Plan:
+    """Rehearse a plan in a process of its own; it stays as it is where that fails."""
+    for found in _found(0.0, Event(), serve_rehearsal, studio, plan, seed):
+        plan = found
+    return plan
 
 
 class _Kept:
@@ -100,9 +107,10 @@ class _Kept:
 
     def __init__(self, quick: Plan, told: Callable[[Plan], None] | None) -> None:
         self._told = told
-        self._take(quick)
+        self.take(quick)
 
-    def _take(self, plan: Plan) -> None:
+    def take(self, plan: Plan) -> None:
+        """Take a plan, and tell of it."""
         self.best = plan
         if self._told is not None:
             self._told(plan)
@@ -113,7 +121,7 @@ class _Kept:
         for plan in plans:
             ended = ended or bool(plan.rehearsals)
             if _worth(plan) <= _worth(self.best):
-                self._take(plan)
+                self.take(plan)
         return ended
 
     def looked(self, seconds: float) -> None:

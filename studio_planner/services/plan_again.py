@@ -6,17 +6,25 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import NoPlanPossible
+from studio_planner.craft.plans import Plan
 from studio_planner.craft.tongue import translate
+from studio_planner.planning.carrying import carried_over
+from studio_planner.planning.late.bettering import bettered
 from studio_planner.planning.late.promises import explain
 from studio_planner.planning.quick import quick_plan
 from studio_planner.services.checking import CheckReport, checked
-from studio_planner.services.still_to_do import only_to_do, still_to_do, with_what_is_done
+from studio_planner.services.still_to_do import (
+    nothing_left,
+    only_to_do,
+    still_to_do,
+    with_what_is_done,
+)
 
 if TYPE_CHECKING:
     from collections.abc import Callable
     from datetime import datetime
+    from threading import Event
 
-    from studio_planner.craft.plans import Plan
     from studio_planner.craft.studio import Studio
 
 
@@ -28,15 +36,18 @@ class CheckedPlan:
     report: CheckReport
 
 
-def plan_again(
+def plan_again(  # noqa: PLR0913 - each is one plain question
     studio: Studio,
     now: datetime,
     until: datetime | None = None,
     *,
     seconds: float = 0.0,
     told: Callable[[CheckedPlan], None] | None = None,
+    enough: Event | None = None,
 ) -> CheckedPlan:
     """Plan everything from `now` on; what was poured stays. Nothing is kept in a file.
+
+    Where everything is packed or has left, the plan is what was poured.
 
     Parameters
     ----------
@@ -51,6 +62,8 @@ def plan_again(
     told
         Takes each better plan as it comes, the quick one first, when better ones are looked
         for. Reasons and tried changes are only on the plan that is returned.
+    enough
+        Set, nothing better is looked for any more.
 
     Raises
     ------
@@ -59,11 +72,13 @@ def plan_again(
         the plan wrong.
     """
     todo = still_to_do(studio)
-    if seconds > 0.0:
-        plan = _best(studio, now, until, seconds, told)
+    if nothing_left(studio):
+        plan = Plan(made=now, start=now, coats=())
+    elif seconds > 0.0:
+        plan = _best(studio, now, until, seconds=seconds, told=told, enough=enough)
     else:
-        plan = quick_plan(todo, now, until)
-    return _passed(studio, explain(todo, plan))
+        plan = bettered(todo, quick_plan(todo, now, until), until)
+    return _passed(studio, explain(todo, plan, until))
 
 
 def explained(studio: Studio, plan: Plan) -> CheckedPlan:
@@ -71,12 +86,49 @@ def explained(studio: Studio, plan: Plan) -> CheckedPlan:
     return _passed(studio, explain(still_to_do(studio), only_to_do(plan, studio)))
 
 
-def _best(
+def carried(
+    studio: Studio, plan: Plan, until: datetime | None = None, *, last: bool = False
+) -> CheckedPlan:
+    """Carry a plan over to the studio as it is by now, where something was changed meanwhile.
+
+    No pour that is still to come is moved, and the checker is asked as always. The `last` plan
+    of a search is rehearsed and explained anew.
+
+    Raises
+    ------
+    NoPlanPossible
+        With what would have to move, or which rule is broken, when that is not possible.
+    """
+    if nothing_left(studio):
+        return plan_again(studio, plan.start)
+    todo = still_to_do(studio)
+    found = carried_over(todo, only_to_do(plan, studio), until)
+    if found.moved:
+        raise NoPlanPossible([_moved_words(studio, *found.moved[0])])
+    return _passed(studio, _finished(todo, found.plan, plan) if last else found.plan)
+
+
+def _moved_words(studio: Studio, piece: str, coat: str) -> str:
+    moved = studio.piece(piece)
+    said = translate("planning", "{piece}, {coat} would have to move.")
+    return said.format(piece=moved.name, coat=moved.coat_name(coat))
+
+
+def _finished(todo: Studio, plan: Plan, before: Plan) -> Plan:
+    """A plan that was carried over with its reasons, and rehearsed if it was."""
+    from studio_planner.planning.best import rehearsed  # noqa: PLC0415 - as below
+
+    return explain(todo, rehearsed(todo, plan) if before.rehearsals else plan)
+
+
+def _best(  # noqa: PLR0913 - as above
     studio: Studio,
     now: datetime,
     until: datetime | None,
+    *,
     seconds: float,
     told: Callable[[CheckedPlan], None] | None,
+    enough: Event | None,
 ) -> Plan:
     # Only a maker who waits for a better plan waits for what looks for it.
     from studio_planner.planning.best import best_plan  # noqa: PLC0415
@@ -91,7 +143,7 @@ def _best(
             if told is not None:
                 told(CheckedPlan(plan=with_what_is_done(plan, studio), report=report))
 
-    last = best_plan(todo, now, until, seconds=seconds, told=pass_on)
+    last = best_plan(todo, now, until, seconds=seconds, told=pass_on, enough=enough)
     # A better plan that breaks a rule is no plan; the best that breaks none is.
     return passed[-1] if passed and not checked(todo, last).clean else last
 

@@ -5,10 +5,14 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.standing import lives_of
 from studio_planner.craft.tongue import translate
 from studio_planner.services.naming import find_named
+from studio_planner.services.still_to_do import done_outcomes, left_at
 
 if TYPE_CHECKING:
+    from datetime import datetime
+
     from studio_planner.craft.orders import Order
     from studio_planner.craft.plans import Outcome, Plan
     from studio_planner.craft.studio import Studio
@@ -16,14 +20,21 @@ if TYPE_CHECKING:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PromiseKept:
-    """An order and what the plan means for it; `outcome` is None when the plan knows it not."""
+    """An order and what the plan means for it; `outcome` is None when the plan knows it not.
+
+    What is packed or has left is as the log has it, whatever the plan says; `shipped` is when
+    all of it had left.
+    """
 
     order: Order
     outcome: Outcome | None
+    shipped: datetime | None = None
 
     @property
     def word(self) -> str:
-        """One word or two for how it stands: in time, late, or not planned."""
+        """One word or two for how it stands: shipped, in time, late, or not planned."""
+        if self.shipped is not None:
+            return translate("promises", "shipped")
         if self.outcome is None or self.outcome.late_hours is None:
             return translate("promises", "not planned")
         if self.outcome.late_hours > 0:
@@ -39,6 +50,10 @@ def promises_of(
     Raises UnknownName when no order is called that.
     """
     orders = studio.orders if wanted is None else (find_named(studio.orders, wanted, "order"),)
-    outcomes = {outcome.order: outcome for outcome in plan.outcomes}
+    outcomes = {outcome.order: outcome for outcome in (*plan.outcomes, *done_outcomes(studio))}
+    lives = lives_of(studio)
     ordered = sorted(orders, key=lambda order: (order.due(studio.time_zone), order.key))
-    return tuple(PromiseKept(order=o, outcome=outcomes.get(o.key)) for o in ordered)
+    return tuple(
+        PromiseKept(order=o, outcome=outcomes.get(o.key), shipped=left_at(o, lives))
+        for o in ordered
+    )

@@ -17,6 +17,7 @@ from studio_planner.services.editing.changes import fitting
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
+    from datetime import datetime
 
     from studio_planner.craft.orders import Order
     from studio_planner.craft.plans import Plan
@@ -28,6 +29,11 @@ def done_pieces(studio: Studio) -> frozenset[str]:
     lives = lives_of(studio)
     there = {piece.key for piece in studio.pieces}
     return frozenset(key for key in there if packed_at(lives.get(key, ())) is not None)
+
+
+def nothing_left(studio: Studio) -> bool:
+    """Whether there are pieces, and all of them are packed or have left."""
+    return bool(studio.pieces) and len(done_pieces(studio)) == len(studio.pieces)
 
 
 def still_to_do(studio: Studio) -> Studio:
@@ -53,13 +59,8 @@ def with_what_is_done(plan: Plan, studio: Studio) -> Plan:
     done = done_pieces(studio)
     if not done:
         return plan
-    lives = lives_of(studio)
     told = {row.order for row in plan.outcomes}
-    outcomes = tuple(
-        _outcome(studio, order, lives)
-        for order in studio.orders
-        if order.key not in told and done.issuperset(order.pieces)
-    )
+    outcomes = tuple(row for row in done_outcomes(studio) if row.order not in told)
     poured = pours_as_planned(
         (pour for pour in studio.poured if pour.piece in done),
         number=max((coat.number for coat in plan.coats), default=0),
@@ -72,12 +73,27 @@ def with_what_is_done(plan: Plan, studio: Studio) -> Plan:
     )
 
 
+def done_outcomes(studio: Studio) -> tuple[Outcome, ...]:
+    """What became of the orders of which everything is done, whatever a plan says of them."""
+    done = done_pieces(studio)
+    if not done:
+        return ()
+    lives = lives_of(studio)
+    finished = (order for order in studio.orders if done.issuperset(order.pieces))
+    return tuple(_outcome(studio, order, lives) for order in finished)
+
+
+def left_at(order: Order, lives: Mapping[str, Life]) -> datetime | None:
+    """When the last piece of an order left the studio; None while one of them is there."""
+    left = [shipped_at(lives.get(key, ())) for key in order.pieces]
+    shipped = [at for at in left if at is not None]
+    return max(shipped) if shipped and len(shipped) == len(left) else None
+
+
 def _outcome(studio: Studio, order: Order, lives: Mapping[str, Life]) -> Outcome:
     zone = studio.time_zone
-    left = [shipped_at(lives[key]) for key in order.pieces]
-    shipped = [at for at in left if at is not None]
     packed = [at for key in order.pieces if (at := packed_at(lives[key])) is not None]
-    leaves = max(shipped) if len(shipped) == len(left) else order.leaves(zone, max(packed))
+    leaves = left_at(order, lives) or order.leaves(zone, max(packed))
     return Outcome(order=order.key, due=order.due(zone), leaves=leaves)
 
 

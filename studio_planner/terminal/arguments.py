@@ -88,7 +88,9 @@ _FORMS = {
 The quick plan is there in a moment. With --seconds better ones are looked for, by the goals in
 their order: pieces left out, hours late, scuffed joints, joints to test first, spare before
 each promise, separate mixes, early end. It ends sooner when no better plan can exist. With
---keep each better plan is kept as it comes: ended at any time, the last one stays.
+--keep each better plan is kept as it comes: ended at any time, the last one stays. Ctrl-C looks
+no further and shows the best so far, with --keep it is kept; Ctrl-C once more ends at once.
+What others write into the file meanwhile is taken in, if the plan that was found still holds.
 """,
     "log": LOG_FORM,
     "sheet": SHEET_FORM,
@@ -168,7 +170,7 @@ def _plan(command: argparse.ArgumentParser) -> None:
     command.add_argument(
         "--seconds",
         metavar="N",
-        help="look for better plans for N seconds (0: only the quick plan)",
+        help="look for better plans for N seconds, 3600 at most (0: only the quick plan)",
     )
     command.add_argument("--keep", action="store_true", help="keep the plan in the file")
     command.add_argument(

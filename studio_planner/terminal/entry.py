@@ -13,7 +13,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import NoPlanPossible, StudioError
 from studio_planner.terminal.bad_input import BadInput
-from studio_planner.terminal.writing import OutputLost, end_output, printable
+from studio_planner.terminal.writing import OutputLost, complain, end_output
 
 if TYPE_CHECKING:
     import argparse
@@ -132,5 +132,5 @@ def _say_reasons(reasons: tuple[str, ...], argv: Sequence[str]) -> None:
 
 
 def _told(sentence: str) -> int:
-    sys.stderr.write(f"{printable(sentence)}\n")
+    complain(sentence)
     return BAD

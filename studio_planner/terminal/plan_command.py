@@ -2,20 +2,25 @@
 
 from __future__ import annotations
 
+from contextlib import nullcontext
+from datetime import timedelta
 from pathlib import Path
-from typing import TYPE_CHECKING, Any
+from threading import Event
+from typing import TYPE_CHECKING, Any, NamedTuple
 
 from studio_planner.craft.tongue import quoted
 from studio_planner.services.keeping import PAUSE_SECONDS, FileToPlan, Paced
 from studio_planner.services.plan_again import explained, plan_again
 from studio_planner.services.plan_worth import summary_words
 from studio_planner.services.speaking import ENGLISH, speak
-from studio_planner.services.studio_files import NoKeptPlan
+from studio_planner.services.studio_files import NoKeptPlan, read_studio
 from studio_planner.terminal.bad_input import BadInput
 from studio_planner.terminal.plan_pages import print_plan
 from studio_planner.terminal.plan_rows import plan_json, worth_json
 from studio_planner.terminal.reading import days_later, when_of, whole_number
+from studio_planner.terminal.stopping import stopping
 from studio_planner.terminal.writing import (
+    complain,
     moment_words,
     say,
     say_json,
@@ -25,6 +30,7 @@ from studio_planner.terminal.writing import (
 
 if TYPE_CHECKING:
     import argparse
+    from contextlib import AbstractContextManager
     from datetime import datetime
 
     from studio_planner.craft.studio import Studio
@@ -33,6 +39,9 @@ if TYPE_CHECKING:
 
 _MOST_DAYS = 366
 _MOST_SECONDS = 3600
+
+_JUST_NOW = timedelta(minutes=5)
+"""A plan that begins so shortly before now begins now."""
 
 
 def plan(arguments: argparse.Namespace, around: Surroundings) -> int:
@@ -44,7 +53,8 @@ def plan(arguments: argparse.Namespace, around: Surroundings) -> int:
     With --progress the JSON is on one line, the last. A line comes before it for each better
     plan, with the one key progress: words (the plan in one line), kept (whether the file holds
     that plan now) and what `worth_json` gives. Ended at any time, the file holds the plan of
-    the last line.
+    the last line. A line with the word enough on the input looks no further, as Ctrl-C does:
+    what was found is rehearsed and explained, and is the answer.
 
     With --language JSON says its sentences in that language; the plan keeps them in none.
     """
@@ -57,19 +67,59 @@ def plan(arguments: argparse.Namespace, around: Surroundings) -> int:
 
 def _plan(arguments: argparse.Namespace, around: Surroundings) -> int:
     file = FileToPlan(Path(arguments.file))
-    made = _explained(file) if arguments.reasons else _planned(file, arguments, around)
-    if arguments.keep:
-        file.keep(made.plan)
+    try:
+        made = _made(file, arguments, around)
+    except KeyboardInterrupt:
+        complain(_what_stands(file))
+        raise
     if arguments.json:
-        found = plan_json(file.studio, made.plan, made.report.warnings)
+        found = plan_json(file.as_it_is, made.plan, made.report.warnings)
         written = say_json_line if arguments.progress else say_json
         written({**found, "kept": bool(arguments.keep)})
     else:
-        print_plan(file.studio, made.plan, made.report.warnings)
-        if not arguments.keep and not arguments.reasons:
-            say()
-            say_wrapped(_not_kept(file.studio))
+        print_plan(file.as_it_is, made.plan, made.report.warnings)
+        _print_notes(file, made, arguments, around)
     return 1 if made.plan.unplanned else 0
+
+
+def _print_notes(
+    file: FileToPlan, made: CheckedPlan, arguments: argparse.Namespace, around: Surroundings
+) -> None:
+    if arguments.start is not None and made.plan.start < around.clock.now() - _JUST_NOW:
+        say_wrapped(
+            "Note: --from has passed. The plan is made as if it were then, and nothing had "
+            "been poured since but what is written down."
+        )
+    if not arguments.keep and not arguments.reasons:
+        say()
+        say_wrapped(_not_kept(file.studio))
+
+
+def _made(file: FileToPlan, arguments: argparse.Namespace, around: Surroundings) -> CheckedPlan:
+    if arguments.reasons:
+        made = _explained(file)
+        return file.keep(made, last=True) if arguments.keep else made
+    asked = _asked(arguments, file.studio, around.clock.now())
+    ends: AbstractContextManager[Event] = (
+        stopping(listens=arguments.progress) if asked.seconds else nullcontext(Event())
+    )
+    with ends as enough:
+        made = _planned(file, arguments, asked, enough)
+        return file.keep(made, asked.until, last=True) if arguments.keep else made
+
+
+def _what_stands(file: FileToPlan) -> str:
+    """What is in the file after a command that was ended at once."""
+    name = file.path.name
+    if read_studio(file.path).plan != file.studio.plan:
+        return (
+            f"Ended at once. {name} holds the best plan that was kept until then, as far as it "
+            "was rehearsed and explained; plan --reasons --keep says why orders are late."
+        )
+    if file.studio.plan is None:
+        return f"Ended at once. No plan was kept, and {name} holds none."
+    made = moment_words(file.studio.time_zone, file.studio.plan.made)
+    return f"Ended at once. No plan was kept; {name} still holds the one of {made}."
 
 
 def _not_kept(studio: Studio) -> str:
@@ -117,40 +167,42 @@ def _explained(file: FileToPlan) -> CheckedPlan:
     return explained(file.studio, kept)
 
 
-def _planned(
-    file: FileToPlan, arguments: argparse.Namespace, around: Surroundings
-) -> CheckedPlan:
-    start, until = _span(arguments, file.studio, around.clock.now())
-    seconds = _seconds(arguments.seconds)
+class _Asked(NamedTuple):
+    start: datetime
+    until: datetime | None
+    seconds: float
 
-    def better(made: CheckedPlan) -> None:
-        if arguments.keep:
-            file.keep(made.plan)
+
+def _planned(
+    file: FileToPlan, arguments: argparse.Namespace, asked: _Asked, enough: Event
+) -> CheckedPlan:
+    def better(found: CheckedPlan) -> None:
+        made = file.keep(found, asked.until) if arguments.keep else found
         if arguments.progress:
-            say_json_line({"progress": _progress(file.studio, made, kept=bool(arguments.keep))})
+            told = _progress(file.as_it_is, made, kept=bool(arguments.keep))
+            say_json_line({"progress": told})
 
     paced = Paced(better, pause=PAUSE_SECONDS)
+    start, until, seconds = asked
     try:
-        return plan_again(file.studio, start, until, seconds=seconds, told=paced.take)
+        return plan_again(
+            file.studio, start, until, seconds=seconds, told=paced.take, enough=enough
+        )
     finally:
         paced.end()
 
 
-def _span(
-    arguments: argparse.Namespace, studio: Studio, now: datetime
-) -> tuple[datetime, datetime | None]:
-    zone = studio.time_zone
+def _asked(arguments: argparse.Namespace, studio: Studio, now: datetime) -> _Asked:
+    zone, until = studio.time_zone, None
     start = now if arguments.start is None else when_of(arguments.start, zone, "--from")
-    if arguments.days is None:
-        return start, None
-    days = whole_number(arguments.days, "--days", _MOST_DAYS)
-    return start, days_later(zone, start, days)
+    if arguments.days is not None:
+        days = whole_number(arguments.days, "--days", _MOST_DAYS)
+        until = days_later(zone, start, days)
+    return _Asked(start, until, _seconds(arguments.seconds))
 
 
 def _seconds(typed: str | None) -> float:
-    if typed is None or typed.strip() == "0":
-        return 0.0
-    return float(whole_number(typed, "--seconds", _MOST_SECONDS))
+    return 0.0 if typed is None else float(whole_number(typed, "--seconds", _MOST_SECONDS, 0))
 
 
 def _progress(studio: Studio, made: CheckedPlan, *, kept: bool) -> dict[str, Any]:

@@ -146,14 +146,14 @@ def _number(text: str) -> float:
     return number if math.isfinite(number) else 0.0
 
 
-def whole_number(text: str, what: str, largest: int) -> int:
-    """Read a whole number from 1 to `largest`; BadInput when it is none."""
+def whole_number(text: str, what: str, largest: int, least: int = 1) -> int:
+    """Read a whole number from `least` to `largest`; BadInput when it is none."""
     plain = text.strip().removeprefix("#")
     if plain.isascii() and plain.isdigit() and len(plain) <= len(str(largest)):
         number = int(plain)
-        if 1 <= number <= largest:
+        if least <= number <= largest:
             return number
-    raise BadInput(f"{what} {quoted(text)} is not a whole number from 1 to {largest}.")
+    raise BadInput(f"{what} {quoted(text)} is not a whole number from {least} to {largest}.")
 
 
 def days_later(zone: ZoneInfo, start: datetime, days: int) -> datetime:

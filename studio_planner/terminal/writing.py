@@ -65,6 +65,11 @@ def say_wrapped(text: str, indent: str = "") -> None:
         say(line)
 
 
+def complain(sentence: str) -> None:
+    """Write a sentence to the error output."""
+    sys.stderr.write(f"{printable(sentence)}\n")
+
+
 def say_json(value: object) -> None:
     """Write a value as JSON, in letters that the output can show."""
     encoding = (sys.stdout.encoding or "").lower().replace("-", "")

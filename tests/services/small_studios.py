@@ -10,8 +10,11 @@ from typing import TYPE_CHECKING
 from studio_planner.craft.local_time import instant
 from studio_planner.craft.part_of_studio import part_of
 from studio_planner.services.sample import planned_sample, sample_studio
+from studio_planner.storage.studio_file import open_studio
 
 if TYPE_CHECKING:
+    from pathlib import Path
+
     from studio_planner.craft.plans import Plan
     from studio_planner.craft.studio import Studio
 
@@ -51,3 +54,9 @@ def planned_once() -> Studio:
 def kept(studio: Studio) -> Plan:
     assert studio.plan is not None
     return studio.plan
+
+
+def put_plan(path: Path, plan: Plan) -> None:
+    """Put a plan into a studio file, whatever it is worth."""
+    with open_studio(path) as file:
+        file.keep_plan(plan)

@@ -54,7 +54,7 @@ def test_planning_again_changes_no_file_until_the_plan_is_kept(tmp_path: Path) -
     studio = read_studio(path)
     made = plan_again(studio, morning(studio))
     assert read_studio(path).plan is None
-    FileToPlan(path).keep(made.plan)
+    assert FileToPlan(path).keep(made) == made
     assert read_planned(path)[1] == made.plan
 
 

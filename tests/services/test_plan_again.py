@@ -16,6 +16,7 @@ from tests.services.small_studios import kept, morning, planned_once, two_trays
 if TYPE_CHECKING:
     from collections.abc import Callable
     from datetime import datetime
+    from threading import Event
 
     from studio_planner.craft.plans import Plan
     from studio_planner.craft.studio import Studio
@@ -45,7 +46,9 @@ def looks(monkeypatch: pytest.MonkeyPatch, find: Callable[[Plan], list[Plan]]) -
         seconds: float,
         seed: int = 0,
         told: Callable[[Plan], None] | None = None,
+        enough: Event | None = None,
     ) -> Plan:
+        del enough
         asked.append((now, until, seconds, seed))
         plans = find(quick_plan(studio, now, until))
         for plan in plans:

@@ -9,11 +9,10 @@ from typing import TYPE_CHECKING
 
 import pytest
 
-from studio_planner.services.keeping import FileToPlan
 from studio_planner.services.sample import FILE_NAME, sample_file
 from studio_planner.services.studio_files import create, read_studio
 from studio_planner.storage.studio_file import open_studio
-from tests.services.small_studios import DAY, kept, morning, planned_once
+from tests.services.small_studios import DAY, kept, morning, planned_once, put_plan
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -91,7 +90,7 @@ def test_a_sample_that_the_maker_has_changed_is_never_made_anew(
 def test_a_sample_that_the_maker_planned_again_is_theirs(made: Path) -> None:
     studio = planned_once()
     theirs = replace(kept(studio), made=_later(1), start=_later(1))
-    FileToPlan(made / FILE_NAME).keep(theirs)
+    put_plan(made / FILE_NAME, theirs)
     _written_on(made, morning(studio))
     assert kept(read_studio(sample_file(made, _later(60)))) == theirs
 

@@ -10,11 +10,10 @@ import pytest
 from studio_planner.craft.orders import Promise
 from studio_planner.craft.plans import Change
 from studio_planner.craft.saying import Saying
-from studio_planner.services.keeping import FileToPlan
 from studio_planner.services.studio_files import create, read_planned, read_studio
 from studio_planner.terminal.plan_commands import _broken_words
 from studio_planner.terminal.writing import moment_words
-from tests.services.small_studios import cut_down, two_trays
+from tests.services.small_studios import cut_down, put_plan, two_trays
 
 if TYPE_CHECKING:
     from pathlib import Path
@@ -169,7 +168,7 @@ def test_a_kept_plan_that_breaks_a_rule_ends_with_1(terminal: Terminal, sample: 
     coats[-1] = replace(
         coats[-1], spot=coats[-2].spot, start=coats[-2].start, end=coats[-2].end
     )
-    FileToPlan(sample).keep(replace(plan, coats=tuple(coats)))
+    put_plan(sample, replace(plan, coats=tuple(coats)))
     answer = terminal("check", sample, "--json")
     assert answer.code == 1
     assert all(
@@ -235,7 +234,7 @@ def test_a_change_that_plans_nothing_is_said_in_a_sentence(
     outcomes = [
         replace(one, changes=(hopeless,)) if one is late else one for one in plan.outcomes
     ]
-    FileToPlan(sample).keep(replace(plan, outcomes=tuple(outcomes)))
+    put_plan(sample, replace(plan, outcomes=tuple(outcomes)))
     said = " ".join(terminal("promise", sample, late.order).out.split())
     assert "Tried: a second pair of hands - even then it cannot be planned." in said
 
@@ -269,7 +268,7 @@ def test_mixes_are_shown_only_where_coats_share_one(
     assert "  Mix  " not in terminal("plan", unplanned, "--keep").out
     plan = read_planned(unplanned)[1]
     coats = tuple(replace(c, mix=2 if c.number == 3 else c.mix) for c in plan.coats)
-    FileToPlan(unplanned).keep(replace(plan, coats=coats))
+    put_plan(unplanned, replace(plan, coats=coats))
     shared = terminal(unplanned).out.splitlines()
     (heads,) = [line for line in shared if line.startswith("No  ")]
     column = heads.index("Mix")
