@@ -99,7 +99,10 @@ class CupLife:
         return SHARE_TO_USE * self.hours(celsius, grams, edge, room_band)
 
     def mass_factor(self, grams: float) -> float:
-        """Return the cup life as a share of that at the sheet's reference mass [-]."""
+        """Return the cup life as a share of that at the sheet's reference mass [-].
+
+        LawError where the mass is not more than zero.
+        """
         if not 0.0 < grams < math.inf:
             msg = f"A mix of {grams} g has no cup life; give a mass of more than zero."
             raise LawError(msg)

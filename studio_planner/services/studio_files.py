@@ -59,7 +59,11 @@ def export_studio(path: Path, target: Path) -> Studio:
 
 
 def import_studio(source: Path, path: Path) -> Studio:
-    """Make a new studio file from exchange JSON; nothing is made when the JSON is refused."""
+    """Make a new studio file from exchange JSON; nothing is made when the JSON is refused.
+
+    InvalidEntry names the rules of the craft that it breaks, StudioFileError says of anything
+    else why it cannot be read or written.
+    """
     data = read_bytes(source, LARGEST_EXCHANGE_BYTES)
     try:
         text = data.decode("utf-8-sig")

@@ -35,7 +35,7 @@ class Typed:
     now: datetime
 
     def named(self, wanted: str, least: int, most: int) -> tuple[str, ...]:
-        """The names, at least and at most so many; `wanted` says which."""
+        """The names, at least and at most so many, else BadInput; `wanted` says which."""
         if not least <= len(self.names) <= most:
             raise BadInput(f"log {self.options.what}: write {wanted}; see log --help.")
         return self.names

@@ -74,7 +74,10 @@ def pour_corrected(studio: Studio, pour: Poured, now: datetime, words: str = "")
 def weighing_corrected(
     studio: Studio, mix: WeighedMix, told: WeighingTold, now: datetime
 ) -> Change:
-    """Let a mix have been weighed as told; it keeps its batch number."""
+    """Let a mix have been weighed as told; it keeps its batch number.
+
+    Making it raises InvalidEntry in sentences, also where nothing is different.
+    """
     said = _words(translate("log", "Correct: {what}"), studio, mix.entry)
 
     def make(then: Studio) -> Studio:
