@@ -1789,10 +1789,6 @@
         <translation>{what} ist abgeschnitten oder beschädigt: {error}.</translation>
     </message>
     <message>
-        <source>{name} was changed while it was planned, so the plan that was found is not kept; plan again.</source>
-        <translation>{name} wurde während des Planens geändert, darum wird der gefundene Plan nicht behalten; neu planen.</translation>
-    </message>
-    <message>
         <source>The file has no studio in it; open a copy of it if you have one.</source>
         <translation>In der Datei ist kein Studio; wenn vorhanden, eine Kopie öffnen.</translation>
     </message>
@@ -1811,6 +1807,46 @@
     <message>
         <source>{path} was changed in another window; load it again and repeat the change.</source>
         <translation>{path} wurde in einem anderen Fenster geändert; neu laden und die Änderung wiederholen.</translation>
+    </message>
+    <message>
+        <source>what was poured or done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the rooms or their readings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pieces</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>orders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>products</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pinned pours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rules of work</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is changed faster than it can be planned.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} was changed while it was planned ({what}), and the plan that was found no longer holds, so it is not kept; plan again. {why}</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2796,6 +2832,10 @@
         <translation>{head}: So früh wie möglich gegossen, öffnet das Fenster von {lower} {opens} und schließt {closes}, und niemand kann dann arbeiten; {after}.</translation>
     </message>
     <message>
+        <source>No hands: its own pours and packing take {asked}, and until then nobody works.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{upper} then waits until it can be washed and sanded</source>
         <translation>{upper} wartet dann, bis gewaschen und angeschliffen werden kann</translation>
     </message>
@@ -3489,12 +3529,52 @@
         <translation>{piece}, {coat}: {words}</translation>
     </message>
     <message>
-        <source>{piece}, {coat}: the data sheet of {product} has no figure for {stage}; add one from the sheet.</source>
-        <translation>{piece}, {coat}: Das Datenblatt von {product} hat keine Angabe für {stage}; eine vom Blatt eintragen.</translation>
+        <source>{piece}: the data sheet of {product} does not say {asked}; add the figures from the sheet, under Products.</source>
+        <translation>{piece}: Das Datenblatt von {product} sagt nicht, {asked}; die Werte aus dem Blatt unter Produkte eintragen.</translation>
     </message>
     <message>
         <source>{piece} is spoiled; strip it in the log, or take it out.</source>
         <translation>{piece} ist verdorben; trag es im Werkstattbuch als abgetragen ein, oder nimm es heraus.</translation>
+    </message>
+    <message>
+        <source>how long it can be worked ({stage})</source>
+        <translation>wie lange es sich verarbeiten lässt ({stage})</translation>
+    </message>
+    <message>
+        <source>from when its tape can be pulled ({stage})</source>
+        <translation>ab wann sich das Klebeband abziehen lässt ({stage})</translation>
+    </message>
+    <message>
+        <source>until when its tape can be pulled ({stage})</source>
+        <translation>bis wann sich das Klebeband abziehen lässt ({stage})</translation>
+    </message>
+    <message>
+        <source>from when its drips can be trimmed ({stage})</source>
+        <translation>ab wann sich die Tropfen abnehmen lassen ({stage})</translation>
+    </message>
+    <message>
+        <source>until when its drips can be trimmed ({stage})</source>
+        <translation>bis wann sich die Tropfen abnehmen lassen ({stage})</translation>
+    </message>
+    <message>
+        <source>from when the next coat can go on ({stage})</source>
+        <translation>ab wann die nächste Schicht darauf kann ({stage})</translation>
+    </message>
+    <message>
+        <source>until when the next coat bonds to it ({stage})</source>
+        <translation>bis wann die nächste Schicht darauf haftet ({stage})</translation>
+    </message>
+    <message>
+        <source>when it can be handled ({stage})</source>
+        <translation>wann man das Stück anfassen kann ({stage})</translation>
+    </message>
+    <message>
+        <source>when it can be packed ({stage})</source>
+        <translation>wann man das Stück verpacken kann ({stage})</translation>
+    </message>
+    <message>
+        <source>when it is cured through ({stage})</source>
+        <translation>wann es durchgehärtet ist ({stage})</translation>
     </message>
 </context>
 <context>
@@ -4036,18 +4116,6 @@
     <message>
         <source>Show on the plan</source>
         <translation>Im Plan zeigen</translation>
-    </message>
-    <message>
-        <source>Display</source>
-        <translation>Ausstellen</translation>
-    </message>
-    <message>
-        <source>Pack</source>
-        <translation>Verpacken</translation>
-    </message>
-    <message>
-        <source>Full cure</source>
-        <translation>Ausgehärtet</translation>
     </message>
     <message>
         <source>arrive by</source>
@@ -9201,6 +9269,42 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Der Staub vom Schleifen von {piece} setzt sich bis {settled}.</translation>
     </message>
     <message>
+        <source>It opens {opens}, and {who} has no other free time in it: more hours would help.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Most fragile: {piece}, {coat}, {when} (pour {number})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In {share} of {weeks} it is the first of its piece to miss its window.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its window closes {closes}, but {who} has to leave or sleep from {leaves} on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begin sooner if you can: it is open from {opens}, and {who} is free from {free}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It opens {opens}; missed, it is still open {free}, when {who} is free again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>None: every pour found its window in all of {weeks}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its window closes {closes}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Most fragile</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{what} {fault} Make sure by a touch test that the film below cures at all.</source>
         <translation>{what} {fault} Vergewissere dich mit einer Fingerprobe, dass der Film darunter überhaupt aushärtet.</translation>
     </message>
@@ -10946,6 +11050,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>braucht {block}, und kein Guss von {lower}, der die anderen Regeln hält, öffnet ein erreichbares Fenster{no_scuff}.</translation>
     </message>
     <message>
+        <source>{piece}: {words}</source>
+        <translation>{piece}: {words}</translation>
+    </message>
+    <message>
         <source>the {coat} below</source>
         <translation>{coat} darunter</translation>
     </message>
@@ -12151,8 +12259,16 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>nicht geplant</translation>
     </message>
     <message>
+        <source>{time} late or more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{time} late</source>
         <translation>{time} zu spät</translation>
+    </message>
+    <message>
+        <source>in doubt, {time} spare as planned</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>kept, nothing spare</source>
@@ -12397,16 +12513,8 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Verschoben</translation>
     </message>
     <message>
-        <source>Spare lacking</source>
-        <translation>Puffer fehlt</translation>
-    </message>
-    <message>
         <source>Separate mixes</source>
         <translation>Getrennte Mischungen</translation>
-    </message>
-    <message>
-        <source>Until done</source>
-        <translation>Bis fertig</translation>
     </message>
     <message>
         <source>{count} piece</source>
@@ -12453,8 +12561,12 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>{hours} insgesamt</translation>
     </message>
     <message>
-        <source>under 0.1 h</source>
-        <translation>unter 0,1 h</translation>
+        <source>Spare missing before promises</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Until each piece is done</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>proved the best possible on starts every {minutes} minutes</source>
@@ -12525,28 +12637,20 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>{count} geprobten Wochen</translation>
     </message>
     <message>
+        <source>leaves that day or sooner in {share} of {weeks}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>kept in {share} of {weeks}, in nine of ten with {time} spare</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>kept in {share} of {weeks}</source>
         <translation>gehalten in {share} von {weeks}</translation>
     </message>
     <message>
         <source>held in {share} of rehearsed weeks</source>
         <translation>gehalten in {share} der geprobten Wochen</translation>
-    </message>
-    <message>
-        <source>none, all were held in all of {weeks}</source>
-        <translation>keiner, alle wurden in allen von {weeks} gehalten</translation>
-    </message>
-    <message>
-        <source>Most fragile</source>
-        <translation>Am heikelsten</translation>
-    </message>
-    <message>
-        <source>Most fragile: pour {number}</source>
-        <translation>Am heikelsten: Guss {number}</translation>
-    </message>
-    <message>
-        <source>{piece}, {coat}, held in {share} of {weeks}</source>
-        <translation>{piece}, {coat}, gehalten in {share} von {weeks}</translation>
     </message>
 </context>
 </TS>

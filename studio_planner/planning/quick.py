@@ -13,6 +13,7 @@ from studio_planner.planning.clocks.clockwork import Clockworks
 from studio_planner.planning.keeping.kept_plan import KeptPlan, plan_that_counts
 from studio_planner.planning.problem import build_chains
 from studio_planner.planning.rounds import Rounds, hours_late
+from studio_planner.planning.saying import said_once
 from studio_planner.planning.worth import starts_of
 
 if TYPE_CHECKING:
@@ -116,7 +117,7 @@ class QuickStart:
         """The plan of the craft; NoPlanPossible when no piece at all is in it."""
         plan = self.rounds.written(self.found, self.unplanned)
         if not plan.coats:
-            raise NoPlanPossible(str(row.reason) for row in plan.unplanned)
+            raise NoPlanPossible(map(str, said_once(row.reason for row in plan.unplanned)))
         return plan
 
 

@@ -188,7 +188,8 @@ class Rounds:
         """The round as a plan of the craft."""
         reasons = [row for one in found.stuck for row in why_stuck(self.placer(), one)]
         chains = [one.chain for one in found.stuck]
-        rows = [*unplanned, *reasons]
+        place = {piece.key: place for place, piece in enumerate(self.studio.pieces)}
+        rows = sorted((*unplanned, *reasons), key=lambda row: place[row.piece])
         plan = written_plan(self.placer(), self.now, found.placed, chains, rows)
         return replace(plan, goals=goals_of(found.worth, {}))
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import UTC, datetime
 from typing import TYPE_CHECKING
 
@@ -15,10 +16,13 @@ if TYPE_CHECKING:
     from zoneinfo import ZoneInfo
 
     from studio_planner.craft.pieces import Piece
+    from studio_planner.craft.saying import Fact
     from studio_planner.craft.studio import Studio
 
 _MOST_NAMED = 3
 _A_DAY = 24 * 60
+_OF_PIECE = ("{piece}: ", "{piece}, ")
+"""How a reason begins that says of which piece it is, and could be of several."""
 
 
 def moment_said(zone: ZoneInfo, second: float) -> Saying:
@@ -47,10 +51,10 @@ def length_said(seconds: float) -> Saying:
     return saying("words", "{days} d {hours} h", days=hours // 24, hours=hours % 24)
 
 
-def listed(names: Iterable[Saying | str]) -> Saying:
-    """Names one after another: A, B and C; of many only the first few and a count."""
+def listed(names: Iterable[Saying | str], most: int = _MOST_NAMED) -> Saying:
+    """Names one after another: A, B and C; of more than `most` only those and a count."""
     all_names = list(dict.fromkeys(names))
-    shown = all_names[:_MOST_NAMED]
+    shown = all_names[:most]
     left = len(all_names) - len(shown)
     if left:
         shown = [*shown, saying("lists", "{count} more", count=left)]
@@ -59,6 +63,24 @@ def listed(names: Iterable[Saying | str]) -> Saying:
         return joined(last)
     first = joined(*others, between=", ")
     return saying("lists", "{first} and {last}", first=first, last=last)
+
+
+def said_once(reasons: Iterable[Saying]) -> list[Saying]:
+    """What holds of several pieces in one sentence that names them; the rest as it is."""
+    pieces: dict[Saying, list[Saying | str]] = {}
+    for reason in reasons:
+        named = reason.text.startswith(_OF_PIECE)
+        names = [str(fact) for name, fact in reason.facts if named and name == "piece"]
+        rule = _with_piece(reason, "") if named else reason
+        pieces.setdefault(rule, []).extend(names)
+    return [
+        _with_piece(rule, listed(names)) if names else rule for rule, names in pieces.items()
+    ]
+
+
+def _with_piece(reason: Saying, piece: Fact) -> Saying:
+    facts = ((name, piece if name == "piece" else fact) for name, fact in reason.facts)
+    return replace(reason, facts=tuple(facts))
 
 
 def coat_said(piece: Piece, coat: str, *, first: bool = False) -> Saying:

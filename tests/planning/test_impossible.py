@@ -113,11 +113,11 @@ RULES: dict[str, tuple[Studio, tuple[str, ...]]] = {
     ),
     "a figure that is missing": (
         small_studio(product=without(Stage.HANDLE, Stage.PRINT_FREE, Stage.FULL_CURE)),
-        ("Board 3, flood", "the data sheet of Clear has no figure for handle"),
+        ("Board 3: the data sheet of Clear does not say when it can be handled (handle)",),
     ),
     "a window without a closing figure": (
         small_studio(board(hard()), without(Stage.RECOAT_CLOSES)),
-        ("Board 3, seal", "no figure for recoat closes"),
+        ("Board 3: the data sheet of Clear", "bonds to it (recoat closes); add the figures"),
     ),
     "a footprint": (
         small_studio(board(footprint_mm=(900.0, 300.0))),
@@ -340,6 +340,28 @@ def test_what_can_never_meet_is_left_out_with_one_sentence_and_the_rest_is_plann
     assert (row.piece, row.coat) == ("board", "veil")
     assert {planned.piece for planned in plan.coats} == {"easy"}
     assert not check_plan(studio, plan).broken
+
+
+def test_a_sheet_without_figures_is_told_in_one_sentence_that_names_all_pieces() -> None:
+    silent = small_studio(product=without(*RESIN_HOURS), orders=promised_later())
+    other = replace(board(), key="other", name="Other")
+    both = promised_later(pieces=("other", "board"))
+    (said,) = reasons(replace(silent, pieces=(other, *silent.pieces), orders=both))
+    assert said.startswith("Other and Board 3: the data sheet of Clear does not say ")
+    (said,) = reasons(silent)
+    assert said == (
+        "Board 3: the data sheet of Clear does not say when it can be handled (handle), from "
+        "when the next coat can go on (recoat opens) and when it can be packed (print free); "
+        "add the figures from the sheet, under Products."
+    )
+
+
+def test_what_is_left_out_is_told_in_the_order_of_the_pieces() -> None:
+    large = replace(board(footprint_mm=(900.0, 300.0)), key="large", name="Large")
+    never = replace(RULES["on dry over a mix"][0].pieces[0], key="never", name="Never")
+    studio = beside(small_studio(large))
+    studio = replace(studio, pieces=(*studio.pieces, never))
+    assert [row.piece for row in quick_plan(studio, START).unplanned] == ["large", "never"]
 
 
 def left_out(studio: Studio) -> tuple[Unplanned, ...]:

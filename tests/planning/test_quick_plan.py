@@ -140,7 +140,7 @@ def test_a_missing_figure_is_named_with_its_piece_and_product() -> None:
     )
     studio = replace(studio, products=silent)
     plan = _plan_or_reasons(studio)
-    assert any("no figure for handle" in reason for reason in plan)
+    assert any("when it can be handled" in reason for reason in plan)
 
 
 def _plan_or_reasons(studio: Studio) -> tuple[str, ...]:

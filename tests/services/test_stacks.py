@@ -282,7 +282,7 @@ def test_a_sheet_without_a_figure_for_the_joint_is_said_at_the_coat_below() -> N
     size = laid(CoatKind.SIZE, seal)
     leaf = laid(CoatKind.LEAF, seal, size)
     faults = stack_faults(studio(), with_stack_of(seal, size, leaf))
-    assert any(f.coat == size.key and "has no figure for" in f.sentence for f in faults)
+    assert any(f.coat == size.key and "does not say" in f.sentence for f in faults)
 
 
 def test_glitter_whose_window_closes_before_hands_come_would_have_to_be_sanded() -> None:

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.kind_words import stage_said
 from studio_planner.craft.plans import Unplanned
-from studio_planner.craft.saying import Saying, joined, saying
+from studio_planner.craft.saying import Saying, saying
 from studio_planner.craft.tongue import marked
 from studio_planner.planning.placing.chain_search import ChainSearch, Dead, Look
 from studio_planner.planning.placing.chain_times import Allow
@@ -44,7 +44,11 @@ def why_stuck(placer: Placer, stuck: Stuck) -> list[Unplanned]:
     """
     coat, reason = _reason(placer, stuck)
     return [
-        Unplanned(piece=piece.key, coat=coat, reason=joined(f"{piece.name}:", reason))
+        Unplanned(
+            piece=piece.key,
+            coat=coat,
+            reason=saying("stuck", "{piece}: {words}", piece=piece.name, words=reason),
+        )
         for piece in stuck.chain.pieces
     ]
 

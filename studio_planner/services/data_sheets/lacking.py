@@ -78,7 +78,8 @@ def _stopped_pieces(studio: Studio) -> tuple[int, list[str]]:
     """How many pieces lack figures of their products, and the sentences about them."""
     # Only a maker who looks at the set-up asks this; the window opens without it.
     from studio_planner.planning.missing_figures import missing_figures  # noqa: PLC0415
+    from studio_planner.planning.saying import said_once  # noqa: PLC0415
 
     faults = [missing_figures(studio, piece) for piece in studio.pieces]
-    words = [str(row.reason) for rows in faults for row in rows]
-    return sum(1 for rows in faults if rows), words
+    words = said_once(row.reason for rows in faults for row in rows)
+    return sum(1 for rows in faults if rows), [str(one) for one in words]
