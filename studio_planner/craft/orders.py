@@ -16,6 +16,10 @@ if TYPE_CHECKING:
     from zoneinfo import ZoneInfo
 
 
+MOST_WEIGHT = 1000
+"""More than this the lateness of one order never counts, where 1 is usual."""
+
+
 class Promise(StrEnum):
     """What was promised for the date."""
 
@@ -139,7 +143,7 @@ class Order:
         )
         rules.between(self.packing_minutes, 1, 24 * 60, "packing_minutes")
         rules.wall_clock(self.opens, "opens")
-        rules.between(self.weight, 0.01, 1000, "weight")
+        rules.between(self.weight, 0.01, MOST_WEIGHT, "weight")
         if self.price is not None:
             rules.between(self.price, 0, 1_000_000, "price")
         rules.close()

@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import NoPlanPossible
 from studio_planner.planning.exact.search import Effort, PlanSearch
+from studio_planner.planning.late.bettering import bettered
 from studio_planner.planning.quick import quick_start
 from studio_planner.planning.rehearsal.rehearsed import with_rehearsal
 from studio_planner.planning.rehearsal.rehearsing import rehearse
@@ -107,7 +108,7 @@ def _search(connection: Connection, request: Request, begun: float, enough: Even
     Thread(target=look, daemon=True).start()
     enough.wait()
     teller.end()
-    return search.plan()
+    return bettered(request.studio, search.plan(), request.until)
 
 
 def _rehearsed(studio: Studio, plan: Plan, seed: int) -> Plan:

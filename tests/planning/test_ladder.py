@@ -4,23 +4,26 @@ from __future__ import annotations
 
 from collections import Counter
 from dataclasses import replace
-from datetime import timedelta
+from datetime import time, timedelta
 from typing import TYPE_CHECKING
 
 import pytest
 from hypothesis import HealthCheck, given, settings
 
 from studio_planner.craft.errors import NoPlanPossible
-from studio_planner.craft.hands import WorkHours
+from studio_planner.craft.hands import Absence, WorkHours
 from studio_planner.craft.orders import Gate, Order
 from studio_planner.craft.pieces import CoatKind
 from studio_planner.planning.checker import check_plan
 from studio_planner.planning.clocks.clockwork import Clockworks
+from studio_planner.planning.late.booked import Takes
 from studio_planner.planning.late.fitting import Fitter, merged
+from studio_planner.planning.late.in_the_way import without_whom
 from studio_planner.planning.late.ladder import Ladder, Rung
 from studio_planner.planning.late.promises import explain
 from studio_planner.planning.late.trials import is_late
 from studio_planner.planning.quick import quick_plan
+from studio_planner.planning.saying import listed
 from studio_planner.science.stages import Stage
 from tests.planning.impossible_studios import (
     RESIN_HOURS,
@@ -119,6 +122,13 @@ def test_a_window_that_closes_by_day_is_not_laid_to_the_night() -> None:
     assert reason(studio).startswith("Your working hours miss a window: ")
 
 
+def test_a_window_that_closes_while_somebody_sleeps_by_day_is_not_laid_to_the_night() -> None:
+    narrow = resin(RESIN_HOURS | {Stage.RECOAT_CLOSES: 17.0})
+    by_night = person(20, 22, wakes=time(16), sleeps=time(8))
+    said = reason(small_studio(product=narrow, hands=by_night, orders=(promised(4),)))
+    assert said.startswith("Your working hours miss a window: ")
+
+
 def test_hours_too_far_apart_name_the_coat_that_waits_for_them() -> None:
     rarely = WorkHours(
         rule="FREQ=WEEKLY;BYDAY=MO,TH",
@@ -146,7 +156,21 @@ def test_work_that_is_more_than_the_hours_there_are_is_counted() -> None:
     studio = replace(
         studio, pieces=pieces, orders=(promised(7, *(piece.key for piece in pieces)),)
     )
-    assert "its own pours and packing take" in reason(studio)
+    said = reason(studio)
+    assert "its own pours and packing take" in said
+    assert "and until then there are 24 h 00 min of working hours." in said
+
+
+def test_somebody_who_is_away_until_a_date_is_named_with_the_end_of_it() -> None:
+    ada = person(
+        absences=(
+            Absence(start=START - timedelta(days=1), end=START + timedelta(days=9)),
+            Absence(start=START + timedelta(days=20), end=START + timedelta(days=30)),
+        )
+    )
+    said = reason(small_studio(hands=ada, orders=(promised(5),)))
+    assert "and until then nobody works. Ada is away from " in said
+    assert " to Wed 11 Mar 08:00. None of " in said
 
 
 def test_orders_that_stand_on_the_shelf_are_named() -> None:
@@ -159,6 +183,23 @@ def test_orders_that_stand_on_the_shelf_are_named() -> None:
         assert str(outcome.reason).startswith("No spot: Order ")
         assert "on the shelf when its coats have to be poured" in str(outcome.reason)
         assert names[outcome.order] not in str(outcome.reason)
+
+
+@pytest.mark.parametrize(("count", "days"), [(3, 5), (4, 7), (4, 9)])
+def test_who_stands_on_the_shelf_is_why_an_order_is_late(count: int, days: int) -> None:
+    pieces = boards(count)
+    studio = replace(small_studio(), pieces=pieces, orders=one_each(pieces, days))
+    plan = quick_plan(studio, START)
+    ladder = Ladder(studio, plan, Clockworks())
+    for outcome in told(studio, plan):
+        order = ladder.order(outcome.order)
+        names = without_whom(ladder, order)
+        assert names
+        assert str(outcome.reason).startswith(f"No spot: {listed(names)} stand")
+        away = {one.pieces[0] for one in studio.orders if one.name in names}
+        fitter = Fitter(studio, plan, Clockworks())
+        assert fitter.fit(order, Takes.SPOTS).late > 0
+        assert fitter.fit(order, Takes.SPOTS, away).late == 0
 
 
 def test_pieces_of_one_order_that_wait_for_each_other_are_not_laid_to_others() -> None:
@@ -200,7 +241,9 @@ def test_an_order_that_fits_between_the_others_is_told_so_and_nothing_else_moves
     assert outcome.order == second.key
     assert str(outcome.reason).startswith("Other orders got their places first. It does fit")
     change = outcome.changes[0]
-    assert str(change.words).startswith("pour it where there is room between the others")
+    assert str(change.words) == (
+        "plan again: pour it where there is room between the others; nothing else moves"
+    )
     assert change.keeps_promise
 
 

@@ -3,24 +3,21 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import timedelta
 from typing import TYPE_CHECKING
 
 import pytest
 
 from studio_planner.planning.quick import quick_plan, quick_start
-from tests.planning.benchmark_studios import START, make_studio
+from tests.planning.benchmark_studios import START, hurried, make_studio
 
 if TYPE_CHECKING:
     from studio_planner.craft.studio import Studio
     from studio_planner.planning.worth import Worth
 
 
-def hurried(seed: int, pieces: int, days: int) -> Studio:
-    """A small studio whose dates are so many days sooner than it can well keep."""
-    studio = make_studio(seed, pieces, 4, 2)
-    sooner = (replace(o, promised=o.promised - timedelta(days=days)) for o in studio.orders)
-    return replace(studio, orders=tuple(sooner))
+def tight(seed: int, pieces: int = 8) -> Studio:
+    """A small studio whose dates are sooner than it can well keep."""
+    return hurried(make_studio(seed, pieces, 4, 2), 5)
 
 
 def worth(studio: Studio, *first: str, thorough: bool = False) -> Worth:
@@ -31,7 +28,7 @@ def worth(studio: Studio, *first: str, thorough: bool = False) -> Worth:
 def test_a_thorough_plan_is_less_late_where_a_late_order_has_to_go_first(
     seed: int, pieces: int
 ) -> None:
-    studio = hurried(seed, pieces, 5)
+    studio = tight(seed, pieces)
     assert worth(studio, thorough=True).late < worth(studio).late
 
 
@@ -39,7 +36,7 @@ def test_a_thorough_plan_is_less_late_where_a_late_order_has_to_go_first(
 def test_no_plan_with_its_latest_order_first_is_worth_more_than_a_thorough_one(
     seed: int,
 ) -> None:
-    studio = hurried(seed, 8, 5)
+    studio = tight(seed)
     weights = {order.key: order.weight for order in studio.orders}
     outcomes = quick_plan(studio, START).outcomes
     late = max(outcomes, key=lambda one: weights[one.order] * (one.late_hours or 0.0))
@@ -47,7 +44,7 @@ def test_no_plan_with_its_latest_order_first_is_worth_more_than_a_thorough_one(
 
 
 def test_the_kept_plan_gives_way_to_a_late_order_that_goes_first() -> None:
-    studio = hurried(1, 8, 5)
+    studio = tight(1)
     kept = replace(studio, plan=quick_plan(studio, START))
     assert worth(kept).late == worth(studio).late
     assert worth(kept, thorough=True).late < worth(kept).late

@@ -78,15 +78,17 @@ class Fitter:
         plan: Plan,
         clockworks: Clockworks,
         stacks: Stacks | None = None,
+        until: datetime | None = None,
     ) -> None:
         """Look at a studio from the start of a plan that was made for it or for less.
 
-        `stacks` are its pieces as chains, where they are known already.
+        `stacks` are its pieces as chains, where they are known already. Nothing is poured from
+        `until` on, if that was asked for.
         """
         self.studio = studio
         self.stacks = Stacks(studio) if stacks is None else stacks
         self._plan = plan
-        self._rounds = _rounds(studio, plan, self.stacks.twins, clockworks)
+        self._rounds = _rounds(studio, plan, self.stacks.twins, clockworks, until)
 
     def after(self, plan: Plan) -> Fitter:
         """The same with another plan of the same studio."""
@@ -98,12 +100,15 @@ class Fitter:
         """The means of a workshop that holds only what is poured."""
         return self._rounds.placer().means
 
-    def placer(self, order: Order, takes: Takes) -> Placer:
-        """A placer in a workshop that holds so much of the plan, without one order's pieces."""
+    def placer(self, order: Order, takes: Takes, without: Iterable[str] = ()) -> Placer:
+        """A placer in a workshop that holds so much of the plan, without one order's pieces.
+
+        `without` are pieces that it does not hold either.
+        """
         placer = self._rounds.placer()
         if takes:
-            means = placer.means
-            book_plan(self.studio, means, self._plan, without=set(order.pieces), takes=takes)
+            left = {*order.pieces, *without}
+            book_plan(self.studio, placer.means, self._plan, without=left, takes=takes)
         return placer
 
     def hands(self, order: Order) -> int:
@@ -111,16 +116,20 @@ class Fitter:
         packing = 60 * order.packing_minutes * len(order.pieces)
         return packing + sum(chain.hands for chain in _of(self.stacks.twins, order))
 
-    def fit(self, order: Order, takes: Takes = EVERYTHING) -> Fit:
-        """The best of placing an order's twins together, and each piece by itself."""
+    def fit(self, order: Order, takes: Takes = EVERYTHING, without: Iterable[str] = ()) -> Fit:
+        """The best of placing an order's twins together, and each piece by itself.
+
+        Among so much of the plan, but for the pieces that it is `without`.
+        """
         together, apart = _of(self.stacks.twins, order), _of(self.stacks.apart, order)
-        best = self._fit(order, takes, together)
+        best = self._fit(order, self.placer(order, takes, without), together)
         if best.late > 0 and len(apart) > len(together):
-            best = min(best, self._fit(order, takes, apart), key=lambda one: one.late)
+            alone = self._fit(order, self.placer(order, takes, without), apart)
+            best = min(best, alone, key=lambda one: one.late)
         return best
 
-    def _fit(self, order: Order, takes: Takes, mine: list[Chain]) -> Fit:
-        placed, stuck = self.placer(order, takes).place_all(mine)
+    def _fit(self, order: Order, placer: Placer, mine: list[Chain]) -> Fit:
+        placed, stuck = placer.place_all(mine)
         seen = {piece.key for chain in mine for piece in chain.pieces}
         return Fit(tuple(placed), tuple(stuck), whole=seen >= set(order.pieces))
 
@@ -140,12 +149,18 @@ class Fitter:
         return merged(self._plan, part, order)
 
 
-def _rounds(studio: Studio, plan: Plan, chains: list[Chain], clockworks: Clockworks) -> Rounds:
+def _rounds(
+    studio: Studio,
+    plan: Plan,
+    chains: list[Chain],
+    clockworks: Clockworks,
+    until: datetime | None,
+) -> Rounds:
     """Rounds whose record covers all of the plan, or looks further for what found no place."""
     last = max((step.end for step in plan.steps), default=plan.start)
-    rounds = Rounds(studio, plan.start, None, chains, clockworks)
+    rounds = Rounds(studio, plan.start, until, chains, clockworks)
     if plan.unplanned or last > rounds.timing.end:
-        rounds = Rounds(studio, plan.start, None, chains, clockworks, patience=_PATIENCE)
+        rounds = Rounds(studio, plan.start, until, chains, clockworks, patience=_PATIENCE)
     return rounds
 
 

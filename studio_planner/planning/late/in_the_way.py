@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.log_legs import stays_along
 from studio_planner.craft.plans import StepKind
-from studio_planner.planning.late.booked import spot_freed
+from studio_planner.planning.late.booked import Takes, spot_freed
 from studio_planner.planning.late.ladder import Rung
 from studio_planner.planning.saying import owner_said
 
@@ -17,6 +17,9 @@ if TYPE_CHECKING:
     from studio_planner.planning.late.fitting import Fit
     from studio_planner.planning.late.ladder import Ladder
     from studio_planner.planning.problem import Chain
+
+_MOST_ASKED = 6
+"""Others without whom an order is placed once more, to see whether it is they."""
 
 _STEPS_WITH_HANDS = {StepKind.SAND, StepKind.TURN, StepKind.PACK}
 
@@ -66,6 +69,26 @@ def standing(ladder: Ladder, order: Order, fit: Fit | None) -> Counter[str]:
             if spot in usable and left > low:
                 taken[owner_said(ladder.studio, coat.piece)] += left - max(since, low)
     return taken
+
+
+def without_whom(ladder: Ladder, order: Order) -> list[str]:
+    """Those without whose pieces an order would find its spots in time, by name.
+
+    Each of them alone where there is such a one, who stands longest first; else as many as it
+    takes together. None where not even all of them would be enough.
+    """
+    names = [name for name, _ in standing(ladder, order, None).most_common(_MOST_ASKED)]
+    pieces: dict[str, set[str]] = {}
+    for coat in ladder.plan.coats:
+        pieces.setdefault(owner_said(ladder.studio, coat.piece), set()).add(coat.piece)
+
+    def in_time(*away: str) -> bool:
+        left = {key for name in away for key in pieces[name]}
+        return ladder.fitter(Rung.SPOTS).fit(order, Takes.SPOTS, left).late == 0
+
+    alone = [name for name in names if in_time(name)]
+    together = (names[: count + 1] for count in range(len(names)))
+    return alone or next((some for some in together if in_time(*some)), [])
 
 
 def working(ladder: Ladder, order: Order, fit: Fit | None) -> Counter[str]:

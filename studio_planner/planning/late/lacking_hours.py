@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from datetime import UTC, datetime, time, timedelta
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.local_time import daily_span, days_between
 from studio_planner.craft.saying import SILENT, Saying, joined, saying
 from studio_planner.craft.tongue import marked
 from studio_planner.planning.late.ladder import Rung
@@ -13,11 +15,18 @@ from studio_planner.planning.late.waits_said import after_pick_up, slowest, wait
 from studio_planner.planning.saying import coat_said, length_said, moment_said
 
 if TYPE_CHECKING:
+    from zoneinfo import ZoneInfo
+
     from studio_planner.craft.orders import Order
     from studio_planner.planning.late.ladder import Climb, Ladder
     from studio_planner.planning.late.soonest import Missed
     from studio_planner.planning.placing.chain_times import Means
     from studio_planner.planning.problem import Chain
+
+_NIGHT = time(22), time(6)
+"""What is called night, whoever sleeps by day (our choice)."""
+
+_DAY = timedelta(days=1)
 
 
 def lacking_hours(ladder: Ladder, order: Order, climb: Climb) -> Saying:
@@ -52,7 +61,7 @@ def _missed(ladder: Ladder, means: Means, chain: Chain, missed: Missed) -> Sayin
     zone = ladder.studio.time_zone
     piece, task = chain.pieces[0], chain.tasks[missed.index]
     lower = chain.tasks[task.below or 0].coat.key
-    night = _asleep(means, missed)
+    night = _in_the_night(means, missed, zone)
     head = (
         saying("late", "Night closes a window")
         if night
@@ -103,12 +112,37 @@ def _too_few(ladder: Ladder, order: Order) -> Saying:
     asked = ladder.fitter(Rung.HOURS).hands(order)
     if asked <= there:
         return SILENT
-    return saying(
-        "late",
-        "No hands: its own pours and packing take {asked}, and you work {there} until then.",
-        asked=length_said(asked),
-        there=length_said(there),
+    text = (
+        marked(
+            "late",
+            "No hands: its own pours and packing take {asked}, and until then there are "
+            "{there} of working hours.",
+        )
+        if there
+        else marked(
+            "late",
+            "No hands: its own pours and packing take {asked}, and until then nobody works.",
+        )
     )
+    words = saying("late", text, asked=length_said(asked), there=length_said(there))
+    return joined(words, *_away(ladder, due))
+
+
+def _away(ladder: Ladder, due: datetime) -> list[Saying]:
+    """Who is away between the start of a plan and a date, and until when."""
+    studio, start = ladder.studio, ladder.plan.start
+    return [
+        saying(
+            "late",
+            "{name} is away from {start} to {end}.",
+            name=person.name,
+            start=moment_said(studio.time_zone, absence.start.timestamp()),
+            end=moment_said(studio.time_zone, absence.end.timestamp()),
+        )
+        for person in studio.people
+        for absence in person.absences
+        if absence.start < due and absence.end > start
+    ]
 
 
 def _somebody_works(means: Means, missed: Missed) -> bool:
@@ -120,13 +154,20 @@ def _somebody_works(means: Means, missed: Missed) -> bool:
     return False
 
 
-def _asleep(means: Means, missed: Missed) -> bool:
-    """Whether there is a time in a window at which nobody is awake."""
+def _in_the_night(means: Means, missed: Missed, zone: ZoneInfo) -> bool:
+    """Whether there is a time in a window, between evening and morning, at which all sleep."""
     at = missed.opens
     for start, end, _ in means.shop.awake_from(missed.opens):
-        if start > at:
-            break
+        if start > at and _is_night(zone, at, min(start, missed.closes)):
+            return True
         at = max(at, end)
         if at >= missed.closes:
             return False
-    return at < missed.closes
+    return _is_night(zone, at, missed.closes)
+
+
+def _is_night(zone: ZoneInfo, start: int, end: int) -> bool:
+    """Whether a span has any time between evening and morning."""
+    low, high = (datetime.fromtimestamp(at, UTC) for at in (start, end))
+    nights = (daily_span(zone, day, *_NIGHT) for day in days_between(zone, low - _DAY, high))
+    return any(begin < high and over > low for begin, over in nights)

@@ -6,16 +6,17 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.plans import Change
-from studio_planner.craft.saying import Saying, joined, saying
+from studio_planner.craft.saying import SILENT, Saying, joined, saying
 from studio_planner.craft.tongue import marked
 from studio_planner.planning.clocks.clockwork import Clockworks
 from studio_planner.planning.late.ladder import Ladder, Rung
 from studio_planner.planning.late.trials import Trials, is_late
 from studio_planner.planning.late.why_late import why_late
+from studio_planner.planning.saying import moment_said
 from studio_planner.planning.stuck.why_stuck import DAYS_ASKED_FOR
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable
+    from collections.abc import Iterable, Sequence
     from datetime import datetime
 
     from studio_planner.craft.orders import Order
@@ -24,8 +25,10 @@ if TYPE_CHECKING:
     from studio_planner.planning.late.trials import Trial
 
 
-def explain(studio: Studio, plan: Plan) -> Plan:
+def explain(studio: Studio, plan: Plan, until: datetime | None = None) -> Plan:
     """Give every late or unplanned order of a plan its reason and its tried changes.
+
+    Nothing was to be poured from `until` on, if that was asked for.
 
     The reason is the first rung of the ladder that turns the order late, given the places of
     the others in this plan. Each change is tried by planning with it; nothing is guessed.
@@ -43,7 +46,7 @@ def explain(studio: Studio, plan: Plan) -> Plan:
             told[outcome.order] = replace(outcome, reason=reason)
     asked = [outcome for outcome in late if outcome.order not in told]
     if asked:
-        tried = _Tried(Trials(studio, plan, clockworks), asked)
+        tried = _Tried(Trials(studio, plan, clockworks, until), asked)
         told |= {one.order: _told(ladder, tried, one) for one in asked}
     outcomes = tuple(told.get(outcome.order, outcome) for outcome in plan.outcomes)
     return replace(plan, outcomes=outcomes)
@@ -73,8 +76,9 @@ def _told(ladder: Ladder, tried: _Tried, outcome: Outcome) -> Outcome:
     told = list(stuck)
     if not stuck or climb.rung > Rung.HOURS:
         told.append(why_late(ladder, order, climb))
-    reason = joined(*told, tried.summary(outcome))
-    return replace(outcome, reason=reason, changes=tried.changes(order, outcome))
+    changes = tried.changes(outcome)
+    reason = joined(*told, tried.summary(ladder, order, changes))
+    return replace(outcome, reason=reason, changes=changes)
 
 
 class _Tried:
@@ -83,52 +87,60 @@ class _Tried:
     def __init__(self, trials: Trials, late: Iterable[Outcome]) -> None:
         self._trials = trials
         self._made = list(trials.all())
-        if any(not self._kept(outcome) for outcome in late):
+        if any(not self._helped(outcome) for outcome in late):
             self._made += trials.joint()
 
-    def changes(self, order: Order, outcome: Outcome) -> tuple[Change, ...]:
-        """What keeps the promise, the cheapest first; what brings it sooner; what does not.
+    def changes(self, outcome: Outcome) -> tuple[Change, ...]:
+        """What keeps the promise, then what brings it sooner, then all else that was tried.
 
-        A change is left out where a simpler one, or one that contains it, does as well.
+        Each the cheapest first. A change that contains one that keeps the promise is no more
+        than that one.
         """
-        kept = self._kept(outcome)
-        others = [
-            trial
-            for trial in self._of(outcome)
-            if not _keeps(trial, outcome)
-            and _leaves(trial, outcome) is not None
-            and not any(trial.name in one.over for one in kept)
-        ]
-        sooner = [trial for trial in others if _sooner(trial, outcome)]
-        sooner.sort(key=lambda trial: str(_leaves(trial, outcome)))
-        idle = [t for t in others if not _sooner(t, outcome) and t.order is None and not t.over]
-        soonest = [] if kept else [self._trials.soonest(order)]
-        return tuple(_change(one, outcome) for one in (*kept, *sooner, *idle, *soonest))
+        kept = {trial.name for trial in self._of(outcome) if _keeps(trial, outcome)}
+        tried = [trial for trial in self._of(outcome) if not kept & set(trial.over)]
+        tried.sort(key=lambda one: (not _keeps(one, outcome), not _sooner(one, outcome)))
+        return tuple(_change(one, outcome) for one in tried)
 
-    def summary(self, outcome: Outcome) -> Saying:
+    def summary(self, ladder: Ladder, order: Order, changes: Sequence[Change]) -> Saying:
         """How many changes were tried, and whether one keeps the promise."""
-        count = len(self._of(outcome))
-        if self._kept(outcome):
-            text = (
-                marked("late", "{count} change was tried.")
-                if count == 1
-                else marked("late", "{count} changes were tried.")
+        count = len(changes)
+        if not any(change.keeps_promise for change in changes):
+            none = saying(
+                "late",
+                "None of the {count} changes that were tried keeps the promise.",
+                count=count,
             )
-            return saying("late", text, count=count)
+            return joined(none, self._soonest(ladder, order))
+        text = (
+            marked("late", "{count} change was tried.")
+            if count == 1
+            else marked("late", "{count} changes were tried.")
+        )
+        return saying("late", text, count=count)
+
+    def _soonest(self, ladder: Ladder, order: Order) -> Saying:
+        """What would come of an order with nothing in its way: sooner than by any change."""
+        then = self._trials.soonest(order)
+        if then is None or then.leaves is None:
+            return SILENT
+        if not is_late(then):
+            return saying(
+                "late",
+                "Only with nothing else to pour, hands day and night and a warm room would it "
+                "be kept.",
+            )
         return saying(
             "late",
-            "None of the {count} changes that were tried keeps the promise.",
-            count=count,
+            "Even with nothing else to pour, hands day and night and a warm room it leaves "
+            "{when} at the soonest.",
+            when=moment_said(ladder.studio.time_zone, then.leaves.timestamp()),
         )
+
+    def _helped(self, outcome: Outcome) -> bool:
+        return any(_keeps(trial, outcome) for trial in self._of(outcome))
 
     def _of(self, outcome: Outcome) -> list[Trial]:
         return [one for one in self._made if one.order in {None, outcome.order}]
-
-    def _kept(self, outcome: Outcome) -> list[Trial]:
-        """Trials that keep an order's promise, without those that contain a simpler one."""
-        found = [one for one in self._of(outcome) if _keeps(one, outcome)]
-        names = {one.name for one in found}
-        return [one for one in found if not names & set(one.over)]
 
 
 def _leaves(trial: Trial, outcome: Outcome) -> datetime | None:

@@ -3,38 +3,46 @@
 A change that only adds spots or hours leaves the shown plan possible, so the answer for it is
 the best of that plan, of that plan with its late orders placed anew, and of one planned from
 the start: as a whole it is never worth less than the shown plan. An order may still leave later
-in it where the orders together come less late; then the words name that order. Warmth, and
-pouring one order first, are no pure gain and are shown as they come out.
+in it where the orders together come less late; then the words name that order. Warmth is no
+pure gain and is shown as it comes out. What needs no change at all, only another order of
+pouring, is a plan of the studio as it is: where it is better, it is to be taken (`better`).
 """
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import NoPlanPossible
-from studio_planner.craft.pieces import Joint
-from studio_planner.craft.plans import StepKind, Trust
+from studio_planner.craft.orders import MOST_WEIGHT
 from studio_planner.craft.saying import SILENT, Saying, joined, saying
+from studio_planner.planning.keeping.kept_plan import plan_that_counts
 from studio_planner.planning.late import what_if
 from studio_planner.planning.late.fewer_coats import fewer_coats
 from studio_planner.planning.late.fitting import Fitter, Stacks
 from studio_planner.planning.late.shut_windows import shut_at_night
+from studio_planner.planning.late.written_worth import plan_worth, worth_against
 from studio_planner.planning.quick import quick_plan
 from studio_planner.planning.saying import listed
-from studio_planner.planning.worth import Worth
+from studio_planner.planning.worth import starts_of
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
+    from datetime import datetime
 
     from studio_planner.craft.orders import Order
     from studio_planner.craft.plans import Outcome, Plan
     from studio_planner.craft.studio import Studio
     from studio_planner.planning.clocks.clockwork import Clockworks
     from studio_planner.planning.late.what_if import Tried
+    from studio_planner.planning.worth import Worth
 
 _FIRST_TRIED_FOR = 3
 """Late orders for which *pour it before all others* is tried; each costs one plan."""
+
+_ROUNDS_AS_IT_IS = 4
+"""Rounds of a plan that may take the place of the shown one: it may have had as many."""
 
 _MOVED_FOR = 6
 """Late orders that are placed anew between the others, for each change."""
@@ -58,7 +66,8 @@ class Trial:
 
     `order` is the only order that it is offered to; None: to all. `over` are the names of
     simpler changes that it contains. `cost` is what it costs besides; `newly` are the orders
-    that it makes late, `later` those that are late and would leave later still.
+    that it makes late, `later` those that are late and would leave later still. With a `weight`
+    of at least so much, planning prefers that order so.
     """
 
     name: Saying
@@ -69,6 +78,7 @@ class Trial:
     cost: Saying = SILENT
     newly: tuple[str, ...] = ()
     later: tuple[str, ...] = ()
+    weight: int | None = None
 
     def words(self, order: str) -> Saying:
         """The change, and in brackets what it costs others than the order that is told."""
@@ -78,6 +88,9 @@ class Trial:
         costs += (
             [saying("late", "{names} would leave later still", names=later)] if later else []
         )
+        if self.weight is not None:
+            text = "it is planned so once its being late counts {weight}"
+            costs.append(saying("late", text, weight=self.weight))
         if not costs:
             return self.name
         return joined(self.name, joined("(", joined(*costs, between="; "), ")", between=""))
@@ -95,12 +108,24 @@ class Trial:
 class Trials:
     """The changes tried for one plan, made one after another as they are asked for."""
 
-    def __init__(self, studio: Studio, plan: Plan, clockworks: Clockworks) -> None:
-        """Try changes for the late orders of a plan, the latest by weight first."""
+    def __init__(
+        self,
+        studio: Studio,
+        plan: Plan,
+        clockworks: Clockworks,
+        until: datetime | None = None,
+    ) -> None:
+        """Try changes for the late orders of a plan, the latest by weight first.
+
+        Nothing is poured from `until` on, if that was asked for.
+        """
+        self._as_it_is = studio
         # Changes are planned from the start, not held to what an older plan had.
         self.studio = replace(studio, plan=None)
         self.plan = plan
         self.clockworks = clockworks
+        self._until = until
+        self._before = starts_of(plan_that_counts(studio, studio.plan, plan.start))
         keys = {one.order: one for one in plan.outcomes if is_late(one)}
         late = [order for order in studio.orders if order.key in keys]
         self._late = sorted(late, key=lambda order: -_hours(keys[order.key]) * order.weight)
@@ -111,8 +136,7 @@ class Trials:
 
     def all(self) -> Iterator[Trial]:
         """Every single change, the cheapest first."""
-        yield from self._moved_alone()
-        yield from self._first()
+        yield from self._as_planned()
         evening = self._best_evening()
         for tried in ([evening] if evening else []) + what_if.changes(self.studio):
             if self._left > 0:
@@ -120,39 +144,64 @@ class Trials:
         for order in self._late[:_MOVED_FOR]:
             yield from self._fewer(order)
 
+    def better(self) -> Plan | None:
+        """The best plan with no change but the order of pouring, where it is worth more."""
+        plans = [trial.plan for trial in self._as_planned() if trial.plan is not None]
+        best = min(plans, key=self._worth_as_it_is, default=None)
+        return best if best is not None and self._is_better(best) else None
+
     def joint(self) -> Iterator[Trial]:
         """Several changes at once."""
         for tried in what_if.joint_changes(self.studio):
             if self._left > 0:
                 yield self.trial(tried)
 
-    def soonest(self, order: Order) -> Trial:
-        """An order alone with tireless hands in a warm room: no change brings it sooner."""
+    def soonest(self, order: Order) -> Outcome | None:
+        """How an order goes alone, with tireless hands in a warm room; None: not at all."""
         alone = what_if.with_tireless_hands(what_if.alone(self.studio, order.key))
-        studio = what_if.with_warm_room(alone)
-        words = saying("late", "nothing else to pour, hands day and night and a warm room")
-        return Trial(words, studio, self._quick(studio), order.key)
+        plan = self._quick(what_if.with_warm_room(alone))
+        return None if plan is None else plan.outcomes[0]
 
-    def _moved_alone(self) -> Iterator[Trial]:
-        fitter = Fitter(self.studio, self.plan, self.clockworks, self._stacks)
+    def _as_planned(self) -> Iterator[Trial]:
+        """What needs no change: another order of pouring."""
+        fitter = self._fitter(self._as_it_is, self._stacks)
         for order in self._late[:_MOVED_FOR]:
             moved = fitter.with_order_moved(order)
-            if moved is not None and plan_worth(self.studio, moved) < self._worth:
+            if moved is not None and self._is_better(moved):
                 words = saying(
                     "late", "pour it where there is room between the others; nothing else moves"
                 )
-                yield Trial(words, self.studio, moved, order.key)
-
-    def _first(self) -> Iterator[Trial]:
-        if len(self.studio.orders) < 2:  # noqa: PLR2004 - nothing to go before
-            return
-        for order in self._late[:_FIRST_TRIED_FOR]:
+                yield Trial(_again(words), self.studio, moved, order.key)
+        # One order alone has nothing to go before.
+        for order in self._late[:_FIRST_TRIED_FOR] if len(self.studio.orders) > 1 else ():
             self._left -= 1
-            plan = self._quick(self.studio, (order.key,))
-            trial = Trial(
-                saying("late", "pour it before all others"), self.studio, plan, order.key
-            )
-            yield self._with_costs(trial)
+            yield self._first(order)
+
+    def _first(self, order: Order) -> Trial:
+        plan = self._quick(self._as_it_is, (order.key,), _ROUNDS_AS_IT_IS)
+        words = saying("late", "pour it before all others")
+        better = plan is not None and self._is_better(plan)
+        trial = Trial(_again(words) if better else words, self.studio, plan, order.key)
+        weight = None if better or plan is None else self._weight(order, plan)
+        return replace(self._with_costs(trial), weight=weight)
+
+    def _weight(self, order: Order, plan: Plan) -> int | None:
+        """From which weight of an order on another plan is worth more than the shown one."""
+        now, then = self._worth, plan_worth(self.studio, plan)
+        hours, fewer = (_late_hours(one, order) for one in (self.plan, plan))
+        alike = then.left_out == now.left_out
+        if not alike or hours is None or fewer is None or fewer >= hours:
+            return None
+        others = (then.late - order.weight * fewer) - (now.late - order.weight * hours)
+        least = math.floor(others / (hours - fewer)) + 1
+        return least if least <= MOST_WEIGHT else None
+
+    def _is_better(self, plan: Plan) -> bool:
+        return self._worth_as_it_is(plan) < self._worth_as_it_is(self.plan)
+
+    def _worth_as_it_is(self, plan: Plan) -> Worth:
+        """A plan's worth with the pours that it moves from where the studio's plan has them."""
+        return worth_against(self.studio, plan, self._before)
 
     def _best_evening(self) -> Tried | None:
         """The evening of the week that helps the latest orders most."""
@@ -162,7 +211,7 @@ class Trials:
     def _after_moving(self, studio: Studio, most: int = _EVENINGS_FOR) -> tuple[Plan, Worth]:
         """The shown plan with its late orders placed anew, one by one, in a changed studio."""
         best, worth = self.plan, self._worth
-        fitter = Fitter(studio, best, self.clockworks, self._stacks)
+        fitter = self._fitter(studio, self._stacks)
         for order in self._late[:most]:
             moved = fitter.after(best).with_order_moved(order)
             value = None if moved is None else plan_worth(studio, moved)
@@ -182,14 +231,28 @@ class Trials:
 
     def _fewer(self, order: Order) -> Iterator[Trial]:
         for tried in fewer_coats(self.studio, order):
-            plan = Fitter(tried.studio, self.plan, self.clockworks).with_order_moved(order)
-            yield Trial(tried.words, tried.studio, plan, order.key)
+            plan = self._fitter(tried.studio).with_order_moved(order)
+            # Nothing is known where it shares a mix, or finds no place between the others.
+            if plan is not None:
+                yield Trial(tried.words, tried.studio, plan, order.key)
 
-    def _quick(self, studio: Studio, first: tuple[str, ...] = ()) -> Plan | None:
-        """A changed studio planned from the start, in one round."""
+    def _fitter(self, studio: Studio, stacks: Stacks | None = None) -> Fitter:
+        return Fitter(studio, self.plan, self.clockworks, stacks, self._until)
+
+    def _quick(
+        self, studio: Studio, first: tuple[str, ...] = (), rounds: int = 1
+    ) -> Plan | None:
+        """A studio planned from the start, in so many rounds."""
         now = self.plan.start
         try:
-            return quick_plan(studio, now, first=first, passes=1, clockworks=self.clockworks)
+            return quick_plan(
+                studio,
+                now,
+                self._until,
+                first=first,
+                passes=rounds,
+                clockworks=self.clockworks,
+            )
         except NoPlanPossible:
             return None
 
@@ -218,6 +281,14 @@ class Trials:
         )
 
 
+def _again(words: Saying) -> Saying:
+    return saying("late", "plan again: {change}", change=words)
+
+
+def _late_hours(plan: Plan, order: Order) -> float | None:
+    return next(one.late_hours for one in plan.outcomes if one.order == order.key)
+
+
 def is_late(outcome: Outcome) -> bool:
     """Tell whether an order leaves after its date, or not at all."""
     return outcome.leaves is None or outcome.leaves > outcome.due
@@ -231,23 +302,3 @@ def _later(one: Outcome, other: Outcome) -> bool:
     if one.leaves is None or other.leaves is None:
         return one.leaves is None and other.leaves is not None
     return one.leaves > other.leaves
-
-
-def plan_worth(studio: Studio, plan: Plan) -> Worth:
-    """A written plan's goals in their order, but for pours moved: all are compared as new."""
-    weights = {order.key: order.weight for order in studio.orders}
-    late = sum(weights[one.order] * (one.late_hours or 0.0) for one in plan.outcomes)
-    spare = studio.settings.spare_hours
-    new = [coat for coat in plan.coats if not coat.poured]
-    ends = {coat.piece: coat.end for coat in new}
-    ends |= {step.piece: step.end for step in plan.steps if step.kind is StepKind.PACK}
-    return Worth(
-        left_out=len({row.piece for row in plan.unplanned}),
-        late=round(late, 6),
-        scuffed=sum(coat.joint is Joint.SCUFFED for coat in new),
-        tested=sum(c.window is not None and c.window.trust is Trust.TEST_FIRST for c in new),
-        moved=0,
-        spare=round(sum(max(0.0, spare - (o.spare_hours or 0.0)) for o in plan.outcomes), 6),
-        mixes=len({coat.mix for coat in new}),
-        ends=sum((end - plan.start).total_seconds() / 3600.0 for end in ends.values()),
-    )

@@ -143,12 +143,12 @@ def evenings(studio: Studio, now: datetime) -> list[Tried]:
         if not first.working(zone, *(moment.astimezone(UTC) for moment in evening)):
             code = _DAY_CODES[day.weekday()]
             rule = f"FREQ=WEEKLY;BYDAY={code}"
-            words = saying(
+            said = saying(
                 "late",
                 "work every {day} evening too, from 18:00 to 22:00",
                 day=weekday_said(day.weekday()),
             )
-            found.append(Tried(words, with_hours(studio, *EVENING, rule)))
+            found.append(Tried(_of_whom(studio, said), with_hours(studio, *EVENING, rule)))
     return found
 
 
@@ -156,13 +156,13 @@ def changes(studio: Studio) -> list[Tried]:
     """The single changes that are tried for late orders, the cheapest first."""
     spot = with_spot(studio, PlaceKind.ROOM)
     box = with_spot(studio, PlaceKind.WARM_BOX)
-    found = [Tried(saying("late", _EVENINGS), with_hours(studio, *EVENING))]
+    long, evening = _more_hours(studio)
+    found = [Tried(evening, with_hours(studio, *EVENING))]
     if spot is not None:
         found.append(Tried(saying("late", _SPOT), spot))
     found.append(Tried(_warm(studio), with_warm_room(studio), more=False))
     if box is not None:
         found.append(Tried(saying("late", "have one more spot in the warm box"), box))
-    long, evening = saying("late", _LONG), saying("late", _EVENINGS)
     found.append(Tried(long, with_hours(studio, *LONG_DAY), over=(evening,)))
     return found
 
@@ -170,7 +170,7 @@ def changes(studio: Studio) -> list[Tried]:
 def joint_changes(studio: Studio) -> list[Tried]:
     """Several changes at once, for when no single one is enough."""
     warm, words = with_warm_room(studio), _warm(studio)
-    evening, long = saying("late", _EVENINGS), saying("late", _LONG)
+    long, evening = _more_hours(studio)
     one, two = saying("late", _SPOT), saying("late", _SPOTS)
     found = [Tried(two, with_spots(studio, 2), over=(one,))] if studio.spots else []
     found += [
@@ -200,10 +200,23 @@ def joint_changes(studio: Studio) -> list[Tried]:
     return found
 
 
-_EVENINGS = marked("late", "work every evening from 18:00 to 22:00")
 _SPOT = marked("late", "have one more level spot")
 _SPOTS = marked("late", "have two more level spots")
-_LONG = marked("late", "work every day from 8:00 to 22:00")
+
+
+def _more_hours(studio: Studio) -> tuple[Saying, Saying]:
+    """A longer day, and an evening, on every day."""
+    long = saying("late", "work every day from 8:00 to 22:00")
+    evening = saying("late", "work every evening from 18:00 to 22:00")
+    return _of_whom(studio, long), _of_whom(studio, evening)
+
+
+def _of_whom(studio: Studio, hours: Saying) -> Saying:
+    """More hours of the first person, named where there are two."""
+    first, *others = studio.people
+    if not others:
+        return hours
+    return saying("late", "{hours} ({person})", hours=hours, person=first.name)
 
 
 def _warm(studio: Studio) -> Saying:

@@ -9,7 +9,13 @@ from studio_planner.craft.saying import SILENT, Saying, joined, saying
 from studio_planner.craft.tongue import marked
 from studio_planner.planning.late import what_if
 from studio_planner.planning.late.fitting import leaves
-from studio_planner.planning.late.in_the_way import fitting_spots, span_of, standing, working
+from studio_planner.planning.late.in_the_way import (
+    fitting_spots,
+    span_of,
+    standing,
+    without_whom,
+    working,
+)
 from studio_planner.planning.late.lacking_hours import lacking_hours
 from studio_planner.planning.late.ladder import Rung
 from studio_planner.planning.late.slowest_walk import is_long, slowest_walk
@@ -79,7 +85,9 @@ def _cure(ladder: Ladder, order: Order, climb: Climb) -> Saying:
 
 def _spots(ladder: Ladder, order: Order, climb: Climb) -> Saying:
     taken = standing(ladder, order, climb.before)
-    if not taken:
+    most = [name for name, _ in taken.most_common(_NAMED)]
+    names = without_whom(ladder, order) or most
+    if not names:
         count = len(fitting_spots(ladder, order))
         text = (
             marked(
@@ -95,7 +103,6 @@ def _spots(ladder: Ladder, order: Order, climb: Climb) -> Saying:
             )
         )
         return saying("late", text, count=count)
-    names = [name for name, _ in taken.most_common(_NAMED)]
     text = (
         marked(
             "late",
