@@ -2709,19 +2709,23 @@
     </message>
     <message>
         <source>{name} is away from {start} to {end}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} ist von {start} bis {end} weg.</translation>
     </message>
     <message>
         <source>Even with nothing else to pour, hands day and night and a warm room it leaves {when} at the soonest.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auch wenn sonst nichts zu gießen wäre, mit Händen bei Tag und Nacht und einem warmen Raum, geht es frühestens {when} ab.</translation>
     </message>
     <message>
         <source>Only with nothing else to pour, hands day and night and a warm room would it be kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gehalten würde sie nur, wenn sonst nichts zu gießen wäre, mit Händen bei Tag und Nacht und einem warmen Raum.</translation>
     </message>
     <message>
         <source>plan again: {change}</source>
-        <translation type="unfinished"></translation>
+        <translation>neu planen: {change}</translation>
+    </message>
+    <message>
+        <source>it is planned so once its being late counts {weight}</source>
+        <translation>so wird geplant, sobald seine Verspätung das Gewicht {weight} hat</translation>
     </message>
     <message>
         <source>after the pick-up {when}</source>
@@ -2781,7 +2785,7 @@
     </message>
     <message>
         <source>{hours} ({person})</source>
-        <translation type="unfinished"></translation>
+        <translation>{hours} ({person})</translation>
     </message>
     <message>
         <source>keep the room at {warmth} or warmer, also at night</source>
@@ -2813,7 +2817,7 @@
     </message>
     <message>
         <source>No hands: its own pours and packing take {asked}, and until then there are {there} of working hours.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Hände: Die eigenen Güsse und das Packen brauchen {asked}, und bis dahin gibt es {there} Arbeitszeit.</translation>
     </message>
     <message>
         <source>Night closes a window</source>
@@ -2833,7 +2837,7 @@
     </message>
     <message>
         <source>No hands: its own pours and packing take {asked}, and until then nobody works.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Hände: Die eigenen Güsse und das Packen brauchen {asked}, und bis dahin arbeitet niemand.</translation>
     </message>
     <message>
         <source>{upper} then waits until it can be washed and sanded</source>
@@ -5910,8 +5914,8 @@
         <translation>Das Planen wurde angehalten; der Plan ist, wie er war.</translation>
     </message>
     <message>
-        <source>the best so far is kept; finding out why orders are late</source>
-        <translation>der bisher beste ist behalten; die Gründe der Verspätungen werden gesucht</translation>
+        <source>the best so far is kept; finding out how sure it is, and why orders are late</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Planning could not start: {why}.</source>
@@ -10954,26 +10958,6 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>das Abnehmen der Tropfen</translation>
     </message>
     <message>
-        <source>has to have {work} in {length}, and on the safe side the figures of {product} leave no time for that.</source>
-        <translation>braucht {work} in {length}, und auf der sicheren Seite lassen die Angaben von {product} dafür keine Zeit.</translation>
-    </message>
-    <message>
-        <source>has to have {work} while the film is right for it, for {length} at most, and whenever it is poured nobody is awake then.</source>
-        <translation>braucht {work}, solange der Film dafür richtig ist, höchstens {length} lang, und wann auch immer gegossen wird, ist dann niemand wach.</translation>
-    </message>
-    <message>
-        <source>does not fit into the days that were asked for.</source>
-        <translation>passt nicht in die verlangten Tage.</translation>
-    </message>
-    <message>
-        <source>the other pieces take the spots and the hands for all the time looked at; alone it could be made.</source>
-        <translation>die anderen Stücke belegen Plätze und Hände für die ganze betrachtete Zeit; allein ließe es sich machen.</translation>
-    </message>
-    <message>
-        <source>no order of its pours was found that keeps every rule.</source>
-        <translation>keine Reihenfolge der Güsse wurde gefunden, die alle Regeln hält.</translation>
-    </message>
-    <message>
         <source>it {words}</source>
         <translation>es {words}</translation>
     </message>
@@ -10990,52 +10974,12 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>{coat} {words}</translation>
     </message>
     <message>
-        <source>its set needs {count} spots in one place, and there are fewer.</source>
-        <translation>der Satz braucht {count} Plätze an einem Ort, und es gibt weniger.</translation>
-    </message>
-    <message>
-        <source>no spot is large enough; it needs {length:.0f} by {width:.0f} mm and {height:.0f} mm of height with its cover, and the largest, {largest}, has {length_mm:.0f} by {width_mm:.0f} mm and {height_mm:.0f} mm.</source>
-        <translation>kein Platz ist groß genug; nötig sind {length:.0f} mal {width:.0f} mm und {height:.0f} mm Höhe mit Haube, und der größte, {largest}, hat {length_mm:.0f} mal {width_mm:.0f} mm und {height_mm:.0f} mm.</translation>
-    </message>
-    <message>
-        <source>it never cures far enough to be packed in the time looked at.</source>
-        <translation>es härtet in der betrachteten Zeit nie weit genug zum Verpacken.</translation>
-    </message>
-    <message>
-        <source>packing it takes {packing} of hands on end, and nobody works longer than {longest} in one go.</source>
-        <translation>das Verpacken braucht {packing} Handarbeit am Stück, und niemand arbeitet länger als {longest} in einem Zug.</translation>
-    </message>
-    <message>
         <source>the {coat} never gets to {stage} in the time looked at, so the piece cannot be packed; a warmer room or another product would help.</source>
         <translation>{coat} erreicht in der betrachteten Zeit nie {stage}, also lässt sich das Stück nicht verpacken; ein wärmerer Raum oder ein anderes Produkt würde helfen.</translation>
     </message>
     <message>
-        <source>needs hands, and nobody has working hours in the time looked at.</source>
-        <translation>braucht Hände, und in der betrachteten Zeit hat niemand Arbeitszeiten.</translation>
-    </message>
-    <message>
-        <source>takes {needed} of hands on end, turning it first, and nobody works longer than {longest} in one go.</source>
-        <translation>braucht {needed} Handarbeit am Stück, mit Wenden davor, und niemand arbeitet länger als {longest} in einem Zug.</translation>
-    </message>
-    <message>
-        <source>takes {needed} of hands on end, and nobody works longer than {longest} in one go.</source>
-        <translation>braucht {needed} Handarbeit am Stück, und niemand arbeitet länger als {longest} in einem Zug.</translation>
-    </message>
-    <message>
-        <source>lies on bare porous work, and whenever somebody can work the room warms by more than {steady} meanwhile: the air in the pores would blow bubbles; pour when the room cools.</source>
-        <translation>liegt auf rohem saugendem Material, und immer wenn jemand arbeiten kann, wird der Raum dabei um mehr als {steady} wärmer: Die Luft in den Poren gäbe Blasen; gießen, wenn der Raum abkühlt.</translation>
-    </message>
-    <message>
         <source>never gets so hard in the time looked at that it can be handled; a warmer room or another product would help.</source>
         <translation>wird in der betrachteten Zeit nie griffest; ein wärmerer Raum oder ein anderes Produkt würde helfen.</translation>
-    </message>
-    <message>
-        <source>waits until the {name} on the other face can be handled, and it never can.</source>
-        <translation>wartet, bis {name} auf der anderen Fläche griffest ist, und das wird es nie.</translation>
-    </message>
-    <message>
-        <source>finds no spot free from its pour until it can be handled.</source>
-        <translation>findet vom Guss bis griffest keinen freien Platz.</translation>
     </message>
     <message>
         <source>can only go on {lower} after washing and sanding, for its data sheet does not say when the window closes; and no time for that was found.</source>
@@ -11048,6 +10992,58 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>takes {block}, and no pour of {lower} that keeps the other rules opens a window that somebody can meet{no_scuff}.</source>
         <translation>braucht {block}, und kein Guss von {lower}, der die anderen Regeln hält, öffnet ein erreichbares Fenster{no_scuff}.</translation>
+    </message>
+    <message>
+        <source>has to have {work} while the film is right for it, for {length} at most, and whenever it is poured nobody is awake then; add hours for it at another time of day, or do without.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>has to have {work} in {length}, and on the safe side the figures of {product} leave no time for that; look at them under Products, or do without.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>finds no spot free from its pour until it can be handled; add a spot, or clear one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lies on bare porous work, and whenever somebody can work the room warms by more than {steady} meanwhile: the air in the pores would blow bubbles; add hours in which the room cools, or keep it at one temperature.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>waits until the {name} on the other face can be handled, and it never can; a warmer room or another product would help.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>needs hands, and nobody works before {until}, which is as far as was looked: {who}; add working hours or shorten an absence, under Studio.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} is away until {until}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} has no working hours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no spot is large enough; it needs {length:.0f} by {width:.0f} mm, and the largest, {largest}, has {length_mm:.0f} by {width_mm:.0f} mm; add a larger spot, or give it less clearance.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its set needs {count} spots in one place, and there are fewer; add spots, or divide the order.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no spot is high enough; it needs {height:.0f} mm of height with its cover, and where it has room to lie, {highest} is the highest with {height_mm:.0f} mm; make room above it, or take a lower cover.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no order of its pours was found that keeps every rule; more hours, or a coat that can be sanded, would help.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>packing it takes {packing} of hands on end, and nobody works longer than {longest} in one go; give somebody longer hours on one day.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{piece}: {words}</source>
@@ -11108,6 +11104,26 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>; the data sheet of {product} does not say when to sand</source>
         <translation>; das Datenblatt von {product} sagt nicht, ab wann schleifbar</translation>
+    </message>
+    <message>
+        <source>takes {needed} of hands on end, turning it first, and nobody works longer than {longest} in one go; give somebody longer hours on one day, or divide the set.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>takes {needed} of hands on end, and nobody works longer than {longest} in one go; give somebody longer hours on one day, or divide the set.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>does not fit into the days that were asked for; ask for more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the other pieces take the spots and the hands for all the time looked at; alone it could be made, so add a spot or hours, or take another piece out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it never cures far enough to be packed in the time looked at; a warmer room or another product would help.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -12259,7 +12275,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>nicht geplant</translation>
     </message>
     <message>
-        <source>{time} late or more</source>
+        <source>in doubt, {time} late or more</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

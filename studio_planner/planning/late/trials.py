@@ -89,8 +89,13 @@ class Trial:
             [saying("late", "{names} would leave later still", names=later)] if later else []
         )
         if self.weight is not None:
-            text = "it is planned so once its being late counts {weight}"
-            costs.append(saying("late", text, weight=self.weight))
+            costs.append(
+                saying(
+                    "late",
+                    "it is planned so once its being late counts {weight}",
+                    weight=self.weight,
+                )
+            )
         if not costs:
             return self.name
         return joined(self.name, joined("(", joined(*costs, between="; "), ")", between=""))
