@@ -45,7 +45,7 @@ if TYPE_CHECKING:
 
     from studio_planner.craft.plans import Outcome, Plan
     from studio_planner.craft.studio import Studio
-    from studio_planner.planning.late.trials import Trial
+    from studio_planner.planning.late.trial import Trial
 
 
 def one_order(days: int, *pieces: int) -> Studio:
