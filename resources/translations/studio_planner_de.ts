@@ -1810,43 +1810,43 @@
     </message>
     <message>
         <source>what was poured or done</source>
-        <translation type="unfinished"></translation>
+        <translation>was gegossen oder getan wurde</translation>
     </message>
     <message>
         <source>the rooms or their readings</source>
-        <translation type="unfinished"></translation>
+        <translation>die Räume oder ihre Messwerte</translation>
     </message>
     <message>
         <source>pieces</source>
-        <translation type="unfinished"></translation>
+        <translation>Stücke</translation>
     </message>
     <message>
         <source>orders</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufträge</translation>
     </message>
     <message>
         <source>hands</source>
-        <translation type="unfinished"></translation>
+        <translation>Hände</translation>
     </message>
     <message>
         <source>products</source>
-        <translation type="unfinished"></translation>
+        <translation>Produkte</translation>
     </message>
     <message>
         <source>pinned pours</source>
-        <translation type="unfinished"></translation>
+        <translation>festgesteckte Schichten</translation>
     </message>
     <message>
         <source>rules of work</source>
-        <translation type="unfinished"></translation>
+        <translation>die Arbeitsregeln</translation>
     </message>
     <message>
         <source>It is changed faster than it can be planned.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es wird schneller geändert, als geplant werden kann.</translation>
     </message>
     <message>
         <source>{name} was changed while it was planned ({what}), and the plan that was found no longer holds, so it is not kept; plan again. {why}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} wurde während des Planens geändert ({what}), und der gefundene Plan hält nicht mehr, darum wird er nicht behalten; plane neu. {why}</translation>
     </message>
 </context>
 <context>
@@ -5915,7 +5915,7 @@
     </message>
     <message>
         <source>the best so far is kept; finding out how sure it is, and why orders are late</source>
-        <translation type="unfinished"></translation>
+        <translation>der bisher beste ist behalten; jetzt wird geprüft, wie sicher er ist und warum Aufträge zu spät sind</translation>
     </message>
     <message>
         <source>Planning could not start: {why}.</source>
@@ -5947,7 +5947,7 @@
     </message>
     <message>
         <source>{piece}, {coat} would have to move.</source>
-        <translation type="unfinished"></translation>
+        <translation>{piece}, {coat} müsste verschoben werden.</translation>
     </message>
     <message>
         <source>The plan that was found breaks a rule and is not used: {finding}</source>
@@ -6658,7 +6658,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <name>promises</name>
     <message>
         <source>shipped</source>
-        <translation type="unfinished"></translation>
+        <translation>verschickt</translation>
     </message>
     <message>
         <source>not planned</source>
@@ -9053,6 +9053,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Umziehen auf {spot} geht nicht: {before} wird nie griffest.</translation>
     </message>
     <message>
+        <source>Begin sooner if you can: open from {opens}, and {who} is free from {free}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>It likely stays open until {likely}; a touch test says whether it still is.</source>
         <translation>Es bleibt wahrscheinlich bis {likely} offen; eine Fingerprobe sagt, ob es das noch ist.</translation>
     </message>
@@ -9286,10 +9290,6 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>Its window closes {closes}, but {who} has to leave or sleep from {leaves} on.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Begin sooner if you can: it is open from {opens}, and {who} is free from {free}.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

@@ -88,7 +88,7 @@ class DeskPlanning(QObject):
         """Listen to a planning process, and use it from now on."""
         process.started.connect(self._started)
         process.better.connect(self._better)
-        process.explaining.connect(self._explaining)
+        process.ending.connect(self._ending)
         process.planned.connect(self._planned)
         process.failed.connect(self._failed)
         self.__dict__["process"] = process
@@ -154,7 +154,7 @@ class DeskPlanning(QObject):
         return True
 
     def stop(self) -> None:
-        """Stop planning; the best plan that was kept so far stays."""
+        """Look no further; the best plan so far stays."""
         self.process.stop()
 
     def leave(self, path: Path | None = None) -> None:
@@ -192,11 +192,11 @@ class DeskPlanning(QObject):
             words, enough = self._last_said
             self._say(words, enough=enough)
 
-    def _explaining(self) -> None:
-        from studio_planner.desktop.planning_process import EXPLAINING  # noqa: PLC0415
+    def _ending(self) -> None:
+        from studio_planner.desktop.planning_process import ENDING  # noqa: PLC0415
 
         self.offer()
-        self._say(translate("planning", EXPLAINING), enough=False)
+        self._say(translate("planning", ENDING), enough=False)
 
     def _say(self, words: str, *, enough: bool) -> None:
         self._last_said = (words, enough)

@@ -20,8 +20,13 @@ LOOK_SECONDS = 20
 """How long better plans are looked for: each is kept as it comes and the maker may say at any
 time that it is good enough, so this need only end before the tea is cold."""
 
-EXPLAINING = marked("planning", "the best so far is kept; finding out why orders are late")
-"""What is told while a search that was ended gets its reasons."""
+ENDING = marked(
+    "planning", "the best so far is kept; finding out how sure it is, and why orders are late"
+)
+"""What is told while the plan of a search that was ended is rehearsed and gets its reasons."""
+
+_ENOUGH = b"enough\n"
+"""What ends a search when it is written to the planning program."""
 
 _STOP_MILLISECONDS = 2000
 
@@ -34,11 +39,6 @@ def plan_command(path: Path) -> list[str]:
 def trial_command(path: Path, now: datetime, seconds: int) -> list[str]:
     """The program and arguments that plan a tried studio from `now` (aware) on."""
     return [*_program(path), "--from", now.isoformat(), "--seconds", str(seconds)]
-
-
-def reasons_command(path: Path) -> list[str]:
-    """The program and arguments that say anew why orders of the kept plan are late."""
-    return [*_program(path), "--reasons"]
 
 
 def _program(path: Path) -> list[str]:
@@ -58,14 +58,14 @@ class PlanningProcess(QObject):
     Signals:
         started: planning has begun.
         better: the file holds a better plan, told in one line; planning goes on.
-        explaining: looking has been ended; the reasons of the plan in the file are found out.
+        ending: looking has been ended; the best plan so far is rehearsed and explained.
         planned: the file holds a new plan; there may be pieces that it could not plan.
         failed: it does not; one sentence says why. Empty when it was stopped.
     """
 
     started = Signal()
     better = Signal(str)
-    explaining = Signal()
+    ending = Signal()
     planned = Signal()
     failed = Signal(str)
 
@@ -73,17 +73,14 @@ class PlanningProcess(QObject):
         self,
         command: Callable[[Path], Sequence[str]] = plan_command,
         parent: QObject | None = None,
-        *,
-        reasons: Callable[[Path], Sequence[str]] = reasons_command,
     ) -> None:
-        """Run `command` of the studio's path, and `reasons` when that is ended early."""
+        """Run `command` of the studio's path."""
         super().__init__(parent)
         self._command = command
-        self._reasons = reasons
         self._process: QProcess | None = None
         self._words = PlanningWords()
+        self._ends = False
         self._stopped = False
-        self._explains = False
         self.path: Path | None = None
 
     @property
@@ -97,12 +94,8 @@ class PlanningProcess(QObject):
             return
         self.path = path
         self._words = PlanningWords()
-        self._explains = False
-        self._run(self._command(path), begun=self.started)
-
-    def _run(self, command: Sequence[str], begun: SignalInstance) -> None:
-        program, *arguments = command
-        self._stopped = False
+        self._ends = self._stopped = False
+        program, *arguments = self._command(path)
         process = self._process = QProcess(self)
         environment = QProcessEnvironment.systemEnvironment()
         environment.insert("PYTHONIOENCODING", "utf-8")
@@ -110,7 +103,7 @@ class PlanningProcess(QObject):
         process.setProcessEnvironment(environment)
         for signal, slot in self._told_by(process):
             signal.connect(slot)
-        begun.emit()
+        self.started.emit()
         process.start(program, arguments)
 
     def _told_by(
@@ -128,10 +121,20 @@ class PlanningProcess(QObject):
             send_back(self._process.processId())
 
     def stop(self) -> None:
-        """Stop looking; a better plan that is kept already stays and gets its reasons."""
-        if self._process is not None:
+        """Look no further: the best so far is rehearsed, explained and kept.
+
+        Where none is kept yet, or that is asked once more, all of it stops at once.
+        """
+        process = self._process
+        if process is None:
+            return
+        if self._words.kept and not self._ends:
+            self._ends = True
+            process.write(_ENOUGH)
+            self.ending.emit()
+        else:
             self._stopped = True
-            self._process.kill()
+            process.kill()
 
     def drop(self) -> None:
         """Stop planning; nothing is told any more.
@@ -155,29 +158,23 @@ class PlanningProcess(QObject):
         if self._process is None:
             return
         for words in self._words.take(text_of(self._process.readAllStandardOutput().data())):
-            self.better.emit(words)
+            if not self._ends:
+                self.better.emit(words)
 
     def _finished(self, code: int, status: QProcess.ExitStatus) -> None:
         self._read()
         process = self._let_go()
         if process is None:
             return
-        if self._explains:
-            self.planned.emit()  # with its reasons or without them, the plan is in the file
+        if self._stopped and not self._words.kept:
+            self.failed.emit("")
         elif self._stopped:
-            self._end_early()
+            self.planned.emit()  # the file has the best so far, as far as it was looked into
         elif status is QProcess.ExitStatus.NormalExit and self._words.planned(code):
             self.planned.emit()
         else:
             wrong = text_of(process.readAllStandardError().data())
             self.failed.emit(reason_of(self._words.rest, wrong))
-
-    def _end_early(self) -> None:
-        if self.path is None or not self._words.kept:
-            self.failed.emit("")
-            return
-        self._explains = True
-        self._run(self._reasons(self.path), begun=self.explaining)
 
     def _could_not_start(self, error: QProcess.ProcessError) -> None:
         if (

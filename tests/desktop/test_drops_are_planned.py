@@ -51,12 +51,7 @@ def desk(
     open_sample(window, tmp_path, clock)
     qtbot.waitUntil(lambda: window.parts.side.hands.rows.rowCount() > 0)
     program = [sys.executable, "-c", QUICK, clock.when.isoformat()]
-    window.plan_with(
-        PlanningProcess(
-            lambda path: [*program, str(path)],
-            reasons=lambda _: [sys.executable, "-c", "pass"],
-        )
-    )
+    window.plan_with(PlanningProcess(lambda path: [*program, str(path)]))
     window.changes.plans_by_itself = True
     return window
 

@@ -14,11 +14,11 @@ from PySide6.QtTest import QTest
 from studio_planner.craft.plans import Goal, GoalValue, Plan
 from studio_planner.desktop.idle_work import BREATH_MILLISECONDS
 from studio_planner.desktop.planning_process import (
-    EXPLAINING,
+    ENDING,
     LOOK_SECONDS,
     PlanningProcess,
     plan_command,
-    reasons_command,
+    trial_command,
 )
 from studio_planner.desktop.planning_words import PlanningWords, reason_of
 from studio_planner.desktop.short_label import ShortLabel
@@ -57,18 +57,17 @@ def program(end: str = "") -> list[str]:
 
 WAIT = "sys.stdin.read()"
 DONE = 'print(json.dumps({"kept": True, "reasons": []}))'
-NOTHING = [sys.executable, "-c", "pass"]
+# Ends when the desk has had enough, as the real command does: with a plan that is rehearsed.
+ENOUGH = """
+assert sys.stdin.readline() == "enough\\n"
+with open_studio(Path(sys.argv[1])) as file:
+    file.keep_plan(replace(file.read().plan, rehearsals=7))
+print(json.dumps({"progress": {"words": "once more", "kept": True}}), flush=True)
+"""
 
 
-def plan_with(
-    desk: DeskWindow, look: list[str], reasons: list[str] | None = None
-) -> PlanningProcess:
-    return desk.plan_with(
-        PlanningProcess(
-            lambda path: [*look, str(path)],
-            reasons=lambda path: [*(reasons or NOTHING), str(path)],
-        )
-    )
+def plan_with(desk: DeskWindow, look: list[str]) -> PlanningProcess:
+    return desk.plan_with(PlanningProcess(lambda path: [*look, str(path)]))
 
 
 def kept(desk: DeskWindow) -> Plan:
@@ -97,24 +96,24 @@ def test_the_best_so_far_is_said_quietly_with_a_button_to_stop(
 
 
 @pytest.mark.parametrize("how", ["button", "key"])
-def test_good_enough_ends_the_search_and_the_best_so_far_stays_with_its_reasons(
+def test_good_enough_ends_the_search_and_the_best_so_far_stays_rehearsed_and_with_its_reasons(
     qtbot: QtBot, desk: DeskWindow, how: str
 ) -> None:
-    explain = (
-        "import sys; from dataclasses import replace; from pathlib import Path\n"
-        "from studio_planner.storage.studio_file import open_studio\n"
-        "with open_studio(Path(sys.argv[1])) as file:\n"
-        "    file.keep_plan(replace(file.read().plan, rehearsals=7))\n"
-    )
-    planning = plan_with(desk, program(WAIT), [sys.executable, "-c", explain])
+    planning = plan_with(desk, program(ENOUGH + DONE))
     with qtbot.waitSignal(planning.better, timeout=20_000):
         desk.plan_again()
-    with qtbot.waitSignals([planning.explaining, planning.planned], timeout=20_000):
+    lines = []
+    planning.ending.connect(lambda: lines.append(desk.title_bar.line.words))
+    with (
+        qtbot.waitSignal(planning.planned, timeout=20_000),
+        qtbot.assertNotEmitted(planning.better),
+    ):
         if how == "button":
             desk.title_bar.stop_button.setFocus()
             QTest.keyClick(desk.title_bar.stop_button, Qt.Key.Key_Space)
         else:
             desk.verbs["stop"].trigger()
+    assert lines == [f"Planning: {ENDING}"]
     assert (kept(desk).solved_seconds, kept(desk).rehearsals) == (3.5, 7)
     assert not planning.running
     assert desk.title_bar.stop_button.isHidden()
@@ -122,17 +121,43 @@ def test_good_enough_ends_the_search_and_the_best_so_far_stays_with_its_reasons(
     assert desk.notice.words.startswith("Planned again")
 
 
-def test_finding_out_the_reasons_can_be_ended_too(qtbot: QtBot, desk: DeskWindow) -> None:
-    planning = plan_with(desk, program(WAIT), [sys.executable, "-c", "input()"])
+def test_what_follows_good_enough_can_be_ended_at_once(qtbot: QtBot, desk: DeskWindow) -> None:
+    planning = plan_with(desk, program(WAIT))
     with qtbot.waitSignal(planning.better, timeout=20_000):
         desk.plan_again()
-    with qtbot.waitSignal(planning.explaining, timeout=20_000):
+    with qtbot.waitSignal(planning.ending, timeout=20_000):
         desk.stop_planning()
-    assert desk.title_bar.line.words == f"Planning: {EXPLAINING}"
+    assert desk.title_bar.line.words == f"Planning: {ENDING}"
     assert desk.title_bar.stop_button.text() == "Stop planning"
     with qtbot.waitSignal(planning.planned, timeout=20_000):
         desk.stop_planning()
     assert kept(desk).solved_seconds == 3.5
+
+
+def test_stopping_before_any_plan_leaves_the_one_that_there_was(
+    qtbot: QtBot, desk: DeskWindow
+) -> None:
+    before = kept(desk)
+    planning = plan_with(desk, [sys.executable, "-c", "input()"])
+    desk.plan_again()
+    with qtbot.waitSignal(planning.failed, timeout=20_000):
+        desk.stop_planning()
+    assert desk.notice.words == "Planning was stopped; the plan is as it was."
+    assert kept(desk) == before
+
+
+def test_good_enough_ends_a_real_search_with_a_plan_that_says_how_sure_it_is(
+    qtbot: QtBot, desk: DeskWindow
+) -> None:
+    planning = desk.plan_with(
+        PlanningProcess(lambda path: trial_command(path, scenes.NOW, seconds=600))
+    )
+    with qtbot.waitSignal(planning.better, timeout=60_000):
+        desk.plan_again()
+    with qtbot.waitSignal(planning.planned, timeout=60_000):
+        desk.stop_planning()
+    assert kept(desk).rehearsals > 0
+    assert all(coat.held is not None for coat in kept(desk).coats if not coat.poured)
 
 
 def test_a_better_plan_that_is_shown_late_does_not_write_over_what_planning_does_by_then(
@@ -141,11 +166,11 @@ def test_a_better_plan_that_is_shown_late_does_not_write_over_what_planning_does
     planning = plan_with(desk, program(WAIT))
     with qtbot.waitSignal(planning.better, timeout=20_000):
         desk.plan_again()
-    planning.explaining.emit()
+    planning.ending.emit()
     with qtbot.waitCallback() as shown:
         QTimer.singleShot(2 * BREATH_MILLISECONDS, shown)
     assert kept(desk).solved_seconds == 3.5
-    assert desk.title_bar.line.words == f"Planning: {EXPLAINING}"
+    assert desk.title_bar.line.words == f"Planning: {ENDING}"
     desk.close()
 
 
@@ -218,7 +243,6 @@ def test_the_desk_looks_for_better_plans_for_a_while(tmp_path: Path) -> None:
     words = plan_command(tmp_path)
     assert words[words.index("--seconds") + 1] == str(LOOK_SECONDS)
     assert {"--keep", "--json", "--progress"} <= set(words)
-    assert "--reasons" in reasons_command(tmp_path)
 
 
 # What a planning process says
