@@ -10,7 +10,7 @@ from studio_planner.craft.plans import Air, Trust
 from studio_planner.craft.tongue import capital
 from studio_planner.desktop import words
 from studio_planner.desktop.tongue import translate
-from studio_planner.services.plan_worth import held_words
+from studio_planner.services.how_sure import held_words
 from studio_planner.services.ribbons import Ribbon
 from studio_planner.services.step_words import step_words
 

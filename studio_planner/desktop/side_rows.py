@@ -9,10 +9,13 @@ from typing import TYPE_CHECKING
 from studio_planner.craft.kind_words import kind_word
 from studio_planner.craft.tongue import capital
 from studio_planner.desktop import words
+from studio_planner.desktop.timeline_work.voice import DeskVoice
 from studio_planner.desktop.tongue import translate
+from studio_planner.services.fragile import fragile_of
 from studio_planner.services.hands_items import HandsKind
+from studio_planner.services.how_sure import in_doubt, sure_words
 from studio_planner.services.next_hands import asking_ahead, first_after, next_hands
-from studio_planner.services.plan_worth import fragile_of, sure_words, worth_of
+from studio_planner.services.plan_worth import worth_of
 from studio_planner.services.promises import promises_of
 from studio_planner.services.step_words import packing_words
 
@@ -36,7 +39,7 @@ class Standing(Enum):
     """How a promise stands, drawn as a square: full, half, broken or empty."""
 
     KEPT = "kept"
-    TIGHT = "kept, little spare"
+    TIGHT = "kept, little spare or in doubt"
     BROKEN = "late"
     OPEN = "not planned"
 
@@ -209,7 +212,9 @@ def worth_rows(view: DeskView) -> tuple[WorthRow, ...]:
     fragile = fragile_of(studio, plan)
     if fragile is not None:
         # Right after the first goal, where it is seen without scrolling.
-        rows.insert(1, WorthRow(fragile.title, _sentence(fragile.detail), fragile.piece))
+        voice = DeskVoice(studio)
+        title = fragile.title.words(voice)
+        rows.insert(1, WorthRow(title, fragile.detail(voice), fragile.piece))
     return (
         (*rows, WorthRow(translate("side", "How it was made"), worth.effort))
         if worth.effort
@@ -248,9 +253,8 @@ def standing_of(studio: Studio, outcome: Outcome | None) -> Standing:
         return Standing.OPEN
     if outcome.late_hours > 0:
         return Standing.BROKEN
-    return (
-        Standing.TIGHT if outcome.spare_hours < studio.settings.spare_hours else Standing.KEPT
-    )
+    tight = outcome.spare_hours < studio.settings.spare_hours or in_doubt(outcome)
+    return Standing.TIGHT if tight else Standing.KEPT
 
 
 def _why(kept: PromiseKept, studio: Studio) -> str:

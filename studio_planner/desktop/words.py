@@ -4,10 +4,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
-from math import floor
 from typing import TYPE_CHECKING
 
-from studio_planner.craft import day_words
+from studio_planner.craft import day_words, length_words
 from studio_planner.craft.degree_words import degrees_said
 from studio_planner.craft.kind_words import kind_word
 from studio_planner.craft.pieces import Material
@@ -19,6 +18,7 @@ from studio_planner.desktop import tongue
 from studio_planner.desktop.quantities import Quantity, scale_of, shown_number
 from studio_planner.desktop.tongue import marked, translate
 from studio_planner.science.stages import Stage
+from studio_planner.services.how_sure import in_doubt
 
 if TYPE_CHECKING:
     from datetime import time
@@ -30,10 +30,7 @@ if TYPE_CHECKING:
     from studio_planner.craft.studio import Studio
 
 _NOON = 12
-_DAY_HOURS = 24
 _MINUTES_IN_HOUR = 60
-_CRUMB = 1e-6
-"""Minutes that a sum of hours may lack without being a minute less."""
 
 _TIMES = "\N{MULTIPLICATION SIGN}"
 TO = "\N{EN DASH}"
@@ -128,25 +125,13 @@ def span(start: datetime, end: datetime, wall: Wall) -> str:
 
 
 def length_of_time(hours: float) -> str:
-    """A length of time as a maker says it: 35 min, 5 h 20 min, 3 d 15 h; never rounded up."""
-    whole, minutes = divmod(floor(hours * _MINUTES_IN_HOUR + _CRUMB), _MINUTES_IN_HOUR)
-    if not whole:
-        return f"{minutes} min"
-    if whole < _DAY_HOURS:
-        return f"{whole} h {minutes} min" if minutes else f"{whole} h"
-    days, left = divmod(whole, _DAY_HOURS)
-    if left:
-        return translate("words", "{days} d {hours} h").format(days=days, hours=left)
-    return tongue.counted(
-        days, translate("words", "{count} day"), translate("words", "{count} days")
-    )
+    """A length of time as a maker says it, never rounded up."""
+    return length_words.length_of_time(hours)
 
 
 def lateness(hours: float) -> str:
     """How late something is, to the nearest minute, from a day on to the nearest hour."""
-    if hours >= _DAY_HOURS:
-        return length_of_time(round(hours))
-    return length_of_time(max(round(hours * _MINUTES_IN_HOUR), 1) / _MINUTES_IN_HOUR)
+    return length_words.lateness(hours)
 
 
 def until_words(when: datetime, now: datetime) -> str:
@@ -235,15 +220,21 @@ def joint(joint: Joint, trust: Trust | None) -> str:
 
 
 def promise_word(outcome: Outcome | None, settings: Settings) -> str:
-    """What the plan means for a promise, in a few words."""
+    """What the plan means for a promise, in a few words, and whether that is in doubt."""
     if outcome is None or outcome.late_hours is None or outcome.spare_hours is None:
         return translate("words", "not planned")
     if outcome.late_hours > 0:
-        return translate("words", "{time} late").format(time=lateness(outcome.late_hours))
+        said = (
+            translate("words", "in doubt, {time} late or more")
+            if in_doubt(outcome)
+            else translate("words", "{time} late")
+        )
+        return said.format(time=lateness(outcome.late_hours))
+    spare = length_of_time(outcome.spare_hours)
+    if in_doubt(outcome):
+        return translate("words", "in doubt, {time} spare as planned").format(time=spare)
     if outcome.spare_hours < settings.spare_hours:
-        spare = length_of_time(outcome.spare_hours)
         if outcome.spare_hours < 1.0:
             return translate("words", "kept, nothing spare")
         return translate("words", "kept, only {time} spare").format(time=spare)
-    spare = length_of_time(outcome.spare_hours)
     return translate("words", "kept, {time} spare").format(time=spare)

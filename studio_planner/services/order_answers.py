@@ -65,8 +65,8 @@ class OrderAnswer:
         return tuple(sorted(tried, key=lambda change: not change.keeps_promise))
 
 
-def answer_for(studio: Studio, plan: Plan | None, key: str) -> OrderAnswer:
-    """Answer for the order of that key; KeyError when there is none."""
+def answer_for(studio: Studio, plan: Plan | None, key: str, now: datetime) -> OrderAnswer:
+    """Answer at `now` (aware) for the order of that key; KeyError when there is none."""
     order = next((order for order in studio.orders if order.key == key), None)
     if order is None:
         raise KeyError(key)
@@ -76,7 +76,7 @@ def answer_for(studio: Studio, plan: Plan | None, key: str) -> OrderAnswer:
     return OrderAnswer(
         order=order,
         due=order.due(studio.time_zone),
-        likely=None if safe is None else _likely(studio, order, pieces, safe),
+        likely=None if safe is None else _likely(studio, order, pieces, safe, now),
         safe=safe,
         outcome=outcome,
         pieces=pieces,
@@ -101,14 +101,16 @@ def _piece_answer(studio: Studio, plan: Plan | None, key: str) -> PieceAnswer:
 
 
 def _likely(
-    studio: Studio, order: Order, pieces: Iterable[PieceAnswer], safe: datetime
+    studio: Studio, order: Order, pieces: Iterable[PieceAnswer], safe: datetime, now: datetime
 ) -> datetime | None:
-    """When it likely leaves: never later than for sure, which counts on every margin."""
+    """When it likely leaves: never in the past, nor later than for sure, on every margin."""
     ready = [gate.likely for row in pieces for gate in row.gates if gate.gate is order.gate]
     known = [when for when in ready if when is not None]
     if len(known) < len(ready) or not known:
         return None
-    packed = _packed(studio, max(known), timedelta(minutes=order.packing_minutes * len(known)))
+    packed = _packed(
+        studio, max(now, *known), timedelta(minutes=order.packing_minutes * len(known))
+    )
     return None if packed is None else min(order.leaves(studio.time_zone, packed), safe)
 
 

@@ -1,7 +1,6 @@
-"""What a plan is worth and how sure it is, in the maker's words, for terminal and desk alike.
+"""What a plan is worth in the maker's words, for terminal and desk alike.
 
-A goal is called proved only where its bound meets its value. A bound is never rounded up, and a
-share of rehearsed weeks never to all or to none of them.
+A goal is called proved only where its bound meets its value; a bound is never rounded up.
 """
 
 from __future__ import annotations
@@ -10,12 +9,12 @@ import math
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from studio_planner.craft.kind_words import kind_word
+from studio_planner.craft.length_words import lateness, length_of_time
 from studio_planner.craft.plans import Goal
 from studio_planner.craft.tongue import counted, figure, marked, translate
 
 if TYPE_CHECKING:
-    from studio_planner.craft.plans import GoalValue, Outcome, Plan, PlannedCoat
+    from studio_planner.craft.plans import GoalValue, Plan
     from studio_planner.craft.studio import Studio
 
 NOT_KNOWN = marked("worth", "not known whether a better plan exists")
@@ -30,9 +29,9 @@ _TITLES = {
     Goal.SCUFFED: marked("worth", "Scuffed"),
     Goal.TESTED: marked("worth", "To test first"),
     Goal.MOVED: marked("worth", "Moved"),
-    Goal.SPARE: marked("worth", "Spare lacking"),
+    Goal.SPARE: marked("worth", "Spare missing before promises"),
     Goal.MIXES: marked("worth", "Separate mixes"),
-    Goal.ENDS: marked("worth", "Until done"),
+    Goal.ENDS: marked("worth", "Until each piece is done"),
 }
 _COUNTED = {
     Goal.LEFT_OUT: (marked("worth", "{count} piece"), marked("worth", "{count} pieces")),
@@ -43,10 +42,8 @@ _COUNTED = {
 }
 """Goals that are whole numbers, and of what; the others are hours."""
 
-_SUMMED = frozenset({Goal.SPARE, Goal.ENDS})
-
 _CRUMB = 1e-6
-_LEAST_HOURS = 0.05
+_LEAST_HOURS = 1.0 / 60.0
 _SECONDS_IN_MINUTE = 60
 
 
@@ -60,7 +57,7 @@ class GoalLine:
 
     @property
     def words(self) -> str:
-        """The whole line, such as Late: 14.5 h in all; no plan can be below 6.0 h."""
+        """The whole line, such as Late: 14 h 30 min in all; no plan can be below 6 h."""
         return f"{self.title}: {self.amount}{'; ' if self.verdict else ''}{self.verdict}."
 
 
@@ -92,18 +89,16 @@ def _matters(one: GoalValue, plan: Plan) -> bool:
 
 
 def _amount(studio: Studio, plan: Plan, one: GoalValue) -> str:
-    figure = _figure(one.goal, one.value)
-    if one.goal is Goal.LATENESS:
-        if one.value <= _CRUMB:
-            return translate("worth", "no order")
-        if _weighted(studio, plan):
-            return translate("worth", "{hours} in all, weighted").format(hours=figure)
-        return translate("worth", "{hours} in all").format(hours=figure)
+    if one.goal is Goal.LATENESS and one.value <= _CRUMB:
+        return translate("worth", "no order")
     if one.goal is Goal.MIXES:
-        return figure.split()[0]
-    if one.goal in _SUMMED:
-        return translate("worth", "{hours} in all").format(hours=figure)
-    return figure
+        return figure(f"{round(one.value):,}")
+    amount = _figure(one.goal, one.value)
+    if one.goal in _COUNTED:
+        return amount
+    if one.goal is Goal.LATENESS and _weighted(studio, plan):
+        return translate("worth", "{hours} in all, weighted").format(hours=amount)
+    return translate("worth", "{hours} in all").format(hours=amount)
 
 
 def _weighted(studio: Studio, plan: Plan) -> bool:
@@ -117,11 +112,7 @@ def _figure(goal: Goal, value: float) -> str:
     if texts is not None:
         text = translate("worth", texts[round(value) != 1])
         return text.format(count=figure(f"{round(value):,}"))
-    return (
-        figure(f"{value:,.1f} h")
-        if value >= _LEAST_HOURS
-        else translate("worth", "under 0.1 h")
-    )
+    return lateness(value)
 
 
 def _verdict(one: GoalValue, grid_minutes: int) -> str:
@@ -143,8 +134,7 @@ def _least(one: GoalValue) -> str | None:
     if one.goal in _COUNTED:
         whole = math.ceil(one.bound - _CRUMB)
         return _figure(one.goal, whole) if whole > 0 else None
-    tenths = math.floor(one.bound * 10.0 + _CRUMB) / 10.0
-    return figure(f"{tenths:,.1f} h") if tenths > 0.0 else None
+    return length_of_time(one.bound) if one.bound >= _LEAST_HOURS else None
 
 
 def _effort(plan: Plan) -> str:
@@ -165,7 +155,7 @@ def seconds_words(seconds: float) -> str:
 
 
 def summary_words(studio: Studio, plan: Plan) -> str:
-    """A plan in one line: 2 orders late, 14.5 h, cannot be below 6.0 h; 41 mixes."""
+    """A plan in one line: 2 orders late, 14 h 30 min, cannot be below 6 h; 41 mixes."""
     values = {one.goal: one for one in plan.goals}
     found = [_orders_words(studio, plan, values.get(Goal.LATENESS))]
     for goal, said in (
@@ -177,6 +167,16 @@ def summary_words(studio: Studio, plan: Plan) -> str:
     if Goal.MIXES in values:
         found.append(_figure(Goal.MIXES, values[Goal.MIXES].value))
     return "; ".join(found)
+
+
+def better_words(studio: Studio, before: Plan | None, plan: Plan) -> str:
+    """A plan in one line, and the first goal that tells it from the one before if none does."""
+    words = summary_words(studio, plan)
+    if before is None or words != summary_words(studio, before):
+        return words
+    known = {line.words for line in worth_of(studio, before).goals}
+    news = (line.words for line in worth_of(studio, plan).goals if line.words not in known)
+    return next((f"{words}. {line}".removesuffix(".") for line in news), words)
 
 
 def _orders_words(studio: Studio, plan: Plan, lateness: GoalValue | None) -> str:
@@ -205,90 +205,3 @@ def _short(one: GoalValue) -> str:
     if least is None:
         return ""
     return ", " + translate("worth", "cannot be below {least}").format(least=least)
-
-
-# How sure it is
-
-
-def share_words(share: float) -> str:
-    """A share of rehearsed weeks in whole per cent; all and none only when they are."""
-    if 0.0 < share < 0.01:  # noqa: PLR2004 - one per cent
-        return translate("worth", "under 1 %")
-    if 0.99 < share < 1.0:  # noqa: PLR2004 - likewise
-        return translate("worth", "over 99 %")
-    return f"{round(share * 100.0)} %"
-
-
-def weeks_words(rehearsals: int) -> str:
-    """How many weeks were rehearsed, such as 1,000 rehearsed weeks."""
-    text = (
-        translate("worth", "{count} rehearsed week")
-        if rehearsals == 1
-        else translate("worth", "{count} rehearsed weeks")
-    )
-    return text.format(count=figure(f"{rehearsals:,}"))
-
-
-def sure_words(outcome: Outcome | None, plan: Plan) -> str:
-    """How sure an order's promise is; empty when that was not rehearsed."""
-    if outcome is None or outcome.held is None or not plan.rehearsals:
-        return ""
-    return translate("worth", "kept in {share} of {weeks}").format(
-        share=share_words(outcome.held), weeks=weeks_words(plan.rehearsals)
-    )
-
-
-def held_words(coat: PlannedCoat, plan: Plan) -> str:
-    """How often a pour found its window; empty when it is poured or was not rehearsed."""
-    if coat.held is None or coat.poured or not plan.rehearsals:
-        return ""
-    said = translate("worth", "held in {share} of rehearsed weeks")
-    return said.format(share=share_words(coat.held))
-
-
-def most_fragile(plan: Plan) -> PlannedCoat | None:
-    """The pour to come that missed its window most often; None when none ever did."""
-    fragile = [
-        coat
-        for coat in plan.coats
-        if not coat.poured and coat.held is not None and coat.held < 1
-    ]
-    return min(fragile, key=lambda coat: (coat.held, coat.start), default=None)
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Fragile:
-    """The pour that needs most care, in words; `piece` is empty when none needs any."""
-
-    title: str
-    detail: str
-    piece: str = ""
-
-    @property
-    def words(self) -> str:
-        """The whole sentence."""
-        return f"{self.title}: {self.detail}."
-
-
-def fragile_of(studio: Studio, plan: Plan) -> Fragile | None:
-    """Name the most fragile pour with its number and share; None when nothing was rehearsed."""
-    if not plan.rehearsals or all(coat.held is None for coat in plan.coats):
-        return None
-    coat, weeks = most_fragile(plan), weeks_words(plan.rehearsals)
-    if coat is None:
-        said = translate("worth", "none, all were held in all of {weeks}")
-        return Fragile(
-            title=translate("worth", "Most fragile"), detail=said.format(weeks=weeks)
-        )
-    piece = studio.piece(coat.piece)
-    share = share_words(coat.held or 0.0)
-    return Fragile(
-        title=translate("worth", "Most fragile: pour {number}").format(number=coat.number),
-        detail=translate("worth", "{piece}, {coat}, held in {share} of {weeks}").format(
-            piece=piece.name,
-            coat=kind_word(piece.coat(coat.coat).kind),
-            share=share,
-            weeks=weeks,
-        ),
-        piece=coat.piece,
-    )

@@ -18,7 +18,7 @@ _PACKING = {
     Gate.PACK: marked("packing", "pack"),
     Gate.FULL: marked("packing", "pack, fully cured"),
 }
-_WAITS_FOR = {
+_GATES = {
     Gate.DISPLAY: marked("packing", "handle (display)"),
     Gate.PACK: marked("packing", "pack"),
     Gate.FULL: marked("packing", "full cure"),
@@ -40,4 +40,9 @@ def packing_words(studio: Studio, piece: str) -> str:
 def waits_for_words(studio: Studio, piece: str) -> str:
     """Say which ready time the order of a piece (a key) waits for; empty without an order."""
     order = studio.order_of(piece)
-    return "" if order is None else translate("packing", _WAITS_FOR[order.gate])
+    return "" if order is None else gate_words(order.gate)
+
+
+def gate_words(gate: Gate) -> str:
+    """Say what a piece is ready for at a gate, such as handle (display)."""
+    return translate("packing", _GATES[gate])

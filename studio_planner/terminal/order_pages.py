@@ -2,17 +2,17 @@
 
 from __future__ import annotations
 
-import math
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.length_words import lateness, length_of_time
 from studio_planner.craft.orders import Promise
+from studio_planner.services.how_sure import in_doubt
 from studio_planner.terminal.writing import (
     date_words,
     moment_words,
     say,
     say_table,
     say_wrapped,
-    span_words,
 )
 
 if TYPE_CHECKING:
@@ -25,6 +25,8 @@ if TYPE_CHECKING:
 _HEADS = ("Order", "Promised", "Leave by", "Leaves", "How it stands")
 _LEAVE_BY = "Leave by: the last pick-up that keeps the promise; for a market, when it opens."
 
+_IN_DOUBT = "In doubt: it comes true in less than half of the rehearsed weeks."
+
 
 def print_orders(studio: Studio, promises: Iterable[PromiseKept]) -> None:
     """Print orders with their dates; for late ones the reason and the tried changes."""
@@ -34,6 +36,8 @@ def print_orders(studio: Studio, promises: Iterable[PromiseKept]) -> None:
     say()
     say_table(_HEADS, [_cells(studio, kept) for kept in listed])
     say_wrapped(_LEAVE_BY)
+    if any(in_doubt(kept.outcome) for kept in listed):
+        say_wrapped(_IN_DOUBT)
     for kept in listed:
         _print_reason(studio, kept)
 
@@ -55,11 +59,11 @@ def _state_words(kept: PromiseKept) -> str:
     outcome = kept.outcome
     if outcome is None or outcome.late_hours is None:
         return kept.word
+    # What may be cut off in a narrow column stands at its end.
+    doubt = "in doubt, " if in_doubt(outcome) else ""
     if kept.word == "late":
-        return f"late by {span_words(outcome.late_hours)}"
-    # Never more to spare than there is.
-    spare = math.floor((outcome.spare_hours or 0.0) * 60.0) / 60.0
-    return f"{span_words(spare)} to spare"
+        return f"{doubt}late by {lateness(outcome.late_hours)}{' or more' if doubt else ''}"
+    return f"{doubt}{length_of_time(outcome.spare_hours or 0.0)} to spare"
 
 
 def _print_reason(studio: Studio, kept: PromiseKept) -> None:

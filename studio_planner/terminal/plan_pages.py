@@ -6,10 +6,11 @@ from collections import Counter
 from itertools import groupby
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.orders import Gate
 from studio_planner.craft.pieces import Joint
-from studio_planner.science.stages import Stage
+from studio_planner.craft.tongue import capital
 from studio_planner.services.promises import promises_of
-from studio_planner.services.step_words import step_words, waits_for_words
+from studio_planner.services.step_words import gate_words, step_words, waits_for_words
 from studio_planner.terminal.order_pages import print_orders
 from studio_planner.terminal.plan_legend import (
     NEVER,
@@ -38,14 +39,6 @@ if TYPE_CHECKING:
 
 _HEADS = ("No", "Hands-on", "Piece", "What", "Joint", "Closes", "Spot", "Mix", "Who")
 _MIX = _HEADS.index("Mix")
-_READY_HEADS = (
-    "Ready, on the safe side",
-    "To handle",
-    "To pack",
-    "Full cure",
-    "Order waits for",
-)
-_READY = (Stage.HANDLE, Stage.PRINT_FREE, Stage.FULL_CURE)
 _Row = tuple["datetime", tuple[str, ...]]
 
 
@@ -158,10 +151,11 @@ def _print_ready(studio: Studio, plan: Plan) -> None:
     rows = [
         (
             piece.name,
-            *(moment_words(zone, safe.get((piece.key, stage))) for stage in _READY),
+            *(moment_words(zone, safe.get((piece.key, gate.stage))) for gate in Gate),
             waits_for_words(studio, piece.key),
         )
         for piece in studio.pieces
     ]
     say()
-    say_table(_READY_HEADS, rows)
+    gates = (capital(gate_words(gate)) for gate in Gate)
+    say_table(("Ready, on the safe side", *gates, "Order waits for"), rows)

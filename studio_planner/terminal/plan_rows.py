@@ -49,7 +49,7 @@ def worth_json(plan: Plan) -> dict[str, Any]:
     Keys: goals (in their order, each with goal, value, bound, gap, proved; bound and gap are
     null when no bound is known), grid_minutes (starts were looked at so far apart),
     solved_seconds (of looking for better plans), rehearsals (simulated weeks behind every
-    `held`; 0 when the plan was not rehearsed).
+    share; 0 when the plan was not rehearsed).
     """
     return {
         "goals": [
@@ -73,9 +73,10 @@ def coat_json(studio: Studio, plan: Plan, coat: PlannedCoat) -> dict[str, Any]:
 
     Keys: number, piece and piece_name, coat, kind, product, start and end of the hands-on
     block, spot, joint, opens and closes (of the window used; null for none), trust, mix,
-    person, air, poured, held (the share of rehearsed weeks in which it found its window; null
-    when not rehearsed), and ready: for handle, print_free and full_cure of the whole piece
-    likely and safe (null: never within the record).
+    person, air, poured, held and missed_first (the shares of rehearsed weeks in which it found
+    its window, and was the first of its piece to miss it; null when not rehearsed), and ready:
+    for handle, print_free and full_cure of the whole piece likely and safe (null: never within
+    the record).
     """
     zone = studio.time_zone
     piece = studio.piece(coat.piece)
@@ -100,6 +101,7 @@ def coat_json(studio: Studio, plan: Plan, coat: PlannedCoat) -> dict[str, Any]:
         "air": coat.air,
         "poured": coat.poured,
         "held": coat.held,
+        "missed_first": coat.missed_first,
         "ready": _ready_json(studio, plan, coat.piece),
     }
 
@@ -133,9 +135,11 @@ def order_json(studio: Studio, kept: PromiseKept) -> dict[str, Any]:
 
     Keys: order (its key), name, promise, promised (the date that was given), gate, due (the
     last pick-up that keeps it, for a market its opening), ships (null when a piece of it is
-    not planned), state (in time, late, not planned), late_hours, spare_hours, held (the share
-    of rehearsed weeks in which the promise was kept; null when not rehearsed), reason, and
-    changes: each with words, ships, keeps_promise.
+    not planned), state (in time, late, not planned), late_hours, spare_hours, held and
+    day_held (the shares of rehearsed weeks in which the promise was kept, and it shipped on the
+    day of ships or sooner), rehearsed_spare_hours (left in nine weeks of ten, negative when
+    late; all three null when not rehearsed), reason, and changes: each with words, ships,
+    keeps_promise.
     """
     zone = studio.time_zone
     order, outcome = kept.order, kept.outcome
@@ -151,6 +155,8 @@ def order_json(studio: Studio, kept: PromiseKept) -> dict[str, Any]:
         "late_hours": None if outcome is None else outcome.late_hours,
         "spare_hours": None if outcome is None else outcome.spare_hours,
         "held": None if outcome is None else outcome.held,
+        "day_held": None if outcome is None else outcome.day_held,
+        "rehearsed_spare_hours": None if outcome is None else outcome.rehearsed_spare_hours,
         "reason": "" if outcome is None else str(outcome.reason),
         "changes": [
             {

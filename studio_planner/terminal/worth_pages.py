@@ -4,7 +4,10 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from studio_planner.services.plan_worth import IN_ORDER, fragile_of, sure_words, worth_of
+from studio_planner.services.fragile import fragile_of
+from studio_planner.services.how_sure import sure_words
+from studio_planner.services.plan_worth import IN_ORDER, worth_of
+from studio_planner.terminal.ask_command import TerminalVoice
 from studio_planner.terminal.writing import say, say_wrapped
 
 if TYPE_CHECKING:
@@ -26,18 +29,25 @@ def print_worth(studio: Studio, plan: Plan, promises: Iterable[PromiseKept]) -> 
         if sum(bool(line.verdict) for line in worth.goals) > 1:
             say_wrapped(IN_ORDER)
         say_wrapped(worth.effort)
-    print_sureness(plan, promises)
+    told = print_sureness(plan, promises)
     fragile = fragile_of(studio, plan)
     if fragile is not None:
-        say_wrapped(fragile.words)
+        if not told:
+            _say_how_sure()
+        say_wrapped(fragile.words(TerminalVoice(studio)))
 
 
-def print_sureness(plan: Plan, promises: Iterable[PromiseKept]) -> None:
-    """Print how sure each promise is, if the plan was rehearsed."""
+def print_sureness(plan: Plan, promises: Iterable[PromiseKept]) -> bool:
+    """Print how sure each promise is, and tell whether any was rehearsed."""
     rows = [(kept.order.name, sure_words(kept.outcome, plan)) for kept in promises]
     known = [(name, sure) for name, sure in rows if sure]
     if known:
-        say()
-        say("How sure it is")
+        _say_how_sure()
     for name, sure in known:
         say_wrapped(f"{name}: {sure}.")
+    return bool(known)
+
+
+def _say_how_sure() -> None:
+    say()
+    say("How sure it is")

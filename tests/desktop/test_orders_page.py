@@ -167,3 +167,21 @@ def test_orders_are_copied_moved_and_removed_by_keys(
         page.choose(first.key)
         QTest.keyClick(page.orders.list, Qt.Key.Key_Down, Qt.KeyboardModifier.AltModifier)
         assert studio_of(desk).orders[1] == first
+
+
+def test_late_orders_stand_first_in_the_list_and_are_moved_within_it(
+    desk: DeskWindow, page: OrdersPage
+) -> None:
+    plan = studio_of(desk).plan
+    assert plan is not None
+    late = [one.order for one in plan.outcomes if one.late_hours]
+    others = [order.key for order in studio_of(desk).orders if order.key not in late]
+    rows = page.orders.list
+    shown = [rows.item(row).data(Qt.ItemDataRole.UserRole) for row in range(rows.count())]
+    assert late
+    assert shown == [*late, *others]
+    page.choose(others[0])
+    rows.setFocus()
+    QTest.keyClick(rows, Qt.Key.Key_Down, Qt.KeyboardModifier.AltModifier)
+    after = [order.key for order in studio_of(desk).orders if order.key not in late]
+    assert after == [others[1], others[0], *others[2:]]

@@ -297,8 +297,10 @@ def rehearsed() -> DeskView:
     studio = scenes.planned()
     plan = studio.plan
     assert plan is not None
-    coats = tuple(c if c.poured else replace(c, held=0.93) for c in plan.coats)
-    weak = replace(coats[-1], held=0.71)
+    coats = tuple(
+        c if c.poured else replace(c, held=0.93, missed_first=0.07) for c in plan.coats
+    )
+    weak = replace(coats[-1], held=0.71, missed_first=0.29)
     plan = replace(
         plan,
         coats=(*coats[:-1], weak),
@@ -318,15 +320,15 @@ def rehearsed() -> DeskView:
 def test_the_worth_names_goals_the_weakest_pour_and_the_time() -> None:
     rows = worth_rows(rehearsed())
     assert [row.title for row in rows] == [
-        "Late: 72.0 h in all",
-        "Most fragile: pour 17",
+        "Late: 3 days in all",
+        "Most fragile: Harbour board 2, top coat, Sat 12 Dec 10:20 (pour 17)",
         "Scuffed: 4 joints",
         "Separate mixes: 15",
         "How it was made",
     ]
-    assert rows[0].spoken == "Late: 72.0 h in all. No plan can be below 6.0 h."
+    assert rows[0].spoken == "Late: 3 days in all. No plan can be below 6 h."
     assert rows[1].piece == "h2"
-    assert "71 % of 1,000 rehearsed weeks" in rows[1].detail
+    assert "In 29 % of 1,000 rehearsed weeks it is the first of its piece" in rows[1].detail
     assert rows[2].detail == "Proved the best possible on starts every 10 minutes."
     assert rows[3].detail == "Not known whether a better plan exists."
     assert rows[4].detail == "A better plan was looked for, for 20 s."

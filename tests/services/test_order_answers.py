@@ -49,7 +49,7 @@ def test_likely_is_the_first_pick_up_after_somebody_has_packed_it() -> None:
         scenes.at(0, "03:00"), scenes.at(2, "03:00"), scenes.at(4, "16:00")
     )
     zone = studio.time_zone
-    answer = answer_for(studio, studio.plan, "o")
+    answer = answer_for(studio, studio.plan, "o", scenes.NOW)
     spans = [
         span
         for person in studio.people
@@ -63,17 +63,28 @@ def test_likely_is_the_first_pick_up_after_somebody_has_packed_it() -> None:
 
 def test_likely_is_never_later_than_for_sure() -> None:
     studio, _ = answered(scenes.at(3, "03:00"), scenes.at(3, "09:00"), scenes.at(1, "16:00"))
-    assert answer_for(studio, studio.plan, "o").likely == scenes.at(1, "16:00")
+    assert answer_for(studio, studio.plan, "o", scenes.NOW).likely == scenes.at(1, "16:00")
+
+
+def test_likely_is_never_in_the_past() -> None:
+    studio, order = answered(
+        scenes.at(0, "03:00"), scenes.at(2, "03:00"), scenes.at(9, "16:00")
+    )
+    now = scenes.at(5, "09:00")
+    likely = answer_for(studio, studio.plan, "o", now).likely
+    assert likely is not None
+    assert likely > now
+    assert likely > order.courier.next_pick_up(studio.time_zone, scenes.at(0, "03:00"))
 
 
 def test_nothing_is_likely_where_a_stage_is_never_reached() -> None:
     studio, _ = answered(None, scenes.at(3, "09:00"), scenes.at(4, "16:00"))
-    assert answer_for(studio, studio.plan, "o").likely is None
+    assert answer_for(studio, studio.plan, "o", scenes.NOW).likely is None
 
 
 def test_without_a_plan_there_is_no_date() -> None:
     studio = scenes.planned()
-    answer = answer_for(studio, None, studio.orders[0].key)
+    answer = answer_for(studio, None, studio.orders[0].key, scenes.NOW)
     assert (answer.likely, answer.safe, answer.outcome) == (None, None, None)
     assert all(gate.safe is None for row in answer.pieces for gate in row.gates)
 

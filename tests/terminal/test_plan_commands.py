@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 import pytest
 
+from studio_planner.craft.length_words import lateness, length_of_time
 from studio_planner.craft.orders import Promise
 from studio_planner.craft.plans import Change
 from studio_planner.craft.saying import Saying
@@ -22,11 +23,12 @@ if TYPE_CHECKING:
 
 COAT_KEYS = {
     "number", "piece", "piece_name", "coat", "kind", "product", "start", "end", "spot", "joint",
-    "opens", "closes", "trust", "mix", "person", "air", "poured", "held", "ready",
+    "opens", "closes", "trust", "mix", "person", "air", "poured", "held",
+    "missed_first", "ready",
 }  # fmt: skip
 ORDER_KEYS = {
     "order", "name", "promise", "promised", "gate", "due", "ships", "state", "late_hours",
-    "spare_hours", "held", "reason", "changes",
+    "spare_hours", "held", "day_held", "rehearsed_spare_hours", "reason", "changes",
 }  # fmt: skip
 WORTH_KEYS = {"goals", "grid_minutes", "solved_seconds", "rehearsals"}
 
@@ -220,9 +222,46 @@ def test_what_is_late_and_what_is_spare_are_said_in_one_way(
     }
     said = " ".join(terminal("promise", sample).out.split())
     for row in outcomes.values():
-        hours = int(row["late_hours"] or row["spare_hours"])
-        if hours >= 24:
-            assert f"{hours // 24} d {hours % 24} h" in said
+        late, spare = row["late_hours"], row["spare_hours"]
+        words = f"late by {lateness(late)}" if late else f"{length_of_time(spare)} to spare"
+        assert words in said
+
+
+def test_spare_is_never_rounded_up_and_doubt_stands_beside_it(
+    terminal: Terminal, sample: Path
+) -> None:
+    plan = read_planned(sample)[1]
+    first = next(one for one in plan.outcomes if not one.late_hours)
+    leaves = first.due - timedelta(hours=71, minutes=35)
+
+    def stands(held: float | None) -> str:
+        one = replace(first, leaves=leaves, held=held)
+        others = [one if other is first else other for other in plan.outcomes]
+        put_plan(sample, replace(plan, outcomes=tuple(others), rehearsals=1000))
+        return " ".join(terminal("promise", sample, first.order).out.split())
+
+    for held in (0.0, 0.49, 0.5, None):
+        said = stands(held)
+        doubtful = held is not None and held < 0.5
+        assert ("in doubt, 2 d 23 h" if doubtful else "2 d 23 h to spare") in said
+        assert ("In doubt: it comes true in less than half" in said) == doubtful
+
+
+def test_a_late_order_says_how_sure_its_new_day_is(terminal: Terminal, sample: Path) -> None:
+    plan = read_planned(sample)[1]
+    late = next(one for one in plan.outcomes if one.late_hours)
+    assert late.late_hours is not None
+
+    def said(day_held: float) -> str:
+        one = replace(late, held=0.0, day_held=day_held, rehearsed_spare_hours=-80.0)
+        others = [one if other is late else other for other in plan.outcomes]
+        put_plan(sample, replace(plan, outcomes=tuple(others), rehearsals=1000))
+        return " ".join(terminal("promise", sample, late.order).out.split())
+
+    assert "leaves that day or sooner in 31 % of 1,000 rehearsed weeks." in said(0.31)
+    assert "in doubt, late by" in said(0.31)
+    assert "in doubt" not in said(0.97)
+    assert f"late by {lateness(late.late_hours)}" in said(0.97)
 
 
 def test_a_change_that_plans_nothing_is_said_in_a_sentence(

@@ -6,15 +6,17 @@ from dataclasses import dataclass
 from datetime import datetime, time
 from typing import TYPE_CHECKING
 
-from studio_planner.craft.orders import Gate, Promise
+from studio_planner.craft.orders import Promise
 from studio_planner.craft.tongue import capital
 from studio_planner.desktop import words
 from studio_planner.desktop.tongue import translate
-from studio_planner.services.plan_worth import sure_words
+from studio_planner.services.how_sure import day_in_doubt, sure_words
+from studio_planner.services.step_words import gate_words
 
 if TYPE_CHECKING:
     from datetime import date
 
+    from studio_planner.craft.orders import Gate
     from studio_planner.craft.plans import Change
     from studio_planner.craft.studio import Studio
     from studio_planner.services.order_answers import OrderAnswer, PieceAnswer
@@ -39,11 +41,7 @@ class Tried:
 
 def gate_word(gate: Gate) -> str:
     """What a gate lets a piece do."""
-    return {
-        Gate.DISPLAY: translate("orders", "Display"),
-        Gate.PACK: translate("orders", "Pack"),
-        Gate.FULL: translate("orders", "Full cure"),
-    }[gate]
+    return capital(gate_words(gate))
 
 
 def promise_kind_word(promise: Promise) -> str:
@@ -132,7 +130,7 @@ def tried(studio: Studio, change: Change) -> Tried:
 
 
 def gate_lines(studio: Studio, row: PieceAnswer) -> tuple[Line, ...]:
-    """When a piece may be displayed, packed, and used: for sure, and likely."""
+    """When a piece may be handled, packed, and used: for sure, and likely."""
     wall = words.wall_of(studio)
     lines = []
     for gate in row.gates:
@@ -150,7 +148,14 @@ def gate_lines(studio: Studio, row: PieceAnswer) -> tuple[Line, ...]:
 
 
 def for_the_customer(studio: Studio, answer: OrderAnswer) -> str:
-    """One or two sentences that can be sent as they are."""
+    """One or two sentences that can be sent as they are, with the doubt there is."""
+    said = _when_it_comes(studio, answer)
+    if not day_in_doubt(answer.outcome):
+        return said
+    return f"{said} {translate('orders', 'But that day is not sure yet.')}"
+
+
+def _when_it_comes(studio: Studio, answer: OrderAnswer) -> str:
     order, wall = answer.order, words.wall_of(studio)
     if answer.safe is None:
         return translate("orders", "I cannot give you a date for {name} yet.").format(

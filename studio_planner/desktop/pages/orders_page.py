@@ -58,6 +58,7 @@ class OrdersPage(Page):
         """Show no studio yet."""
         super().__init__(desk, parent)
         self._view: DeskView | None = None
+        self._shown: list[str] = []
         self.orders = NounList(
             self.canvas,
             translate("orders", "Orders"),
@@ -120,14 +121,9 @@ class OrdersPage(Page):
     def show_view(self, view: DeskView | None) -> None:
         self._view = view
         studio = None if view is None else view.studio
-        answers = (
-            [answer_for(studio, studio.plan, order.key) for order in studio.orders]
-            if studio
-            else []
-        )
-        self.orders.show_things(
-            [(a.order.key, a.order.name, list_line(studio, a)) for a in answers if studio]
-        )
+        rows = [] if view is None else _rows(view)
+        self._shown = [key for key, _, _ in rows]
+        self.orders.show_things(rows)
         self.orders.add_button.setEnabled(studio is not None)
         self._show_chosen()
 
@@ -148,7 +144,7 @@ class OrdersPage(Page):
             part.setVisible(found)
         self._name.setText(self._head(studio, key))
         if view is not None and studio is not None and found:
-            answer = answer_for(studio, studio.plan, key)
+            answer = answer_for(studio, studio.plan, key, view.now)
             self.answer.show_answer(studio, answer)
             self.cost.show_order(studio, answer.order)
             today = view.now.astimezone(studio.time_zone).date()
@@ -203,7 +199,13 @@ class OrdersPage(Page):
 
     def _move(self, key: str, to: int) -> None:
         words = translate("orders", "Move an order")
-        self._attempt(words, lambda studio: moved_thing(studio, Order, key, to))
+        there = self._shown[to]
+
+        def make(studio: Studio) -> Studio:
+            keys = [order.key for order in studio.orders]
+            return moved_thing(studio, Order, key, keys.index(there))
+
+        self._attempt(words, make)
 
     def _attempt(self, words: str, make: Callable[[Studio], Studio]) -> None:
         self.desk.changes.attempt(Change(words, make))
@@ -222,6 +224,14 @@ class OrdersPage(Page):
         studio, key = self._studio, self.orders.current_key
         orders = studio.orders if studio else ()
         return next((order for order in orders if order.key == key), None)
+
+
+def _rows(view: DeskView) -> list[tuple[str, str, str]]:
+    """Every order with its quiet line: those that are late first, else as they were put."""
+    studio = view.studio
+    answers = [answer_for(studio, studio.plan, order.key, view.now) for order in studio.orders]
+    answers.sort(key=lambda answer: not (answer.outcome and answer.outcome.late_hours))
+    return [(one.order.key, one.order.name, list_line(studio, one)) for one in answers]
 
 
 def _like(copy: Order, made: Order) -> Order:

@@ -39,7 +39,7 @@ if TYPE_CHECKING:
 def order_slip(view: DeskView, key: str) -> Sheet:
     """The slip of the order of that key, then its care card; KeyError when there is none."""
     studio = view.studio
-    answer = answer_for(studio, view.plan, key)
+    answer = answer_for(studio, view.plan, key, view.now)
     order = answer.order
     slip = Part(
         blocks=(
