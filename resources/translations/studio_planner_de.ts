@@ -4206,6 +4206,10 @@
         <translation>{safe} (wahrscheinlich {likely})</translation>
     </message>
     <message>
+        <source>{when} But that day is not sure yet.</source>
+        <translation>{when} Dieser Tag ist aber noch nicht sicher.</translation>
+    </message>
+    <message>
         <source>I cannot give you a date for {name} yet.</source>
         <translation>Für {name} kann ich noch keinen Termin nennen.</translation>
     </message>
@@ -9054,7 +9058,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>Begin sooner if you can: open from {opens}, and {who} is free from {free}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beginne früher, wenn du kannst: offen ab {opens}, und {who} ist ab {free} frei.</translation>
     </message>
     <message>
         <source>It likely stays open until {likely}; a touch test says whether it still is.</source>
@@ -9278,35 +9282,35 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>It opens {opens}, and {who} has no other free time in it: more hours would help.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es öffnet {opens}, und {who} hat darin keine andere freie Zeit: Mehr Stunden würden helfen.</translation>
     </message>
     <message>
         <source>Most fragile: {piece}, {coat}, {when} (pour {number})</source>
-        <translation type="unfinished"></translation>
+        <translation>Am heikelsten: {piece}, {coat}, {when} (Guss {number})</translation>
     </message>
     <message>
         <source>In {share} of {weeks} it is the first of its piece to miss its window.</source>
-        <translation type="unfinished"></translation>
+        <translation>In {share} von {weeks} verpasst er als Erster seines Stücks sein Fenster.</translation>
     </message>
     <message>
         <source>Its window closes {closes}, but {who} has to leave or sleep from {leaves} on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sein Fenster schließt {closes}, aber {who} muss ab {leaves} weg oder schlafen.</translation>
     </message>
     <message>
         <source>It opens {opens}; missed, it is still open {free}, when {who} is free again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es öffnet {opens}; verpasst, ist es {free} noch offen, wenn {who} wieder frei ist.</translation>
     </message>
     <message>
         <source>None: every pour found its window in all of {weeks}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keiner: Jeder Guss fand in allen {weeks} sein Fenster.</translation>
     </message>
     <message>
         <source>Its window closes {closes}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sein Fenster schließt {closes}.</translation>
     </message>
     <message>
         <source>Most fragile</source>
-        <translation type="unfinished"></translation>
+        <translation>Am heikelsten</translation>
     </message>
     <message>
         <source>{what} {fault} Make sure by a touch test that the film below cures at all.</source>
@@ -10906,20 +10910,12 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Noch kein Raum: einen mit seiner Temperatur anlegen.</translation>
     </message>
     <message>
-        <source>{words} while somebody can work</source>
-        <translation>{words}, während jemand arbeiten kann</translation>
-    </message>
-    <message>
-        <source>finds no time: whenever somebody can work, {home} breaks a limit before the pour is safe, most often {worst}</source>
-        <translation>findet keine Zeit: Immer wenn jemand arbeiten kann, bricht {home} eine Grenze, bevor der Guss sicher ist, am häufigsten {worst}</translation>
-    </message>
-    <message>
-        <source>finds no time when {home} keeps every limit of {product} (temperature, humidity, dew point) for its whole block and somebody can work</source>
-        <translation>findet keine Zeit, in der {home} jede Grenze von {product} (Temperatur, Luftfeuchte, Taupunkt) für die ganze Arbeit hält und jemand arbeiten kann</translation>
-    </message>
-    <message>
         <source>the {least} above the dew point, which have to hold for {dew_hours:g} h after it</source>
         <translation>die {least} über dem Taupunkt, die noch {dew_hours:g} h danach halten müssen</translation>
+    </message>
+    <message>
+        <source>{words} while somebody can work; {advice}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>the minimum of {product}, {low}</source>
@@ -10936,6 +10932,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>needs {low}, the minimum of {product}, and {name} never gets warmer than {warmest}</source>
         <translation>braucht {low}, das Mindeste von {product}, und {name} wird nie wärmer als {warmest}</translation>
+    </message>
+    <message>
+        <source>finds no time when {home} keeps every limit of {product} (temperature, humidity, dew point) for its whole block and somebody can work; keep the room in its limits, or add hours at another time of day.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>needs {high} at most, the maximum of {product}, and {name} never gets colder than {coldest}</source>
@@ -10982,18 +10982,6 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>wird in der betrachteten Zeit nie griffest; ein wärmerer Raum oder ein anderes Produkt würde helfen.</translation>
     </message>
     <message>
-        <source>can only go on {lower} after washing and sanding, for its data sheet does not say when the window closes; and no time for that was found.</source>
-        <translation>kann auf {lower} nur nach Waschen und Anschleifen folgen, denn das Datenblatt sagt nicht, wann das Fenster schließt; und dafür wurde keine Zeit gefunden.</translation>
-    </message>
-    <message>
-        <source>waits for {lower} to reach {stage}, and that never does{no_scuff}.</source>
-        <translation>wartet, bis {lower} so weit ist ({stage}), und das kommt nie{no_scuff}.</translation>
-    </message>
-    <message>
-        <source>takes {block}, and no pour of {lower} that keeps the other rules opens a window that somebody can meet{no_scuff}.</source>
-        <translation>braucht {block}, und kein Guss von {lower}, der die anderen Regeln hält, öffnet ein erreichbares Fenster{no_scuff}.</translation>
-    </message>
-    <message>
         <source>has to have {work} while the film is right for it, for {length} at most, and whenever it is poured nobody is awake then; add hours for it at another time of day, or do without.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -11019,6 +11007,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>{name} is away until {until}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{day} {month} {year}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -11050,12 +11042,32 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>{piece}: {words}</translation>
     </message>
     <message>
+        <source>more hours, or a slower product, would help.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>takes {block}, and no pour of {lower} that keeps the other rules opens a window that somebody can meet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the {coat} below</source>
         <translation>{coat} darunter</translation>
     </message>
     <message>
         <source>closes {when}</source>
         <translation>schließt {when}</translation>
+    </message>
+    <message>
+        <source>can only go on {lower} after washing and sanding, and no time for that was found; its data sheet does not say when the window closes: add that figure under Products.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>waits for {lower} to reach {stage}, and that never does{no_scuff}; a warmer room or another product would help.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a slower product, or less to pour at once, would help.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>is meant wet in wet and takes {takes}, but {lower} can be worked for {left} at most once it is spread (working time, on the safe side)</source>
@@ -11070,8 +11082,36 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>braucht {takes}, aber auf der sicheren Seite ist das Fenster von {lower} zu, bevor es öffnet</translation>
     </message>
     <message>
+        <source>finds no time: whenever somebody can work, {home} breaks a limit before the pour is safe, most often {worst}; keep the room in its limits, or add hours at another time of day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>warm it, or choose another product.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cool it, or choose another product.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>warm it, or dry its air.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{words}; {advice}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dry its air, or choose another product.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>takes {takes}, but the safe window of {lower} is never open for more than {length}{tight}</source>
         <translation>braucht {takes}, aber das sichere Fenster von {lower} ist nie länger als {length} offen{tight}</translation>
+    </message>
+    <message>
+        <source>allow sanding or a touch test of it under Pieces, or strip the piece in the log.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>comes too late: the window of {lower} closed {closed}</source>
@@ -12276,7 +12316,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>in doubt, {time} late or more</source>
-        <translation type="unfinished"></translation>
+        <translation>ungewiss, {time} oder mehr zu spät</translation>
     </message>
     <message>
         <source>{time} late</source>
@@ -12284,7 +12324,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>in doubt, {time} spare as planned</source>
-        <translation type="unfinished"></translation>
+        <translation>ungewiss, nach Plan {time} Puffer</translation>
     </message>
     <message>
         <source>kept, nothing spare</source>
@@ -12578,11 +12618,11 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>Spare missing before promises</source>
-        <translation type="unfinished"></translation>
+        <translation>Fehlender Puffer vor Zusagen</translation>
     </message>
     <message>
         <source>Until each piece is done</source>
-        <translation type="unfinished"></translation>
+        <translation>Bis jedes Stück fertig ist</translation>
     </message>
     <message>
         <source>proved the best possible on starts every {minutes} minutes</source>
@@ -12654,11 +12694,11 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>leaves that day or sooner in {share} of {weeks}</source>
-        <translation type="unfinished"></translation>
+        <translation>geht in {share} von {weeks} an diesem Tag oder früher ab</translation>
     </message>
     <message>
         <source>kept in {share} of {weeks}, in nine of ten with {time} spare</source>
-        <translation type="unfinished"></translation>
+        <translation>gehalten in {share} von {weeks}, in neun von zehn mit {time} Puffer</translation>
     </message>
     <message>
         <source>kept in {share} of {weeks}</source>

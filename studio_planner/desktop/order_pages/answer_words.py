@@ -152,7 +152,7 @@ def for_the_customer(studio: Studio, answer: OrderAnswer) -> str:
     said = _when_it_comes(studio, answer)
     if not day_in_doubt(answer.outcome):
         return said
-    return f"{said} {translate('orders', 'But that day is not sure yet.')}"
+    return translate("orders", "{when} But that day is not sure yet.").format(when=said)
 
 
 def _when_it_comes(studio: Studio, answer: OrderAnswer) -> str:
