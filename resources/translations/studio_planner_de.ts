@@ -10915,7 +10915,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>{words} while somebody can work; {advice}</source>
-        <translation type="unfinished"></translation>
+        <translation>{words}, während jemand arbeiten kann; {advice}</translation>
     </message>
     <message>
         <source>the minimum of {product}, {low}</source>
@@ -10935,7 +10935,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>finds no time when {home} keeps every limit of {product} (temperature, humidity, dew point) for its whole block and somebody can work; keep the room in its limits, or add hours at another time of day.</source>
-        <translation type="unfinished"></translation>
+        <translation>findet keine Zeit, in der {home} jede Grenze von {product} (Temperatur, Luftfeuchte, Taupunkt) für die ganze Arbeit hält und jemand arbeiten kann; den Raum in den Grenzen halten oder Stunden zu anderer Tageszeit ergänzen.</translation>
     </message>
     <message>
         <source>needs {high} at most, the maximum of {product}, and {name} never gets colder than {coldest}</source>
@@ -10983,59 +10983,59 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>has to have {work} while the film is right for it, for {length} at most, and whenever it is poured nobody is awake then; add hours for it at another time of day, or do without.</source>
-        <translation type="unfinished"></translation>
+        <translation>braucht {work}, solange der Film dafür richtig ist, höchstens {length} lang, und wann auch immer gegossen wird, ist dann niemand wach; dafür Stunden zu anderer Tageszeit ergänzen oder darauf verzichten.</translation>
     </message>
     <message>
         <source>has to have {work} in {length}, and on the safe side the figures of {product} leave no time for that; look at them under Products, or do without.</source>
-        <translation type="unfinished"></translation>
+        <translation>braucht {work} in {length}, und auf der sicheren Seite lassen die Angaben von {product} dafür keine Zeit; unter Produkte nachsehen oder darauf verzichten.</translation>
     </message>
     <message>
         <source>finds no spot free from its pour until it can be handled; add a spot, or clear one.</source>
-        <translation type="unfinished"></translation>
+        <translation>findet vom Guss bis griffest keinen freien Platz; einen Platz ergänzen oder einen räumen.</translation>
     </message>
     <message>
         <source>lies on bare porous work, and whenever somebody can work the room warms by more than {steady} meanwhile: the air in the pores would blow bubbles; add hours in which the room cools, or keep it at one temperature.</source>
-        <translation type="unfinished"></translation>
+        <translation>liegt auf rohem saugendem Material, und immer wenn jemand arbeiten kann, wird der Raum dabei um mehr als {steady} wärmer: Die Luft in den Poren gäbe Blasen; Stunden ergänzen, in denen der Raum abkühlt, oder die Temperatur gleich halten.</translation>
     </message>
     <message>
         <source>waits until the {name} on the other face can be handled, and it never can; a warmer room or another product would help.</source>
-        <translation type="unfinished"></translation>
+        <translation>wartet, bis {name} auf der anderen Fläche griffest ist, und das wird es nie; ein wärmerer Raum oder ein anderes Produkt würde helfen.</translation>
     </message>
     <message>
         <source>needs hands, and nobody works before {until}, which is as far as was looked: {who}; add working hours or shorten an absence, under Studio.</source>
-        <translation type="unfinished"></translation>
+        <translation>braucht Hände, und bis {until}, so weit wurde geschaut, arbeitet niemand: {who}; unter Studio Arbeitszeiten ergänzen oder eine Abwesenheit kürzen.</translation>
     </message>
     <message>
         <source>{name} is away until {until}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} ist bis {until} weg</translation>
     </message>
     <message>
         <source>{day} {month} {year}</source>
-        <translation type="unfinished"></translation>
+        <translation>{day}. {month} {year}</translation>
     </message>
     <message>
         <source>{name} has no working hours</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} hat keine Arbeitszeiten</translation>
     </message>
     <message>
         <source>no spot is large enough; it needs {length:.0f} by {width:.0f} mm, and the largest, {largest}, has {length_mm:.0f} by {width_mm:.0f} mm; add a larger spot, or give it less clearance.</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Platz ist groß genug; nötig sind {length:.0f} mal {width:.0f} mm, und der größte, {largest}, hat {length_mm:.0f} mal {width_mm:.0f} mm; einen größeren Platz ergänzen oder weniger Abstand geben.</translation>
     </message>
     <message>
         <source>its set needs {count} spots in one place, and there are fewer; add spots, or divide the order.</source>
-        <translation type="unfinished"></translation>
+        <translation>der Satz braucht {count} Plätze an einem Ort, und es gibt weniger; Plätze ergänzen oder den Auftrag teilen.</translation>
     </message>
     <message>
         <source>no spot is high enough; it needs {height:.0f} mm of height with its cover, and where it has room to lie, {highest} is the highest with {height_mm:.0f} mm; make room above it, or take a lower cover.</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Platz ist hoch genug; nötig sind {height:.0f} mm Höhe mit Haube, und wo das Stück liegen kann, ist {highest} mit {height_mm:.0f} mm am höchsten; darüber Platz schaffen oder eine niedrigere Haube nehmen.</translation>
     </message>
     <message>
         <source>no order of its pours was found that keeps every rule; more hours, or a coat that can be sanded, would help.</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Reihenfolge der Güsse wurde gefunden, die alle Regeln hält; mehr Stunden oder eine Schicht, die sich schleifen lässt, würden helfen.</translation>
     </message>
     <message>
         <source>packing it takes {packing} of hands on end, and nobody works longer than {longest} in one go; give somebody longer hours on one day.</source>
-        <translation type="unfinished"></translation>
+        <translation>das Verpacken braucht {packing} Handarbeit am Stück, und niemand arbeitet länger als {longest} in einem Zug; jemandem an einem Tag längere Stunden geben.</translation>
     </message>
     <message>
         <source>{piece}: {words}</source>
@@ -11043,11 +11043,11 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>more hours, or a slower product, would help.</source>
-        <translation type="unfinished"></translation>
+        <translation>mehr Stunden oder ein langsameres Produkt würden helfen.</translation>
     </message>
     <message>
         <source>takes {block}, and no pour of {lower} that keeps the other rules opens a window that somebody can meet</source>
-        <translation type="unfinished"></translation>
+        <translation>braucht {block}, und kein Guss von {lower}, der die anderen Regeln hält, öffnet ein erreichbares Fenster</translation>
     </message>
     <message>
         <source>the {coat} below</source>
@@ -11059,15 +11059,15 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>can only go on {lower} after washing and sanding, and no time for that was found; its data sheet does not say when the window closes: add that figure under Products.</source>
-        <translation type="unfinished"></translation>
+        <translation>kann auf {lower} nur nach Waschen und Anschleifen folgen, und dafür wurde keine Zeit gefunden; das Datenblatt sagt nicht, wann das Fenster schließt: den Wert unter Produkte eintragen.</translation>
     </message>
     <message>
         <source>waits for {lower} to reach {stage}, and that never does{no_scuff}; a warmer room or another product would help.</source>
-        <translation type="unfinished"></translation>
+        <translation>wartet, bis {lower} so weit ist ({stage}), und das kommt nie{no_scuff}; ein wärmerer Raum oder ein anderes Produkt würde helfen.</translation>
     </message>
     <message>
         <source>a slower product, or less to pour at once, would help.</source>
-        <translation type="unfinished"></translation>
+        <translation>ein langsameres Produkt oder weniger auf einmal zu gießen würde helfen.</translation>
     </message>
     <message>
         <source>is meant wet in wet and takes {takes}, but {lower} can be worked for {left} at most once it is spread (working time, on the safe side)</source>
@@ -11083,27 +11083,27 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>finds no time: whenever somebody can work, {home} breaks a limit before the pour is safe, most often {worst}; keep the room in its limits, or add hours at another time of day.</source>
-        <translation type="unfinished"></translation>
+        <translation>findet keine Zeit: Immer wenn jemand arbeiten kann, bricht {home} eine Grenze, bevor der Guss sicher ist, am häufigsten {worst}; den Raum in den Grenzen halten oder Stunden zu anderer Tageszeit ergänzen.</translation>
     </message>
     <message>
         <source>warm it, or choose another product.</source>
-        <translation type="unfinished"></translation>
+        <translation>wärmer heizen oder ein anderes Produkt wählen.</translation>
     </message>
     <message>
         <source>cool it, or choose another product.</source>
-        <translation type="unfinished"></translation>
+        <translation>kühlen oder ein anderes Produkt wählen.</translation>
     </message>
     <message>
         <source>warm it, or dry its air.</source>
-        <translation type="unfinished"></translation>
+        <translation>wärmer heizen oder die Luft trocknen.</translation>
     </message>
     <message>
         <source>{words}; {advice}</source>
-        <translation type="unfinished"></translation>
+        <translation>{words}; {advice}</translation>
     </message>
     <message>
         <source>dry its air, or choose another product.</source>
-        <translation type="unfinished"></translation>
+        <translation>die Luft trocknen oder ein anderes Produkt wählen.</translation>
     </message>
     <message>
         <source>takes {takes}, but the safe window of {lower} is never open for more than {length}{tight}</source>
@@ -11111,7 +11111,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>allow sanding or a touch test of it under Pieces, or strip the piece in the log.</source>
-        <translation type="unfinished"></translation>
+        <translation>unter Stücke Schleifen oder eine Fingerprobe erlauben, oder das Stück im Werkstattbuch als abgetragen eintragen.</translation>
     </message>
     <message>
         <source>comes too late: the window of {lower} closed {closed}</source>
@@ -11147,23 +11147,23 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>takes {needed} of hands on end, turning it first, and nobody works longer than {longest} in one go; give somebody longer hours on one day, or divide the set.</source>
-        <translation type="unfinished"></translation>
+        <translation>braucht {needed} Handarbeit am Stück, mit Wenden davor, und niemand arbeitet länger als {longest} in einem Zug; jemandem an einem Tag längere Stunden geben oder den Satz teilen.</translation>
     </message>
     <message>
         <source>takes {needed} of hands on end, and nobody works longer than {longest} in one go; give somebody longer hours on one day, or divide the set.</source>
-        <translation type="unfinished"></translation>
+        <translation>braucht {needed} Handarbeit am Stück, und niemand arbeitet länger als {longest} in einem Zug; jemandem an einem Tag längere Stunden geben oder den Satz teilen.</translation>
     </message>
     <message>
         <source>does not fit into the days that were asked for; ask for more.</source>
-        <translation type="unfinished"></translation>
+        <translation>passt nicht in die verlangten Tage; mehr verlangen.</translation>
     </message>
     <message>
         <source>the other pieces take the spots and the hands for all the time looked at; alone it could be made, so add a spot or hours, or take another piece out.</source>
-        <translation type="unfinished"></translation>
+        <translation>die anderen Stücke belegen Plätze und Hände für die ganze betrachtete Zeit; allein ließe es sich machen, also einen Platz oder Stunden ergänzen oder ein anderes Stück herausnehmen.</translation>
     </message>
     <message>
         <source>it never cures far enough to be packed in the time looked at; a warmer room or another product would help.</source>
-        <translation type="unfinished"></translation>
+        <translation>es härtet in der betrachteten Zeit nie weit genug zum Verpacken; ein wärmerer Raum oder ein anderes Produkt würde helfen.</translation>
     </message>
 </context>
 <context>

@@ -88,6 +88,29 @@ def reasons(studio: Studio) -> tuple[str, ...]:
 
 _SAID = "the and of for is it its but that takes needs no than has on to"
 _ENGLISH = frozenset(_SAID.split())
+_TO_DO = (
+    "put a size between them.",
+    "choose on dry.",
+    "choose in the window.",
+    "add the figures from the sheet, under Products.",
+    "add a larger spot, or give it less clearance.",
+    "make room above it, or take a lower cover.",
+    "give somebody longer hours on one day, or divide the set.",
+    "give somebody longer hours on one day.",
+    "a slower product, or less to pour at once, would help.",
+    "more hours, or a slower product, would help.",
+    "warm it, or choose another product.",
+    "cool it, or choose another product.",
+    "dry its air, or choose another product.",
+    "warm it, or dry its air.",
+    "keep the room in its limits, or add hours at another time of day.",
+    "add hours in which the room cools, or keep it at one temperature.",
+    "add hours for it at another time of day, or do without.",
+    "look at them under Products, or do without.",
+    "add working hours or shorten an absence, under Studio.",
+    "a warmer room or another product would help.",
+    "allow sanding or a touch test of it under Pieces, or strip the piece in the log.",
+)
 NO_HANDS = person(
     absences=(Absence(start=START - timedelta(days=1), end=START + timedelta(days=2000)),)
 )
@@ -125,7 +148,10 @@ RULES: dict[str, tuple[Studio, tuple[str, ...]]] = {
     ),
     "a height": (
         small_studio(board(cover_mm=400.0)),
-        ("Board 3", "418 mm of height with its cover", "200 mm"),
+        (
+            "Board 3: no spot is high enough; it needs 418 mm of height with its cover",
+            "Spot 1 is the highest with 200 mm; make room above it",
+        ),
     ),
     "a long block": (
         small_studio(board((coat("seal", CoatKind.SEAL), LONG_FLOOD))),
@@ -238,7 +264,15 @@ RULES: dict[str, tuple[Studio, tuple[str, ...]]] = {
     ),
     "no hands": (
         small_studio(hands=NO_HANDS),
-        ("Board 3: the seal needs hands", "nobody has working hours"),
+        (
+            "Board 3: the seal needs hands",
+            "nobody works before 22 Apr 2026",
+            "Ada is away until 23 Aug 2031; add working hours or shorten an absence",
+        ),
+    ),
+    "two people, one away and one without hours": (
+        small_studio(people=(NO_HANDS, replace(NO_HANDS, key="bo", name="Bo", work=()))),
+        ("Ada is away until 23 Aug 2031 and Bo has no working hours",),
     ),
     "a cure that never ends": (
         small_studio(product=with_hours({Stage.PRINT_FREE: 18000, Stage.FULL_CURE: 19000})),
@@ -270,6 +304,12 @@ def test_the_rule_that_stops_a_piece_is_named_with_piece_and_coat(rule: str) -> 
         assert part in said
 
 
+@pytest.mark.parametrize("rule", RULES)
+def test_every_rule_that_stops_a_piece_is_followed_by_what_to_do(rule: str) -> None:
+    for said in reasons(RULES[rule][0]):
+        assert said.endswith(_TO_DO), said
+
+
 def test_without_that_rule_the_small_studio_is_planned() -> None:
     studio = small_studio()
     plan = quick_plan(studio, START)
@@ -294,6 +334,7 @@ def test_in_any_studio_what_is_left_out_has_a_sentence_that_names_its_piece() ->
             assert words.startswith(names)
             assert words.endswith(".")
             assert not words.endswith("..")
+            assert "; " in words  # what to do
 
     judge()
 
@@ -427,5 +468,6 @@ def test_days_asked_for_are_the_reason_only_where_more_days_would_help() -> None
     short = beside(small_studio())
     (row,) = quick_plan(short, START, START + timedelta(hours=3)).unplanned
     assert (
-        str(row.reason) == "Board 3: the flood does not fit into the days that were asked for."
+        str(row.reason)
+        == "Board 3: the flood does not fit into the days that were asked for; ask for more."
     )

@@ -66,7 +66,7 @@ class Asked:
 
 
 def why_air(studio: Studio, means: Means, asked: Asked) -> Saying:
-    """The limit that stops a coat, to follow its name.
+    """The limit that stops a coat and what to do, to follow its name.
 
     A limit that is never kept is named with how near the room comes; then one that is kept
     only while nobody can work; then the one that is broken most often when somebody could pour.
@@ -74,27 +74,30 @@ def why_air(studio: Studio, means: Means, asked: Asked) -> Saying:
     home = next(one for one in studio.places if one.key == asked.place)
     looks = list(_looks(studio, means, asked))
     staffed = [look for look in looks if look.staffed]
-    for rule in _rules(studio, asked.task, home):
+    for rule, advice in _rules(studio, asked.task, home):
         words = rule(looks)
         if words:
-            return words
-    for rule in _rules(studio, asked.task, home):
+            return saying("stuck", "{words}; {advice}", words=words, advice=advice)
+    for rule, advice in _rules(studio, asked.task, home):
         words = rule(staffed)
         if words:
-            return saying("stuck", "{words} while somebody can work", words=words)
+            text = marked("stuck", "{words} while somebody can work; {advice}")
+            return saying("stuck", text, words=words, advice=advice)
     worst = _most_broken(studio, asked, looks)
     if worst:
         return saying(
             "stuck",
             "finds no time: whenever somebody can work, {home} breaks a limit before the "
-            "pour is safe, most often {worst}",
+            "pour is safe, most often {worst}; keep the room in its limits, or add hours at "
+            "another time of day.",
             home=home.name,
             worst=worst,
         )
     return saying(
         "stuck",
         "finds no time when {home} keeps every limit of {product} (temperature, humidity, "
-        "dew point) for its whole block and somebody can work",
+        "dew point) for its whole block and somebody can work; keep the room in its limits, or "
+        "add hours at another time of day.",
         home=home.name,
         product=asked.task.product.name,
     )
@@ -174,18 +177,28 @@ def _humidity(history: History, second: float) -> float | None:
     return one + (other - one) * share
 
 
-def _rules(studio: Studio, task: Task, place: Place) -> list[_Rule]:
-    """One rule for each limit; its words are empty where some look keeps it."""
+def _rules(studio: Studio, task: Task, place: Place) -> list[tuple[_Rule, Saying]]:
+    """One rule for each limit, and what to do; its words are empty where some look keeps it."""
     product, name, units = task.product, place.name, studio.units
-    rules: list[_Rule] = []
-    if product.minimum_celsius is not None:
-        rules.append(partial(_cold, units, product, product.minimum_celsius, name))
-    if product.maximum_celsius is not None:
-        rules.append(partial(_hot, units, product, product.maximum_celsius, name))
+    low, high, damp = (
+        product.minimum_celsius,
+        product.maximum_celsius,
+        product.humidity_limit_pct,
+    )
+    rules: list[tuple[_Rule, Saying]] = []
+    if low is not None:
+        advice = saying("stuck", "warm it, or choose another product.")
+        rules.append((partial(_cold, units, product, low, name), advice))
+    if high is not None:
+        advice = saying("stuck", "cool it, or choose another product.")
+        rules.append((partial(_hot, units, product, high, name), advice))
     if product.kind is not ProductKind.LEAF:
-        if product.humidity_limit_pct is not None:
-            rules.append(partial(_damp, product, product.humidity_limit_pct, name))
-        rules.append(partial(_near_dew, units, studio.settings.dew_margin_celsius, name))
+        if damp is not None:
+            advice = saying("stuck", "dry its air, or choose another product.")
+            rules.append((partial(_damp, product, damp, name), advice))
+        advice = saying("stuck", "warm it, or dry its air.")
+        least = studio.settings.dew_margin_celsius
+        rules.append((partial(_near_dew, units, least, name), advice))
     return rules
 
 

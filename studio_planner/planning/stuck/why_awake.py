@@ -42,7 +42,8 @@ def why_nobody_is_awake(means: Means, task: Task, place: str, handy: Stretches) 
             return saying(
                 "stuck",
                 "has to have {work} in {length}, and on the safe side the figures of "
-                "{product} leave no time for that.",
+                "{product} leave no time for that; look at them under Products, or do "
+                "without.",
                 work=saying("stuck", _WORK[opens]),
                 length=length_said(length),
                 product=task.product.name,
@@ -50,7 +51,8 @@ def why_nobody_is_awake(means: Means, task: Task, place: str, handy: Stretches) 
         return saying(
             "stuck",
             "has to have {work} while the film is right for it, for {length} at most, and "
-            "whenever it is poured nobody is awake then.",
+            "whenever it is poured nobody is awake then; add hours for it at another time of "
+            "day, or do without.",
             work=saying("stuck", _WORK[opens]),
             length=length_said(high - low),
         )

@@ -5,13 +5,14 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.degree_words import degree_step_said
-from studio_planner.craft.saying import Saying, joined, saying
+from studio_planner.craft.saying import Saying, saying
 from studio_planner.craft.tongue import marked
 from studio_planner.planning.saying import length_said
 from studio_planner.planning.spans import grid_down, grid_up
 from studio_planner.planning.stuck.good_air import in_good_air, within_limits
 from studio_planner.planning.stuck.why_air import Asked, why_air
 from studio_planner.planning.stuck.why_awake import why_nobody_is_awake
+from studio_planner.planning.stuck.why_no_hands import why_no_hands
 from studio_planner.planning.stuck.why_window import WindowJudge
 
 if TYPE_CHECKING:
@@ -30,21 +31,20 @@ def why_coat(placer: Placer, chain: Chain, ground: Ground, dead: Dead) -> Saying
     means, task = placer.means, chain.tasks[dead.index]
     needed, longest = task.lead + task.block, longest_hands(means)
     if not longest:
-        return saying(
-            "stuck", "needs hands, and nobody has working hours in the time looked at."
-        )
+        return why_no_hands(placer.studio, means)
     if needed > longest:
         text = (
             marked(
                 "stuck",
                 "takes {needed} of hands on end, turning it first, and nobody works longer "
-                "than {longest} in one go.",
+                "than {longest} in one go; give somebody longer hours on one day, or divide "
+                "the set.",
             )
             if task.lead
             else marked(
                 "stuck",
                 "takes {needed} of hands on end, and nobody works longer than {longest} in "
-                "one go.",
+                "one go; give somebody longer hours on one day, or divide the set.",
             )
         )
         return saying("stuck", text, needed=length_said(needed), longest=length_said(longest))
@@ -52,13 +52,13 @@ def why_coat(placer: Placer, chain: Chain, ground: Ground, dead: Dead) -> Saying
     handy = starts_with_hands(means, task, ground.place)
     if not within_limits(means, task, material, ground.place, handy):
         asked = Asked(task, material, ground.place, handy)
-        return joined(why_air(placer.studio, means, asked), ".", between="")
+        return why_air(placer.studio, means, asked)
     if not in_good_air(means, task, material, ground.place, handy):
         return saying(
             "stuck",
             "lies on bare porous work, and whenever somebody can work the room warms by more "
-            "than {steady} meanwhile: the air in the pores would blow bubbles; pour when the "
-            "room cools.",
+            "than {steady} meanwhile: the air in the pores would blow bubbles; add hours in "
+            "which the room cools, or keep it at one temperature.",
             steady=degree_step_said(placer.studio.settings.steady_celsius, placer.studio.units),
         )
     asleep = why_nobody_is_awake(means, task, ground.place, handy)
@@ -91,13 +91,17 @@ def _on_the_way(placer: Placer, chain: Chain, ground: Ground, dead: Dead) -> Say
             name = chain.pieces[0].coat_name_said(below.coat.key)
             return saying(
                 "stuck",
-                "waits until the {name} on the other face can be handled, and it never can.",
+                "waits until the {name} on the other face can be handled, and it never can; a "
+                "warmer room or another product would help.",
                 name=name,
             )
     if task.below is not None:
         zone = placer.studio.time_zone
         return WindowJudge(zone, placer.means, chain, dead.index, ground.place).words()
-    return saying("stuck", "finds no spot free from its pour until it can be handled.")
+    return saying(
+        "stuck",
+        "finds no spot free from its pour until it can be handled; add a spot, or clear one.",
+    )
 
 
 def longest_hands(means: Means) -> int:

@@ -25,12 +25,20 @@ if TYPE_CHECKING:
     from studio_planner.planning.problem import Chain
 
 
-DAYS_ASKED_FOR = marked("stuck", "does not fit into the days that were asked for.")
+DAYS_ASKED_FOR = marked(
+    "stuck", "does not fit into the days that were asked for; ask for more."
+)
 
 CROWDED = marked(
     "stuck",
     "the other pieces take the spots and the hands for all the time looked at; alone it could "
-    "be made.",
+    "be made, so add a spot or hours, or take another piece out.",
+)
+
+_NEVER_CURES = marked(
+    "stuck",
+    "it never cures far enough to be packed in the time looked at; a warmer room or another "
+    "product would help.",
 )
 
 _MANY = 400
@@ -68,7 +76,11 @@ def _reason(placer: Placer, stuck: Stuck) -> tuple[str | None, Saying]:
     if not alone.cured:
         return _never_packed(placer, chain, alone.ground)
     if alone.dead is None:
-        return None, saying("stuck", "no order of its pours was found that keeps every rule.")
+        return None, saying(
+            "stuck",
+            "no order of its pours was found that keeps every rule; more hours, or a coat that "
+            "can be sanded, would help.",
+        )
     dead = _last_word(means, chain, alone.ground) or alone.dead
     return _dead_end(placer, chain, alone.ground, dead)
 
@@ -155,24 +167,35 @@ def _no_spot(studio: Studio, chain: Chain) -> Saying:
         # Twins stand side by side in one place.
         return saying(
             "stuck",
-            "its set needs {count} spots in one place, and there are fewer.",
+            "its set needs {count} spots in one place, and there are fewer; add spots, or "
+            "divide the order.",
             count=len(chain.pieces),
         )
-    largest = max(studio.spots, key=lambda spot: spot.length_mm * spot.width_mm)
     piece = next(p for p in chain.pieces if not any(map(p.fits, studio.spots)))
     length, width = piece.footprint
+    wide = [spot for spot in studio.spots if spot.holds(piece.footprint, 0.0)]
+    if wide:
+        highest = max(wide, key=lambda spot: spot.height_mm)
+        return saying(
+            "stuck",
+            "no spot is high enough; it needs {height:.0f} mm of height with its cover, and "
+            "where it has room to lie, {highest} is the highest with {height_mm:.0f} mm; make "
+            "room above it, or take a lower cover.",
+            height=piece.covered_mm,
+            highest=highest.name,
+            height_mm=highest.height_mm,
+        )
+    largest = max(studio.spots, key=lambda spot: spot.length_mm * spot.width_mm)
     return saying(
         "stuck",
-        "no spot is large enough; it needs {length:.0f} by {width:.0f} mm and {height:.0f} "
-        "mm of height with its cover, and the largest, {largest}, has {length_mm:.0f} by "
-        "{width_mm:.0f} mm and {height_mm:.0f} mm.",
+        "no spot is large enough; it needs {length:.0f} by {width:.0f} mm, and the largest, "
+        "{largest}, has {length_mm:.0f} by {width_mm:.0f} mm; add a larger spot, or give it "
+        "less clearance.",
         length=length,
         width=width,
-        height=piece.covered_mm,
         largest=largest.name,
         length_mm=largest.length_mm,
         width_mm=largest.width_mm,
-        height_mm=largest.height_mm,
     )
 
 
@@ -180,16 +203,14 @@ def _never_packed(placer: Placer, chain: Chain, ground: Ground) -> tuple[str | N
     """Nobody has the time to pack it, or a coat never cures so far."""
     order, means = chain.order, placer.means
     if order is None:
-        return None, saying(
-            "stuck", "it never cures far enough to be packed in the time looked at."
-        )
+        return None, saying("stuck", _NEVER_CURES)
     packing = order.packing_minutes * 60
     if packing > longest_hands(means):
         return None, (
             saying(
                 "stuck",
                 "packing it takes {packing} of hands on end, and nobody works longer than "
-                "{longest} in one go.",
+                "{longest} in one go; give somebody longer hours on one day.",
                 packing=length_said(packing),
                 longest=length_said(longest_hands(means)),
             )
@@ -209,6 +230,4 @@ def _never_packed(placer: Placer, chain: Chain, ground: Ground) -> tuple[str | N
                     stage=stage_said(order.gate.stage),
                 )
             )
-    return None, saying(
-        "stuck", "it never cures far enough to be packed in the time looked at."
-    )
+    return None, saying("stuck", _NEVER_CURES)

@@ -60,8 +60,9 @@ class WindowJudge:
         if not task.has_window:
             return saying(
                 "stuck",
-                "can only go on {lower} after washing and sanding, for its data sheet does "
-                "not say when the window closes; and no time for that was found.",
+                "can only go on {lower} after washing and sanding, and no time for that was "
+                "found; its data sheet does not say when the window closes: add that figure "
+                "under Products.",
                 lower=lower,
             )
         opening = [one for one in self._windows() if one.opens is not None]
@@ -72,29 +73,38 @@ class WindowJudge:
             stage = stage_said(task.sheet_opens or Stage.RECOAT_OPENS)
             return saying(
                 "stuck",
-                "waits for {lower} to reach {stage}, and that never does{no_scuff}.",
+                "waits for {lower} to reach {stage}, and that never does{no_scuff}; a warmer "
+                "room or another product would help.",
                 lower=lower,
                 stage=stage,
                 no_scuff=self._no_scuff(),
             )
         longest = max(opening, key=lambda one: one.length)
         if not any(self._holds_a_start(one) for one in opening):
-            return self._ending(self._too_short(longest))
+            advice = saying("stuck", "a slower product, or less to pour at once, would help.")
+            return self._ending(self._too_short(longest), advice)
         if self._below.fixed is not None:
-            return self._ending(self._of_poured(longest))
+            advice = saying(
+                "stuck",
+                "allow sanding or a touch test of it under Pieces, or strip the piece in the "
+                "log.",
+            )
+            return self._ending(self._of_poured(longest), advice)
+        advice = saying("stuck", "more hours, or a slower product, would help.")
         if not any(self._met(one) for one in opening):
-            return self._ending(self._by_night(longest))
-        return saying(
+            return self._ending(self._by_night(longest), advice)
+        words = saying(
             "stuck",
             "takes {block}, and no pour of {lower} that keeps the other rules opens a window "
-            "that somebody can meet{no_scuff}.",
+            "that somebody can meet",
             block=length_said(task.block),
             lower=lower,
-            no_scuff=self._no_scuff(),
         )
+        return self._ending(words, advice)
 
-    def _ending(self, words: Saying) -> Saying:
-        return joined(words, self._no_scuff(), ".", between="")
+    def _ending(self, words: Saying, advice: Saying) -> Saying:
+        """A rule, why washing and sanding is no way out, and what is."""
+        return joined(words, self._no_scuff(), "; ", advice, between="")
 
     @property
     def _lower(self) -> Saying:
