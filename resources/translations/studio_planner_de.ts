@@ -6650,10 +6650,6 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Flaschen davon sind eingetragen ({labels}); entferne sie erst unter Bestand.</translation>
     </message>
     <message>
-        <source>{names} and {count} more</source>
-        <translation>{names} und {count} weitere</translation>
-    </message>
-    <message>
         <source>it is in the stack of {names}; give those coats another product first.</source>
         <translation>es steckt im Aufbau von {names}; diesen Schichten erst ein anderes Produkt geben.</translation>
     </message>
@@ -10044,10 +10040,6 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>{count} orders</source>
         <translation>{count} Aufträge</translation>
-    </message>
-    <message>
-        <source>{names} and {count} more</source>
-        <translation>{names} und {count} weitere</translation>
     </message>
 </context>
 <context>

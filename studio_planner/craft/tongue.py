@@ -10,7 +10,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Final
 
 if TYPE_CHECKING:
-    from collections.abc import Callable
+    from collections.abc import Callable, Iterable
 
     Speaker = Callable[[str, str], str]
     """Gives a text of a context in another language; the text itself where it has no words."""
@@ -62,6 +62,24 @@ def figure(written: str) -> str:
 def quoted(text: str) -> str:
     """Put what somebody wrote between the quotation marks of the language that is spoken."""
     return translate("figures", "“{text}”").format(text=text.strip())
+
+
+def listed(names: Iterable[str], most: int | None = 3) -> str:
+    """Names one after another, each once; of many the first few and a count, of None all.
+
+    Examples
+    --------
+    >>> listed("ABC"), listed("ABCDE"), listed("ABCDE", most=None), listed("A")
+    ('A, B and C', 'A, B, C and 2 more', 'A, B, C, D and E', 'A')
+    """
+    every = list(dict.fromkeys(names))
+    shown = every[:most]
+    if len(shown) < len(every):
+        shown.append(translate("lists", "{count} more").format(count=len(every) - len(shown)))
+    if len(shown) <= 1:
+        return "".join(shown)
+    both = translate("lists", "{first} and {last}")
+    return both.format(first=", ".join(shown[:-1]), last=shown[-1])
 
 
 def capital(text: str) -> str:

@@ -4,14 +4,6 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from enum import StrEnum
-from typing import TYPE_CHECKING
-
-from studio_planner.craft.tongue import translate
-
-if TYPE_CHECKING:
-    from collections.abc import Iterable, Sequence
-
-_MOST_NAMED = 3
 
 
 class Need(StrEnum):
@@ -47,13 +39,3 @@ class SetUpStep:
     def done(self) -> bool:
         """Whether nothing about it stops a plan any more."""
         return not self.lacking
-
-
-def named(names: Iterable[str]) -> str:
-    """Names in a row; of many only the first, and how many more."""
-    every: Sequence[str] = list(names)
-    if len(every) <= _MOST_NAMED + 1:
-        return ", ".join(every)
-    return translate("set up", "{names} and {count} more").format(
-        names=", ".join(every[:_MOST_NAMED]), count=len(every) - _MOST_NAMED
-    )

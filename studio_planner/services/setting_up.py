@@ -9,11 +9,11 @@ from datetime import timedelta
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.places import PlaceKind
-from studio_planner.craft.tongue import counted, translate
+from studio_planner.craft.tongue import counted, listed, translate
 from studio_planner.planning.cannot_meet import cannot_meet
 from studio_planner.services.data_sheets.lacking import product_step
 from studio_planner.services.hands_on import block_of
-from studio_planner.services.needs import Need, SetUpStep, named
+from studio_planner.services.needs import Need, SetUpStep
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
@@ -67,7 +67,7 @@ def _hands(studio: Studio, now: datetime) -> SetUpStep:
             knowing.append(
                 translate(
                     "set up", "No working hours in the coming four weeks: {names}."
-                ).format(names=named(idle))
+                ).format(names=listed(idle))
             )
         longest = max(end - start for spans in working.values() for start, end in spans)
         knowing += _too_long(studio, longest)
@@ -81,7 +81,7 @@ def _hands(studio: Studio, now: datetime) -> SetUpStep:
         )
     return SetUpStep(
         need=Need.HANDS,
-        there=named(p.name for p in studio.people),
+        there=listed(p.name for p in studio.people),
         lacking=tuple(lacking),
         knowing=tuple(knowing),
     )
@@ -99,7 +99,7 @@ def _too_long(studio: Studio, longest: timedelta) -> list[str]:
     return [
         translate(
             "set up", "Nobody works long enough on end for: {names}. Paint a longer stretch."
-        ).format(names=named(found))
+        ).format(names=listed(found))
     ]
 
 
@@ -123,10 +123,12 @@ def _room(studio: Studio) -> SetUpStep:
                 "set up",
                 "No humidity is known of: {names}. The margin to the dew point stays unknown "
                 "there, and every pour is marked so.",
-            ).format(names=named(dry))
+            ).format(names=listed(dry))
         )
     knowing += _too_cold(studio)
-    return SetUpStep(need=Need.ROOM, there=named(p.name for p in rooms), knowing=tuple(knowing))
+    return SetUpStep(
+        need=Need.ROOM, there=listed(p.name for p in rooms), knowing=tuple(knowing)
+    )
 
 
 def _too_cold(studio: Studio) -> list[str]:
@@ -145,7 +147,7 @@ def _too_cold(studio: Studio) -> list[str]:
         [
             translate(
                 "set up", "No place ever gets as warm as the sheet asks for: {names}."
-            ).format(names=named(cold))
+            ).format(names=listed(cold))
         ]
         if cold
         else []
@@ -170,7 +172,7 @@ def _spot(studio: Studio) -> SetUpStep:
         "set up",
         "Larger than every spot: {names}. Add a spot that is large enough, with the height "
         "of the cover.",
-    ).format(names=named(large))
+    ).format(names=listed(large))
     if len(large) == len(studio.pieces):
         return SetUpStep(need=Need.SPOT, there=there, lacking=(sentence,))
     return SetUpStep(need=Need.SPOT, there=there, knowing=(sentence,))

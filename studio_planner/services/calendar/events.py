@@ -10,8 +10,7 @@ from typing import TYPE_CHECKING
 from studio_planner.craft.kind_words import kind_word
 from studio_planner.craft.plans import StepKind
 from studio_planner.craft.reminders import ReminderKind, plain_key
-from studio_planner.craft.tongue import capital, translate
-from studio_planner.services.questions.sentences import listed
+from studio_planner.craft.tongue import capital, listed, translate
 from studio_planner.services.reminding.scene import Scene, coat_below
 from studio_planner.services.step_words import step_words
 

@@ -5,9 +5,9 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.products import ProductKind
-from studio_planner.craft.tongue import translate
+from studio_planner.craft.tongue import listed, translate
 from studio_planner.science.stages import Stage
-from studio_planner.services.needs import Need, SetUpStep, named
+from studio_planner.services.needs import Need, SetUpStep
 
 if TYPE_CHECKING:
     from studio_planner.craft.products import Product
@@ -24,7 +24,7 @@ def product_step(studio: Studio) -> SetUpStep:
             "set up", "There is no product yet: add one with the figures of its data sheet."
         )
         return SetUpStep(need=Need.PRODUCT, there="", lacking=(lacking,))
-    there = named(product.name for product in studio.products)
+    there = listed(product.name for product in studio.products)
     faults = {product.key: _sheet_faults(product) for product in studio.products}
     knowing = [words for product in studio.products for words in faults[product.key]]
     stopped, words = _stopped_pieces(studio)

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any
 
 from studio_planner.craft.errors import BrokenRule, InvalidEntry
 from studio_planner.craft.places import PatternPoint, Place, PlaceKind, Spot
-from studio_planner.craft.tongue import marked, translate
+from studio_planner.craft.tongue import listed, marked, translate
 from studio_planner.services.editing.changes import Change
 from studio_planner.services.editing.nouns import (
     copy_of,
@@ -32,7 +32,6 @@ _NAMES = {
     PlaceKind.WARM_BOX: marked("places", "Warm box"),
 }
 _HOURS_IN_DAY = 24.0
-_MOST_NAMED = 3
 
 
 def place_of(studio: Studio, key: str) -> Place | None:
@@ -82,13 +81,12 @@ def why_kept(studio: Studio, spots: Iterable[Spot]) -> str:
             names.setdefault(studio.piece(pour.piece).name, keys[pour.spot])
     if not names:
         return ""
-    several = list(dict.fromkeys(names.values()))
     said = translate(
         "places",
         "pours of {pieces} are written down on {spots}. Take those pieces out first, or let it "
         "stand.",
     )
-    return said.format(pieces=_listed(list(names)), spots=_listed(several))
+    return said.format(pieces=listed(names), spots=listed(names.values()))
 
 
 def removed_place(place: Place) -> Change:
@@ -263,10 +261,3 @@ def _boxed(place: Place) -> bool:
 def _refuse(name: str, why: str) -> None:
     if why:
         raise InvalidEntry(name, [BrokenRule("it stays", why)])
-
-
-def _listed(names: list[str]) -> str:
-    if len(names) > _MOST_NAMED:
-        said = translate("set up", "{names} and {count} more")
-        return said.format(names=", ".join(names[:_MOST_NAMED]), count=len(names) - _MOST_NAMED)
-    return " and ".join(filter(None, (", ".join(names[:-1]), names[-1])))

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import BrokenRule, InvalidEntry
 from studio_planner.craft.products import MixRatio, Product, ProductKind, RatioBy, SheetPoint
-from studio_planner.craft.tongue import translate
+from studio_planner.craft.tongue import listed, translate
 from studio_planner.services.editing.changes import Change
 from studio_planner.services.editing.nouns import (
     copy_of,
@@ -82,23 +82,14 @@ def removed_product(product: Product) -> Change:
 def _bottled_words(labels: Sequence[str]) -> str:
     return translate(
         "products", "bottles of it are entered ({labels}); remove them under Stock first."
-    ).format(labels=_named(labels))
+    ).format(labels=listed(labels, _MANY))
 
 
 def _used_words(used: Sequence[str]) -> str:
     return translate(
         "products",
         "it is in the stack of {names}; give those coats another product first.",
-    ).format(names=_named(used))
-
-
-def _named(names: Sequence[str]) -> str:
-    listed = ", ".join(names[:_MANY])
-    if len(names) <= _MANY:
-        return listed
-    return translate("products", "{names} and {count} more").format(
-        names=listed, count=len(names) - _MANY
-    )
+    ).format(names=listed(used, _MANY))
 
 
 def changed_product(product: Product, what: str, make: Callable[[Product], Product]) -> Change:

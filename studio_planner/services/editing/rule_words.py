@@ -6,11 +6,11 @@ from datetime import date
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.day_words import day_word, month_word, weekday_word
-from studio_planner.craft.tongue import counted, marked, translate
+from studio_planner.craft.tongue import counted, listed, marked, translate
 from studio_planner.services.editing.weeks import WEEKDAYS
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Mapping
+    from collections.abc import Mapping
 
 _SPANS = {
     "DAILY": (marked("rule", "every day"), marked("rule", "every {count} days")),
@@ -47,13 +47,13 @@ def _words(parts: Mapping[str, str]) -> str:
     every, (one, many) = int(parts.get("INTERVAL", "1")), _SPANS[parts["FREQ"]]
     text = counted(every, translate("rule", one), translate("rule", many))
     if "BYDAY" in parts:
-        days = _listed(_weekday(day) for day in parts["BYDAY"].split(","))
+        days = listed((_weekday(day) for day in parts["BYDAY"].split(",")), most=None)
         text = translate("rule", "{rule} on {days}").format(rule=text, days=days)
     if "BYMONTHDAY" in parts:
-        days = _listed(str(int(day)) for day in parts["BYMONTHDAY"].split(","))
+        days = listed((str(int(day)) for day in parts["BYMONTHDAY"].split(",")), most=None)
         text = translate("rule", "{rule} on day {days}").format(rule=text, days=days)
     if "BYMONTH" in parts:
-        months = _listed(month_word(int(m)) for m in parts["BYMONTH"].split(","))
+        months = listed((month_word(int(m)) for m in parts["BYMONTH"].split(",")), most=None)
         text = translate("rule", "{rule} in {months}").format(rule=text, months=months)
     return text + _end(parts)
 
@@ -72,14 +72,6 @@ def _end(parts: Mapping[str, str]) -> str:
 def _weekday(value: str) -> str:
     day = weekday_word(WEEKDAYS.index(value[-2:]))
     return translate("rule", _PLACES[int(value[:-2])]).format(day=day) if value[:-2] else day
-
-
-def _listed(values: Iterable[str]) -> str:
-    every = list(values)
-    if len(every) == 1:
-        return every[0]
-    both = translate("lists", "{first} and {last}")
-    return both.format(first=", ".join(every[:-1]), last=every[-1])
 
 
 def _date(day: date) -> str:

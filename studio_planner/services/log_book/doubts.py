@@ -13,10 +13,11 @@ from studio_planner.craft.kind_words import kind_word
 from studio_planner.craft.log import EntryKind
 from studio_planner.craft.standing import life_of
 from studio_planner.craft.stock import LotPart
+from studio_planner.craft.tongue import listed
 from studio_planner.craft.touches import Touch, Verdict
 from studio_planner.services.log_book.known import coat_name, piece_name, product_name
 from studio_planner.services.log_book.mix_faults import fault_and_remedy
-from studio_planner.services.questions.sentences import Degrees, Moment, listed, said
+from studio_planner.services.questions.sentences import Degrees, Moment, said
 
 if TYPE_CHECKING:
     from collections.abc import Iterable

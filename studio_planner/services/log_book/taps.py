@@ -9,13 +9,12 @@ from typing import TYPE_CHECKING
 from studio_planner.craft.kind_words import kind_word
 from studio_planner.craft.log import EntryKind
 from studio_planner.craft.standing import is_spoiled, life_of, shipped_at
-from studio_planner.craft.tongue import capital, translate
+from studio_planner.craft.tongue import capital, listed, translate
 from studio_planner.services.bench import BenchTask, bench_of
 from studio_planner.services.hands_items import HandsKind
 from studio_planner.services.log_book.known import coat_name, piece_name
 from studio_planner.services.log_book.pours import PourTold, mix_of, planned_minutes, poured
 from studio_planner.services.log_book.steps import StepTold, shipped, told
-from studio_planner.services.questions.sentences import listed
 from studio_planner.services.trying.trial import begun_coats
 
 if TYPE_CHECKING:

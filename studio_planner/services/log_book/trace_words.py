@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from studio_planner.craft.tongue import counted, translate
+from studio_planner.craft.tongue import counted, listed, translate
 from studio_planner.services.amount_words import grams_said
 from studio_planner.services.log_book.entry_words import what_happened
 from studio_planner.services.log_book.known import product_name, spot_name
@@ -15,7 +15,6 @@ from studio_planner.services.questions.sentences import (
     Degrees,
     Moment,
     Sentence,
-    listed,
     said,
 )
 

@@ -6,11 +6,10 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.kind_words import kind_word
 from studio_planner.craft.plans import StepKind, Trust
-from studio_planner.craft.tongue import translate
+from studio_planner.craft.tongue import listed, translate
 from studio_planner.science.stages import Stage
 from studio_planner.services.paper.cup_clock import ClockTime
 from studio_planner.services.paper.wall_words import minute_after, moment_said
-from studio_planner.services.questions.sentences import listed
 from studio_planner.services.ribbons import Ribbon, StepMark
 from studio_planner.services.step_words import step_words
 

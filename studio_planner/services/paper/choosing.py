@@ -8,7 +8,7 @@ from enum import StrEnum
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.kind_words import kind_word
-from studio_planner.craft.tongue import counted, translate
+from studio_planner.craft.tongue import counted, listed, translate
 from studio_planner.services.paper.order_slip import order_slip
 from studio_planner.services.paper.pour_sheet import (
     pour_days,
@@ -19,7 +19,6 @@ from studio_planner.services.paper.pour_sheet import (
 from studio_planner.services.paper.stock_list import stock_list
 from studio_planner.services.paper.wall_words import date_said, local_day, moment_said
 from studio_planner.services.paper.week_sheet import planned_weeks, week_sheet
-from studio_planner.services.questions.sentences import listed
 
 if TYPE_CHECKING:
     from studio_planner.craft.plans import PlannedCoat

@@ -6,7 +6,7 @@ from datetime import datetime, timedelta
 from typing import TYPE_CHECKING, Any, NamedTuple
 
 from studio_planner.craft.grid import last_on_grid
-from studio_planner.craft.tongue import translate
+from studio_planner.craft.tongue import listed, translate
 from studio_planner.services.editing.people import person_of
 from studio_planner.services.questions.asking import (
     Answer,
@@ -23,7 +23,6 @@ from studio_planner.services.questions.sentences import (
     Lasting,
     Moment,
     Sentence,
-    listed,
     said,
 )
 

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, Any, NamedTuple
 
 from studio_planner.craft.grid import next_on_grid
 from studio_planner.craft.pieces import CoatKind
+from studio_planner.craft.tongue import listed
 from studio_planner.services.questions.asking import (
     Answer,
     Kind,
@@ -20,7 +21,6 @@ from studio_planner.services.questions.sentences import (
     Lasting,
     Moment,
     Sentence,
-    listed,
     said,
 )
 

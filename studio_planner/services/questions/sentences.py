@@ -9,10 +9,8 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from typing import TYPE_CHECKING, Protocol
 
-from studio_planner.craft.tongue import translate
-
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Mapping
+    from collections.abc import Mapping
     from datetime import date, datetime
 
 
@@ -163,19 +161,3 @@ class Inner:
 def said(text: str, **facts: Fact | str | int) -> Sentence:
     """Make a sentence of a text and its facts."""
     return Sentence(text, facts)
-
-
-_MOST_NAMED = 3
-
-
-def listed(names: Iterable[str]) -> str:
-    """Names one after another, each once: A, B and C; of many the first few and a count."""
-    all_names = list(dict.fromkeys(names))
-    shown = all_names[:_MOST_NAMED]
-    left = len(all_names) - len(shown)
-    if left:
-        shown.append(translate("lists", "{count} more").format(count=left))
-    if len(shown) == 1:
-        return shown[0]
-    both = translate("lists", "{first} and {last}")
-    return both.format(first=", ".join(shown[:-1]), last=shown[-1])

@@ -5,9 +5,8 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.reminders import Reminder, ReminderKind, reminder_word
-from studio_planner.craft.tongue import capital, counted, marked, translate
+from studio_planner.craft.tongue import capital, counted, listed, marked, translate
 from studio_planner.services.hands_items import HandsKind, if_left
-from studio_planner.services.questions.sentences import listed
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Sequence

@@ -6,13 +6,14 @@ from dataclasses import dataclass
 from datetime import timedelta
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.tongue import listed
 from studio_planner.services.desk import DeskView
 from studio_planner.services.moving.comparing import compare
 from studio_planner.services.moving.difference_words import in_full
 from studio_planner.services.questions.air_ahead import air_between, lowest_margin
 from studio_planner.services.questions.asking import Sign
 from studio_planner.services.questions.damp_tonight import slowest
-from studio_planner.services.questions.sentences import Lasting, Moment, Step, listed, said
+from studio_planner.services.questions.sentences import Lasting, Moment, Step, said
 from studio_planner.services.trying.pours import PourBeside, pours_beside
 from studio_planner.services.trying.trial import begun_coats
 
