@@ -8,7 +8,7 @@ from __future__ import annotations
 import signal
 from contextlib import contextmanager
 from dataclasses import replace
-from multiprocessing import get_context
+from multiprocessing import get_context, resource_tracker
 from threading import Event
 from time import monotonic
 from typing import TYPE_CHECKING
@@ -162,6 +162,8 @@ def _no_interrupt() -> Iterator[None]:
     if mask is None:  # nothing of the kind is handed down on Windows
         yield
         return
+    # What cleans up after processes begins with the first, and lets Ctrl-C through once it has.
+    resource_tracker.ensure_running()
     before = mask(signal.SIG_BLOCK, {signal.SIGINT})
     try:
         yield
