@@ -5950,8 +5950,8 @@
         <translation>Ein Plan braucht Hände, einen Raum, einen ebenen Platz und ein Stück. Hier steht, was fehlt.</translation>
     </message>
     <message>
-        <source>{piece}, {coat} would have to move.</source>
-        <translation>{piece}, {coat} müsste verschoben werden.</translation>
+        <source>{piece}, {coat} would have to move, and promises or joints with it.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The plan that was found breaks a rule and is not used: {finding}</source>
@@ -9287,10 +9287,6 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>In {share} of {weeks} it is the first of its piece to miss its window.</source>
         <translation>In {share} von {weeks} verpasst er als Erster seines Stücks sein Fenster.</translation>
-    </message>
-    <message>
-        <source>Its window closes {closes}, but {who} has to leave or sleep from {leaves} on.</source>
-        <translation>Sein Fenster schließt {closes}, aber {who} muss ab {leaves} weg oder schlafen.</translation>
     </message>
     <message>
         <source>It opens {opens}; missed, it is still open {free}, when {who} is free again.</source>

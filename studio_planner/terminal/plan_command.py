@@ -6,12 +6,12 @@ from contextlib import nullcontext
 from datetime import timedelta
 from pathlib import Path
 from threading import Event
-from typing import TYPE_CHECKING, Any, NamedTuple
+from typing import TYPE_CHECKING, NamedTuple
 
 from studio_planner.craft.tongue import quoted
 from studio_planner.services.keeping import PAUSE_SECONDS, FileToPlan, Paced
 from studio_planner.services.plan_again import explained, plan_again
-from studio_planner.services.plan_worth import summary_words
+from studio_planner.services.plan_worth import better_words
 from studio_planner.services.speaking import ENGLISH, speak
 from studio_planner.services.studio_files import NoKeptPlan, read_studio
 from studio_planner.terminal.bad_input import BadInput
@@ -33,6 +33,7 @@ if TYPE_CHECKING:
     from contextlib import AbstractContextManager
     from datetime import datetime
 
+    from studio_planner.craft.plans import Plan
     from studio_planner.craft.studio import Studio
     from studio_planner.services.plan_again import CheckedPlan
     from studio_planner.terminal.surroundings import Surroundings
@@ -51,10 +52,11 @@ def plan(arguments: argparse.Namespace, around: Surroundings) -> int:
     with --keep, all the same. JSON: that of `plan_json`, and kept: whether it is in the file.
 
     With --progress the JSON is on one line, the last. A line comes before it for each better
-    plan, with the one key progress: words (the plan in one line), kept (whether the file holds
-    that plan now) and what `worth_json` gives. Ended at any time, the file holds the plan of
-    the last line. A line with the word enough on the input looks no further, as Ctrl-C does:
-    what was found is rehearsed and explained, and is the answer.
+    plan, with the one key progress: words (the plan in one line, and what is better where that
+    does not tell), kept (whether the file holds that plan now) and what `worth_json` gives.
+    Ended at any time, the file holds the plan of the last line. A line with the word enough on
+    the input looks no further, as Ctrl-C does: what was found is rehearsed and explained, and
+    is the answer.
 
     With --language JSON says its sentences in that language; the plan keeps them in none.
     """
@@ -90,6 +92,9 @@ def _print_notes(
             "Note: --from has passed. The plan is made as if it were then, and nothing had "
             "been poured since but what is written down."
         )
+    if made.moved:
+        pours = "1 pour" if made.moved == 1 else f"{made.moved} pours"
+        say_wrapped(f"Note: {pours} had to move for what was changed while it was planned.")
     if not arguments.keep and not arguments.reasons:
         say()
         say_wrapped(_not_kept(file.studio))
@@ -176,11 +181,16 @@ class _Asked(NamedTuple):
 def _planned(
     file: FileToPlan, arguments: argparse.Namespace, asked: _Asked, enough: Event
 ) -> CheckedPlan:
+    before: Plan | None = None
+
     def better(found: CheckedPlan) -> None:
+        nonlocal before
         made = file.keep(found, asked.until) if arguments.keep else found
         if arguments.progress:
-            told = _progress(file.as_it_is, made, kept=bool(arguments.keep))
+            words = better_words(file.as_it_is, before, made.plan)
+            told = {"words": words, "kept": bool(arguments.keep), **worth_json(made.plan)}
             say_json_line({"progress": told})
+        before = made.plan
 
     paced = Paced(better, pause=PAUSE_SECONDS)
     start, until, seconds = asked
@@ -203,7 +213,3 @@ def _asked(arguments: argparse.Namespace, studio: Studio, now: datetime) -> _Ask
 
 def _seconds(typed: str | None) -> float:
     return 0.0 if typed is None else float(whole_number(typed, "--seconds", _MOST_SECONDS, 0))
-
-
-def _progress(studio: Studio, made: CheckedPlan, *, kept: bool) -> dict[str, Any]:
-    return {"words": summary_words(studio, made.plan), "kept": kept, **worth_json(made.plan)}

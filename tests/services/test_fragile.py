@@ -91,9 +91,15 @@ def test_hands_that_leave_before_the_window_closes_are_the_reason() -> None:
     who = studio.people[0].name
     day = "Sat 12 Dec"
     assert told(studio, plan) == [
-        f"Its window closes {day} 18:00, but {who} has to leave or sleep from {day} 12:00 on.",
+        f"Its window closes {day} 18:00, but {who} is away from {day} 12:00 on.",
         f"Begin sooner if you can: open from {day} 02:01, and {who} is free from {day} 08:00.",
     ]
+
+
+def test_sleep_before_the_window_closes_is_a_reason_too() -> None:
+    studio, plan = placed(closes=at("18:00", 1), away=False)
+    asleep = replace(studio, people=(replace(studio.people[0], sleeps=time(23)),))
+    assert told(asleep, plan)[0].endswith("sleeps from Sat 12 Dec 23:00 on.")
 
 
 def test_a_window_that_closes_before_hands_leave_is_the_reason() -> None:
