@@ -91,10 +91,30 @@ def test_what_is_poured_is_not_left_out() -> None:
     assert list(offered(studio=replace(studio, poured=poured[:1])).values()) == [("flood",)]
 
 
-def test_a_coat_fewer_is_tried_for_a_late_order_and_keeps_every_rule() -> None:
+def late_board() -> Studio:
+    """A board with a coat that may go, promised too soon."""
     studio = small_studio(board((SEAL, FLOOD, SECOND)), resin(depth_limit_mm=3.0))
     order = replace(studio.orders[0], promised=START.date() + timedelta(days=2))
-    studio = replace(studio, orders=(order,))
+    return replace(studio, orders=(order,))
+
+
+def test_a_coat_fewer_is_not_tried_where_another_order_pours_from_the_same_mix() -> None:
+    studio = late_board()
+    (mine,) = studio.pieces
+    studio = replace(studio, pieces=(mine, replace(mine, key="other", name="Other board")))
+    plan = quick_plan(studio, START)
+    first = {coat.piece: coat.mix for coat in reversed(plan.coats)}
+    shared = tuple(
+        replace(coat, mix=first["other"]) if coat.mix == first[mine.key] else coat
+        for coat in plan.coats
+    )
+    tried = Trials(studio, replace(plan, coats=shared), Clockworks())
+    assert not any("decide" in str(one.name) for one in tried.all())
+
+
+def test_a_coat_fewer_is_tried_for_a_late_order_and_keeps_every_rule() -> None:
+    studio = late_board()
+    (order,) = studio.orders
     plan = quick_plan(studio, START)
     (late,) = plan.outcomes
     assert late.late_hours

@@ -285,4 +285,4 @@ def test_an_order_placed_anew_among_the_rest_of_a_plan_breaks_no_rule() -> None:
                 assert not report.broken, "\n".join(one.words for one in report.broken)
 
     judge()
-    assert seen["placed"] > seen["not"], seen
+    assert seen["placed"], seen

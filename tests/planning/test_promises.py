@@ -263,6 +263,14 @@ def test_what_would_keep_a_promise_with_nothing_in_its_way_is_no_change_that_was
     )
 
 
+def test_a_room_that_would_be_too_warm_is_not_said_to_help() -> None:
+    cool = resin(maximum_celsius=21.0)
+    studio = small_studio(product=cool, place=room((0, 18.0, 45.0)))
+    outcome = explained(studio)
+    agree_on_changes(outcome)
+    assert str(outcome.reason).endswith("changes that were tried keeps the promise.")
+
+
 def test_of_two_people_the_one_is_named_who_would_work_more() -> None:
     studio = small_studio(hands=person(8, 9))
     two = replace(studio, people=(*studio.people, person(key="bo", name="Bo")))

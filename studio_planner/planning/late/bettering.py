@@ -17,9 +17,6 @@ if TYPE_CHECKING:
     from studio_planner.craft.plans import Plan
     from studio_planner.craft.studio import Studio
 
-_TIMES = 4
-"""How often a better plan is looked through again; hardly one is better more than once."""
-
 
 def bettered(
     studio: Studio,
@@ -46,14 +43,19 @@ def bettered(
         The same one, or one that is worth more, with its goals. What no plan gets below stays.
     """
     clockworks = clockworks or Clockworks()
-    for _ in range(_TIMES):
-        if not any(is_late(outcome) for outcome in plan.outcomes):
-            break
-        better = Trials(studio, plan, clockworks, until).better()
-        if better is None:
-            break
-        plan = _in_its_place(studio, better, plan)
+    better: Plan | None = plan
+    while better is not None:
+        plan, better = better, _better(studio, better, until, clockworks)
     return plan
+
+
+def _better(
+    studio: Studio, plan: Plan, until: datetime | None, clockworks: Clockworks
+) -> Plan | None:
+    if not any(is_late(outcome) for outcome in plan.outcomes):
+        return None
+    found = Trials(studio, plan, clockworks, until).better()
+    return None if found is None else _in_its_place(studio, found, plan)
 
 
 def _in_its_place(studio: Studio, better: Plan, plan: Plan) -> Plan:

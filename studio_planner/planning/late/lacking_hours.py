@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import UTC, datetime, time, timedelta
 from typing import TYPE_CHECKING
 
-from studio_planner.craft.local_time import daily_span, days_between
+from studio_planner.craft.local_time import clipped, daily_span, days_between, without
 from studio_planner.craft.saying import SILENT, Saying, joined, saying
 from studio_planner.craft.tongue import marked
 from studio_planner.planning.late.ladder import Rung
@@ -155,19 +155,17 @@ def _somebody_works(means: Means, missed: Missed) -> bool:
 
 
 def _in_the_night(means: Means, missed: Missed, zone: ZoneInfo) -> bool:
-    """Whether there is a time in a window, between evening and morning, at which all sleep."""
-    at = missed.opens
-    for start, end, _ in means.shop.awake_from(missed.opens):
-        if start > at and _is_night(zone, at, min(start, missed.closes)):
-            return True
-        at = max(at, end)
-        if at >= missed.closes:
-            return False
-    return _is_night(zone, at, missed.closes)
+    """Whether there are hours of the night in a window in which nobody is awake."""
+    opens, closes = _moment(missed.opens), _moment(missed.closes)
+    days = days_between(zone, opens - _DAY, closes)
+    nights = clipped([daily_span(zone, day, *_NIGHT) for day in days], opens, closes)
+    awake = [
+        (_moment(start), _moment(end))
+        for start, end, _ in means.shop.awake_from(missed.opens)
+        if start < missed.closes
+    ]
+    return bool(without(nights, awake))
 
 
-def _is_night(zone: ZoneInfo, start: int, end: int) -> bool:
-    """Whether a span has any time between evening and morning."""
-    low, high = (datetime.fromtimestamp(at, UTC) for at in (start, end))
-    nights = (daily_span(zone, day, *_NIGHT) for day in days_between(zone, low - _DAY, high))
-    return any(begin < high and over > low for begin, over in nights)
+def _moment(second: int) -> datetime:
+    return datetime.fromtimestamp(second, UTC)

@@ -9,6 +9,7 @@ from studio_planner.craft.plans import Change
 from studio_planner.craft.saying import SILENT, Saying, joined, saying
 from studio_planner.craft.tongue import marked
 from studio_planner.planning.clocks.clockwork import Clockworks
+from studio_planner.planning.late.fitting import leaves
 from studio_planner.planning.late.ladder import Ladder, Rung
 from studio_planner.planning.late.trials import Trials, is_late
 from studio_planner.planning.late.why_late import why_late
@@ -119,21 +120,22 @@ class _Tried:
         return saying("late", text, count=count)
 
     def _soonest(self, ladder: Ladder, order: Order) -> Saying:
-        """What would come of an order with nothing in its way: sooner than by any change."""
-        then = self._trials.soonest(order)
-        if then is None or then.leaves is None:
-            return SILENT
-        if not is_late(then):
+        """What would come of an order with nothing in its way: no change brings it sooner."""
+        fit = ladder.warm(order)
+        if fit.late == 0:
             return saying(
                 "late",
                 "Only with nothing else to pour, hands day and night and a warm room would it "
                 "be kept.",
             )
+        when = leaves(ladder.studio, order, fit)
+        if when is None:  # a room that is as warm as that is too warm for it
+            return SILENT
         return saying(
             "late",
             "Even with nothing else to pour, hands day and night and a warm room it leaves "
             "{when} at the soonest.",
-            when=moment_said(ladder.studio.time_zone, then.leaves.timestamp()),
+            when=moment_said(ladder.studio.time_zone, when.timestamp()),
         )
 
     def _helped(self, outcome: Outcome) -> bool:

@@ -111,12 +111,6 @@ class Trials:
             if self._left > 0:
                 yield self.trial(tried)
 
-    def soonest(self, order: Order) -> Outcome | None:
-        """How an order goes alone, with tireless hands in a warm room; None: not at all."""
-        alone = what_if.with_tireless_hands(what_if.alone(self.studio, order.key))
-        plan = self._quick(what_if.with_warm_room(alone))
-        return None if plan is None else plan.outcomes[0]
-
     def _as_planned(self) -> Iterator[Trial]:
         """What needs no change: another order of pouring."""
         fitter = self._fitter(self._as_it_is, self._stacks)

@@ -11,7 +11,6 @@ from studio_planner.craft.day_words import weekday_said
 from studio_planner.craft.degree_words import degrees_said
 from studio_planner.craft.hands import Person, WorkHours
 from studio_planner.craft.local_time import daily_span
-from studio_planner.craft.part_of_studio import part_of
 from studio_planner.craft.places import PlaceKind
 from studio_planner.craft.saying import Saying, saying
 from studio_planner.craft.tongue import marked
@@ -230,10 +229,3 @@ def _warm(studio: Studio) -> Saying:
 def warmth_said(studio: Studio) -> Saying:
     """What "a warm room" means, in the studio's degrees."""
     return degrees_said(warmth(studio), studio.units)
-
-
-def alone(studio: Studio, order: str) -> Studio:
-    """The studio with nothing to do but one order; what is poured of the rest stays."""
-    mine = {key for one in studio.orders if one.key == order for key in one.pieces}
-    poured = {pour.piece for pour in studio.poured}
-    return part_of(studio, mine | poured, {order})
