@@ -9289,6 +9289,14 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>In {share} von {weeks} verpasst er als Erster seines Stücks sein Fenster.</translation>
     </message>
     <message>
+        <source>Its window closes {closes}, but {who} is away from {leaves} on.</source>
+        <translation>Sein Fenster schließt {closes}, aber {who} ist ab {leaves} weg.</translation>
+    </message>
+    <message>
+        <source>Its window closes {closes}, but {who} sleeps from {leaves} on.</source>
+        <translation>Sein Fenster schließt {closes}, aber {who} schläft ab {leaves}.</translation>
+    </message>
+    <message>
         <source>It opens {opens}; missed, it is still open {free}, when {who} is free again.</source>
         <translation>Es öffnet {opens}; verpasst, ist es {free} noch offen, wenn {who} wieder frei ist.</translation>
     </message>

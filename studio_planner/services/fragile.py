@@ -29,9 +29,6 @@ if TYPE_CHECKING:
 _WATCHED = frozenset({StepKind.TAPE, StepKind.TRIM})
 """Steps that need somebody awake, and no free hands."""
 
-_AWAY = "Its window closes {closes}, but {who} is away from {leaves} on."
-_ASLEEP = "Its window closes {closes}, but {who} sleeps from {leaves} on."
-
 _LOOKED_AHEAD = timedelta(days=14)
 """How long after a pour its person's day, and hands in its window, are looked for at most."""
 
@@ -121,7 +118,11 @@ def _leaves(studio: Studio, person: Person, coat: PlannedCoat) -> datetime | Non
 def _why(person: Person, door: _Door, leaves: datetime | None) -> tuple[Sentence, ...]:
     if door.closes is not None and leaves is not None and leaves < door.closes:
         away = any(absence.start == leaves for absence in person.absences)
-        text = _AWAY if away else _ASLEEP
+        text = (
+            "Its window closes {closes}, but {who} is away from {leaves} on."
+            if away
+            else "Its window closes {closes}, but {who} sleeps from {leaves} on."
+        )
         return (said(text, closes=Moment(door.closes), who=person.name, leaves=Moment(leaves)),)
     if door.closes is not None:
         return (said("Its window closes {closes}.", closes=Moment(door.closes)),)
