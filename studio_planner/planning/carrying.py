@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from itertools import takewhile
 from typing import TYPE_CHECKING, NamedTuple
 
 from studio_planner.craft.plans import Goal
@@ -21,21 +22,23 @@ if TYPE_CHECKING:
 
 
 class CarriedOver(NamedTuple):
-    """A plan as it is after a change; `moved` are the pours (piece, coat) that cannot stay.
+    """A plan as it is after a change.
 
-    The soonest comes first. The bounds of its goals are gone: they were proved of a studio that
-    is no more.
+    `moved` are the pours (piece, coat) that could not stay, the soonest first; it is `worse`
+    when more is left out, late, scuffed or to be tested than before. Bounds of its goals are
+    gone: what they were proved of is no more.
     """
 
     plan: Plan
     moved: tuple[tuple[str, str], ...]
+    worse: bool
 
 
 def carried_over(studio: Studio, plan: Plan, until: datetime | None = None) -> CarriedOver:
     """Carry a plan over to a studio that has changed since.
 
     What was poured meanwhile is in it, what is new is placed around the rest, and windows,
-    ready times and promises are those of the studio as it is. Nothing is moved that holds.
+    ready times and promises are those of the studio as it is. Only what must is moved.
 
     Parameters
     ----------
@@ -53,7 +56,7 @@ def carried_over(studio: Studio, plan: Plan, until: datetime | None = None) -> C
     """
     before = plan_that_counts(studio, plan, plan.start)
     if before is None:
-        return CarriedOver(quick_plan(studio, plan.start, until, before=None), ())
+        return CarriedOver(quick_plan(studio, plan.start, until, before=None), (), worse=False)
     chains, unplanned = build_chains(studio, twins=True)
     starts = starts_of(before)
     rounds = Rounds(studio, plan.start, until, chains, Clockworks(), before=starts)
@@ -64,14 +67,27 @@ def carried_over(studio: Studio, plan: Plan, until: datetime | None = None) -> C
     now = starts_of(written)
     moved = [key for key, start in starts.items() if now.get(key) != start]
     moved.sort(key=lambda key: (starts[key], key))
-    return CarriedOver(_as_searched(written, plan), tuple(moved))
+    worse = _settled(written) > _settled(plan)
+    return CarriedOver(_as_searched(written, plan), tuple(moved), worse)
+
+
+def _settled(plan: Plan) -> list[float]:
+    """What a plan is worth by the goals for which pours may be moved."""
+    values = {row.goal: round(row.value, 6) for row in plan.goals}
+    before = takewhile(lambda goal: goal is not Goal.MOVED, Goal)
+    return [values.get(goal, 0.0) for goal in before]
 
 
 def _as_searched(written: Plan, plan: Plan) -> Plan:
-    """A plan with what is still true of the search that it comes from."""
+    """A plan with what is still true of the search that it comes from.
+
+    Pours were moved by the search, and then by what was changed.
+    """
     were = {row.goal: row.value for row in plan.goals}
     goals = tuple(
-        replace(row, value=were.get(row.goal, row.value)) if row.goal is Goal.MOVED else row
+        replace(row, value=row.value + were.get(row.goal, 0.0), bound=None)
+        if row.goal is Goal.MOVED
+        else row
         for row in written.goals
     )
     return replace(

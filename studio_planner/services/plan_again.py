@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import NoPlanPossible
@@ -30,10 +30,14 @@ if TYPE_CHECKING:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CheckedPlan:
-    """A plan and what the checker said about it: no rule is broken."""
+    """A plan and what the checker said about it: no rule is broken.
+
+    `moved` counts the pours that had to move for what was changed while it was planned.
+    """
 
     plan: Plan
     report: CheckReport
+    moved: int = 0
 
 
 def plan_again(  # noqa: PLR0913 - each is one plain question
@@ -91,26 +95,30 @@ def carried(
 ) -> CheckedPlan:
     """Carry a plan over to the studio as it is by now, where something was changed meanwhile.
 
-    No pour that is still to come is moved, and the checker is asked as always. The `last` plan
-    of a search is rehearsed and explained anew.
+    Of what is still to come only that is moved which must, and the checker is asked as always.
+    The `last` plan of a search is rehearsed and explained anew.
 
     Raises
     ------
     NoPlanPossible
-        With what would have to move, or which rule is broken, when that is not possible.
+        With what would have to move when the plan is worse then than it was: more is left out,
+        late, scuffed or to be tested.
     """
     if nothing_left(studio):
         return plan_again(studio, plan.start)
     todo = still_to_do(studio)
     found = carried_over(todo, only_to_do(plan, studio), until)
-    if found.moved:
+    if found.worse and found.moved:
         raise NoPlanPossible([_moved_words(studio, *found.moved[0])])
-    return _passed(studio, _finished(todo, found.plan, plan) if last else found.plan)
+    made = _passed(studio, _finished(todo, found.plan, plan) if last else found.plan)
+    return replace(made, moved=len(found.moved))
 
 
 def _moved_words(studio: Studio, piece: str, coat: str) -> str:
     moved = studio.piece(piece)
-    said = translate("planning", "{piece}, {coat} would have to move.")
+    said = translate(
+        "planning", "{piece}, {coat} would have to move, and promises or joints with it."
+    )
     return said.format(piece=moved.name, coat=moved.coat_name(coat))
 
 

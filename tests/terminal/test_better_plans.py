@@ -237,11 +237,11 @@ def test_progress_without_keep_leaves_the_file_alone(
     assert unplanned.read_bytes() == before
 
 
-def away(path: Path) -> None:
+def away(path: Path, days: float = 60.0) -> None:
     """Somebody else writes down that all hands are away in the first days."""
     with open_studio(path) as other:
         studio = other.read()
-        absence = Absence(start=morning(studio), end=morning(studio) + timedelta(days=3))
+        absence = Absence(start=morning(studio), end=morning(studio) + timedelta(days=days))
         people = tuple(replace(one, absences=(absence,)) for one in studio.people)
         other.write(replace(studio, people=people, plan=None))
 
@@ -278,6 +278,15 @@ def test_a_piece_that_is_new_by_the_end_is_in_the_plan_that_is_kept_and_printed(
     assert {coat.piece for coat in plan.coats} == {piece.key for piece in studio.pieces}
     assert not studio.plan_outdated
     assert terminal("check", unplanned).code == 0
+
+
+def test_what_a_change_has_moved_in_the_plan_that_was_found_is_said(
+    terminal: Terminal, unplanned: Path, looks: Callable[..., list[float]]
+) -> None:
+    looks(between=lambda step: away(unplanned, 1.0) if step == 2 else None)
+    answer = terminal("plan", unplanned, "--seconds", "9", "--keep")
+    assert answer.code == 0
+    assert "had to move for what was changed while it was planned." in said(answer)
 
 
 def test_a_change_during_quick_planning_is_never_written_over_either(
