@@ -6300,8 +6300,8 @@
         <translation>Bei {degrees}</translation>
     </message>
     <message>
-        <source>{stage} does not come, {reason}</source>
-        <translation>{stage} kommt nicht, {reason}</translation>
+        <source>{stage} does not come, since below {minimum} its hours do not count</source>
+        <translation>{stage} kommt nicht, denn unter {minimum} zählen die Stunden nicht</translation>
     </message>
     <message>
         <source>opens after {safe} (likely {likely})</source>
@@ -8608,6 +8608,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>readings must be in the order of time, one for each time.</source>
         <translation>Messwerte müssen nach der Zeit geordnet sein, einer je Zeit.</translation>
+    </message>
+    <message>
+        <source>{day} {time} has {count} temperatures; a step has two.</source>
+        <translation>{day} {time} hat {count} Temperaturen; eine Stufe hat zwei.</translation>
     </message>
     <message>
         <source>a two-part mix needs its ratio.</source>

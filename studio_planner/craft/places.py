@@ -10,6 +10,7 @@ from enum import StrEnum
 from itertools import pairwise
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.day_words import weekday_word
 from studio_planner.craft.errors import Rulebook
 from studio_planner.craft.local_time import days_between, instant
 from studio_planner.craft.spells import Spell, in_order, with_spells
@@ -21,8 +22,7 @@ if TYPE_CHECKING:
 
     from studio_planner.science.history import History
 
-_WEEKDAYS = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
-_WEEK = len(_WEEKDAYS)
+_WEEK = 7
 _MOST_AT_ONCE = 2
 
 _BAND_GROWS_SECONDS = 7 * 86_400.0
@@ -165,10 +165,13 @@ class Place:
         rules.close()
 
     def _check_steps(self, rules: Rulebook) -> None:
-        for day, noun in enumerate(_WEEKDAYS):
+        said = translate("rules", "{day} {time} has {count} temperatures; a step has two.")
+        for day in range(_WEEK):
             times = Counter(point.at for point in self._points_on(day))
             for at in sorted(at for at, points in times.items() if points > _MOST_AT_ONCE):
-                sentence = f"{noun} {at:%H:%M} has {times[at]} temperatures; a step has two."
+                sentence = said.format(
+                    day=weekday_word(day), time=f"{at:%H:%M}", count=times[at]
+                )
                 rules.require(False, "pattern", sentence)  # noqa: FBT003 - found above
 
     def history(self, zone: ZoneInfo, start: datetime, end: datetime) -> History:

@@ -25,6 +25,13 @@ class NoKeptPlan(StudioError):  # noqa: N818 - reads as a sentence where it is r
     """The studio file holds no plan yet; nothing is broken."""
 
 
+def no_kept_plan(path: Path) -> NoKeptPlan:
+    """What to say of a studio file without a plan."""
+    return NoKeptPlan(
+        f"{path} keeps no plan yet; make one with: studio-planner plan {path} --keep"
+    )
+
+
 def read_studio(path: Path) -> Studio:
     """Read a studio file; StudioFileError in one sentence when it cannot be read."""
     with open_studio(path) as file:
@@ -35,9 +42,7 @@ def read_planned(path: Path) -> tuple[Studio, Plan]:
     """Read a studio file and the plan it keeps; NoKeptPlan when it keeps none."""
     studio = read_studio(path)
     if studio.plan is None:
-        raise NoKeptPlan(
-            f"{path} keeps no plan yet; make one with: studio-planner plan {path} --keep"
-        )
+        raise no_kept_plan(path)
     return studio, studio.plan
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import UTC, datetime, time, timedelta
 from zoneinfo import ZoneInfo
 
@@ -20,8 +21,10 @@ from studio_planner.craft.settings import (
     VolumeUnit,
 )
 from studio_planner.desktop import words
+from studio_planner.desktop.product_pages.law_words import law_sentence
 from studio_planner.desktop.quantities import Quantity, scale_of, shown_number
 from studio_planner.desktop.timeline_work.voice import DeskVoice
+from studio_planner.science.stages import Stage
 from studio_planner.services.questions.sentences import Degrees
 from tests.desktop import scenes
 
@@ -191,3 +194,9 @@ def test_heat_loss_is_read_in_watts_per_degree_of_the_studio() -> None:
     assert scale.unit == "W/°F"
     assert scale.shown(90.0) == pytest.approx(reference)
     assert shown_number(90.0, Quantity.HEAT_LOSS, FAHRENHEIT) == "50"
+
+
+def test_a_law_that_is_too_cold_says_so_in_the_studios_degrees() -> None:
+    fast = replace(scenes.FAST, minimum_celsius=15.0)
+    said = law_sentence(fast, Stage.RECOAT_OPENS, 10.0, FAHRENHEIT)
+    assert "does not come, since below 59 °F its hours do not count" in said

@@ -89,17 +89,18 @@ def law_sentence(product: Product, stage: Stage, celsius: float, units: Units) -
     )
     shown = [s for s in (Stage.RECOAT_OPENS, Stage.RECOAT_CLOSES) if s in times]
     stages = shown if stage in _WINDOW else [stage]
-    said = ", ".join(_said(times[one], units) for one in stages if one in times)
+    said = ", ".join(_said(product, times[one], units) for one in stages if one in times)
     unsure = _unsure(product, stages[0], units)
     return f"{at}: {said}{unsure}."
 
 
-def _said(time: StageTime, units: Units) -> str:
+def _said(product: Product, time: StageTime, units: Units) -> str:
     name = in_a_sentence(row_name(time.stage, time.grams, units))
     if time.early_hours is None or time.likely_hours is None or time.late_hours is None:
-        return translate("products", "{stage} does not come, {reason}").format(
-            stage=name, reason=time.reason
-        )
+        # Steadily warm, only what is colder than the product's minimum never comes.
+        return translate(
+            "products", "{stage} does not come, since below {minimum} its hours do not count"
+        ).format(stage=name, minimum=words.degrees(product.minimum_celsius or 0.0, units))
     safe = time.late_hours if time.stage.not_before else time.early_hours
     return _form(time.stage).format(
         stage=name,

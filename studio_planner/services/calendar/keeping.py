@@ -17,7 +17,7 @@ from studio_planner.services.calendar.files import (
     studio_row,
     trial_calendar,
 )
-from studio_planner.services.studio_files import NoKeptPlan
+from studio_planner.services.studio_files import no_kept_plan
 from studio_planner.storage.calendar_rows import calendar_rows
 from studio_planner.storage.file_errors import told_about
 from studio_planner.storage.placing import placed, refuse_existing
@@ -54,9 +54,7 @@ def write_calendar(
     with open_studio(path) as file:
         studio = file.read()
         if studio.plan is None:
-            raise NoKeptPlan(
-                f"{path} keeps no plan yet; make one with: studio-planner plan {path} --keep"
-            )
+            raise no_kept_plan(path)
         wanted = only(studio)
         # The clocks take a while, in which nobody else should have to wait for the file.
         planned = events_of(studio, now, voice(studio))
