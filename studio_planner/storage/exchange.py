@@ -6,10 +6,12 @@ The format is described by resources/schema/studio.schema.json (JSON Schema 2020
 from __future__ import annotations
 
 import json
+from dataclasses import replace
 from typing import Any, NoReturn, cast
 
 from studio_planner.craft.errors import InvalidEntry, StudioFileError
 from studio_planner.craft.studio import Studio
+from studio_planner.storage.exchange_places import named_place
 from studio_planner.storage.forms import noun_of
 from studio_planner.storage.tree import plain_of, value_of
 
@@ -39,14 +41,19 @@ def studio_from_json(text: str) -> Studio:
     """Read what `studio_to_json` wrote; fields that have a default may be left out.
 
     StudioFileError when it is not such a text at all or from a newer version; InvalidEntry with
-    every problem and its place (pieces[3].stack[1].film_mm) when what is in it cannot be used.
+    every problem when what is in it cannot be used, each with the thing that it is about and
+    its place in the text: piece Moon tray, coat flood, film (pieces[3].stack[1].film_mm).
     """
     document = _parsed(text)
     _require_format(document)
     try:
         return cast("Studio", value_of(noun_of(Studio), document["studio"]))
     except InvalidEntry as error:
-        raise InvalidEntry("the exchange file", error.broken) from error
+        found = [
+            replace(rule, field=named_place(document["studio"], rule.field))
+            for rule in error.broken
+        ]
+        raise InvalidEntry("the exchange file", found) from error
 
 
 def _parsed(text: str) -> dict[str, Any]:

@@ -30,7 +30,8 @@ def text(**changes: object) -> str:
 
 
 def places_of(error: pytest.ExceptionInfo[InvalidEntry]) -> set[str]:
-    return {rule.field for rule in error.value.broken}
+    """The paths of what is told: in brackets after the thing, or alone where they say it."""
+    return {rule.field.rpartition("(")[2].removesuffix(")") for rule in error.value.broken}
 
 
 def test_a_studio_that_uses_everything_comes_back_the_same(full_studio: Studio) -> None:
@@ -217,7 +218,7 @@ def test_a_number_must_be_a_finite_number(
 ) -> None:
     written = studio_to_json(full_studio).replace('"dew_hours": 12.0', f'"dew_hours": {value}')
     with pytest.raises(
-        InvalidEntry, match=f"settings.dew_hours: {shown}.*is not a number"
+        InvalidEntry, match=rf"settings.dew_hours\): {shown}.*is not a number"
     ) as told:
         studio_from_json(written)
     assert places_of(told) == {"settings.dew_hours"}
@@ -312,6 +313,38 @@ def test_what_has_the_wrong_form_is_told_in_plain_words(
     with pytest.raises(InvalidEntry) as told:
         studio_from_json(text(studio={"name": "Small", **wrong}))
     assert sentence in str(told.value)
+
+
+def test_a_problem_names_the_thing_first_and_its_path_after(full_studio: Studio) -> None:
+    document = json.loads(studio_to_json(full_studio))
+    studio = document["studio"]
+    person, piece = studio["people"][0]["name"], studio["pieces"][0]
+    studio["people"][0]["work"][0]["rule"] = "FREQ=SOMETIMES"
+    piece["stack"][0]["film_mm"] = -1
+    studio["orders"][0]["courier"]["transit_days"] = 400
+    with pytest.raises(InvalidEntry) as told:
+        studio_from_json(json.dumps(document))
+    said = str(told.value)
+    rule, film = "people[0].work[0].rule", "pieces[0].stack[0].film_mm"
+    assert f"person {person}, working hours 1, rule ({rule}): “FREQ=SOMETIMES” is not" in said
+    assert (
+        f"piece {piece['name']}, coat {piece['stack'][0]['key']}, film ({film}): -1 is" in said
+    )
+    days = "courier, days on the way (orders[0].courier.transit_days): 400 is outside 0 to 60."
+    assert f"order {studio['orders'][0]['name']}, {days}" in said
+
+
+def test_a_rule_between_things_names_them_whatever_they_are_called(
+    full_studio: Studio,
+) -> None:
+    document = json.loads(studio_to_json(full_studio))
+    piece = document["studio"]["pieces"][0]
+    piece["name"] = "A.b [1]"
+    piece["stack"][0]["product"] = "nope"
+    with pytest.raises(InvalidEntry) as told:
+        studio_from_json(json.dumps(document))
+    where = f"piece A.b [1], coat {piece['stack'][0]['key']}, product"
+    assert f"{where}: there is no product “nope”." in str(told.value)
 
 
 def test_a_law_that_cannot_be_made_names_its_stage_once() -> None:
