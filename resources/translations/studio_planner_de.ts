@@ -4174,6 +4174,10 @@
         <translation>Zugesagt</translation>
     </message>
     <message>
+        <source>Left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Spare</source>
         <translation>Puffer</translation>
     </message>
@@ -4214,8 +4218,16 @@
         <translation>Für {name} kann ich noch keinen Termin nennen.</translation>
     </message>
     <message>
+        <source>{name} left on {day}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{name} will be ready on {day}.</source>
         <translation>{name} ist am {day} fertig.</translation>
+    </message>
+    <message>
+        <source>{name} left on {day} and should be with you by {arrives}.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{name} can leave on {day} and should be with you by {arrives}.</source>
@@ -5930,6 +5942,10 @@
         <translation>Das Planen endete unerwartet; der Plan blieb, wie er war.</translation>
     </message>
     <message>
+        <source>Everything is packed or has left; there is nothing to plan.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Planned again.</source>
         <translation>Neu geplant.</translation>
     </message>
@@ -6724,12 +6740,12 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Abstand zum Taupunkt {step} oder mehr</translation>
     </message>
     <message>
-        <source>Today&apos;s plan</source>
-        <translation>Plan von heute</translation>
-    </message>
-    <message>
         <source>Tried</source>
         <translation>Versucht</translation>
+    </message>
+    <message>
+        <source>Without it</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>the same</source>
@@ -6820,8 +6836,8 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Fenster damals und jetzt: {pours}</translation>
     </message>
     <message>
-        <source>today</source>
-        <translation>heute</translation>
+        <source>without it</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>tried</source>
@@ -9057,10 +9073,6 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Umziehen auf {spot} geht nicht: {before} wird nie griffest.</translation>
     </message>
     <message>
-        <source>Begin sooner if you can: open from {opens}, and {who} is free from {free}.</source>
-        <translation>Beginne früher, wenn du kannst: offen ab {opens}, und {who} ist ab {free} frei.</translation>
-    </message>
-    <message>
         <source>It likely stays open until {likely}; a touch test says whether it still is.</source>
         <translation>Es bleibt wahrscheinlich bis {likely} offen; eine Fingerprobe sagt, ob es das noch ist.</translation>
     </message>
@@ -9209,6 +9221,34 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>{when}: {what}.</translation>
     </message>
     <message>
+        <source>In {share} of {weeks} its piece goes wrong, and with this coat first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begin sooner if you can: {who} is free from {free}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>None: no piece went wrong in any of {weeks}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{who} is away from {end} on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{who} sleeps from {end} on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>After that {who} is free again from {free}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{who} has no other free time for it: more hours would help.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{piece}, {coat}: {how}{order}{left}.</source>
         <translation>{piece}, {coat}: {how}{order}{left}.</translation>
     </message>
@@ -9281,36 +9321,16 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Der Staub vom Schleifen von {piece} setzt sich bis {settled}.</translation>
     </message>
     <message>
-        <source>It opens {opens}, and {who} has no other free time in it: more hours would help.</source>
-        <translation>Es öffnet {opens}, und {who} hat darin keine andere freie Zeit: Mehr Stunden würden helfen.</translation>
-    </message>
-    <message>
         <source>Most fragile: {piece}, {coat}, {when} (pour {number})</source>
         <translation>Am heikelsten: {piece}, {coat}, {when} (Guss {number})</translation>
     </message>
     <message>
-        <source>In {share} of {weeks} it is the first of its piece to miss its window.</source>
-        <translation>In {share} von {weeks} verpasst er als Erster seines Stücks sein Fenster.</translation>
-    </message>
-    <message>
-        <source>Its window closes {closes}, but {who} is away from {leaves} on.</source>
-        <translation>Sein Fenster schließt {closes}, aber {who} ist ab {leaves} weg.</translation>
-    </message>
-    <message>
-        <source>Its window closes {closes}, but {who} sleeps from {leaves} on.</source>
-        <translation>Sein Fenster schließt {closes}, aber {who} schläft ab {leaves}.</translation>
-    </message>
-    <message>
-        <source>It opens {opens}; missed, it is still open {free}, when {who} is free again.</source>
-        <translation>Es öffnet {opens}; verpasst, ist es {free} noch offen, wenn {who} wieder frei ist.</translation>
-    </message>
-    <message>
-        <source>None: every pour found its window in all of {weeks}.</source>
-        <translation>Keiner: Jeder Guss fand in allen {weeks} sein Fenster.</translation>
-    </message>
-    <message>
         <source>Its window closes {closes}.</source>
         <translation>Sein Fenster schließt {closes}.</translation>
+    </message>
+    <message>
+        <source>It opens {opens}.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Most fragile</source>
@@ -9857,6 +9877,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Keine Zusage ändert sich; {count} Güsse verschieben sich.</translation>
     </message>
     <message>
+        <source>Planning again without any change already brings {names} sooner; that is not counted here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Set the heater of {place} to {celsius} from {start} until {end}; electric or indirect heat only. The plan expects it then; once there are readings, it follows them.</source>
         <translation>Stell die Heizung von {place} von {start} bis {end} auf {celsius}; nur elektrisch oder indirekt. Der Plan rechnet dann damit; sobald es Messwerte gibt, folgt er ihnen.</translation>
     </message>
@@ -9907,10 +9931,6 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>Meanwhile the dew-point margin is {after} at the least, instead of {before}.</source>
         <translation>Inzwischen ist der Abstand zum Taupunkt mindestens {after}, statt {before}.</translation>
-    </message>
-    <message>
-        <source>Today&apos;s plan was hardly searched for better ones, so a part of this may come from looking again; plan again first to be sure.</source>
-        <translation>Für den Plan von heute wurde kaum nach besseren gesucht, ein Teil davon kann also vom neuen Suchen kommen; zur Sicherheit erst neu planen.</translation>
     </message>
     <message>
         <source>Windows close sooner too: that of {what} {sooner} sooner, {closes}.</source>
@@ -10341,6 +10361,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>leaves {when}</source>
         <translation>geht ab {when}</translation>
+    </message>
+    <message>
+        <source>left {when}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{leaving}, the day it is due</source>
@@ -11134,6 +11158,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>{coat}</translation>
     </message>
     <message>
+        <source>; leaf does not stick to what is sanded</source>
+        <translation>; Blattmetall haftet nicht auf Geschliffenem</translation>
+    </message>
+    <message>
         <source>; {name} cannot be sanded</source>
         <translation>; {name} lässt sich nicht schleifen</translation>
     </message>
@@ -11411,6 +11439,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>{late} of {count} promises late</source>
         <translation>{late} von {count} Zusagen zu spät</translation>
+    </message>
+    <message>
+        <source>{late} of {count} not planned</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>no promises</source>
@@ -12315,12 +12347,20 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>nicht geplant</translation>
     </message>
     <message>
+        <source>shipped, {time} late</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>in doubt, {time} late or more</source>
         <translation>ungewiss, {time} oder mehr zu spät</translation>
     </message>
     <message>
         <source>{time} late</source>
         <translation>{time} zu spät</translation>
+    </message>
+    <message>
+        <source>shipped</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>in doubt, {time} spare as planned</source>
@@ -12605,6 +12645,18 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>{count} Mischungen</translation>
     </message>
     <message>
+        <source>{count} order has pieces left out and is not planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} orders have pieces left out and are not planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no order that is planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>no order</source>
         <translation>kein Auftrag</translation>
     </message>
@@ -12641,6 +12693,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Ein besserer Plan wurde {time} lang gesucht.</translation>
     </message>
     <message>
+        <source>A better plan was looked for, for {time}. It was not rehearsed, so how sure it is is not known.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{pieces} left out</source>
         <translation>{pieces} ausgelassen</translation>
     </message>
@@ -12651,6 +12707,18 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>no orders</source>
         <translation>keine Aufträge</translation>
+    </message>
+    <message>
+        <source>{count} order not planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} orders not planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no planned order late</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>no order late</source>

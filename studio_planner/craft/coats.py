@@ -144,6 +144,11 @@ class Coat:
         return any(overlap(mine, theirs) for mine in self.faces for theirs in other.faces)
 
     @property
+    def holds_on_sanded(self) -> bool:
+        """Whether it holds on what was washed and sanded: leaf finds no tack there."""
+        return self.joint is not Joint.WET_IN_WET and self.kind is not CoatKind.LEAF
+
+    @property
     def colour_names(self) -> tuple[str, ...]:
         """The colours' names in order, as they tell one mix from another."""
         return tuple(colour.name for colour in self.colours)

@@ -95,9 +95,12 @@ def window_unknown(studio: Studio, piece: Piece, index: int) -> bool:
 
 
 def may_scuff(studio: Studio, piece: Piece, index: int) -> bool:
-    """Tell whether the coat below can be sanded, and its sheet says from when on."""
+    """Tell whether a coat holds on the one below once it is sanded, and from when that can be.
+
+    So it is where the coat below can be sanded, and its sheet says from when on.
+    """
     below = piece.below(index)
-    if below is None or piece.stack[index].joint is Joint.WET_IN_WET:
+    if below is None or not piece.stack[index].holds_on_sanded:
         return False
     lower = piece.stack[below]
     return lower.sandable and bool(studio.product(lower.product).figures(Stage.SANDABLE))

@@ -6,7 +6,6 @@ import math
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.log import EntryKind
-from studio_planner.craft.pieces import Joint
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
@@ -21,12 +20,12 @@ def scuffed_at(
 ) -> int | None:
     """The second at which a coat that is still to come was sanded for; None where it was not.
 
-    It counts where the coat below was on by then and can be sanded, and the coat is not meant
-    wet in wet.
+    It counts where the coat below was on by then and can be sanded, and the coat holds on that:
+    what is meant wet in wet does not, nor does leaf.
     """
     coat, below = piece.stack[index], piece.below(index)
     at = sandings.get((piece.key, coat.key))
-    if at is None or below is None or coat.joint is Joint.WET_IN_WET:
+    if at is None or below is None or not coat.holds_on_sanded:
         return None
     lower = piece.stack[below]
     pours = {pour.coat: pour for pour in studio.pours_of(piece.key)}

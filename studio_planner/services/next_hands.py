@@ -129,10 +129,12 @@ class _Items:
 
     def _lost(self, coat: PlannedCoat) -> str:
         piece = self._studio.piece(coat.piece)
-        below = piece.below(piece.position(coat.coat))
+        at = piece.position(coat.coat)
+        below = piece.below(at)
         if coat.joint is Joint.WET_IN_WET:
             return translate("if left", "the film below is no longer wet")
-        if below is not None and piece.stack[below].sandable:
+        sandable = below is not None and piece.stack[below].sandable
+        if sandable and piece.stack[at].holds_on_sanded:
             return translate("if left", "wash and sand the one below first")
         return translate("if left", "no bond, and no sanding helps")
 

@@ -11,8 +11,10 @@ from studio_planner.craft.joint_rules import clash_at, clashes
 from studio_planner.craft.log import Poured
 from studio_planner.craft.pieces import EDGE, UNDERSIDE, Coat, CoatKind, Joint
 from studio_planner.craft.places import PatternPoint
-from studio_planner.craft.products import Product, ProductKind
+from studio_planner.craft.products import Product, ProductKind, SheetPoint
+from studio_planner.craft.sheet_stages import may_scuff
 from studio_planner.craft.studio import Studio
+from studio_planner.science.stages import Stage
 from tests.craft.nouns import coat, piece, place, resin, utc
 
 PRIMER, SIZE, LEAF = (
@@ -101,6 +103,18 @@ def test_wet_in_wet_on_a_primer_is_told_to_wait_for_it_to_dry() -> None:
     (clash,) = clashes(studio, studio.pieces[0])
     assert (clash.coat, clash.field) == ("flood", "joint")
     assert "the prime below is none; choose on dry." in str(clash.sentence)
+
+
+def test_a_mix_holds_on_what_is_sanded_and_leaf_does_not() -> None:
+    sheet = (SheetPoint(stage=Stage.SANDABLE, celsius=20, from_hours=16),)
+    stack = (coat("flood"), made_of(GILT, "leaf"))
+    studio = replace(studio_of(*stack), products=(resin(sheet=sheet), *PRODUCTS[1:]))
+    gilded = studio.pieces[0]
+    assert not may_scuff(studio, gilded, 1)
+    gloss = replace(gilded, stack=(coat("flood"), coat("gloss")))
+    assert may_scuff(studio, gloss, 1)
+    wet = replace(gilded, stack=(coat("flood"), coat("veil", joint=Joint.WET_IN_WET)))
+    assert not may_scuff(studio, wet, 1)
 
 
 def test_what_is_poured_already_is_a_fact_and_not_judged() -> None:

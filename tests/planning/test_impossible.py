@@ -260,7 +260,25 @@ RULES: dict[str, tuple[Studio, tuple[str, ...]]] = {
     ),
     "leaf whose size is past its tack": (
         small_studio(board(gilded()), products=(resin(), size(closes=2.0), leaf())),
-        ("Board 3: the leaf takes 45 min", "the size below", "cannot be sanded"),
+        (
+            "Board 3: the leaf takes 45 min",
+            "the size below",
+            "does not stick to what is sanded",
+        ),
+    ),
+    "leaf on the tack of a mix, gone by morning": (
+        small_studio(
+            board(
+                (
+                    coat("flood", CoatKind.FLOOD),
+                    replace(gilded()[1], joint=Joint.IN_WINDOW),
+                    gilded()[2],
+                )
+            ),
+            with_hours({Stage.RECOAT_CLOSES: 12.0}),
+            hands=person(18, 20),
+        ),
+        ("Board 3: the leaf needs 45 min of hands", "leaf does not stick to what is sanded"),
     ),
     "no hands": (
         small_studio(hands=NO_HANDS),

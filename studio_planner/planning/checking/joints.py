@@ -215,6 +215,8 @@ def _broken_scuff(reading: Reading, lane: Lane, laid: Laid, below: Laid) -> Iter
     if not below.coat.sandable:
         sentence = f"is scuffed, but the {below.name} can't be sanded"
         yield reading.about(Rule.JOINT, laid, sentence)
+    if laid.leaf:
+        yield reading.about(Rule.JOINT, laid, "is scuffed, but leaf finds no tack on that")
     sandings = reading.steps_of(laid.piece.key, StepKind.SAND, laid.coat.key)
     if len(sandings) != 1:
         sentence = f"is scuffed, so it needs one sanding before it, not {len(sandings)}"

@@ -187,7 +187,8 @@ class Reading:
             return None
         lower = laid.piece.stack[below]
         on = [p.start for p in self.studio.pours_of(laid.piece.key) if p.coat == lower.key]
-        serves = lower.sandable and laid.coat.joint is not Joint.WET_IN_WET
+        held = laid.coat.joint is not Joint.WET_IN_WET and not laid.leaf
+        serves = lower.sandable and held
         return at if serves and on and on[0].timestamp() <= at.timestamp() else None
 
     def _lay(self, coat: PlannedCoat) -> Laid | None:

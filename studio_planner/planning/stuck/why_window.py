@@ -186,6 +186,8 @@ class WindowJudge:
         """Why washing and sanding is no way out."""
         if self._task.coat.joint is Joint.WET_IN_WET:
             return SILENT
+        if not self._task.coat.holds_on_sanded:
+            return saying("stuck", "; leaf does not stick to what is sanded")
         name = saying(
             "stuck", "the {coat}", coat=self._piece.coat_name_said(self._below.coat.key)
         )

@@ -209,7 +209,7 @@ def _firm(view: DeskView, over: _Over) -> Iterable[Choice]:
 
 
 def _scuffed(view: DeskView, over: _Over) -> Choice | None:
-    if over.coat.joint is Joint.WET_IN_WET:
+    if not over.coat.holds_on_sanded:
         return None
     name = over.piece.coat_name(over.lower.key)
     if not over.lower.sandable:

@@ -61,7 +61,7 @@ class Scuffing:
         comes before the sanding then.
         """
         studio = self._around.studio
-        if bar.coat.joint is Joint.WET_IN_WET:
+        if not bar.coat.holds_on_sanded:
             return met
         if not may_scuff(studio, bar.lane.piece, bar.position):
             return _not(met, _cannot(bar))

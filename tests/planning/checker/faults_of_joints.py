@@ -111,6 +111,14 @@ FAULTS = (
         plan=with_coat(PLAN, "tray", "lock", joint=Joint.ON_DRY),
     ),
     Fault(
+        name="leaf on what was sanded",
+        rule=Rule.JOINT,
+        piece="gilded",
+        coat="leaf",
+        words="is scuffed, but leaf finds no tack on that",
+        plan=with_coat(PLAN, "gilded", "leaf", joint=Joint.SCUFFED, window=None),
+    ),
+    Fault(
         name="leaf on a primer",
         rule=Rule.JOINT,
         piece="gilded",

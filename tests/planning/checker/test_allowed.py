@@ -8,7 +8,7 @@ from datetime import time
 import pytest
 
 from studio_planner.craft.log import EntryKind, Poured
-from studio_planner.craft.pieces import Joint, Material
+from studio_planner.craft.pieces import CoatKind, Joint, Material
 from studio_planner.craft.places import PatternPoint
 from studio_planner.craft.plans import Air, StepKind
 from studio_planner.planning.checker import Rule, check_plan
@@ -142,13 +142,17 @@ def test_what_was_sanded_already_asks_for_no_step_and_no_window() -> None:
     assert check_plan(studio, SCUFFED_DISH).clean
 
 
-@pytest.mark.parametrize("why", ["before the pour", "cannot be sanded", "wet in wet"])
+@pytest.mark.parametrize("why", ["before the pour", "cannot be sanded", "leaf", "wet in wet"])
 def test_a_sanding_that_scuffs_no_joint_changes_nothing(why: str) -> None:
     studio, plan, when = STUDIO, PLAN, at(0, "05:00")
     if why == "before the pour":
         when = at(-1, "17:00")
     elif why == "cannot be sanded":
         studio = with_piece(STUDIO, "dish", "flood", sandable=False)
+    elif why == "leaf":
+        studio = with_piece(
+            STUDIO, "dish", "lock", kind=CoatKind.LEAF, product="leaf", film_mm=0.0
+        )
     else:
         studio = with_piece(STUDIO, "dish", "lock", joint=Joint.WET_IN_WET)
     told = logged(EntryKind.SANDED, "lock", when, studio)
