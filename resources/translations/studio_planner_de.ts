@@ -4174,10 +4174,6 @@
         <translation>Zugesagt</translation>
     </message>
     <message>
-        <source>Left</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Spare</source>
         <translation>Puffer</translation>
     </message>
@@ -4218,16 +4214,8 @@
         <translation>Für {name} kann ich noch keinen Termin nennen.</translation>
     </message>
     <message>
-        <source>{name} left on {day}.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>{name} will be ready on {day}.</source>
         <translation>{name} ist am {day} fertig.</translation>
-    </message>
-    <message>
-        <source>{name} left on {day} and should be with you by {arrives}.</source>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{name} can leave on {day} and should be with you by {arrives}.</source>
@@ -5942,10 +5930,6 @@
         <translation>Das Planen endete unerwartet; der Plan blieb, wie er war.</translation>
     </message>
     <message>
-        <source>Everything is packed or has left; there is nothing to plan.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Planned again.</source>
         <translation>Neu geplant.</translation>
     </message>
@@ -6744,7 +6728,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Versucht</translation>
     </message>
     <message>
-        <source>Without it</source>
+        <source>Today&apos;s plan</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6836,7 +6820,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Fenster damals und jetzt: {pours}</translation>
     </message>
     <message>
-        <source>without it</source>
+        <source>today</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -9222,31 +9206,31 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>In {share} of {weeks} its piece goes wrong, and with this coat first.</source>
-        <translation type="unfinished"></translation>
+        <translation>In {share} von {weeks} geht ihr Stück schief, und zwar zuerst mit dieser Schicht.</translation>
     </message>
     <message>
         <source>Begin sooner if you can: {who} is free from {free}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beginne früher, wenn du kannst: {who} ist ab {free} frei.</translation>
     </message>
     <message>
         <source>None: no piece went wrong in any of {weeks}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keiner: In keiner von {weeks} ging ein Stück schief.</translation>
     </message>
     <message>
         <source>{who} is away from {end} on.</source>
-        <translation type="unfinished"></translation>
+        <translation>{who} ist ab {end} weg.</translation>
     </message>
     <message>
         <source>{who} sleeps from {end} on.</source>
-        <translation type="unfinished"></translation>
+        <translation>{who} schläft ab {end}.</translation>
     </message>
     <message>
         <source>After that {who} is free again from {free}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Danach ist {who} ab {free} wieder frei.</translation>
     </message>
     <message>
         <source>{who} has no other free time for it: more hours would help.</source>
-        <translation type="unfinished"></translation>
+        <translation>{who} hat dafür keine andere freie Zeit: Mehr Stunden würden helfen.</translation>
     </message>
     <message>
         <source>{piece}, {coat}: {how}{order}{left}.</source>
@@ -9330,7 +9314,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>It opens {opens}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es öffnet {opens}.</translation>
     </message>
     <message>
         <source>Most fragile</source>
@@ -9877,10 +9861,6 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Keine Zusage ändert sich; {count} Güsse verschieben sich.</translation>
     </message>
     <message>
-        <source>Planning again without any change already brings {names} sooner; that is not counted here.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Set the heater of {place} to {celsius} from {start} until {end}; electric or indirect heat only. The plan expects it then; once there are readings, it follows them.</source>
         <translation>Stell die Heizung von {place} von {start} bis {end} auf {celsius}; nur elektrisch oder indirekt. Der Plan rechnet dann damit; sobald es Messwerte gibt, folgt er ihnen.</translation>
     </message>
@@ -9931,6 +9911,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>Meanwhile the dew-point margin is {after} at the least, instead of {before}.</source>
         <translation>Inzwischen ist der Abstand zum Taupunkt mindestens {after}, statt {before}.</translation>
+    </message>
+    <message>
+        <source>Today&apos;s plan was hardly searched for better ones, so a part of this may come from looking again; plan again first to be sure.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Windows close sooner too: that of {what} {sooner} sooner, {closes}.</source>
@@ -10361,10 +10345,6 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>leaves {when}</source>
         <translation>geht ab {when}</translation>
-    </message>
-    <message>
-        <source>left {when}</source>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{leaving}, the day it is due</source>
@@ -11441,10 +11421,6 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>{late} von {count} Zusagen zu spät</translation>
     </message>
     <message>
-        <source>{late} of {count} not planned</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>no promises</source>
         <translation>keine Zusagen</translation>
     </message>
@@ -12347,20 +12323,12 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>nicht geplant</translation>
     </message>
     <message>
-        <source>shipped, {time} late</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>in doubt, {time} late or more</source>
         <translation>ungewiss, {time} oder mehr zu spät</translation>
     </message>
     <message>
         <source>{time} late</source>
         <translation>{time} zu spät</translation>
-    </message>
-    <message>
-        <source>shipped</source>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>in doubt, {time} spare as planned</source>
@@ -12645,18 +12613,6 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>{count} Mischungen</translation>
     </message>
     <message>
-        <source>{count} order has pieces left out and is not planned</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{count} orders have pieces left out and are not planned</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>no order that is planned</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>no order</source>
         <translation>kein Auftrag</translation>
     </message>
@@ -12693,10 +12649,6 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Ein besserer Plan wurde {time} lang gesucht.</translation>
     </message>
     <message>
-        <source>A better plan was looked for, for {time}. It was not rehearsed, so how sure it is is not known.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>{pieces} left out</source>
         <translation>{pieces} ausgelassen</translation>
     </message>
@@ -12707,18 +12659,6 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>no orders</source>
         <translation>keine Aufträge</translation>
-    </message>
-    <message>
-        <source>{count} order not planned</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{count} orders not planned</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>no planned order late</source>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>no order late</source>

@@ -99,8 +99,8 @@ class PlannedCoat:
     """One coat in the plan; `number` is what the maker types and reads.
 
     `held` is the share of rehearsed weeks in which it could be poured in its window,
-    `missed_first` that in which it missed it before any other coat of its piece did; both are
-    None when the plan was not rehearsed.
+    `wrong_first` that in which its piece went wrong, and with this coat first; both are None
+    when the plan was not rehearsed.
     """
 
     number: int
@@ -116,7 +116,7 @@ class PlannedCoat:
     air: Air = Air.KEPT
     poured: bool = False
     held: float | None = None
-    missed_first: float | None = None
+    wrong_first: float | None = None
 
     def as_it_was(self, pour: Poured) -> PlannedCoat:
         """The coat as it was poured."""

@@ -1,7 +1,7 @@
 """The pour that a plan most often fails at, why it does, and what can be done about it.
 
-Named is the cause, not what follows: the coat that is most often the first of its piece to miss
-its window. What can be done is begun with the hands that the plan leaves free.
+Named is the cause, not what follows: the coat with which its piece most often goes wrong first.
+What can be done is done with the hands that the plan leaves free.
 """
 
 from __future__ import annotations
@@ -18,6 +18,7 @@ from studio_planner.services.how_sure import share_words, weeks_words
 from studio_planner.services.questions.sentences import Moment, said
 
 if TYPE_CHECKING:
+    from collections.abc import Iterator
     from datetime import datetime
 
     from studio_planner.craft.hands import Person
@@ -28,6 +29,8 @@ if TYPE_CHECKING:
 
 _WATCHED = frozenset({StepKind.TAPE, StepKind.TRIM})
 """Steps that need somebody awake, and no free hands."""
+
+_A_DAY = timedelta(days=1)
 
 _LOOKED_AHEAD = timedelta(days=14)
 """How long after a pour its person's day, and hands in its window, are looked for at most."""
@@ -51,20 +54,18 @@ class Fragile:
 
 
 def most_fragile(plan: Plan) -> PlannedCoat | None:
-    """The pour to come that is most often the first to miss its window; None when none is."""
-    fragile = [coat for coat in plan.coats if not coat.poured and coat.missed_first]
-    return min(
-        fragile, key=lambda coat: (-(coat.missed_first or 0.0), coat.start), default=None
-    )
+    """The pour to come with which most goes wrong first; None when nothing ever does."""
+    fragile = [coat for coat in plan.coats if not coat.poured and coat.wrong_first]
+    return min(fragile, key=lambda coat: (-(coat.wrong_first or 0.0), coat.start), default=None)
 
 
 def fragile_of(studio: Studio, plan: Plan) -> Fragile | None:
     """Say which pour needs most care, and what can be done; None when nothing was rehearsed."""
-    if not plan.rehearsals or all(coat.missed_first is None for coat in plan.coats):
+    if not plan.rehearsals or all(coat.wrong_first is None for coat in plan.coats):
         return None
     coat, weeks = most_fragile(plan), weeks_words(plan.rehearsals)
     if coat is None:
-        none = said("None: every pour found its window in all of {weeks}.", weeks=weeks)
+        none = said("None: no piece went wrong in any of {weeks}.", weeks=weeks)
         return Fragile(title=said("Most fragile"), details=(none,))
     piece = studio.piece(coat.piece)
     title = said(
@@ -75,8 +76,8 @@ def fragile_of(studio: Studio, plan: Plan) -> Fragile | None:
         number=coat.number,
     )
     often = said(
-        "In {share} of {weeks} it is the first of its piece to miss its window.",
-        share=share_words(coat.missed_first or 0.0),
+        "In {share} of {weeks} its piece goes wrong, and with this coat first.",
+        share=share_words(coat.wrong_first or 0.0),
         weeks=weeks,
     )
     return Fragile(title=title, details=(often, *_remedy(studio, plan, coat)), piece=coat.piece)
@@ -99,56 +100,50 @@ def _door(plan: Plan, coat: PlannedCoat) -> _Door:
     )
 
 
-def _remedy(studio: Studio, plan: Plan, coat: PlannedCoat) -> tuple[Sentence, ...]:
-    """Why a coat misses its window, and what may help against it."""
+def _remedy(studio: Studio, plan: Plan, coat: PlannedCoat) -> Iterator[Sentence]:
+    """Why it goes wrong with a coat, and what may help against it."""
     person = next((one for one in studio.people if one.key == coat.person), None)
-    door = _door(plan, coat)
-    if person is None:
-        return ()
-    leaves = _leaves(studio, person, coat)
-    return (*_why(person, door, leaves), *_what_to_do(studio, plan, coat, person, door))
+    if person is not None:
+        door = _door(plan, coat)
+        yield from _why(studio, coat, person, door)
+        yield from _what_to_do(studio, plan, coat, person, door)
 
 
-def _leaves(studio: Studio, person: Person, coat: PlannedCoat) -> datetime | None:
-    """When somebody goes to bed or away after a pour."""
-    awake = person.awake(studio.time_zone, coat.start, coat.end + _LOOKED_AHEAD)
-    return next((end for start, end in awake if start <= coat.start < end), None)
-
-
-def _why(person: Person, door: _Door, leaves: datetime | None) -> tuple[Sentence, ...]:
-    if door.closes is not None and leaves is not None and leaves < door.closes:
-        away = any(absence.start == leaves for absence in person.absences)
-        text = (
-            "Its window closes {closes}, but {who} is away from {leaves} on."
-            if away
-            else "Its window closes {closes}, but {who} sleeps from {leaves} on."
-        )
-        return (said(text, closes=Moment(door.closes), who=person.name, leaves=Moment(leaves)),)
+def _why(studio: Studio, coat: PlannedCoat, person: Person, door: _Door) -> Iterator[Sentence]:
+    """When its window closes, and when its maker goes if that is sooner."""
     if door.closes is not None:
-        return (said("Its window closes {closes}.", closes=Moment(door.closes)),)
-    return ()
+        yield said("Its window closes {closes}.", closes=Moment(door.closes))
+    until = min(door.closes or coat.end + _LOOKED_AHEAD, coat.end + _LOOKED_AHEAD)
+    for start, end in person.awake(studio.time_zone, coat.start, until):
+        if start <= coat.start < end < until:
+            away = any(absence.start == end for absence in person.absences)
+            text = "{who} is away from {end} on." if away else "{who} sleeps from {end} on."
+            yield said(text, who=person.name, end=Moment(end))
 
 
 def _what_to_do(
     studio: Studio, plan: Plan, coat: PlannedCoat, person: Person, door: _Door
-) -> tuple[Sentence, ...]:
-    if door.opens is None:
-        return ()
+) -> Iterator[Sentence]:
+    """Other free hands while it is open: sooner, or else later."""
+    opens = door.opens or coat.start - _A_DAY
     last = door.closes or coat.end + _LOOKED_AHEAD
-    span = (max(door.opens, plan.start), max(coat.end, last))
-    opens, length = Moment(door.opens), coat.end - coat.start
-    found = [(next_on_grid(a), b) for a, b in _free(studio, plan, coat, person, span)]
-    starts = [start for start, end in found if start + length <= end]
+    free = _free(studio, plan, coat, person, (max(opens, plan.start), last))
+    starts = [
+        next_on_grid(a) for a, b in free if next_on_grid(a) + (coat.end - coat.start) <= b
+    ]
     sooner = next((start for start in starts if start < coat.start), None)
-    if sooner is not None:
-        text = "Begin sooner if you can: open from {opens}, and {who} is free from {free}."
-        return (said(text, opens=opens, who=person.name, free=Moment(sooner)),)
     later = next((start for start in starts if start > coat.start), None)
-    if later is not None:
-        text = "It opens {opens}; missed, it is still open {free}, when {who} is free again."
-        return (said(text, opens=opens, who=person.name, free=Moment(later)),)
-    text = "It opens {opens}, and {who} has no other free time in it: more hours would help."
-    return (said(text, opens=opens, who=person.name),)
+    if door.opens is not None:
+        yield said("It opens {opens}.", opens=Moment(door.opens))
+    if sooner is not None:
+        text = "Begin sooner if you can: {who} is free from {free}."
+        yield said(text, who=person.name, free=Moment(sooner))
+    elif later is not None:
+        text = "After that {who} is free again from {free}."
+        yield said(text, who=person.name, free=Moment(later))
+    else:
+        text = "{who} has no other free time for it: more hours would help."
+        yield said(text, who=person.name)
 
 
 def _free(

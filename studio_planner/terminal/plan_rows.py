@@ -73,10 +73,10 @@ def coat_json(studio: Studio, plan: Plan, coat: PlannedCoat) -> dict[str, Any]:
 
     Keys: number, piece and piece_name, coat, kind, product, start and end of the hands-on
     block, spot, joint, opens and closes (of the window used; null for none), trust, mix,
-    person, air, poured, held and missed_first (the shares of rehearsed weeks in which it found
-    its window, and was the first of its piece to miss it; null when not rehearsed), and ready:
-    for handle, print_free and full_cure of the whole piece likely and safe (null: never within
-    the record).
+    person, air, poured, held and wrong_first (the shares of rehearsed weeks in which it found
+    its window, and in which its piece went wrong with it first; null when not rehearsed), and
+    ready: for handle, print_free and full_cure of the whole piece likely and safe (null: never
+    within the record).
     """
     zone = studio.time_zone
     piece = studio.piece(coat.piece)
@@ -101,7 +101,7 @@ def coat_json(studio: Studio, plan: Plan, coat: PlannedCoat) -> dict[str, Any]:
         "air": coat.air,
         "poured": coat.poured,
         "held": coat.held,
-        "missed_first": coat.missed_first,
+        "wrong_first": coat.wrong_first,
         "ready": _ready_json(studio, plan, coat.piece),
     }
 

@@ -298,9 +298,9 @@ def rehearsed() -> DeskView:
     plan = studio.plan
     assert plan is not None
     coats = tuple(
-        c if c.poured else replace(c, held=0.93, missed_first=0.07) for c in plan.coats
+        c if c.poured else replace(c, held=0.93, wrong_first=0.07) for c in plan.coats
     )
-    weak = replace(coats[-1], held=0.71, missed_first=0.29)
+    weak = replace(coats[-1], held=0.71, wrong_first=0.29)
     plan = replace(
         plan,
         coats=(*coats[:-1], weak),
@@ -328,7 +328,7 @@ def test_the_worth_names_goals_the_weakest_pour_and_the_time() -> None:
     ]
     assert rows[0].spoken == "Late: 3 days in all. No plan can be below 6 h."
     assert rows[1].piece == "h2"
-    assert "In 29 % of 1,000 rehearsed weeks it is the first of its piece" in rows[1].detail
+    assert "In 29 % of 1,000 rehearsed weeks its piece goes wrong" in rows[1].detail
     assert rows[2].detail == "Proved the best possible on starts every 10 minutes."
     assert rows[3].detail == "Not known whether a better plan exists."
     assert rows[4].detail == "A better plan was looked for, for 20 s."

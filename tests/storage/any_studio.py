@@ -192,7 +192,7 @@ _PLANS = st.builds(
             window=_maybe(_WINDOWS),
             poured=st.booleans(),
             held=_maybe(_SHARES),
-            missed_first=_maybe(_SHARES),
+            wrong_first=_maybe(_SHARES),
         )
     ),
     outcomes=_tuples(

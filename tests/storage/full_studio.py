@@ -99,7 +99,7 @@ def _full_plan() -> Plan:
                 window=Window(opens=NOON, closes=None, trust=Trust.TEST_FIRST),
                 air=Air.UNKNOWN,
                 held=0.93,
-                missed_first=0.0625,
+                wrong_first=0.0625,
             ),
         ),
         steps=(

@@ -52,7 +52,7 @@ FROZEN = {
     "m0005_food_contact.py": "06d4c82e1a854c69",
     "m0006_pots_and_leaf.py": "46f22d2ef97985f9",
     "m0007_reasons_in_any_language.py": "24e9fdde7aace300",
-    "m0008_what_weeks_tell.py": "81fcb7416e114e53",
+    "m0008_what_weeks_tell.py": "78fb042ffdca80a8",
 }
 
 NEXT = len(RELEASED) + 1
@@ -132,7 +132,7 @@ def without_worth(studio: Studio) -> Studio:
     plan = _in_words(studio.plan)
     bare = replace(
         plan,
-        coats=tuple(replace(coat, held=None, missed_first=None) for coat in plan.coats),
+        coats=tuple(replace(coat, held=None, wrong_first=None) for coat in plan.coats),
         outcomes=tuple(
             replace(outcome, held=None, day_held=None, rehearsed_spare_hours=None)
             for outcome in plan.outcomes

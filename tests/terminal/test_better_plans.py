@@ -52,10 +52,10 @@ STOPPED = 77
 def sure(plan: Plan, seconds: float = 20.0) -> Plan:
     """The plan as if it had been searched and rehearsed; its last pour is the weakest."""
     coats = [
-        coat if coat.poured else replace(coat, held=0.97, missed_first=0.03)
+        coat if coat.poured else replace(coat, held=0.97, wrong_first=0.03)
         for coat in plan.coats
     ]
-    coats[-1] = replace(coats[-1], held=0.71, missed_first=0.29)
+    coats[-1] = replace(coats[-1], held=0.71, wrong_first=0.29)
     return replace(
         plan,
         coats=tuple(coats),
@@ -90,7 +90,7 @@ def test_a_printed_plan_says_how_sure_it_is(terminal: Terminal, rehearsed: Path)
     out = said(terminal(rehearsed))
     assert "Quay winter market: kept in 93 % of 1,000 rehearsed weeks." in out
     last = read_planned(rehearsed)[1].coats[-1]
-    assert f" (pour {last.number}): In 29 % of 1,000 rehearsed weeks it is the first" in out
+    assert f" (pour {last.number}): In 29 % of 1,000 rehearsed weeks its piece goes wrong" in out
 
 
 def test_how_sure_a_plan_without_orders_is_stands_under_its_heading(

@@ -24,7 +24,7 @@ if TYPE_CHECKING:
 COAT_KEYS = {
     "number", "piece", "piece_name", "coat", "kind", "product", "start", "end", "spot", "joint",
     "opens", "closes", "trust", "mix", "person", "air", "poured", "held",
-    "missed_first", "ready",
+    "wrong_first", "ready",
 }  # fmt: skip
 ORDER_KEYS = {
     "order", "name", "promise", "promised", "gate", "due", "ships", "state", "late_hours",

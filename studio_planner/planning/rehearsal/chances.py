@@ -32,7 +32,7 @@ class Chances:
         the bottles, the ratio really weighed, the film); the rest is each stage's own.
     late_middle_minutes, late_90_minutes
         By how much a maker starts late: half the time, and nine times in ten, at the most.
-        Log-normal: seldom very late. Early is only who has to leave (`hands.py`).
+        Log-normal: seldom very late, never early.
     slowest
         A block takes between as long as planned and so many times as long, all alike.
     """

@@ -36,13 +36,15 @@ class Fate:
     """What became of a coat, a flag for each week (weeks,).
 
     `held`: its whole block lay in its window (a coat without a window: it was poured);
-    `early`: it began before its window; `scuffed`: sanded because the window had closed.
+    `early`: it began before its window; `scuffed`: sanded because the window had closed;
+    `slipped`: it began so much later than planned that other hands had to do it.
     """
 
     poured: Flags
     held: Flags
     early: Flags
     scuffed: Flags
+    slipped: Flags
 
 
 @dataclass(frozen=True, slots=True)

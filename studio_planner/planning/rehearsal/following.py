@@ -1,15 +1,14 @@
 """A maker follows a plan through simulated weeks, all weeks at once.
 
-The rule: begin each thing at its planned time, late as makers are, but in time to be done
-before they have to leave (`hands.py`), with the hands there are, on a spot that is free. Where
-the coat below is not open yet, wait for it till the hours are over (`hands.py` says when that
-is), else take the next hands. Where its window has closed: wash and sand if the coat below can
-be sanded, else the piece is lost. What comes later on that piece comes later; everything else
-keeps its planned time unless hands or the spot are taken.
+The rule: begin each thing at its planned time, late as makers are, with the hands there are,
+on a spot that is free. Where the coat below is not open yet, wait for it till the hours are
+over (`hands.py` says when that is), else take the next hands. Where its window has closed:
+wash and sand if the coat below can be sanded, else the piece is lost. What comes later on that
+piece comes later; everything else keeps its planned time unless hands or the spot are taken.
 Pieces are packed in the first hands after they have cured, even before the planned time.
 
-A maker who does not test goes by the plan alone: nothing begins sooner after the coat below
-than the plan's window; what the film says is not asked.
+A maker who does not test goes by the plan alone: nothing begins before its planned time, nor
+sooner after the coat below than the plan's window; what the film says is not asked.
 
 Air, dust on other pieces, tape and drips are not rehearsed.
 """
@@ -36,6 +35,9 @@ if TYPE_CHECKING:
 
 SLACK_SECONDS = 60.0
 """A minute either way is no missed window: plans and clocks are rounded to less."""
+
+_SLIPPED_SECONDS = 7200.0
+"""A coat that begins later than planned by more has slipped: no delay of hands is so long."""
 
 _PACKED_SOONER = 3 * 86_400.0
 """By how much a piece may be packed before its planned time, when it has cured [s]."""
@@ -93,8 +95,8 @@ class _Walk:
         layer = work.layer
         lane = self._lanes[layer.planned.piece]
         sandable = self._sandable(lane, layer)
+        after = self._ready(lane, work.start + self.late, sandable)
         length = (work.end - work.start) * self.slower
-        after = self._ready(lane, self._in_time(work, length), sandable)
         end = self._take(work.person, after, length)
         number = layer.planned.number
         self._sanded_well[number] = end - length >= sandable - SLACK_SECONDS
@@ -107,7 +109,7 @@ class _Walk:
         lanes = [self._lanes[layer.planned.piece] for layer in block.layers]
         windows = [self._window(*pair) for pair in zip(lanes, block.layers, strict=True)]
         length = (block.end - block.start) * self.slower
-        after = self._in_time(block, length)
+        after = block.start + self.late
         for lane, layer, (opens, _) in zip(lanes, block.layers, windows, strict=True):
             needs = self._needs(lane, layer, opens, block.lead)
             after = np.maximum(after, np.where(lane.lost, -math.inf, needs))
@@ -122,13 +124,6 @@ class _Walk:
         hours.book(start - block.lead, start + length, somebody)
         for lane, layer, window in zip(lanes, block.layers, windows, strict=True):
             self._put_on(lane, layer, window, start, length)
-
-    def _in_time(self, work: Block | Sanding, length: Floats) -> Floats:
-        """When work is begun that nothing holds up [s], never before the plan begins."""
-        import numpy as np
-
-        begun = self.hours[work.person].in_time(work.start, self.late, length)
-        return np.maximum(begun, min(self._begins, work.start))
 
     def _put_on(
         self,
@@ -155,7 +150,8 @@ class _Walk:
         end = start + length
         early = poured & (start < opens - SLACK_SECONDS)
         held = poured & ~early & ~scuffed & (end <= closes + SLACK_SECONDS)
-        self.fates[layer.planned.number] = Fate(poured, held, early, scuffed)
+        slipped = start > layer.planned.start.timestamp() + _SLIPPED_SECONDS
+        self.fates[layer.planned.number] = Fate(poured, held, early, scuffed, slipped)
         self._lay(layer, start, end)
 
     def _scuff(self, lane: Lane, layer: Layer, found: Floats, length: Floats) -> Floats:

@@ -1,10 +1,9 @@
 """Hands in simulated weeks: when somebody is free to begin something.
 
-Work begins in somebody's working hours, or in the hour after them when things took longer, and
-is done before bedtime, or before an absence: who has to leave leaves. But makers know when that
-is. So work that would run into it is begun earlier than planned, by as much as it takes, up to
-half an hour; who is held up for longer than that makes it no more. Common practice, without a
-source. What was planned first goes first.
+Work begins in somebody's working hours, or in the hour after them when things took longer, but
+not once it is bedtime or an absence begins. Who is at a pour then still finishes it, and is up
+to half an hour late for it; what takes longer is not begun. Common practice, without a source.
+What was planned first goes first.
 """
 
 from __future__ import annotations
@@ -23,8 +22,8 @@ if TYPE_CHECKING:
 OVERTIME_SECONDS = 3600.0
 """How long after the hours work is still begun; common practice, without a source."""
 
-SOONER_SECONDS = 1800.0
-"""By how much a maker who has to leave begins work before its planned time, at the most."""
+LEAVING_LATE_SECONDS = 1800.0
+"""How long after bedtime, or after an absence has begun, work that was begun may still end."""
 
 _MOST_TRIES = 200
 """Spans and bookings that are tried for one start before it is given up."""
@@ -42,7 +41,7 @@ class Hours:
             (
                 work[0].timestamp(),
                 min(work[1].timestamp() + OVERTIME_SECONDS, end.timestamp()),
-                end.timestamp(),
+                end.timestamp() + LEAVING_LATE_SECONDS,
             )
             for work in person.working(zone, *span)
             for start, end in awake
@@ -50,8 +49,7 @@ class Hours:
         ]
         # A last span that never comes keeps every search inside the arrays.
         rows.append((math.inf, math.inf, math.inf))
-        self._begins, self._ends, self._bedtimes = np.array(rows).T
-        self._last = len(rows) - 1
+        self._begins, self._ends, self._latest = np.array(rows).T
         self._booked: list[tuple[Floats, Floats]] = []
 
     def earliest(self, after: Floats, length: Floats) -> Floats:
@@ -69,18 +67,6 @@ class Hours:
                 return start
             start = free
         return np.full_like(after, math.inf)
-
-    def in_time(self, planned: float, late: Floats, length: Floats) -> Floats:
-        """When work planned from an instant on [s] is begun by makers who are so late [s].
-
-        Sooner where they would not be done with `length` [s] of it before they have to leave.
-        """
-        import numpy as np
-
-        span = min(int(np.searchsorted(self._bedtimes, planned, side="right")), self._last)
-        spared = np.clip(planned + late + length - self._bedtimes[span], 0.0, SOONER_SECONDS)
-        begun: Floats = planned + late - spared
-        return begun
 
     def _past_bookings(self, start: Floats, length: Floats) -> Floats:
         """The same starts where nothing is booked, else later ones."""
@@ -107,13 +93,14 @@ class Hours:
         """The first instants from `after` on at which somebody still begins it."""
         import numpy as np
 
-        span = np.minimum(np.searchsorted(self._ends, after, side="right"), self._last)
+        last = len(self._ends) - 1
+        span = np.minimum(np.searchsorted(self._ends, after, side="right"), last)
         start: Floats = np.maximum(after, self._begins[span])
-        too_late = start + length > self._bedtimes[span]
+        too_late = start + length > self._latest[span]
         while too_late.any():
             span = span + too_late
             start = np.maximum(start, self._begins[span])
-            too_late = start + length > self._bedtimes[span]
+            too_late = start + length > self._latest[span]
         return start
 
 

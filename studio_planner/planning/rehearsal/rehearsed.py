@@ -11,15 +11,15 @@ if TYPE_CHECKING:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CoatHeld:
-    """Shares of the weeks in which a coat, by its number, found its window or missed it.
+    """Shares of the weeks in which a coat, by its number, went as planned or not.
 
-    `held`: it was put on in its window (without a window: it was put on). `missed_first`: it
-    missed it, and no coat of its piece did so before: what follows is not its own fault.
+    `held`: it was put on in its window (without a window: it was put on). `wrong_first`: its
+    piece went wrong, and with this coat first: what follows is not its own fault.
     """
 
     number: int
     held: float
-    missed_first: float
+    wrong_first: float
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -60,8 +60,8 @@ def with_rehearsal(plan: Plan, rehearsed: Rehearsed) -> Plan:
 
 def _coat(coat: PlannedCoat, found: CoatHeld | None) -> PlannedCoat:
     if found is None:
-        return replace(coat, held=None, missed_first=None)
-    return replace(coat, held=found.held, missed_first=found.missed_first)
+        return replace(coat, held=None, wrong_first=None)
+    return replace(coat, held=found.held, wrong_first=found.wrong_first)
 
 
 def _outcome(outcome: Outcome, found: OrderHeld | None) -> Outcome:

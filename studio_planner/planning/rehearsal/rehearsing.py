@@ -13,6 +13,7 @@ from datetime import time, timedelta
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.local_time import instant
+from studio_planner.planning.rehearsal.causes import first_wrong
 from studio_planner.planning.rehearsal.chances import Chances
 from studio_planner.planning.rehearsal.fates import World
 from studio_planner.planning.rehearsal.films import Films, scattered
@@ -93,7 +94,7 @@ def rehearse(
         parts.append(follow(studio, plan, world))
     return Rehearsed(
         weeks=weeks,
-        coats=tuple(_coats(plan, parts)),
+        coats=tuple(_coats(studio, plan, parts)),
         orders=tuple(_order(studio, plan, order, parts) for order in studio.orders),
     )
 
@@ -135,28 +136,15 @@ def delays(rng: Generator, shape: tuple[int, int], chances: Chances) -> tuple[Fl
     return chances.maker * late, 1.0 + chances.maker * slower
 
 
-def _coats(plan: Plan, parts: Sequence[Followed]) -> Iterator[CoatHeld]:
-    firsts = [_missed_first(plan, part) for part in parts]
+def _coats(studio: Studio, plan: Plan, parts: Sequence[Followed]) -> Iterator[CoatHeld]:
+    firsts = [first_wrong(studio, plan, part) for part in parts]
     for coat in plan.coats:
         if not coat.poured:
             yield CoatHeld(
                 number=coat.number,
                 held=_share([part.coats[coat.number].held for part in parts]),
-                missed_first=_share([first[coat.number] for first in firsts]),
+                wrong_first=_share([first[coat.number] for first in firsts]),
             )
-
-
-def _missed_first(plan: Plan, part: Followed) -> dict[int, Flags]:
-    """The weeks in which each coat was the first of its piece to miss its window."""
-    found: dict[int, Flags] = {}
-    well: dict[str, Flags] = {}
-    for coat in sorted(plan.coats, key=lambda coat: coat.start):
-        if not coat.poured:
-            held = part.coats[coat.number].held
-            before = well.get(coat.piece, held | True)
-            found[coat.number] = before & ~held
-            well[coat.piece] = before & held
-    return found
 
 
 def _order(studio: Studio, plan: Plan, order: Order, parts: Sequence[Followed]) -> OrderHeld:

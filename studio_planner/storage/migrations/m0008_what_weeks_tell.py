@@ -26,7 +26,7 @@ CREATE TABLE "plan_coats" (
   "air" TEXT NOT NULL,
   "poured" INTEGER NOT NULL CHECK ("poured" IN (0, 1)),
   "held" REAL,
-  "missed_first" REAL,
+  "wrong_first" REAL,
   PRIMARY KEY ("owner", "position")
 ) STRICT, WITHOUT ROWID
 """

@@ -160,11 +160,16 @@ def test_what_misses_the_hours_and_the_one_after_them_takes_the_next_ones() -> N
     )
 
 
-def test_what_would_not_be_done_before_bedtime_takes_the_next_hours() -> None:
+def test_what_would_not_be_done_soon_after_bedtime_takes_the_next_hours() -> None:
     plan = step_moved(PLAN, StepKind.PACK, "board", at(2, "21:50"))
     people = tuple(replace(one, sleeps=time(22, 0)) for one in STUDIO.people)
     studio = replace(STUDIO, people=people)
-    assert left(followed(plan, studio, tests=False), "fair") == at(3, "08:15")
+
+    def packed(slower: float) -> datetime:
+        return left(followed(plan, studio, slower=slower, tests=False), "fair")
+
+    assert packed(2.6) == at(2, "22:29")
+    assert packed(2.8) == at(3, "08:42")
 
 
 def test_an_order_never_leaves_when_there_are_no_more_hands() -> None:

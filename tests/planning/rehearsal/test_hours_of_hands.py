@@ -42,15 +42,34 @@ def earliest(mine: Hours, day: int, clock: str, length: float = 1.0) -> list[flo
         (0, "19:30", 1.0, 19.5),
         (0, "22:55", 1.0, 22.0 + 55 / 60),  # begun after the hours, done before bedtime
         (0, "23:00", 0.5, 3 * 24 - 6),  # too long after the hours; away on Tuesday
-        (0, "21:30", 3.0, 3 * 24 - 6),  # would end after bedtime
+        (0, "21:30", 3.0, 21.5),  # half an hour late to bed
+        (0, "21:31", 3.0, 3 * 24 - 6),  # would end later still
         (3, "23:30", 0.2, math.inf),
-        (0, "12:00", 6.5, math.inf),  # no evening is that long
+        (0, "12:00", 6.6, math.inf),  # no evening is that long
     ],
 )
-def test_work_begins_in_the_hours_or_soon_after_and_ends_before_bedtime(
+def test_work_begins_in_the_hours_or_soon_after_and_ends_soon_after_bedtime(
     day: int, clock: str, length: float, begins: float
 ) -> None:
     assert earliest(hours(), day, clock, length) == pytest.approx([begins] * 2)
+
+
+@pytest.mark.parametrize(
+    ("clock", "length", "begins"),
+    [
+        ("11:00", 1.0, 24 + 11),
+        ("11:29", 1.0, 24 + 11 + 29 / 60),  # away half an hour late
+        ("11:31", 1.0, 2 * 24 + 12),  # would be gone later still
+        ("12:01", 0.1, 2 * 24 + 12),  # begins nothing any more
+    ],
+)
+def test_who_is_at_a_pour_when_an_absence_begins_finishes_it(
+    clock: str, length: float, begins: float
+) -> None:
+    daily = (WorkHours(rule="FREQ=DAILY", start=time(8), end=time(22)),)
+    span = MONDAY, MONDAY + timedelta(days=4)
+    mine = Hours(replace(ADA, work=daily), ZoneInfo("UTC"), span)
+    assert earliest(mine, 1, clock, length) == pytest.approx([begins] * 2)
 
 
 def test_nobody_does_two_things_at_once() -> None:
@@ -78,30 +97,3 @@ def test_never_stays_never() -> None:
     never = np.array([math.inf, at(0, "18:00").timestamp()])
     found = mine.earliest(never, np.full(2, HOUR))
     assert found.tolist() == never.tolist()
-
-
-def begun(day: int, clock: str, *late_minutes: float, length: float = 1.0) -> list[float]:
-    """By how many minutes makers who are so late begin after the planned time."""
-    daily = WorkHours(rule="FREQ=DAILY", start=time(8), end=time(22))
-    all_day = replace(ADA, work=(daily,))
-    mine = Hours(all_day, ZoneInfo("UTC"), (MONDAY, MONDAY + timedelta(days=4)))
-    planned = at(day, clock).timestamp()
-    late = 60.0 * np.array(late_minutes)
-    found = mine.in_time(planned, late, np.full(len(late), length * HOUR))
-    return [round((float(one) - planned) / 60.0, 6) for one in found]
-
-
-def test_who_has_to_leave_begins_in_time_to_be_done() -> None:
-    # Away from Tuesday noon to Wednesday noon; awake until midnight.
-    assert begun(1, "11:00", 0, 5, 20) == [0, 0, 0]
-    assert begun(1, "10:50", 0, 5, 20) == [0, 5, 10]
-    assert begun(0, "22:50", 0, 5, 20) == [0, 5, 10]
-
-
-def test_who_is_held_up_for_longer_than_half_an_hour_does_not_make_it() -> None:
-    assert begun(1, "11:00", 30, 31, 50) == [0, 1, 20]
-
-
-def test_long_before_one_has_to_leave_nothing_is_begun_sooner() -> None:
-    assert begun(0, "19:00", 0, 5, 90) == [0, 5, 90]
-    assert begun(9, "11:00", 5) == [5]  # after all hours that are known
