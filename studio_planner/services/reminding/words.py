@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 from studio_planner.craft.reminders import Reminder, ReminderKind, reminder_word
 from studio_planner.craft.tongue import capital, counted, listed, marked, translate
 from studio_planner.services.hands_items import HandsKind, if_left
+from studio_planner.services.log_book.known import order_name, piece_name
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Sequence
@@ -68,7 +69,7 @@ def headline(studio: Studio, reminders: Sequence[Reminder]) -> str:
 
 
 def about(studio: Studio, reminders: Iterable[Reminder]) -> str:
-    """The names of what reminders are about; keys where the studio has it no more."""
+    """The names of what reminders are about; the last ones known of what is gone."""
     return listed(_subject(studio, one) for one in reminders)
 
 
@@ -76,14 +77,14 @@ def _subject(studio: Studio, reminder: Reminder) -> str:
     if reminder.piece:
         return _piece(studio, reminder)
     if reminder.order:
-        return next((o.name for o in studio.orders if o.key == reminder.order), reminder.order)
+        return order_name(studio, reminder.order)
     return next((p.name for p in studio.places if p.key == reminder.place), reminder.place)
 
 
 def _piece(studio: Studio, reminder: Reminder) -> str:
     piece = next((one for one in studio.pieces if one.key == reminder.piece), None)
     if piece is None:
-        return reminder.piece
+        return piece_name(studio, reminder.piece)
     if not any(coat.key == reminder.coat for coat in piece.stack):
         return piece.name
     return translate("reminders", "{piece}, {coat}").format(

@@ -66,10 +66,6 @@ def with_pours(*told: PourTold, of: Studio | None = None) -> Studio:
     return whole
 
 
-def made(change: Change, of: Studio) -> Studio:
-    return change.make(of)
-
-
 def sentences(change: Change, of: Studio) -> dict[str, str]:
     """What is said when a change is refused, by field."""
     try:

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 import pytest
 
 from studio_planner.craft.due_rows import DueRow, come_due, new_row
+from studio_planner.craft.log import Gone, GoneKind
 from studio_planner.craft.reminders import Means, Reminder, ReminderKind, Reminding, Urgency
 from studio_planner.services.reminding.bundles import Bundle
 from studio_planner.services.reminding.making import reminders_of
@@ -134,11 +135,17 @@ def test_every_kind_says_when_it_is(kind: ReminderKind) -> None:
     assert "{" not in first
 
 
-def test_what_is_gone_from_the_studio_is_called_by_its_key() -> None:
+def test_what_is_gone_from_the_studio_is_called_as_the_log_calls_it_else_by_its_key() -> None:
     weigh, ship = MADE["weigh-now/c/seal"], MADE["order-can-ship/31"]
     bare = replace(STUDIO, pieces=(), orders=(), places=(), plan=None)
     assert about(bare, [weigh]) == "c"
     assert about(bare, [ship]) == "31"
+    gone = (
+        Gone(kind=GoneKind.PIECE, key="c", name="Slate coasters"),
+        Gone(kind=GoneKind.ORDER, key="31", name="Ines"),
+    )
+    assert about(replace(bare, gone=gone), [weigh]) == "Slate coasters"
+    assert about(replace(bare, gone=gone), [ship]) == "Ines"
     box = MADE["move-to-the-warm-box/m/seal"]
     assert about(STUDIO, [replace(box, piece="")]) == "Warm box"
     assert about(STUDIO, [replace(weigh, coat="gone")]) == "Slate coasters"
