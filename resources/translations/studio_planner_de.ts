@@ -4174,6 +4174,10 @@
         <translation>Zugesagt</translation>
     </message>
     <message>
+        <source>Left</source>
+        <translation>Abgegangen</translation>
+    </message>
+    <message>
         <source>Spare</source>
         <translation>Puffer</translation>
     </message>
@@ -4214,8 +4218,16 @@
         <translation>Für {name} kann ich noch keinen Termin nennen.</translation>
     </message>
     <message>
+        <source>{name} left on {day}.</source>
+        <translation>{name} ist am {day} abgegangen.</translation>
+    </message>
+    <message>
         <source>{name} will be ready on {day}.</source>
         <translation>{name} ist am {day} fertig.</translation>
+    </message>
+    <message>
+        <source>{name} left on {day} and should be with you by {arrives}.</source>
+        <translation>{name} ist am {day} abgegangen und sollte bis {arrives} ankommen.</translation>
     </message>
     <message>
         <source>{name} can leave on {day} and should be with you by {arrives}.</source>
@@ -5930,6 +5942,10 @@
         <translation>Das Planen endete unerwartet; der Plan blieb, wie er war.</translation>
     </message>
     <message>
+        <source>Everything is packed or has left; there is nothing to plan.</source>
+        <translation>Alles ist verpackt oder verschickt; es gibt nichts zu planen.</translation>
+    </message>
+    <message>
         <source>Planned again.</source>
         <translation>Neu geplant.</translation>
     </message>
@@ -5950,8 +5966,8 @@
         <translation>Ein Plan braucht Hände, einen Raum, einen ebenen Platz und ein Stück. Hier steht, was fehlt.</translation>
     </message>
     <message>
-        <source>{piece}, {coat} would have to move, and promises or joints with it.</source>
-        <translation type="unfinished"></translation>
+        <source>{piece}, {coat} would have to move, and the plan would be worse.</source>
+        <translation>{piece}, {coat} müsste verschoben werden, und der Plan würde schlechter.</translation>
     </message>
     <message>
         <source>The plan that was found breaks a rule and is not used: {finding}</source>
@@ -6728,7 +6744,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Versucht</translation>
     </message>
     <message>
-        <source>Today&apos;s plan</source>
+        <source>Without it</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6820,7 +6836,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Fenster damals und jetzt: {pours}</translation>
     </message>
     <message>
-        <source>today</source>
+        <source>without it</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -9861,6 +9877,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Keine Zusage ändert sich; {count} Güsse verschieben sich.</translation>
     </message>
     <message>
+        <source>Planning again without any change already brings {names} sooner; that is not counted here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Set the heater of {place} to {celsius} from {start} until {end}; electric or indirect heat only. The plan expects it then; once there are readings, it follows them.</source>
         <translation>Stell die Heizung von {place} von {start} bis {end} auf {celsius}; nur elektrisch oder indirekt. Der Plan rechnet dann damit; sobald es Messwerte gibt, folgt er ihnen.</translation>
     </message>
@@ -9911,10 +9931,6 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>Meanwhile the dew-point margin is {after} at the least, instead of {before}.</source>
         <translation>Inzwischen ist der Abstand zum Taupunkt mindestens {after}, statt {before}.</translation>
-    </message>
-    <message>
-        <source>Today&apos;s plan was hardly searched for better ones, so a part of this may come from looking again; plan again first to be sure.</source>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Windows close sooner too: that of {what} {sooner} sooner, {closes}.</source>
@@ -10345,6 +10361,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>leaves {when}</source>
         <translation>geht ab {when}</translation>
+    </message>
+    <message>
+        <source>left {when}</source>
+        <translation>abgegangen {when}</translation>
     </message>
     <message>
         <source>{leaving}, the day it is due</source>
@@ -11421,6 +11441,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>{late} von {count} Zusagen zu spät</translation>
     </message>
     <message>
+        <source>{late} of {count} not planned</source>
+        <translation>{late} von {count} nicht geplant</translation>
+    </message>
+    <message>
         <source>no promises</source>
         <translation>keine Zusagen</translation>
     </message>
@@ -12323,12 +12347,20 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>nicht geplant</translation>
     </message>
     <message>
+        <source>shipped, {time} late</source>
+        <translation>verschickt, {time} zu spät</translation>
+    </message>
+    <message>
         <source>in doubt, {time} late or more</source>
         <translation>ungewiss, {time} oder mehr zu spät</translation>
     </message>
     <message>
         <source>{time} late</source>
         <translation>{time} zu spät</translation>
+    </message>
+    <message>
+        <source>shipped</source>
+        <translation>verschickt</translation>
     </message>
     <message>
         <source>in doubt, {time} spare as planned</source>
@@ -12613,6 +12645,18 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>{count} Mischungen</translation>
     </message>
     <message>
+        <source>{count} order has pieces left out and is not planned</source>
+        <translation>{count} Auftrag hat ausgelassene Stücke und ist nicht geplant</translation>
+    </message>
+    <message>
+        <source>{count} orders have pieces left out and are not planned</source>
+        <translation>{count} Aufträge haben ausgelassene Stücke und sind nicht geplant</translation>
+    </message>
+    <message>
+        <source>no order that is planned</source>
+        <translation>kein geplanter Auftrag</translation>
+    </message>
+    <message>
         <source>no order</source>
         <translation>kein Auftrag</translation>
     </message>
@@ -12649,6 +12693,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Ein besserer Plan wurde {time} lang gesucht.</translation>
     </message>
     <message>
+        <source>A better plan was looked for, for {time}. It was not rehearsed, so how sure it is is not known.</source>
+        <translation>Ein besserer Plan wurde {time} lang gesucht. Er wurde nicht geprobt, darum ist nicht bekannt, wie sicher er ist.</translation>
+    </message>
+    <message>
         <source>{pieces} left out</source>
         <translation>{pieces} ausgelassen</translation>
     </message>
@@ -12659,6 +12707,18 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>no orders</source>
         <translation>keine Aufträge</translation>
+    </message>
+    <message>
+        <source>{count} order not planned</source>
+        <translation>{count} Auftrag nicht geplant</translation>
+    </message>
+    <message>
+        <source>{count} orders not planned</source>
+        <translation>{count} Aufträge nicht geplant</translation>
+    </message>
+    <message>
+        <source>no planned order late</source>
+        <translation>kein geplanter Auftrag zu spät</translation>
     </message>
     <message>
         <source>no order late</source>

@@ -226,11 +226,12 @@ def _promise_row(studio: Studio, plan: Plan, kept: PromiseKept) -> PromiseRow:
     order, outcome, wall = kept.order, kept.outcome, words.wall_of(studio)
     due = order.due(wall.zone)
     leaves = outcome.leaves if outcome else None
-    leaving = (
-        translate("side", "no date")
-        if leaves is None
-        else translate("side", "leaves {when}").format(when=words.moment(leaves, wall))
-    )
+    if leaves is None:
+        leaving = translate("side", "no date")
+    else:
+        gone = kept.shipped is not None
+        said = translate("side", "left {when}") if gone else translate("side", "leaves {when}")
+        leaving = said.format(when=words.moment(leaves, wall))
     same = leaves is not None and words.day_name(leaves, wall) == words.day_name(due, wall)
     return PromiseRow(
         piece=order.pieces[0],
@@ -240,21 +241,23 @@ def _promise_row(studio: Studio, plan: Plan, kept: PromiseKept) -> PromiseRow:
         else translate("side", "{leaving}, due {day}").format(
             leaving=leaving, day=words.day_name(due, wall)
         ),
-        standing=standing_of(studio, outcome),
-        word=words.promise_word(outcome, studio.settings),
+        standing=standing_of(studio, outcome, kept.shipped),
+        word=words.promise_word(outcome, studio.settings, kept.shipped),
         why=_why(kept, studio),
         sure=sure_words(outcome, plan),
     )
 
 
-def standing_of(studio: Studio, outcome: Outcome | None) -> Standing:
-    """How a promise stands by what the plan means for it."""
+def standing_of(
+    studio: Studio, outcome: Outcome | None, shipped: datetime | None = None
+) -> Standing:
+    """How a promise stands by what the plan means for it; kept or late once it is shipped."""
     if outcome is None or outcome.late_hours is None or outcome.spare_hours is None:
         return Standing.OPEN
     if outcome.late_hours > 0:
         return Standing.BROKEN
     tight = outcome.spare_hours < studio.settings.spare_hours or in_doubt(outcome)
-    return Standing.TIGHT if tight else Standing.KEPT
+    return Standing.TIGHT if tight and shipped is None else Standing.KEPT
 
 
 def _why(kept: PromiseKept, studio: Studio) -> str:

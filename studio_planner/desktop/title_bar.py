@@ -14,8 +14,11 @@ from studio_planner.desktop.short_label import ShortLabel
 from studio_planner.desktop.tongue import counted, marked, translate
 
 if TYPE_CHECKING:
+    from collections.abc import Sequence
+
     from PySide6.QtGui import QResizeEvent
 
+    from studio_planner.craft.plans import Outcome
     from studio_planner.desktop.canvas import Canvas
     from studio_planner.services.desk import DeskView
 
@@ -144,6 +147,7 @@ class TitleBar(QWidget):
 
 def _line(view: DeskView) -> str:
     from studio_planner.desktop import words  # noqa: PLC0415 - with the first studio
+    from studio_planner.services.promises import promises_of  # noqa: PLC0415 - likewise
 
     count = len(view.studio.pieces)
     pieces = counted(
@@ -151,16 +155,22 @@ def _line(view: DeskView) -> str:
     )
     if view.plan is None:
         return translate("title", "{pieces}, not planned yet").format(pieces=pieces)
-    late = sum(1 for outcome in view.plan.outcomes if outcome.late_hours)
-    promises = (
-        translate("title", "every promise kept")
-        if not late
-        else translate("title", "{late} of {count} promises late").format(
-            late=late, count=len(view.plan.outcomes)
-        )
-    )
-    if not view.plan.outcomes:
-        promises = translate("title", "no promises")
+    promises = _promises_words([kept.outcome for kept in promises_of(view.studio, view.plan)])
     made = words.moment(view.plan.made, words.wall_of(view.studio))
     said = translate("title", "{pieces}, {promises}, planned {made}")
     return said.format(pieces=pieces, promises=promises, made=made)
+
+
+def _promises_words(outcomes: Sequence[Outcome | None]) -> str:
+    if not outcomes:
+        return translate("title", "no promises")
+    late = sum(1 for one in outcomes if one is not None and one.late_hours)
+    left = sum(1 for one in outcomes if one is None or one.leaves is None)
+    if not late and not left:
+        return translate("title", "every promise kept")
+    parts = (
+        (late, translate("title", "{late} of {count} promises late")),
+        (left, translate("title", "{late} of {count} not planned")),
+    )
+    said = [text.format(late=some, count=len(outcomes)) for some, text in parts if some]
+    return ", ".join(said)

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 from studio_planner.desktop import words
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.plan_worth import summary_words
+from studio_planner.services.still_to_do import nothing_left
 
 if TYPE_CHECKING:
     from studio_planner.craft.plans import Unplanned
@@ -19,6 +20,10 @@ _MOST_NAMED = 2
 def planned_words(view: DeskView) -> str:
     """That it is planned and what came of it; by name and reason what could not be planned."""
     plan = view.plan
+    if nothing_left(view.studio):
+        return translate(
+            "planning", "Everything is packed or has left; there is nothing to plan."
+        )
     left = plan.unplanned if plan else ()
     if plan is None or not left:
         if not plan or not plan.goals:

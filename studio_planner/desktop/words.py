@@ -219,22 +219,35 @@ def joint(joint: Joint, trust: Trust | None) -> str:
     return kind_word(joint)
 
 
-def promise_word(outcome: Outcome | None, settings: Settings) -> str:
-    """What the plan means for a promise, in a few words, and whether that is in doubt."""
+def promise_word(
+    outcome: Outcome | None, settings: Settings, shipped: datetime | None = None
+) -> str:
+    """What the plan means for a promise, in a few words, and whether that is in doubt.
+
+    Of an order that was `shipped` it says so.
+    """
     if outcome is None or outcome.late_hours is None or outcome.spare_hours is None:
         return translate("words", "not planned")
     if outcome.late_hours > 0:
-        said = (
-            translate("words", "in doubt, {time} late or more")
-            if in_doubt(outcome)
-            else translate("words", "{time} late")
-        )
+        if shipped is not None:
+            said = translate("words", "shipped, {time} late")
+        elif in_doubt(outcome):
+            said = translate("words", "in doubt, {time} late or more")
+        else:
+            said = translate("words", "{time} late")
         return said.format(time=lateness(outcome.late_hours))
-    spare = length_of_time(outcome.spare_hours)
+    if shipped is not None:
+        return translate("words", "shipped")
+    return _spare_words(outcome, outcome.spare_hours, settings)
+
+
+def _spare_words(outcome: Outcome, hours: float, settings: Settings) -> str:
     if in_doubt(outcome):
-        return translate("words", "in doubt, {time} spare as planned").format(time=spare)
-    if outcome.spare_hours < settings.spare_hours:
-        if outcome.spare_hours < 1.0:
-            return translate("words", "kept, nothing spare")
-        return translate("words", "kept, only {time} spare").format(time=spare)
-    return translate("words", "kept, {time} spare").format(time=spare)
+        said = translate("words", "in doubt, {time} spare as planned")
+    elif hours >= settings.spare_hours:
+        said = translate("words", "kept, {time} spare")
+    elif hours < 1.0:
+        said = translate("words", "kept, nothing spare")
+    else:
+        said = translate("words", "kept, only {time} spare")
+    return said.format(time=length_of_time(hours))

@@ -7,6 +7,7 @@ from datetime import datetime, timedelta
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.orders import Gate
+from studio_planner.services.promises import promise_of
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
@@ -44,6 +45,7 @@ class OrderAnswer:
 
     `safe` is what the plan reckons with, `likely` when it leaves if every coat cures as it
     most likely does and somebody packs it then. Both are None where a piece is not planned.
+    What has left has done so at `shipped`, which is its safe date then.
     """
 
     order: Order
@@ -52,6 +54,7 @@ class OrderAnswer:
     safe: datetime | None
     outcome: Outcome | None
     pieces: tuple[PieceAnswer, ...]
+    shipped: datetime | None = None
 
     @property
     def reason(self) -> str:
@@ -70,16 +73,19 @@ def answer_for(studio: Studio, plan: Plan | None, key: str, now: datetime) -> Or
     order = next((order for order in studio.orders if order.key == key), None)
     if order is None:
         raise KeyError(key)
-    outcome = next((o for o in plan.outcomes if o.order == key), None) if plan else None
+    kept = promise_of(studio, plan, order)
     pieces = tuple(_piece_answer(studio, plan, piece) for piece in order.pieces)
-    safe = outcome.leaves if outcome else None
+    safe = kept.outcome.leaves if kept.outcome else None
     return OrderAnswer(
         order=order,
         due=order.due(studio.time_zone),
-        likely=None if safe is None else _likely(studio, order, pieces, safe, now),
+        likely=_likely(studio, order, pieces, safe, now)
+        if safe is not None and kept.shipped is None
+        else None,
         safe=safe,
-        outcome=outcome,
+        outcome=kept.outcome,
         pieces=pieces,
+        shipped=kept.shipped,
     )
 
 

@@ -117,7 +117,7 @@ def carried(
 def _moved_words(studio: Studio, piece: str, coat: str) -> str:
     moved = studio.piece(piece)
     said = translate(
-        "planning", "{piece}, {coat} would have to move, and promises or joints with it."
+        "planning", "{piece}, {coat} would have to move, and the plan would be worse."
     )
     return said.format(piece=moved.name, coat=moved.coat_name(coat))
 

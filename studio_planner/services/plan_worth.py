@@ -14,6 +14,8 @@ from studio_planner.craft.plans import Goal
 from studio_planner.craft.tongue import counted, figure, marked, translate
 
 if TYPE_CHECKING:
+    from collections.abc import Iterator
+
     from studio_planner.craft.plans import GoalValue, Plan
     from studio_planner.craft.studio import Studio
 
@@ -77,11 +79,29 @@ def worth_of(studio: Studio, plan: Plan) -> Worth:
         GoalLine(
             title=translate("worth", _TITLES[one.goal]),
             amount=_amount(studio, plan, one),
-            verdict=_verdict(one, plan.grid_minutes) if searched else "",
+            verdict="; ".join(_verdicts(plan, one, searched=searched)),
         )
         for one in shown
     )
     return Worth(goals=lines, effort=_effort(plan) if plan.goals else "")
+
+
+def _verdicts(plan: Plan, one: GoalValue, *, searched: bool) -> Iterator[str]:
+    left = not_planned(plan) if one.goal is Goal.LATENESS else 0
+    if left:
+        yield counted(
+            left,
+            translate("worth", "{count} order has pieces left out and is not planned"),
+            translate("worth", "{count} orders have pieces left out and are not planned"),
+        )
+    proof = _verdict(one, plan.grid_minutes) if searched else ""
+    if proof:
+        yield proof
+
+
+def not_planned(plan: Plan) -> int:
+    """How many orders have pieces that are left out: nobody knows when they leave."""
+    return sum(outcome.leaves is None for outcome in plan.outcomes)
 
 
 def _matters(one: GoalValue, plan: Plan) -> bool:
@@ -90,7 +110,8 @@ def _matters(one: GoalValue, plan: Plan) -> bool:
 
 def _amount(studio: Studio, plan: Plan, one: GoalValue) -> str:
     if one.goal is Goal.LATENESS and one.value <= _CRUMB:
-        return translate("worth", "no order")
+        planned = translate("worth", "no order that is planned")
+        return planned if not_planned(plan) else translate("worth", "no order")
     if one.goal is Goal.MIXES:
         return figure(f"{round(one.value):,}")
     amount = _figure(one.goal, one.value)
@@ -141,6 +162,12 @@ def _effort(plan: Plan) -> str:
     if plan.solved_seconds <= 0.0:
         return translate("worth", "This is the quick plan; no better one was looked for.")
     said = translate("worth", "A better plan was looked for, for {time}.")
+    if not plan.rehearsals:
+        said = translate(
+            "worth",
+            "A better plan was looked for, for {time}. It was not rehearsed, so how sure it is "
+            "is not known.",
+        )
     return said.format(time=seconds_words(plan.solved_seconds))
 
 
@@ -182,9 +209,22 @@ def better_words(studio: Studio, before: Plan | None, plan: Plan) -> str:
 def _orders_words(studio: Studio, plan: Plan, lateness: GoalValue | None) -> str:
     if not plan.outcomes:
         return translate("worth", "no orders")
+    words = _late_words(studio, plan, lateness)
+    left = not_planned(plan)
+    if not left:
+        return words
+    return f"{words}, " + counted(
+        left,
+        translate("worth", "{count} order not planned"),
+        translate("worth", "{count} orders not planned"),
+    )
+
+
+def _late_words(studio: Studio, plan: Plan, lateness: GoalValue | None) -> str:
     late = sum(1 for outcome in plan.outcomes if outcome.late_hours)
     if not late:
-        return translate("worth", "no order late")
+        planned = translate("worth", "no planned order late")
+        return planned if not_planned(plan) else translate("worth", "no order late")
     orders = counted(
         late,
         translate("worth", "{count} order late"),

@@ -5,10 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from studio_planner.craft.standing import lives_of
 from studio_planner.craft.tongue import translate
 from studio_planner.services.naming import find_named
-from studio_planner.services.still_to_do import done_outcomes, left_at
+from studio_planner.services.still_to_do import done_with
 
 if TYPE_CHECKING:
     from datetime import datetime
@@ -50,10 +49,14 @@ def promises_of(
     Raises UnknownName when no order is called that.
     """
     orders = studio.orders if wanted is None else (find_named(studio.orders, wanted, "order"),)
-    outcomes = {outcome.order: outcome for outcome in (*plan.outcomes, *done_outcomes(studio))}
-    lives = lives_of(studio)
     ordered = sorted(orders, key=lambda order: (order.due(studio.time_zone), order.key))
-    return tuple(
-        PromiseKept(order=o, outcome=outcomes.get(o.key), shipped=left_at(o, lives))
-        for o in ordered
-    )
+    return tuple(promise_of(studio, plan, order) for order in ordered)
+
+
+def promise_of(studio: Studio, plan: Plan | None, order: Order) -> PromiseKept:
+    """Give what became of an order, or what the plan means for it."""
+    done = done_with(studio, order)
+    if done is not None:
+        return PromiseKept(order=order, outcome=done.outcome, shipped=done.shipped)
+    told = (one for one in (plan.outcomes if plan else ()) if one.order == order.key)
+    return PromiseKept(order=order, outcome=next(told, None))

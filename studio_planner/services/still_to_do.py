@@ -8,20 +8,23 @@ their orders is added afterwards.
 from __future__ import annotations
 
 from dataclasses import replace
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, NamedTuple
 
+from studio_planner.craft.log import EntryKind
 from studio_planner.craft.part_of_studio import part_of
 from studio_planner.craft.plans import Outcome, pours_as_planned
-from studio_planner.craft.standing import Life, lives_of, packed_at, shipped_at
+from studio_planner.craft.standing import lives_of, packed_at, shipped_at
 from studio_planner.services.editing.changes import fitting
 
 if TYPE_CHECKING:
-    from collections.abc import Mapping
     from datetime import datetime
 
     from studio_planner.craft.orders import Order
     from studio_planner.craft.plans import Plan
     from studio_planner.craft.studio import Studio
+
+
+_OFF_THE_SHELF = {EntryKind.PACKED, EntryKind.SHIPPED}
 
 
 def done_pieces(studio: Studio) -> frozenset[str]:
@@ -60,7 +63,10 @@ def with_what_is_done(plan: Plan, studio: Studio) -> Plan:
     if not done:
         return plan
     told = {row.order for row in plan.outcomes}
-    outcomes = tuple(row for row in done_outcomes(studio) if row.order not in told)
+    others = (order for order in studio.orders if order.key not in told)
+    outcomes = tuple(
+        found.outcome for order in others if (found := done_with(studio, order)) is not None
+    )
     poured = pours_as_planned(
         (pour for pour in studio.poured if pour.piece in done),
         number=max((coat.number for coat in plan.coats), default=0),
@@ -73,28 +79,31 @@ def with_what_is_done(plan: Plan, studio: Studio) -> Plan:
     )
 
 
-def done_outcomes(studio: Studio) -> tuple[Outcome, ...]:
-    """What became of the orders of which everything is done, whatever a plan says of them."""
-    done = done_pieces(studio)
-    if not done:
-        return ()
+class Done(NamedTuple):
+    """What became of an order of which everything is done; `shipped` is when all had left."""
+
+    outcome: Outcome
+    shipped: datetime | None
+
+
+def done_with(studio: Studio, order: Order) -> Done | None:
+    """What the log says of an order, whatever a plan does; None while there is more to do.
+
+    It has left when its last piece did, or leaves at the next pick-up after it was packed.
+    """
+    off = {entry.piece for entry in studio.standing if entry.kind in _OFF_THE_SHELF}
+    if not off.issuperset(order.pieces):
+        return None
     lives = lives_of(studio)
-    finished = (order for order in studio.orders if done.issuperset(order.pieces))
-    return tuple(_outcome(studio, order, lives) for order in finished)
-
-
-def left_at(order: Order, lives: Mapping[str, Life]) -> datetime | None:
-    """When the last piece of an order left the studio; None while one of them is there."""
-    left = [shipped_at(lives.get(key, ())) for key in order.pieces]
-    shipped = [at for at in left if at is not None]
-    return max(shipped) if shipped and len(shipped) == len(left) else None
-
-
-def _outcome(studio: Studio, order: Order, lives: Mapping[str, Life]) -> Outcome:
+    packed = [packed_at(lives.get(key, ())) for key in order.pieces]
+    known = [at for at in packed if at is not None]
+    if len(known) < len(packed):
+        return None
+    left = [at for key in order.pieces if (at := shipped_at(lives[key])) is not None]
+    shipped = max(left) if len(left) == len(packed) else None
     zone = studio.time_zone
-    packed = [at for key in order.pieces if (at := packed_at(lives[key])) is not None]
-    leaves = left_at(order, lives) or order.leaves(zone, max(packed))
-    return Outcome(order=order.key, due=order.due(zone), leaves=leaves)
+    leaves = shipped or order.leaves(zone, max(known))
+    return Done(Outcome(order=order.key, due=order.due(zone), leaves=leaves), shipped)
 
 
 def only_to_do(plan: Plan, studio: Studio) -> Plan:

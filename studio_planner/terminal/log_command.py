@@ -11,6 +11,7 @@ from studio_planner.services.desk import DeskSession
 from studio_planner.services.log_book.doubts import doubts
 from studio_planner.services.log_book.entry_words import about, what_happened
 from studio_planner.services.log_book.moved_windows import moved_windows
+from studio_planner.services.still_to_do import nothing_left
 from studio_planner.services.studio_files import read_studio
 from studio_planner.terminal.ask_command import TerminalVoice
 from studio_planner.terminal.bad_input import BadInput
@@ -71,7 +72,8 @@ def log(arguments: argparse.Namespace, around: Surroundings) -> int:
         return 0
     for line in (*_kept(before, view.studio, written), *doubtful, *_moved(view, written)):
         say_wrapped(line)
-    if view.plan is not None and view.studio.plan_outdated:
+    outdated = view.plan is not None and view.studio.plan_outdated
+    if outdated and not nothing_left(view.studio):
         say_wrapped("The plan does not follow it yet: plan FILE --keep plans again.")
     return 0
 

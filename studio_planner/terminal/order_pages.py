@@ -59,6 +59,9 @@ def _state_words(kept: PromiseKept) -> str:
     outcome = kept.outcome
     if outcome is None or outcome.late_hours is None:
         return kept.word
+    if kept.shipped is not None:
+        late = f", late by {lateness(outcome.late_hours)}" if outcome.late_hours else ""
+        return f"{kept.word}{late}"
     # What may be cut off in a narrow column stands at its end.
     doubt = "in doubt, " if in_doubt(outcome) else ""
     if kept.word == "late":

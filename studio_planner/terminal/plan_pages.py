@@ -11,6 +11,7 @@ from studio_planner.craft.pieces import Joint
 from studio_planner.craft.tongue import capital
 from studio_planner.services.promises import promises_of
 from studio_planner.services.step_words import gate_words, step_words, waits_for_words
+from studio_planner.services.still_to_do import nothing_left, still_to_do
 from studio_planner.terminal.order_pages import print_orders
 from studio_planner.terminal.plan_legend import (
     NEVER,
@@ -45,10 +46,12 @@ _Row = tuple["datetime", tuple[str, ...]]
 def print_plan(studio: Studio, plan: Plan, warnings: Iterable[Finding] = ()) -> None:
     """Print a whole plan in the studio's local time."""
     zone = studio.time_zone
-    say_wrapped(
-        f"{studio.name}: planned from {moment_words(zone, plan.start)} on. "
-        f"All times are {studio.zone}."
+    said = (
+        "everything is packed or has left; there is nothing to plan."
+        if nothing_left(studio)
+        else f"planned from {moment_words(zone, plan.start)} on."
     )
+    say_wrapped(f"{studio.name}: {said} All times are {studio.zone}.")
     say()
     _print_days(studio, plan)
     _print_ready(studio, plan)
@@ -154,8 +157,10 @@ def _print_ready(studio: Studio, plan: Plan) -> None:
             *(moment_words(zone, safe.get((piece.key, gate.stage))) for gate in Gate),
             waits_for_words(studio, piece.key),
         )
-        for piece in studio.pieces
+        for piece in still_to_do(studio).pieces
     ]
+    if not rows:
+        return
     say()
     gates = (capital(gate_words(gate)) for gate in Gate)
     say_table(("Ready, on the safe side", *gates, "Order waits for"), rows)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
+from studio_planner.services.plan_worth import not_planned
 from studio_planner.services.promises import promises_of
 from studio_planner.terminal.writing import iso
 
@@ -49,7 +50,8 @@ def worth_json(plan: Plan) -> dict[str, Any]:
     Keys: goals (in their order, each with goal, value, bound, gap, proved; bound and gap are
     null when no bound is known), grid_minutes (starts were looked at so far apart),
     solved_seconds (of looking for better plans), rehearsals (simulated weeks behind every
-    share; 0 when the plan was not rehearsed).
+    share; 0 when the plan was not rehearsed), orders_not_planned (orders with pieces that are
+    left out: no hours late are known of them).
     """
     return {
         "goals": [
@@ -65,6 +67,7 @@ def worth_json(plan: Plan) -> dict[str, Any]:
         "grid_minutes": plan.grid_minutes,
         "solved_seconds": plan.solved_seconds,
         "rehearsals": plan.rehearsals,
+        "orders_not_planned": not_planned(plan),
     }
 
 
@@ -134,12 +137,12 @@ def order_json(studio: Studio, kept: PromiseKept) -> dict[str, Any]:
     """Give one order.
 
     Keys: order (its key), name, promise, promised (the date that was given), gate, due (the
-    last pick-up that keeps it, for a market its opening), ships (null when a piece of it is
-    not planned), state (in time, late, not planned), late_hours, spare_hours, held and
-    day_held (the shares of rehearsed weeks in which the promise was kept, and it shipped on the
-    day of ships or sooner), rehearsed_spare_hours (left in nine weeks of ten, negative when
-    late; all three null when not rehearsed), reason, and changes: each with words, ships,
-    keeps_promise.
+    last pick-up that keeps it, for a market its opening), ships (when it left, or is to; null
+    when a piece of it is not planned), state (shipped, in time, late, not planned), late_hours,
+    spare_hours, held and day_held (the shares of rehearsed weeks in which the promise was kept,
+    and it shipped on the day of ships or sooner), rehearsed_spare_hours (left in nine weeks of
+    ten, negative when late; all three null when not rehearsed), reason, and changes: each with
+    words, ships, keeps_promise.
     """
     zone = studio.time_zone
     order, outcome = kept.order, kept.outcome

@@ -350,7 +350,7 @@ def test_a_plan_that_would_be_worse_by_then_is_not_kept_and_the_sentence_says_wh
         file.keep(weeks(2))
     words = str(told.value)
     assert words.startswith("two.studio was changed while it was planned (hands), and the plan")
-    assert " tray, colour pour would have to move, and promises" in words
+    assert " tray, colour pour would have to move, and the plan would be worse" in words
     now = read_studio(path)
     assert (kept(now).rehearsals, now.plan_outdated) == (1, True)
 

@@ -90,8 +90,63 @@ def test_a_plan_for_which_nothing_better_was_looked_for_says_it_once() -> None:
     worth = worth_of(planned_once(), plan)
     assert [line.words for line in worth.goals] == ["Separate mixes: 47."]
     assert worth.effort == "This is the quick plan; no better one was looked for."
-    searched = worth_of(planned_once(), replace(plan, solved_seconds=65.2))
-    assert searched.effort == "A better plan was looked for, for 1 min 5 s."
+    searched = replace(plan, solved_seconds=65.2, rehearsals=1000)
+    looked = "A better plan was looked for, for 1 min 5 s."
+    assert worth_of(planned_once(), searched).effort == looked
+
+
+def test_a_plan_that_was_looked_for_and_could_not_be_rehearsed_says_so() -> None:
+    plan = with_goals(GoalValue(goal=Goal.MIXES, value=47), seconds=51)
+    assert worth_of(planned_once(), plan).effort == (
+        "A better plan was looked for, for 51 s. "
+        "It was not rehearsed, so how sure it is is not known."
+    )
+
+
+def without(plan: Plan, *orders: str) -> Plan:
+    """The plan, which leaves out pieces of those orders."""
+    outcomes = (replace(o, leaves=None) if o.order in orders else o for o in plan.outcomes)
+    return replace(plan, outcomes=tuple(outcomes))
+
+
+@pytest.mark.parametrize(
+    ("count", "words", "summary"),
+    [
+        (
+            1,
+            "1 order has pieces left out and is not planned",
+            "no planned order late, 1 order not planned",
+        ),
+        (
+            3,
+            "3 orders have pieces left out and are not planned",
+            "no planned order late, 3 orders not planned",
+        ),
+    ],
+)
+def test_orders_with_pieces_left_out_are_never_counted_as_in_time(
+    count: int, words: str, summary: str
+) -> None:
+    plan = with_goals(GoalValue(goal=Goal.LATENESS, value=0, bound=0))
+    late = [one.order for one in plan.outcomes if one.late_hours]
+    others = [one.order for one in plan.outcomes if not one.late_hours]
+    assert len(late) == 1
+    plan = without(plan, *late, *others[: count - 1])
+    (line,) = worth_of(planned_once(), plan).goals
+    assert line.words == f"Late: no order that is planned; {words}."
+    assert summary_words(planned_once(), plan).startswith(summary)
+
+
+def test_orders_that_are_not_planned_are_said_beside_those_that_are_late() -> None:
+    plan = with_goals(GoalValue(goal=Goal.LATENESS, value=14.5, bound=6.0))
+    in_time = next(one.order for one in plan.outcomes if not one.late_hours)
+    plan = without(plan, in_time)
+    (line,) = worth_of(weighing(1), plan).goals
+    assert line.verdict == (
+        "1 order has pieces left out and is not planned; no plan can be below 6 h"
+    )
+    assert "1 order late, " in summary_words(weighing(1), plan)
+    assert ", 1 order not planned" in summary_words(weighing(1), plan)
 
 
 def test_a_plan_without_goals_is_worth_no_words() -> None:

@@ -30,7 +30,7 @@ ORDER_KEYS = {
     "order", "name", "promise", "promised", "gate", "due", "ships", "state", "late_hours",
     "spare_hours", "held", "day_held", "rehearsed_spare_hours", "reason", "changes",
 }  # fmt: skip
-WORTH_KEYS = {"goals", "grid_minutes", "solved_seconds", "rehearsals"}
+WORTH_KEYS = {"goals", "grid_minutes", "solved_seconds", "rehearsals", "orders_not_planned"}
 
 
 def test_plan_prints_the_plan_and_changes_nothing(terminal: Terminal, unplanned: Path) -> None:

@@ -125,9 +125,10 @@ class AnswerView(QWidget):
     def show_answer(self, studio: Studio, answer: OrderAnswer) -> None:
         """Show the answer for one order."""
         self._shown = (studio, answer)
-        self._sign.standing = standing_of(studio, answer.outcome)
+        self._sign.standing = standing_of(studio, answer.outcome, answer.shipped)
         self._sign.update()
-        self._word.setText(capital(words.promise_word(answer.outcome, studio.settings)))
+        word = words.promise_word(answer.outcome, studio.settings, answer.shipped)
+        self._word.setText(capital(word))
         self._say.setText(answer_words.for_the_customer(studio, answer))
         empty(self._rows)
         self._rows.addWidget(self._table(answer_words.dates(studio, answer)))

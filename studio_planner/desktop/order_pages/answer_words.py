@@ -57,7 +57,7 @@ def list_line(studio: Studio, answer: OrderAnswer) -> str:
     """The quiet line under an order's name in the list."""
     wall = words.wall_of(studio)
     due = words.day_name(answer.due, wall)
-    word = words.promise_word(answer.outcome, studio.settings)
+    word = words.promise_word(answer.outcome, studio.settings, answer.shipped)
     return translate("orders", "{word}, due {day}").format(word=word, day=due)
 
 
@@ -92,8 +92,11 @@ def dates(studio: Studio, answer: OrderAnswer) -> tuple[Line, ...]:
     lines = [
         Line(translate("orders", "Promised"), promised),
         Line(last, due),
-        Line(leaves, said(answer.safe)),
-        Line(likely, said(answer.likely)),
+        *(
+            (Line(translate("orders", "Left"), said(answer.shipped)),)
+            if answer.shipped is not None
+            else (Line(leaves, said(answer.safe)), Line(likely, said(answer.likely)))
+        ),
         Line(translate("orders", "Spare"), _spare(answer)),
     ]
     plan = studio.plan
@@ -161,11 +164,22 @@ def _when_it_comes(studio: Studio, answer: OrderAnswer) -> str:
         return translate("orders", "I cannot give you a date for {name} yet.").format(
             name=order.name
         )
+    left = answer.shipped is not None
     if order.promise is Promise.MARKET:
-        said = translate("orders", "{name} will be ready on {day}.")
+        said = (
+            translate("orders", "{name} left on {day}.")
+            if left
+            else translate("orders", "{name} will be ready on {day}.")
+        )
         return said.format(name=order.name, day=words.day_name(answer.safe, wall))
     arrives = order.courier.arrives(answer.safe.astimezone(studio.time_zone).date())
-    said = translate("orders", "{name} can leave on {day} and should be with you by {arrives}.")
+    said = (
+        translate("orders", "{name} left on {day} and should be with you by {arrives}.")
+        if left
+        else translate(
+            "orders", "{name} can leave on {day} and should be with you by {arrives}."
+        )
+    )
     return said.format(
         name=order.name, day=words.day_name(answer.safe, wall), arrives=_day(studio, arrives)
     )
