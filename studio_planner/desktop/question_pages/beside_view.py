@@ -1,4 +1,4 @@
-"""Today's plan and the tried one side by side: promises, then the pours that change."""
+"""The plan without a change and the tried one side by side: promises, then what changes."""
 
 from __future__ import annotations
 
@@ -22,11 +22,11 @@ if TYPE_CHECKING:
     from studio_planner.services.trying.pours import PourThen
 
 _MOST_POURS = 8
-_NAME, _TODAY, _TRIED = 0, 1, 2
+_NAME, _WITHOUT, _TRIED = 0, 1, 2
 
 
 class BesideView(QWidget):
-    """Two tables, each with what it is about, today's plan, and the tried one."""
+    """Two tables, each with what it is about, and the plans without and with the change."""
 
     def __init__(self, canvas: Canvas, parent: QWidget | None = None) -> None:
         """Compare nothing yet."""
@@ -53,7 +53,7 @@ class BesideView(QWidget):
         return "\n".join(label.text() for label in found)
 
     def show_comparison(self, today: DeskView, comparison: Comparison) -> None:
-        """Show a comparison with today's plan."""
+        """Show a comparison of two plans that begin `today`."""
         self._shown = (today, comparison)
         self._look = self._canvas.theme.look
         self._drop_body()
@@ -63,7 +63,7 @@ class BesideView(QWidget):
         grid.setContentsMargins(0, 0, 0, 0)
         grid.setHorizontalSpacing(22)
         grid.setVerticalSpacing(5)
-        for column, stretch in ((_NAME, 4), (_TODAY, 5), (_TRIED, 5)):
+        for column, stretch in ((_NAME, 4), (_WITHOUT, 5), (_TRIED, 5)):
             grid.setColumnStretch(column, stretch)
         self._windows(grid, today, comparison)
         self._promises(grid, today, comparison)
@@ -90,7 +90,7 @@ class BesideView(QWidget):
             self._row(
                 grid,
                 row.name,
-                self._promise(today, row.today),
+                self._promise(today, row.without),
                 self._promise(today, row.tried),
             )
 
@@ -111,7 +111,7 @@ class BesideView(QWidget):
         self._heads(grid, translate("questions", "Pours that change"))
         for row in shown:
             self._row(
-                grid, row.words, self._pour(today, row.today), self._pour(today, row.tried)
+                grid, row.words, self._pour(today, row.without), self._pour(today, row.tried)
             )
         left = len(comparison.pours) - len(shown)
         if left:
@@ -160,16 +160,16 @@ class BesideView(QWidget):
         grid.setRowMinimumHeight(row, round(fonts.plain_height * 2))
         below = Qt.AlignmentFlag.AlignBottom
         grid.addWidget(self._label(title, fonts.bold), row, _NAME, below)
-        today, tried = translate("questions", "Today's plan"), translate("questions", "Tried")
-        grid.addWidget(self._label(today, fonts.small_bold, "quiet"), row, _TODAY, below)
+        without, tried = translate("questions", "Without it"), translate("questions", "Tried")
+        grid.addWidget(self._label(without, fonts.small_bold, "quiet"), row, _WITHOUT, below)
         grid.addWidget(self._label(tried, fonts.small_bold, "quiet"), row, _TRIED, below)
 
-    def _row(self, grid: QGridLayout, name: str, today: str, tried: str) -> None:
+    def _row(self, grid: QGridLayout, name: str, without: str, tried: str) -> None:
         row, fonts = grid.rowCount(), self._canvas.fonts
-        same = today == tried
+        same = without == tried
         top = Qt.AlignmentFlag.AlignTop
         grid.addWidget(self._label(name, fonts.plain), row, _NAME, top)
-        grid.addWidget(self._label(today, fonts.small), row, _TODAY, top)
+        grid.addWidget(self._label(without, fonts.small), row, _WITHOUT, top)
         text = translate("questions", "the same") if same else tried
         font = fonts.small if same else fonts.small_bold
         grid.addWidget(self._label(text, font, "quiet" if same else "ink"), row, _TRIED, top)

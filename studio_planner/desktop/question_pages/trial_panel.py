@@ -1,8 +1,8 @@
-"""Trying a change: the verbs, how it goes, and today's plan beside the tried one."""
+"""Trying a change: the verbs, how it goes, and the plans without and with it side by side."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import Qt, Signal
@@ -14,13 +14,15 @@ from studio_planner.desktop.question_pages.beside_view import BesideView
 from studio_planner.desktop.question_pages.heat_figures import HeatFigures
 from studio_planner.desktop.question_pages.trial_run import TrialRun
 from studio_planner.desktop.question_pages.voice import QuestionVoice
+from studio_planner.desktop.thread_work import ThreadWork
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.desk import DeskView
 from studio_planner.services.editing.changes import Change, bears_on_plan
 from studio_planner.services.questions.asking import Answer, Sign
 from studio_planner.services.questions.sentences import said
 from studio_planner.services.trying.comparing_trials import compared
-from studio_planner.services.trying.trial import done_with
+from studio_planner.services.trying.deserving import deserved
+from studio_planner.services.trying.trial import as_followed, done_with
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
@@ -43,10 +45,14 @@ class Asked:
 class TrialPanel(QWidget):
     """The answer to one what-if question; the newest question counts, older ones are dropped.
 
+    Beside the change the studio is planned again as it is, for as long, and both are compared.
+
     Signals:
+        answered: both are planned, and the answer stands.
         done: what was tried is done in the studio now.
     """
 
+    answered = Signal()
     done = Signal()
 
     def __init__(self, desk: PageDesk, parent: QWidget | None = None) -> None:
@@ -54,8 +60,12 @@ class TrialPanel(QWidget):
         super().__init__(parent)
         self._desk = desk
         self._asked: Asked | None = None
+        self._so_far: Studio | None = None
         self._planned: Studio | None = None
-        self.run = self.try_with(TrialRun(self))
+        self._again: Studio | None = None
+        self._answered = False
+        self._weighing = ThreadWork(self)
+        self.try_with(TrialRun(self), TrialRun(self))
         self.try_button = QPushButton(translate("questions", "Try it"), self)
         self.stop_button = QPushButton(translate("questions", "Stop trying"), self)
         self.do_button = QPushButton(translate("questions", "Do it"), self)
@@ -94,12 +104,15 @@ class TrialPanel(QWidget):
         layout.addWidget(self.beside)
         layout.addStretch(1)
 
-    def try_with(self, run: TrialRun) -> TrialRun:
-        """Listen to a run of trials, and use it from now on."""
+    def try_with(self, run: TrialRun, without: TrialRun) -> TrialRun:
+        """Listen to runs with and without the change, and use them from now on."""
         run.better.connect(self._better)
         run.found.connect(self._found)
         run.failed.connect(self._failed)
-        self.run = run
+        without.better.connect(self._better_without)
+        without.found.connect(self._found_without)
+        without.failed.connect(self._failed_without)
+        self.run, self.without = run, without
         return run
 
     @property
@@ -115,7 +128,9 @@ class TrialPanel(QWidget):
     def clear(self) -> None:
         """Drop what is tried, and its answer."""
         self.run.drop()
-        self._asked = self._planned = None
+        self.without.drop()
+        self._asked = self._so_far = self._planned = self._again = None
+        self._answered = False
         self._say_how(
             translate("questions", "It is planned on a copy, in some seconds; nothing changes.")
         )
@@ -134,9 +149,11 @@ class TrialPanel(QWidget):
         try:
             trial = what_if.tried(still, given)
             self.run.start(trial, still.now)
+            self.without.start(replace(trial, studio=still.studio), still.now)
         except InvalidEntry:
             raise
         except StudioError as error:
+            self.run.drop()
             self._say(str(error))
             return
         self._asked = Asked(what_if, dict(given), still, trial)
@@ -180,31 +197,70 @@ class TrialPanel(QWidget):
 
     def _stop(self) -> None:
         self.run.stop()
+        self.without.stop()
 
     def _better(self, _words: str, planned: Studio) -> None:
-        self._show(planned)
-        self._say_how(
-            translate("questions", "So far, from the quick plan; looking for a better one…")
-        )
+        self._so_far = planned
+        self._show_so_far()
+
+    def _better_without(self, _words: str, again: Studio) -> None:
+        self._again = again
+        self._show_so_far()
+
+    def _show_so_far(self) -> None:
+        if self._so_far is not None and self._again is not None:
+            self._show(self._so_far, self._again)
+            self._say_how(
+                translate("questions", "So far, from the quick plan; looking for a better one…")
+            )
 
     def _found(self, planned: Studio) -> None:
-        self._show(planned)
-        self._say_how("")
         self._planned = planned
+        self._weigh()
+
+    def _found_without(self, again: Studio) -> None:
+        self._again = again
+        self._weigh()
+
+    def _failed_without(self, _why: str) -> None:
+        """What cannot be planned again stays as it is planned today."""
+        if self._again is None and self._asked is not None:
+            view = self._asked.view
+            self._again = as_followed(view.studio, view.now)
+        self._weigh()
+
+    def _weigh(self) -> None:
+        """Once both are planned, see what of it the change is owed: that takes a moment."""
+        asked, planned, again = self._asked, self._planned, self._again
+        if asked is None or planned is None or again is None or self.without.running:
+            return
+        self._weighing.do(
+            lambda: deserved(planned, again), lambda made, _: self._answer(asked, made)
+        )
+
+    def _answer(self, asked: Asked, made: object) -> None:
+        if asked is not self._asked or not isinstance(made, tuple):
+            return
+        self._planned, self._again = made
+        self._answered = True
+        self._show(*made)
+        self._say_how("")
         self._offer()
+        self.answered.emit()
 
     def _failed(self, why: str) -> None:
+        self.without.drop()
         self._offer()
         self._say_how("" if why else translate("questions", "Stopped; nothing has changed."))
         if why:
             self._say(why)
 
-    def _show(self, planned: Studio) -> None:
+    def _show(self, planned: Studio, again: Studio) -> None:
         asked = self._asked
         if asked is None:
             return
         trial = asked.trial
-        comparison = compared(asked.view, trial, planned)
+        comparison = compared(asked.view, trial, planned, again)
         warm = trial.warmth is not None
         answer = Answer(comparison.sign, comparison.verdict, comparison.lines, caution=warm)
         self.answer.show_answer(planned, answer)
@@ -212,14 +268,14 @@ class TrialPanel(QWidget):
         self.heat.show_warmth(asked.view.studio, trial.warmth)
 
     def _offer(self) -> None:
-        running = self.run.running
+        running = self.run.running or self.without.running
         self.stop_button.setVisible(running)
         asked = self._asked
-        to_do = None if asked is None or self._planned is None else asked.trial.to_do
+        to_do = None if asked is None or not self._answered else asked.trial.to_do
         self._to_do.setVisible(to_do is not None)
         if to_do is not None and asked is not None:
             self._to_do.setText(to_do.words(QuestionVoice(asked.view.studio)))
-        self.do_button.setVisible(self._planned is not None)
+        self.do_button.setVisible(self._answered)
         self.do_button.setText(
             translate("questions", "Do it all the same")
             if self.answer.sign is Sign.NO

@@ -1,4 +1,4 @@
-"""Windows then and now on one time axis: each pour has today's doorway over the tried one."""
+"""Windows on one time axis: each pour has the doorway without the change over the tried one."""
 
 from __future__ import annotations
 
@@ -70,7 +70,7 @@ class WindowStrip(QWidget):
     @property
     def _left(self) -> float:
         metrics = QFontMetricsF(self._canvas.fonts.small)
-        names = [_tried_words(), _today_words()]
+        names = [_tried_words(), _without_words()]
         return max(metrics.horizontalAdvance(name) for name in names) + 12.0
 
     def _x(self, when: datetime) -> float:
@@ -95,7 +95,7 @@ class WindowStrip(QWidget):
 
     def _draw_row(self, painter: QPainter, row: PourBeside, top: float) -> None:
         theme, fonts = self._canvas.theme, self._canvas.fonts
-        lines = ((_today_words(), row.today, "quiet"), (_tried_words(), row.tried, "ink"))
+        lines = ((_without_words(), row.without, "quiet"), (_tried_words(), row.tried, "ink"))
         painter.setFont(fonts.small_bold)
         painter.setPen(theme.colour("ink"))
         painter.drawText(QPointF(0.0, top + _LINE - 4.0), row.words)
@@ -128,8 +128,8 @@ class WindowStrip(QWidget):
             painter.fillRect(block, theme.colour("ink"))
 
 
-def _today_words() -> str:
-    return translate("questions", "today")
+def _without_words() -> str:
+    return translate("questions", "without it")
 
 
 def _tried_words() -> str:
@@ -151,7 +151,7 @@ def _near(
 
 
 def _both(row: PourBeside) -> list[PourThen]:
-    return [then for then in (row.today, row.tried) if then is not None]
+    return [then for then in (row.without, row.tried) if then is not None]
 
 
 def _openings(row: PourBeside) -> list[datetime]:

@@ -1,4 +1,7 @@
-"""A tried plan beside today's: verdict, promises, pours with their windows, and warnings."""
+"""A tried plan beside one without the change: verdict, promises, pours, and warnings.
+
+Both are planned again from the same moment on: what planning again gains is not the change's.
+"""
 
 from __future__ import annotations
 
@@ -40,10 +43,10 @@ _MATTERS_HOURS = 1.0
 
 @dataclass(frozen=True, slots=True)
 class PromiseBeside:
-    """An order, and what today's plan and the tried one mean for it; None: not planned."""
+    """An order, and what it comes to without and with the change; None: not planned."""
 
     name: str
-    today: Outcome | None
+    without: Outcome | None
     tried: Outcome | None
 
 
@@ -58,23 +61,43 @@ class Comparison:
     pours: tuple[PourBeside, ...]
 
 
-def compared(today: DeskView, trial: Trial, planned: Studio) -> Comparison:
-    """Compare the plan that was found for a trial with today's."""
-    tried = DeskView(planned, today.now)
-    difference = compare(today.studio, planned)
-    pours = pours_beside(today, tried, trial.coats)
+def compared(today: DeskView, trial: Trial, planned: Studio, again: Studio) -> Comparison:
+    """Compare what was planned for a trial with what was planned `again` without the change.
+
+    Both began where today's plan stands, and had as long.
+    """
+    without, tried = DeskView(again, today.now), DeskView(planned, today.now)
+    difference = compare(again, planned)
+    pours = pours_beside(without, tried, trial.coats)
     sign, verdict = _verdict(difference, pours, planned)
     # The pours that moved stand in a table of their own.
     told = _without_moves(difference, planned)
-    damp = _dampness(today, trial, tried)
-    lines = (*told, *_sooner_shut(pours), *damp, *_cautions(today, trial))
+    damp = _dampness(without, trial, tried)
+    already = _gained_already(compare(today.studio, again), again)
+    lines = (*already, *told, *_sooner_shut(pours), *damp, *_cautions(today, trial))
     return Comparison(
         sign=sign,
         verdict=verdict,
         lines=lines,
-        promises=_promises(today, tried),
+        promises=_promises(without, tried),
         pours=pours,
     )
+
+
+def _gained_already(difference: Difference, again: Studio) -> Iterator[Sentence]:
+    """What planning again gains by itself, which is no merit of the change."""
+    names = {order.key: order.name for order in again.orders}
+    sooner = [
+        names[row.order]
+        for row in difference.promises
+        if _matters(row.hours_later) and not row.later
+    ]
+    if sooner:
+        yield said(
+            "Planning again without any change already brings {names} sooner; that is not "
+            "counted here.",
+            names=listed(sooner),
+        )
 
 
 def _without_moves(difference: Difference, planned: Studio) -> tuple[Sentence, ...]:
@@ -150,15 +173,15 @@ def _sooner_shut(pours: tuple[PourBeside, ...]) -> Iterator[Sentence]:
             )
 
 
-def _dampness(today: DeskView, trial: Trial, tried: DeskView) -> Iterator[Sentence]:
+def _dampness(without: DeskView, trial: Trial, tried: DeskView) -> Iterator[Sentence]:
     """The least margin above the dew point while a place is warmed, then and now."""
     warmth = trial.warmth
-    if warmth is None or warmth.place not in {one.key for one in today.studio.places}:
+    if warmth is None or warmth.place not in {one.key for one in without.studio.places}:
         return
     span = warmth.start, warmth.end
     lows = [
         lowest_margin(air_between(view.timing, warmth.place, slowest(view), *span))
-        for view in (today, tried)
+        for view in (without, tried)
     ]
     before, after = (None if low is None else low.margin for low in lows)
     if before is not None and after is not None:
@@ -174,17 +197,11 @@ def _cautions(today: DeskView, trial: Trial) -> Iterator[Sentence]:
     if unwritten:
         text = "Taken as poured, as planned, though not written down: {count}."
         yield said(text, count=unwritten)
-    kept = today.plan
-    if kept is not None and kept.solved_seconds < LOOK_SECONDS:
-        yield said(
-            "Today's plan was hardly searched for better ones, so a part of this may come from "
-            "looking again; plan again first to be sure."
-        )
 
 
-def _promises(today: DeskView, tried: DeskView) -> tuple[PromiseBeside, ...]:
-    zone = today.studio.time_zone
-    before, after = _outcomes(today), _outcomes(tried)
+def _promises(without: DeskView, tried: DeskView) -> tuple[PromiseBeside, ...]:
+    zone = tried.studio.time_zone
+    before, after = _outcomes(without), _outcomes(tried)
     orders = sorted(tried.studio.orders, key=lambda one: (one.due(zone), one.key))
     return tuple(
         PromiseBeside(one.name, before.get(one.key), after.get(one.key)) for one in orders

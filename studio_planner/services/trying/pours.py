@@ -35,39 +35,39 @@ class PourThen:
 
 @dataclass(frozen=True, slots=True)
 class PourBeside:
-    """A pour in today's plan and in the tried one; None where one of them has it not."""
+    """A pour without and with the change; None where one of the plans has it not."""
 
     piece: str
     coat: str
     words: str
-    today: PourThen | None
+    without: PourThen | None
     tried: PourThen | None
 
     @property
     def opens_sooner(self) -> timedelta | None:
         """How much sooner its window opens, below zero when later; None without both."""
-        return _sooner(self.today, self.tried, "opens")
+        return _sooner(self.without, self.tried, "opens")
 
     @property
     def closes_sooner(self) -> timedelta | None:
         """How much sooner its window closes, below zero when later; None without both."""
-        return _sooner(self.today, self.tried, "closes")
+        return _sooner(self.without, self.tried, "closes")
 
 
 def pours_beside(
-    today: DeskView, tried: DeskView, about: frozenset[tuple[str, str]]
+    without: DeskView, tried: DeskView, about: frozenset[tuple[str, str]]
 ) -> tuple[PourBeside, ...]:
     """Pours to come that are moved or have another window, and those it is `about`.
 
     In the order of their times in the tried plan.
     """
-    before, after = _to_come(today), _to_come(tried)
+    before, after = _to_come(without), _to_come(tried)
     concerned = [
         key
         for key in dict.fromkeys([*after, *before])
         if key in about or _differ(before.get(key), after.get(key))
     ]
-    rows = (_beside(today, tried, before.get(key), after.get(key)) for key in concerned)
+    rows = (_beside(without, tried, before.get(key), after.get(key)) for key in concerned)
     return tuple(sorted(rows, key=_first_start))
 
 
@@ -96,17 +96,17 @@ def _apart(one: datetime | None, other: datetime | None) -> bool:
 
 
 def _beside(
-    today: DeskView, tried: DeskView, before: PlannedCoat | None, after: PlannedCoat | None
+    without: DeskView, tried: DeskView, before: PlannedCoat | None, after: PlannedCoat | None
 ) -> PourBeside:
     coat = after or before
     if coat is None:
         raise AssertionError
-    piece = (tried if after is not None else today).studio.piece(coat.piece)
+    piece = (tried if after is not None else without).studio.piece(coat.piece)
     return PourBeside(
         piece=coat.piece,
         coat=coat.coat,
         words=f"{piece.name}, {piece.coat_name(coat.coat)}",
-        today=None if before is None else _then(today, before),
+        without=None if before is None else _then(without, before),
         tried=None if after is None else _then(tried, after),
     )
 
@@ -132,7 +132,7 @@ def _sooner(one: PourThen | None, other: PourThen | None, field: str) -> timedel
 
 
 def _first_start(row: PourBeside) -> tuple[datetime, str, str]:
-    then = row.tried or row.today
+    then = row.tried or row.without
     if then is None:
         raise AssertionError
     return then.start, row.piece, row.coat
