@@ -6745,7 +6745,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>Without it</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne sie</translation>
     </message>
     <message>
         <source>the same</source>
@@ -6837,7 +6837,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>without it</source>
-        <translation type="unfinished"></translation>
+        <translation>ohne sie</translation>
     </message>
     <message>
         <source>tried</source>
@@ -9878,7 +9878,7 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     </message>
     <message>
         <source>Planning again without any change already brings {names} sooner; that is not counted here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Neu planen ohne jede Änderung bringt schon {names} früher; das zählt hier nicht mit.</translation>
     </message>
     <message>
         <source>Set the heater of {place} to {celsius} from {start} until {end}; electric or indirect heat only. The plan expects it then; once there are readings, it follows them.</source>
