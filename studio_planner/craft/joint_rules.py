@@ -8,19 +8,22 @@ joint is not asked.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.kind_words import kind_said
-from studio_planner.craft.pieces import Joint
+from studio_planner.craft.pieces import Joint, coat_below
 from studio_planner.craft.products import ProductKind
 from studio_planner.craft.saying import Saying, saying
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Iterator, Sequence
 
     from studio_planner.craft.pieces import Coat, Piece
     from studio_planner.craft.studio import Studio
+
+WISHED = (Joint.IN_WINDOW, Joint.WET_IN_WET, Joint.ON_DRY)
+"""The joints that a maker may ask for; the plan finds bare and scuffed."""
 
 _MIX = ProductKind.TWO_PART
 
@@ -37,17 +40,29 @@ class Clash:
 def clashes(studio: Studio, piece: Piece) -> Iterator[Clash]:
     """What of a piece is still to come and can never be, first coat first."""
     for index in range(len(studio.pours_of(piece.key)), len(piece.stack)):
-        clash = clash_at(studio, piece, index)
+        clash = clash_at(studio, piece.stack, index)
         if clash is not None:
             yield clash
 
 
-def clash_at(studio: Studio, piece: Piece, index: int) -> Clash | None:
-    """Why a coat can never meet the one below it as it is entered; None where it can."""
-    below = piece.below(index)
+def possible_joints(
+    studio: Studio, stack: Sequence[Coat], index: int
+) -> tuple[Joint, ...] | None:
+    """The joints with which a coat can meet the one below it; None on a bare face."""
+    below = coat_below(stack, index)
     if below is None:
         return None
-    coat, under = piece.stack[index], piece.stack[below]
+    ways = (replace(stack[index], joint=joint) for joint in WISHED)
+    return tuple(way.joint for way in ways if not _clash(studio, way, stack[below]))
+
+
+def clash_at(studio: Studio, stack: Sequence[Coat], index: int) -> Clash | None:
+    """Why a coat can never meet the one below it as it is entered; None where it can."""
+    below = coat_below(stack, index)
+    return None if below is None else _clash(studio, stack[index], stack[below])
+
+
+def _clash(studio: Studio, coat: Coat, under: Coat) -> Clash | None:
     kind, lower = (studio.product(one.product).kind for one in (coat, under))
     if kind is ProductKind.LEAF:
         return _of_leaf(coat, under, lower)

@@ -75,7 +75,7 @@ def _stack_lacks(studio: Studio, piece: Piece) -> Iterator[_Lack]:
             yield coat, stage
         below = piece.below(index)
         # What can never meet the coat below lacks no figure of it.
-        if index >= poured and below is not None and not clash_at(studio, piece, index):
+        if index >= poured and below is not None and not clash_at(studio, piece.stack, index):
             needed = _joint_needs(studio, piece, index, piece.stack[below])
             # What is sanded already waits for no stage.
             if needed and scuffed_at(studio, piece, index, sanded_for(studio)) is None:

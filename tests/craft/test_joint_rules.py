@@ -7,7 +7,7 @@ from datetime import time, timedelta
 
 import pytest
 
-from studio_planner.craft.joint_rules import clash_at, clashes
+from studio_planner.craft.joint_rules import WISHED, clash_at, clashes, possible_joints
 from studio_planner.craft.log import Poured
 from studio_planner.craft.pieces import EDGE, UNDERSIDE, Coat, CoatKind, Joint
 from studio_planner.craft.places import PatternPoint
@@ -29,7 +29,6 @@ KINDS = {
     ProductKind.LEAF: CoatKind.LEAF,
 }
 MIX, PRIME, SIZED, GILT = KINDS
-WISHED = (Joint.IN_WINDOW, Joint.WET_IN_WET, Joint.ON_DRY)
 POSSIBLE = {
     # What lies on a mix: mixes and primer in the window, size on what has cured too, leaf on
     # its tack; only mixes meet wet in wet.
@@ -77,7 +76,11 @@ def test_only_what_can_be_is_let_through(
     # Nobody lays leaf on the bare piece.
     base = [made_of(SIZED, "base")] if below is GILT else []
     studio = studio_of(*base, made_of(below, "below"), made_of(above, "above", joint))
-    clash = clash_at(studio, studio.pieces[0], len(base) + 1)
+    stack = studio.pieces[0].stack
+    clash = clash_at(studio, stack, len(base) + 1)
+    assert possible_joints(studio, stack, len(base) + 1) == tuple(
+        one for one in WISHED if one in POSSIBLE[pair]
+    )
     assert (clash is None) == (joint in POSSIBLE[pair])
     if clash is not None:
         assert clash.coat == "above"
@@ -89,6 +92,7 @@ def test_on_a_bare_face_no_joint_is_asked() -> None:
     first = coat("first", joint=Joint.ON_DRY)
     studio = studio_of(first, under)
     assert list(clashes(studio, studio.pieces[0])) == []
+    assert possible_joints(studio, studio.pieces[0].stack, 0) is None
 
 
 def test_leaf_on_a_primer_is_told_to_have_a_size_between() -> None:

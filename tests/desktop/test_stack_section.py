@@ -434,6 +434,39 @@ def test_a_recipe_shows_the_last_photo_of_its_piece(
     assert not action.icon().isNull()
 
 
+def joint_choices(page: PiecesPage) -> list[str]:
+    editor = page.stack.coat_form.joint.editor
+    return [editor.itemText(index) for index in range(editor.count())]
+
+
+def test_only_joints_that_can_be_are_offered_and_none_on_the_bare_piece(
+    desk: DeskWindow, page: PiecesPage
+) -> None:
+    page.choose("h1/tide")
+    first = piece_of(desk, "h1").stack[0]
+    assert joint_choices(page) == ["in the window", "wet in wet"]
+    page.choose(f"h1/{first.key}")
+    assert joint_choices(page) == ["on bare"]
+    type_film(page, "0.4")
+    coat = piece_of(desk, "h1").coat(first.key)
+    assert (coat.film_mm, coat.joint) == (0.4, first.joint)
+
+
+def test_a_coat_moved_onto_another_kind_of_product_is_no_fault(
+    desk: DeskWindow, page: PiecesPage
+) -> None:
+    page.choose("h1/flood")
+    add_coat(page, CoatKind.PRIME)
+    add_coat(page, CoatKind.FLOOD)
+    flood = page.stack.section.chosen
+    assert piece_of(desk, "h1").coat(flood).joint is Joint.ON_DRY
+    at = piece_of(desk, "h1").position(flood)
+    page.stack.section.move_asked.emit(flood, piece_of(desk, "h1").stack[at - 1].key)
+    stack = piece_of(desk, "h1").stack
+    assert stack[at - 1].key == flood
+    assert stack[at - 1].joint is Joint.IN_WINDOW
+
+
 def test_areas_are_named_and_joints_chosen(desk: DeskWindow, page: PiecesPage) -> None:
     page.choose("h1/tide")
     faces = page.stack.coat_form.form.fields["faces"]

@@ -27,7 +27,7 @@ from studio_planner.planning.cannot_meet import cannot_meet
 from studio_planner.services.desk import DeskView
 from studio_planner.services.editing import patterns, photos, pieces, recipes, stacks
 from studio_planner.services.editing.history import History, Step
-from studio_planner.services.editing.new_coats import USUAL, new_coat, of_kind
+from studio_planner.services.editing.new_coats import USUAL, new_coat, of_kind, refitted
 from studio_planner.services.editing.nouns import with_thing
 from studio_planner.services.editing.stack_faults import refused_by, stack_faults
 from studio_planner.services.editing.stacks import StackHolder
@@ -190,6 +190,30 @@ def test_a_pattern_gets_a_free_name_and_refuses_one_that_is_taken() -> None:
     assert patterns.renamed(held, second, "Dusk").patterns[1].name == "Dusk"
     with pytest.raises(InvalidEntry, match="there is a pattern Night already"):
         patterns.renamed(held, second, "Night")
+
+
+# Joints that can be
+
+
+def test_what_comes_to_lie_on_another_kind_of_product_meets_it_as_usual() -> None:
+    prime = laid(CoatKind.PRIME)
+    flood = laid(CoatKind.FLOOD, prime)
+    seal = laid(CoatKind.SEAL, prime)
+    assert flood.joint is Joint.ON_DRY
+    after = refitted(studio(), (prime, flood), (prime, seal, flood))
+    assert [coat.joint for coat in after[1:]] == [Joint.ON_DRY, Joint.IN_WINDOW]
+    copied, _ = stacks.with_copy((prime, flood), flood.key)
+    assert refitted(studio(), (prime, flood), copied)[2].joint is Joint.IN_WINDOW
+    veil = laid(CoatKind.COLOUR, seal, joint=Joint.WET_IN_WET)
+    assert refitted(studio(), (seal, veil), (prime, veil))[1].joint is Joint.ON_DRY
+
+
+def test_a_joint_that_can_be_stays_and_so_does_what_the_maker_chose() -> None:
+    seal, other = laid(CoatKind.SEAL), laid(CoatKind.FLOOD)
+    veil = laid(CoatKind.COLOUR, seal, joint=Joint.WET_IN_WET)
+    assert refitted(studio(), (seal, veil), (seal, other, veil))[2].joint is Joint.WET_IN_WET
+    dry = replace(veil, joint=Joint.ON_DRY)
+    assert refitted(studio(), (seal, veil), (seal, dry))[1].joint is Joint.ON_DRY
 
 
 # Faults

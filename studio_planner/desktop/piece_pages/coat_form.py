@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from studio_planner.craft.errors import InvalidEntry
 from studio_planner.craft.kind_words import kind_word
-from studio_planner.craft.pieces import CoatKind, Joint
+from studio_planner.craft.pieces import CoatKind
 from studio_planner.desktop import words
 from studio_planner.desktop.forms.fields import ChoiceField, FlagField, NumberField
 from studio_planner.desktop.forms.form import Form
@@ -17,7 +17,7 @@ from studio_planner.desktop.piece_pages.coat_fields import FacesField
 from studio_planner.desktop.piece_pages.colours_field import ColoursField
 from studio_planner.desktop.piece_pages.cup_words import cups_words
 from studio_planner.desktop.piece_pages.grams_fold import GramsFold
-from studio_planner.desktop.piece_pages.joint_words import fault_words
+from studio_planner.desktop.piece_pages.joint_words import fault_words, joints_offered
 from studio_planner.desktop.piece_pages.typed import type_again, typed_in
 from studio_planner.desktop.quantities import Quantity
 from studio_planner.desktop.studio_pages.lines import Line
@@ -36,7 +36,6 @@ if TYPE_CHECKING:
     from studio_planner.desktop.piece_pages.typed import Typed
     from studio_planner.services.editing.stack_faults import StackFault
 
-_WISHED = (Joint.IN_WINDOW, Joint.WET_IN_WET, Joint.ON_DRY)
 _FIELDS = (
     "kind",
     "product",
@@ -102,8 +101,8 @@ class CoatForm(QWidget):
         self.film.editor.textEdited.connect(lambda _text: self._say_grams())
         add("film_mm", self.film)
         add("faces", FacesField(canvas, translate("pieces", "Faces")))
-        joints = [(joint, kind_word(joint)) for joint in _WISHED]
-        add("joint", ChoiceField(canvas, translate("pieces", "Meets the coat below"), joints))
+        self.joint = ChoiceField(canvas, translate("pieces", "Meets the coat below"))
+        add("joint", self.joint)
         self.colours = ColoursField(canvas, translate("pieces", "Colours"))
         add("colours", self.colours)
         for name, label in (
@@ -147,6 +146,7 @@ class CoatForm(QWidget):
         self.name.say(name[:1].upper() + name[1:])
         self.poured.say(poured)
         self.product.offer([(product.key, product.name) for product in studio.products])
+        self.joint.offer(joints_offered(studio, piece, coat))
         self.colours.offer(studio.pigments, recipes_before(studio, piece.key))
         values = {field: getattr(coat, field) for field in _FIELDS}
         self.form.show_values(values, studio.units, fresh=other)
@@ -178,7 +178,8 @@ class CoatForm(QWidget):
         def made() -> Coat:
             if name == "kind":
                 return of_kind(studio, coat, values["kind"])
-            return replace(coat, **values)
+            # What was typed before the stack changed may no longer be offered.
+            return replace(coat, **{**values, "joint": values["joint"] or coat.joint})
 
         self._enter_coat(self.form.fields[name].words, made)
 

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import BrokenRule
+from studio_planner.craft.joint_rules import WISHED, possible_joints
 from studio_planner.craft.kind_words import kind_word
 from studio_planner.craft.pieces import Joint
 from studio_planner.craft.plans import Trust
@@ -63,6 +64,17 @@ def coat_words(
         faults=tuple(fault_words(studio, fault) for fault in faults if fault.coat == coat.key),
         poured=poured,
     )
+
+
+def joints_offered(studio: Studio, piece: Piece, coat: Coat) -> list[tuple[Joint, str]]:
+    """The joints that a coat may be given where it lies, and the one that it has.
+
+    On a bare face nothing is asked: it keeps what it has, and that is called on bare.
+    """
+    possible = possible_joints(studio, piece.stack, piece.position(coat.key))
+    if possible is None:
+        return [(coat.joint, kind_word(Joint.BARE))]
+    return [(one, kind_word(one)) for one in WISHED if one in {*possible, coat.joint}]
 
 
 def fault_words(studio: Studio, fault: StackFault) -> str:

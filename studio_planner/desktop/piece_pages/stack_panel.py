@@ -22,7 +22,7 @@ from studio_planner.desktop.studio_pages.lines import Line
 from studio_planner.desktop.tongue import translate
 from studio_planner.services.editing import stacks
 from studio_planner.services.editing.changes import Change
-from studio_planner.services.editing.new_coats import new_coat
+from studio_planner.services.editing.new_coats import new_coat, refitted
 from studio_planner.services.editing.stack_faults import refused_by, stack_faults
 
 if TYPE_CHECKING:
@@ -222,7 +222,8 @@ class StackPanel(QWidget):
             piece = stacks.as_piece(studio, holder)
             if piece is None:
                 return studio
-            return stacks.with_stack(studio, holder, change(piece.stack))
+            stack = refitted(studio, piece.stack, change(piece.stack))
+            return stacks.with_stack(studio, holder, stack)
 
         self._desk.changes.make(Change(words, make))
 

@@ -10,8 +10,9 @@ from types import MappingProxyType
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.errors import BrokenRule, InvalidEntry
+from studio_planner.craft.joint_rules import clash_at
 from studio_planner.craft.kind_words import kind_word
-from studio_planner.craft.pieces import EDGE, TOP, UNDERSIDE, Coat, CoatKind, Joint
+from studio_planner.craft.pieces import EDGE, TOP, UNDERSIDE, Coat, CoatKind, Joint, coat_below
 from studio_planner.craft.products import Product, ProductKind
 from studio_planner.craft.tongue import translate
 from studio_planner.services.editing.nouns import free_key
@@ -129,6 +130,30 @@ def _faces(usual: Usual, below: Coat | None) -> frozenset[str]:
     # What lies on an area is closed over by the next coat, unless it is laid in the same place.
     in_place = usual.product in {ProductKind.LEAF, ProductKind.SIZE}
     return faces if UNDERSIDE in faces or in_place else frozenset({TOP})
+
+
+def refitted(studio: Studio, before: Sequence[Coat], after: Sequence[Coat]) -> tuple[Coat, ...]:
+    """A stack in which what came to lie on something else meets it in a way that can be.
+
+    Where neither what a coat is made of nor what is below it became another kind of product,
+    its joint is the maker's own and stays, even where it cannot be.
+    """
+    met = {coat.key: _meeting(studio, before, at) for at, coat in enumerate(before)}
+    stack = tuple(after)
+    for at, coat in enumerate(stack):
+        if met.get(coat.key) != _meeting(studio, stack, at) and clash_at(studio, stack, at):
+            usual = replace(coat, joint=_joint(studio, coat, stack[:at]))
+            stack = (*stack[:at], usual, *stack[at + 1 :])
+    return stack
+
+
+def _meeting(
+    studio: Studio, stack: Sequence[Coat], at: int
+) -> tuple[ProductKind, ProductKind | None]:
+    """The kinds of product of a coat and of the one below it; None on a bare face."""
+    below = coat_below(stack, at)
+    under = None if below is None else studio.product(stack[below].product).kind
+    return studio.product(stack[at].product).kind, under
 
 
 def _joint(studio: Studio, coat: Coat, below: Sequence[Coat]) -> Joint:
