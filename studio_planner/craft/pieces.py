@@ -6,7 +6,7 @@ import math
 from dataclasses import dataclass
 from datetime import datetime  # noqa: TC003 - read by the exchange format at run time
 from enum import StrEnum
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Protocol
 
 from studio_planner.craft.coats import (
     EDGE,
@@ -27,7 +27,6 @@ from studio_planner.craft.saying import joined
 from studio_planner.craft.tongue import translate
 
 if TYPE_CHECKING:
-    from studio_planner.craft.places import Spot
     from studio_planner.craft.saying import Saying
     from studio_planner.craft.shapes import Shape
 
@@ -83,6 +82,14 @@ class Photo:
             translate("rules", "give a time with a zone."),
         )
         rules.close()
+
+
+class Level(Protocol):
+    """A level place, such as a spot."""
+
+    def holds(self, footprint_mm: tuple[float, float], height_mm: float) -> bool:
+        """Tell whether something of that footprint and height fits, turned if need be."""
+        ...
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -196,6 +203,6 @@ class Piece:
         """Its height in mm with the cover over it."""
         return self.body_mm + self.cover_mm
 
-    def fits(self, spot: Spot) -> bool:
+    def fits(self, spot: Level) -> bool:
         """Whether it has room on a spot, turned if need be, with its cover on."""
         return spot.holds(self.footprint, self.covered_mm)

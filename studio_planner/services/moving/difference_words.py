@@ -7,7 +7,6 @@ from typing import TYPE_CHECKING
 from studio_planner.craft.kind_words import kind_word
 from studio_planner.craft.pieces import Joint
 from studio_planner.craft.tongue import counted, marked, translate
-from studio_planner.services.log_book.known import order_name
 from studio_planner.services.questions.sentences import Lasting, Moment, Sentence, said
 
 if TYPE_CHECKING:
@@ -88,7 +87,7 @@ def in_full(difference: Difference, studio: Studio) -> tuple[Sentence, ...]:
 
 
 def _promise(row: ChangedPromise, studio: Studio) -> Sentence:
-    name = order_name(studio, row.order)
+    name = next((order.name for order in studio.orders if order.key == row.order), row.order)
     if row.after is None:
         return said("{order} is no longer planned to its end.", order=name)
     leaves = Moment(row.after)
