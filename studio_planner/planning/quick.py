@@ -45,6 +45,9 @@ With fewer of them the first plan is to come at once, and a search finds the bet
 _STRIDES = 5
 """How often a late order is moved on, each time twice as far, before it is left where it is."""
 
+_LATE = 2
+"""Goals up to lateness: nothing left out, nothing late."""
+
 _LATE_FIRST = 3
 """Late orders that a thorough plan tries before all others, the latest by weight first."""
 
@@ -135,7 +138,7 @@ def quick_start(  # noqa: PLR0913 - as above
     """Make a quick plan as `quick_plan` does, but do not write it down yet.
 
     One that is `thorough` takes several times as long: each late order is tried before all
-    others too.
+    others too, which counts where less comes late by it.
 
     Raises
     ------
@@ -152,7 +155,6 @@ def quick_start(  # noqa: PLR0913 - as above
         passes=passes,
         clockworks=clockworks or Clockworks(),
         before=plan_that_counts(studio, old, now),
-        thorough=thorough,
     )
     chains, unplanned = build_chains(studio, twins=True)
     rounds = asked.rounds(chains)
@@ -161,6 +163,8 @@ def quick_start(  # noqa: PLR0913 - as above
         if asked.before is None or asked.first
         else _kept(asked, rounds, chains, asked.before)
     )
+    if thorough:
+        best = _late_first(asked, chains, best)
     return QuickStart(*best, tuple(unplanned), asked.before)
 
 
@@ -175,7 +179,6 @@ class _Asked:
     passes: int
     clockworks: Clockworks
     before: Plan | None
-    thorough: bool
 
     def rounds(self, chains: list[Chain], patience: float = 1.0) -> Rounds:
         """Rounds over chains; with more patience they look further ahead."""
@@ -224,19 +227,22 @@ def _made(asked: _Asked, rounds: Rounds, chains: list[Chain], *, patient: bool) 
     if len(apart) > len(chains):
         found = rounds.best(apart, asked.first, 1)
         best = min(best, found, key=lambda one: one.worth)
-    if asked.thorough:
-        best = _late_first(asked, rounds, chains, best)
     return rounds, best
 
 
-def _late_first(asked: _Asked, rounds: Rounds, chains: list[Chain], best: Pass) -> Pass:
-    """The best pass and those in which an order that is late in it goes before all others."""
-    late = {key: hours for key, hours in hours_late(best).items() if hours > 0}
+def _late_first(asked: _Asked, chains: list[Chain], best: _Best) -> _Best:
+    """A plan with one of the late orders before all others, where less comes late in it.
+
+    Whatever ranks after that may be worse in it: a search gets there sooner from few moves.
+    """
+    rounds, found = best
+    late = {key: hours for key, hours in hours_late(found).items() if hours > 0}
     tried = [
         rounds.best(chains, (*asked.first, key), asked.passes)
         for key in heapq.nlargest(_LATE_FIRST, late, key=lambda key: late[key])
     ]
-    return min([best, *tried], key=lambda one: one.worth)
+    least = min([found, *tried], key=lambda one: one.worth)
+    return rounds, least if least.worth[:_LATE] < found.worth[:_LATE] else found
 
 
 def _apart(studio: Studio, chains: list[Chain]) -> list[Chain]:

@@ -33,14 +33,21 @@ def test_a_thorough_plan_is_less_late_where_a_late_order_has_to_go_first(
 
 
 @pytest.mark.parametrize("seed", range(4))
-def test_no_plan_with_its_latest_order_first_is_worth_more_than_a_thorough_one(
+def test_no_plan_with_its_latest_order_first_is_less_late_than_a_thorough_one(
     seed: int,
 ) -> None:
     studio = tight(seed)
     weights = {order.key: order.weight for order in studio.orders}
     outcomes = quick_plan(studio, START).outcomes
     late = max(outcomes, key=lambda one: weights[one.order] * (one.late_hours or 0.0))
-    assert worth(studio, thorough=True) <= worth(studio, late.order)
+    assert worth(studio, thorough=True).late <= worth(studio, late.order).late
+
+
+@pytest.mark.parametrize("seed", range(4))
+def test_where_nothing_less_comes_late_a_thorough_plan_is_the_quick_one(seed: int) -> None:
+    studio = tight(seed)
+    quick, thorough = worth(studio), worth(studio, thorough=True)
+    assert thorough == quick or thorough.late < quick.late
 
 
 def test_the_kept_plan_gives_way_to_a_late_order_that_goes_first() -> None:
