@@ -342,6 +342,30 @@ def test_a_file_out_of_reach_is_said_and_looked_at_again(
     assert window.due.panel.failures.text() == ""
 
 
+def test_an_answer_that_cannot_be_written_down_comes_back_and_says_why(
+    qtbot: QtBot,
+    reminding_desk: OpenDesk,
+    reminded: Path,
+    clock: scenes.StillClock,
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    clock.when = scenes.at(0, "20:02")
+    window = reminding_desk(reminded)
+    (item,) = titled(window, WEIGH)
+
+    def refuse(_uids: object) -> None:
+        raise StudioFileError(REFUSED)
+
+    refused: list[str] = []
+    window.reminding.answers.refused.connect(refused.append)
+    with monkeypatch.context() as patch:
+        patch.setattr(window.reminding._kept, "acknowledge", refuse)
+        window.reminding.answers.done(item.uids)
+        assert not titled(window, WEIGH)
+        qtbot.waitUntil(lambda: refused == [REFUSED])
+    qtbot.waitUntil(lambda: bool(titled(window, WEIGH)))
+
+
 @NEEDS_LIMITS
 def test_while_the_disk_is_full_the_desk_says_once_that_nothing_new_rings(
     qtbot: QtBot, reminding_desk: OpenDesk, reminded: Path, clock: scenes.StillClock

@@ -90,7 +90,8 @@ def test_a_printed_plan_says_how_sure_it_is(terminal: Terminal, rehearsed: Path)
     out = said(terminal(rehearsed))
     assert "Quay winter market: kept in 93 % of 1,000 rehearsed weeks." in out
     last = read_planned(rehearsed)[1].coats[-1]
-    assert f" (pour {last.number}): In 29 % of 1,000 rehearsed weeks its piece goes wrong" in out
+    wrong = f" (pour {last.number}): In 29 % of 1,000 rehearsed weeks its piece goes wrong"
+    assert wrong in out
 
 
 def test_how_sure_a_plan_without_orders_is_stands_under_its_heading(
