@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING
 from studio_planner.planning.keeping.kept_grounds import kept_grounds, other_grounds
 from studio_planner.planning.keeping.packing import Packing
 from studio_planner.planning.keeping.shared_mixes import labels_of, with_shared_blocks
+from studio_planner.planning.keeping.stays import stays
 from studio_planner.planning.placing.chain_search import ChainSearch, Dead, Look
 from studio_planner.planning.placing.pins import Pins
 from studio_planner.planning.placing.placements import Laid, Placement
@@ -25,6 +26,7 @@ if TYPE_CHECKING:
     from studio_planner.craft.studio import Studio
     from studio_planner.planning.keeping.kept_plan import KeptPlan
     from studio_planner.planning.keeping.shared_mixes import SharedMix
+    from studio_planner.planning.keeping.stays import Taken
     from studio_planner.planning.placing.chain_times import Allow, Ground, PlacedJoint
     from studio_planner.planning.placing.placer import Placer
     from studio_planner.planning.problem import Chain
@@ -89,15 +91,31 @@ class Keeper:
             if label:
                 self._poured_by[label] = person
 
-    def taken(self, placement: Placement) -> list[tuple[str, int, int]]:
+    def again(self, chain: Chain) -> Placement | Stuck:
+        """A chain where it was, packed; else with as few moves as can be."""
+        held = self.held(chain)
+        packed = self.packing.packed(held) if isinstance(held, Placement) else None
+        if packed is not None and self.good(packed):
+            return packed
+        return self.moved(chain)
+
+    def aside(self, chain: Chain) -> Placement | None:
+        """A chain with all its old starts on other spots; None when there are none."""
+        shaped, allow = with_shared_blocks(chain, self._mixes), self._kept.allow(chain)
+        old = kept_grounds(self._kept, chain)
+        tries = (
+            self._at(shaped, grounds, allow)
+            for grounds in other_grounds(self._kept, self._placer, chain, old)
+        )
+        return next((one for one in tries if one is not None and self.good(one)), None)
+
+    def taken(self, placement: Placement) -> list[Taken]:
         """The hands and spots that a placement takes: whose or which, from when until when."""
         laid = placement.laid
-        found = []
+        found = stays(self._placer.finisher, laid)
         for index in range(laid.chain.first, len(laid.starts)):
             task, start = laid.chain.tasks[index], laid.starts[index]
             found.append((placement.people[index], start - task.lead, start + task.block))
-            freed = self._placer.finisher.freed(laid, index)
-            found += [(spot, start, freed) for spot in laid.grounds[index].spots]
             sand, sander = laid.joints[index].sand, placement.sanders[index]
             if sand is not None and sander is not None:
                 found.append((sander, *sand))

@@ -8,11 +8,13 @@ as they fit. What is better in the goals' order is taken, and the next late orde
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from studio_planner.planning.keeping.keeper import Keeper
 from studio_planner.planning.keeping.shared_mixes import labels_of
+from studio_planner.planning.keeping.stays import clash
+from studio_planner.planning.keeping.stepping_aside import SteppingAside
 from studio_planner.planning.placing.placements import Placement
 
 if TYPE_CHECKING:
@@ -21,6 +23,7 @@ if TYPE_CHECKING:
     from studio_planner.craft.studio import Studio
     from studio_planner.planning.keeping.kept_plan import KeptPlan
     from studio_planner.planning.keeping.shared_mixes import SharedMix
+    from studio_planner.planning.keeping.stays import Taken
     from studio_planner.planning.placing.placer import Placer, Stuck
     from studio_planner.planning.problem import Chain
     from studio_planner.planning.worth import Worth
@@ -86,6 +89,7 @@ class Repair:
         self._kept = kept
         self._fresh = fresh
         self._worth = worth
+        self._stepping_aside = SteppingAside(studio, kept, fresh)
 
     def repaired(self, found: Kept, aim: Aim) -> Kept:
         """A round at least as good, as long as it may still get as good as it aims for."""
@@ -109,7 +113,11 @@ class Repair:
         return best
 
     def _tries(self, found: Kept, order: str, aim: Aim) -> Iterator[Kept]:
-        """An order let go; then once more, with those that gave way to it where they were."""
+        """An order let go; then once more, with those that gave way to it where they were.
+
+        First, what only stands in its way goes to other spots, and nothing else moves.
+        """
+        yield from self._on_cleared_spots(found, order, aim)
         gave_way: set[str] = set()
         first: set[str] = set()
         for other in self._let_go(found, order, aim, first):
@@ -135,14 +143,7 @@ class Repair:
 
         Chains that are `settled` give no way; afterwards nor do these.
         """
-        late = [
-            *(one.chain for one in found.stuck if _order(one.chain) == order),
-            *(
-                one.chain
-                for one in found.placed
-                if _order(one.chain) == order and any(self._misses(one, aim))
-            ),
-        ]
+        late = self._late_chains(found, order, aim)
         keys = {_key(chain) for chain in late}
         mixes = tuple(
             mix for mix in found.mixes if not any(key in keys for key, _ in mix.members)
@@ -153,6 +154,32 @@ class Repair:
         fixed = [one for one in found.placed if _key(one.chain) not in freed]
         givers = [one.chain for one in found.placed if _key(one.chain) in freed - keys]
         return self._placed_again(found, fixed, (late, givers), mixes)
+
+    def _late_chains(self, found: Kept, order: str, aim: Aim) -> list[Chain]:
+        """The chains of an order that are stuck, or worse than they have to be."""
+        return [
+            *(one.chain for one in found.stuck if _order(one.chain) == order),
+            *(
+                one.chain
+                for one in found.placed
+                if _order(one.chain) == order and any(self._misses(one, aim))
+            ),
+        ]
+
+    def _on_cleared_spots(self, found: Kept, order: str, aim: Aim) -> Iterator[Kept]:
+        """The late chains of an order, one after another, where others leave them a spot."""
+        for chain in self._late_chains(found, order, aim):
+            if any(labels_of(chain, found.mixes)):
+                continue
+            others = [one for one in found.placed if one.chain is not chain]
+            late = next((one.score[0] for one in found.placed if one.chain is chain), math.inf)
+            placed = self._stepping_aside.placed(others, chain, found.mixes, late)
+            freed = frozenset({_key(chain)})
+            if placed is not None:
+                stuck = tuple(one for one in found.stuck if one.chain is not chain)
+                found = Kept(tuple(placed), stuck, found.mixes)
+            # What was tried in vain is work too.
+            yield replace(found, freed=freed)
 
     def _misses(self, one: Placement, aim: Aim) -> tuple[float, int]:
         """The weighted hours that a chain is later than wanted, and the joints it has worse."""
@@ -182,16 +209,16 @@ class Repair:
         for one in found.placed:
             if _key(one.chain) in settled and _key(one.chain) not in keys:
                 keeper.book(one)
-        takes: list[_Taken] = []
+        takes: list[Taken] = []
         for chain in late:
-            alone = _own(keeper, chain)
+            alone = keeper.again(chain)
             if isinstance(alone, Placement):
                 keeper.book(alone)
                 takes += keeper.taken(alone)
         return {
             _key(one.chain)
             for one in found.placed
-            if _key(one.chain) not in keys and _clash(keeper.taken(one), takes)
+            if _key(one.chain) not in keys and clash(keeper.taken(one), takes)
         }
 
     def _placed_again(
@@ -208,7 +235,7 @@ class Repair:
         stuck = [one for one in found.stuck if one.chain not in freed[0]]
         late, givers = freed
         for chain in (*late, *sorted(givers, key=self._begins)):
-            again = _own(keeper, chain)
+            again = keeper.again(chain)
             if isinstance(again, Placement):
                 keeper.book(again)
                 placed.append(again)
@@ -222,27 +249,6 @@ class Repair:
     def _begins(self, chain: Chain) -> tuple[bool, int]:
         starts = self._kept.starts_in(chain)
         return (not starts, min(starts.values(), default=0))
-
-
-_Taken = tuple[str, int, int]
-"""Hands or a spot (its key), from when until when."""
-
-
-def _own(keeper: Keeper, chain: Chain) -> Placement | Stuck:
-    """A chain where it was, else with as few moves as can be."""
-    held = keeper.held(chain)
-    packed = keeper.packing.packed(held) if isinstance(held, Placement) else None
-    if packed is not None and keeper.good(packed):
-        return packed
-    return keeper.moved(chain)
-
-
-def _clash(ones: Iterable[_Taken], others: Sequence[_Taken]) -> bool:
-    return any(
-        what == other and start < until and since < end
-        for what, start, end in ones
-        for other, since, until in others
-    )
 
 
 def _fellows(keys: Collection[str], mixes: Iterable[SharedMix]) -> set[str]:
