@@ -14,6 +14,9 @@ from studio_planner.terminal.entry import run
 from studio_planner.terminal.screens import Screen
 from studio_planner.terminal.surroundings import Surroundings
 from tests.services.small_studios import DAY, StoppedClock, morning, planned_once, two_trays
+from tests.terminal.found_plans import looks
+
+__all__ = ["looks"]
 
 if TYPE_CHECKING:
     from datetime import datetime

@@ -2,69 +2,31 @@
 
 from __future__ import annotations
 
-import io
 import json
 import os
-import signal
 import subprocess
 import sys
 from dataclasses import replace
 from datetime import timedelta
-from threading import active_count
-from types import ModuleType
 from typing import TYPE_CHECKING, Any
 
 import pytest
 
 from studio_planner.craft.hands import Absence
-from studio_planner.craft.plans import Goal, GoalValue
 from studio_planner.craft.saying import SILENT
-from studio_planner.planning.quick import quick_plan
 from studio_planner.services import keeping
 from studio_planner.services.studio_files import read_planned, read_studio
 from studio_planner.storage.studio_file import open_studio
-from studio_planner.terminal import plan_command
-from studio_planner.terminal.stopping import ENOUGH, stopping
 from tests.services.small_studios import morning, put_plan
+from tests.terminal.found_plans import sure
 
 if TYPE_CHECKING:
-    from collections.abc import Callable, Iterator
+    from collections.abc import Callable
     from datetime import datetime
     from pathlib import Path
-    from threading import Event
 
-    from studio_planner.craft.plans import Plan
-    from studio_planner.craft.studio import Studio
     from studio_planner.services.plan_again import CheckedPlan
     from tests.terminal.conftest import Answer, Terminal
-
-GOALS = (
-    GoalValue(goal=Goal.LATENESS, value=14.5, bound=6.0),
-    GoalValue(goal=Goal.SCUFFED, value=2, bound=2),
-    GoalValue(goal=Goal.MIXES, value=41),
-)
-
-
-STOPPED = 77
-"""The weeks in which a plan was rehearsed whose search was ended by hand."""
-
-
-def sure(plan: Plan, seconds: float = 20.0) -> Plan:
-    """The plan as if it had been searched and rehearsed; its last pour is the weakest."""
-    coats = [
-        coat if coat.poured else replace(coat, held=0.97, wrong_first=0.03)
-        for coat in plan.coats
-    ]
-    coats[-1] = replace(coats[-1], held=0.71, wrong_first=0.29)
-    return replace(
-        plan,
-        coats=tuple(coats),
-        outcomes=tuple(replace(one, held=0.93) for one in plan.outcomes),
-        goals=GOALS,
-        grid_minutes=10,
-        solved_seconds=seconds,
-        rehearsals=1000,
-    )
 
 
 @pytest.fixture
@@ -138,46 +100,6 @@ def test_the_json_of_plan_check_and_promise_carries_goals_and_shares(
 
 
 # Better plans as they come
-
-
-@pytest.fixture
-def looks(monkeypatch: pytest.MonkeyPatch) -> Callable[..., list[float]]:
-    """Put a planner in place that tells the quick plan and then better ones."""
-
-    def install(
-        count: int = 2, between: Callable[[int], None] | None = None, pause: float = 0.0
-    ) -> list[float]:
-        asked: list[float] = []
-
-        def best_plan(  # noqa: PLR0913 - as the real one
-            studio: Studio,
-            now: datetime,
-            until: datetime | None = None,
-            *,
-            seconds: float,
-            told: Callable[[Plan], None],
-            enough: Event,
-        ) -> Plan:
-            asked.append(seconds)
-            plan = quick_plan(studio, now, until)
-            told(plan)
-            for step in range(1, count + 1):
-                if enough.is_set():
-                    return replace(plan, rehearsals=STOPPED)
-                if between is not None:
-                    between(step)
-                plan = sure(plan, seconds=float(step))
-                told(plan)
-            return plan
-
-        module = ModuleType("studio_planner.planning.best")
-        module.best_plan = best_plan  # type: ignore[attr-defined]
-        module.rehearsed = lambda _studio, plan: plan  # type: ignore[attr-defined]
-        monkeypatch.setitem(sys.modules, module.__name__, module)
-        monkeypatch.setattr(plan_command, "PAUSE_SECONDS", pause)
-        return asked
-
-    return install
 
 
 def rows(answer: Answer) -> list[dict[str, Any]]:
@@ -310,142 +232,6 @@ def test_a_change_during_quick_planning_is_never_written_over_either(
     assert answer.code == 2
     assert "plan again" in answer.one_sentence
     assert read_studio(unplanned).plan is None
-
-
-# Ended by hand
-
-
-def interrupt(_step: int) -> None:
-    """Press Ctrl-C."""
-    signal.raise_signal(signal.SIGINT)
-
-
-def test_the_first_ctrl_c_looks_no_further_and_keeps_and_prints_the_best_so_far(
-    terminal: Terminal, unplanned: Path, looks: Callable[..., list[float]]
-) -> None:
-    looks(count=9, between=lambda step: interrupt(step) if step == 2 else None)
-    answer = terminal("plan", unplanned, "--seconds", "60", "--keep")
-    assert answer.code == 0
-    assert answer.err.startswith("Looking no further")
-    assert "A better plan was looked for, for 2 s." in answer.out
-    plan = read_planned(unplanned)[1]
-    assert (plan.solved_seconds, plan.rehearsals) == (2.0, STOPPED)
-    assert signal.getsignal(signal.SIGINT) is signal.default_int_handler
-
-
-def test_the_first_ctrl_c_without_keep_prints_the_best_so_far_and_says_it_is_not_kept(
-    terminal: Terminal, unplanned: Path, looks: Callable[..., list[float]]
-) -> None:
-    looks(count=9, between=lambda step: interrupt(step) if step == 2 else None)
-    answer = terminal("plan", unplanned, "--seconds", "60")
-    assert answer.code == 0
-    assert "This plan is not kept" in said(answer)
-    assert read_studio(unplanned).plan is None
-
-
-def test_a_second_ctrl_c_ends_at_once_and_says_that_a_better_plan_is_kept(
-    terminal: Terminal, unplanned: Path, looks: Callable[..., list[float]]
-) -> None:
-    def twice(step: int) -> None:
-        if step == 2:
-            interrupt(step)
-            interrupt(step)
-
-    looks(between=twice)
-    answer = terminal("plan", unplanned, "--seconds", "60", "--keep")
-    assert answer.code == 130
-    assert answer.out == ""
-    assert "holds the best plan that was kept until then" in answer.err
-    assert read_planned(unplanned)[1].solved_seconds == 1.0
-
-
-def test_a_second_ctrl_c_says_so_where_nothing_is_kept(
-    terminal: Terminal, unplanned: Path, looks: Callable[..., list[float]]
-) -> None:
-    def twice(step: int) -> None:
-        interrupt(step)
-        interrupt(step)
-
-    looks(between=twice)
-    answer = terminal("plan", unplanned, "--seconds", "60")
-    assert answer.code == 130
-    assert answer.err.endswith("No plan was kept, and two.studio holds none.\n")
-    assert terminal("plan", unplanned, "--keep").code == 0
-    answer = terminal("plan", unplanned, "--seconds", "60")
-    assert answer.code == 130
-    assert "still holds the one of Mon 2 Feb 07:00" in answer.err
-
-
-def test_ctrl_c_in_a_quick_plan_ends_it_and_says_what_stands(
-    terminal: Terminal, unplanned: Path, monkeypatch: pytest.MonkeyPatch
-) -> None:
-    def again(*_: object, **__: object) -> None:
-        interrupt(0)
-
-    monkeypatch.setattr(plan_command, "plan_again", again)
-    answer = terminal("plan", unplanned, "--keep")
-    assert answer.code == 130
-    assert "No plan was kept" in answer.one_sentence
-
-
-class Line:
-    """An input that a program may write to."""
-
-    def __init__(self) -> None:
-        self.ours, theirs = os.pipe()
-        self._theirs = os.fdopen(theirs, "wb", buffering=0)
-
-    def fileno(self) -> int:
-        return self.ours
-
-    def says(self, *words: bytes) -> None:
-        for word in words:
-            self._theirs.write(word)
-
-    def ends(self) -> None:
-        self._theirs.close()
-
-
-@pytest.fixture
-def line(monkeypatch: pytest.MonkeyPatch) -> Iterator[Line]:
-    line = Line()
-    monkeypatch.setattr(sys, "stdin", line)
-    yield line
-    line.ends()
-
-
-def test_a_program_that_follows_a_search_ends_it_with_a_line(line: Line) -> None:
-    with stopping(listens=True) as enough:
-        line.says(b"what?\n" * 20, b"eno")
-        assert not enough.wait(0.0)
-        line.says(b"ugh\n")
-        assert enough.wait(20.0)
-
-
-def test_an_input_that_ends_does_not_end_a_search(line: Line) -> None:
-    threads = active_count()
-    with stopping(listens=True) as enough:
-        line.ends()
-        while active_count() > threads:
-            pass
-        assert not enough.is_set()
-
-
-@pytest.mark.parametrize("given", ["terminal", "closed", "none"])
-def test_nobody_is_listened_to_who_may_be_typing_or_is_not_there(
-    monkeypatch: pytest.MonkeyPatch, line: Line, given: str
-) -> None:
-    if given == "terminal":
-        monkeypatch.setattr(os, "isatty", lambda _number: True)
-    elif given == "none":
-        monkeypatch.setattr(sys, "stdin", None)
-    else:
-        monkeypatch.setattr(sys, "stdin", io.StringIO())
-    threads = active_count()
-    with stopping(listens=True) as enough:
-        line.says(ENOUGH)
-        assert active_count() == threads
-        assert not enough.is_set()
 
 
 KILLED = """
