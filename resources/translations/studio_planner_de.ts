@@ -2708,6 +2708,14 @@
         <translation>{count} Fenster schließen dann, während niemand arbeiten kann</translation>
     </message>
     <message>
+        <source>No hands: even with nothing else to do, the working hours come too far apart for its coats.</source>
+        <translation>Keine Hände: Auch wenn sonst nichts zu tun ist, liegen die Arbeitszeiten für die Schichten zu weit auseinander.</translation>
+    </message>
+    <message>
+        <source>The working hours miss a window</source>
+        <translation>Die Arbeitszeiten verfehlen ein Fenster</translation>
+    </message>
+    <message>
         <source>{name} is away from {start} to {end}.</source>
         <translation>{name} ist von {start} bis {end} weg.</translation>
     </message>
@@ -2808,12 +2816,16 @@
         <translation>Härtezeit: Die Schichten können bis dahin nicht aushärten, auch nicht mit Händen Tag und Nacht und allen Plätzen frei.</translation>
     </message>
     <message>
-        <source>No hands: even with nothing else to do, the hours you work come too far apart for its coats.</source>
-        <translation>Keine Hände: Auch wenn sonst nichts zu tun ist, liegen die Arbeitszeiten für die Schichten zu weit auseinander.</translation>
-    </message>
-    <message>
         <source>{what} could start {since}, but nobody can work on it before {until}</source>
         <translation>{what} könnte {since} beginnen, aber vor {until} kann niemand daran arbeiten</translation>
+    </message>
+    <message>
+        <source>{head}: poured as soon as can be, the window of {lower} opens {opens} and closes {closes}, when nobody can work {length} on end; {after}.</source>
+        <translation>{head}: So früh wie möglich gegossen, öffnet das Fenster von {lower} {opens} und schließt {closes}, und niemand kann darin {length} am Stück arbeiten; {after}.</translation>
+    </message>
+    <message>
+        <source>{head}: poured as soon as can be, the window of {lower} opens {opens} and closes {closes}, when nobody can work; {after}.</source>
+        <translation>{head}: So früh wie möglich gegossen, öffnet das Fenster von {lower} {opens} und schließt {closes}, und niemand kann dann arbeiten; {after}.</translation>
     </message>
     <message>
         <source>No hands: its own pours and packing take {asked}, and until then there are {there} of working hours.</source>
@@ -2822,18 +2834,6 @@
     <message>
         <source>Night closes a window</source>
         <translation>Die Nacht schließt ein Fenster</translation>
-    </message>
-    <message>
-        <source>Your working hours miss a window</source>
-        <translation>Die Arbeitszeiten verfehlen ein Fenster</translation>
-    </message>
-    <message>
-        <source>{head}: poured as soon as you can, the window of {lower} opens {opens} and closes {closes}, when nobody can work {length} on end; {after}.</source>
-        <translation>{head}: So früh wie möglich gegossen, öffnet das Fenster von {lower} {opens} und schließt {closes}, und niemand kann darin {length} am Stück arbeiten; {after}.</translation>
-    </message>
-    <message>
-        <source>{head}: poured as soon as you can, the window of {lower} opens {opens} and closes {closes}, when nobody can work; {after}.</source>
-        <translation>{head}: So früh wie möglich gegossen, öffnet das Fenster von {lower} {opens} und schließt {closes}, und niemand kann dann arbeiten; {after}.</translation>
     </message>
     <message>
         <source>No hands: its own pours and packing take {asked}, and until then nobody works.</source>
@@ -11026,10 +11026,6 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>wartet, bis {name} auf der anderen Fläche griffest ist, und das wird es nie; ein wärmerer Raum oder ein anderes Produkt würde helfen.</translation>
     </message>
     <message>
-        <source>needs hands, and nobody works before {until}, which is as far as was looked: {who}; add working hours or shorten an absence, under Studio.</source>
-        <translation>braucht Hände, und bis {until}, so weit wurde geschaut, arbeitet niemand: {who}; unter Studio Arbeitszeiten ergänzen oder eine Abwesenheit kürzen.</translation>
-    </message>
-    <message>
         <source>{name} is away until {until}</source>
         <translation>{name} ist bis {until} weg</translation>
     </message>
@@ -11128,6 +11124,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
     <message>
         <source>dry its air, or choose another product.</source>
         <translation>die Luft trocknen oder ein anderes Produkt wählen.</translation>
+    </message>
+    <message>
+        <source>nobody works before {until}, which is as far as was looked: {who}; add working hours or shorten an absence, under Studio.</source>
+        <translation>bis {until}, so weit wurde geschaut, arbeitet niemand: {who}; unter Studio Arbeitszeiten ergänzen oder eine Abwesenheit kürzen.</translation>
     </message>
     <message>
         <source>takes {takes}, but the safe window of {lower} is never open for more than {length}{tight}</source>

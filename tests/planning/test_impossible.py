@@ -283,8 +283,7 @@ RULES: dict[str, tuple[Studio, tuple[str, ...]]] = {
     "no hands": (
         small_studio(hands=NO_HANDS),
         (
-            "Board 3: the seal needs hands",
-            "nobody works before 22 Apr 2026",
+            "Board 3: nobody works before 22 Apr 2026, which is as far as was looked: ",
             "Ada is away until 23 Aug 2031; add working hours or shorten an absence",
         ),
     ),
@@ -413,6 +412,12 @@ def test_a_sheet_without_figures_is_told_in_one_sentence_that_names_all_pieces()
         "when the next coat can go on (recoat opens) and when it can be packed (print free); "
         "add the figures from the sheet, under Products."
     )
+
+
+def test_without_hands_all_pieces_are_told_of_in_one_sentence() -> None:
+    studio = small_studio(hands=NO_HANDS)
+    (said,) = reasons(replace(studio, pieces=(*studio.pieces, *beside(studio).pieces[1:])))
+    assert said.startswith("Board 3 and Easy: nobody works before ")
 
 
 def test_what_is_left_out_is_told_in_the_order_of_the_pieces() -> None:

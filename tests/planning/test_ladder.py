@@ -110,7 +110,7 @@ def test_a_window_that_closes_in_the_night_is_named_with_its_hours() -> None:
     narrow = resin(RESIN_HOURS | {Stage.RECOAT_CLOSES: 16.0})
     studio = small_studio(product=narrow, hands=person(18, 20), orders=(promised(4),))
     said = reason(studio)
-    assert said.startswith("Night closes a window: poured as soon as you can, the window of")
+    assert said.startswith("Night closes a window: poured as soon as can be, the window of")
     assert "the seal on Board 3 opens Tue 3 Mar 00:21" in said
     assert "when nobody can work" in said
     assert "the flood on Board 3 then waits until it can be washed and sanded" in said
@@ -119,14 +119,14 @@ def test_a_window_that_closes_in_the_night_is_named_with_its_hours() -> None:
 def test_a_window_that_closes_by_day_is_not_laid_to_the_night() -> None:
     narrow = resin(RESIN_HOURS | {Stage.RECOAT_CLOSES: 12.0})
     studio = small_studio(product=narrow, hands=person(6, 8), orders=(promised(4),))
-    assert reason(studio).startswith("Your working hours miss a window: ")
+    assert reason(studio).startswith("The working hours miss a window: ")
 
 
 def test_a_window_that_closes_while_somebody_sleeps_by_day_is_not_laid_to_the_night() -> None:
     narrow = resin(RESIN_HOURS | {Stage.RECOAT_CLOSES: 17.0})
     by_night = person(20, 22, wakes=time(16), sleeps=time(8))
     said = reason(small_studio(product=narrow, hands=by_night, orders=(promised(4),)))
-    assert said.startswith("Your working hours miss a window: ")
+    assert said.startswith("The working hours miss a window: ")
 
 
 def test_hours_too_far_apart_name_the_coat_that_waits_for_them() -> None:

@@ -40,7 +40,7 @@ def lacking_hours(ladder: Ladder, order: Order, climb: Climb) -> Saying:
             return _missed(ladder, ladder.fitter(Rung.HOURS).empty(), chain, missed)
     words = saying(
         "late",
-        "No hands: even with nothing else to do, the hours you work come too far apart for its "
+        "No hands: even with nothing else to do, the working hours come too far apart for its "
         "coats.",
     )
     wait = None if walk is None else walk.longest(For.HANDS)
@@ -65,18 +65,18 @@ def _missed(ladder: Ladder, means: Means, chain: Chain, missed: Missed) -> Sayin
     head = (
         saying("late", "Night closes a window")
         if night
-        else saying("late", "Your working hours miss a window")
+        else saying("late", "The working hours miss a window")
     )
     text = (
         marked(
             "late",
-            "{head}: poured as soon as you can, the window of {lower} opens {opens} and closes "
+            "{head}: poured as soon as can be, the window of {lower} opens {opens} and closes "
             "{closes}, when nobody can work {length} on end; {after}.",
         )
         if _somebody_works(means, missed)
         else marked(
             "late",
-            "{head}: poured as soon as you can, the window of {lower} opens {opens} and closes "
+            "{head}: poured as soon as can be, the window of {lower} opens {opens} and closes "
             "{closes}, when nobody can work; {after}.",
         )
     )

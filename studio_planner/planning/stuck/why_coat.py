@@ -12,7 +12,6 @@ from studio_planner.planning.spans import grid_down, grid_up
 from studio_planner.planning.stuck.good_air import in_good_air, within_limits
 from studio_planner.planning.stuck.why_air import Asked, why_air
 from studio_planner.planning.stuck.why_awake import why_nobody_is_awake
-from studio_planner.planning.stuck.why_no_hands import why_no_hands
 from studio_planner.planning.stuck.why_window import WindowJudge
 
 if TYPE_CHECKING:
@@ -30,8 +29,6 @@ def why_coat(placer: Placer, chain: Chain, ground: Ground, dead: Dead) -> Saying
     """The first rule that leaves a coat no start, to follow the coat's name."""
     means, task = placer.means, chain.tasks[dead.index]
     needed, longest = task.lead + task.block, longest_hands(means)
-    if not longest:
-        return why_no_hands(placer.studio, means)
     if needed > longest:
         text = (
             marked(

@@ -19,11 +19,11 @@ if TYPE_CHECKING:
 
 
 def why_no_hands(studio: Studio, means: Means) -> Saying:
-    """Why nobody works in the time looked at, to follow the name of a coat."""
+    """Why nobody works in the time looked at, to follow the name of a piece."""
     return saying(
         "stuck",
-        "needs hands, and nobody works before {until}, which is as far as was looked: {who}; "
-        "add working hours or shorten an absence, under Studio.",
+        "nobody works before {until}, which is as far as was looked: {who}; add working hours "
+        "or shorten an absence, under Studio.",
         until=_day_said(studio.time_zone, datetime.fromtimestamp(means.end, UTC)),
         who=listed(_why(studio, person, means) for person in studio.people),
     )

@@ -17,6 +17,7 @@ from studio_planner.planning.problem import gate_coats, gate_stage
 from studio_planner.planning.saying import length_said, moment_said
 from studio_planner.planning.stuck.why_awake import why_nobody_is_awake
 from studio_planner.planning.stuck.why_coat import longest_hands, starts_with_hands, why_coat
+from studio_planner.planning.stuck.why_no_hands import why_no_hands
 
 if TYPE_CHECKING:
     from studio_planner.craft.studio import Studio
@@ -63,6 +64,8 @@ def why_stuck(placer: Placer, stuck: Stuck) -> list[Unplanned]:
 
 def _reason(placer: Placer, stuck: Stuck) -> tuple[str | None, Saying]:
     means, chain = placer.means, stuck.chain
+    if not longest_hands(means):
+        return None, why_no_hands(placer.studio, means)
     short = means.until < means.end
     if short:
         means = replace(means, until=means.end)

@@ -63,15 +63,14 @@ def stack_faults(
 
     With `timing` and `now` also those that the clocks of the coming week tell.
     """
-    found: list[StackFault] = []
+    found = [
+        StackFault(one.coat, one.field, str(one.sentence)) for one in clashes(studio, piece)
+    ]
     for index in range(len(piece.stack)):
         for look in _LOOKS:
             found += look(studio, piece, index)
         if timing is not None and now is not None:
             found += _closed_windows(studio, piece, index, timing, now)
-    found += [
-        StackFault(one.coat, one.field, str(one.sentence)) for one in clashes(studio, piece)
-    ]
     found += _silent_sheets(studio, piece)
     return tuple(sorted(found, key=lambda fault: piece.position(fault.coat)))
 
