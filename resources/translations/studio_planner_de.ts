@@ -5966,8 +5966,8 @@
         <translation>Ein Plan braucht Hände, einen Raum, einen ebenen Platz und ein Stück. Hier steht, was fehlt.</translation>
     </message>
     <message>
-        <source>{piece}, {coat} would have to move, and the plan would be worse.</source>
-        <translation>{piece}, {coat} müsste verschoben werden, und der Plan würde schlechter.</translation>
+        <source>{piece}, {coat} would have to move; a new plan is better than that.</source>
+        <translation>{piece}, {coat} müsste verschoben werden; ein neuer Plan ist besser als das.</translation>
     </message>
     <message>
         <source>The plan that was found breaks a rule and is not used: {finding}</source>

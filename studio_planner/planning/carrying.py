@@ -10,7 +10,7 @@ from studio_planner.craft.plans import Goal
 from studio_planner.planning.clocks.clockwork import Clockworks
 from studio_planner.planning.keeping.kept_plan import KeptPlan, plan_that_counts
 from studio_planner.planning.problem import build_chains
-from studio_planner.planning.quick import quick_plan
+from studio_planner.planning.quick import quick_plan, require_means
 from studio_planner.planning.rounds import Rounds
 from studio_planner.planning.worth import starts_of
 
@@ -24,9 +24,10 @@ if TYPE_CHECKING:
 class CarriedOver(NamedTuple):
     """A plan as it is after a change.
 
-    `moved` are the pours (piece, coat) that could not stay, the soonest first; it is `worse`
-    when more is left out, late, scuffed or to be tested than before. Bounds of its goals are
-    gone: what they were proved of is no more.
+    `moved` are the pours (piece, coat) that could not stay, the soonest first. It is `worse`
+    when then more is left out, late, scuffed or to be tested than before, and than in the quick
+    plan of the studio as it is. Bounds of its goals are gone: what they were proved of is no
+    more.
     """
 
     plan: Plan
@@ -43,7 +44,7 @@ def carried_over(studio: Studio, plan: Plan, until: datetime | None = None) -> C
     Parameters
     ----------
     studio
-        The studio as it is now; its own kept plan does not count.
+        The studio as it is now.
     plan
         The plan, of the studio as it was.
     until
@@ -54,6 +55,7 @@ def carried_over(studio: Studio, plan: Plan, until: datetime | None = None) -> C
     NoPlanPossible
         As the quick plan does.
     """
+    require_means(studio)
     before = plan_that_counts(studio, plan, plan.start)
     if before is None:
         return CarriedOver(quick_plan(studio, plan.start, until, before=None), (), worse=False)
@@ -67,7 +69,9 @@ def carried_over(studio: Studio, plan: Plan, until: datetime | None = None) -> C
     now = starts_of(written)
     moved = [key for key, start in starts.items() if now.get(key) != start]
     moved.sort(key=lambda key: (starts[key], key))
-    worse = _settled(written) > _settled(plan)
+    worse = bool(moved) and _settled(written) > _settled(plan)
+    # What has become harder may be so for every plan.
+    worse = worse and _settled(written) > _settled(quick_plan(studio, plan.start, until))
     return CarriedOver(_as_searched(written, plan), tuple(moved), worse)
 
 

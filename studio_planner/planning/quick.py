@@ -145,7 +145,7 @@ def quick_start(  # noqa: PLR0913 - as above
     NoPlanPossible
         When there is nothing to plan with.
     """
-    _require_means(studio)
+    require_means(studio)
     old = studio.plan if isinstance(before, Before) else before
     asked = _Asked(
         studio=studio,
@@ -251,7 +251,8 @@ def _apart(studio: Studio, chains: list[Chain]) -> list[Chain]:
     return build_chains(studio, twins=False)[0] if twins else chains
 
 
-def _require_means(studio: Studio) -> None:
+def require_means(studio: Studio) -> None:
+    """NoPlanPossible with the reasons when there is nothing to plan with."""
     missing = [
         (
             studio.pieces,

@@ -101,14 +101,14 @@ def carried(
     Raises
     ------
     NoPlanPossible
-        With what would have to move when the plan is worse then than it was: more is left out,
+        With what would have to move where a new plan is better than that: less is left out,
         late, scuffed or to be tested.
     """
     if nothing_left(studio):
         return plan_again(studio, plan.start)
     todo = still_to_do(studio)
     found = carried_over(todo, only_to_do(plan, studio), until)
-    if found.worse and found.moved:
+    if found.worse:
         raise NoPlanPossible([_moved_words(studio, *found.moved[0])])
     made = _passed(studio, _finished(todo, found.plan, plan) if last else found.plan)
     return replace(made, moved=len(found.moved))
@@ -117,7 +117,7 @@ def carried(
 def _moved_words(studio: Studio, piece: str, coat: str) -> str:
     moved = studio.piece(piece)
     said = translate(
-        "planning", "{piece}, {coat} would have to move, and the plan would be worse."
+        "planning", "{piece}, {coat} would have to move; a new plan is better than that."
     )
     return said.format(piece=moved.name, coat=moved.coat_name(coat))
 

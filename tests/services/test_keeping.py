@@ -14,6 +14,7 @@ from studio_planner.craft.hands import Absence
 from studio_planner.craft.log import EntryKind
 from studio_planner.craft.places import Reading
 from studio_planner.craft.plans import Goal
+from studio_planner.planning import carrying
 from studio_planner.services.checking import CheckReport, checked
 from studio_planner.services.editing.changes import Change, made
 from studio_planner.services.keeping import ChangedMeanwhile, FileToPlan, Paced
@@ -340,9 +341,21 @@ def test_of_a_plan_that_no_longer_holds_only_what_must_is_moved_if_it_is_no_wors
     assert not moved.proved
 
 
-def test_a_plan_that_would_be_worse_by_then_is_not_kept_and_the_sentence_says_why(
-    path: Path,
+def test_what_has_become_harder_for_every_plan_is_no_reason_to_lose_one(path: Path) -> None:
+    file = FileToPlan(path)
+    changed(path, away(days=60.0))
+    found = file.keep(planned_trays())
+    now = read_studio(path)
+    assert checked(now, found.plan).clean
+    assert kept(now) == found.plan
+    (market,) = found.plan.outcomes
+    assert market.late_hours != 0.0
+
+
+def test_a_plan_than_which_a_new_one_is_better_by_then_is_not_kept_and_the_sentence_says_why(
+    path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
+    monkeypatch.setattr(carrying, "quick_plan", lambda *_: planned_trays().plan)
     file = FileToPlan(path)
     file.keep(weeks(1))
     changed(path, away(days=60.0))
@@ -350,9 +363,17 @@ def test_a_plan_that_would_be_worse_by_then_is_not_kept_and_the_sentence_says_wh
         file.keep(weeks(2))
     words = str(told.value)
     assert words.startswith("two.studio was changed while it was planned (hands), and the plan")
-    assert " tray, colour pour would have to move, and the plan would be worse" in words
+    assert " tray, colour pour would have to move; a new plan is better than that." in words
     now = read_studio(path)
     assert (kept(now).rehearsals, now.plan_outdated) == (1, True)
+
+
+def test_a_plan_of_a_studio_in_which_nobody_works_by_then_is_not_kept(path: Path) -> None:
+    file = FileToPlan(path)
+    changed(path, lambda studio: replace(studio, people=()))
+    with pytest.raises(ChangedMeanwhile, match=r"There are no hands yet"):
+        file.keep(planned_trays())
+    assert read_studio(path).plan is None
 
 
 def test_a_file_that_is_changed_all_the_time_is_not_waited_for(
