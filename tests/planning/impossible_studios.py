@@ -119,6 +119,12 @@ def small_studio(
     return replace(plain, **fields)  # type: ignore[arg-type]
 
 
+def beside(studio: Studio) -> Studio:
+    """The studio with an easy second piece, so that there is a plan to explain."""
+    easy = replace(board(), key="easy", name="Easy", stack=(coat("only", CoatKind.FLOOD),))
+    return replace(studio, pieces=(*studio.pieces, easy))
+
+
 def size(closes: float = 18.0) -> Product:
     """A size that leaf sticks to."""
     hours = {

@@ -26,6 +26,7 @@ from studio_planner.services.speaking import ENGLISH, speak
 from tests.planning.impossible_studios import (
     RESIN_HOURS,
     START,
+    beside,
     board,
     coat,
     gilded,
@@ -373,12 +374,6 @@ def test_what_cannot_be_planned_is_looked_at_patiently_only_once(
     assert len(seen) <= 2
 
 
-def beside(studio: Studio) -> Studio:
-    """The studio with an easy second piece, so that there is a plan to explain."""
-    easy = replace(board(), key="easy", name="Easy", stack=(coat("only", CoatKind.FLOOD),))
-    return replace(studio, pieces=(*studio.pieces, easy))
-
-
 def test_rules_that_were_found_in_english_are_said_in_german() -> None:
     rows = [row for rule in RULES for row in left_out(beside(RULES[rule][0]))]
     assert len(rows) >= 15
@@ -389,15 +384,6 @@ def test_rules_that_were_found_in_english_are_said_in_german() -> None:
     finally:
         speak(ENGLISH)
     assert not [said for said in german if _ENGLISH & set(said.split())]
-
-
-def test_what_can_never_meet_is_left_out_with_one_sentence_and_the_rest_is_planned() -> None:
-    studio = beside(RULES["wet in wet over a primer"][0])
-    plan = quick_plan(studio, START)
-    (row,) = plan.unplanned
-    assert (row.piece, row.coat) == ("board", "veil")
-    assert {planned.piece for planned in plan.coats} == {"easy"}
-    assert not check_plan(studio, plan).broken
 
 
 def test_a_sheet_without_figures_is_told_in_one_sentence_that_names_all_pieces() -> None:
