@@ -37,6 +37,7 @@ from studio_planner.services.paper.wall_words import (
     minute_after,
     moment_said,
 )
+from studio_planner.services.promises import promise_of
 from studio_planner.services.step_words import step_words
 
 if TYPE_CHECKING:
@@ -189,10 +190,10 @@ def _closes(studio: Studio, coats: list[PlannedCoat]) -> str:
 
 
 def _leaving(studio: Studio, plan: Plan) -> Iterator[_Line]:
-    outcomes = {one.order: one.leaves for one in plan.outcomes}
     for order in studio.orders:
-        leaves = outcomes.get(order.key)
-        if leaves is None:
+        kept = promise_of(studio, plan, order)
+        leaves = None if kept.outcome is None else kept.outcome.leaves
+        if leaves is None or kept.shipped is not None:
             continue
         market = order.promise is Promise.MARKET
         what = (

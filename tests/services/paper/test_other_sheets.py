@@ -17,6 +17,7 @@ from studio_planner.craft.stock import LotPart
 from studio_planner.science.stages import Stage
 from studio_planner.services.caution import DEFERRAL
 from studio_planner.services.desk import DeskView
+from studio_planner.services.log_book.steps import shipped
 from studio_planner.services.paper.care_card import contact_words
 from studio_planner.services.paper.choosing import SheetKind, choices, sheet_of
 from studio_planner.services.paper.order_slip import order_slip
@@ -88,6 +89,13 @@ def test_a_day_tells_pours_steps_and_pick_ups_in_order() -> None:
     assert [(one.mark, one.whom) for one in wednesday.lines] == [
         (Mark.LEAVES, "Harbour office")
     ]
+
+
+def test_what_has_left_is_not_picked_up_any_more() -> None:
+    studio = planned_week().studio
+    gone = shipped(studio, "o", START, START).make(studio)
+    _, _, wednesday, *_ = days(DeskView(gone, NOW))
+    assert not wednesday.lines
 
 
 def test_a_gate_is_printed_on_the_safe_side_of_the_minute() -> None:
