@@ -86,11 +86,12 @@ COMMANDS: dict[str, str] = {
 _FORMS = {
     "plan": """\
 The quick plan is there in a moment. With --seconds better ones are looked for, by the goals in
-their order: pieces left out, hours late, scuffed joints, joints to test first, spare before
-each promise, separate mixes, early end. It ends sooner when no better plan can exist. With
---keep each better plan is kept as it comes: ended at any time, the last one stays. Ctrl-C looks
-no further and shows the best so far, with --keep it is kept; Ctrl-C once more ends at once.
-What others write into the file meanwhile is taken in, if the plan that was found still holds.
+their order: pieces left out, hours late, scuffed joints, joints to test first, pours moved from
+the kept plan, spare before each promise, separate mixes, early end. It ends sooner when no
+better plan can exist. With --keep each better plan is kept as it comes: ended at any time, the
+last one stays. Ctrl-C looks no further and shows the best so far, with --keep it is kept;
+Ctrl-C once more ends at once. What others write into the file meanwhile is taken in, if the
+plan that was found still holds.
 """,
     "log": LOG_FORM,
     "sheet": SHEET_FORM,

@@ -13,6 +13,7 @@ import pytest
 
 from studio_planner import __main__, assembly
 from studio_planner.craft.errors import StudioError
+from studio_planner.craft.plans import Goal
 from studio_planner.science.stages import Stage
 from studio_planner.services.desk import DeskView
 from studio_planner.services.paper.stock_list import stock_list
@@ -73,6 +74,22 @@ def test_help_names_the_columns_of_the_files_that_are_read(terminal: Terminal) -
     assert "stage,temperature,unit,from,to,time_unit" in said
     assert "time,temperature_c" in said
     assert all(stage in said for stage in Stage)
+
+
+def test_help_names_every_goal_of_a_plan_in_their_order(terminal: Terminal) -> None:
+    named = {
+        Goal.LEFT_OUT: "pieces left out",
+        Goal.LATENESS: "hours late",
+        Goal.SCUFFED: "scuffed joints",
+        Goal.TESTED: "joints to test first",
+        Goal.MOVED: "pours moved",
+        Goal.SPARE: "spare before each promise",
+        Goal.MIXES: "separate mixes",
+        Goal.ENDS: "early end",
+    }
+    said = " ".join(terminal("plan", "--help").out.split())
+    at = [said.index(named[goal]) for goal in Goal]
+    assert at == sorted(at)
 
 
 @pytest.mark.parametrize("days", ["0", "-1", "two", "1.5", "99999", "³"])
