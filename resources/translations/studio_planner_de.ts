@@ -8554,8 +8554,8 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>Aufstehen und Schlafengehen sind dieselbe Zeit.</translation>
     </message>
     <message>
-        <source>use 0 (Monday) to 6 (Sunday).</source>
-        <translation>0 (Montag) bis 6 (Sonntag) verwenden.</translation>
+        <source>name at least one day, 0 (Monday) to 6 (Sunday).</source>
+        <translation>mindestens einen Tag angeben, 0 (Montag) bis 6 (Sonntag).</translation>
     </message>
     <message>
         <source>an order needs at least one piece.</source>

@@ -62,7 +62,7 @@ class Courier:
         rules.require(
             bool(self.days) and self.days <= set(range(7)),
             "days",
-            translate("rules", "use 0 (Monday) to 6 (Sunday)."),
+            translate("rules", "name at least one day, 0 (Monday) to 6 (Sunday)."),
         )
         rules.wall_clock(self.cut_off, "cut_off")
         rules.between(self.transit_days, 0, 60, "transit_days")

@@ -20,8 +20,9 @@ from studio_planner.craft.pieces import (
     StackPattern,
 )
 from studio_planner.craft.pins import Pin
-from studio_planner.craft.plans import Plan
+from studio_planner.craft.plans import Plan, Unplanned
 from studio_planner.craft.products import Product, ProductKind
+from studio_planner.craft.saying import Saying
 from studio_planner.craft.shapes import Oval, Round
 from studio_planner.planning.cannot_meet import cannot_meet
 from studio_planner.services.desk import DeskView
@@ -254,6 +255,14 @@ def test_what_the_plan_left_out_for_that_is_not_told_twice() -> None:
     rows = tuple(cannot_meet(planned, piece))
     plan = Plan(made=scenes.NOW, start=scenes.NOW, coats=(), unplanned=rows)
     assert len(stack_faults(replace(planned, plan=plan), piece)) == 1
+
+
+def test_what_the_plan_has_no_time_for_is_told_at_the_joint_of_the_coat() -> None:
+    row = Unplanned(piece="m", coat=moon().stack[1].key, reason=Saying("Moon: no hands."))
+    plan = Plan(made=scenes.NOW, start=scenes.NOW, coats=(), unplanned=(row,))
+    found = stack_faults(replace(studio(), plan=plan), moon())
+    told = [(one.coat, one.field) for one in found if "no hands" in one.sentence]
+    assert told == [(row.coat, "joint")]
 
 
 def test_leaf_on_nothing_is_refused_at_the_leaf() -> None:
