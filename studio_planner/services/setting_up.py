@@ -19,7 +19,6 @@ if TYPE_CHECKING:
     from collections.abc import Iterable
     from datetime import datetime
 
-    from studio_planner.craft.pieces import Piece
     from studio_planner.craft.studio import Studio
 
 _AHEAD = timedelta(days=28)
@@ -165,7 +164,7 @@ def _spot(studio: Studio) -> SetUpStep:
             "set up", "There is no level spot yet: measure a place on the shelf and add it."
         )
         return SetUpStep(need=Need.SPOT, there="", lacking=(lacking,))
-    large = [piece.name for piece in studio.pieces if not _fits_somewhere(studio, piece)]
+    large = [piece.name for piece in studio.pieces if not any(map(piece.fits, studio.spots))]
     if not large:
         return SetUpStep(need=Need.SPOT, there=there)
     sentence = translate(
@@ -176,11 +175,6 @@ def _spot(studio: Studio) -> SetUpStep:
     if len(large) == len(studio.pieces):
         return SetUpStep(need=Need.SPOT, there=there, lacking=(sentence,))
     return SetUpStep(need=Need.SPOT, there=there, knowing=(sentence,))
-
-
-def _fits_somewhere(studio: Studio, piece: Piece) -> bool:
-    height = piece.body_mm + piece.cover_mm
-    return any(spot.holds(piece.footprint, height) for spot in studio.spots)
 
 
 def _piece(studio: Studio) -> SetUpStep:

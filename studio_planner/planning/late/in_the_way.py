@@ -46,9 +46,7 @@ def fitting_spots(ladder: Ladder, order: Order) -> set[str]:
     """The spots that can hold any piece of an order."""
     pieces = [ladder.studio.piece(key) for key in order.pieces]
     return {
-        spot.key
-        for spot in ladder.studio.spots
-        if any(spot.holds(p.footprint, p.body_mm + p.cover_mm) for p in pieces)
+        spot.key for spot in ladder.studio.spots if any(piece.fits(spot) for piece in pieces)
     }
 
 
