@@ -5,6 +5,7 @@ from __future__ import annotations
 import sys
 from dataclasses import replace
 from datetime import time
+from threading import Event
 from typing import TYPE_CHECKING
 
 import pytest
@@ -16,6 +17,7 @@ from studio_planner.desktop.forms.fields import ChoiceField, NumberField
 from studio_planner.desktop.forms.time_fields import TimeField
 from studio_planner.desktop.pages.questions_page import QuestionsPage
 from studio_planner.desktop.planning_process import trial_command
+from studio_planner.desktop.question_pages import trial_panel
 from studio_planner.desktop.question_pages.trial_folder import TrialFolder, sweep
 from studio_planner.desktop.question_pages.trial_run import TrialRun
 from studio_planner.services.editing.changes import Change
@@ -141,6 +143,28 @@ def test_where_nothing_can_be_planned_again_a_change_stands_beside_the_plan_of_t
     page.trial.try_with(TrialRun(page.trial, _fake(DONE), trials), plain)
     _try(qtbot, page, "more-spots")
     assert page.trial.answer.verdict.endswith("would leave sooner.")
+
+
+def test_what_is_still_weighed_is_dropped_with_its_question(
+    qtbot: QtBot, page: QuestionsPage, trials: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    begun, may_end = Event(), Event()
+
+    def slow(*both: Studio) -> tuple[Studio, ...]:
+        begun.set()
+        may_end.wait()
+        return both
+
+    monkeypatch.setattr(trial_panel, "deserved", slow)
+    _with(page, DONE, trials)
+    page.choose("more-spots")
+    _click(page.trial.try_button)
+    qtbot.waitUntil(begun.is_set, timeout=20_000)
+    page.choose("warm-box")
+    may_end.set()
+    page.trial.weighing.finish()
+    assert page.trial.answer.verdict == ""
+    assert not page.trial.do_button.isVisible()
 
 
 def test_do_it_takes_studio_and_plan_as_one_change_and_undo_brings_all_back(

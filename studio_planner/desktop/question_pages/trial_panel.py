@@ -64,7 +64,7 @@ class TrialPanel(QWidget):
         self._planned: Studio | None = None
         self._again: Studio | None = None
         self._answered = False
-        self._weighing = ThreadWork(self)
+        self.weighing = ThreadWork(self)
         self.try_with(TrialRun(self), TrialRun(self))
         self.try_button = QPushButton(translate("questions", "Try it"), self)
         self.stop_button = QPushButton(translate("questions", "Stop trying"), self)
@@ -208,8 +208,9 @@ class TrialPanel(QWidget):
         self._show_so_far()
 
     def _show_so_far(self) -> None:
-        if self._so_far is not None and self._again is not None:
-            self._show(self._so_far, self._again)
+        asked, so_far, again = self._asked, self._so_far, self._again
+        if asked is not None and so_far is not None and again is not None:
+            self._show(asked, so_far, again)
             self._say_how(
                 translate("questions", "So far, from the quick plan; looking for a better one…")
             )
@@ -223,27 +224,26 @@ class TrialPanel(QWidget):
         self._weigh()
 
     def _failed_without(self, _why: str) -> None:
-        """What cannot be planned again stays as it is planned today."""
-        if self._again is None and self._asked is not None:
-            view = self._asked.view
-            self._again = as_followed(view.studio, view.now)
         self._weigh()
 
     def _weigh(self) -> None:
         """Once both are planned, see what of it the change is owed: that takes a moment."""
-        asked, planned, again = self._asked, self._planned, self._again
-        if asked is None or planned is None or again is None or self.without.running:
+        asked, planned = self._asked, self._planned
+        if asked is None or planned is None or self.without.running:
             return
-        self._weighing.do(
+        # What could not be planned again stays as it is planned today.
+        again = self._again or as_followed(asked.view.studio, asked.view.now)
+        self.weighing.do(
             lambda: deserved(planned, again), lambda made, _: self._answer(asked, made)
         )
 
     def _answer(self, asked: Asked, made: object) -> None:
+        # Meanwhile something else may have been asked.
         if asked is not self._asked or not isinstance(made, tuple):
             return
-        self._planned, self._again = made
+        self._planned, again = made
         self._answered = True
-        self._show(*made)
+        self._show(asked, self._planned, again)
         self._say_how("")
         self._offer()
         self.answered.emit()
@@ -255,10 +255,7 @@ class TrialPanel(QWidget):
         if why:
             self._say(why)
 
-    def _show(self, planned: Studio, again: Studio) -> None:
-        asked = self._asked
-        if asked is None:
-            return
+    def _show(self, asked: Asked, planned: Studio, again: Studio) -> None:
         trial = asked.trial
         comparison = compared(asked.view, trial, planned, again)
         warm = trial.warmth is not None

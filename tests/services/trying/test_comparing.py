@@ -6,6 +6,7 @@ from dataclasses import replace
 from datetime import datetime, time, timedelta
 from typing import TYPE_CHECKING
 
+from studio_planner.craft.pieces import Joint
 from studio_planner.craft.places import PatternPoint
 from studio_planner.craft.plans import Plan, Unplanned
 from studio_planner.craft.saying import SILENT, Saying
@@ -114,6 +115,23 @@ def test_what_planning_again_gains_is_said_and_not_counted() -> None:
 def test_a_promise_that_breaks_is_a_no() -> None:
     found = _compared(lambda plan: _leaves(plan, "33", at(9, "16:00")))
     assert (found.sign, _words(found)[0]) == (Sign.NO, "No: Slate coasters would be late.")
+
+
+def test_an_order_that_leaves_later_is_told_of_beside_one_that_leaves_sooner() -> None:
+    def later(plan: Plan) -> Plan:
+        return _leaves(plan, "34", at(10, "10:00"))
+
+    found = _compared(later)
+    assert (found.sign, _words(found)[0]) == (Sign.CARE, "Moon tray would leave later.")
+    both = _compared(lambda plan: _leaves(later(plan), "33", at(5, "12:00")))
+    assert both.sign is Sign.CARE
+    assert _words(both)[0] == "Slate coasters would leave sooner, but Moon tray later."
+
+
+def test_a_joint_that_gets_worse_is_told_where_no_promise_changes() -> None:
+    found = _compared(lambda plan: _coat(plan, "h1", "flood", joint=Joint.SCUFFED))
+    assert found.sign is Sign.CARE
+    assert _words(found)[0] == "No promise changes, but a joint gets worse."
 
 
 def test_some_minutes_are_not_worth_the_verdict() -> None:
