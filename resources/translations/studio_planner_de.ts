@@ -11445,6 +11445,10 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>{late} von {count} nicht geplant</translation>
     </message>
     <message>
+        <source>{late} of {count} in doubt</source>
+        <translation>{late} von {count} ungewiss</translation>
+    </message>
+    <message>
         <source>no promises</source>
         <translation>keine Zusagen</translation>
     </message>

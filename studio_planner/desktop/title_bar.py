@@ -162,15 +162,19 @@ def _line(view: DeskView) -> str:
 
 
 def _promises_words(outcomes: Sequence[Outcome | None]) -> str:
+    from studio_planner.services.how_sure import in_doubt  # noqa: PLC0415 - likewise
+
     if not outcomes:
         return translate("title", "no promises")
     late = sum(1 for one in outcomes if one is not None and one.late_hours)
     left = sum(1 for one in outcomes if one is None or one.leaves is None)
-    if not late and not left:
+    doubtful = sum(in_doubt(one) for one in outcomes if one is None or not one.late_hours)
+    if not (late or left or doubtful):
         return translate("title", "every promise kept")
     parts = (
         (late, translate("title", "{late} of {count} promises late")),
         (left, translate("title", "{late} of {count} not planned")),
+        (doubtful, translate("title", "{late} of {count} in doubt")),
     )
     said = [text.format(late=some, count=len(outcomes)) for some, text in parts if some]
     return ", ".join(said)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 from datetime import timedelta
+from typing import TYPE_CHECKING
 
 import pytest
 
@@ -17,6 +18,9 @@ from studio_planner.desktop.side_rows import Standing, promise_rows
 from studio_planner.services.desk import DeskView
 from studio_planner.services.order_answers import answer_for
 from tests.desktop import scenes
+
+if TYPE_CHECKING:
+    from studio_planner.desktop.window import DeskWindow
 
 SPARE = timedelta(hours=71, minutes=35)
 DOUBT = "But that day is not sure yet."
@@ -55,6 +59,21 @@ def test_a_promise_that_is_seldom_kept_is_in_doubt_everywhere() -> None:
     stands, customer = said(view)
     assert stands.startswith(row.word)
     assert customer.endswith(DOUBT)
+
+
+@pytest.mark.parametrize(
+    ("held", "late", "words"),
+    [
+        (0.02, False, "1 of 1 in doubt"),
+        (0.9, False, "every promise kept"),
+        (0.02, True, "1 of 1 promises late"),
+    ],
+)
+def test_the_head_of_the_desk_calls_no_promise_kept_that_is_in_doubt(
+    desk: DeskWindow, held: float, late: bool, words: str
+) -> None:
+    desk.title_bar.show_view(seen(held, held, late=late))
+    assert f", {words}, planned" in desk.title_bar.line.accessibleName()
 
 
 def test_a_late_order_whose_new_day_seldom_holds_is_in_doubt_too() -> None:
