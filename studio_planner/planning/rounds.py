@@ -11,6 +11,7 @@ from studio_planner.craft.log_legs import legs_of_pours
 from studio_planner.planning.keeping.repairing import Aim, Repair
 from studio_planner.planning.keeping.replanning import KeepingRound
 from studio_planner.planning.placing.chain_times import Means
+from studio_planner.planning.placing.late_sanding import sanded_late
 from studio_planner.planning.placing.placements import Placement, hold_poured
 from studio_planner.planning.placing.placer import Placer, Stuck
 from studio_planner.planning.placing.workshop import Workshop
@@ -185,12 +186,13 @@ class Rounds:
         return Pass(tuple(placed), tuple(stuck), worth)
 
     def written(self, found: Pass, unplanned: Sequence[Unplanned]) -> Plan:
-        """The round as a plan of the craft."""
+        """The round as a plan of the craft, each joint sanded as late as can be."""
         reasons = [row for one in found.stuck for row in why_stuck(self.placer(), one)]
         chains = [one.chain for one in found.stuck]
         place = {piece.key: place for place, piece in enumerate(self.studio.pieces)}
         rows = sorted((*unplanned, *reasons), key=lambda row: place[row.piece])
-        plan = written_plan(self.placer(), self.now, found.placed, chains, rows)
+        placed = sanded_late(self.placer(), found.placed)
+        plan = written_plan(self.placer(), self.now, placed, chains, rows)
         return replace(plan, goals=goals_of(found.worth, {}))
 
 
