@@ -199,6 +199,12 @@ class Model:
         self._goal = goal
         self._model.minimize(goal)
 
+    def earliest_first(self, unknowns: Sequence[Unknown]) -> None:
+        """Where nothing else says what to try, try the lowest of these at its lowest."""
+        self._model.add_decision_strategy(
+            unknowns, self._cp.CHOOSE_LOWEST_MIN, self._cp.SELECT_MIN_VALUE
+        )
+
     def hint(self, values: Iterable[tuple[Unknown, int]]) -> None:
         """Start the search at these values; hints before are forgotten."""
         self._model.clear_hints()  # type: ignore[no-untyped-call]

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from functools import cached_property
 from typing import TYPE_CHECKING, TypeVar
 
 from studio_planner.craft.pieces import Joint
@@ -16,6 +17,7 @@ if TYPE_CHECKING:
     from studio_planner.planning.exact.draft import Draft, LaneUnknowns, WorkUnknowns
     from studio_planner.planning.exact.frame import Frame
     from studio_planner.planning.exact.lanes import Lane
+    from studio_planner.planning.exact.sharing import Coat
     from studio_planner.planning.exact.unknowns import CoatUnknowns
     from studio_planner.planning.problem import Chain
     from studio_planner.planning.solver import Answer, Flag
@@ -127,11 +129,24 @@ class AnswerReader:
         placed = lane.room.lane.placed
         if index in lane.room.settled and placed is not None:
             return placed.laid.mix(index)
+        leader = self._leaders.get((at, index))
+        if leader is None:
+            return ""
+        first = self._draft.lanes[leader[0]].room.lane
+        return f"{first.key}/{first.chain.tasks[leader[1]].coat.key}"
+
+    @cached_property
+    def _leaders(self) -> dict[Coat, Coat]:
+        """The coats that share a mix, each with the one that the mix is named after."""
+        found: dict[Coat, Coat] = {}
         for (leader, follower), flag in self._draft.together.items():
-            if (at, index) in {leader, follower} and self._answer.of(flag):
-                first = self._draft.lanes[leader[0]].room.lane
-                return f"{first.key}/{first.chain.tasks[leader[1]].coat.key}"
-        return ""
+            if self._answer.of(flag):
+                found |= {leader: leader, follower: leader}
+        for mix in self._draft.in_turn:
+            poured = [coat for coat, flag in mix.poured.items() if self._answer.of(flag)]
+            if len(poured) > 1:
+                found |= dict.fromkeys(poured, poured[0])
+        return found
 
 
 def judged_joints(

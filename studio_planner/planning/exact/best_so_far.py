@@ -7,7 +7,6 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.plans import Goal
 from studio_planner.planning.exact.goals import in_hours
-from studio_planner.planning.exact.promised import HOUR
 from studio_planner.planning.worth import by_goal, goals_of
 
 if TYPE_CHECKING:
@@ -45,10 +44,10 @@ class BestSoFar:
         known = value if known > value - in_hours(goal, 1, step) else known
         self._bounds[goal] = max(self._bounds.get(goal, 0.0), known)
 
-    @property
-    def least_late(self) -> int:
-        """Weighted seconds below which no plan's lateness can get."""
-        return round(HOUR * self._bounds[Goal.LATENESS])
+    def least(self, goal: Goal) -> int:
+        """Below what a goal cannot get, in the model's units."""
+        unit = in_hours(goal, 1, self.parts.frame.grid.step)
+        return round(self._bounds.get(goal, 0.0) / unit)
 
     @property
     def goals(self) -> tuple[GoalValue, ...]:

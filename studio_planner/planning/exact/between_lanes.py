@@ -7,8 +7,9 @@ from typing import TYPE_CHECKING
 from studio_planner.planning.exact.choices import is_wet
 from studio_planner.planning.exact.draft import Lying
 from studio_planner.planning.exact.lane_rules import LaneRules
+from studio_planner.planning.exact.led_mixes import led_mixes
+from studio_planner.planning.exact.mixes_in_turn import mixes_in_turn
 from studio_planner.planning.exact.reaches import not_before
-from studio_planner.planning.exact.sharing import A_GRAIN
 from studio_planner.planning.problem import cover_stage
 from studio_planner.planning.spans import joined
 from studio_planner.planning.worth import MOVED_SECONDS
@@ -20,9 +21,8 @@ if TYPE_CHECKING:
     from studio_planner.planning.exact.draft import Draft, LaneUnknowns
     from studio_planner.planning.exact.lanes import Settled
     from studio_planner.planning.exact.rooms import LaneRoom
-    from studio_planner.planning.exact.sharing import Coat, Sharing
-    from studio_planner.planning.exact.unknowns import CoatUnknowns
-    from studio_planner.planning.solver import Flag, Quantity, Span
+    from studio_planner.planning.exact.sharing import Sharing
+    from studio_planner.planning.solver import Span
 
 
 def drafted(
@@ -30,99 +30,24 @@ def drafted(
     rooms: Sequence[LaneRoom],
     sharing: Sharing,
     settled: Settled,
+    most_mixes: int | None = None,
 ) -> Draft:
-    """Build the whole model of some lanes among what is settled."""
+    """Build the whole model of some lanes among what is settled.
+
+    With `most_mixes` no more are made; then mixes are unknowns of their own.
+    """
     for room in rooms:
         LaneRules(draft, room).add()
-    follows = _share(draft, sharing)
-    _blocks(draft, follows)
+    if most_mixes is None:
+        draft.goals.mixes = led_mixes(draft, sharing)
+    else:
+        draft.goals.mixes = mixes_in_turn(draft, sharing, most_mixes)
     _limit_hands(draft, settled)
     _limit_spots(draft, settled)
     _keep_dust_away(draft, settled)
     _count_moved(draft)
     _promise(draft)
-    draft.goals.mixes = _mixes(draft, follows)
     return draft
-
-
-# Shared mixes
-
-
-def _share(draft: Draft, sharing: Sharing) -> dict[Coat, list[Flag]]:
-    """Say what it means that coats share a mix; the flags with which each coat follows."""
-    follows: dict[Coat, list[Flag]] = {}
-    for leader, follower in sharing.pairs:
-        one, other = _coat(draft, leader), _coat(draft, follower)
-        if one.known_start is None and other.known_start is None:
-            flag = draft.model.flag()
-            draft.together[leader, follower] = flag
-            follows.setdefault(follower, []).append(flag)
-    for flags in follows.values():
-        draft.model.at_most_one(flags)
-    for (leader, follower), shared in draft.together.items():
-        _bind_block(draft, _coat(draft, leader), _coat(draft, follower), shared)
-        for led in follows.get(leader, []):
-            draft.model.at_most_one([shared, led])
-    for coat in sharing.portions:
-        _lengthen(draft, sharing, coat, follows.get(coat, []))
-    return follows
-
-
-def _bind_block(draft: Draft, one: CoatUnknowns, other: CoatUnknowns, shared: Flag) -> None:
-    """Coats of one mix are one block of one person."""
-    draft.model.equal(one.start, other.start, [shared])
-    draft.model.equal(one.minutes, other.minutes, [shared])
-    if len(one.by) > 1:
-        for (_, mine), (_, theirs) in zip(one.by, other.by, strict=True):
-            draft.model.equal(mine, theirs, [shared])
-
-
-def _lengthen(draft: Draft, sharing: Sharing, coat: Coat, follows: list[Flag]) -> None:
-    """A block that leads is as long as all that follow; one alone as long as its own work."""
-    mine = _coat(draft, coat)
-    if mine.known_start is not None:
-        return
-    led = [
-        (sharing.portions[one], draft.together[coat, one])
-        for one in sharing.led_by(coat)
-        if (coat, one) in draft.together
-    ]
-    own = sharing.portions[coat]
-    minutes: Quantity = own.alone // 60
-    for other, flag in led:
-        minutes += other.own // 60 * flag
-    draft.model.equal(mine.minutes, minutes, [~flag for flag in follows])
-    if led:
-        draft.model.at_least(sharing.most_together(coat), sum(flag for _, flag in led))
-        grams = sum(_in_parts(other.grams) * flag for other, flag in led)
-        draft.model.at_least(_in_parts(own.limit + A_GRAIN) - _in_parts(own.grams), grams)
-
-
-def _in_parts(grams: float) -> int:
-    """Grams counted so finely that rounding is less than a grain."""
-    return round(grams * 10 / A_GRAIN)
-
-
-def _blocks(draft: Draft, follows: dict[Coat, list[Flag]]) -> None:
-    """Put every block, with turning before it, into somebody's hours; what follows is led."""
-    for at, lane in enumerate(draft.lanes):
-        for index, coat in enumerate(lane.coats):
-            if coat.known_start is None:
-                _block(draft, coat, follows.get((at, index), []))
-
-
-def _block(draft: Draft, coat: CoatUnknowns, follows: list[Flag]) -> None:
-    lead = draft.grid.length(coat.task.lead)
-    slots = coat.slots(draft.grid.step) + lead
-    for hands, flag in coat.by:
-        there = [*draft.flags(flag), *(~one for one in follows)]
-        draft.busy[hands].append(draft.span(coat.start - lead, slots, *there))
-
-
-def _mixes(draft: Draft, follows: dict[Coat, list[Flag]]) -> Quantity:
-    """How many mixes are made: one for each new coat that does not follow another."""
-    count = sum(coat.known_start is None for lane in draft.lanes for coat in lane.coats)
-    return count - sum(flag for flags in follows.values() for flag in flags)
 
 
 # Hands and spots
@@ -256,7 +181,3 @@ def _promise(draft: Draft) -> None:
         late, lacking = draft.frame.promised(order).bind(draft.model, begins, first, last)
         draft.goals.late += late
         draft.goals.spare += lacking
-
-
-def _coat(draft: Draft, coat: Coat) -> CoatUnknowns:
-    return draft.lanes[coat[0]].coats[coat[1]]

@@ -10,12 +10,14 @@ from studio_planner.planning.exact.started import StartedModel
 from studio_planner.planning.exact.unknowns import CoatMaker
 
 if TYPE_CHECKING:
+    from collections.abc import Sequence
+
     from studio_planner.planning.exact.choices import AlikeHands, AlikeSpots
     from studio_planner.planning.exact.frame import Frame
     from studio_planner.planning.exact.rooms import LaneRoom
     from studio_planner.planning.exact.sharing import Coat
     from studio_planner.planning.exact.unknowns import CoatUnknowns
-    from studio_planner.planning.solver import Flag, Quantity, Span
+    from studio_planner.planning.solver import Flag, Quantity, Span, Unknown
 
 
 @dataclass(slots=True)
@@ -25,6 +27,26 @@ class WorkUnknowns:
     start: Quantity
     slots: int
     by: list[tuple[AlikeHands, Flag]]
+
+
+@dataclass(frozen=True, slots=True)
+class MixUnknowns:
+    """What the solver has to find for one mix: whether it is made, when, and who is poured.
+
+    `start`, `slots` and `end` of its block on the grid, and its `minutes`; `lasting` are its
+    lengths [s], the shortest first, and `by` its hands with the flag that chooses each; `first`
+    is the first slot for the shortest.
+    """
+
+    used: Flag
+    start: Unknown
+    minutes: Quantity
+    slots: Quantity
+    end: Quantity
+    first: int
+    lasting: Sequence[tuple[int, Flag]]
+    by: Sequence[tuple[AlikeHands, Flag]]
+    poured: dict[Coat, Flag]
 
 
 @dataclass(slots=True)
@@ -87,6 +109,9 @@ class Draft:
         self.goals = Goals()
         self.lanes: list[LaneUnknowns] = []
         self.together: dict[tuple[Coat, Coat], Flag] = {}
+        """Who leads and who follows from the same mix, with the flag that says so."""
+        self.in_turn: list[MixUnknowns] = []
+        """The mixes that coats are poured from, where they are unknowns of their own."""
         self.busy: dict[AlikeHands, list[Span]] = {one: [] for one in frame.choices.hands}
         self.held: dict[AlikeSpots, list[tuple[Span, int]]] = {
             one: [] for one in frame.choices.spots
@@ -95,6 +120,10 @@ class Draft:
         """What is poured of the lanes, by the spot that it is on."""
         self.wet: list[Span] = []
         self.sandings: list[Span] = []
+
+    def coat(self, coat: Coat) -> CoatUnknowns:
+        """A coat by its position."""
+        return self.lanes[coat[0]].coats[coat[1]]
 
     def flags(self, *flags: Flag) -> list[Flag]:
         """Those of some flags that are not always set."""

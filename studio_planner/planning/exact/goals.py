@@ -8,7 +8,7 @@ from studio_planner.craft.plans import Goal
 from studio_planner.planning.exact.promised import HOUR
 
 if TYPE_CHECKING:
-    from collections.abc import Mapping
+    from collections.abc import Mapping, Sequence
 
     from studio_planner.planning.exact.draft import Draft
     from studio_planner.planning.solver import Quantity
@@ -46,23 +46,29 @@ def hold_before(draft: Draft, goal: Goal, most: Mapping[Goal, int]) -> None:
 
 
 class InOneGo:
-    """Lateness and joints as one number: less of one is worth more than all after."""
+    """Some goals as one number: less of one is worth more than all of those after it."""
 
-    GOALS = (Goal.LATENESS, Goal.SCUFFED, Goal.TESTED)
-
-    def __init__(self, draft: Draft) -> None:
-        """Join the goals of a draft, in which no lane has several pieces."""
-        self._base = 1 + sum(len(lane.joints) for lane in draft.lanes)
-        self.number: Quantity = 0
-        for goal in self.GOALS:
-            self.number = self._base * self.number + quantity_of(draft, goal)
+    def __init__(self, draft: Draft, goals: Sequence[Goal]) -> None:
+        """Join goals of a draft, in which no lane has several pieces."""
+        self._most = {goal: _most(draft, goal) for goal in goals[1:]}
+        self._first = goals[0]
+        self.number = quantity_of(draft, self._first)
+        for goal, most in self._most.items():
+            self.number = (most + 1) * self.number + quantity_of(draft, goal)
 
     def parted(self, number: int) -> dict[Goal, int]:
-        """What such a number, or a bound on it, has of each goal."""
+        """What such a number, or a bound on it, has of each goal, in their order."""
         found = {}
-        for goal in reversed(self.GOALS[1:]):
-            number, found[goal] = divmod(number, self._base)
-        return {self.GOALS[0]: number} | found
+        for goal, most in reversed(self._most.items()):
+            number, found[goal] = divmod(number, most + 1)
+        return {self._first: number} | dict(reversed(found.items()))
+
+
+def _most(draft: Draft, goal: Goal) -> int:
+    """What a goal that follows others can be at the most."""
+    if goal is Goal.ENDS:
+        return len(draft.lanes) * 2 * draft.frame.reaches.far
+    return sum(len(lane.joints) for lane in draft.lanes)
 
 
 def in_hours(goal: Goal, value: float, step: int) -> float:

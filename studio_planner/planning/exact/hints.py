@@ -2,15 +2,23 @@
 
 from __future__ import annotations
 
+from collections import defaultdict
+from itertools import groupby
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.plans import Trust
 
 if TYPE_CHECKING:
-    from collections.abc import Sequence
+    from collections.abc import Iterable, Sequence
 
     from studio_planner.planning.exact.choices import AlikeHands
-    from studio_planner.planning.exact.draft import Draft, LaneUnknowns, WorkUnknowns
+    from studio_planner.planning.exact.draft import (
+        Draft,
+        LaneUnknowns,
+        MixUnknowns,
+        WorkUnknowns,
+    )
+    from studio_planner.planning.exact.sharing import Coat
     from studio_planner.planning.exact.unknowns import CoatUnknowns
     from studio_planner.planning.placing.placements import Placement
     from studio_planner.planning.solver import Flag, Quantity, Unknown
@@ -28,6 +36,7 @@ class Hints:
             if placed is not None:
                 self._lane(at, lane, placed)
         self._shared()
+        self._poured_in_turn()
 
     def _set(self, unknown: Quantity | Flag, value: int) -> None:
         index = getattr(unknown, "index", -1)
@@ -92,6 +101,43 @@ class Hints:
                 led.add(follower)
             self._set(flag, int(leads))
 
-    def _mix(self, coat: tuple[int, int]) -> str:
+    def _poured_in_turn(self) -> None:
+        """The mixes of each kind in the order of their starts, and last those not made."""
+        for _, mixes in groupby(self._draft.in_turn, key=lambda mix: list(mix.poured)):
+            kind = list(mixes)
+            made = self._made(kind[0].poured)
+            for mix, coats in zip(kind, [*made, *[[]] * len(kind)], strict=False):
+                self._one_mix(mix, coats)
+
+    def _made(self, coats: Iterable[Coat]) -> list[list[Coat]]:
+        """Who is poured from the same mix as placed, the earliest mix first."""
+        found = defaultdict(list)
+        for coat in coats:
+            placed = self._draft.lanes[coat[0]].room.lane.placed
+            start = 0 if placed is None else placed.starts[coat[1]]
+            found[start, self._mix(coat) or str(coat)].append(coat)
+        return [found[key] for key in sorted(found)]
+
+    def _one_mix(self, mix: MixUnknowns, coats: Sequence[Coat]) -> None:
+        """A mix with the block of those poured; one not made is as short as it may be."""
+        self._set(mix.used, int(bool(coats)))
+        for coat, flag in mix.poured.items():
+            self._set(flag, int(coat in coats))
+        block, start, person = mix.lasting[0][0], mix.first, None
+        placed = self._draft.lanes[coats[0][0]].room.lane.placed if coats else None
+        if placed is not None:
+            index = coats[0][1]
+            block = placed.laid.chain.tasks[index].block
+            start, person = self._draft.grid.up(placed.starts[index]), placed.people[index]
+        slots = self._draft.grid.length(block)
+        self._set(mix.start, start)
+        self._set(mix.minutes, block // 60)
+        self._set(mix.slots, slots)
+        self._set(mix.end, start + slots)
+        for seconds, flag in mix.lasting:
+            self._set(flag, int(seconds == block))
+        self._whose(mix.by, person or mix.by[0][0].people[0])
+
+    def _mix(self, coat: Coat) -> str:
         placed = self._draft.lanes[coat[0]].room.lane.placed
         return "" if placed is None else placed.laid.mix(coat[1])

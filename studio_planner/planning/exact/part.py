@@ -65,6 +65,8 @@ class Freedom:
     """Whether nothing may be cut off that could be better in any way."""
     late: int | None = None
     """Weighted seconds by which all freed orders together may be late; None for as now."""
+    most_mixes: int | None = None
+    """How many mixes may be made, which are unknowns of their own then."""
 
     def around(self, lane: int) -> float | None:
         """The days around its start in which each coat of a lane may start."""
@@ -132,7 +134,7 @@ class Parts:
             limit, bound = limits[position], bounds[position]
             rooms.append(self._rooms.bounded(lane, self.asked(lane), lengths, limit, bound))
         settled = self._takings.settled(standing.lanes, freedom.lanes)
-        draft = drafted(Draft(self.frame), rooms, shared, settled)
+        draft = drafted(Draft(self.frame), rooms, shared, settled, freedom.most_mixes)
         for unknown, where in zip(draft.lanes, around, strict=True):
             where.keep(draft.model, unknown)
         return draft

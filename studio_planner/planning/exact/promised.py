@@ -110,7 +110,10 @@ class Promised:
             # Rounded to the second, as everywhere; halves either way.
             parts = round(_WEIGHT_PARTS * self._order.weight)
             model.at_least(2 * _WEIGHT_PARTS * late + _WEIGHT_PARTS, -2 * parts * ahead)
-        lacking = model.between(0, self._spare)
+        # Only what a slot can lack: else the search comes down second by second.
+        odd = (self._spare - due) % self._grid.step
+        slots = range(odd, self._spare, self._grid.step)
+        lacking = model.among((one, one) for one in {0, *slots, self._spare})
         over = model.flag()
         model.at_least(lacking, self._spare - ahead, [~over])
         model.at_least(lacking, self._spare, [over])

@@ -37,6 +37,9 @@ one of more than so many seconds."""
 _FORESEEN, _FORESEEN_AGAIN = 3, 1
 """Foreseen plans that are tried before all else; a plan that is kept is mostly good already."""
 
+_ALONE = 20.0
+"""Seconds for which a few coats are looked at as a whole and in no other way."""
+
 _GLANCE = 0.03
 """Seconds between two looks at what was found."""
 
@@ -55,10 +58,10 @@ class Effort:
 
 
 class _Turns:
-    """Who computes when there are few coats: a question about all of them is soon answered.
+    """Who computes when there are few coats: questions about all of them are soon answered.
 
-    That takes half the time if all else waits, so only one step is made beside it, once the
-    question is put.
+    That takes half the time if all else waits, so only one step is made beside them, once the
+    first is put. What is not answered in so many seconds hardly ever is: all go on then.
     """
 
     def __init__(self, *, few: bool) -> None:
@@ -67,17 +70,20 @@ class _Turns:
             self.answered()
 
     def put(self) -> None:
-        """The question is put to the solver."""
+        """The first question is put to the solver."""
         self._put.set()
 
     def answered(self) -> None:
-        """It is answered, or there is none."""
+        """All are answered, or left, or there are none."""
         self._put.set()
         self._answered.set()
 
     def wait(self, *, first: bool) -> None:
         """Wait until a step may be made: the first one, or any other."""
-        (self._put if first else self._answered).wait()
+        if first:
+            self._put.wait()
+        elif not self._answered.wait(_ALONE):
+            self.answered()
 
 
 class PlanSearch:
@@ -127,10 +133,10 @@ class PlanSearch:
             try:
                 if possible:
                     whole.ask_for_less(end, search, over, turns.put)
+                    turns.put()
+                    whole.solve(end, search, over)
             finally:
                 turns.answered()
-            if possible:
-                whole.solve(end, search, over)
             by_parts()
 
         if effort.steps is None:

@@ -16,7 +16,7 @@ from studio_planner.planning.exact.sharing import sharing
 from studio_planner.planning.solver import Status
 
 if TYPE_CHECKING:
-    from collections.abc import Callable, Mapping
+    from collections.abc import Callable, Mapping, Sequence
 
     from studio_planner.planning.exact.best_so_far import BestSoFar
     from studio_planner.planning.exact.draft import Draft
@@ -31,6 +31,15 @@ _MUCH_LESS = (16, 4)
 """Into how many parts the lateness above its bound is divided when much less is asked for: no
 more than one of them. That leaves so little room that either answer comes sooner than the least
 lateness is found from where the plan stands (a third of the time, measured)."""
+
+_BY_MIXES = (Goal.MIXES, Goal.ENDS)
+"""The goals that are made small in one go, by a model in which mixes are unknowns."""
+
+_GLIMPSE = 0.5
+"""Seconds of a first look at a goal: mostly they show what bounds it."""
+
+_TELLING = 0.5
+"""Seconds between two better answers that are read: the search waits while one is."""
 
 _ROUNDING = 1e-6
 """By what a bound on a whole number may be off."""
@@ -60,7 +69,7 @@ class Whole:
             if over() or Goal.LATENESS in self._best.met:
                 return
             values = self._best.parts.values(self._best.standing.lanes)
-            least = self._best.least_late
+            least = self._best.least(Goal.LATENESS)
             most = least + (values[Goal.LATENESS] - least) // parts
             seconds = min(_LONG, _SHARE * (end - monotonic()))
             asked = self._no_later(most, replace(search, seconds=seconds), put)
@@ -97,7 +106,7 @@ class Whole:
         if draft is None:
             return Status.IMPOSSIBLE
         draft.model.at_least(most, draft.goals.late)
-        in_one_go = InOneGo(draft)
+        in_one_go = InOneGo(draft, (Goal.LATENESS, Goal.SCUFFED, Goal.TESTED))
         put()
         answer = self._solved(draft, Goal.LATENESS, in_one_go.number, search)
         if answer.bound is not None:
@@ -114,36 +123,78 @@ class Whole:
                     return
 
     def _aim(self, goal: Goal, search: Search, end: float) -> None:
+        """Make a goal small, or it and all after it if those are left that mixes decide.
+
+        Where a glimpse shows a bound but no plan that meets it, just that is asked for: the
+        way down to it is long where many plans differ by little.
+        """
+        if goal in _BY_MIXES:
+            goals = _BY_MIXES[_BY_MIXES.index(goal) :]
+            self._seek(goals, replace(search, seconds=end - monotonic()))
+            return
+        if goal is not Goal.LATENESS:
+            self._seek((goal,), replace(search, seconds=_GLIMPSE))
+        for least in (True, False):
+            left = _SHARE * (end - monotonic())
+            if goal not in self._best.met and left > 0:
+                self._seek((goal,), replace(search, seconds=left), least=least)
+
+    def _seek(self, goals: Sequence[Goal], search: Search, *, least: bool = False) -> None:
+        """Look for less of some goals; for the `least` there could be of the first, or none."""
         standing = self._best.standing
-        draft = self._draft(standing)
+        values = self._best.parts.values(standing.lanes)
+        by_mixes = values[Goal.MIXES] if goals[0] in _BY_MIXES else None
+        draft = self._draft(standing, most_mixes=by_mixes)
         if draft is None:
             return
-        hold_before(draft, goal, self._best.parts.values(standing.lanes))
-        left = end - monotonic()
-        seconds = left if goal is IN_ORDER[-1] else _SHARE * left
-        search = replace(search, seconds=seconds)
-        answer = self._solved(draft, goal, quantity_of(draft, goal), search)
-        if answer.bound is not None:
-            with self._best.lock:
-                self._best.bound(goal, answer.bound)
+        hold_before(draft, goals[0], values)
+        in_one_go = InOneGo(draft, goals)
+        bound = self._best.least(goals[0])
+        if least:
+            draft.model.at_least(bound, quantity_of(draft, goals[0]))
+        answer = self._solved(draft, goals[-1], in_one_go.number, search)
+        if least and answer.status is Status.IMPOSSIBLE:
+            self._bound({goals[0]: bound + 1})
+        elif answer.bound is not None:
+            self._bound(in_one_go.parted(math.ceil(answer.bound - _ROUNDING)))
 
-    def _draft(self, standing: Standing, late: int | None = None) -> Draft | None:
-        freedom = Freedom(self._all, all_mixes=True, to_prove=True, late=late)
+    def _draft(
+        self, standing: Standing, late: int | None = None, most_mixes: int | None = None
+    ) -> Draft | None:
+        freedom = Freedom(
+            self._all, all_mixes=True, to_prove=True, late=late, most_mixes=most_mixes
+        )
         return self._best.parts.draft(standing, freedom)
 
     def _solved(self, draft: Draft, goal: Goal, aim: Quantity, search: Search) -> Answer:
-        draft.model.hint(Hints(draft).values.values())
         draft.model.aim(aim)
+        if draft.in_turn:
+            draft.model.start_at(Hints(draft).values.values())
+        else:
+            draft.model.hint(Hints(draft).values.values())
         self._at_hand = goal, draft.model
-        answer = draft.model.solve(search)
+        told = monotonic()
+
+        def better(found: Answer) -> bool:
+            nonlocal told
+            if monotonic() > told + _TELLING:
+                self._offer(draft, found)
+                told = monotonic()
+            return False
+
+        answer = draft.model.solve(search, better)
         self._at_hand = None
-        found = AnswerReader(draft, answer).lanes() if answer.found else None
+        if answer.found:
+            self._offer(draft, answer)
+        return answer
+
+    def _offer(self, draft: Draft, answer: Answer) -> None:
+        found = AnswerReader(draft, answer).lanes()
         if found is not None:
             with self._best.lock:
                 self._best.offer(
                     self._best.parts.put_back(self._best.standing, self._all, found)
                 )
-        return answer
 
 
 def leaves_nothing_out(best: BestSoFar) -> bool:
