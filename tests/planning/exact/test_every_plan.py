@@ -40,13 +40,15 @@ def _parts(tiny: Tiny) -> tuple[Parts, Standing]:
     return parts, parts.standing(lanes_of((), chains, chains))
 
 
-def _found(parts: Parts, nothing: Standing, goals: Sequence[Goal]) -> Standing | None:
+def _found(
+    parts: Parts, nothing: Standing, goals: Sequence[Goal], most_mixes: int | None = None
+) -> Standing | None:
     """What the model finds with each of some goals as small as can be, one after the other.
 
     None when it says that there is nothing.
     """
     free = frozenset(range(len(nothing.lanes)))
-    draft = parts.draft(nothing, Freedom(free, all_mixes=True))
+    draft = parts.draft(nothing, Freedom(free, all_mixes=True, most_mixes=most_mixes))
     if draft is None:
         return None
     answer = draft.model.solve(Search(_LONG))
@@ -74,10 +76,17 @@ def test_the_model_s_best_plan_is_the_best_of_all_plans(tiny: Tiny) -> None:
     _is_the_best(tiny)
 
 
-def _is_the_best(tiny: Tiny) -> None:
+@settings(suppress_health_check=list(HealthCheck), max_examples=examples(12))
+@given(tiny_studios())
+def test_it_is_so_too_where_mixes_are_unknowns_of_their_own(tiny: Tiny) -> None:
+    coats = sum(len(piece.stack) for piece in tiny.studio.pieces)
+    _is_the_best(tiny, most_mixes=coats)
+
+
+def _is_the_best(tiny: Tiny, most_mixes: int | None = None) -> None:
     best = EveryPlan(tiny.studio, tiny.before).best()
     parts, nothing = _parts(tiny)
-    after = _found(parts, nothing, IN_ORDER)
+    after = _found(parts, nothing, IN_ORDER, most_mixes)
     if best is None:
         assert after is None
         return
