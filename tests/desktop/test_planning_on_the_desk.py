@@ -146,6 +146,13 @@ def test_stopping_before_any_plan_leaves_the_one_that_there_was(
     assert kept(desk) == before
 
 
+def test_where_nothing_is_planned_there_is_nothing_to_stop(desk: DeskWindow) -> None:
+    planning = plan_with(desk, program(WAIT))
+    desk.stop_planning()
+    assert not planning.running
+    assert desk.notice.words == ""
+
+
 def test_good_enough_ends_a_real_search_with_a_plan_that_says_how_sure_it_is(
     qtbot: QtBot, desk: DeskWindow
 ) -> None:

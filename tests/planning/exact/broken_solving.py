@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import os
 from dataclasses import replace
+from threading import Event
 from typing import TYPE_CHECKING
 
 from studio_planner.planning.quick import quick_plan
@@ -42,6 +43,14 @@ def works_the_second_time(connection: Connection, request: Request) -> None:
         os._exit(3)
     connection.send(_plan(request))
     connection.send(None)
+
+
+def sends_a_worse_plan_and_never_ends(connection: Connection, request: Request) -> None:
+    """Send a plan that leaves more out, and hear nothing any more."""
+    plan = _plan(request)
+    goals = tuple(replace(goal, value=goal.value + 1.0) for goal in plan.goals)
+    connection.send(replace(plan, goals=goals))
+    Event().wait()
 
 
 def raises(connection: Connection, request: Request) -> None:

@@ -87,6 +87,17 @@ def test_where_rehearsing_fails_too_there_is_a_plan_that_says_that_it_is_not_reh
     assert plan.solved_seconds > 0.0
 
 
+def test_a_search_that_does_not_end_is_not_waited_for_and_a_worse_plan_not_taken(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    monkeypatch.setattr(best, "serve", broken_solving.sends_a_worse_plan_and_never_ends)
+    monkeypatch.setattr(best, "serve_rehearsal", broken_solving.does_not_rehearse)
+    monkeypatch.setattr(best, "_GRACE", 2.0)
+    plan = best_plan(_STUDIO, START, seconds=2.0)
+    assert plan.grid_minutes != MARK
+    assert not active_children()
+
+
 def test_what_was_found_before_a_solver_aborts_stands(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(best, "serve", broken_solving.aborts_after_a_plan)
     told: list[Plan] = []
