@@ -85,7 +85,7 @@ def test_all_but_some_lanes_stay_or_go_back_and_nothing_is_lost(seed: int) -> No
     assert not check_plan(search._frame.studio, search.plan()).broken
 
 
-@pytest.mark.parametrize(("seed", "most"), [(3, 4), (6, 3)])
+@pytest.mark.parametrize(("seed", "most"), [(1, 4), (3, 4), (11, 2)])
 def test_the_first_step_moves_only_what_has_no_place_any_more(seed: int, most: int) -> None:
     search = _search(seed)
     quick = search.best.standing.worth
