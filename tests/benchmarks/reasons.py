@@ -13,15 +13,13 @@ from __future__ import annotations
 import math
 import statistics
 import sys
-from dataclasses import replace
-from datetime import timedelta
 from time import perf_counter
 from typing import TYPE_CHECKING
 
 from studio_planner.planning.late.promises import explain
 from studio_planner.planning.late.trials import is_late
 from studio_planner.planning.quick import quick_plan
-from tests.planning.benchmark_studios import START, make_studio
+from tests.planning.benchmark_studios import START, hurried, make_studio
 
 if TYPE_CHECKING:
     from studio_planner.craft.studio import Studio
@@ -30,15 +28,6 @@ SEEDS = range(4)
 SIZES = ((8, 4, 1), (20, 5, 2), (60, 5, 4))
 DAYS_SOONER = (0, 3, 6)
 ASKED = {(20, 5, 2): 1.0, (60, 5, 4): 4.0}
-
-
-def sooner(studio: Studio, days: int) -> Studio:
-    """The studio with all its dates so many days sooner."""
-    orders = tuple(
-        replace(order, promised=order.promised - timedelta(days=days))
-        for order in studio.orders
-    )
-    return replace(studio, orders=orders)
 
 
 def measure(studio: Studio) -> tuple[int, float, float]:
@@ -59,7 +48,7 @@ def main() -> int:
     for size in SIZES:
         every: list[float] = []
         for days in DAYS_SOONER:
-            rows = [measure(sooner(make_studio(seed, *size), days)) for seed in SEEDS]
+            rows = [measure(hurried(make_studio(seed, *size), days)) for seed in SEEDS]
             late, seconds, ones = (list(column) for column in zip(*rows, strict=True))
             every += [second for count, second in zip(late, seconds, strict=True) if count]
             plans = statistics.median(s / one for s, one in zip(seconds, ones, strict=True))
