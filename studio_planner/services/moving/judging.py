@@ -158,6 +158,7 @@ class Judge:
             window=met.window,
             air=air,
             held=None,
+            wrong_first=None,
             person=planned.person if person is None else person,
         )
 

@@ -169,6 +169,18 @@ def test_a_later_coat_that_no_longer_fits_is_moved_unless_it_is_pinned() -> None
     assert Rule.LATER in rules(verdict)
 
 
+def test_what_was_rehearsed_of_a_pour_does_not_go_along() -> None:
+    studio = planned_once()
+    first = later_coat(studio)
+    known = replace(first, held=0.9, wrong_first=0.1)
+    plan = replace(
+        kept(studio), coats=tuple(known if c is first else c for c in kept(studio).coats)
+    )
+    judge = Judge(view_of(replace(studio, plan=plan)), known)
+    moved = judge.at(known.start + timedelta(minutes=5)).coats
+    assert {(coat.held, coat.wrong_first) for coat in moved} == {(None, None)}
+
+
 def test_the_nearest_allowed_time_is_offered() -> None:
     studio = planned_once()
     coat = next(c for c in kept(studio).coats if not c.poured)
