@@ -10351,6 +10351,14 @@ Recoat window 4-6 h to 24 h at 20 °C</source>
         <translation>noch {time}</translation>
     </message>
     <message>
+        <source>Nothing to plan</source>
+        <translation>Nichts zu planen</translation>
+    </message>
+    <message>
+        <source>Everything is packed or has left.</source>
+        <translation>Alles ist verpackt oder verschickt.</translation>
+    </message>
+    <message>
         <source>How it was made</source>
         <translation>Wie er entstand</translation>
     </message>

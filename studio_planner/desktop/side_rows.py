@@ -18,6 +18,7 @@ from studio_planner.services.next_hands import asking_ahead, first_after, next_h
 from studio_planner.services.plan_worth import worth_of
 from studio_planner.services.promises import promises_of
 from studio_planner.services.step_words import packing_words
+from studio_planner.services.still_to_do import nothing_left
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -202,6 +203,13 @@ def worth_rows(view: DeskView) -> tuple[WorthRow, ...]:
     studio, plan = view.studio, view.plan
     if plan is None:
         return ()
+    if nothing_left(studio):
+        return (
+            WorthRow(
+                translate("side", "Nothing to plan"),
+                translate("side", "Everything is packed or has left."),
+            ),
+        )
     worth = worth_of(studio, plan)
     rows = [
         WorthRow(

@@ -6,9 +6,12 @@ from dataclasses import replace
 from datetime import timedelta
 from typing import TYPE_CHECKING
 
+from PySide6.QtWidgets import QLabel
+
 from studio_planner.craft.orders import Promise
 from studio_planner.desktop.order_pages import answer_words
-from studio_planner.desktop.side_rows import Standing, promise_rows
+from studio_planner.desktop.order_pages.answer_view import AnswerView
+from studio_planner.desktop.side_rows import Standing, promise_rows, worth_rows
 from studio_planner.desktop.title_bar import TitleBar
 from studio_planner.desktop.verdicts import planned_words
 from studio_planner.services.desk import DeskView
@@ -68,6 +71,8 @@ def test_where_all_has_left_the_desk_says_that_there_is_nothing_to_plan() -> Non
     studio = left(only_the_board())
     said = planned_words(DeskView(studio, LATER))
     assert said == "Everything is packed or has left; there is nothing to plan."
+    (row,) = worth_rows(DeskView(studio, LATER))
+    assert row.spoken == "Nothing to plan. Everything is packed or has left."
 
 
 def test_a_promise_whose_pieces_are_left_out_is_not_counted_as_kept(
@@ -91,3 +96,13 @@ def test_a_promise_whose_pieces_are_left_out_is_not_counted_as_kept(
     assert "every promise kept" in line()
     assert "1 of 2 not planned" in line("m")
     assert "2 of 2 not planned" in line("m", "33")
+
+
+def test_what_has_left_is_not_asked_any_more_when_it_may_go(desk: DeskWindow) -> None:
+    def tables(studio: Studio) -> int:
+        view = AnswerView(desk.canvas)
+        view.show_answer(studio, answer_for(studio, studio.plan, "m", LATER))
+        return sum(label.text() == "Full cure" for label in view.findChildren(QLabel))
+
+    assert tables(planned()) == 1
+    assert tables(left(planned())) == 0

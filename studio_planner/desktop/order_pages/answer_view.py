@@ -139,7 +139,8 @@ class AnswerView(QWidget):
             if row.reason:
                 reason = translate("orders", "Not planned: {reason}").format(reason=row.reason)
                 self._rows.addWidget(self._label(self._canvas.fonts.plain, reason, "now"))
-            self._rows.addWidget(self._table(answer_words.gate_lines(studio, row)))
+            if answer.shipped is None:
+                self._rows.addWidget(self._table(answer_words.gate_lines(studio, row)))
         self._rows.addWidget(self._label(self._canvas.fonts.small, deferral(), "quiet"))
 
     def _add_reason(self, studio: Studio, answer: OrderAnswer) -> None:
