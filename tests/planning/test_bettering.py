@@ -11,6 +11,7 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 
 from studio_planner.craft.errors import NoPlanPossible
+from studio_planner.planning.best import best_plan
 from studio_planner.planning.checker import check_plan
 from studio_planner.planning.clocks.clockwork import Clockworks
 from studio_planner.planning.late.bettering import bettered
@@ -57,6 +58,14 @@ def test_a_plan_that_is_bettered_keeps_what_was_proved_and_how_long_was_looked()
     goals = [replace(row, bound=late) if row is plan.goals[1] else row for row in plan.goals]
     better = bettered(studio, replace(plan, goals=tuple(goals), solved_seconds=3.0))
     assert (better.goals[1].bound, better.solved_seconds) == (late, 3.0)
+
+
+def test_a_search_however_short_ends_with_a_plan_that_no_late_order_betters() -> None:
+    studio = tight(1)
+    plan = best_plan(studio, START, seconds=0.5)
+    assert plan.rehearsals
+    assert worth(plan) < worth(quick_plan(studio, START))
+    assert Trials(studio, plan, Clockworks()).better() is None
 
 
 def test_nothing_is_poured_after_the_days_that_were_asked_for() -> None:

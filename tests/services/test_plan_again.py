@@ -11,6 +11,7 @@ from studio_planner.craft.errors import NoPlanPossible
 from studio_planner.craft.saying import SILENT
 from studio_planner.planning.quick import quick_plan
 from studio_planner.services.plan_again import explained, plan_again
+from tests.planning.benchmark_studios import START, hurried, make_studio
 from tests.services.small_studios import kept, morning, planned_once, two_trays
 
 if TYPE_CHECKING:
@@ -107,6 +108,18 @@ def test_without_seconds_nothing_better_is_looked_for(monkeypatch: pytest.Monkey
     made = plan_again(studio, morning(studio), told=told.append)
     assert (asked, told) == ([], [])
     assert made.plan.goals
+
+
+def test_a_late_order_goes_first_where_that_is_better_though_nothing_better_is_looked_for() -> (
+    None
+):
+    studio = hurried(make_studio(1, 8, 4, 2), 5)
+    plan = plan_again(studio, START).plan
+    late = [one.goals[1].value for one in (plan, quick_plan(studio, START))]
+    assert late[0] < late[1]
+    tried = [str(change.words) for row in plan.outcomes for change in row.changes]
+    assert any(words.startswith("pour it before all others (makes ") for words in tried)
+    assert not any(words.startswith("plan again") for words in tried)
 
 
 def test_a_plan_can_be_given_its_reasons_anew() -> None:
