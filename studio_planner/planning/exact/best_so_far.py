@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.plans import Goal
 from studio_planner.planning.exact.goals import in_hours
+from studio_planner.planning.exact.sharing import least_mixes
 from studio_planner.planning.worth import by_goal, goals_of
 
 if TYPE_CHECKING:
@@ -18,7 +19,7 @@ class BestSoFar:
     """A standing plan that several threads improve, each taking `lock` while it does."""
 
     def __init__(self, parts: Parts, standing: Standing) -> None:
-        """Start from a plan; what each order needs by itself bounds its lateness."""
+        """Start from a plan; what each piece needs by itself bounds what all can get."""
         self.parts = parts
         self.standing = standing
         self.lock = Lock()
@@ -27,6 +28,8 @@ class BestSoFar:
         orders = {lane.chain.order.key: lane.chain.order for lane in lanes if lane.chain.order}
         least = sum(parts.alone_late(lanes, order) for order in orders.values())
         self.bound(Goal.LATENESS, least)
+        self.bound(Goal.MIXES, least_mixes(lanes))
+        self.bound(Goal.ENDS, parts.alone_ends(lanes))
 
     def offer(self, standing: Standing | None) -> bool:
         """Take a plan if it is worth more; tell whether it was."""

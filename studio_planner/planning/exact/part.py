@@ -205,6 +205,22 @@ class Parts:
         known = [begins for begins in found if begins is not None]
         return self.frame.promised(order).leaving(max(known)).late if known else 0
 
+    def alone_ends(self, lanes: Sequence[Lane]) -> float:
+        """The sum of the slots in which pieces are done, each by itself in the studio.
+
+        Twins that stay together are left out: which of them is packed last is open.
+        """
+        grid, ends = self.frame.grid, 0.0
+        for lane in lanes:
+            order, begins, last = lane.chain.order, self.alone(lane), lane.chain.tasks[-1]
+            if order is None and last.fixed is not None:
+                over = last.fixed.start.timestamp() + last.block
+                ends += (over - grid.origin) / grid.step
+            elif begins is not None and len(lane.chain.pieces) == 1:
+                packing = 0 if order is None else order.packing_minutes * 60
+                ends += begins + packing / grid.step
+        return ends
+
     def last_packing(self, standing: Standing, freedom: Freedom) -> dict[int, int]:
         """The last slot in which each freed lane's packing begins, to be no later in all.
 

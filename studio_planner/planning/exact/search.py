@@ -119,8 +119,8 @@ class PlanSearch:
         def over() -> bool:
             return stop() or self.best.proved or monotonic() >= end
 
-        def by_parts() -> None:
-            while not over() and (effort.steps is None or improver.steps < effort.steps):
+        def by_parts(until: Callable[[], bool] = over) -> None:
+            while not until() and (effort.steps is None or improver.steps < effort.steps):
                 turns.wait(first=not improver.steps)
                 left = max(0.05, end - monotonic())
                 # Steps that are to be repeated end by the solver's own count alone.
@@ -129,7 +129,8 @@ class PlanSearch:
 
         def as_a_whole() -> None:
             search = Search(seconds=0.0, seed=effort.seed, light=True)
-            possible = self._may_be_whole(effort.seconds)
+            small = self._is_small(effort.seconds)
+            possible = small and leaves_nothing_out(self.best)
             try:
                 if possible:
                     whole.ask_for_less(end, search, over, turns.put)
@@ -137,6 +138,9 @@ class PlanSearch:
                     whole.solve(end, search, over)
             finally:
                 turns.answered()
+            if small and not possible:
+                by_parts(until=lambda: over() or leaves_nothing_out(self.best))
+                whole.solve(end, search, over)
             by_parts()
 
         if effort.steps is None:
@@ -197,10 +201,9 @@ class PlanSearch:
         lanes = self.best.standing.lanes
         return sum(len(lane.chain.tasks) - lane.chain.first for lane in lanes)
 
-    def _may_be_whole(self, seconds: float) -> bool:
+    def _is_small(self, seconds: float) -> bool:
         """Whether it can be worth while to look at the studio as a whole."""
-        most = _FEW_COATS if seconds < _LONG else _WHOLE_COATS
-        return self._coats <= most and leaves_nothing_out(self.best)
+        return self._coats <= (_FEW_COATS if seconds < _LONG else _WHOLE_COATS)
 
 
 def _left_out(pieces: Iterable[Piece], standing: Standing) -> bool:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections import Counter
 from dataclasses import dataclass
 from itertools import combinations
 from typing import TYPE_CHECKING
@@ -138,6 +139,16 @@ def portions_of(studio: Studio, lanes: Sequence[Lane]) -> dict[Coat, Portion]:
                 alone=task.block,
             )
     return found
+
+
+def least_mixes(lanes: Sequence[Lane]) -> int:
+    """How many mixes any plan makes: one for each coat of a kind that the same piece has."""
+    most: dict[object, int] = {}
+    for lane in lanes:
+        new = lane.chain.tasks[lane.chain.first :]
+        kinds = Counter((task.product.key, task.coat.colour_names) for task in new)
+        most |= {kind: max(count, most.get(kind, 0)) for kind, count in kinds.items()}
+    return sum(most.values())
 
 
 def sharing(

@@ -205,10 +205,20 @@ def leaves_nothing_out(best: BestSoFar) -> bool:
     """
     frame, lanes = best.parts.frame, best.standing.lanes
     places = {spots.place for spots in frame.choices.spots}
-    scuffs = any(task.may_scuff for lane in lanes for task in lane.chain.tasks)
     return (
         places == {frame.means.edges.rest}
-        and (len(frame.means.shop.hands) == 1 or not scuffs)
+        and (len(frame.means.shop.hands) == 1 or _nobody_sands_at_once(best))
         and all(len(lane.chain.pieces) == 1 and lane.placed is not None for lane in lanes)
         and not sharing(frame.studio, lanes, all_pairs=True).capped
     )
+
+
+def _nobody_sands_at_once(best: BestSoFar) -> bool:
+    """Whether two never sand at once in any plan that is as good as the one that stands.
+
+    With one joint to be sanded there is nothing beside it; but only where no plan is less late
+    is it known that sanding more is worth nothing.
+    """
+    lanes = best.standing.lanes
+    scuffs = any(task.may_scuff for lane in lanes for task in lane.chain.tasks)
+    return not scuffs or (Goal.LATENESS in best.met and best.standing.worth.scuffed <= 1)

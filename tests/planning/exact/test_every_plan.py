@@ -13,6 +13,7 @@ from studio_planner.planning.exact.frame import frame_of
 from studio_planner.planning.exact.goals import IN_ORDER, quantity_of
 from studio_planner.planning.exact.lanes import lanes_of
 from studio_planner.planning.exact.part import Freedom, Parts
+from studio_planner.planning.exact.sharing import least_mixes
 from studio_planner.planning.exact.whole import Whole, leaves_nothing_out
 from studio_planner.planning.problem import build_chains
 from studio_planner.planning.quick import quick_start
@@ -29,6 +30,7 @@ if TYPE_CHECKING:
 
 _HOUR = 3600
 _LONG = 60.0
+_ROUNDED = 1e-6
 
 
 def _parts(tiny: Tiny) -> tuple[Parts, Standing]:
@@ -94,6 +96,8 @@ def _is_the_best(tiny: Tiny, most_mixes: int | None = None) -> None:
     assert tuple(after.worth[1:]) == best
     least = sum(parts.alone_late(after.lanes, order) for order in tiny.studio.orders)
     assert least <= round(_HOUR * best[0])
+    assert least_mixes(after.lanes) <= after.worth.mixes
+    assert parts.alone_ends(after.lanes) <= after.worth.ends + _ROUNDED
 
 
 @settings(suppress_health_check=list(HealthCheck), max_examples=examples(6))

@@ -25,6 +25,8 @@ from tests.planning.happenings import HAPPENINGS
 from tests.planning.studios import Situation, studios
 
 if TYPE_CHECKING:
+    import pytest
+
     from studio_planner.craft.plans import Plan
     from studio_planner.craft.studio import Studio
 
@@ -140,3 +142,21 @@ def test_a_search_that_is_told_to_stop_keeps_its_plan() -> None:
 def test_a_plan_says_the_grid_it_is_for() -> None:
     search = PlanSearch(quick_start(make_studio(3, 8, 2, 1), START))
     assert search.plan().grid_minutes == 5
+
+
+def test_a_studio_is_looked_at_as_a_whole_as_soon_as_the_model_has_all_of_it(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    search = PlanSearch(quick_start(make_studio(3, 4, 2, 1), START))
+    asked: list[None] = []
+
+    def after_some_steps(_: object) -> bool:
+        asked.append(None)
+        return len(asked) > _STEPS
+
+    monkeypatch.setattr(
+        "studio_planner.planning.exact.search.leaves_nothing_out", after_some_steps
+    )
+    search.run(Effort(_LONG), lambda _: None, lambda: False)
+    assert len(asked) > _STEPS
+    assert search.best.proved, search.best.goals
