@@ -113,7 +113,8 @@ class PlanSearch:
         """
         end = self._begun + effort.seconds
         improver = Improver(self.best, effort.seed, self._foreseen())
-        turns = _Turns(few=self._coats <= _FEW_COATS and effort.steps is None)
+        few = self._coats <= _FEW_COATS and effort.steps is None
+        turns = _Turns(few=few)
         whole = Whole(self.best)
 
         def over() -> bool:
@@ -135,7 +136,7 @@ class PlanSearch:
                 if possible:
                     whole.ask_for_less(end, search, over, turns.put)
                     turns.put()
-                    whole.solve(end, search, over)
+                    whole.solve(end, replace(search, bounding=few), over)
             finally:
                 turns.answered()
             if small and not possible:

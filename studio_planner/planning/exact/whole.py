@@ -32,11 +32,14 @@ _MUCH_LESS = (16, 4)
 more than one of them. That leaves so little room that either answer comes sooner than the least
 lateness is found from where the plan stands (a third of the time, measured)."""
 
-_BY_MIXES = (Goal.MIXES, Goal.ENDS)
-"""The goals that are made small in one go, by a model in which mixes are unknowns."""
+_JOINTS = (Goal.SCUFFED, Goal.TESTED)
 
-_GLIMPSE = 0.5
-"""Seconds of a first look at a goal: mostly they show what bounds it."""
+_BY_MIXES = (Goal.MIXES, Goal.ENDS)
+"""The goals that are made small by a model in which mixes are unknowns."""
+
+_LOOKS = ((2.0, False), (math.inf, True), (math.inf, False))
+"""How long a goal in hours is looked at, and whether just its bound is asked for: the way down
+to that is long where many plans differ by little."""
 
 _TELLING = 0.5
 """Seconds between two better answers that are read: the search waits while one is."""
@@ -106,7 +109,7 @@ class Whole:
         if draft is None:
             return Status.IMPOSSIBLE
         draft.model.at_least(most, draft.goals.late)
-        in_one_go = InOneGo(draft, (Goal.LATENESS, Goal.SCUFFED, Goal.TESTED))
+        in_one_go = InOneGo(draft, (Goal.LATENESS, *_JOINTS))
         put()
         answer = self._solved(draft, Goal.LATENESS, in_one_go.number, search)
         if answer.bound is not None:
@@ -123,21 +126,13 @@ class Whole:
                     return
 
     def _aim(self, goal: Goal, search: Search, end: float) -> None:
-        """Make a goal small, or it and all after it if those are left that mixes decide.
-
-        Where a glimpse shows a bound but no plan that meets it, just that is asked for: the
-        way down to it is long where many plans differ by little.
-        """
-        if goal in _BY_MIXES:
-            goals = _BY_MIXES[_BY_MIXES.index(goal) :]
-            self._seek(goals, replace(search, seconds=end - monotonic()))
-            return
-        if goal is not Goal.LATENESS:
-            self._seek((goal,), replace(search, seconds=_GLIMPSE))
-        for least in (True, False):
-            left = _SHARE * (end - monotonic())
+        """Make a goal small: joints of both kinds in one go."""
+        goals = _JOINTS if goal is _JOINTS[0] else (goal,)
+        for seconds, least in _LOOKS if goal is Goal.SPARE else _LOOKS[-1:]:
+            share = 1.0 if goal is IN_ORDER[-1] else _SHARE
+            left = min(seconds, share * (end - monotonic()))
             if goal not in self._best.met and left > 0:
-                self._seek((goal,), replace(search, seconds=left), least=least)
+                self._seek(goals, replace(search, seconds=left), least=least)
 
     def _seek(self, goals: Sequence[Goal], search: Search, *, least: bool = False) -> None:
         """Look for less of some goals; for the `least` there could be of the first, or none."""
