@@ -57,16 +57,16 @@ def desk(
 
 
 def drop_five_minutes_later(desk: DeskWindow, qtbot: QtBot) -> None:
-    """Pour a seal five minutes later that a colour pour waits for, and let planning end."""
-    seal = next(b for b in pours(desk) if (b.lane.piece.key, b.coat.key) == DISHES)
-    choose(desk, seal)
+    """Pour a flood five minutes later that another pour waits for, and let planning end."""
+    flood = next(b for b in pours(desk) if (b.lane.piece.key, b.coat.key) == FLOOD)
+    choose(desk, flood)
     QTest.keyClick(desk.timeline, Qt.Key.Key_Right, Qt.KeyboardModifier.AltModifier)
     assert drag_of(desk).verdict.allowed
     with qtbot.waitSignal(desk.planning.planned, timeout=30_000):
         QTest.keyClick(desk.timeline, Qt.Key.Key_Return)
 
 
-DISHES = ("pebble-dishes", "seal")
+FLOOD = ("birthday-board", "flood")
 
 
 def test_what_a_drop_moves_is_shown_and_taken_back_with_it_in_one_step(
@@ -77,11 +77,11 @@ def test_what_a_drop_moves_is_shown_and_taken_back_with_it_in_one_step(
     after = studio_of(desk)
     assert not after.plan_outdated
     (pin,) = after.pins
-    seal = next(b for b in pours(desk) if (b.lane.piece.key, b.coat.key) == DISHES)
-    assert bar_again(desk, seal).start == pin.start
+    flood = next(b for b in pours(desk) if (b.lane.piece.key, b.coat.key) == FLOOD)
+    assert bar_again(desk, flood).start == pin.start
     moved = desk.timeline.work.aftermath.difference.moved
     assert moved
-    assert all((row.piece, row.coat) != DISHES for row in moved)
+    assert all((row.piece, row.coat) != FLOOD for row in moved)
     desk.timeline.viewport().repaint()
     desk.changes.plans_by_itself = False
     QTest.mouseClick(desk.work_line.verbs[-1], LEFT)
