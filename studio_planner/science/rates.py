@@ -11,6 +11,7 @@ back comes home.
 from __future__ import annotations
 
 from bisect import bisect_left, bisect_right
+from threading import Lock
 from typing import TYPE_CHECKING
 
 from studio_planner.science.rate_cuts import cuts
@@ -32,7 +33,8 @@ class RatePieces:
 
     Within a piece the three rates differ by a few percent at most, so that three steps of
     Newton's method from the straight line are at rounding. Answers do not depend on how far
-    pieces are cut already: they are cut beyond whatever an answer looks at.
+    pieces are cut already: they are cut beyond whatever an answer looks at. Several threads
+    may ask.
 
     Parameters
     ----------
@@ -42,7 +44,7 @@ class RatePieces:
         (end [s], (start, middle, end) rate [share/s]) of each piece, in order of time.
     """
 
-    __slots__ = ("_more", "_rates", "_sums", "_times")
+    __slots__ = ("_cutting", "_more", "_rates", "_sums", "_times")
 
     def __init__(self, first: float, pieces: Iterable[Cut]) -> None:
         """Take pieces from `pieces` as they are needed."""
@@ -50,6 +52,7 @@ class RatePieces:
         self._rates: list[Rates] = []
         self._sums = [0.0]
         self._more = iter(pieces)
+        self._cutting = Lock()
 
     @property
     def sums(self) -> list[float]:
@@ -68,14 +71,16 @@ class RatePieces:
             pass
 
     def _cut_one(self) -> bool:
-        piece = next(self._more, None)
-        if piece is None:
-            return False
-        end, (a, m, b) = piece
-        length = end - self._times[-1]
-        self._times.append(end)
-        self._rates.append((a, m, b))
-        self._sums.append(self._sums[-1] + length * (a + 4.0 * m + b) / 6.0)
+        """Cut one piece; others may read meanwhile: what a piece begins with is there first."""
+        with self._cutting:
+            piece = next(self._more, None)
+            if piece is None:
+                return False
+            end, (a, m, b) = piece
+            length = end - self._times[-1]
+            self._rates.append((a, m, b))
+            self._times.append(end)
+            self._sums.append(self._sums[-1] + length * (a + 4.0 * m + b) / 6.0)
         return True
 
     def sum_between(self, start: float, end: float) -> float:

@@ -2,16 +2,26 @@
 
 from __future__ import annotations
 
+from threading import Thread
+from typing import TYPE_CHECKING
+
+import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
 from studio_planner.science.clocks import StageClock
 from studio_planner.science.history import History
 from studio_planner.science.laws import SheetFigure, stage_law
-from studio_planner.science.rates import rate_pieces
+from studio_planner.science.rates import RatePieces, rate_pieces
 from studio_planner.science.stages import Edge, Stage
 
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from studio_planner.science.rate_cuts import Cut
+
 HOUR = 3600.0
+_A_MOMENT = 0.05
 LAW = stage_law(Stage.RECOAT_OPENS, [SheetFigure(15, 8, 10), SheetFigure(25, 4, 5)])
 ROOM = History(
     tuple(6 * HOUR * step for step in range(41)),
@@ -48,3 +58,25 @@ def test_an_early_question_leaves_most_of_the_record_uncut() -> None:
     pieces = rate_pieces(LAW, ROOM, Edge.LIKELY, None)
     assert pieces.first_with(HOUR, 0.5) is not None
     assert len(pieces._times) < len(pieces.sums) / 4
+
+
+def test_another_thread_may_ask_while_one_cuts() -> None:
+    answers: list[float | None] = []
+
+    def cut() -> Iterator[Cut]:
+        yield 10.0, (0.1, 0.1, 0.1)
+        other.start()
+        # It has to wait for this piece, so this wait for it is in vain.
+        other.join(_A_MOMENT)
+        yield 20.0, (0.2, 0.2, 0.2)
+        yield 30.0, (0.3, 0.3, 0.3)
+
+    pieces = RatePieces(0.0, cut())
+
+    def ask() -> None:
+        answers.append(pieces.first_with(0.0, 2.0))
+
+    other = Thread(target=ask)
+    ask()
+    other.join()
+    assert answers == pytest.approx([15.0, 15.0])

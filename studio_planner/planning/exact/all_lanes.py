@@ -40,7 +40,6 @@ _STRICT = {
     Goal.SCUFFED: 10**4 * MUCH,
     Goal.TESTED: 100 * MUCH,
     Goal.MOVED: MUCH,
-    Goal.SPARE: 600,
     Goal.MIXES: 50,
     Goal.ENDS: 1,
 }
@@ -162,7 +161,7 @@ class AllLanes:
 def _strictly(draft: Draft) -> Quantity:
     total: Quantity = 0
     for goal, weight in _STRICT.items():
-        unit = draft.grid.step if goal in {Goal.LATENESS, Goal.SPARE} else 1
+        unit = draft.grid.step if goal is Goal.LATENESS else 1
         total += weight // unit * quantity_of(draft, goal)
     return total
 

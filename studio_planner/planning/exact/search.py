@@ -13,7 +13,7 @@ from studio_planner.planning.exact.frame import frame_of
 from studio_planner.planning.exact.improving import Improver
 from studio_planner.planning.exact.lanes import lanes_of
 from studio_planner.planning.exact.part import Parts
-from studio_planner.planning.exact.whole import Whole, leaves_nothing_out
+from studio_planner.planning.exact.whole import BEFORE_MIXES, Whole, leaves_nothing_out
 from studio_planner.planning.rounds import Pass
 from studio_planner.planning.solver import Search
 from studio_planner.planning.spans import GRID
@@ -60,12 +60,12 @@ class Effort:
 class _Turns:
     """Who computes when there are few coats: questions about all of them are soon answered.
 
-    That takes half the time if all else waits, so only one step is made beside them, once the
-    first is put. What is not answered in so many seconds hardly ever is: all go on then.
+    That takes half the time if all else waits, so only one step is made beside the first, once
+    it is put. What is not answered in so many seconds hardly ever is: all go on then.
     """
 
     def __init__(self, *, few: bool) -> None:
-        self._put, self._answered = Event(), Event()
+        self._put, self._answered, self._few = Event(), Event(), few
         if not few:
             self.answered()
 
@@ -77,6 +77,11 @@ class _Turns:
         """All are answered, or left, or there are none."""
         self._put.set()
         self._answered.set()
+
+    def ask_again(self) -> None:
+        """More questions are put, for which all else waits again."""
+        if self._few:
+            self._answered.clear()
 
     def wait(self, *, first: bool) -> None:
         """Wait until a step may be made: the first one, or any other."""
@@ -135,7 +140,9 @@ class PlanSearch:
             try:
                 if possible:
                     whole.ask_for_less(end, search, over, turns.put)
-                    turns.put()
+                    turns.answered()
+                    whole.solve(end, search, over, BEFORE_MIXES)
+                    turns.ask_again()
                     whole.solve(end, replace(search, bounding=few), over)
             finally:
                 turns.answered()
