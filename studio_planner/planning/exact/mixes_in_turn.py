@@ -2,7 +2,7 @@
 
 Where many coats may share, few mixes are poured from many coats, and the least number of mixes
 and the earliest ends are proved with it in seconds. With one flag for each pair of coats they
-were hardly ever (measured on studios of 32 coats: six of six instead of two).
+were hardly ever (measured on studios of 32 coats).
 """
 
 from __future__ import annotations

@@ -119,7 +119,8 @@ class Whole:
         draft.model.at_least(most, draft.goals.late)
         in_one_go = InOneGo(draft, (Goal.LATENESS, *_JOINTS))
         put()
-        answer = self._solved(draft, Goal.LATENESS, in_one_go.number, search)
+        # Told of before its end it would be left as soon as the lateness is met.
+        answer = self._solved(draft, Goal.LATENESS, in_one_go.number, search, tells=False)
         if answer.bound is not None:
             self._bound(in_one_go.parted(math.ceil(answer.bound - _ROUNDING)))
         return answer.status
@@ -169,7 +170,9 @@ class Whole:
         )
         return self._best.parts.draft(standing, freedom)
 
-    def _solved(self, draft: Draft, goal: Goal, aim: Quantity, search: Search) -> Answer:
+    def _solved(
+        self, draft: Draft, goal: Goal, aim: Quantity, search: Search, *, tells: bool = True
+    ) -> Answer:
         draft.model.aim(aim)
         if draft.in_turn:
             draft.model.start_at(Hints(draft).values.values())
@@ -185,7 +188,7 @@ class Whole:
                 told = monotonic()
             return False
 
-        answer = draft.model.solve(search, better)
+        answer = draft.model.solve(search, better if tells else None)
         self._at_hand = None
         if answer.found:
             self._offer(draft, answer)
