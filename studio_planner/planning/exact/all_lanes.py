@@ -10,8 +10,6 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from typing_extensions import override
-
 from studio_planner.craft.plans import Goal
 from studio_planner.planning.exact.goals import quantity_of
 from studio_planner.planning.exact.hints import Hints
@@ -83,15 +81,6 @@ class Together:
             self.often = max(_LEAST_OFTEN, _IN_VAIN * self.often)
 
 
-@dataclass(frozen=True, slots=True)
-class _OthersStay(Freedom):
-    """Lanes `beside` the others keep their starts."""
-
-    @override
-    def around(self, lane: int) -> float | None:
-        return 0.0 if lane in self.beside else self.days
-
-
 class AllLanes:
     """Frees all lanes of one studio's plans."""
 
@@ -141,7 +130,8 @@ class AllLanes:
         But not on their spots: what is in the way there gives way to another one.
         """
         everywhere = _all(standing)
-        freedom = _OthersStay(everywhere, beside=everywhere.difference(lanes), back=True)
+        others = everywhere.difference(lanes)
+        freedom = Freedom(everywhere, beside=others, beside_days=0.0, back=True)
         return self._back(standing, freedom, seed, Goal.MOVED)
 
     def _back(

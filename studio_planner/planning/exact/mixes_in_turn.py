@@ -21,7 +21,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterable, Sequence
 
     from studio_planner.planning.exact.draft import Draft
-    from studio_planner.planning.exact.sharing import Coat, Portion, Sharing
+    from studio_planner.planning.exact.sharing import Coat, Kind, Portion, Sharing
     from studio_planner.planning.solver import Flag, Quantity
     from studio_planner.planning.spans import Stretches
 
@@ -57,7 +57,7 @@ def _new_coats(draft: Draft) -> list[Coat]:
 def _kinds(draft: Draft, sharing: Sharing) -> list[list[Coat]]:
     """The new coats that may share with others, those of one kind together."""
     paired = {coat for pair in sharing.pairs for coat in pair}
-    kinds: dict[object, list[Coat]] = defaultdict(list)
+    kinds: dict[Kind, list[Coat]] = defaultdict(list)
     for coat in _new_coats(draft):
         if coat in paired:
             kinds[sharing.portions[coat].kind].append(coat)

@@ -58,6 +58,8 @@ class Freedom:
     days: float | None = None
     beside: frozenset[int] = frozenset()
     """Lanes among them that only give way a little, so that mixes can be shared with others."""
+    beside_days: float = _A_LITTLE
+    """How much those give way: days around each start."""
     all_mixes: bool = False
     back: bool = False
     """Whether coats may also start where the plan before had them."""
@@ -70,7 +72,7 @@ class Freedom:
 
     def around(self, lane: int) -> float | None:
         """The days around its start in which each coat of a lane may start."""
-        return _A_LITTLE if lane in self.beside else self.days
+        return self.beside_days if lane in self.beside else self.days
 
 
 class Parts:

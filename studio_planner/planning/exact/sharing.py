@@ -15,9 +15,13 @@ if TYPE_CHECKING:
 
     from studio_planner.craft.studio import Studio
     from studio_planner.planning.exact.lanes import Lane
+    from studio_planner.planning.problem import Task
 
 Coat = tuple[int, int]
 """The position of a lane, and of a coat in it."""
+
+Kind = tuple[str, tuple[str, ...]]
+"""The product and the colours of a coat."""
 
 MOST_TOGETHER = 12
 """Lanes that pour from one mix at the most."""
@@ -34,7 +38,7 @@ class Portion:
     """A coat as a part of a mix: its grams, and seconds of set-up, by its pieces, and alone."""
 
     coat: Coat
-    kind: tuple[str, tuple[str, ...]]
+    kind: Kind
     grams: float
     limit: float
     setup: int
@@ -131,7 +135,7 @@ def portions_of(studio: Studio, lanes: Sequence[Lane]) -> dict[Coat, Portion]:
             setup = task.coat.setup_minutes * 60
             found[at, index] = Portion(
                 coat=(at, index),
-                kind=(task.product.key, task.coat.colour_names),
+                kind=_kind(task),
                 grams=sum(coat_mass(studio, piece, task.coat) for piece in pieces),
                 limit=mix_room(studio, task.coat),
                 setup=setup,
@@ -141,12 +145,17 @@ def portions_of(studio: Studio, lanes: Sequence[Lane]) -> dict[Coat, Portion]:
     return found
 
 
+def _kind(task: Task) -> Kind:
+    """What coats of one mix have in common."""
+    return task.product.key, task.coat.colour_names
+
+
 def least_mixes(lanes: Sequence[Lane]) -> int:
     """How many mixes any plan makes: one for each coat of a kind that the same piece has."""
-    most: dict[object, int] = {}
+    most: dict[Kind, int] = {}
     for lane in lanes:
         new = lane.chain.tasks[lane.chain.first :]
-        kinds = Counter((task.product.key, task.coat.colour_names) for task in new)
+        kinds = Counter(_kind(task) for task in new)
         most |= {kind: max(count, most.get(kind, 0)) for kind, count in kinds.items()}
     return sum(most.values())
 
