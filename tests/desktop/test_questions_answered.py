@@ -17,6 +17,7 @@ from studio_planner.services.editing.changes import Change
 from studio_planner.services.questions.every import QUESTIONS
 from studio_planner.services.trying.every import WHAT_IFS
 from tests.desktop import scenes
+from tests.desktop.question_scene import questions_on
 
 if TYPE_CHECKING:
     from pytestqt.qtbot import QtBot
@@ -26,11 +27,7 @@ if TYPE_CHECKING:
 
 @pytest.fixture
 def page(desk: DeskWindow) -> QuestionsPage:
-    desk.changes.plans_by_itself = False
-    desk.go_to("questions")
-    found = desk.pages.page("questions")
-    assert isinstance(found, QuestionsPage)
-    return found
+    return questions_on(desk)
 
 
 def test_every_question_is_in_the_list_and_has_its_answer_when_it_is_chosen(

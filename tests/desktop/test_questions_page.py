@@ -15,7 +15,6 @@ from PySide6.QtWidgets import QWidget
 
 from studio_planner.desktop.forms.fields import ChoiceField, NumberField
 from studio_planner.desktop.forms.time_fields import TimeField
-from studio_planner.desktop.pages.questions_page import QuestionsPage
 from studio_planner.desktop.planning_process import trial_command
 from studio_planner.desktop.question_pages import trial_panel
 from studio_planner.desktop.question_pages.trial_folder import TrialFolder, sweep
@@ -23,6 +22,7 @@ from studio_planner.desktop.question_pages.trial_run import TrialRun
 from studio_planner.services.editing.changes import Change
 from studio_planner.services.questions.asking import Sign
 from studio_planner.services.trying.every import WHAT_IFS
+from tests.desktop.question_scene import questions_on
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -33,6 +33,7 @@ if TYPE_CHECKING:
 
     from studio_planner.craft.plans import Plan
     from studio_planner.craft.studio import Studio
+    from studio_planner.desktop.pages.questions_page import QuestionsPage
     from studio_planner.desktop.window import DeskWindow
 
 # Plans as the real command does: promises are kept so many days sooner than they were.
@@ -69,11 +70,7 @@ def _failing(path: Path, _now: datetime) -> list[str]:
 
 @pytest.fixture
 def page(desk: DeskWindow) -> QuestionsPage:
-    desk.changes.plans_by_itself = False
-    desk.go_to("questions")
-    found = desk.pages.page("questions")
-    assert isinstance(found, QuestionsPage)
-    return found
+    return questions_on(desk)
 
 
 @pytest.fixture
