@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import os
 import signal
-from multiprocessing import active_children, get_context
+from multiprocessing import active_children, get_context, resource_tracker
 from threading import Event
 from typing import TYPE_CHECKING
 
@@ -167,7 +167,9 @@ def test_enough_ends_a_long_search_with_what_is_proved_and_rehearsed(
     handed_down: bool,
 ) -> None:
     if not handed_down:
-        monkeypatch.delattr(signal, "pthread_sigmask")  # as on Windows
+        # As on Windows, where there is none of what cleans up after processes either.
+        resource_tracker.ensure_running()
+        monkeypatch.delattr(signal, "pthread_sigmask")
     told: list[Plan] = []
     enough = Event()
 
