@@ -6,12 +6,12 @@ The solver is heavy and may fail in ways that end its process; what was found be
 from __future__ import annotations
 
 import signal
-from contextlib import contextmanager
+from contextlib import contextmanager, suppress
 from dataclasses import replace
 from multiprocessing import get_context, resource_tracker
 from threading import Event
 from time import monotonic
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Self
 
 from studio_planner.planning.quick import quick_plan
 from studio_planner.planning.solving import ENOUGH, Request, serve, serve_rehearsal
@@ -20,13 +20,15 @@ if TYPE_CHECKING:
     from collections.abc import Callable, Iterator
     from datetime import datetime
     from multiprocessing.connection import Connection
-    from multiprocessing.process import BaseProcess
 
     from studio_planner.craft.plans import Plan
     from studio_planner.craft.studio import Studio
 
 _GRACE = 30.0
 """Seconds beyond the end of a search, in which its last plan may be written and rehearsed."""
+
+_LAST_WORDS = 1.0
+"""Seconds in which a process that was asked may end by itself."""
 
 _GLANCE = 0.1
 """Seconds between two looks at whether somebody has had enough."""
@@ -78,18 +80,22 @@ def best_plan(  # noqa: PLR0913 - each is one plain question
     NoPlanPossible
         As the quick plan does.
     """
-    begun, enough = monotonic(), enough or Event()
-    kept = _Kept(quick_plan(studio, now, until), told)
+    begun, enough, kept = monotonic(), enough or Event(), _Kept(told)
     if seconds <= 0:
+        kept.take(quick_plan(studio, now, until))
         return kept.best
     for again in range(2):
-        left = seconds - (monotonic() - begun)
-        if enough.is_set() or (again and left < _ONCE_MORE):
-            break
-        request = Request(studio, now, until, left, seed + again)
-        if kept.all_of(_found(left, enough, serve, request)):
-            return kept.best
-        kept.looked(min(seconds, monotonic() - begun))
+        with _Process(serve) as process:
+            if not again:
+                # The process loads the solver meanwhile.
+                kept.take(quick_plan(studio, now, until))
+            left = seconds - (monotonic() - begun)
+            if enough.is_set() or (again and left < _ONCE_MORE):
+                break
+            request = Request(studio, now, until, left, seed + again)
+            if kept.all_of(process.plans(request, left, enough)):
+                return kept.best
+            kept.looked(min(seconds, monotonic() - begun))
     # Whatever has ended the search: how sure its plan is does not depend on that.
     kept.take(rehearsed(studio, kept.best, seed=seed))
     return kept.best
@@ -97,17 +103,19 @@ def best_plan(  # noqa: PLR0913 - each is one plain question
 
 def rehearsed(studio: Studio, plan: Plan, *, seed: int = 0) -> Plan:
     """Rehearse a plan in a process of its own; it stays as it is where that fails."""
-    for found in _found(0.0, Event(), serve_rehearsal, studio, plan, seed):
-        plan = found
+    with _Process(serve_rehearsal) as process:
+        for found in process.plans((studio, plan, seed), 0.0, Event()):
+            plan = found
     return plan
 
 
 class _Kept:
     """The best plan so far, told whenever it changes."""
 
-    def __init__(self, quick: Plan, told: Callable[[Plan], None] | None) -> None:
+    best: Plan
+
+    def __init__(self, told: Callable[[Plan], None] | None) -> None:
         self._told = told
-        self.take(quick)
 
     def take(self, plan: Plan) -> None:
         """Take a plan, and tell of it."""
@@ -134,21 +142,35 @@ def _worth(plan: Plan) -> tuple[float, ...]:
     return tuple(goal.value for goal in plan.goals)
 
 
-def _found(
-    seconds: float, enough: Event, serving: Callable[..., None], *asked: object
-) -> Iterator[Plan]:
-    """The plans that a process of its own sends; they end when it does, in whichever way."""
-    context = get_context("spawn")
-    ours, theirs = context.Pipe()
-    process = context.Process(target=serving, args=(theirs, *asked), daemon=True)
-    with _no_interrupt():
-        process.start()
-    theirs.close()
-    try:
-        yield from _received(ours, monotonic() + seconds + _GRACE, enough)
-    finally:
-        ours.close()
-        _ended(process)
+class _Process:
+    """A process of its own that is asked one thing and sends plans; it ends with the block."""
+
+    def __init__(self, serving: Callable[[Connection], None]) -> None:
+        context = get_context("spawn")
+        self._ours, theirs = context.Pipe()
+        self._process = context.Process(target=serving, args=(theirs,), daemon=True)
+        with _no_interrupt():
+            self._process.start()
+        theirs.close()
+        self._asked = False
+
+    def __enter__(self) -> Self:
+        return self
+
+    def __exit__(self, *_: object) -> None:
+        self._ours.close()
+        if self._asked:
+            self._process.join(_LAST_WORDS)
+        self._process.kill()
+        self._process.join()
+
+    def plans(self, asked: object, seconds: float, enough: Event) -> Iterator[Plan]:
+        """The plans that the process sends; they end when it does, in whichever way."""
+        deadline, self._asked = monotonic() + seconds + _GRACE, True
+        # Who is gone by now sends nothing.
+        with suppress(OSError):
+            self._ours.send(asked)
+        return _received(self._ours, deadline, enough)
 
 
 @contextmanager
@@ -186,10 +208,3 @@ def _received(connection: Connection, deadline: float, enough: Event) -> Iterato
         if plan is None:
             return
         yield plan
-
-
-def _ended(process: BaseProcess) -> None:
-    process.join(1.0)
-    if process.is_alive():
-        process.kill()
-        process.join()

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from signal import SIG_IGN, SIGINT, signal
 from threading import Event, Lock, Thread
 from time import monotonic
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from studio_planner.craft.errors import NoPlanPossible
 from studio_planner.planning.exact.search import Effort, PlanSearch
@@ -47,12 +47,15 @@ class Request:
     seed: int
 
 
-def serve(connection: Connection, request: Request) -> None:
-    """Search as asked and send each better plan, the last one rehearsed; None is the end.
+def serve(connection: Connection) -> None:
+    """Search as a `Request` asks and send each better plan, the last one rehearsed, then None.
 
     Told ENOUGH it looks no further, and rehearses what it has. Ends at once when the other side
     of the connection is gone.
     """
+    _leave_interrupts()
+    load()
+    request = _asked(connection)
     begun, enough = monotonic(), _listening(connection)
     with suppress(NoPlanPossible):
         plan = _search(connection, request, begun, enough)
@@ -60,17 +63,32 @@ def serve(connection: Connection, request: Request) -> None:
     _end(connection)
 
 
-def serve_rehearsal(connection: Connection, studio: Studio, plan: Plan, seed: int) -> None:
-    """Send a plan of a studio as rehearsed, then None. Ends as `serve` does."""
+def serve_rehearsal(connection: Connection) -> None:
+    """Send a plan as rehearsed, then None, for a studio, a plan of it and a seed.
+
+    Ends as `serve` does.
+    """
+    _leave_interrupts()
+    studio, plan, seed = _asked(connection)
     _listening(connection)
     connection.send(_rehearsed(studio, plan, seed))
     _end(connection)
 
 
+def _leave_interrupts() -> None:
+    """Ctrl-C in a terminal reaches each of its processes; the other side says what it means."""
+    signal(SIGINT, SIG_IGN)
+
+
+def _asked(connection: Connection) -> Any:  # noqa: ANN401 - whatever the other side asks
+    try:
+        return connection.recv()
+    except (EOFError, OSError):
+        os._exit(0)
+
+
 def _listening(connection: Connection) -> Event:
     """Listen to the other side; the event is set when it has had enough."""
-    # Ctrl-C in a terminal reaches each of its processes; what it means here, the other says.
-    signal(SIGINT, SIG_IGN)
     enough = Event()
     Thread(target=_listen, args=(connection, enough), daemon=True).start()
     return enough
@@ -92,7 +110,6 @@ def _end(connection: Connection) -> None:
 
 
 def _search(connection: Connection, request: Request, begun: float, enough: Event) -> Plan:
-    load()
     start = quick_start(request.studio, request.now, request.until, thorough=True)
     search = PlanSearch(start)
     left = request.seconds * (1 - _FOR_THE_END) - (monotonic() - begun)

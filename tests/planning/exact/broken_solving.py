@@ -19,42 +19,44 @@ MARK = 77
 """The grid of plans that are sent from here, to tell them from others."""
 
 
-def ends_at_once(connection: Connection, request: Request) -> None:
+def ends_at_once(connection: Connection) -> None:
     """End without a word."""
-    del connection, request
+    del connection
     os._exit(3)
 
 
-def does_not_rehearse(connection: Connection, *asked: object) -> None:
+def does_not_rehearse(connection: Connection) -> None:
     """End without a word where a plan was to be rehearsed."""
-    del connection, asked
+    del connection
     os._exit(3)
 
 
-def aborts_after_a_plan(connection: Connection, request: Request) -> None:
+def aborts_after_a_plan(connection: Connection) -> None:
     """Send a plan, then end as a solver does that finds itself broken."""
-    connection.send(_plan(request))
+    connection.send(_plan(connection.recv()))
     os._exit(134)
 
 
-def works_the_second_time(connection: Connection, request: Request) -> None:
+def works_the_second_time(connection: Connection) -> None:
     """End without a word the first time, and send a plan the second."""
+    request = connection.recv()
     if request.seed == 0:
         os._exit(3)
     connection.send(_plan(request))
     connection.send(None)
 
 
-def sends_a_worse_plan_and_never_ends(connection: Connection, request: Request) -> None:
+def sends_a_worse_plan_and_never_ends(connection: Connection) -> None:
     """Send a plan that leaves more out, and hear nothing any more."""
-    plan = _plan(request)
+    plan = _plan(connection.recv())
     goals = tuple(replace(goal, value=goal.value + 1.0) for goal in plan.goals)
     connection.send(replace(plan, goals=goals))
     Event().wait()
 
 
-def raises(connection: Connection, request: Request) -> None:
+def raises(connection: Connection) -> None:
     """Fail as Python does."""
+    request = connection.recv()
     connection.close()
     raise SystemExit(request.seed + 1)
 

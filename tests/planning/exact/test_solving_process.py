@@ -42,10 +42,10 @@ def _searching(seconds: float) -> tuple[Connection, BaseProcess]:
     """A solving process, and our end of the line to it."""
     context = get_context("spawn")
     ours, theirs = context.Pipe()
-    request = Request(_STUDIO, START, None, seconds, 0)
-    process = context.Process(target=serve, args=(theirs, request), daemon=True)
+    process = context.Process(target=serve, args=(theirs,), daemon=True)
     process.start()
     theirs.close()
+    ours.send(Request(_STUDIO, START, None, seconds, 0))
     return ours, process
 
 
@@ -151,7 +151,7 @@ def test_a_key_that_ends_all_of_a_terminal_does_not_end_the_solving_process() ->
 
     def tell(plan: Plan) -> None:
         told.append(plan)
-        for child in active_children():
+        for child in active_children() if len(told) > 1 else ():
             assert child.pid is not None
             os.kill(child.pid, signal.SIGINT)
             enough.set()
