@@ -128,7 +128,7 @@ class Rounds:
                     break
             if queue == last:
                 break
-        return best or self._passed([], [])
+        return best or self.weighed([], [])
 
     def _queue(
         self, chains: list[Chain], first: Sequence[str], ahead: dict[str, float]
@@ -155,13 +155,13 @@ class Rounds:
                 for order in self.studio.orders
             },
         )
-        repair = Repair(self.studio, kept, self.placer, lambda *made: self._passed(*made).worth)
+        repair = Repair(self.studio, kept, self.placer, lambda *made: self.weighed(*made).worth)
         return repair.repaired(found, aim)
 
     def passed(self, found: Kept, kept: KeptPlan) -> Pass:
         """A keeping round, in the order of the kept plan."""
         placed = sorted(found.placed, key=lambda one: kept.rank(one.chain))
-        return self._passed(placed, found.stuck)
+        return self.weighed(placed, found.stuck)
 
     def _urgency(
         self, chain: Chain, first: Sequence[str], ahead: dict[str, float]
@@ -178,9 +178,10 @@ class Rounds:
         return (chain.order.key not in first, chain.first == 0, slack, -chain.order.weight)
 
     def _round(self, queue: list[Chain]) -> Pass:
-        return self._passed(*self.placer().place_all(queue))
+        return self.weighed(*self.placer().place_all(queue))
 
-    def _passed(self, placed: Sequence[Placement], stuck: Sequence[Stuck]) -> Pass:
+    def weighed(self, placed: Sequence[Placement], stuck: Sequence[Stuck]) -> Pass:
+        """Placements and what is stuck, with what they are worth."""
         left_out = sum(len(one.chain.pieces) for one in stuck)
         worth = worth_of(placed, left_out, int(self.now.timestamp()), self._before)
         return Pass(tuple(placed), tuple(stuck), worth)

@@ -28,6 +28,9 @@ if TYPE_CHECKING:
 _NEAR = 1800
 """Seconds by which a plan may be later than was foreseen: parts make it better sooner."""
 
+_NEARLY = 3
+"""How many more pours may move than was foreseen."""
+
 _ALL, _AT_FIRST = 2.5, 0.3
 """How much more a step may cost that frees all lanes, and how much less work is put into
 sharing mixes for the first time: nearly all are found at once."""
@@ -88,21 +91,36 @@ class AllLanes:
         """Free the lanes of these parts."""
         self._parts = parts
 
-    def near(self, standing: Standing, wish: Standing) -> Try | None:
-        """All lanes near a foreseen plan; each coat gives way a little to share a mix."""
+    def near(self, standing: Standing, wish: Standing, *, loosely: bool) -> Try | None:
+        """All lanes near a foreseen plan; each coat gives way a little to share a mix.
+
+        As soon as what was foreseen, or `loosely` just sooner than the plan that stands. Where
+        a kept plan draws, the first is asked for with few moves: that takes no longer.
+        """
         lanes = _all(standing)
         draft = self._parts.draft(standing, Freedom(lanes, beside=lanes, all_mixes=True), wish)
         if draft is None:
             return None
         now = round(standing.worth.late * HOUR)
         most = min(round(wish.worth.late * HOUR) + _NEAR, now - 1)
-        draft.model.at_least(most, draft.goals.late)
-        draft.model.as_it_is = True
-        draft.model.aim(aimed(draft, Goal.LATENESS))
+        draft.model.at_least(now - 1 if loosely else most, draft.goals.late)
+        again = bool(self._parts.frame.before)
+        if again and not loosely:
+            goal, hoped = Goal.MOVED, (wish.worth.moved + _NEARLY) * MUCH
+        else:
+            goal, hoped = Goal.LATENESS, (most + 1) * (MUCH // draft.grid.step)
+        draft.model.as_it_is, draft.model.halves = True, goal is Goal.MOVED
+        draft.model.aim(aimed(draft, goal))
         draft.model.hint(Hints(draft).values.values())
-        hoped = (most + 1) * (MUCH // draft.grid.step)
         return Try(
-            Goal.LATENESS, standing, lanes, draft, effort=_ALL, replaces=True, hoped=hoped
+            goal=Goal.LATENESS,
+            standing=standing,
+            lanes=lanes,
+            draft=draft,
+            effort=1.0 if again else _ALL,
+            replaces=True,
+            hoped=hoped,
+            wish=wish,
         )
 
     def sharing(self, standing: Standing) -> Try | None:

@@ -11,18 +11,19 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from studio_planner.planning.exact.lanes import lanes_of
-from studio_planner.planning.exact.queues import in_turn, less_late
+from studio_planner.planning.exact.letting_go import LettingGo
+from studio_planner.planning.keeping.kept_plan import KeptPlan
 from studio_planner.planning.problem import build_chains
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
     from random import Random
 
+    from studio_planner.craft.plans import Plan
     from studio_planner.planning.exact.lanes import Lane
     from studio_planner.planning.exact.part import Parts, Standing
-    from studio_planner.planning.exact.queues import Placed
     from studio_planner.planning.problem import Chain, Task
-    from studio_planner.planning.rounds import Rounds
+    from studio_planner.planning.rounds import Pass, Rounds
 
 _SHARES = (0.5, 0.6, 0.55, 0.5, 0.7)
 """The parts of its set-up that a coat is thought to pay, in the order in which they are tried,
@@ -31,8 +32,8 @@ mix."""
 
 _PASSES = 4
 
-_MOVES = 20
-"""Orders of the chains that are tried for one plan."""
+_TRIES = 80
+"""How often some chains are let go for one plan."""
 
 _DRAWS = 2
 """How often a plan is looked for before it is given up."""
@@ -41,19 +42,24 @@ _DRAWS = 2
 class Foreseen:
     """Foreseen plans of one studio, each once."""
 
-    def __init__(self, rounds: Rounds, parts: Parts, standing: Standing, first: int) -> None:
+    def __init__(
+        self, rounds: Rounds, parts: Parts, standing: Standing, first: int, before: Plan | None
+    ) -> None:
         """Plan with the rounds of a quick plan; so many are tried before all else.
 
-        What has no place in the plan that stands has none in those either.
+        What has no place in the plan that stands has none in those either. What is foreseen
+        keeps to the plan `before` where it can.
         """
         self._rounds = rounds
         self._parts = parts
         self._shares = list(_SHARES[:first])
+        self._kept = None if before is None else KeptPlan(rounds.studio, before)
         self._known: set[tuple[tuple[int, ...], ...]] = set()
-        self._begun: dict[float, Placed] = {}
-        self._ends: dict[float, Placed] = {}
+        self._plans: dict[float, list[Pass]] = {}
         missing = {lane.key for lane in standing.lanes if lane.placed is None}
         chains = build_chains(rounds.studio, twins=True)[0]
+        if self._kept is not None:
+            chains = list(self._kept.chains(chains, parts.chains))
         self._left_out = [chain for chain in chains if _keys(chain) & missing]
         self._chains = [chain for chain in chains if not _keys(chain) & missing]
         self._kinds = Counter(
@@ -77,29 +83,33 @@ class Foreseen:
         return None
 
     def _drawn(self, standing: Standing, random: Random) -> Standing | None:
-        """The rounds' own plan, or one that was found, with its chains in other orders."""
+        """A plan in which some chains were let go; the first time the best of all there are."""
         share = self._shares.pop(0) if self._shares else random.choice(_SHARES)
-        ends = [self._start(share), self._ends.get(share)]
-        begun = random.choice([end for end in ends if end is not None])
-        found = less_late(self._rounds, begun, _MOVES, random)
-        if found.stuck or found.rank[1] >= standing.worth.late:
+        first = share not in self._plans
+        if first:
+            self._plans[share] = self._first_plans(share)
+        plans = self._plans[share]
+        letting_go = LettingGo(self._rounds, self._kept, random)
+        tried = range(len(plans)) if first else [random.randrange(len(plans))]
+        for at in tried:
+            plans[at] = letting_go.less_late(plans[at], _TRIES)
+        found = min((plans[at] for at in tried), key=lambda one: one.worth)
+        if found.stuck or found.worth.late >= standing.worth.late:
             return None
-        self._ends[share] = found
-        starts = tuple(one.starts for one in found.placements)
+        starts = tuple(one.starts for one in found.placed)
         if starts in self._known:
             return None
         self._known.add(starts)
-        lanes = lanes_of(found.placements, self._left_out, self._parts.chains)
+        lanes = lanes_of(found.placed, self._left_out, self._parts.chains)
         return self._parts.standing(lanes) if _names(lanes) == _names(standing.lanes) else None
 
-    def _start(self, share: float) -> Placed:
-        """The plan of the rounds themselves, when coats pay that part of their set-up."""
-        if share not in self._begun:
-            chains = [self._thrifty(chain, share) for chain in self._chains]
-            first = self._rounds.best(chains, (), _PASSES)
-            queue = [one.chain for one in first.placed] + [one.chain for one in first.stuck]
-            self._begun[share] = in_turn(self._rounds, queue)
-        return self._begun[share]
+    def _first_plans(self, share: float) -> list[Pass]:
+        """The rounds' own plans when coats pay that part: one made anew, and the kept one."""
+        chains = [self._thrifty(chain, share) for chain in self._chains]
+        made = self._rounds.best(chains, (), _PASSES)
+        if self._kept is None:
+            return [made]
+        return [made, self._rounds.passed(self._rounds.keeping(chains, self._kept), self._kept)]
 
     def _thrifty(self, chain: Chain, share: float) -> Chain:
         tasks = tuple(self._shorter(task, share) for task in chain.tasks)

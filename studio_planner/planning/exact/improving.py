@@ -8,6 +8,7 @@ own work, so that the same steps give the same plan.
 from __future__ import annotations
 
 from random import Random
+from threading import Lock
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.plans import Goal
@@ -30,7 +31,7 @@ if TYPE_CHECKING:
     from studio_planner.planning.exact.foreseen import Foreseen
     from studio_planner.planning.exact.lanes import Lane
     from studio_planner.planning.exact.part import Standing
-    from studio_planner.planning.solver import Answer
+    from studio_planner.planning.solver import Answer, Model
 
 _OTHER_MIXES = 0.4
 """How often mixes may be shared anew for another goal, once it has been aimed at in vain: that
@@ -83,6 +84,11 @@ class Improver:
         """Start from a plan; the first steps look for plans near the foreseen ones."""
         self._random = Random(seed)  # noqa: S311 - to be repeated, not to be secret
         self._foreseen = foreseen
+        self._foreseeing = Lock()
+        self._begun = False
+        self._at_hand: list[Model] = []
+        self._missed: Standing | None = None
+        self._loosened: Standing | None = None
         self._foresight = _FORESIGHT
         self._together = Together() if best.parts.frame.before else Together(often=_RARELY)
         self._shared = False
@@ -97,9 +103,10 @@ class Improver:
 
     def step(self, seconds: float, work: float) -> bool:
         """Free one part, or all lanes a little, and solve; tell whether the plan got better."""
+        wish = self._wish()
         with self._best.lock:
             self.steps += 1
-            tried = self._opened()
+            tried = self._opened(wish)
             goal = self._goal() if tried is None else tried.goal
             tried = tried or self._freed(goal)
             now = tried is not None and tried.at_once
@@ -114,20 +121,32 @@ class Improver:
                 self._learn(tried, answer, gained=gained)
         return gained
 
+    def halt(self) -> None:
+        """End what is being solved: nobody waits for it any more."""
+        for model in list(self._at_hand):
+            model.halt()
+
     def _solved(self, tried: Try | None, seconds: float, work: float) -> Answer | None:
         if tried is None:
             return None
-        more = tried.effort
-        seconds *= max(1.0, more)
-        search = Search(seconds, more * work, 1, tried.seed, light=True, near=tried.near)
-        return tried.draft.model.solve(search, tried.enough)
+        more, model = tried.effort, tried.draft.model
+        search = Search(
+            max(1.0, more) * seconds, more * work, 1, tried.seed, light=True, near=tried.near
+        )
+        self._at_hand.append(model)
+        try:
+            return model.solve(search, tried.enough)
+        finally:
+            self._at_hand.remove(model)
 
     def _learn(self, tried: Try, answer: Answer | None, *, gained: bool) -> None:
         """Free more next time when a part was solved to its end, less when it was not.
 
         And do less often what was in vain.
         """
-        if tried.hoped is not None:
+        if tried.wish is not None:
+            missed = answer is not None and answer.status is Status.IMPOSSIBLE
+            self._missed = tried.wish if missed and tried.wish is not self._loosened else None
             less = max(_LEAST_FORESIGHT, _TIRED * self._foresight)
             self._foresight = _FORESIGHT if gained else less
             if gained:
@@ -140,28 +159,48 @@ class Improver:
             change = _MORE if _is_done(answer) else _LESS
             self._coats = min(_MOST_COATS, max(_FEWEST_COATS, change * self._coats))
 
-    def _opened(self) -> Try | None:
+    def _wish(self) -> Standing | None:
+        """A foreseen plan that is less late; one thread looks for it while others solve."""
+        standing, foreseen = self._best.standing, self._foreseen
+        if self._missed is not None:
+            # What is nowhere so near may still be better than what stands.
+            self._loosened, self._missed = self._missed, None
+            return self._loosened
+        if self._parts.frame.before and not self._begun:
+            # What has moved from a kept plan may find a place with few moves: that comes first.
+            self._begun = True
+            return None
+        if foreseen is None or not standing.worth.late or Goal.LATENESS in self._best.met:
+            return None
+        if not foreseen.opening and self._random.random() >= self._foresight:
+            return None
+        if not self._foreseeing.acquire(blocking=False):
+            return None
+        try:
+            wish = foreseen.less_late(standing, self._random)
+        finally:
+            self._foreseeing.release()
+        if wish is None:
+            self._foresight = max(_LEAST_FORESIGHT, _IN_VAIN * self._foresight)
+        return wish
+
+    def _opened(self, wish: Standing | None) -> Try | None:
         """What frees all lanes: near a plan that is foreseen, to share mixes, or a little."""
         if self._foreseen is None:
             return None
-        standing, opening = self._best.standing, self._foreseen.opening
+        standing = self._best.standing
+        if wish is not None:
+            return self._all_lanes.near(standing, wish, loosely=wish is self._loosened)
         again = bool(self._parts.frame.before)
-        together = self._soon_lacking and self._together.drawn(self._random)
-        homeless = self._without_home(standing) if again and self._soon_lacking else None
-        if homeless is not None:
-            return homeless
-        # A kept plan holds mostly; what moves little may be as early as one that is foreseen.
-        if together and again and (self.steps == 1 or not opening):
-            return self._a_little(standing)
-        if not (self._shared or again or (opening and standing.worth.late)):
+        if not (self._shared or again or (self._foreseen.opening and standing.worth.late)):
             self._shared = True
             return self._all_lanes.sharing(standing)
-        if standing.worth.late and (opening or self._random.random() < self._foresight):
-            wish = self._foreseen.less_late(standing, self._random)
-            if wish is not None:
-                return self._all_lanes.near(standing, wish)
-            self._foresight = max(_LEAST_FORESIGHT, _IN_VAIN * self._foresight)
-        return self._a_little(standing) if together and not again else None
+        if not self._soon_lacking:
+            return None
+        homeless = self._without_home(standing) if again else None
+        if homeless is None and self._together.drawn(self._random):
+            return self._a_little(standing)
+        return homeless
 
     def _without_home(self, standing: Standing) -> Try | None:
         """What frees lanes that have moved from a kept plan, while all others stay."""

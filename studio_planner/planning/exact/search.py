@@ -153,6 +153,9 @@ class PlanSearch:
 
         if effort.steps is None:
             self._beside([as_a_whole, *[by_parts] * (_AT_ONCE - 1)], end, told, whole)
+            # What is still looked for takes time from writing and rehearsing the plan.
+            improver.halt()
+            whole.halt()
         else:
             by_parts()
             told(self)
@@ -201,8 +204,9 @@ class PlanSearch:
         """Plans that could be if mixes were shared, of a studio that is not too large."""
         if self._coats > _WHOLE_COATS:
             return None
-        first = _FORESEEN_AGAIN if self._start.before else _FORESEEN
-        return Foreseen(self._start.rounds, self.best.parts, self.best.standing, first)
+        start, best = self._start, self.best
+        first = _FORESEEN_AGAIN if start.before else _FORESEEN
+        return Foreseen(start.rounds, best.parts, best.standing, first, start.before)
 
     @property
     def _coats(self) -> int:

@@ -46,7 +46,9 @@ class Try:
     at_once: bool = False
     replaces: bool = False
     hoped: float | None = None
-    """The value of the goal that is hoped for: with it the search ends."""
+    """The value of what is aimed at that is hoped for: with it the search ends."""
+    wish: Standing | None = None
+    """The foreseen plan that it is near to."""
 
     @property
     def near(self) -> float | None:

@@ -105,6 +105,12 @@ class Whole:
                 if goal not in self._best.met and not self._best.standing.worth < before:
                     return
 
+    def halt(self) -> None:
+        """End what is being solved: nobody waits for it any more."""
+        at_hand = self._at_hand
+        if at_hand is not None:
+            at_hand[1].halt()
+
     def leave_what_is_met(self) -> None:
         """Look no longer for what others have met by now."""
         at_hand = self._at_hand  # another thread lays it down at any moment

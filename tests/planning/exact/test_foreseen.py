@@ -25,7 +25,9 @@ _LONG, _WORK, _FIRST_STEPS = 60.0, 0.6, 8
 def _foreseen(seed: int) -> tuple[PlanSearch, Foreseen]:
     start = quick_start(benchmark_studio("S", seed), START)
     search = PlanSearch(start)
-    return search, Foreseen(start.rounds, search.best.parts, search.best.standing, 3)
+    return search, Foreseen(
+        start.rounds, search.best.parts, search.best.standing, 3, start.before
+    )
 
 
 def _blocks(standing: Standing) -> dict[tuple[str, int], int]:

@@ -1,0 +1,113 @@
+"""Some chains of a plan are let go and placed again, over and over, until less comes late.
+
+All others stay where they are: a try costs some milliseconds for a studio of a hundred coats,
+and many can be made in the time of one search by the solver.
+"""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from studio_planner.planning.keeping.keeper import Keeper
+from studio_planner.planning.placing.placements import Placement
+from studio_planner.planning.worth import moved_pours
+
+if TYPE_CHECKING:
+    from random import Random
+
+    from studio_planner.planning.keeping.kept_plan import KeptPlan
+    from studio_planner.planning.placing.placer import Placer, Stuck
+    from studio_planner.planning.problem import Chain
+    from studio_planner.planning.rounds import Pass, Rounds
+
+_MOST = 10
+"""Chains that are let go beside the one that is to be better."""
+
+_LATE_ONE, _ITS_TIME, _IT_FIRST, _BACK = 0.8, 0.6, 0.7, 0.8
+"""How often a late one is to be better, and not one that has moved; how often those go that
+take the same days, and not any; how often it is placed first, and not in any order; and how
+often one that is in time looks for its old place, and not for the soonest."""
+
+_DAY = 86_400
+
+_UP_TO_LATE, _UP_TO_MOVED = 2, 5
+"""Goals that count here: what is left out, late, scuffed, to be tested first and moved."""
+
+
+class LettingGo:
+    """Makes rounds better by placing a few of their chains anew."""
+
+    def __init__(self, rounds: Rounds, kept: KeptPlan | None, random: Random) -> None:
+        """Draw from a generator; chains may go back to where a `kept` plan has them."""
+        self._rounds = rounds
+        self._kept = kept
+        self._random = random
+
+    def less_late(self, begun: Pass, tries: int) -> Pass:
+        """Try so often from one round on, and take what is no worse; where that ends."""
+        now = begun
+        for _ in range(tries):
+            if not now.placed or not (now.stuck or now.worth.late or now.worth.moved):
+                break
+            found = self._again(now)
+            if found.worth[:_UP_TO_MOVED] <= now.worth[:_UP_TO_MOVED]:
+                now = found
+        return now
+
+    def _again(self, now: Pass) -> Pass:
+        """The round with some of its chains, and those that were stuck, placed anew."""
+        queue = [*(one.chain for one in now.stuck), *self._drawn(now)]
+        gone = {_key(chain) for chain in queue}
+        if self._random.random() >= _IT_FIRST:
+            self._random.shuffle(queue)
+        placer = self._rounds.placer()
+        placed = [one for one in now.placed if _key(one.chain) not in gone]
+        in_time = {_key(one.chain) for one in now.placed if not one.score[0]}
+        for one in placed:
+            placer.finisher.book(one)
+        stuck: list[Stuck] = []
+        so_far = now
+        for chain in queue:
+            back = _key(chain) in in_time and self._random.random() < _BACK
+            found = self._placed(placer, chain, back=back)
+            if isinstance(found, Placement):
+                placer.finisher.book(found)
+                placed.append(found)
+            else:
+                stuck.append(found)
+            so_far = self._rounds.weighed(placed, stuck)
+            if so_far.worth[:_UP_TO_LATE] > now.worth[:_UP_TO_LATE]:
+                break
+        return so_far
+
+    def _placed(self, placer: Placer, chain: Chain, *, back: bool) -> Placement | Stuck:
+        if back and self._kept is not None and self._kept.starts_in(chain):
+            return Keeper(self._rounds.studio, self._kept, placer, ()).moved(chain)
+        return placer.place(chain)
+
+    def _drawn(self, now: Pass) -> list[Chain]:
+        """One chain that is to be better, and some that may be in its way."""
+        late = [one for one in now.placed if one.score[0] > 0]
+        moved = [one for one in now.placed if self._has_moved(one)]
+        if moved and not (late and self._random.random() < _LATE_ONE):
+            late = moved
+        drawn = self._random.choice(late or now.placed)
+        others = [one for one in now.placed if one is not drawn]
+        self._random.shuffle(others)
+        if self._random.random() < _ITS_TIME:
+            others.sort(key=lambda one: -_beside(one, drawn))
+        more = self._random.randint(1, _MOST)
+        return [drawn.chain, *(one.chain for one in others[:more])]
+
+    def _has_moved(self, one: Placement) -> bool:
+        return self._kept is not None and moved_pours(one, self._kept.starts) > 0
+
+
+def _beside(one: Placement, other: Placement) -> int:
+    """How many pours of a chain are made in the days of another one, or the day before."""
+    first, last = min(other.starts) - _DAY, max(other.starts)
+    return sum(first <= start <= last for start in one.starts)
+
+
+def _key(chain: Chain) -> str:
+    return chain.pieces[0].key
