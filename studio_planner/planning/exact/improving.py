@@ -8,7 +8,6 @@ own work, so that the same steps give the same plan.
 from __future__ import annotations
 
 from random import Random
-from threading import Lock
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.plans import Goal
@@ -21,6 +20,7 @@ from studio_planner.planning.exact.homeless import Homeless
 from studio_planner.planning.exact.part import Freedom
 from studio_planner.planning.exact.standing_plan import pinned, same_place
 from studio_planner.planning.exact.tries import Try, aim
+from studio_planner.planning.exact.wishes import Wishes
 from studio_planner.planning.solver import Search, Status
 from studio_planner.planning.worth import by_goal
 
@@ -41,18 +41,11 @@ _FIRST_COATS, _FEWEST_COATS, _MOST_COATS = 22.0, 8.0, 60.0
 _MORE, _LESS = 1.04, 0.9
 """New coats in a freed part: as many as are still solved to the end."""
 
-_FORESIGHT, _LEAST_FORESIGHT = 0.7, 0.1
-"""How often another foreseen plan is tried after the first ones; less often after each that
-was tried in vain."""
-
 _OFTEN_SOME = 0.5
 """How often some of the lanes that moved look for another place, where they are many."""
 
 _RARELY = 0.4
 """How often all lanes are freed a little where no kept plan draws them."""
-
-_IN_VAIN = 0.4
-"""How much less often a foreseen plan is looked for when there was none."""
 
 _DAYS_AROUND = (2.0, 4.0, 8.0, None)
 """How far from where they are freed coats may go; a part with less room is solved sooner."""
@@ -83,14 +76,12 @@ class Improver:
     def __init__(self, best: BestSoFar, seed: int, foreseen: Foreseen | None = None) -> None:
         """Start from a plan; the first steps look for plans near the foreseen ones."""
         self._random = Random(seed)  # noqa: S311 - to be repeated, not to be secret
-        self._foreseen = foreseen
-        self._foreseeing = Lock()
-        self._begun = False
+        self._again = bool(best.parts.frame.before)
+        self._wishes = (
+            None if foreseen is None else Wishes(foreseen, self._random, again=self._again)
+        )
         self._at_hand: list[Model] = []
-        self._missed: Standing | None = None
-        self._loosened: Standing | None = None
-        self._foresight = _FORESIGHT
-        self._together = Together() if best.parts.frame.before else Together(often=_RARELY)
+        self._together = Together() if self._again else Together(often=_RARELY)
         self._shared = False
         self._homeless = Homeless(self._random, best.parts.frame.before)
         self.steps = 0
@@ -103,7 +94,7 @@ class Improver:
 
     def step(self, seconds: float, work: float) -> bool:
         """Free one part, or all lanes a little, and solve; tell whether the plan got better."""
-        wish = self._wish()
+        wish = None if self._wishes is None else self._wishes.drawn(self._best)
         with self._best.lock:
             self.steps += 1
             tried = self._opened(wish)
@@ -144,11 +135,9 @@ class Improver:
 
         And do less often what was in vain.
         """
-        if tried.wish is not None:
+        if tried.wish and self._wishes:
             missed = answer is not None and answer.status is Status.IMPOSSIBLE
-            self._missed = tried.wish if missed and tried.wish is not self._loosened else None
-            less = max(_LEAST_FORESIGHT, _TIRED * self._foresight)
-            self._foresight = _FORESIGHT if gained else less
+            self._wishes.learn(gained=gained, missed=tried.wish if missed else None)
             if gained:
                 self._together = Together(days=FEWEST_DAYS)
         elif tried.goal is Goal.MOVED and tried.replaces:
@@ -159,45 +148,19 @@ class Improver:
             change = _MORE if _is_done(answer) else _LESS
             self._coats = min(_MOST_COATS, max(_FEWEST_COATS, change * self._coats))
 
-    def _wish(self) -> Standing | None:
-        """A foreseen plan that is less late; one thread looks for it while others solve."""
-        standing, foreseen = self._best.standing, self._foreseen
-        if self._missed is not None:
-            # What is nowhere so near may still be better than what stands.
-            self._loosened, self._missed = self._missed, None
-            return self._loosened
-        if self._parts.frame.before and not self._begun:
-            # What has moved from a kept plan may find a place with few moves: that comes first.
-            self._begun = True
-            return None
-        if foreseen is None or not standing.worth.late or Goal.LATENESS in self._best.met:
-            return None
-        if not foreseen.opening and self._random.random() >= self._foresight:
-            return None
-        if not self._foreseeing.acquire(blocking=False):
-            return None
-        try:
-            wish = foreseen.less_late(standing, self._random)
-        finally:
-            self._foreseeing.release()
-        if wish is None:
-            self._foresight = max(_LEAST_FORESIGHT, _IN_VAIN * self._foresight)
-        return wish
-
     def _opened(self, wish: Standing | None) -> Try | None:
         """What frees all lanes: near a plan that is foreseen, to share mixes, or a little."""
-        if self._foreseen is None:
+        wishes, standing = self._wishes, self._best.standing
+        if wishes is None:
             return None
-        standing = self._best.standing
         if wish is not None:
-            return self._all_lanes.near(standing, wish, loosely=wish is self._loosened)
-        again = bool(self._parts.frame.before)
-        if not (self._shared or again or (self._foreseen.opening and standing.worth.late)):
+            return self._all_lanes.near(standing, wish, loosely=wishes.is_loose(wish))
+        if not (self._shared or self._again or (wishes.opening and standing.worth.late)):
             self._shared = True
             return self._all_lanes.sharing(standing)
         if not self._soon_lacking:
             return None
-        homeless = self._without_home(standing) if again else None
+        homeless = self._without_home(standing) if self._again else None
         if homeless is None and self._together.drawn(self._random):
             return self._a_little(standing)
         return homeless
