@@ -41,6 +41,10 @@ _FIRST_COATS, _FEWEST_COATS, _MOST_COATS = 22.0, 8.0, 60.0
 _MORE, _LESS = 1.04, 0.9
 """New coats in a freed part: as many as are still solved to the end."""
 
+_MORE_EFFORT, _LESS_EFFORT, _MOST_EFFORT = 1.04, 0.6, 6.0
+"""How much more the next part may cost while parts are solved in vain: where a plan is as good
+as small parts can make it, larger ones still gain (sixty pieces: 24 hours late for 95)."""
+
 _OFTEN_SOME = 0.5
 """How often some of the lanes that moved look for another place, where they are many."""
 
@@ -89,6 +93,7 @@ class Improver:
         self._parts = best.parts
         self._hope = dict(_HOPES)
         self._coats = _FIRST_COATS
+        self._effort = 1.0
         self._freeing = Freeing(self._random, best.parts.frame.before)
         self._all_lanes = AllLanes(best.parts)
 
@@ -121,6 +126,7 @@ class Improver:
         if tried is None:
             return None
         more, model = tried.effort, tried.draft.model
+        more *= 1.0 if tried.replaces else self._effort
         search = Search(
             max(1.0, more) * seconds, more * work, 1, tried.seed, light=True, near=tried.near
         )
@@ -147,6 +153,9 @@ class Improver:
         elif answer is not None and not tried.replaces:
             change = _MORE if _is_done(answer) else _LESS
             self._coats = min(_MOST_COATS, max(_FEWEST_COATS, change * self._coats))
+        if not tried.replaces:
+            change = _LESS_EFFORT if gained else _MORE_EFFORT
+            self._effort = min(_MOST_EFFORT, max(1.0, change * self._effort))
 
     def _opened(self, wish: Standing | None) -> Try | None:
         """What frees all lanes: near a plan that is foreseen, to share mixes, or a little."""
