@@ -1,0 +1,115 @@
+"""Which foreseen plan comes next, and how often."""
+
+from __future__ import annotations
+
+from random import Random
+from threading import Event, Thread
+from typing import TYPE_CHECKING
+
+import pytest
+
+from studio_planner.craft.plans import Goal
+from studio_planner.planning.exact.foreseen import Foreseen
+from studio_planner.planning.exact.search import PlanSearch
+from studio_planner.planning.exact.wishes import Wishes
+from studio_planner.planning.quick import quick_start
+from tests.planning.benchmark_studios import START, benchmark_studio
+
+if TYPE_CHECKING:
+    from studio_planner.planning.exact.best_so_far import BestSoFar
+    from studio_planner.planning.exact.part import Standing
+
+_LATE = 5
+"""The seed of a small studio whose quick plan is late, with no mix shared."""
+
+_DRAWS = 200
+
+
+@pytest.fixture(scope="module")
+def search() -> PlanSearch:
+    """A search that has only begun."""
+    return PlanSearch(quick_start(benchmark_studio("S", _LATE), START))
+
+
+def _wishes(search: PlanSearch, first: int = 1, *, again: bool = False) -> Wishes:
+    start = quick_start(benchmark_studio("S", _LATE), START)
+    best = search.best
+    foreseen = Foreseen(start.rounds, best.parts, best.standing, first, start.before)
+    return Wishes(foreseen, Random(0), again=again)  # noqa: S311 - to be repeated
+
+
+def _drawn(wishes: Wishes, best: BestSoFar) -> Standing:
+    wish = wishes.drawn(best)
+    assert wish is not None
+    return wish
+
+
+def test_a_wish_that_is_nowhere_near_comes_once_more_and_then_anything_better_will_do(
+    search: PlanSearch,
+) -> None:
+    wishes = _wishes(search)
+    wish = _drawn(wishes, search.best)
+    assert wish.worth.late < search.best.standing.worth.late
+    assert not wishes.is_loose(wish)
+    wishes.learn(gained=False, missed=wish)
+    assert _drawn(wishes, search.best) is wish
+    assert wishes.is_loose(wish)
+    wishes.learn(gained=False, missed=wish)
+    assert wishes.drawn(search.best) is not wish
+
+
+def test_what_has_moved_from_a_kept_plan_comes_before_the_first_wish(
+    search: PlanSearch,
+) -> None:
+    wishes = _wishes(search, again=True)
+    assert wishes.drawn(search.best) is None
+    assert wishes.opening
+    assert wishes.drawn(search.best) is not None
+    assert not wishes.opening
+
+
+def test_nothing_is_wished_for_once_nothing_can_be_less_late() -> None:
+    search = PlanSearch(quick_start(benchmark_studio("S", _LATE), START))
+    best = search.best
+    best.bound(Goal.LATENESS, best.parts.values(best.standing.lanes)[Goal.LATENESS])
+    assert _wishes(search).drawn(best) is None
+
+
+def test_wishes_in_vain_are_drawn_less_often(
+    search: PlanSearch, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    asked: list[Standing] = []
+
+    def nothing(_: Foreseen, standing: Standing, random: Random) -> None:
+        del random
+        asked.append(standing)
+
+    monkeypatch.setattr(Foreseen, "less_late", nothing)
+    tired, lively = _wishes(search, 0), _wishes(search, 0)
+    for _ in range(_DRAWS):
+        assert tired.drawn(search.best) is None
+    in_vain = len(asked)
+    for _ in range(_DRAWS):
+        lively.learn(gained=True)
+        assert lively.drawn(search.best) is None
+    assert 0 < in_vain < 0.5 * (len(asked) - in_vain)
+
+
+def test_one_thread_looks_for_a_wish_while_the_other_goes_on(
+    search: PlanSearch, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    looking, found = Event(), Event()
+
+    def slow(_: Foreseen, standing: Standing, random: Random) -> None:
+        del standing, random
+        looking.set()
+        found.wait()
+
+    monkeypatch.setattr(Foreseen, "less_late", slow)
+    wishes = _wishes(search)
+    thread = Thread(target=wishes.drawn, args=(search.best,))
+    thread.start()
+    looking.wait()
+    assert wishes.drawn(search.best) is None
+    found.set()
+    thread.join()
