@@ -80,24 +80,29 @@ def best_plan(  # noqa: PLR0913 - each is one plain question
     NoPlanPossible
         As the quick plan does.
     """
-    begun, enough, kept = monotonic(), enough or Event(), _Kept(told)
+    begun, enough = monotonic(), enough or Event()
     if seconds <= 0:
-        kept.take(quick_plan(studio, now, until))
-        return kept.best
-    for again in range(2):
+        return _Kept(quick_plan(studio, now, until), told).best
+
+    def searched(process: _Process, seed: int) -> bool:
+        """Take what is found; tell whether the search came to its end."""
+        left = seconds - (monotonic() - begun)
+        request = Request(studio, now, until, left, seed)
+        if kept.all_of(process.plans(request, left, enough)):
+            return True
+        kept.looked(min(seconds, monotonic() - begun))
+        return False
+
+    with _Process(serve) as process:
+        # The process loads the solver meanwhile.
+        kept = _Kept(quick_plan(studio, now, until), told)
+        ended = not enough.is_set() and searched(process, seed)
+    if not ended and not enough.is_set() and seconds - (monotonic() - begun) >= _ONCE_MORE:
         with _Process(serve) as process:
-            if not again:
-                # The process loads the solver meanwhile.
-                kept.take(quick_plan(studio, now, until))
-            left = seconds - (monotonic() - begun)
-            if enough.is_set() or (again and left < _ONCE_MORE):
-                break
-            request = Request(studio, now, until, left, seed + again)
-            if kept.all_of(process.plans(request, left, enough)):
-                return kept.best
-            kept.looked(min(seconds, monotonic() - begun))
-    # Whatever has ended the search: how sure its plan is does not depend on that.
-    kept.take(rehearsed(studio, kept.best, seed=seed))
+            ended = searched(process, seed + 1)
+    if not ended:
+        # Whatever has ended the search: how sure its plan is does not depend on that.
+        kept.take(rehearsed(studio, kept.best, seed=seed))
     return kept.best
 
 
@@ -112,10 +117,9 @@ def rehearsed(studio: Studio, plan: Plan, *, seed: int = 0) -> Plan:
 class _Kept:
     """The best plan so far, told whenever it changes."""
 
-    best: Plan
-
-    def __init__(self, told: Callable[[Plan], None] | None) -> None:
+    def __init__(self, quick: Plan, told: Callable[[Plan], None] | None) -> None:
         self._told = told
+        self.take(quick)
 
     def take(self, plan: Plan) -> None:
         """Take a plan, and tell of it."""

@@ -14,7 +14,7 @@ from studio_planner.planning.keeping.kept_plan import KeptPlan, plan_that_counts
 from studio_planner.planning.problem import build_chains
 from studio_planner.planning.rounds import Rounds, hours_late
 from studio_planner.planning.saying import said_once
-from studio_planner.planning.worth import starts_of
+from studio_planner.planning.worth import UP_TO_LATE, starts_of
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -44,9 +44,6 @@ With fewer of them the first plan is to come at once, and a search finds the bet
 
 _STRIDES = 5
 """How often a late order is moved on, each time twice as far, before it is left where it is."""
-
-_LATE = 2
-"""Goals up to lateness: nothing left out, nothing late."""
 
 _LATE_FIRST = 3
 """Late orders that a thorough plan tries before all others, the latest by weight first."""
@@ -242,7 +239,7 @@ def _late_first(asked: _Asked, chains: list[Chain], best: _Best) -> _Best:
         for key in heapq.nlargest(_LATE_FIRST, late, key=lambda key: late[key])
     ]
     least = min([found, *tried], key=lambda one: one.worth)
-    return rounds, least if least.worth[:_LATE] < found.worth[:_LATE] else found
+    return rounds, least if least.worth[:UP_TO_LATE] < found.worth[:UP_TO_LATE] else found
 
 
 def _apart(studio: Studio, chains: list[Chain]) -> list[Chain]:

@@ -15,6 +15,9 @@ if TYPE_CHECKING:
 MOVED_SECONDS = 30 * 60
 """A pour that starts up to so much earlier or later than before has not been moved."""
 
+UP_TO_LATE, UP_TO_MOVED = 2, 5
+"""How many goals there are up to lateness, and up to moved pours."""
+
 Starts = dict[tuple[str, str], int]
 """Planned starts [s] by piece and coat."""
 

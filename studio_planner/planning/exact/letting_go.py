@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.planning.keeping.keeper import Keeper
 from studio_planner.planning.placing.placements import Placement
-from studio_planner.planning.worth import moved_pours
+from studio_planner.planning.worth import UP_TO_LATE, UP_TO_MOVED, moved_pours
 
 if TYPE_CHECKING:
     from random import Random
@@ -30,9 +30,6 @@ often one that is in time looks for its old place, and not for the soonest."""
 
 _DAY = 86_400
 
-_UP_TO_LATE, _UP_TO_MOVED = 2, 5
-"""Goals that count here: what is left out, late, scuffed, to be tested first and moved."""
-
 
 class LettingGo:
     """Makes rounds better by placing a few of their chains anew."""
@@ -50,7 +47,7 @@ class LettingGo:
             if not now.placed or not (now.stuck or now.worth.late or now.worth.moved):
                 break
             found = self._again(now)
-            if found.worth[:_UP_TO_MOVED] <= now.worth[:_UP_TO_MOVED]:
+            if found.worth[:UP_TO_MOVED] <= now.worth[:UP_TO_MOVED]:
                 now = found
         return now
 
@@ -76,7 +73,7 @@ class LettingGo:
             else:
                 stuck.append(found)
             so_far = self._rounds.weighed(placed, stuck)
-            if so_far.worth[:_UP_TO_LATE] > now.worth[:_UP_TO_LATE]:
+            if so_far.worth[:UP_TO_LATE] > now.worth[:UP_TO_LATE]:
                 break
         return so_far
 
@@ -89,9 +86,8 @@ class LettingGo:
         """One chain that is to be better, and some that may be in its way."""
         late = [one for one in now.placed if one.score[0] > 0]
         moved = [one for one in now.placed if self._has_moved(one)]
-        if moved and not (late and self._random.random() < _LATE_ONE):
-            late = moved
-        drawn = self._random.choice(late or now.placed)
+        of_late = not moved or (late and self._random.random() < _LATE_ONE)
+        drawn = self._random.choice((late if of_late else moved) or now.placed)
         others = [one for one in now.placed if one is not drawn]
         self._random.shuffle(others)
         if self._random.random() < _ITS_TIME:
