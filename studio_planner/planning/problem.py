@@ -104,6 +104,11 @@ class Chain:
     """The position of the first coat that is not poured yet."""
 
     @property
+    def key(self) -> str:
+        """The key of its first piece: no two chains have the same."""
+        return self.pieces[0].key
+
+    @property
     def hands(self) -> int:
         """Seconds of hands that are still to be given."""
         return sum(task.block + task.lead for task in self.tasks[self.first :])

@@ -93,7 +93,7 @@ def mix_labels(placement: Placement) -> Iterable[str]:
 def mix_label(placement: Placement, index: int) -> str:
     """The name of a coat's mix: the one it shares, or one of its own (twins have one)."""
     chain = placement.chain
-    own = f"{chain.pieces[0].key}/{chain.tasks[index].coat.key}"
+    own = f"{chain.key}/{chain.tasks[index].coat.key}"
     return placement.laid.mix(index) or own
 
 

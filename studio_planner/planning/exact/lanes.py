@@ -28,7 +28,7 @@ class Lane:
     @property
     def key(self) -> str:
         """The key of its first piece: no two lanes have the same."""
-        return self.chain.pieces[0].key
+        return self.chain.key
 
 
 @dataclass(slots=True)
@@ -54,7 +54,7 @@ def lanes_of(
     Twins that are turned or sanded together stay one lane. `left_out` are chains that found no
     place, `alone` the chains of all single pieces.
     """
-    single = {chain.pieces[0].key: chain for chain in alone}
+    single = {chain.key: chain for chain in alone}
     lanes = [lane for placement in placed for lane in _apart(placement, single)]
     lanes += [Lane(single[p.key], None) for chain in left_out for p in chain.pieces]
     position = {key: at for at, key in enumerate(single)}
@@ -64,7 +64,7 @@ def lanes_of(
 def _apart(placement: Placement, single: dict[str, Chain]) -> list[Lane]:
     chain = placement.chain
     if len(chain.pieces) == 1:
-        return [Lane(single[chain.pieces[0].key], placement)]
+        return [Lane(single[chain.key], placement)]
     turned = any(task.lead for task in chain.tasks[chain.first :])
     if turned or any(joint.sand for joint in placement.laid.joints):
         return [Lane(chain, placement)]

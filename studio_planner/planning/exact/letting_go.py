@@ -54,18 +54,18 @@ class LettingGo:
     def _again(self, now: Pass) -> Pass:
         """The round with some of its chains, and those that were stuck, placed anew."""
         queue = [*(one.chain for one in now.stuck), *self._drawn(now)]
-        gone = {_key(chain) for chain in queue}
+        gone = {chain.key for chain in queue}
         if self._random.random() >= _IT_FIRST:
             self._random.shuffle(queue)
         placer = self._rounds.placer()
-        placed = [one for one in now.placed if _key(one.chain) not in gone]
-        in_time = {_key(one.chain) for one in now.placed if not one.score[0]}
+        placed = [one for one in now.placed if one.chain.key not in gone]
+        in_time = {one.chain.key for one in now.placed if not one.score[0]}
         for one in placed:
             placer.finisher.book(one)
         stuck: list[Stuck] = []
         so_far = now
         for chain in queue:
-            back = _key(chain) in in_time and self._random.random() < _BACK
+            back = chain.key in in_time and self._random.random() < _BACK
             found = self._placed(placer, chain, back=back)
             if isinstance(found, Placement):
                 placer.finisher.book(found)
@@ -103,7 +103,3 @@ def _beside(one: Placement, other: Placement) -> int:
     """How many pours of a chain are made in the days of another one, or the day before."""
     first, last = min(other.starts) - _DAY, max(other.starts)
     return sum(first <= start <= last for start in one.starts)
-
-
-def _key(chain: Chain) -> str:
-    return chain.pieces[0].key

@@ -87,7 +87,7 @@ class Parts:
         self._alone: dict[str, int | None] = {}
         self._possible: dict[str, bool] = {}
         self.chains = build_chains(frame.studio, twins=False)[0]
-        self._single = {chain.pieces[0].key: chain for chain in self.chains}
+        self._single = {chain.key: chain for chain in self.chains}
 
     def standing(self, lanes: Sequence[Lane]) -> Standing:
         """Lanes with their worth."""
@@ -149,7 +149,7 @@ class Parts:
         placed = assigned(self.frame, roughs)
         if placed is None:
             return None
-        by_key = {one.chain.pieces[0].key: one for one in placed}
+        by_key = {one.chain.key: one for one in placed}
         lanes = [Lane(lane.chain, by_key.get(lane.key)) for lane in standing.lanes]
         return self.standing(lanes)
 

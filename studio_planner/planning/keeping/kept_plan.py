@@ -66,7 +66,7 @@ class KeptPlan:
 
     def chains(self, twins: Iterable[Chain], apart: Iterable[Chain]) -> Iterator[Chain]:
         """Twins together where the plan has them together, else apart."""
-        alone = {chain.pieces[0].key: chain for chain in apart}
+        alone = {chain.key: chain for chain in apart}
         for chain in twins:
             if len(chain.pieces) > 1 and self._splits(chain):
                 yield from (alone[piece.key] for piece in chain.pieces)
@@ -82,18 +82,18 @@ class KeptPlan:
 
     def rank(self, chain: Chain) -> int:
         """Where in the plan a chain is written; what is new comes last."""
-        return self._ranks.get(chain.pieces[0].key, len(self._ranks))
+        return self._ranks.get(chain.key, len(self._ranks))
 
     def coat(self, chain: Chain, index: int) -> PlannedCoat | None:
         """How a chain's coat was planned; None for one that is poured or that is new."""
         task = chain.tasks[index]
         if task.fixed is not None:
             return None
-        return self._coats.get((chain.pieces[0].key, task.coat.key))
+        return self._coats.get((chain.key, task.coat.key))
 
     def starts_in(self, chain: Chain) -> Mapping[int, int]:
         """The old starts of a chain's coats, by their positions."""
-        key = chain.pieces[0].key
+        key = chain.key
         if key not in self._starts_in:
             rows = ((index, self.coat(chain, index)) for index in range(len(chain.tasks)))
             self._starts_in[key] = {
@@ -136,7 +136,7 @@ class KeptPlan:
 
     def sander(self, chain: Chain, index: int) -> str | None:
         """Who was to sand for a coat."""
-        step = self._sandings.get((chain.pieces[0].key, chain.tasks[index].coat.key))
+        step = self._sandings.get((chain.key, chain.tasks[index].coat.key))
         return None if step is None else step.person
 
     def packs(self, chain: Chain) -> tuple[Packed, ...] | None:

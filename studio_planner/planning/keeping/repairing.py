@@ -144,15 +144,15 @@ class Repair:
         Chains that are `settled` give no way; afterwards nor do these.
         """
         late = self._late_chains(found, order, aim)
-        keys = {_key(chain) for chain in late}
+        keys = {chain.key for chain in late}
         mixes = tuple(
             mix for mix in found.mixes if not any(key in keys for key, _ in mix.members)
         )
         freed = keys | (self._in_the_way(found, late, keys, settled) - settled)
         freed |= _fellows(freed, found.mixes)
         settled |= keys
-        fixed = [one for one in found.placed if _key(one.chain) not in freed]
-        givers = [one.chain for one in found.placed if _key(one.chain) in freed - keys]
+        fixed = [one for one in found.placed if one.chain.key not in freed]
+        givers = [one.chain for one in found.placed if one.chain.key in freed - keys]
         return self._placed_again(found, fixed, (late, givers), mixes)
 
     def _late_chains(self, found: Kept, order: str, aim: Aim) -> list[Chain]:
@@ -174,7 +174,7 @@ class Repair:
             others = [one for one in found.placed if one.chain is not chain]
             late = next((one.score[0] for one in found.placed if one.chain is chain), math.inf)
             placed = self._stepping_aside.placed(others, chain, found.mixes, late)
-            freed = frozenset({_key(chain)})
+            freed = frozenset({chain.key})
             if placed is not None:
                 stuck = tuple(one for one in found.stuck if one.chain is not chain)
                 found = Kept(tuple(placed), stuck, found.mixes)
@@ -207,7 +207,7 @@ class Repair:
         """Chains that work, or stand, where the late ones would beside settled ones alone."""
         keeper = Keeper(self._studio, self._kept, self._fresh())
         for one in found.placed:
-            if _key(one.chain) in settled and _key(one.chain) not in keys:
+            if one.chain.key in settled and one.chain.key not in keys:
                 keeper.book(one)
         takes: list[Taken] = []
         for chain in late:
@@ -216,9 +216,9 @@ class Repair:
                 keeper.book(alone)
                 takes += keeper.taken(alone)
         return {
-            _key(one.chain)
+            one.chain.key
             for one in found.placed
-            if _key(one.chain) not in keys and clash(keeper.taken(one), takes)
+            if one.chain.key not in keys and clash(keeper.taken(one), takes)
         }
 
     def _placed_again(
@@ -244,7 +244,8 @@ class Repair:
                 if any(labels_of(chain, mixes)):
                     # Half a mix is none: this try is over.
                     return found
-        return Kept(tuple(placed), tuple(stuck), mixes, frozenset(map(_key, (*late, *givers))))
+        keys = frozenset(chain.key for chain in (*late, *givers))
+        return Kept(tuple(placed), tuple(stuck), mixes, keys)
 
     def _begins(self, chain: Chain) -> tuple[bool, int]:
         starts = self._kept.starts_in(chain)
@@ -262,10 +263,6 @@ def _fellows(keys: Collection[str], mixes: Iterable[SharedMix]) -> set[str]:
         found |= more
 
 
-def _key(chain: Chain) -> str:
-    return chain.pieces[0].key
-
-
 def _order(chain: Chain) -> str:
     """What a chain belongs to: its order, or else itself."""
-    return _key(chain) if chain.order is None else chain.order.key
+    return chain.key if chain.order is None else chain.order.key

@@ -43,7 +43,7 @@ def shared_mixes(
         SharedMix(
             label=f"mix {number}",
             block=_block(studio, rows),
-            members=tuple((chain.pieces[0].key, index) for chain, index in rows),
+            members=tuple((chain.key, index) for chain, index in rows),
         )
         for number, rows in poured_from.items()
         if len(rows) > 1 and _one_mix(studio, kept, rows)
@@ -80,14 +80,14 @@ def _block(studio: Studio, rows: list[tuple[Chain, int]]) -> int:
 
 def labels_of(chain: Chain, mixes: Iterable[SharedMix]) -> tuple[str, ...]:
     """The names of the mixes that a chain's coats share; empty when it shares none."""
-    key = chain.pieces[0].key
+    key = chain.key
     shared = {i: mix.label for mix in mixes for piece, i in mix.members if piece == key}
     return tuple(shared.get(i, "") for i in range(len(chain.tasks))) if shared else ()
 
 
 def with_shared_blocks(chain: Chain, mixes: Iterable[SharedMix]) -> Chain:
     """The chain with the blocks of the mixes that its coats share."""
-    key = chain.pieces[0].key
+    key = chain.key
     blocks = {i: mix.block for mix in mixes for piece, i in mix.members if piece == key}
     if not blocks:
         return chain

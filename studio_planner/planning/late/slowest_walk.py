@@ -31,7 +31,7 @@ def slowest_walk(ladder: Ladder, rung: Rung, fit: Fit) -> Walk | None:
     if chain is None or chain.order is None:
         return None
     means = ladder.fitter(rung).empty()
-    key = chain.pieces[0].key
+    key = chain.key
     mine = (c for c in ladder.plan.coats if c.piece == key and not c.poured)
     places = {means.place_of_spot[coat.spot] for coat in mine}
     place = places.pop() if len(places) == 1 else means.edges.rest
