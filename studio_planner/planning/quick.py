@@ -12,9 +12,9 @@ from studio_planner.craft.tongue import translate
 from studio_planner.planning.clocks.clockwork import Clockworks
 from studio_planner.planning.keeping.kept_plan import KeptPlan, plan_that_counts
 from studio_planner.planning.problem import build_chains
-from studio_planner.planning.rounds import Rounds, hours_late
+from studio_planner.planning.rounds import Rounds
 from studio_planner.planning.saying import said_once
-from studio_planner.planning.worth import UP_TO_LATE, starts_of
+from studio_planner.planning.worth import UP_TO_LATE, hours_late, starts_of
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -233,7 +233,7 @@ def _late_first(asked: _Asked, chains: list[Chain], best: _Best) -> _Best:
     Whatever ranks after that may be worse in it: a search gets there sooner from few moves.
     """
     rounds, found = best
-    late = {key: hours for key, hours in hours_late(found).items() if hours > 0}
+    late = {key: hours for key, hours in hours_late(found.placed).items() if hours > 0}
     tried = [
         rounds.best(chains, (*asked.first, key), asked.passes)
         for key in heapq.nlargest(_LATE_FIRST, late, key=lambda key: late[key])

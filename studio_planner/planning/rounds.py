@@ -18,7 +18,7 @@ from studio_planner.planning.placing.workshop import Workshop
 from studio_planner.planning.sanded import dust_until
 from studio_planner.planning.spans import grid_up
 from studio_planner.planning.stuck.why_stuck import why_stuck
-from studio_planner.planning.worth import Worth, goals_of, worth_of
+from studio_planner.planning.worth import Worth, goals_of, hours_late, pieces_of, worth_of
 from studio_planner.planning.writing import written_plan
 from studio_planner.science.stages import Edge, Stage
 
@@ -147,7 +147,7 @@ class Rounds:
 
     def repaired(self, found: Kept, kept: KeptPlan, other: Pass) -> Kept:
         """A keeping round; orders that were less late before, or are in `other`, are let go."""
-        late = hours_late(other)
+        late = hours_late(other.placed)
         aim = Aim(
             worth=other.worth,
             late={
@@ -182,8 +182,7 @@ class Rounds:
 
     def weighed(self, placed: Sequence[Placement], stuck: Sequence[Stuck]) -> Pass:
         """Placements and what is stuck, with what they are worth."""
-        left_out = sum(len(one.chain.pieces) for one in stuck)
-        worth = worth_of(placed, left_out, int(self.now.timestamp()), self._before)
+        worth = worth_of(placed, pieces_of(stuck), int(self.now.timestamp()), self._before)
         return Pass(tuple(placed), tuple(stuck), worth)
 
     def written(self, found: Pass, unplanned: Sequence[Unplanned]) -> Plan:
@@ -199,20 +198,10 @@ class Rounds:
 
 def _lateness(found: Pass) -> dict[str, float]:
     """The seconds by which orders came late, weighted; a week for what found no place."""
-    late = {key: 3600.0 * hours for key, hours in hours_late(found).items() if hours > 0}
+    late = {key: 3600.0 * hours for key, hours in hours_late(found.placed).items() if hours > 0}
     for one in found.stuck:
         if one.chain.order is not None:
             late[one.chain.order.key] = _A_WEEK
-    return late
-
-
-def hours_late(found: Pass) -> dict[str, float]:
-    """The weighted hours by which each order is late."""
-    late: dict[str, float] = {}
-    for one in found.placed:
-        if one.chain.order is not None:
-            key = one.chain.order.key
-            late[key] = max(late.get(key, 0.0), one.score[0])
     return late
 
 

@@ -11,6 +11,7 @@ if TYPE_CHECKING:
 
     from studio_planner.craft.plans import Plan
     from studio_planner.planning.placing.placements import Placement
+    from studio_planner.planning.placing.placer import Stuck
 
 MOVED_SECONDS = 30 * 60
 """A pour that starts up to so much earlier or later than before has not been moved."""
@@ -49,22 +50,45 @@ _GOALS = (
 
 def worth_of(placed: Sequence[Placement], left_out: int, now: int, before: Starts) -> Worth:
     """The worth of placements, with so many pieces left out, against the starts before."""
-    late: dict[str, float] = {}
-    spare: dict[str, float] = {}
-    for one in placed:
-        key = one.chain.order.key if one.chain.order is not None else ""
-        late[key] = max(late.get(key, 0.0), one.score[0])
-        spare[key] = max(spare.get(key, 0.0), one.score[3])
     return Worth(
         left_out=left_out,
-        late=round(sum(late.values()), 6),
+        late=_total(hours_late(placed)),
         scuffed=sum(one.score[1] * len(one.chain.pieces) for one in placed),
         tested=sum(one.score[2] * len(one.chain.pieces) for one in placed),
         moved=sum(moved_pours(one, before) for one in placed) if before else 0,
-        spare=round(sum(spare.values()), 6),
+        spare=_total(_of_orders(placed, 3)),
         mixes=len({label for one in placed for label in mix_labels(one)}),
         ends=round(sum((end - now) / 3600.0 for one in placed for end in _ends(one)), 6),
     )
+
+
+def lost(placed: Iterable[Placement], stuck: Iterable[Stuck]) -> tuple[int, float]:
+    """The worth of placements up to lateness, soon told; `stuck` is what has no place."""
+    return pieces_of(stuck), _total(hours_late(placed))
+
+
+def pieces_of(stuck: Iterable[Stuck]) -> int:
+    """How many pieces have no place."""
+    return sum(len(one.chain.pieces) for one in stuck)
+
+
+def hours_late(placed: Iterable[Placement]) -> dict[str, float]:
+    """The weighted hours by which each order is late, by its key."""
+    return _of_orders(placed, 0)
+
+
+def _of_orders(placed: Iterable[Placement], part: int) -> dict[str, float]:
+    """What each order has of a part of the score: that of its worst chain."""
+    most: dict[str, float] = {}
+    for one in placed:
+        order = one.chain.order
+        if order is not None:
+            most[order.key] = max(most.get(order.key, 0.0), one.score[part])
+    return most
+
+
+def _total(hours: Mapping[str, float]) -> float:
+    return round(sum(hours.values()), 6)
 
 
 def _ends(placement: Placement) -> list[float]:

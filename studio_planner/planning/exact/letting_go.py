@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.planning.keeping.keeper import Keeper
 from studio_planner.planning.placing.placements import Placement
-from studio_planner.planning.worth import UP_TO_LATE, UP_TO_MOVED, moved_pours
+from studio_planner.planning.worth import UP_TO_LATE, UP_TO_MOVED, lost, moved_pours
 
 if TYPE_CHECKING:
     from random import Random
@@ -20,8 +20,9 @@ if TYPE_CHECKING:
     from studio_planner.planning.problem import Chain
     from studio_planner.planning.rounds import Pass, Rounds
 
-_MOST = 10
-"""Chains that are let go beside the one that is to be better."""
+_MOST = 6
+"""Chains that are let go beside the one that is to be better; with more of them a try takes
+longer, and of a kept plan more is moved (measured up to 10)."""
 
 _LATE_ONE, _ITS_TIME, _IT_FIRST, _BACK = 0.8, 0.6, 0.7, 0.8
 """How often a late one is to be better, and not one that has moved; how often those go that
@@ -63,7 +64,6 @@ class LettingGo:
         for one in placed:
             placer.finisher.book(one)
         stuck: list[Stuck] = []
-        so_far = now
         for chain in queue:
             back = chain.key in in_time and self._random.random() < _BACK
             found = self._placed(placer, chain, back=back)
@@ -72,10 +72,9 @@ class LettingGo:
                 placed.append(found)
             else:
                 stuck.append(found)
-            so_far = self._rounds.weighed(placed, stuck)
-            if so_far.worth[:UP_TO_LATE] > now.worth[:UP_TO_LATE]:
+            if lost(placed, stuck) > now.worth[:UP_TO_LATE]:
                 break
-        return so_far
+        return self._rounds.weighed(placed, stuck)
 
     def _placed(self, placer: Placer, chain: Chain, *, back: bool) -> Placement | Stuck:
         if back and self._kept is not None and self._kept.starts_in(chain):
