@@ -63,6 +63,11 @@ class BestSoFar:
         return {row.goal for row in self.goals if row.proved}
 
     @property
+    def may_be_less_late(self) -> bool:
+        """Whether a plan could exist that is less late."""
+        return Goal.LATENESS not in self.met
+
+    @property
     def proved(self) -> bool:
         """Whether nothing can be better any more."""
         return all(row.proved for row in self.goals)

@@ -20,6 +20,7 @@ if TYPE_CHECKING:
     from random import Random
 
     from studio_planner.craft.plans import Plan
+    from studio_planner.planning.exact.best_so_far import BestSoFar
     from studio_planner.planning.exact.lanes import Lane
     from studio_planner.planning.exact.part import Parts, Standing
     from studio_planner.planning.problem import Chain, Task
@@ -71,18 +72,19 @@ class Foreseen:
         """Whether there are still plans to be tried before all else."""
         return bool(self._shares)
 
-    def less_late(self, standing: Standing, random: Random) -> Standing | None:
-        """A plan that promises less lateness than one that stands, with the same lanes.
+    def less_late(self, best: BestSoFar, random: Random) -> Standing | None:
+        """A plan that promises less lateness than the best one, with the same lanes.
 
-        It is no plan yet: blocks are shorter than a mix of their own allows.
+        It is no plan yet: blocks are shorter than a mix of their own allows. None, soon, when
+        others find a plan meanwhile that cannot be less late.
         """
         for _ in range(_DRAWS):
-            found = self._drawn(standing, random)
+            found = self._drawn(best, random)
             if found is not None:
                 return found
         return None
 
-    def _drawn(self, standing: Standing, random: Random) -> Standing | None:
+    def _drawn(self, best: BestSoFar, random: Random) -> Standing | None:
         """A plan in which some chains were let go; the first time the best of all there are."""
         share = self._shares.pop(0) if self._shares else random.choice(_SHARES)
         first = share not in self._plans
@@ -92,8 +94,9 @@ class Foreseen:
         letting_go = LettingGo(self._rounds, self._kept, random)
         tried = range(len(plans)) if first else [random.randrange(len(plans))]
         for at in tried:
-            plans[at] = letting_go.less_late(plans[at], _TRIES)
+            plans[at] = letting_go.less_late(plans[at], _TRIES, lambda: best.may_be_less_late)
         found = min((plans[at] for at in tried), key=lambda one: one.worth)
+        standing = best.standing
         if found.stuck or found.worth.late >= standing.worth.late:
             return None
         starts = tuple(one.starts for one in found.placed)

@@ -45,7 +45,7 @@ _MORE_EFFORT, _LESS_EFFORT, _MOST_EFFORT = 1.04, 0.6, 6.0
 """How much more the next part may cost while parts are solved in vain: where a plan is as good
 as small parts can make it, larger ones still gain (sixty pieces: 24 hours late for 95)."""
 
-_OFTEN_SOME = 0.5
+_OFTEN_SOME = 0.2
 """How often some of the lanes that moved look for another place, where they are many."""
 
 _RARELY = 0.4
@@ -182,10 +182,8 @@ class Improver:
         return self._all_lanes.homeless(standing, seed, lanes) if lanes else None
 
     def _a_little(self, standing: Standing) -> Try | None:
-        seed, far = self._random.randrange(1 << 30), self._together.far
-        # What may share other mixes takes longer: first all that is near is looked at without.
-        mixes = far and self._random.random() < _OTHER_MIXES
-        return self._all_lanes.a_little(standing, self._together.days, seed, all_mixes=mixes)
+        seed, together = self._random.randrange(1 << 30), self._together
+        return self._all_lanes.a_little(standing, together.days, seed, all_mixes=together.mixes)
 
     @property
     def _soon_lacking(self) -> bool:

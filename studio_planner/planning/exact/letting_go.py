@@ -13,6 +13,7 @@ from studio_planner.planning.placing.placements import Placement
 from studio_planner.planning.worth import UP_TO_LATE, UP_TO_MOVED, lost, moved_pours
 
 if TYPE_CHECKING:
+    from collections.abc import Callable
     from random import Random
 
     from studio_planner.planning.keeping.kept_plan import KeptPlan
@@ -41,11 +42,15 @@ class LettingGo:
         self._kept = kept
         self._random = random
 
-    def less_late(self, begun: Pass, tries: int) -> Pass:
-        """Try so often from one round on, and take what is no worse; where that ends."""
+    def less_late(self, begun: Pass, tries: int, wanted: Callable[[], bool]) -> Pass:
+        """Try so often from one round on, and take what is no worse; where that ends.
+
+        It ends sooner when it is no longer `wanted`.
+        """
         now = begun
         for _ in range(tries):
-            if not now.placed or not (now.stuck or now.worth.late or now.worth.moved):
+            lacking = now.stuck or now.worth.late or now.worth.moved
+            if not now.placed or not lacking or not wanted():
                 break
             found = self._again(now)
             if found.worth[:UP_TO_MOVED] <= now.worth[:UP_TO_MOVED]:

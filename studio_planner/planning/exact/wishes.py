@@ -5,8 +5,6 @@ from __future__ import annotations
 from threading import Lock
 from typing import TYPE_CHECKING
 
-from studio_planner.craft.plans import Goal
-
 if TYPE_CHECKING:
     from random import Random
 
@@ -46,19 +44,18 @@ class Wishes:
             # What is nowhere so near may still be better than what stands.
             self._loosened, self._missed = self._missed, None
             return self._loosened
-        standing, waits = best.standing, self._waits
-        self._waits = False
-        if waits or not standing.worth.late or Goal.LATENESS in best.met:
+        waits, self._waits = self._waits, False
+        if waits or not best.may_be_less_late:
             return None
         if not self.opening and self._random.random() >= self._often:
             return None
-        return self._looked_for(standing)
+        return self._looked_for(best)
 
-    def _looked_for(self, standing: Standing) -> Standing | None:
+    def _looked_for(self, best: BestSoFar) -> Standing | None:
         if not self._looking.acquire(blocking=False):
             return None
         try:
-            wish = self._foreseen.less_late(standing, self._random)
+            wish = self._foreseen.less_late(best, self._random)
         finally:
             self._looking.release()
         if wish is None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from random import Random
 
 import pytest
 
@@ -12,6 +13,7 @@ from studio_planner.planning.exact.hints import Hints
 from studio_planner.planning.exact.improving import Improver
 from studio_planner.planning.exact.part import Freedom
 from studio_planner.planning.exact.search import PlanSearch
+from studio_planner.planning.exact.started import StartedModel
 from studio_planner.planning.quick import quick_plan, quick_start
 from studio_planner.planning.solver import Search, Status
 from studio_planner.planning.worth import starts_of
@@ -82,10 +84,29 @@ def test_they_go_further_when_nothing_is_to_be_gained_and_less_often_in_vain() -
     together = Together()
     together.learn(gained=False, done=True)
     assert together.days == 1.0
-    assert together.far
     assert together.often == 1.0
     together.learn(gained=False, done=False)
     assert together.days < 1.0
     assert together.often < 1.0
     together.learn(gained=True, done=False)
     assert together.often == 1.0
+
+
+def test_every_other_time_they_may_share_mixes_anew() -> None:
+    together, drawn = Together(), Random(0)  # noqa: S311 - to be repeated
+    taken = []
+    for _ in range(4):
+        assert together.drawn(drawn)
+        taken.append(together.mixes)
+    assert taken == [False, True, False, True]
+
+
+def test_a_start_that_cannot_be_is_still_a_hint() -> None:
+    model = StartedModel()
+    one, other = model.between(0, 9), model.between(0, 9)
+    model.at_least(one, 4)
+    model.aim(one + other)
+    model.start_at([(one, 2), (other, 7)])
+    answer = model.solve(Search(_LONG, light=True))
+    assert answer.status is Status.PROVED
+    assert (answer.of(one), answer.of(other)) == (4, 0)

@@ -49,7 +49,7 @@ def _blocks(standing: Standing) -> dict[tuple[str, int], int]:
 def test_a_foreseen_plan_is_less_late_and_no_block_in_it_is_longer() -> None:
     search, foreseen = _foreseen(_LATE)
     standing = search.best.standing
-    found = foreseen.less_late(standing, _DRAWN)
+    found = foreseen.less_late(search.best, _DRAWN)
     assert found is not None
     assert found.worth.late < standing.worth.late
     before, after = _blocks(standing), _blocks(found)
@@ -61,7 +61,7 @@ def test_a_foreseen_plan_is_less_late_and_no_block_in_it_is_longer() -> None:
 def test_what_is_turned_pays_its_whole_set_up() -> None:
     for seed in range(6):
         search, foreseen = _foreseen(seed)
-        found = foreseen.less_late(search.best.standing, _DRAWN)
+        found = foreseen.less_late(search.best, _DRAWN)
         for one in () if found is None else found.placed:
             for task, own in zip(one.laid.chain.tasks, one.chain.tasks, strict=True):
                 assert not own.lead or task.block == own.block
@@ -70,7 +70,7 @@ def test_what_is_turned_pays_its_whole_set_up() -> None:
 def test_no_plan_is_foreseen_where_nothing_is_late() -> None:
     search, foreseen = _foreseen(0)
     assert not search.best.standing.worth.late
-    assert foreseen.less_late(search.best.standing, _DRAWN) is None
+    assert foreseen.less_late(search.best, _DRAWN) is None
 
 
 def test_the_first_steps_share_mixes_by_every_rule() -> None:
@@ -96,7 +96,7 @@ def test_near_a_foreseen_plan_less_comes_late_with_few_pours_moved(*, loosely: b
     search = PlanSearch(start)
     best, standing = search.best, search.best.standing
     foreseen = Foreseen(start.rounds, best.parts, standing, 1, start.before)
-    wish = foreseen.less_late(standing, Random(0))  # noqa: S311 - to be repeated
+    wish = foreseen.less_late(best, Random(0))  # noqa: S311 - to be repeated
     assert wish is not None
     tried = AllLanes(best.parts).near(standing, wish, loosely=loosely)
     assert tried is not None

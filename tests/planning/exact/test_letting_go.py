@@ -28,7 +28,7 @@ _TRIES = 60
 def _less_late(start: QuickStart, begun: Pass, seed: int) -> Pass:
     kept = None if start.before is None else KeptPlan(start.rounds.studio, start.before)
     drawn = Random(seed)  # noqa: S311 - to be repeated, not to be secret
-    return LettingGo(start.rounds, kept, drawn).less_late(begun, _TRIES)
+    return LettingGo(start.rounds, kept, drawn).less_late(begun, _TRIES, lambda: True)
 
 
 def _starts(placed: Iterable[Placement]) -> dict[str, tuple[int, ...]]:
@@ -67,6 +67,16 @@ def test_the_same_draws_give_the_same_plan() -> None:
 def test_nothing_is_let_go_where_nothing_is_late() -> None:
     start = quick_start(benchmark_studio("S", 0), START)
     assert _less_late(start, start.found, 0) is start.found
+
+
+def test_no_more_is_tried_once_it_is_not_wanted() -> None:
+    start = quick_start(benchmark_studio("S", _LATE), START)
+    asked = iter([True, True, False])
+    found = LettingGo(start.rounds, None, Random(0)).less_late(  # noqa: S311 - to be repeated
+        start.found, _TRIES, lambda: next(asked)
+    )
+    assert found.worth[:5] <= start.found.worth[:5]
+    assert next(asked, None) is None
 
 
 def test_what_found_no_place_is_placed_before_all_else_is_better() -> None:

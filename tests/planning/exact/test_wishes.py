@@ -78,11 +78,11 @@ def test_nothing_is_wished_for_once_nothing_can_be_less_late() -> None:
 def test_wishes_in_vain_are_drawn_less_often(
     search: PlanSearch, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    asked: list[Standing] = []
+    asked: list[BestSoFar] = []
 
-    def nothing(_: Foreseen, standing: Standing, random: Random) -> None:
+    def nothing(_: Foreseen, best: BestSoFar, random: Random) -> None:
         del random
-        asked.append(standing)
+        asked.append(best)
 
     monkeypatch.setattr(Foreseen, "less_late", nothing)
     tired, lively = _wishes(search, 0), _wishes(search, 0)
@@ -100,8 +100,8 @@ def test_one_thread_looks_for_a_wish_while_the_other_goes_on(
 ) -> None:
     looking, found = Event(), Event()
 
-    def slow(_: Foreseen, standing: Standing, random: Random) -> None:
-        del standing, random
+    def slow(_: Foreseen, best: BestSoFar, random: Random) -> None:
+        del best, random
         looking.set()
         found.wait()
 
