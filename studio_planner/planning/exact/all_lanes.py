@@ -48,7 +48,7 @@ follow are left to parts: with them it takes twice as long (measured)."""
 SOON = (Goal.LATENESS, Goal.SCUFFED, Goal.TESTED, Goal.MOVED)
 """Those that all lanes together soon gain in."""
 
-_FIRST_DAYS, FEWEST_DAYS, _MOST_DAYS = 0.5, 0.1, 4.0
+FIRST_DAYS, FEWEST_DAYS, _MOST_DAYS = 0.5, 0.1, 4.0
 _WIDER, _NARROWER = 2.0, 0.6
 _LEAST_OFTEN, _IN_VAIN = 0.05, 0.4
 
@@ -60,7 +60,9 @@ class Together:
     As far as is still searched to the end; and less often after each time that it was not.
     """
 
-    days: float = _FIRST_DAYS
+    days: float = FIRST_DAYS
+    usual: float = 1.0
+    """How often while steps gain."""
     often: float = 1.0
     mixes: bool = True
     """Whether they may share mixes anew, which takes longer: every other time."""
@@ -75,7 +77,7 @@ class Together:
     def learn(self, *, gained: bool, done: bool) -> None:
         """Hear whether the plan got better, and whether all was searched to the end."""
         if gained:
-            self.often = 1.0
+            self.often = self.usual
         elif done and self.days < _MOST_DAYS:
             self.days *= _WIDER
         else:
@@ -130,9 +132,7 @@ class AllLanes:
             return None
         aim(self._parts, draft, [standing.lanes[at] for at in sorted(lanes)], Goal.MIXES)
         draft.model.start_at(Hints(draft).values.values())
-        # What all share is put into the very plan that stands: others wait that long.
-        effort = _AT_FIRST
-        return Try(Goal.MIXES, standing, lanes, draft, 0, effort, at_once=True, replaces=True)
+        return Try(Goal.MIXES, standing, lanes, draft, effort=_AT_FIRST, replaces=True)
 
     def a_little(
         self, standing: Standing, days: float, seed: int, *, all_mixes: bool

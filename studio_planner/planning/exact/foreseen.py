@@ -33,7 +33,7 @@ mix."""
 
 _PASSES = 4
 
-_TRIES = 80
+_TRIES = 50
 """How often some chains are let go for one plan."""
 
 _DRAWS = 2

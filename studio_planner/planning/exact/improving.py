@@ -11,7 +11,13 @@ from random import Random
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.plans import Goal
-from studio_planner.planning.exact.all_lanes import FEWEST_DAYS, SOON, AllLanes, Together
+from studio_planner.planning.exact.all_lanes import (
+    FEWEST_DAYS,
+    FIRST_DAYS,
+    SOON,
+    AllLanes,
+    Together,
+)
 from studio_planner.planning.exact.answers import AnswerReader
 from studio_planner.planning.exact.dust import dusty
 from studio_planner.planning.exact.freeing import Freeing
@@ -85,7 +91,7 @@ class Improver:
             None if foreseen is None else Wishes(foreseen, self._random, again=self._again)
         )
         self._at_hand: list[Model] = []
-        self._together = Together() if self._again else Together(often=_RARELY)
+        self._together = self._together_at(FIRST_DAYS)
         self._shared = False
         self._homeless = Homeless(self._random, best.parts.frame.before)
         self.steps = 0
@@ -105,10 +111,7 @@ class Improver:
             tried = self._opened(wish)
             goal = self._goal() if tried is None else tried.goal
             tried = tried or self._freed(goal)
-            now = tried is not None and tried.at_once
-            answer = self._solved(tried, seconds, work) if now else None
-        if not now:
-            answer = self._solved(tried, seconds, work)
+        answer = self._solved(tried, seconds, work)
         with self._best.lock:
             gained = answer is not None and answer.found and self._put_back(tried, answer)
             hope = _TIRED * self._hope[goal]
@@ -116,6 +119,11 @@ class Improver:
             if tried is not None:
                 self._learn(tried, answer, gained=gained)
         return gained
+
+    def _together_at(self, days: float) -> Together:
+        """How all lanes are freed a little, from so many days on."""
+        usual = 1.0 if self._again else _RARELY
+        return Together(days=days, usual=usual, often=usual)
 
     def halt(self) -> None:
         """End what is being solved: nobody waits for it any more."""
@@ -145,10 +153,13 @@ class Improver:
             missed = answer is not None and answer.status is Status.IMPOSSIBLE
             self._wishes.learn(gained=gained, missed=tried.wish if missed else None)
             if gained:
-                self._together = Together(days=FEWEST_DAYS)
+                self._together = self._together_at(FEWEST_DAYS)
         elif tried.goal is Goal.MOVED and tried.replaces:
             self._homeless.learn(done=_is_done(answer))
-        elif tried.replaces and tried.goal is not Goal.MIXES:
+        elif tried.replaces and tried.goal is Goal.MIXES:
+            # What others made better meanwhile has not been shared yet.
+            self._shared = gained or self._best.standing is tried.standing
+        elif tried.replaces:
             self._together.learn(gained=gained, done=_is_done(answer))
         elif answer is not None and not tried.replaces:
             change = _MORE if _is_done(answer) else _LESS

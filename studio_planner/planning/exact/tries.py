@@ -33,8 +33,8 @@ _GUIDES = {
 class Try:
     """A part that was freed from a standing plan, as a model that aims at a goal.
 
-    `effort` is what it may cost against other steps. One that is made `at_once` is solved
-    while all others wait; one that `replaces` puts all that is placed anew.
+    `effort` is what it may cost against other steps. One that `replaces` puts all that is
+    placed anew.
     """
 
     goal: Goal
@@ -43,7 +43,6 @@ class Try:
     draft: Draft
     seed: int = 0
     effort: float = 1.0
-    at_once: bool = False
     replaces: bool = False
     hoped: float | None = None
     """The value of what is aimed at that is hoped for: with it the search ends."""
