@@ -25,6 +25,10 @@ if TYPE_CHECKING:
     from studio_planner.planning.exact.part import Parts, Standing
     from studio_planner.planning.solver import Quantity
 
+MOST_COATS = 130
+"""New coats up to which all lanes of a studio are soon searched together. Only a plan near a
+foreseen one is found for more, and takes longer by the square of their number."""
+
 _NEAR = 1800
 """Seconds by which a plan may be later than was foreseen: parts make it better sooner."""
 
@@ -118,7 +122,7 @@ class AllLanes:
             standing=standing,
             lanes=lanes,
             draft=draft,
-            effort=1.0 if again else _ALL,
+            effort=_by_size(standing) * (1.0 if again else _ALL),
             replaces=True,
             hoped=hoped,
             wish=wish,
@@ -170,6 +174,15 @@ def _strictly(draft: Draft) -> Quantity:
         unit = draft.grid.step if goal is Goal.LATENESS else 1
         total += weight // unit * quantity_of(draft, goal)
     return total
+
+
+def new_coats(standing: Standing) -> int:
+    """How many coats are still to be poured."""
+    return sum(len(lane.chain.tasks) - lane.chain.first for lane in standing.lanes)
+
+
+def _by_size(standing: Standing) -> float:
+    return max(1.0, new_coats(standing) / MOST_COATS) ** 2
 
 
 def _all(standing: Standing) -> frozenset[int]:

@@ -14,9 +14,11 @@ from studio_planner.craft.plans import Goal
 from studio_planner.planning.exact.all_lanes import (
     FEWEST_DAYS,
     FIRST_DAYS,
+    MOST_COATS,
     SOON,
     AllLanes,
     Together,
+    new_coats,
 )
 from studio_planner.planning.exact.answers import AnswerReader
 from studio_planner.planning.exact.dust import dusty
@@ -87,6 +89,7 @@ class Improver:
         """Start from a plan; the first steps look for plans near the foreseen ones."""
         self._random = Random(seed)  # noqa: S311 - to be repeated, not to be secret
         self._again = bool(best.parts.frame.before)
+        self._large = new_coats(best.standing) > MOST_COATS
         self._wishes = (
             None if foreseen is None else Wishes(foreseen, self._random, again=self._again)
         )
@@ -171,10 +174,10 @@ class Improver:
     def _opened(self, wish: Standing | None) -> Try | None:
         """What frees all lanes: near a plan that is foreseen, to share mixes, or a little."""
         wishes, standing = self._wishes, self._best.standing
-        if wishes is None:
-            return None
-        if wish is not None:
+        if wishes is not None and wish is not None:
             return self._all_lanes.near(standing, wish, loosely=wishes.is_loose(wish))
+        if wishes is None or self._large:
+            return None
         if not (self._shared or self._again or (wishes.opening and standing.worth.late)):
             self._shared = True
             return self._all_lanes.sharing(standing)

@@ -7,6 +7,7 @@ from threading import Event, Thread
 from time import monotonic
 from typing import TYPE_CHECKING
 
+from studio_planner.planning.exact.all_lanes import MOST_COATS, new_coats
 from studio_planner.planning.exact.best_so_far import BestSoFar
 from studio_planner.planning.exact.foreseen import Foreseen
 from studio_planner.planning.exact.frame import frame_of
@@ -30,9 +31,12 @@ if TYPE_CHECKING:
 _AT_ONCE = 2
 """Searches beside each other: what two cores can do."""
 
-_FEW_COATS, _WHOLE_COATS, _LONG = 48, 130, 8.0
-"""New coats up to which one of them looks at the studio as a whole: in a short search, and in
-one of more than so many seconds."""
+_FEW_COATS, _LONG = 48, 8.0
+"""New coats up to which one of them looks at the studio as a whole in a short search; in one of
+more than so many seconds it does up to `MOST_COATS`."""
+
+_FORESEEN_COATS = 400
+"""New coats up to which plans are foreseen: with more it takes too long to find one near."""
 
 _FORESEEN, _FORESEEN_AGAIN = 3, 1
 """Foreseen plans that are tried before all else; a plan that is kept is mostly good already."""
@@ -202,7 +206,7 @@ class PlanSearch:
 
     def _foreseen(self) -> Foreseen | None:
         """Plans that could be if mixes were shared, of a studio that is not too large."""
-        if self._coats > _WHOLE_COATS:
+        if self._coats > _FORESEEN_COATS:
             return None
         start, best = self._start, self.best
         first = _FORESEEN_AGAIN if start.before else _FORESEEN
@@ -210,12 +214,11 @@ class PlanSearch:
 
     @property
     def _coats(self) -> int:
-        lanes = self.best.standing.lanes
-        return sum(len(lane.chain.tasks) - lane.chain.first for lane in lanes)
+        return new_coats(self.best.standing)
 
     def _is_small(self, seconds: float) -> bool:
         """Whether it can be worth while to look at the studio as a whole."""
-        return self._coats <= (_FEW_COATS if seconds < _LONG else _WHOLE_COATS)
+        return self._coats <= (_FEW_COATS if seconds < _LONG else MOST_COATS)
 
 
 def _left_out(pieces: Iterable[Piece], standing: Standing) -> bool:
