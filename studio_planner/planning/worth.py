@@ -56,7 +56,7 @@ def worth_of(placed: Sequence[Placement], left_out: int, now: int, before: Start
         scuffed=sum(one.score[1] * len(one.chain.pieces) for one in placed),
         tested=sum(one.score[2] * len(one.chain.pieces) for one in placed),
         moved=sum(moved_pours(one, before) for one in placed) if before else 0,
-        spare=_total(_of_orders(placed, 3)),
+        spare=_total(of_orders(placed, 3)),
         mixes=len({label for one in placed for label in mix_labels(one)}),
         ends=round(sum((end - now) / 3600.0 for one in placed for end in _ends(one)), 6),
     )
@@ -74,10 +74,10 @@ def pieces_of(stuck: Iterable[Stuck]) -> int:
 
 def hours_late(placed: Iterable[Placement]) -> dict[str, float]:
     """The weighted hours by which each order is late, by its key."""
-    return _of_orders(placed, 0)
+    return of_orders(placed, 0)
 
 
-def _of_orders(placed: Iterable[Placement], part: int) -> dict[str, float]:
+def of_orders(placed: Iterable[Placement], part: int) -> dict[str, float]:
     """What each order has of a part of the score: that of its worst chain."""
     most: dict[str, float] = {}
     for one in placed:

@@ -178,7 +178,7 @@ def _strictly(draft: Draft) -> Quantity:
 
 def new_coats(standing: Standing) -> int:
     """How many coats are still to be poured."""
-    return sum(len(lane.chain.tasks) - lane.chain.first for lane in standing.lanes)
+    return sum(lane.new_coats for lane in standing.lanes)
 
 
 def _by_size(standing: Standing) -> float:

@@ -59,7 +59,7 @@ class Freeing:
         placed = lane.placed
         if placed is None:
             return goal is Goal.LEFT_OUT
-        if not _new_coats(lane):
+        if not lane.new_coats:
             return False
         joints = placed.laid.joints
         return {
@@ -140,10 +140,6 @@ def _kinds(lane: Lane) -> list[tuple[object, int]]:
     return [((task.product.key, task.coat.colour_names), start) for task, start in rows]
 
 
-def _new_coats(lane: Lane) -> int:
-    return len(lane.chain.tasks) - lane.chain.first
-
-
 def _starts(lane: Lane) -> list[int]:
     return [] if lane.placed is None else list(lane.placed.starts[lane.chain.first :])
 
@@ -169,7 +165,7 @@ def _taken(standing: Standing, lanes: Iterable[int], most: int) -> frozenset[int
         if at in taken:
             continue
         more = _same_order(standing.lanes, at)
-        new = sum(_new_coats(standing.lanes[one]) for one in more)
+        new = sum(standing.lanes[one].new_coats for one in more)
         if taken and coats + new > most:
             continue
         taken |= more

@@ -58,7 +58,7 @@ class Homeless:
         moved = {at for at, lane in enumerate(lanes) if self._has_moved(lane)}
         late = {at for at, lane in enumerate(lanes) if _is_late(lane) and gains(lane)}
         for few in (moved | late, moved):
-            if sum(_new_coats(lanes[at]) for at in few) <= self._coats:
+            if sum(lanes[at].new_coats for at in few) <= self._coats:
                 yield frozenset(few)
         if some:
             yield self._some(standing, sorted(moved))
@@ -66,7 +66,7 @@ class Homeless:
     def _some(self, standing: Standing, moved: list[int]) -> frozenset[int]:
         drawn, left = set(), self._coats
         for at in self._random.sample(moved, len(moved)):
-            coats = _new_coats(standing.lanes[at])
+            coats = standing.lanes[at].new_coats
             if coats <= left:
                 drawn.add(at)
                 left -= coats
@@ -78,7 +78,3 @@ class Homeless:
 
 def _is_late(lane: Lane) -> bool:
     return lane.placed is not None and lane.placed.score[0] > 0
-
-
-def _new_coats(lane: Lane) -> int:
-    return len(lane.chain.tasks) - lane.chain.first

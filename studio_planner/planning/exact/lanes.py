@@ -30,6 +30,11 @@ class Lane:
         """The key of its first piece: no two lanes have the same."""
         return self.chain.key
 
+    @property
+    def new_coats(self) -> int:
+        """How many of its coats are still to be poured."""
+        return len(self.chain.tasks) - self.chain.first
+
 
 @dataclass(slots=True)
 class Settled:

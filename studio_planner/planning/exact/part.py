@@ -19,7 +19,7 @@ from studio_planner.planning.exact.sharing import sharing
 from studio_planner.planning.exact.standing_plan import Takings, pinned
 from studio_planner.planning.problem import build_chains
 from studio_planner.planning.solver import Search, Status
-from studio_planner.planning.worth import Worth, worth_of
+from studio_planner.planning.worth import Worth, of_orders, worth_of
 
 if TYPE_CHECKING:
     from collections.abc import Collection, Iterable, Sequence
@@ -256,8 +256,4 @@ class Parts:
 
 def _in_seconds(placed: Iterable[Placement], part: int) -> int:
     """What orders have of a part of the score that is in hours, each to the second."""
-    most: dict[str, float] = {}
-    for one in placed:
-        key = "" if one.chain.order is None else one.chain.order.key
-        most[key] = max(most.get(key, 0.0), one.score[part])
-    return sum(round(HOUR * hours) for hours in most.values())
+    return sum(round(HOUR * hours) for hours in of_orders(placed, part).values())
