@@ -23,7 +23,7 @@ from studio_planner.planning.writing import written_plan
 from studio_planner.science.stages import Edge, Stage
 
 if TYPE_CHECKING:
-    from collections.abc import Sequence
+    from collections.abc import Iterable, Sequence
 
     from studio_planner.craft.plans import Plan, Unplanned
     from studio_planner.craft.studio import Studio
@@ -31,12 +31,16 @@ if TYPE_CHECKING:
     from studio_planner.planning.clocks.clockwork import Clockworks
     from studio_planner.planning.keeping.kept_plan import KeptPlan
     from studio_planner.planning.keeping.repairing import Kept
+    from studio_planner.planning.placing.workshop import Taken
     from studio_planner.planning.problem import Chain
     from studio_planner.planning.worth import Starts
 
 _A_WEEK = 7 * 86_400.0
 _BEFORE = timedelta(days=1)
 _AFTER = timedelta(days=28)
+
+_MOST_KNOWN = 2000
+"""Placements of which is kept what they take; then all are forgotten."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,6 +83,7 @@ class Rounds:
         last = end if until is None else min(until, end)
         self._until = int(last.timestamp())
         self._end = int(end.timestamp())
+        self._takings: dict[int, tuple[Placement, Taken]] = {}
         hold = shortest_hold(self.timing)
         self._carried = legs_of_pours(studio)
         self._shop = Workshop(studio, int(now.timestamp()), self._end, hold)
@@ -101,9 +106,20 @@ class Rounds:
             dust_until=dust_until(self.studio),
         )
 
-    def placer(self) -> Placer:
-        """A placer on a fresh copy of the workshop."""
-        return Placer(self.studio, self._means(self._shop.copy()))
+    def placer(self, placed: Iterable[Placement] = ()) -> Placer:
+        """A placer on a fresh copy of the workshop, with some placements booked."""
+        placer = Placer(self.studio, self._means(self._shop.copy()))
+        placer.means.shop.take_all(self._taken(placer, one) for one in placed)
+        return placer
+
+    def _taken(self, placer: Placer, placement: Placement) -> Taken:
+        """What a placement takes, worked out once for each."""
+        known = self._takings.get(id(placement))
+        if known is None:
+            if len(self._takings) > _MOST_KNOWN:
+                self._takings.clear()
+            known = self._takings[id(placement)] = placement, placer.finisher.taken(placement)
+        return known[1]
 
     def best(
         self, chains: list[Chain], first: Sequence[str], passes: int, strides: int = 1

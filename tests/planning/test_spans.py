@@ -83,6 +83,22 @@ def test_free_time_is_what_was_not_taken(
     assert free.holds(start, start + length) == (set(range(start, start + length)) <= left)
 
 
+@given(_TAKEN, _TAKEN, st.integers(1, 30))
+def test_all_that_is_taken_at_once_is_taken_as_one_by_one(
+    before: list[tuple[int, int]], taken: list[tuple[int, int]], shortest: int
+) -> None:
+    one_by_one = FreeTime([(0, 100), (120, 250)], shortest)
+    at_once = FreeTime([(0, 100), (120, 250)], shortest)
+    for start, length in before:
+        one_by_one.take(start, start + length)
+        at_once.take(start, start + length)
+    spans = sorted((start, start + length) for start, length in taken)
+    for span in spans:
+        one_by_one.take(*span)
+    at_once.take_all(spans)
+    assert list(at_once.from_(-1)) == list(one_by_one.from_(-1))
+
+
 @given(_TAKEN, stretches(), st.integers(0, 3), st.integers(1, 5))
 def test_starts_in_leave_lead_and_block_free(
     taken: list[tuple[int, int]], ranges: Stretches, lead: int, block: int

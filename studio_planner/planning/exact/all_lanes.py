@@ -14,8 +14,7 @@ from studio_planner.craft.plans import Goal
 from studio_planner.planning.exact.goals import quantity_of
 from studio_planner.planning.exact.hints import Hints
 from studio_planner.planning.exact.part import Freedom
-from studio_planner.planning.exact.promised import HOUR
-from studio_planner.planning.exact.tries import MUCH, Try, aim, aimed
+from studio_planner.planning.exact.tries import MUCH, Try, aim
 
 if TYPE_CHECKING:
     from collections.abc import Collection
@@ -29,15 +28,9 @@ MOST_COATS = 130
 """New coats up to which all lanes of a studio are soon searched together. Only a plan near a
 foreseen one is found for more, and takes longer by the square of their number."""
 
-_NEAR = 1800
-"""Seconds by which a plan may be later than was foreseen: parts make it better sooner."""
-
-_NEARLY = 3
-"""How many more pours may move than was foreseen."""
-
-_ALL, _AT_FIRST = 2.5, 0.3
-"""How much more a step may cost that frees all lanes, and how much less work is put into
-sharing mixes for the first time: nearly all are found at once."""
+_AT_FIRST = 0.3
+"""How much less work is put into sharing mixes for the first time than into a part: nearly all
+are found at once."""
 
 
 _STRICT = {
@@ -96,41 +89,9 @@ class AllLanes:
         """Free the lanes of these parts."""
         self._parts = parts
 
-    def near(self, standing: Standing, wish: Standing, *, loosely: bool) -> Try | None:
-        """All lanes near a foreseen plan; each coat gives way a little to share a mix.
-
-        As soon as what was foreseen, or `loosely` just sooner than the plan that stands. Where
-        a kept plan draws, the first is asked for with few moves: that takes no longer.
-        """
-        lanes = _all(standing)
-        draft = self._parts.draft(standing, Freedom(lanes, beside=lanes, all_mixes=True), wish)
-        if draft is None:
-            return None
-        now = round(standing.worth.late * HOUR)
-        most = min(round(wish.worth.late * HOUR) + _NEAR, now - 1)
-        draft.model.at_least(now - 1 if loosely else most, draft.goals.late)
-        again = bool(self._parts.frame.before)
-        if again and not loosely:
-            goal, hoped = Goal.MOVED, (wish.worth.moved + _NEARLY) * MUCH
-        else:
-            goal, hoped = Goal.LATENESS, (most + 1) * (MUCH // draft.grid.step)
-        draft.model.as_it_is, draft.model.halves = True, goal is Goal.MOVED
-        draft.model.aim(aimed(draft, goal))
-        draft.model.hint(Hints(draft).values.values())
-        return Try(
-            goal=Goal.LATENESS,
-            standing=standing,
-            lanes=lanes,
-            draft=draft,
-            effort=_by_size(standing) * (1.0 if again else _ALL),
-            replaces=True,
-            hoped=hoped,
-            wish=wish,
-        )
-
     def sharing(self, standing: Standing) -> Try | None:
         """All lanes near where they are; each coat gives way a little to share a mix."""
-        lanes = _all(standing)
+        lanes = all_placed(standing)
         draft = self._parts.draft(standing, Freedom(lanes, beside=lanes, all_mixes=True))
         if draft is None:
             return None
@@ -142,7 +103,7 @@ class AllLanes:
         self, standing: Standing, days: float, seed: int, *, all_mixes: bool
     ) -> Try | None:
         """All lanes near where they are, or where the plan before had their coats."""
-        freedom = Freedom(_all(standing), days, all_mixes=all_mixes, back=True)
+        freedom = Freedom(all_placed(standing), days, all_mixes=all_mixes, back=True)
         return self._back(standing, freedom, seed)
 
     def homeless(self, standing: Standing, seed: int, lanes: Collection[int]) -> Try | None:
@@ -150,7 +111,7 @@ class AllLanes:
 
         But not on their spots: what is in the way there gives way to another one.
         """
-        everywhere = _all(standing)
+        everywhere = all_placed(standing)
         others = everywhere.difference(lanes)
         freedom = Freedom(everywhere, beside=others, beside_days=0.0, back=True)
         return self._back(standing, freedom, seed, Goal.MOVED)
@@ -176,15 +137,6 @@ def _strictly(draft: Draft) -> Quantity:
     return total
 
 
-def new_coats(standing: Standing) -> int:
-    """How many coats are still to be poured."""
-    return sum(lane.new_coats for lane in standing.lanes)
-
-
-def _by_size(standing: Standing) -> float:
-    return max(1.0, new_coats(standing) / MOST_COATS) ** 2
-
-
-def _all(standing: Standing) -> frozenset[int]:
+def all_placed(standing: Standing) -> frozenset[int]:
     """All lanes that have a place."""
     return frozenset(at for at, lane in enumerate(standing.lanes) if lane.placed)

@@ -7,10 +7,10 @@ near it in which they are. The quick plan itself shares none, and from there it 
 from __future__ import annotations
 
 from collections import Counter
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
-from studio_planner.planning.exact.lanes import lanes_of
+from studio_planner.planning.exact.lanes import Lane, lanes_of
 from studio_planner.planning.exact.letting_go import LettingGo
 from studio_planner.planning.keeping.kept_plan import KeptPlan
 from studio_planner.planning.problem import build_chains
@@ -21,7 +21,6 @@ if TYPE_CHECKING:
 
     from studio_planner.craft.plans import Plan
     from studio_planner.planning.exact.best_so_far import BestSoFar
-    from studio_planner.planning.exact.lanes import Lane
     from studio_planner.planning.exact.part import Parts, Standing
     from studio_planner.planning.problem import Chain, Task
     from studio_planner.planning.rounds import Pass, Rounds
@@ -31,6 +30,9 @@ _SHARES = (0.5, 0.6, 0.55, 0.5, 0.7)
 and from which others are drawn later on: three to five coats of a full evening come out of one
 mix."""
 
+_MOST_COATS = 400
+"""New coats up to which plans are foreseen anew: one near is not found in time for more."""
+
 _PASSES = 4
 
 _TRIES = 50
@@ -39,6 +41,24 @@ _TRIES = 50
 _DRAWS = 2
 """How often a plan is looked for before it is given up."""
 
+_TRIES_BESIDE, _MOST_ELSEWHERE = 80, 8
+"""How often chains of the plan that stands are let go before that is given up, and how many
+chains may be elsewhere before it is begun from that plan again."""
+
+_LEAST_GAIN = 0.3
+"""Hours less that are promised beside a plan at the least: parts find what is less."""
+
+
+@dataclass(frozen=True, slots=True)
+class Wish:
+    """A foreseen plan that a plan is looked for near to."""
+
+    plan: Standing
+    beside: Standing | None = None
+    """The plan that stood, where only some lanes differ from it."""
+    loosely: bool = False
+    """Whether anything near it will do that is better than what stands."""
+
 
 class Foreseen:
     """Foreseen plans of one studio, each once."""
@@ -46,14 +66,16 @@ class Foreseen:
     def __init__(
         self, rounds: Rounds, parts: Parts, standing: Standing, first: int, before: Plan | None
     ) -> None:
-        """Plan with the rounds of a quick plan; so many are tried before all else.
+        """Plan with the rounds of a quick plan; the `first` so many are tried before all else.
 
         What has no place in the plan that stands has none in those either. What is foreseen
         keeps to the plan `before` where it can.
         """
         self._rounds = rounds
         self._parts = parts
-        self._shares = list(_SHARES[:first])
+        self.anew = standing.new_coats <= _MOST_COATS
+        """Whether plans are foreseen that do not begin at the one that stands."""
+        self._shares = list(_SHARES[: first if self.anew else 0])
         self._kept = None if before is None else KeptPlan(rounds.studio, before)
         self._known: set[tuple[tuple[int, ...], ...]] = set()
         self._plans: dict[float, list[Pass]] = {}
@@ -72,7 +94,7 @@ class Foreseen:
         """Whether there are still plans to be tried before all else."""
         return bool(self._shares)
 
-    def less_late(self, best: BestSoFar, random: Random) -> Standing | None:
+    def less_late(self, best: BestSoFar, random: Random) -> Wish | None:
         """A plan that promises less lateness than the best one, with the same lanes.
 
         It is no plan yet: blocks are shorter than a mix of their own allows. None, soon, when
@@ -81,7 +103,32 @@ class Foreseen:
         for _ in range(_DRAWS):
             found = self._drawn(best, random)
             if found is not None:
-                return found
+                return Wish(found)
+        return None
+
+    def beside(self, best: BestSoFar, random: Random) -> Wish | None:
+        """The plan that stands with some chains let go until it promises less lateness.
+
+        All others keep the blocks that they have there. None, as above.
+        """
+        standing, share = best.standing, random.choice(_SHARES)
+        chains = {lane.key: lane.chain for lane in standing.lanes}
+        stood = {one.chain.key: one.starts for one in standing.placed}
+        letting_go = LettingGo(
+            self._rounds,
+            self._kept,
+            random,
+            lambda chain: self._thrifty(chains[chain.key], share),
+        )
+        first = plan = self._rounds.weighed(standing.placed, ())
+        for _ in range(_TRIES_BESIDE):
+            plan = letting_go.less_late(plan, 1, lambda: best.may_be_less_late)
+            if plan.worth.late < standing.worth.late - _LEAST_GAIN:
+                placed = {one.chain.key: one for one in plan.placed}
+                lanes = [Lane(lane.chain, placed.get(lane.key)) for lane in standing.lanes]
+                return Wish(self._parts.standing(lanes), standing)
+            elsewhere = sum(one.starts != stood[one.chain.key] for one in plan.placed)
+            plan = plan if elsewhere <= _MOST_ELSEWHERE else first
         return None
 
     def _drawn(self, best: BestSoFar, random: Random) -> Standing | None:

@@ -18,13 +18,13 @@ from studio_planner.planning.exact.all_lanes import (
     SOON,
     AllLanes,
     Together,
-    new_coats,
 )
 from studio_planner.planning.exact.answers import AnswerReader
 from studio_planner.planning.exact.dust import dusty
 from studio_planner.planning.exact.freeing import Freeing
 from studio_planner.planning.exact.hints import Hints
 from studio_planner.planning.exact.homeless import Homeless
+from studio_planner.planning.exact.near import near
 from studio_planner.planning.exact.part import Freedom
 from studio_planner.planning.exact.standing_plan import pinned, same_place
 from studio_planner.planning.exact.tries import Try, aim
@@ -36,10 +36,10 @@ if TYPE_CHECKING:
     from collections.abc import Sequence
 
     from studio_planner.planning.exact.best_so_far import BestSoFar
-    from studio_planner.planning.exact.foreseen import Foreseen
+    from studio_planner.planning.exact.foreseen import Foreseen, Wish
     from studio_planner.planning.exact.lanes import Lane
     from studio_planner.planning.exact.part import Standing
-    from studio_planner.planning.solver import Answer, Model
+    from studio_planner.planning.solver import Answer
 
 _OTHER_MIXES = 0.4
 """How often mixes may be shared anew for another goal, once it has been aimed at in vain: that
@@ -89,11 +89,13 @@ class Improver:
         """Start from a plan; the first steps look for plans near the foreseen ones."""
         self._random = Random(seed)  # noqa: S311 - to be repeated, not to be secret
         self._again = bool(best.parts.frame.before)
-        self._large = new_coats(best.standing) > MOST_COATS
+        self._large = best.standing.new_coats > MOST_COATS
         self._wishes = (
-            None if foreseen is None else Wishes(foreseen, self._random, again=self._again)
+            None
+            if foreseen is None
+            else Wishes(foreseen, self._random, again=self._again, beside=self._large)
         )
-        self._at_hand: list[Model] = []
+        self._at_hand: list[Try] = []
         self._together = self._together_at(FIRST_DAYS)
         self._shared = False
         self._homeless = Homeless(self._random, best.parts.frame.before)
@@ -117,10 +119,13 @@ class Improver:
         answer = self._solved(tried, seconds, work)
         with self._best.lock:
             gained = answer is not None and answer.found and self._put_back(tried, answer)
-            hope = _TIRED * self._hope[goal]
-            self._hope[goal] = _HOPES[goal] if gained else max(_LEAST, hope)
+            if wish is None:
+                hope = _TIRED * self._hope[goal]
+                self._hope[goal] = _HOPES[goal] if gained else max(_LEAST, hope)
             if tried is not None:
                 self._learn(tried, answer, gained=gained)
+            if gained:
+                self._leave_outdone()
         return gained
 
     def _together_at(self, days: float) -> Together:
@@ -130,8 +135,15 @@ class Improver:
 
     def halt(self) -> None:
         """End what is being solved: nobody waits for it any more."""
-        for model in list(self._at_hand):
-            model.halt()
+        for tried in list(self._at_hand):
+            tried.draft.model.halt()
+
+    def _leave_outdone(self) -> None:
+        """End what is being solved near plans that foresee more lateness than now stands."""
+        late = self._best.standing.worth.late
+        for tried in list(self._at_hand):
+            if tried.wish is not None and tried.wish.plan.worth.late > late:
+                tried.draft.model.halt()
 
     def _solved(self, tried: Try | None, seconds: float, work: float) -> Answer | None:
         if tried is None:
@@ -141,11 +153,11 @@ class Improver:
         search = Search(
             max(1.0, more) * seconds, more * work, 1, tried.seed, light=True, near=tried.near
         )
-        self._at_hand.append(model)
+        self._at_hand.append(tried)
         try:
             return model.solve(search, tried.enough)
         finally:
-            self._at_hand.remove(model)
+            self._at_hand.remove(tried)
 
     def _learn(self, tried: Try, answer: Answer | None, *, gained: bool) -> None:
         """Free more next time when a part was solved to its end, less when it was not.
@@ -154,8 +166,8 @@ class Improver:
         """
         if tried.wish and self._wishes:
             missed = answer is not None and answer.status is Status.IMPOSSIBLE
-            self._wishes.learn(gained=gained, missed=tried.wish if missed else None)
-            if gained:
+            self._wishes.learn(tried.wish, gained=gained, missed=missed)
+            if gained and tried.replaces:
                 self._together = self._together_at(FEWEST_DAYS)
         elif tried.goal is Goal.MOVED and tried.replaces:
             self._homeless.learn(done=_is_done(answer))
@@ -167,15 +179,15 @@ class Improver:
         elif answer is not None and not tried.replaces:
             change = _MORE if _is_done(answer) else _LESS
             self._coats = min(_MOST_COATS, max(_FEWEST_COATS, change * self._coats))
-        if not tried.replaces:
+        if not tried.replaces and not tried.wish:
             change = _LESS_EFFORT if gained else _MORE_EFFORT
             self._effort = min(_MOST_EFFORT, max(1.0, change * self._effort))
 
-    def _opened(self, wish: Standing | None) -> Try | None:
+    def _opened(self, wish: Wish | None) -> Try | None:
         """What frees all lanes: near a plan that is foreseen, to share mixes, or a little."""
         wishes, standing = self._wishes, self._best.standing
         if wishes is not None and wish is not None:
-            return self._all_lanes.near(standing, wish, loosely=wishes.is_loose(wish))
+            return near(self._parts, standing, wish, self._random.randrange(1 << 30))
         if wishes is None or self._large:
             return None
         if not (self._shared or self._again or (wishes.opening and standing.worth.late)):

@@ -36,9 +36,19 @@ _DAY = 86_400
 class LettingGo:
     """Makes rounds better by placing a few of their chains anew."""
 
-    def __init__(self, rounds: Rounds, kept: KeptPlan | None, random: Random) -> None:
-        """Draw from a generator; chains may go back to where a `kept` plan has them."""
+    def __init__(
+        self,
+        rounds: Rounds,
+        kept: KeptPlan | None,
+        random: Random,
+        shaped: Callable[[Chain], Chain] | None = None,
+    ) -> None:
+        """Draw from a generator; chains may go back to where a `kept` plan has them.
+
+        Those let go are placed again as they are, or as `shaped`.
+        """
         self._rounds = rounds
+        self._shaped = shaped
         self._kept = kept
         self._random = random
 
@@ -63,15 +73,14 @@ class LettingGo:
         gone = {chain.key for chain in queue}
         if self._random.random() >= _IT_FIRST:
             self._random.shuffle(queue)
-        placer = self._rounds.placer()
         placed = [one for one in now.placed if one.chain.key not in gone]
+        placer = self._rounds.placer(placed)
         in_time = {one.chain.key for one in now.placed if not one.score[0]}
-        for one in placed:
-            placer.finisher.book(one)
         stuck: list[Stuck] = []
         for chain in queue:
             back = chain.key in in_time and self._random.random() < _BACK
-            found = self._placed(placer, chain, back=back)
+            again = chain if self._shaped is None else self._shaped(chain)
+            found = self._placed(placer, again, back=back)
             if isinstance(found, Placement):
                 placer.finisher.book(found)
                 placed.append(found)

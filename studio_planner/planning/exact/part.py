@@ -42,6 +42,11 @@ class Standing:
         """The placements of all lanes that have one."""
         return [lane.placed for lane in self.lanes if lane.placed is not None]
 
+    @property
+    def new_coats(self) -> int:
+        """How many coats are still to be poured."""
+        return sum(lane.new_coats for lane in self.lanes)
+
 
 _WORK = 1.0
 """The solver's own work put into whether a lane has a place at all."""

@@ -7,7 +7,7 @@ from threading import Event, Thread
 from time import monotonic
 from typing import TYPE_CHECKING
 
-from studio_planner.planning.exact.all_lanes import MOST_COATS, new_coats
+from studio_planner.planning.exact.all_lanes import MOST_COATS
 from studio_planner.planning.exact.best_so_far import BestSoFar
 from studio_planner.planning.exact.foreseen import Foreseen
 from studio_planner.planning.exact.frame import frame_of
@@ -34,9 +34,6 @@ _AT_ONCE = 2
 _FEW_COATS, _LONG = 48, 8.0
 """New coats up to which one of them looks at the studio as a whole in a short search; in one of
 more than so many seconds it does up to `MOST_COATS`."""
-
-_FORESEEN_COATS = 400
-"""New coats up to which plans are foreseen: with more it takes too long to find one near."""
 
 _FORESEEN, _FORESEEN_AGAIN = 3, 1
 """Foreseen plans that are tried before all else; a plan that is kept is mostly good already."""
@@ -204,17 +201,15 @@ class PlanSearch:
                 known = self.best.goals
                 told(self)
 
-    def _foreseen(self) -> Foreseen | None:
-        """Plans that could be if mixes were shared, of a studio that is not too large."""
-        if self._coats > _FORESEEN_COATS:
-            return None
+    def _foreseen(self) -> Foreseen:
+        """Plans that could be if mixes were shared."""
         start, best = self._start, self.best
         first = _FORESEEN_AGAIN if start.before else _FORESEEN
         return Foreseen(start.rounds, best.parts, best.standing, first, start.before)
 
     @property
     def _coats(self) -> int:
-        return new_coats(self.best.standing)
+        return self.best.standing.new_coats
 
     def _is_small(self, seconds: float) -> bool:
         """Whether it can be worth while to look at the studio as a whole."""

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.log_legs import stays_along
@@ -16,23 +16,23 @@ if TYPE_CHECKING:
 
     from studio_planner.planning.exact.choices import AlikeHands, AlikeSpots
     from studio_planner.planning.exact.frame import Frame
-    from studio_planner.planning.exact.lanes import Spans
     from studio_planner.planning.placing.placements import Placement
+    from studio_planner.planning.placing.workshop import Taken
 
 
 _MOST_KNOWN = 2000
 """Placements of which is kept what they take; then all are forgotten."""
 
 
-@dataclass(slots=True)
-class Taken:
-    """What one placed lane takes: (who or where, from, to) in seconds."""
+@dataclass(frozen=True, slots=True)
+class _Known:
+    """What one placement takes, and what is poured of it: (spot, from, to) in seconds."""
 
-    hands: list[tuple[str, int, int]] = field(default_factory=list)
-    spots: list[tuple[str, int, int]] = field(default_factory=list)
-    lying: list[tuple[str, int, int]] = field(default_factory=list)
-    wet: Spans = field(default_factory=list)
-    sanding: Spans = field(default_factory=list)
+    placed: Placement
+    taken: Taken
+    lying: tuple[tuple[str, int, int], ...]
+    wet: tuple[tuple[int, int], ...]
+    rough: Rough
 
 
 class Takings:
@@ -41,7 +41,7 @@ class Takings:
     def __init__(self, frame: Frame) -> None:
         """Look at the lanes of one frame."""
         self._frame = frame
-        self._known: dict[int, tuple[Placement, Taken, Rough]] = {}
+        self._known: dict[int, _Known] = {}
         self._hands = {key: one for one in frame.choices.hands for key in one.people}
         self._spots = {key: one for one in frame.choices.spots for key in one.spots}
 
@@ -50,7 +50,7 @@ class Takings:
         settled = Settled()
         for at, lane in enumerate(lanes):
             if at not in free and lane.placed is not None:
-                self._add(settled, self._of(lane, lane.placed)[1])
+                _add(settled, self._of(lane, lane.placed))
         there = placed_pieces(lanes, free)
         for spot, start, end in held_spots(self._frame, there):
             settled.lying.setdefault(spot, []).append((start, end))
@@ -63,53 +63,40 @@ class Takings:
     def roughs(self, lanes: Sequence[Lane], free: Collection[int]) -> list[Rough]:
         """All placed lanes but the free ones, without their very spots and people."""
         return [
-            self._of(lane, lane.placed)[2]
+            self._of(lane, lane.placed).rough
             for at, lane in enumerate(lanes)
             if at not in free and lane.placed is not None
         ]
 
-    def _add(self, settled: Settled, taken: Taken) -> None:
-        for person, start, end in taken.hands:
-            settled.hands.setdefault(person, []).append((start, end))
-        for by_spot, spans in (settled.spots, taken.spots), (settled.lying, taken.lying):
-            for spot, start, end in spans:
-                by_spot.setdefault(spot, []).append((start, end))
-        settled.wet += taken.wet
-        settled.sanding += taken.sanding
-
-    def _of(self, lane: Lane, placed: Placement) -> tuple[Placement, Taken, Rough]:
+    def _of(self, lane: Lane, placed: Placement) -> _Known:
         known = self._known.get(id(placed))
         if known is None:
             if len(self._known) > _MOST_KNOWN:
                 self._known.clear()
-            known = placed, self._taken(placed), self._rough(lane, placed)
-            self._known[id(placed)] = known
+            known = self._known[id(placed)] = self._found_out(lane, placed)
         return known
 
-    def _taken(self, placed: Placement) -> Taken:
-        laid, taken = placed.laid, Taken()
-        times = self._frame.finisher.times(laid)
-        for index, start in enumerate(laid.starts):
-            task = laid.chain.tasks[index]
-            end = start + task.block
-            last = index + 1 == len(laid.starts)
-            until = self._frame.finisher.freed(laid, index)
-            until = until if last else min(until, laid.starts[index + 1])
-            if task.fixed is None:
-                for spot in laid.grounds[index].spots:
-                    taken.spots += stays_along([(spot, start)], until)
-            else:
-                taken.lying += stays_along(self._frame.means.legs(task.fixed)[-1:], until)
-            if is_wet(task):
-                taken.wet.append((start, times.covered(index, start)))
-            if task.fixed is None:
-                taken.hands.append((placed.people[index], start - task.lead, end))
-            sand, sander = laid.joints[index].sand, placed.sanders[index]
-            if sand is not None and sander is not None:
-                taken.hands.append((sander, *sand))
-                taken.sanding.append(sand)
-        taken.hands += [(pack.person, pack.start, pack.end) for pack in placed.packed]
-        return taken
+    def _found_out(self, lane: Lane, placed: Placement) -> _Known:
+        laid, finisher = placed.laid, self._frame.finisher
+        times, poured = finisher.times(laid), range(laid.chain.first)
+        return _Known(
+            placed=placed,
+            taken=finisher.taken(placed),
+            lying=tuple(
+                stay
+                for index in poured
+                if (pour := laid.chain.tasks[index].fixed) is not None
+                for stay in stays_along(
+                    self._frame.means.legs(pour)[-1:], finisher.left(laid, index)
+                )
+            ),
+            wet=tuple(
+                (laid.starts[index], times.covered(index, laid.starts[index]))
+                for index in poured
+                if is_wet(laid.chain.tasks[index])
+            ),
+            rough=self._rough(lane, placed),
+        )
 
     def _rough(self, lane: Lane, placed: Placement) -> Rough:
         laid = placed.laid
@@ -139,6 +126,17 @@ class Takings:
 
     def _alike_hands(self, person: str | None) -> AlikeHands | None:
         return None if person is None else self._hands[person]
+
+
+def _add(settled: Settled, known: _Known) -> None:
+    taken = known.taken
+    for person, start, end in taken.hands:
+        settled.hands.setdefault(person, []).append((start, end))
+    for by_spot, spans in (settled.spots, taken.spots), (settled.lying, known.lying):
+        for spot, start, end in spans:
+            by_spot.setdefault(spot, []).append((start, end))
+    settled.wet += [*taken.wet, *known.wet]
+    settled.sanding += taken.sanding
 
 
 def same_place(one: Lane, other: Lane) -> bool:

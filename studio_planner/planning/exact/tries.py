@@ -12,6 +12,7 @@ if TYPE_CHECKING:
     from collections.abc import Callable, Sequence
 
     from studio_planner.planning.exact.draft import Draft
+    from studio_planner.planning.exact.foreseen import Wish
     from studio_planner.planning.exact.lanes import Lane
     from studio_planner.planning.exact.part import Parts, Standing
     from studio_planner.planning.solver import Answer, Quantity
@@ -29,7 +30,7 @@ _GUIDES = {
 """What the goals after the one aimed at count for each other: a guide, the worth decides."""
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, eq=False)
 class Try:
     """A part that was freed from a standing plan, as a model that aims at a goal.
 
@@ -46,7 +47,7 @@ class Try:
     replaces: bool = False
     hoped: float | None = None
     """The value of what is aimed at that is hoped for: with it the search ends."""
-    wish: Standing | None = None
+    wish: Wish | None = None
     """The foreseen plan that it is near to."""
 
     @property

@@ -2,72 +2,101 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass, replace
 from threading import Lock
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
+    from collections.abc import Callable
     from random import Random
 
     from studio_planner.planning.exact.best_so_far import BestSoFar
-    from studio_planner.planning.exact.foreseen import Foreseen
-    from studio_planner.planning.exact.part import Standing
+    from studio_planner.planning.exact.foreseen import Foreseen, Wish
 
 _OFTEN, _LEAST_OFTEN = 0.7, 0.1
-"""How often another foreseen plan is looked for after the first ones."""
+"""How often a plan that is foreseen anew is looked for after the first ones."""
+
+_OFTEN_BESIDE, _LEAST_OFTEN_BESIDE = 0.7, 0.4
+"""How often one beside the plan that stands is looked for: it is soon found, or not."""
 
 _TIRED, _IN_VAIN = 0.85, 0.4
-"""How much less often after one that did not gain, and when there was none."""
+"""How much less often after one that did not gain, and when there was none anew."""
+
+
+@dataclass(slots=True)
+class _Kind:
+    """One way to look for a foreseen plan, and how often: usually, at least, and now."""
+
+    look: Callable[[BestSoFar, Random], Wish | None]
+    usual: float
+    least: float
+    in_vain: float
+    often: float
+
+    def tire(self, share: float) -> None:
+        """Be drawn less often, but never less than a little."""
+        self.often = max(self.least, share * self.often)
 
 
 class Wishes:
     """Foreseen plans to be near to; one thread looks for the next while others solve."""
 
-    def __init__(self, foreseen: Foreseen, random: Random, *, again: bool) -> None:
-        """Draw from a generator; `again` where there is a plan that is kept."""
+    def __init__(
+        self, foreseen: Foreseen, random: Random, *, again: bool, beside: bool
+    ) -> None:
+        """Draw from a generator; `again` where there is a plan that is kept.
+
+        With `beside` plans beside the one that stands are wished for too: of a large studio.
+        """
         self._foreseen = foreseen
         self._random = random
         # What has moved from a kept plan may find a place with few moves: that comes first.
         self._waits = again
         self._looking = Lock()
-        self._often = _OFTEN
-        self._missed: Standing | None = None
-        self._loosened: Standing | None = None
+        self._anew = _Kind(foreseen.less_late, _OFTEN, _LEAST_OFTEN, _IN_VAIN, _OFTEN)
+        self._beside = _Kind(
+            foreseen.beside, _OFTEN_BESIDE, _LEAST_OFTEN_BESIDE, _TIRED, _OFTEN_BESIDE
+        )
+        self._kinds = [self._anew] * foreseen.anew + [self._beside] * beside
+        self._missed: Wish | None = None
 
     @property
     def opening(self) -> bool:
         """Whether there are still some to be tried before all else."""
         return self._foreseen.opening
 
-    def drawn(self, best: BestSoFar) -> Standing | None:
+    def drawn(self, best: BestSoFar) -> Wish | None:
         """One that is less late than the best plan so far; None when it is not their turn."""
         if self._missed is not None:
             # What is nowhere so near may still be better than what stands.
-            self._loosened, self._missed = self._missed, None
-            return self._loosened
+            missed, self._missed = self._missed, None
+            return replace(missed, loosely=True)
         waits, self._waits = self._waits, False
         if waits or not best.may_be_less_late:
             return None
-        if not self.opening and self._random.random() >= self._often:
-            return None
-        return self._looked_for(best)
+        if self.opening:
+            return self._looked_for(best, self._anew)
+        drawn = (kind for kind in self._kinds if self._random.random() < kind.often)
+        found = (self._looked_for(best, kind) for kind in drawn)
+        return next((wish for wish in found if wish is not None), None)
 
-    def _looked_for(self, best: BestSoFar) -> Standing | None:
+    def _looked_for(self, best: BestSoFar, kind: _Kind) -> Wish | None:
         if not self._looking.acquire(blocking=False):
             return None
         try:
-            wish = self._foreseen.less_late(best, self._random)
+            wish = kind.look(best, self._random)
         finally:
             self._looking.release()
         if wish is None:
-            self._often = max(_LEAST_OFTEN, _IN_VAIN * self._often)
+            kind.tire(kind.in_vain)
         return wish
 
-    def is_loose(self, wish: Standing) -> bool:
-        """Whether anything near a wish will do that is better than what stands."""
-        return wish is self._loosened
-
-    def learn(self, *, gained: bool, missed: Standing | None = None) -> None:
+    def learn(self, wish: Wish, *, gained: bool, missed: bool) -> None:
         """Hear whether a wish gained; one that was `missed` comes once more, as a loose one."""
-        self._often = _OFTEN if gained else max(_LEAST_OFTEN, _TIRED * self._often)
-        if missed is not None and missed is not self._loosened:
-            self._missed = missed
+        kind = self._anew if wish.beside is None else self._beside
+        if gained:
+            kind.often = kind.usual
+        else:
+            kind.tire(_TIRED)
+        if missed and wish.beside is None and not wish.loosely:
+            self._missed = wish

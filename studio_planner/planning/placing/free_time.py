@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from bisect import bisect_left, bisect_right
+from itertools import islice
 from typing import TYPE_CHECKING
 
 from studio_planner.planning.spans import GRID
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Iterator
+    from collections.abc import Iterable, Iterator, Sequence
 
     from studio_planner.planning.spans import Stretches
 
@@ -93,3 +94,22 @@ class FreeTime:
         kept = [span for span in (left, right) if span[1] - span[0] >= self._shortest]
         self._starts[low:high] = [span[0] for span in kept]
         self._ends[low:high] = [span[1] for span in kept]
+
+    def take_all(self, spans: Sequence[tuple[int, int]]) -> None:
+        """As `take` for many sorted spans at once, in one go through all of them."""
+        starts, ends, at, count = [], [], 0, len(spans)
+        for start, end in zip(self._starts, self._ends, strict=True):
+            while at < count and spans[at][1] <= start:
+                at += 1
+            since = start
+            for begin, until in islice(spans, at, None):
+                if begin >= end:
+                    break
+                if begin - since >= self._shortest:
+                    starts.append(since)
+                    ends.append(begin)
+                since = max(since, until)
+            if end - since >= self._shortest:
+                starts.append(since)
+                ends.append(end)
+        self._starts, self._ends = starts, ends

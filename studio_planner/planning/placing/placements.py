@@ -12,6 +12,7 @@ from studio_planner.craft.plans import Trust
 from studio_planner.craft.products import ProductKind
 from studio_planner.craft.sheet_stages import gate_coats, gate_stage, handle_stage
 from studio_planner.planning.placing.chain_times import Allow, ChainTimes
+from studio_planner.planning.placing.workshop import Taken
 from studio_planner.science.stages import Edge, Stage
 
 if TYPE_CHECKING:
@@ -180,25 +181,48 @@ class Finisher:
 
     def book(self, placement: Placement) -> None:
         """Take the hands, spots and air that a placement needs."""
-        laid, shop = placement.laid, self._means.shop
+        self._means.shop.take(self.taken(placement))
+
+    def taken(self, placement: Placement) -> Taken:
+        """What a placement takes of hands, spots and air; what is poured takes nothing more."""
+        laid = placement.laid
         times = self.times(laid)
-        for index, start in enumerate(laid.starts):
-            task = laid.chain.tasks[index]
-            if task.fixed is not None:
-                continue
-            end = start + task.block
-            shop.take_hands(placement.people[index], start - task.lead, end)
-            until = self.freed(laid, index)
-            for spot in laid.grounds[index].spots:
-                shop.take_spot(spot, start, until)
-            if task.coat.kind is not CoatKind.LEAF:
-                shop.add_wet(start, times.covered(index, start))
-            sand, sander = laid.joints[index].sand, placement.sanders[index]
-            if sand is not None and sander is not None:
-                shop.take_hands(sander, *sand)
-                shop.add_sanding(*sand)
-        for pack in placement.packed:
-            shop.take_hands(pack.person, pack.start, pack.end)
+        new = range(laid.chain.first, len(laid.starts))
+        ends = [
+            start + task.block
+            for task, start in zip(laid.chain.tasks, laid.starts, strict=True)
+        ]
+        sandings = [
+            (sander, joint.sand)
+            for joint, sander in zip(laid.joints, placement.sanders, strict=True)
+            if joint.sand is not None and sander is not None
+        ]
+        return Taken(
+            hands=(
+                *(
+                    (placement.people[i], laid.starts[i] - laid.chain.tasks[i].lead, ends[i])
+                    for i in new
+                ),
+                *((sander, *sand) for sander, sand in sandings),
+                *((pack.person, pack.start, pack.end) for pack in placement.packed),
+            ),
+            spots=tuple(
+                (spot, laid.starts[i], self.left(laid, i))
+                for i in new
+                for spot in laid.grounds[i].spots
+            ),
+            wet=tuple(
+                (laid.starts[i], times.covered(i, laid.starts[i]))
+                for i in new
+                if laid.chain.tasks[i].coat.kind is not CoatKind.LEAF
+            ),
+            sanding=tuple(sand for _, sand in sandings),
+        )
+
+    def left(self, laid: Laid, index: int) -> int:
+        """When a coat's stay on its spot ends, with the next coat at the latest."""
+        until, after = self.freed(laid, index), laid.starts[index + 1 : index + 2]
+        return min((until, *after))
 
     def freed(self, laid: Laid, index: int) -> int:
         """When a coat sets its spot free."""

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from bisect import bisect_left, insort
+from collections import defaultdict
+from dataclasses import dataclass
 from datetime import UTC, datetime
 from itertools import islice
 from typing import TYPE_CHECKING
@@ -17,12 +19,23 @@ from studio_planner.planning.spans import (
 )
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Iterable, Iterator
 
     from studio_planner.craft.studio import Studio
 
 _LONGEST_AWAKE = 60 * 86_400
 _LONG_AGO = 400 * 86_400
+
+
+@dataclass(frozen=True, slots=True)
+class Taken:
+    """What a placement takes: whose hands and which spots, from when until when [s]."""
+
+    hands: tuple[tuple[str, int, int], ...]
+    spots: tuple[tuple[str, int, int], ...]
+    wet: tuple[tuple[int, int], ...]
+    """Uncovered work."""
+    sanding: tuple[tuple[int, int], ...]
 
 
 class Workshop:
@@ -149,6 +162,39 @@ class Workshop:
             if wet_start >= start or wet_end > start:
                 return wet_start, max(wet_end, wet_start)
         return None
+
+    def take(self, taken: Taken) -> None:
+        """Book what one placement takes."""
+        for hands in taken.hands:
+            self.take_hands(*hands)
+        for spot in taken.spots:
+            self.take_spot(*spot)
+        for wet in taken.wet:
+            self.add_wet(*wet)
+        for sanding in taken.sanding:
+            self.add_sanding(*sanding)
+
+    def take_all(self, takings: Iterable[Taken]) -> None:
+        """As `take` for many placements at once, in a small part of the time."""
+        hands: dict[str, list[tuple[int, int]]] = defaultdict(list)
+        spots: dict[str, list[tuple[int, int]]] = defaultdict(list)
+        for taken in takings:
+            for person, start, end in taken.hands:
+                hands[person].append((start, end))
+            for spot, start, end in taken.spots:
+                spots[spot].append((start, end))
+            self.wet += taken.wet
+            self.sanding += taken.sanding
+        for free_of, spans_of in (
+            (self.hands, hands),
+            (self._for_pours, hands),
+            (self.spots, spots),
+        ):
+            for key, spans in spans_of.items():
+                free_of[key].take_all(sorted(spans))
+        self.wet.sort()
+        self.sanding.sort()
+        self._longest_wet = max((end - start for start, end in self.wet), default=0)
 
     def take_hands(self, person: str, start: int, end: int) -> None:
         """Book somebody."""

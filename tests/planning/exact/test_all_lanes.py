@@ -17,7 +17,7 @@ from studio_planner.planning.exact.started import StartedModel
 from studio_planner.planning.quick import quick_plan, quick_start
 from studio_planner.planning.solver import Search, Status
 from studio_planner.planning.worth import starts_of
-from tests.planning.benchmark_studios import START, Dates, benchmark_studio, make_studio
+from tests.planning.benchmark_studios import START, benchmark_studio
 from tests.planning.happenings import HAPPENINGS
 
 _LONG, _WORK = 60.0, 0.6
@@ -110,28 +110,3 @@ def test_a_start_that_cannot_be_is_still_a_hint() -> None:
     answer = model.solve(Search(_LONG, light=True))
     assert answer.status is Status.PROVED
     assert (answer.of(one), answer.of(other)) == (4, 0)
-
-
-def test_of_a_large_studio_all_is_freed_at_once_only_near_a_foreseen_plan() -> None:
-    studio = make_studio(2, 40, 4, 2, Dates(4.0, 0.5))
-    search = PlanSearch(quick_start(studio, START))
-    foreseen, best = search._foreseen(), search.best
-    assert foreseen is not None
-    improver = Improver(best, 0, foreseen)
-    assert improver._opened(None) is None
-    wish = foreseen.less_late(best, Random(0))  # noqa: S311 - to be repeated
-    assert wish is not None
-    tried = improver._opened(wish)
-    assert tried is not None
-    assert tried.wish is wish
-    small = PlanSearch(quick_start(benchmark_studio("S", 1), START))
-    wish = small._foreseen().less_late(small.best, Random(0))  # type: ignore[union-attr]  # noqa: S311
-    assert wish is not None
-    near = AllLanes(small.best.parts).near(small.best.standing, wish, loosely=False)
-    assert near is not None
-    assert tried.effort > 1.4 * near.effort
-
-
-def test_of_a_very_large_one_nothing_is_foreseen() -> None:
-    search = PlanSearch(quick_start(make_studio(0, 101, 4, 8), START))
-    assert search._foreseen() is None

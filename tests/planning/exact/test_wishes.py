@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from random import Random
 from threading import Event, Thread
 from typing import TYPE_CHECKING
@@ -9,7 +10,7 @@ from typing import TYPE_CHECKING
 import pytest
 
 from studio_planner.craft.plans import Goal
-from studio_planner.planning.exact.foreseen import Foreseen
+from studio_planner.planning.exact.foreseen import Foreseen, Wish
 from studio_planner.planning.exact.search import PlanSearch
 from studio_planner.planning.exact.wishes import Wishes
 from studio_planner.planning.quick import quick_start
@@ -17,7 +18,6 @@ from tests.planning.benchmark_studios import START, benchmark_studio
 
 if TYPE_CHECKING:
     from studio_planner.planning.exact.best_so_far import BestSoFar
-    from studio_planner.planning.exact.part import Standing
 
 _LATE = 5
 """The seed of a small studio whose quick plan is late, with no mix shared."""
@@ -35,10 +35,10 @@ def _wishes(search: PlanSearch, first: int = 1, *, again: bool = False) -> Wishe
     start = quick_start(benchmark_studio("S", _LATE), START)
     best = search.best
     foreseen = Foreseen(start.rounds, best.parts, best.standing, first, start.before)
-    return Wishes(foreseen, Random(0), again=again)  # noqa: S311 - to be repeated
+    return Wishes(foreseen, Random(0), again=again, beside=False)  # noqa: S311 - to be repeated
 
 
-def _drawn(wishes: Wishes, best: BestSoFar) -> Standing:
+def _drawn(wishes: Wishes, best: BestSoFar) -> Wish:
     wish = wishes.drawn(best)
     assert wish is not None
     return wish
@@ -49,13 +49,13 @@ def test_a_wish_that_is_nowhere_near_comes_once_more_and_then_anything_better_wi
 ) -> None:
     wishes = _wishes(search)
     wish = _drawn(wishes, search.best)
-    assert wish.worth.late < search.best.standing.worth.late
-    assert not wishes.is_loose(wish)
-    wishes.learn(gained=False, missed=wish)
-    assert _drawn(wishes, search.best) is wish
-    assert wishes.is_loose(wish)
-    wishes.learn(gained=False, missed=wish)
-    assert wishes.drawn(search.best) is not wish
+    assert wish.plan.worth.late < search.best.standing.worth.late
+    assert not wish.loosely
+    wishes.learn(wish, gained=False, missed=True)
+    again = _drawn(wishes, search.best)
+    assert again == replace(wish, loosely=True)
+    wishes.learn(again, gained=False, missed=True)
+    assert wishes.drawn(search.best) != again
 
 
 def test_what_has_moved_from_a_kept_plan_comes_before_the_first_wish(
@@ -85,12 +85,13 @@ def test_wishes_in_vain_are_drawn_less_often(
         asked.append(best)
 
     monkeypatch.setattr(Foreseen, "less_late", nothing)
+    wish = Wish(search.best.standing)
     tired, lively = _wishes(search, 0), _wishes(search, 0)
     for _ in range(_DRAWS):
         assert tired.drawn(search.best) is None
     in_vain = len(asked)
     for _ in range(_DRAWS):
-        lively.learn(gained=True)
+        lively.learn(wish, gained=True, missed=False)
         assert lively.drawn(search.best) is None
     assert 0 < in_vain < 0.5 * (len(asked) - in_vain)
 
@@ -113,3 +114,24 @@ def test_one_thread_looks_for_a_wish_while_the_other_goes_on(
     assert wishes.drawn(search.best) is None
     found.set()
     thread.join()
+
+
+def test_of_a_large_studio_plans_beside_the_one_that_stands_are_wished_for(
+    search: PlanSearch, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    standing = search.best.standing
+    found = [Wish(standing, standing), None]
+    monkeypatch.setattr(Foreseen, "less_late", lambda *_: None)
+    monkeypatch.setattr(Foreseen, "beside", lambda *_: found[0])
+    start = quick_start(benchmark_studio("S", _LATE), START)
+    foreseen = Foreseen(start.rounds, search.best.parts, standing, 0, start.before)
+    wishes = Wishes(foreseen, Random(0), again=False, beside=True)  # noqa: S311
+    drawn = [wishes.drawn(search.best) for _ in range(_DRAWS)]
+    often = sum(wish is not None for wish in drawn)
+    assert 0.5 * _DRAWS < often < _DRAWS
+    for _ in range(_DRAWS):
+        wishes.learn(Wish(standing, standing), gained=False, missed=True)
+    drawn = [wishes.drawn(search.best) for _ in range(_DRAWS)]
+    seldom = sum(wish is not None for wish in drawn)
+    assert 0.2 * _DRAWS < seldom < 0.8 * often, "less often in vain, but never hardly ever"
+    assert all(wish is None or not wish.loosely for wish in drawn)

@@ -1,0 +1,177 @@
+"""A model of the lanes that a foreseen plan wants elsewhere, each coat near where it is wanted.
+
+Each gives way a little, so that the mixes can be shared which the plan foresees.
+"""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from studio_planner.craft.plans import Goal
+from studio_planner.planning.exact.all_lanes import MOST_COATS, all_placed
+from studio_planner.planning.exact.hints import Hints
+from studio_planner.planning.exact.part import Freedom
+from studio_planner.planning.exact.promised import HOUR
+from studio_planner.planning.exact.standing_plan import same_place
+from studio_planner.planning.exact.tries import MUCH, Try, aimed
+
+if TYPE_CHECKING:
+    from collections.abc import Collection, Sequence
+
+    from studio_planner.planning.exact.draft import Draft
+    from studio_planner.planning.exact.foreseen import Wish
+    from studio_planner.planning.exact.lanes import Lane
+    from studio_planner.planning.exact.part import Parts, Standing
+
+_NEAR = 1800
+"""Seconds by which a plan may be later than was foreseen: parts make it better sooner."""
+
+_NEARLY = 3
+"""How many more pours may move than was foreseen."""
+
+_ALL, _SOME = 4.0, 2.0
+"""How much more than a part it may cost, with all lanes freed and with some."""
+
+_MOST_LANES = 28
+"""Lanes that are freed for a plan beside the one that stands: with more of them hardly anything
+is found in time."""
+
+_PARTNERS = 8640
+"""Seconds within which a coat may come to share a mix with one that is wanted elsewhere."""
+
+
+def near(parts: Parts, standing: Standing, wish: Wish, seed: int) -> Try | None:
+    """The lanes of a plan near a foreseen one; None when there is no room for it."""
+    return _all(parts, standing, wish) if wish.beside is None else _some(parts, wish, seed)
+
+
+def _all(parts: Parts, standing: Standing, wish: Wish) -> Try | None:
+    """All lanes; as soon as what was foreseen, or `loosely` just sooner than what stands.
+
+    Where a kept plan draws, the first is asked for with few moves: that takes no longer.
+    """
+    lanes, again = all_placed(standing), bool(parts.frame.before)
+    draft = _draft(parts, standing, wish, lanes)
+    if draft is None:
+        return None
+    now = round(standing.worth.late * HOUR)
+    most = min(round(wish.plan.worth.late * HOUR) + _NEAR, now - 1)
+    draft.model.at_least(now - 1 if wish.loosely else most, draft.goals.late)
+    if again and not wish.loosely:
+        goal, hoped = Goal.MOVED, (wish.plan.worth.moved + _NEARLY) * MUCH
+    else:
+        goal, hoped = Goal.LATENESS, (most + 1) * (MUCH // draft.grid.step)
+    draft.model.halves = goal is Goal.MOVED
+    draft.model.aim(aimed(draft, goal))
+    return Try(
+        goal=Goal.LATENESS,
+        standing=standing,
+        lanes=lanes,
+        draft=draft,
+        effort=_by_size(standing) * (1.0 if again else _ALL),
+        replaces=True,
+        hoped=hoped,
+        wish=wish,
+    )
+
+
+def _some(parts: Parts, wish: Wish, seed: int) -> Try | None:
+    """The lanes that are wanted elsewhere, and those that may share mixes with them.
+
+    Anything sooner than what stands will do, and what was foreseen is enough.
+    """
+    standing = wish.beside or wish.plan
+    lanes = _elsewhere(standing, wish.plan)
+    draft = _draft(parts, standing, wish, lanes)
+    if draft is None:
+        return None
+    now = _late(parts, standing, lanes)
+    most = min(_late(parts, wish.plan, lanes) + _NEAR, now - 1)
+    draft.model.at_least(now - 1, draft.goals.late)
+    draft.model.aim(aimed(draft, Goal.LATENESS))
+    return Try(
+        goal=Goal.LATENESS,
+        standing=standing,
+        lanes=lanes,
+        draft=draft,
+        seed=seed,
+        effort=_SOME,
+        hoped=(most + 1) * (MUCH // draft.grid.step),
+        wish=wish,
+    )
+
+
+def _draft(parts: Parts, standing: Standing, wish: Wish, lanes: frozenset[int]) -> Draft | None:
+    freedom = Freedom(lanes, beside=lanes, all_mixes=True)
+    draft = parts.draft(standing, freedom, wish.plan)
+    if draft is not None:
+        draft.model.as_it_is = True
+        draft.model.hint(Hints(draft).values.values())
+    return draft
+
+
+def _late(parts: Parts, standing: Standing, lanes: Collection[int]) -> int:
+    return parts.values([standing.lanes[at] for at in sorted(lanes)])[Goal.LATENESS]
+
+
+def _by_size(standing: Standing) -> float:
+    return max(1.0, standing.new_coats / MOST_COATS) ** 2
+
+
+# Which lanes
+
+
+def _elsewhere(standing: Standing, wanted: Standing) -> frozenset[int]:
+    """Lanes that are wanted elsewhere, what they are bound to, and the nearest to share with.
+
+    They are bound to the other pieces of their orders, and to whom they share a mix with now.
+    """
+    pairs = enumerate(zip(standing.lanes, wanted.lanes, strict=True))
+    moved = {at for at, (one, other) in pairs if not same_place(one, other)}
+    orders = {_order(standing.lanes[at]) for at in moved} - {None}
+    mixes = {mix for at in moved for mix in _mixes(standing.lanes[at])}
+    bound = {
+        at
+        for at, lane in enumerate(standing.lanes)
+        if lane.placed is not None and (_order(lane) in orders or mixes & _mixes(lane))
+    }
+    points = [pour for at in moved for pour in _pours(wanted.lanes[at])]
+    free = moved | bound
+    partners = sorted(
+        (apart, at)
+        for at, lane in enumerate(standing.lanes)
+        if at not in free and (apart := _apart(_pours(lane), points)) < _PARTNERS
+    )
+    more = max(0, _MOST_LANES - len(free))
+    return frozenset(free | {at for _, at in partners[:more]})
+
+
+def _order(lane: Lane) -> str | None:
+    return None if lane.chain.order is None else lane.chain.order.key
+
+
+def _mixes(lane: Lane) -> set[str]:
+    """The mixes that a lane shares."""
+    return set() if lane.placed is None else set(lane.placed.laid.mixes) - {""}
+
+
+_Pour = tuple[tuple[str, tuple[str, ...]], int]
+"""What is poured, by product and colours, and when [s]."""
+
+
+def _pours(lane: Lane) -> list[_Pour]:
+    placed, chain = lane.placed, lane.chain
+    new = range(chain.first, len(chain.tasks)) if placed is not None else ()
+    return [
+        ((chain.tasks[at].product.key, chain.tasks[at].coat.colour_names), placed.starts[at])
+        for at in new
+        if placed is not None
+    ]
+
+
+def _apart(ones: Sequence[_Pour], others: Sequence[_Pour]) -> int:
+    """How many seconds two of the same kind are apart, at least."""
+    return min(
+        (abs(when - then) for kind, when in ones for other, then in others if kind == other),
+        default=_PARTNERS,
+    )

@@ -1,0 +1,147 @@
+"""Plans near a foreseen one: all lanes of a studio, or those that are wanted elsewhere."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from random import Random
+from typing import TYPE_CHECKING
+
+import pytest
+
+from studio_planner.planning.checker import check_plan
+from studio_planner.planning.exact.foreseen import Foreseen, Wish
+from studio_planner.planning.exact.improving import Improver
+from studio_planner.planning.exact.near import _elsewhere, near
+from studio_planner.planning.exact.search import PlanSearch
+from studio_planner.planning.exact.standing_plan import same_place
+from studio_planner.planning.quick import quick_plan, quick_start
+from studio_planner.planning.solver import Search
+from tests.planning.benchmark_studios import START, Dates, benchmark_studio, make_studio
+from tests.planning.happenings import HAPPENINGS
+
+if TYPE_CHECKING:
+    from studio_planner.planning.exact.lanes import Lane
+
+_LATE_WHERE_COLD = 1
+"""The seed of a small studio whose plan comes late by colder nights."""
+
+_TIGHT = Dates(4.0, 0.5)
+_LONG, _WORK = 60.0, 0.6
+
+
+def _of(size: str, seed: int) -> PlanSearch:
+    """A search that begins at a quick plan, of which much is late."""
+    return PlanSearch(quick_start(benchmark_studio(size, seed), START))
+
+
+def _drawn(number: int = 0) -> Random:
+    return Random(number)  # noqa: S311 - to be repeated, not to be secret
+
+
+@pytest.mark.parametrize("loosely", [False, True])
+def test_near_a_foreseen_plan_less_comes_late_with_few_pours_moved(*, loosely: bool) -> None:
+    studio = benchmark_studio("S", _LATE_WHERE_COLD)
+    now, then = HAPPENINGS["cold nights"](studio, quick_plan(studio, START))
+    start = quick_start(then, now)
+    search = PlanSearch(start)
+    best, standing = search.best, search.best.standing
+    foreseen = Foreseen(start.rounds, best.parts, standing, 1, start.before)
+    wish = foreseen.less_late(best, _drawn())
+    assert wish is not None
+    tried = near(best.parts, standing, replace(wish, loosely=loosely), 0)
+    assert tried is not None
+    answer = tried.draft.model.solve(Search(_LONG, _WORK, light=True), tried.enough)
+    assert Improver(best, 0)._put_back(tried, answer)
+    after = best.standing.worth
+    most = standing.worth.late if loosely else wish.plan.worth.late + 0.5
+    assert after.late <= most
+    assert after < standing.worth
+    assert loosely or after.moved <= wish.plan.worth.moved + 3
+    assert not check_plan(then, search.plan()).broken
+
+
+def test_of_a_large_studio_lanes_are_opened_only_near_a_foreseen_plan() -> None:
+    search = PlanSearch(quick_start(make_studio(2, 40, 4, 2, _TIGHT), START))
+    best, foreseen = search.best, search._foreseen()
+    improver = Improver(best, 0, foreseen)
+    assert improver._opened(None) is None
+    wish = foreseen.less_late(best, _drawn())
+    assert wish is not None
+    tried = improver._opened(wish)
+    assert tried is not None
+    assert tried.wish is wish
+    assert tried.replaces
+    small = _of("S", 1)
+    wish = small._foreseen().less_late(small.best, _drawn())
+    assert wish is not None
+    less = near(small.best.parts, small.best.standing, wish, 0)
+    assert less is not None
+    assert tried.effort > 1.4 * less.effort
+
+
+def _beside(search: PlanSearch) -> Wish:
+    wish = search._foreseen().beside(search.best, _drawn())
+    assert wish is not None
+    return wish
+
+
+def _starts(lane: Lane) -> tuple[int, ...]:
+    return () if lane.placed is None else lane.placed.starts
+
+
+def test_what_is_wanted_elsewhere_is_freed_with_its_order_and_all_else_stays() -> None:
+    search = _of("L", 5)
+    standing, wish = search.best.standing, _beside(search)
+    tried = near(search.best.parts, standing, wish, 0)
+    assert tried is not None
+    assert not tried.replaces
+    assert len(tried.lanes) < len(standing.lanes)
+    pairs = list(zip(standing.lanes, wish.plan.lanes, strict=True))
+    moved = {at for at, (one, other) in enumerate(pairs) if not same_place(one, other)}
+    assert moved <= tried.lanes
+    orders = {pairs[at][0].chain.order for at in moved} - {None}
+    assert all(
+        at in tried.lanes for at, (lane, _) in enumerate(pairs) if lane.chain.order in orders
+    )
+    answer = tried.draft.model.solve(Search(_LONG, 4 * _WORK, light=True), tried.enough)
+    assert Improver(search.best, 0)._put_back(tried, answer)
+    after = search.best.standing
+    assert after.worth.late < standing.worth.late
+    stayed = set(range(len(pairs))) - tried.lanes
+    assert all(_starts(pairs[at][0]) == _starts(after.lanes[at]) for at in stayed)
+    assert not check_plan(search._frame.studio, search.plan()).broken
+
+
+def test_who_shares_a_mix_with_what_is_wanted_elsewhere_is_freed_too() -> None:
+    search = _of("S", 1)
+    alone = search.best.standing
+    Improver(search.best, 0, search._foreseen()).step(_LONG, _WORK)
+    shared = search.best.standing
+    groups: dict[str, set[int]] = {}
+    for at, lane in enumerate(shared.lanes):
+        for mix in set(lane.placed.laid.mixes if lane.placed else ()) - {""}:
+            groups.setdefault(mix, set()).add(at)
+    assert groups
+    for lanes in groups.values():
+        moved = min(lanes)
+        wanted = list(shared.lanes)
+        wanted[moved] = alone.lanes[moved]
+        assert lanes <= _elsewhere(shared, replace(shared, lanes=tuple(wanted)))
+
+
+def test_what_promises_more_lateness_than_now_stands_is_no_longer_looked_for() -> None:
+    search = _of("L", 5)
+    improver = Improver(search.best, 0, search._foreseen())
+    wish = _beside(search)
+    tried = near(search.best.parts, search.best.standing, wish, 0)
+    assert tried is not None
+    halted = []
+    tried.draft.model.halt = lambda: halted.append(tried)  # type: ignore[method-assign]
+    improver._at_hand.append(tried)
+    improver._leave_outdone()
+    assert not halted
+    search.best.standing = replace(
+        search.best.standing, worth=search.best.standing.worth._replace(late=0.0)
+    )
+    improver._leave_outdone()
+    assert halted == [tried]
