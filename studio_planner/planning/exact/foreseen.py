@@ -151,7 +151,11 @@ class Foreseen:
             return None
         self._known.add(starts)
         lanes = lanes_of(found.placed, self._left_out, self._parts.chains)
-        return self._parts.standing(lanes) if _names(lanes) == _names(standing.lanes) else None
+        if _names(lanes) != _names(standing.lanes):
+            return None
+        # What is foreseen is shorter than can be: the chains to be placed are those that stand.
+        pairs = zip(standing.lanes, lanes, strict=True)
+        return self._parts.standing([Lane(own.chain, one.placed) for own, one in pairs])
 
     def _first_plans(self, share: float) -> list[Pass]:
         """The rounds' own plans when coats pay that part: one made anew, and the kept one."""

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 import pytest
 
+from studio_planner.craft.pieces import UNDERSIDE
 from studio_planner.planning.checker import check_plan
 from studio_planner.planning.exact.foreseen import Foreseen, Wish
 from studio_planner.planning.exact.improving import Improver
@@ -20,6 +21,7 @@ from tests.planning.benchmark_studios import START, Dates, benchmark_studio, mak
 from tests.planning.happenings import HAPPENINGS
 
 if TYPE_CHECKING:
+    from studio_planner.craft.studio import Studio
     from studio_planner.planning.exact.lanes import Lane
 
 _LATE_WHERE_COLD = 1
@@ -58,6 +60,32 @@ def test_near_a_foreseen_plan_less_comes_late_with_few_pours_moved(*, loosely: b
     assert after < standing.worth
     assert loosely or after.moved <= wish.plan.worth.moved + 3
     assert not check_plan(then, search.plan()).broken
+
+
+def _with_turned_twins() -> Studio:
+    """A studio whose first order is of pieces that are turned together for their last coat."""
+    studio = benchmark_studio("S", 3)
+    order = next(order for order in studio.orders if len(order.pieces) > 1)
+    first = studio.piece(order.pieces[0])
+    last = replace(first.stack[-1], faces=frozenset({UNDERSIDE}))
+    stack = (*first.stack[:-1], last)
+    twins = [replace(first, key=key, name=key, stack=stack) for key in order.pieces]
+    others = [piece for piece in studio.pieces if piece.key not in order.pieces]
+    return replace(studio, pieces=(*twins, *others))
+
+
+def test_twins_that_are_turned_together_get_blocks_as_long_as_their_work() -> None:
+    studio = _with_turned_twins()
+    search = PlanSearch(quick_start(studio, START))
+    standing = search.best.standing
+    assert any(len(lane.chain.pieces) > 1 for lane in standing.lanes)
+    wish = search._foreseen().less_late(search.best, _drawn())
+    assert wish is not None
+    tried = near(search.best.parts, standing, wish, 0)
+    assert tried is not None
+    answer = tried.draft.model.solve(Search(_LONG, _WORK, light=True), tried.enough)
+    assert Improver(search.best, 0)._put_back(tried, answer)
+    assert not check_plan(studio, search.plan()).broken
 
 
 def test_of_a_large_studio_lanes_are_opened_only_near_a_foreseen_plan() -> None:
