@@ -26,7 +26,7 @@ if TYPE_CHECKING:
 
 MOST_COATS = 130
 """New coats up to which all lanes of a studio are soon searched together. Only a plan near a
-foreseen one is found for more, and takes longer by the square of their number."""
+foreseen one is found for more, and takes long."""
 
 _AT_FIRST = 0.3
 """How much less work is put into sharing mixes for the first time than into a part: nearly all

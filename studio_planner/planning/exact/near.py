@@ -5,6 +5,7 @@ Each gives way a little, so that the mixes can be shared which the plan foresees
 
 from __future__ import annotations
 
+import math
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.plans import Goal
@@ -29,8 +30,12 @@ _NEAR = 1800
 _NEARLY = 3
 """How many more pours may move than was foreseen."""
 
-_ALL, _SOME = 4.0, 2.0
+_ALL, _SOME = 2.5, 2.0
 """How much more than a part it may cost, with all lanes freed and with some."""
+
+_BY_COATS = 2.5
+"""By which power of the number of coats all lanes cost more, where they are many: three hundred
+take 5 to 20 seconds."""
 
 _MOST_LANES = 28
 """Lanes that are freed for a plan beside the one that stands: with more of them hardly anything
@@ -42,7 +47,9 @@ _PARTNERS = 8640
 
 def near(parts: Parts, standing: Standing, wish: Wish, seed: int) -> Try | None:
     """The lanes of a plan near a foreseen one; None when there is no room for it."""
-    return _all(parts, standing, wish) if wish.beside is None else _some(parts, wish, seed)
+    if wish.beside is None:
+        return _all(parts, standing, wish)
+    return _some(parts, wish.beside, wish, seed)
 
 
 def _all(parts: Parts, standing: Standing, wish: Wish) -> Try | None:
@@ -75,12 +82,11 @@ def _all(parts: Parts, standing: Standing, wish: Wish) -> Try | None:
     )
 
 
-def _some(parts: Parts, wish: Wish, seed: int) -> Try | None:
+def _some(parts: Parts, standing: Standing, wish: Wish, seed: int) -> Try | None:
     """The lanes that are wanted elsewhere, and those that may share mixes with them.
 
     Anything sooner than what stands will do, and what was foreseen is enough.
     """
-    standing = wish.beside or wish.plan
     lanes = _elsewhere(standing, wish.plan)
     draft = _draft(parts, standing, wish, lanes)
     if draft is None:
@@ -115,7 +121,7 @@ def _late(parts: Parts, standing: Standing, lanes: Collection[int]) -> int:
 
 
 def _by_size(standing: Standing) -> float:
-    return max(1.0, standing.new_coats / MOST_COATS) ** 2
+    return math.pow(max(1.0, standing.new_coats / MOST_COATS), _BY_COATS)
 
 
 # Which lanes
