@@ -4134,8 +4134,8 @@
         <translation>auf dem Markt am</translation>
     </message>
     <message>
-        <source>{word}, due {day}</source>
-        <translation>{word}, fällig {day}</translation>
+        <source>due {day}: {word}</source>
+        <translation>fällig {day}: {word}</translation>
     </message>
     <message>
         <source>no date yet</source>

@@ -64,7 +64,7 @@ def test_the_customer_is_told_that_it_has_left() -> None:
         about = {line.about: line.says for line in answer_words.dates(studio, answer)}
         assert about["Left"] == "Sat 12 Dec 15:00"
         assert not any(words.startswith(("Leaves", "Ready")) for words in about)
-        assert answer_words.list_line(studio, answer).startswith("shipped")
+        assert answer_words.list_line(studio, answer).endswith(": shipped")
 
 
 def test_where_all_has_left_the_desk_says_that_there_is_nothing_to_plan() -> None:

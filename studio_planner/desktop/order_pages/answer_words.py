@@ -54,11 +54,11 @@ def promise_kind_word(promise: Promise) -> str:
 
 
 def list_line(studio: Studio, answer: OrderAnswer) -> str:
-    """The quiet line under an order's name in the list."""
+    """The quiet line under an order's name in the list: the day first, the rest may not fit."""
     wall = words.wall_of(studio)
     due = words.day_name(answer.due, wall)
     word = words.promise_word(answer.outcome, studio.settings, answer.shipped)
-    return translate("orders", "{word}, due {day}").format(word=word, day=due)
+    return translate("orders", "due {day}: {word}").format(word=word, day=due)
 
 
 def dates(studio: Studio, answer: OrderAnswer) -> tuple[Line, ...]:
