@@ -98,6 +98,21 @@ def test_a_dropped_log_asks_previews_and_is_taken_as_one_change(
     assert studio_of(desk) == before
 
 
+def test_what_a_dropped_file_was_found_to_be_comes_into_sight(
+    qtbot: QtBot, section: RoomSection, tmp_path: Path
+) -> None:
+    preview, progress = section.readings.preview, section.readings.progress
+    assert section.readings.title.visibleRegion().isEmpty(), "it lies far down the page"
+    drop(section, log_at(tmp_path / "shed.csv", "time,temperature_c"))
+    qtbot.waitUntil(lambda: not preview.title.visibleRegion().isEmpty())
+    qtbot.waitUntil(lambda: not preview.take.visibleRegion().isEmpty())
+    section.places.setFocus()
+    section._beside.area.verticalScrollBar().setValue(0)
+    assert preview.title.visibleRegion().isEmpty()
+    drop(section, tmp_path / "gone.csv")
+    qtbot.waitUntil(lambda: not progress.visibleRegion().isEmpty())
+
+
 def test_a_log_of_next_year_is_not_taken_and_one_of_last_year_says_its_year(
     qtbot: QtBot, section: RoomSection, tmp_path: Path
 ) -> None:

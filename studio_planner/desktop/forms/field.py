@@ -5,10 +5,11 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Any, Protocol, runtime_checkable
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QVBoxLayout, QWidget
 from typing_extensions import override
 
 from studio_planner.desktop.forms.undo_keys import UndoKeys
+from studio_planner.desktop.into_sight import into_sight
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -117,11 +118,7 @@ class Field(QWidget):
         if isinstance(editor, QLineEdit):
             editor.selectAll()
         editor.setFocus(Qt.FocusReason.OtherFocusReason)
-        above = self.parentWidget()
-        while above is not None:
-            if isinstance(above, QScrollArea):
-                above.ensureWidgetVisible(self)
-            above = above.parentWidget()
+        into_sight(self)
 
     @property
     def in_hand(self) -> bool:

@@ -143,7 +143,6 @@ class RoomSection(Page):
         """Look at a logger's file for the place that is chosen."""
         if self._place is not None:
             self.readings.open_log(path)
-            self._beside.area.ensureWidgetVisible(self.readings)
 
     @property
     def _place(self) -> Place | None:

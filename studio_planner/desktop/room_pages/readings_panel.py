@@ -4,11 +4,13 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from studio_planner.craft.errors import StudioError
 from studio_planner.desktop import words
 from studio_planner.desktop.forms.fields import NumberField
+from studio_planner.desktop.into_sight import into_sight
 from studio_planner.desktop.quantities import Quantity
 from studio_planner.desktop.room_pages.log_preview import LogPreview
 from studio_planner.desktop.room_pages.log_work import LogWork
@@ -219,11 +221,16 @@ class ReadingsPanel(QWidget):
         self.stop.hide()
         self.progress.say("")
         if self._view is not None:
+            first = self.preview.look is None
             self.preview.show_look(look, self._view.studio)
+            if first:
+                # It has its room once it is laid out.
+                QTimer.singleShot(0, self, lambda: into_sight(self.preview))
 
     def _failed(self, sentence: str) -> None:
         self.stop.hide()
         self.progress.say(f"\N{BLACK RIGHT-POINTING TRIANGLE} {sentence}")
+        QTimer.singleShot(0, self, lambda: into_sight(self.progress))
 
     def _let_go(self) -> None:
         self.work.let_go()
