@@ -139,10 +139,14 @@ class Improver:
             tried.draft.model.halt()
 
     def _leave_outdone(self) -> None:
-        """End what is being solved near plans that foresee more lateness than now stands."""
+        """End what is being solved near plans that foresee more lateness than now stands.
+
+        What is beside a plan gains all the same: in other lanes.
+        """
         late = self._best.standing.worth.late
         for tried in list(self._at_hand):
-            if tried.wish is not None and tried.wish.plan.worth.late > late:
+            wish = tried.wish
+            if wish is not None and wish.beside is None and wish.plan.worth.late > late:
                 tried.draft.model.halt()
 
     def _solved(self, tried: Try | None, seconds: float, work: float) -> Answer | None:

@@ -57,7 +57,8 @@ class Wishes:
         self._beside = _Kind(
             foreseen.beside, _OFTEN_BESIDE, _LEAST_OFTEN_BESIDE, _TIRED, _OFTEN_BESIDE
         )
-        self._kinds = [self._anew] * foreseen.anew + [self._beside] * beside
+        kinds = (self._anew, foreseen.anew), (self._beside, beside)
+        self._kinds = [kind for kind, wished in kinds if wished]
         self._missed: Wish | None = None
 
     @property

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from functools import partial
 from random import Random
 from typing import TYPE_CHECKING
 
@@ -158,18 +159,19 @@ def test_who_shares_a_mix_with_what_is_wanted_elsewhere_is_freed_too() -> None:
 
 
 def test_what_promises_more_lateness_than_now_stands_is_no_longer_looked_for() -> None:
-    search = _of("L", 5)
+    search = _of("M", 0)
     improver = Improver(search.best, 0, search._foreseen())
-    wish = _beside(search)
-    tried = near(search.best.parts, search.best.standing, wish, 0)
-    assert tried is not None
-    halted = []
-    tried.draft.model.halt = lambda: halted.append(tried)  # type: ignore[method-assign]
-    improver._at_hand.append(tried)
+    anew = search._foreseen().less_late(search.best, _drawn())
+    assert anew is not None
+    halted: list[Wish] = []
+    for wish in (anew, _beside(search)):
+        tried = near(search.best.parts, search.best.standing, wish, 0)
+        assert tried is not None
+        tried.draft.model.halt = partial(halted.append, wish)  # type: ignore[method-assign]
+        improver._at_hand.append(tried)
     improver._leave_outdone()
     assert not halted
-    search.best.standing = replace(
-        search.best.standing, worth=search.best.standing.worth._replace(late=0.0)
-    )
+    worth = search.best.standing.worth._replace(late=0.0)
+    search.best.standing = replace(search.best.standing, worth=worth)
     improver._leave_outdone()
-    assert halted == [tried]
+    assert halted == [anew], "what is beside a plan gains all the same, in other lanes"
