@@ -49,6 +49,10 @@ __all__ = [
 ]
 
 
+Kind = tuple[str, tuple[str, ...]]
+"""The product and the colours of a coat: what coats of one mix have in common."""
+
+
 @dataclass(frozen=True, slots=True)
 class Task:
     """One coat of a chain: seconds of hands, and what it must wait for.
@@ -84,6 +88,11 @@ class Task:
     def pinned_from(self, now: int) -> int | None:
         """When the maker wants it poured; a pin that has passed by `now` binds nobody."""
         return None if self.pinned is None or self.pinned < now else self.pinned
+
+    @property
+    def kind(self) -> Kind:
+        """What it has in common with the coats that may share its mix."""
+        return self.product.key, self.coat.colour_names
 
     @property
     def joint(self) -> Joint:

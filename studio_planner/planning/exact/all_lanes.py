@@ -1,4 +1,4 @@
-"""Frees all lanes of a plan at once, each coat near where it stands or was wanted.
+"""Frees all lanes of a plan at once, each coat near where it stands.
 
 So little room makes a model of a hundred coats that is soon searched, and what is gained by
 many small moves together is found at once: mixes shared, joints made safe, and most of all

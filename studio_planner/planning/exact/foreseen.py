@@ -86,7 +86,7 @@ class Foreseen:
         self._left_out = [chain for chain in chains if _keys(chain) & missing]
         self._chains = [chain for chain in chains if not _keys(chain) & missing]
         self._kinds = Counter(
-            _kind(task) for chain in self._parts.chains for task in chain.tasks[chain.first :]
+            task.kind for chain in self._parts.chains for task in chain.tasks[chain.first :]
         )
 
     @property
@@ -170,7 +170,7 @@ class Foreseen:
         return replace(chain, tasks=tasks)
 
     def _shorter(self, task: Task, share: float) -> Task:
-        alone = self._kinds[_kind(task)] < _FEWEST
+        alone = self._kinds[task.kind] < _FEWEST
         if task.fixed is not None or task.lead or alone:
             return task
         saved = round((1.0 - share) * task.coat.setup_minutes) * 60
@@ -179,10 +179,6 @@ class Foreseen:
 
 _FEWEST = 2
 """Coats of a kind from which on a mix can be shared."""
-
-
-def _kind(task: Task) -> tuple[str, tuple[str, ...]]:
-    return task.product.key, task.coat.colour_names
 
 
 def _keys(chain: Chain) -> set[str]:

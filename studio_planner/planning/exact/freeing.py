@@ -113,13 +113,13 @@ class Freeing:
 
     def _same_mix(self, standing: Standing, focus: int) -> list[int]:
         """Lanes with a coat that could share a mix with one of the focus, the nearest first."""
-        mine = _kinds(standing.lanes[focus])
+        mine = standing.lanes[focus].pours
         rows = []
         for at, lane in enumerate(standing.lanes):
             near = [
                 abs(one - other)
                 for kind, one in mine
-                for alike, other in _kinds(lane)
+                for alike, other in lane.pours
                 if kind == alike
             ]
             if at != focus and near:
@@ -130,14 +130,6 @@ class Freeing:
         found = list(range(len(standing.lanes)))
         self._random.shuffle(found)
         return found
-
-
-def _kinds(lane: Lane) -> list[tuple[object, int]]:
-    """What each new coat of a lane is poured from, and when."""
-    if lane.placed is None:
-        return []
-    rows = list(zip(lane.chain.tasks, lane.placed.starts, strict=True))[lane.chain.first :]
-    return [((task.product.key, task.coat.colour_names), start) for task, start in rows]
 
 
 def _starts(lane: Lane) -> list[int]:

@@ -188,7 +188,7 @@ class Improver:
             self._effort = min(_MOST_EFFORT, max(1.0, change * self._effort))
 
     def _opened(self, wish: Wish | None) -> Try | None:
-        """What frees all lanes: near a plan that is foreseen, to share mixes, or a little."""
+        """What is near a foreseen plan; else what frees all lanes: to share mixes, a little."""
         wishes, standing = self._wishes, self._best.standing
         if wishes is not None and wish is not None:
             return near(self._parts, standing, wish, self._random.randrange(1 << 30))

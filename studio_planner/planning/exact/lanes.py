@@ -12,10 +12,14 @@ from studio_planner.planning.worth import mix_label
 if TYPE_CHECKING:
     from collections.abc import Iterable, Sequence
 
-    from studio_planner.planning.problem import Chain
+    from studio_planner.planning.problem import Chain, Kind
 
 Spans = list[tuple[int, int]]
 """Seconds from..to."""
+
+
+Pour = tuple["Kind", int]
+"""What a coat is poured from, and when [s]."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,6 +38,14 @@ class Lane:
     def new_coats(self) -> int:
         """How many of its coats are still to be poured."""
         return len(self.chain.tasks) - self.chain.first
+
+    @property
+    def pours(self) -> list[Pour]:
+        """Its coats that are still to be poured, where they are placed."""
+        if self.placed is None:
+            return []
+        rows = list(zip(self.chain.tasks, self.placed.starts, strict=True))
+        return [(task.kind, start) for task, start in rows[self.chain.first :]]
 
 
 @dataclass(slots=True)

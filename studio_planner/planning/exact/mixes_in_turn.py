@@ -21,7 +21,8 @@ if TYPE_CHECKING:
     from collections.abc import Iterable, Sequence
 
     from studio_planner.planning.exact.draft import Draft
-    from studio_planner.planning.exact.sharing import Coat, Kind, Portion, Sharing
+    from studio_planner.planning.exact.sharing import Coat, Portion, Sharing
+    from studio_planner.planning.problem import Kind
     from studio_planner.planning.solver import Flag, Quantity
     from studio_planner.planning.spans import Stretches
 

@@ -21,7 +21,7 @@ if TYPE_CHECKING:
 
     from studio_planner.planning.exact.draft import Draft
     from studio_planner.planning.exact.foreseen import Wish
-    from studio_planner.planning.exact.lanes import Lane
+    from studio_planner.planning.exact.lanes import Lane, Pour
     from studio_planner.planning.exact.part import Parts, Standing
 
 _NEAR = 1800
@@ -141,12 +141,12 @@ def _elsewhere(standing: Standing, wanted: Standing) -> frozenset[int]:
         for at, lane in enumerate(standing.lanes)
         if lane.placed is not None and (_order(lane) in orders or mixes & _mixes(lane))
     }
-    points = [pour for at in moved for pour in _pours(wanted.lanes[at])]
+    points = [pour for at in moved for pour in wanted.lanes[at].pours]
     free = moved | bound
     partners = sorted(
         (apart, at)
         for at, lane in enumerate(standing.lanes)
-        if at not in free and (apart := _apart(_pours(lane), points)) < _PARTNERS
+        if at not in free and (apart := _apart(lane.pours, points)) < _PARTNERS
     )
     more = max(0, _MOST_LANES - len(free))
     return frozenset(free | {at for _, at in partners[:more]})
@@ -161,21 +161,7 @@ def _mixes(lane: Lane) -> set[str]:
     return set() if lane.placed is None else set(lane.placed.laid.mixes) - {""}
 
 
-_Pour = tuple[tuple[str, tuple[str, ...]], int]
-"""What is poured, by product and colours, and when [s]."""
-
-
-def _pours(lane: Lane) -> list[_Pour]:
-    placed, chain = lane.placed, lane.chain
-    new = range(chain.first, len(chain.tasks)) if placed is not None else ()
-    return [
-        ((chain.tasks[at].product.key, chain.tasks[at].coat.colour_names), placed.starts[at])
-        for at in new
-        if placed is not None
-    ]
-
-
-def _apart(ones: Sequence[_Pour], others: Sequence[_Pour]) -> int:
+def _apart(ones: Sequence[Pour], others: Sequence[Pour]) -> int:
     """How many seconds two of the same kind are apart, at least."""
     return min(
         (abs(when - then) for kind, when in ones for other, then in others if kind == other),

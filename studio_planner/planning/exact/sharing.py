@@ -15,13 +15,10 @@ if TYPE_CHECKING:
 
     from studio_planner.craft.studio import Studio
     from studio_planner.planning.exact.lanes import Lane
-    from studio_planner.planning.problem import Task
+    from studio_planner.planning.problem import Kind
 
 Coat = tuple[int, int]
 """The position of a lane, and of a coat in it."""
-
-Kind = tuple[str, tuple[str, ...]]
-"""The product and the colours of a coat."""
 
 MOST_TOGETHER = 12
 """Lanes that pour from one mix at the most."""
@@ -135,7 +132,7 @@ def portions_of(studio: Studio, lanes: Sequence[Lane]) -> dict[Coat, Portion]:
             setup = task.coat.setup_minutes * 60
             found[at, index] = Portion(
                 coat=(at, index),
-                kind=_kind(task),
+                kind=task.kind,
                 grams=sum(coat_mass(studio, piece, task.coat) for piece in pieces),
                 limit=mix_room(studio, task.coat),
                 setup=setup,
@@ -145,17 +142,12 @@ def portions_of(studio: Studio, lanes: Sequence[Lane]) -> dict[Coat, Portion]:
     return found
 
 
-def _kind(task: Task) -> Kind:
-    """What coats of one mix have in common."""
-    return task.product.key, task.coat.colour_names
-
-
 def least_mixes(lanes: Sequence[Lane]) -> int:
     """How many mixes any plan makes: one for each coat of a kind that the same piece has."""
     most: dict[Kind, int] = {}
     for lane in lanes:
         new = lane.chain.tasks[lane.chain.first :]
-        kinds = Counter(_kind(task) for task in new)
+        kinds = Counter(task.kind for task in new)
         most |= {kind: max(count, most.get(kind, 0)) for kind, count in kinds.items()}
     return sum(most.values())
 

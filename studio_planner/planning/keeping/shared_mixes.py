@@ -55,7 +55,7 @@ def _one_mix(studio: Studio, kept: KeptPlan, rows: list[tuple[Chain, int]]) -> b
     tasks = [chain.tasks[index] for chain, index in rows]
     planned = [kept.coat(chain, index) for chain, index in rows]
     alike = {
-        (task.product.key, task.coat.colour_names, row.start if row else None)
+        (task.kind, row.start if row else None)
         for task, row in zip(tasks, planned, strict=True)
     }
     room = mix_room(studio, tasks[0].coat)
