@@ -120,7 +120,11 @@ class AnswerReader:
 
     def _work(self, work: WorkUnknowns, seconds: int) -> Work:
         start = self._draft.grid.second(self._answer.of(work.start))
-        return Work(start, start + seconds, self._chosen(work.by))
+        return Work(
+            start,
+            start + seconds,
+            self._chosen([(one.hands, one.chosen) for one in work.hours]),
+        )
 
     def _chosen(self, ways: Sequence[tuple[_Thing, Flag]]) -> _Thing:
         return next(thing for thing, flag in ways if self._answer.of(flag))

@@ -20,13 +20,23 @@ if TYPE_CHECKING:
     from studio_planner.planning.solver import Flag, Quantity, Span, Unknown
 
 
+@dataclass(frozen=True, slots=True)
+class HoursUnknowns:
+    """Somebody's hours in which work may begin, from one slot to another, with their flag."""
+
+    hands: AlikeHands
+    first: int
+    last: int
+    chosen: Flag
+
+
 @dataclass(slots=True)
 class WorkUnknowns:
-    """Sanding or packing: its slot, its length in slots, and whose hands."""
+    """Sanding or packing: its slot, its length in slots, and the hours that it may begin in."""
 
     start: Quantity
     slots: int
-    by: list[tuple[AlikeHands, Flag]]
+    hours: list[HoursUnknowns]
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,6 +92,15 @@ class Goals:
     ends: Quantity = 0
 
 
+@dataclass(frozen=True, slots=True)
+class Busy:
+    """Work of some hands: never begun before the slot `first`, always over by `until`."""
+
+    span: Span
+    first: int
+    until: int
+
+
 @dataclass(slots=True)
 class Lying:
     """Poured work that is on its spot from one slot until another.
@@ -112,7 +131,7 @@ class Draft:
         """Who leads and who follows from the same mix, with the flag that says so."""
         self.in_turn: list[MixUnknowns] = []
         """The mixes that coats are poured from, where they are unknowns of their own."""
-        self.busy: dict[AlikeHands, list[Span]] = {one: [] for one in frame.choices.hands}
+        self.busy: dict[AlikeHands, list[Busy]] = {one: [] for one in frame.choices.hands}
         self.held: dict[AlikeSpots, list[tuple[Span, int]]] = {
             one: [] for one in frame.choices.spots
         }

@@ -84,8 +84,11 @@ class Hints:
         self._whose(coat.by, placed.people[index])
 
     def _work(self, work: WorkUnknowns, start: int, person: str | None) -> None:
-        self._set(work.start, self._draft.grid.up(start))
-        self._whose(work.by, person)
+        slot = self._draft.grid.up(start)
+        self._set(work.start, slot)
+        for hours in work.hours:
+            there = person in hours.hands.people and hours.first <= slot <= hours.last
+            self._set(hours.chosen, int(there))
 
     def _whose(self, by: Sequence[tuple[AlikeHands, Flag]], person: str | None) -> None:
         for hands, flag in by:

@@ -13,8 +13,8 @@ from studio_planner.planning.exact.draft import (
     WorkUnknowns,
 )
 from studio_planner.planning.exact.frame import ALL_JOINTS
-from studio_planner.planning.exact.grid import joined_slots
 from studio_planner.planning.exact.reaches import not_after, not_before
+from studio_planner.planning.exact.work_by_hand import work_by_hand
 from studio_planner.planning.placing.chain_times import ChainTimes, Ground, narrow_windows
 from studio_planner.planning.problem import cover_stage
 from studio_planner.science.stages import Stage
@@ -140,9 +140,12 @@ class LaneRules:
         means, grid = draft.frame.means, draft.grid
         count = sum(piece.count for piece in self._chain.pieces)
         seconds = means.sand_seconds * count + task.lead
-        work = self._work(seconds, when)
-        draft.sandings.append(draft.span(work.start, work.slots, when))
+        rest = grid.length(seconds + max(means.shop.settle, task.lead))
         below = task.below or 0
+        first = self._lane.coats[below].window[0]
+        last = self._lane.coats[index].window[1] - rest
+        work = work_by_hand(draft, seconds, (first, last), when)
+        draft.sandings.append(draft.span(work.start, work.slots, when))
         self._maker.waits_for(
             work.start, self._lane.coats[below], not_before(Stage.SANDABLE), [when]
         )
@@ -154,8 +157,6 @@ class LaneRules:
             self._model.at_least(work.start, self._end(self._lane.coats[other]), [when])
         for other in range(below + 1, index):
             self._covered(work.start, self._lane.coats[other], when)
-        settle = max(means.shop.settle, task.lead)
-        rest = grid.length(seconds + settle)
         self._model.at_least(self._lane.coats[index].start, work.start + rest, [when])
         return work
 
@@ -163,25 +164,6 @@ class LaneRules:
         stage = cover_stage(coat.task.product)
         if stage is not None:
             self._maker.waits_for(by, coat, not_before(stage), [when])
-
-    def _work(self, seconds: int, when: Flag | None = None) -> WorkUnknowns:
-        """Work by hand in somebody's hours."""
-        choices = self._draft.frame.choices
-        hours = {hands: choices.for_steps(hands, seconds) for hands in choices.hands}
-        hours = {hands: found for hands, found in hours.items() if found}
-        start = self._model.among(
-            joined_slots(s for found in hours.values() for s in found) or [(0, 0)]
-        )
-        by = self._maker.one_of(list(hours))
-        slots = self._draft.grid.length(seconds)
-        for hands, flag in by:
-            if len(by) > 1:
-                self._model.inside(start, hours[hands], [flag])
-            there = self._draft.flags(flag, self._draft.yes if when is None else when)
-            self._draft.busy[hands].append(self._draft.span(start, slots, *there))
-        if not hours:
-            self._model.some([~(self._draft.yes if when is None else when)])
-        return WorkUnknowns(start=start, slots=slots, by=by)
 
     # Faces, tape and drips
 
@@ -286,13 +268,11 @@ class LaneRules:
         if order is None:
             self._draft.goals.ends += len(chain.pieces) * self._end(coats[-1])
             return
-        low = self._room.first_packing
+        low, last = self._room.first_packing, self._room.last_packing
         for _ in chain.pieces:
-            work = self._work(order.packing_minutes * 60)
-            self._model.at_least(work.start, low)
+            work = work_by_hand(self._draft, order.packing_minutes * 60, (low, last))
             for index, stage in self._room.asked.gates.items():
                 self._maker.waits_for(work.start, coats[index], not_before(stage), (), low)
             self._model.at_least(work.start, self._end(coats[-1]))
-            self._model.at_least(self._room.last_packing, work.start)
             self._lane.packs.append(work)
             self._draft.goals.ends += work.start + work.slots

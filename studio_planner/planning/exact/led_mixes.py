@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from studio_planner.planning.exact.draft import Busy
 from studio_planner.planning.exact.sharing import A_GRAIN
 
 if TYPE_CHECKING:
@@ -31,9 +32,12 @@ def block(draft: Draft, coat: CoatUnknowns, follows: list[Flag]) -> None:
     """Put a block, with turning before it, into somebody's hours; what follows is led."""
     lead = draft.grid.length(coat.task.lead)
     slots = coat.slots(draft.grid.step) + lead
+    first, last = coat.window
+    until = last + draft.grid.length(max(seconds for seconds, _ in coat.lasting))
     for hands, flag in coat.by:
         there = [*draft.flags(flag), *(~one for one in follows)]
-        draft.busy[hands].append(draft.span(coat.start - lead, slots, *there))
+        span = draft.span(coat.start - lead, slots, *there)
+        draft.busy[hands].append(Busy(span, first - lead, until))
 
 
 def _share(draft: Draft, sharing: Sharing) -> dict[Coat, list[Flag]]:

@@ -12,7 +12,7 @@ from collections import Counter, defaultdict
 from itertools import pairwise
 from typing import TYPE_CHECKING
 
-from studio_planner.planning.exact.draft import MixUnknowns
+from studio_planner.planning.exact.draft import Busy, MixUnknowns
 from studio_planner.planning.exact.grid import joined_slots
 from studio_planner.planning.exact.led_mixes import block, in_parts
 from studio_planner.planning.exact.sharing import A_GRAIN
@@ -114,7 +114,8 @@ class _Kind:
     def _mix(self, used: Flag) -> MixUnknowns:
         draft, model = self._draft, self._model
         lasting = draft.maker.one_of(list(self._starts))
-        start = model.among(joined_slots(s for one in self._starts.values() for s in one))
+        possible = joined_slots(s for one in self._starts.values() for s in one)
+        start = model.among(possible)
         for length, flag in lasting:
             model.inside(start, self._starts[length], draft.flags(flag))
         lengths = [draft.grid.length(length) for length in self._starts]
@@ -137,7 +138,8 @@ class _Kind:
         )
         for hands, flag in mix.by:
             there = draft.all_of(draft.flags(flag, used) or [draft.yes])
-            draft.busy[hands].append(model.span(start, slots, end, there))
+            span = model.span(start, slots, end, there)
+            draft.busy[hands].append(Busy(span, possible[0][0], possible[-1][1] + lengths[-1]))
         self._pour(mix)
         return mix
 

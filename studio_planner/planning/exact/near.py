@@ -55,7 +55,8 @@ def near(parts: Parts, standing: Standing, wish: Wish, seed: int) -> Try | None:
 def _all(parts: Parts, standing: Standing, wish: Wish) -> Try | None:
     """All lanes; as soon as what was foreseen, or `loosely` just sooner than what stands.
 
-    Where a kept plan draws, the first is asked for with few moves: that takes no longer.
+    The first is found soonest if nothing else is asked for; but where a kept plan draws, it is
+    asked for with few moves.
     """
     lanes, again = all_placed(standing), bool(parts.frame.before)
     draft = _draft(parts, standing, wish, lanes)
@@ -64,12 +65,14 @@ def _all(parts: Parts, standing: Standing, wish: Wish) -> Try | None:
     now = round(standing.worth.late * HOUR)
     most = min(round(wish.plan.worth.late * HOUR) + _NEAR, now - 1)
     draft.model.at_least(now - 1 if wish.loosely else most, draft.goals.late)
-    if again and not wish.loosely:
-        goal, hoped = Goal.MOVED, (wish.plan.worth.moved + _NEARLY) * MUCH
-    else:
-        goal, hoped = Goal.LATENESS, (most + 1) * (MUCH // draft.grid.step)
-    draft.model.halves = goal is Goal.MOVED
-    draft.model.aim(aimed(draft, goal))
+    hoped = None
+    if wish.loosely:
+        draft.model.aim(aimed(draft, Goal.LATENESS))
+        hoped = (most + 1) * (MUCH // draft.grid.step)
+    elif again:
+        draft.model.halves = True
+        draft.model.aim(aimed(draft, Goal.MOVED))
+        hoped = (wish.plan.worth.moved + _NEARLY) * MUCH
     return Try(
         goal=Goal.LATENESS,
         standing=standing,
@@ -108,7 +111,7 @@ def _some(parts: Parts, standing: Standing, wish: Wish, seed: int) -> Try | None
 
 
 def _draft(parts: Parts, standing: Standing, wish: Wish, lanes: frozenset[int]) -> Draft | None:
-    freedom = Freedom(lanes, beside=lanes, all_mixes=True)
+    freedom = Freedom(lanes, beside=lanes, all_mixes=True, as_placed=not wish.loosely)
     draft = parts.draft(standing, freedom, wish.plan)
     if draft is not None:
         draft.model.as_it_is = True

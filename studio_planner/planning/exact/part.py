@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.plans import Goal
@@ -74,6 +74,9 @@ class Freedom:
     """Weighted seconds by which all freed orders together may be late; None for as now."""
     most_mixes: int | None = None
     """How many mixes may be made, which are unknowns of their own then."""
+    as_placed: bool = False
+    """Whether joints are scuffed only in lanes that have such now, and pieces are packed no
+    later than in the working hours after those in which they are: far fewer ways."""
 
     def around(self, lane: int) -> float | None:
         """The days around its start in which each coat of a lane may start."""
@@ -88,7 +91,7 @@ class Parts:
         self.frame = frame
         self._rooms = RoomMaker(frame)
         self._takings = Takings(frame)
-        self._asked: dict[str, Asked] = {}
+        self._asked: dict[tuple[str, bool], Asked] = {}
         self._alone: dict[str, int | None] = {}
         self._possible: dict[str, bool] = {}
         self.chains = build_chains(frame.studio, twins=False)[0]
@@ -116,13 +119,19 @@ class Parts:
             Around(self.frame, lane, freedom.around(at), back=freedom.back)
             for at, lane in zip(free, lanes, strict=True)
         ]
+        asked = {lane.key: self.asked(lane, as_placed=freedom.as_placed) for lane in lanes}
+        if freedom.as_placed:
+            ends = {
+                at: min(ends[at], self._rooms.last_pack(lane))
+                for at, lane in zip(free, lanes, strict=True)
+            }
         limits = [
             Limits(ends[at], where.hull, held[at])
             for at, where in zip(free, around, strict=True)
         ]
         bounds = []
         for lane, limit in zip(lanes, limits, strict=True):
-            bound = self._rooms.bounds(lane, self.asked(lane), limit)
+            bound = self._rooms.bounds(lane, asked[lane.key], limit)
             if bound is None:
                 return None
             bounds.append(bound)
@@ -139,7 +148,7 @@ class Parts:
         for position, lane in enumerate(lanes):
             lengths = {i: shared.lengths((position, i)) for i in bounds[position].windows}
             limit, bound = limits[position], bounds[position]
-            rooms.append(self._rooms.bounded(lane, self.asked(lane), lengths, limit, bound))
+            rooms.append(self._rooms.bounded(lane, asked[lane.key], lengths, limit, bound))
         settled = self._takings.settled(standing.lanes, freedom.lanes)
         draft = drafted(Draft(self.frame), rooms, shared, settled, freedom.most_mixes)
         for unknown, where in zip(draft.lanes, around, strict=True):
@@ -177,11 +186,16 @@ class Parts:
             Goal.ENDS: math.ceil(worth.ends * HOUR / self.frame.grid.step),
         }
 
-    def asked(self, lane: Lane) -> Asked:
-        """What is asked of a lane's coats, whatever joints they allow."""
-        if lane.key not in self._asked:
-            self._asked[lane.key] = self.frame.asked(lane.chain, ALL_JOINTS)
-        return self._asked[lane.key]
+    def asked(self, lane: Lane, *, as_placed: bool = False) -> Asked:
+        """What is asked of a lane's coats, whatever joints they allow.
+
+        `as_placed` none is scuffed where the lane has no such joint as it is placed.
+        """
+        scuff = not as_placed or lane.placed is None or lane.placed.score[1] > 0
+        if (lane.key, scuff) not in self._asked:
+            allow = replace(ALL_JOINTS, scuff=scuff)
+            self._asked[lane.key, scuff] = self.frame.asked(lane.chain, allow)
+        return self._asked[lane.key, scuff]
 
     def possible(self, lane: Lane) -> bool:
         """Whether the model could place a lane if there were no others."""

@@ -131,6 +131,18 @@ class RoomMaker:
         ]
         return min(found, default=self._frame.reaches.far)
 
+    def last_pack(self, lane: Lane) -> int:
+        """The last slot of the working hours after those in which a placed lane is packed."""
+        order, placed, choices = lane.chain.order, lane.placed, self._frame.choices
+        if order is None or placed is None:
+            return self._frame.reaches.far
+        begins = self._frame.grid.down(max(one.start for one in placed.packed))
+        length = order.packing_minutes * 60
+        hours = [choices.for_steps(hands, length) for hands in choices.hands]
+        joined = joined_slots(stretch for found in hours for stretch in found)
+        left = [last for _, last in joined if last >= begins]
+        return left[:2][-1]
+
     def bounds(self, lane: Lane, asked: Asked, limits: Limits) -> Bounds | None:
         """When the coats of a lane may start within limits; None when it cannot keep them.
 

@@ -85,12 +85,14 @@ class CoatMaker:
         It was begun at `start`, is on its spot from `since` on [s], and cures along a `way`,
         which is the place of its spot if it was carried nowhere.
         """
+        slot = self.grid.down(start)
         return CoatUnknowns(
             task=task,
-            start=self.grid.down(start),
+            start=slot,
             minutes=task.block // MINUTE,
             on=[(where, self.yes)],
             lasting=[(task.block, self.yes)],
+            window=(slot, slot),
             known_start=start,
             place=way,
             since=self.grid.down(since),
