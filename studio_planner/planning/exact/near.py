@@ -33,9 +33,9 @@ _NEARLY = 3
 _ALL, _SOME = 2.5, 2.0
 """How much more than a part it may cost, with all lanes freed and with some."""
 
-_BY_COATS = 2.5
+_BY_COATS = 1.5
 """By which power of the number of coats all lanes cost more, where they are many: three hundred
-take 5 to 20 seconds."""
+take 1 to 5 seconds."""
 
 _MOST_LANES = 28
 """Lanes that are freed for a plan beside the one that stands: with more of them hardly anything

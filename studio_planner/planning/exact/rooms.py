@@ -140,8 +140,8 @@ class RoomMaker:
         length = order.packing_minutes * 60
         hours = [choices.for_steps(hands, length) for hands in choices.hands]
         joined = joined_slots(stretch for found in hours for stretch in found)
-        left = [last for _, last in joined if last >= begins]
-        return left[:2][-1]
+        far = self._frame.reaches.far
+        return [*(last for _, last in joined if last >= begins), far, far][1]
 
     def bounds(self, lane: Lane, asked: Asked, limits: Limits) -> Bounds | None:
         """When the coats of a lane may start within limits; None when it cannot keep them.
