@@ -6,6 +6,7 @@ from collections import Counter
 from dataclasses import replace
 from datetime import timedelta
 
+import pytest
 from hypothesis import HealthCheck, given, settings
 
 from studio_planner.craft.log import EntryKind, LogEntry, Poured
@@ -20,7 +21,8 @@ from tests.planning.exact.frames import examples, fixed_at, sanded_at_once, sear
 from tests.planning.studios import Situation, studios
 
 
-def test_a_quick_plan_fixed_by_its_hints_is_an_answer_of_the_model() -> None:
+@pytest.mark.parametrize("as_placed", [False, True])
+def test_a_quick_plan_fixed_by_its_hints_is_an_answer_of_the_model(*, as_placed: bool) -> None:
     seen: Counter[str] = Counter()
 
     @settings(suppress_health_check=list(HealthCheck), max_examples=examples(12))
@@ -31,7 +33,8 @@ def test_a_quick_plan_fixed_by_its_hints_is_an_answer_of_the_model() -> None:
             return
         lanes = search.best.standing.lanes
         placed = frozenset(at for at, lane in enumerate(lanes) if lane.placed is not None)
-        draft = search.best.parts.draft(search.best.standing, Freedom(placed))
+        freedom = Freedom(placed, as_placed=as_placed)
+        draft = search.best.parts.draft(search.best.standing, freedom)
         assert draft is not None
         answer = fixed_at(draft, Hints(draft))
         seen[answer.status] += 1
