@@ -11,6 +11,7 @@ import pytest
 
 from studio_planner.craft.pieces import UNDERSIDE
 from studio_planner.planning.checker import check_plan
+from studio_planner.planning.exact.all_lanes import MOST_COATS
 from studio_planner.planning.exact.foreseen import Foreseen, Wish
 from studio_planner.planning.exact.improving import Improver
 from studio_planner.planning.exact.near import _elsewhere, near
@@ -105,7 +106,9 @@ def test_of_a_large_studio_lanes_are_opened_only_near_a_foreseen_plan() -> None:
     assert wish is not None
     less = near(small.best.parts, small.best.standing, wish, 0)
     assert less is not None
-    assert tried.effort > 1.3 * less.effort
+    many = best.standing.new_coats / MOST_COATS
+    assert many > 1.2
+    assert tried.effort == pytest.approx(less.effort * many**1.5)
 
 
 def _beside(search: PlanSearch) -> Wish:
