@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from hypothesis import settings
 
 from studio_planner.craft.errors import NoPlanPossible
+from studio_planner.planning.exact.asked import gates_of
 from studio_planner.planning.exact.search import PlanSearch
 from studio_planner.planning.quick import quick_start
 from studio_planner.planning.solver import Search
@@ -42,6 +43,21 @@ def sanded_at_once(search: PlanSearch) -> bool:
         if joint.sand is not None
     )
     return any(after[0] < before[1] for before, after in pairwise(spans))
+
+
+def warmed_from_above(search: PlanSearch) -> bool:
+    """Whether a film that packing waits for is in a warm box with a later coat on its piece.
+
+    The model takes it to go on curing in the room: its gate opens later there than in a plan.
+    """
+    rest = search.best.parts.frame.means.edges.rest
+    studio = search.best.parts.frame.studio
+    return any(
+        ground.place != rest
+        for one in search.best.standing.placed
+        for index in gates_of(studio, one.chain)
+        for ground in one.laid.grounds[index + 1 :]
+    )
 
 
 def examples(count: int) -> int:
