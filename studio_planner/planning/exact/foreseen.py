@@ -45,6 +45,10 @@ _TRIES_BESIDE, _MOST_ELSEWHERE = 80, 8
 """How often chains of the plan that stands are let go before that is given up, and how many
 chains may be elsewhere before it is begun from that plan again."""
 
+_MOST_BESIDE = 5
+"""Chains that are let go there beside what is late. Where a plan of sixty pieces nearly stood
+still, four times as much was gained in the same time as with up to ten beside one chain."""
+
 _LEAST_GAIN = 0.3
 """Hours less that are promised beside a plan at the least: parts find what is less."""
 
@@ -119,6 +123,7 @@ class Foreseen:
             self._kept,
             random,
             lambda chain: self._thrifty(chains[chain.key], share),
+            _MOST_BESIDE,
         )
         first = plan = self._rounds.weighed(standing.placed, ())
         for _ in range(_TRIES_BESIDE):

@@ -13,7 +13,7 @@ from studio_planner.planning.placing.placements import Placement
 from studio_planner.planning.worth import UP_TO_LATE, UP_TO_MOVED, lost, moved_pours
 
 if TYPE_CHECKING:
-    from collections.abc import Callable
+    from collections.abc import Callable, Sequence
     from random import Random
 
     from studio_planner.planning.keeping.kept_plan import KeptPlan
@@ -21,9 +21,9 @@ if TYPE_CHECKING:
     from studio_planner.planning.problem import Chain
     from studio_planner.planning.rounds import Pass, Rounds
 
-_MOST = 10
-"""Chains that are let go beside the one that is to be better. Mostly few are: that takes less
-time and moves less; but some plans get better by many only."""
+MOST = 10
+"""Chains that are let go beside what is to be better. Mostly few are: that takes less time and
+moves less; but some plans get better by many only."""
 
 _LATE_ONE, _ITS_TIME, _IT_FIRST, _BACK = 0.8, 0.6, 0.7, 0.8
 """How often a late one is to be better, and not one that has moved; how often those go that
@@ -42,15 +42,18 @@ class LettingGo:
         kept: KeptPlan | None,
         random: Random,
         shaped: Callable[[Chain], Chain] | None = None,
+        most: int = MOST,
     ) -> None:
         """Draw from a generator; chains may go back to where a `kept` plan has them.
 
-        Those let go are placed again as they are, or as `shaped`.
+        Those let go are placed again as they are, or as `shaped`; beside what is to be better
+        they are so many at the `most`.
         """
         self._rounds = rounds
         self._shaped = shaped
         self._kept = kept
         self._random = random
+        self._most = most
 
     def less_late(self, begun: Pass, tries: int, wanted: Callable[[], bool]) -> Pass:
         """Try so often from one round on, and take what is no worse; where that ends.
@@ -96,20 +99,31 @@ class LettingGo:
         return placer.place(chain)
 
     def _drawn(self, now: Pass) -> list[Chain]:
-        """One chain that is to be better, and some that may be in its way."""
+        """What is to be better, and some chains that may be in its way."""
         late = [one for one in now.placed if one.score[0] > 0]
         moved = [one for one in now.placed if self._has_moved(one)]
         of_late = not moved or (late and self._random.random() < _LATE_ONE)
         drawn = self._random.choice((late if of_late else moved) or now.placed)
-        others = [one for one in now.placed if one is not drawn]
+        bound = _as_late(now.placed, drawn)
+        taken = {one.chain.key for one in bound}
+        others = [one for one in now.placed if one.chain.key not in taken]
         self._random.shuffle(others)
         if self._random.random() < _ITS_TIME:
             others.sort(key=lambda one: -_beside(one, drawn))
-        more = self._random.randint(1, self._random.randint(1, _MOST))
-        return [drawn.chain, *(one.chain for one in others[:more])]
+        more = self._random.randint(1, self._random.randint(1, self._most))
+        return [one.chain for one in (*bound, *others[:more])]
 
     def _has_moved(self, one: Placement) -> bool:
         return self._kept is not None and moved_pours(one, self._kept.starts) > 0
+
+
+def _as_late(placed: Sequence[Placement], drawn: Placement) -> list[Placement]:
+    """A late chain, and those of its order that are as late: one alone gains nothing."""
+    order, late = drawn.chain.order, drawn.score[0]
+    if order is None or not late:
+        return [drawn]
+    alike = [one for one in placed if one.chain.order is order and one.score[0] >= late]
+    return [drawn, *(one for one in alike if one is not drawn)]
 
 
 def _beside(one: Placement, other: Placement) -> int:
