@@ -48,7 +48,7 @@ chains may be elsewhere before it is begun from that plan again."""
 _MOST_BESIDE = 5
 """Chains that are let go there beside what is late. Where a plan of sixty pieces nearly stood
 still, four times as much was gained in the same time as with up to ten beside one chain; whole
-searches came out alike, re-plans of a hundred coats and 150 pieces a little better."""
+searches came out alike, those of 150 pieces a little better."""
 
 _LEAST_GAIN = 0.3
 """Hours less that are promised beside a plan at the least: parts find what is less."""

@@ -21,7 +21,7 @@ if TYPE_CHECKING:
     from studio_planner.planning.problem import Chain
     from studio_planner.planning.rounds import Pass, Rounds
 
-MOST = 10
+_MOST = 10
 """Chains that are let go beside what is to be better. Mostly few are: that takes less time and
 moves less; but some plans get better by many only."""
 
@@ -42,7 +42,7 @@ class LettingGo:
         kept: KeptPlan | None,
         random: Random,
         shaped: Callable[[Chain], Chain] | None = None,
-        most: int = MOST,
+        most: int = _MOST,
     ) -> None:
         """Draw from a generator; chains may go back to where a `kept` plan has them.
 
@@ -118,11 +118,9 @@ class LettingGo:
 
 
 def _as_late(placed: Sequence[Placement], drawn: Placement) -> list[Placement]:
-    """A late chain, and those of its order that are as late: one alone gains nothing."""
+    """A chain; a late one with those of its order that are as late: alone it gains nothing."""
     order, late = drawn.chain.order, drawn.score[0]
-    if order is None or not late:
-        return [drawn]
-    alike = [one for one in placed if one.chain.order is order and one.score[0] >= late]
+    alike = (one for one in placed if one.chain.order is order and one.score[0] >= late > 0)
     return [drawn, *(one for one in alike if one is not drawn)]
 
 
