@@ -43,9 +43,9 @@ def gate_coats(studio: Studio, piece: Piece, stage: Stage) -> list[Coat]:
 
 
 def _is_thin(product: Product) -> bool:
-    handled = bool(product.figures(Stage.HANDLE))
-    thin = {ProductKind.LEAF, ProductKind.SIZE}
-    return product.kind in thin or (product.kind is ProductKind.PRIMER and handled)
+    if product.kind is ProductKind.PRIMER:
+        return bool(product.figures(Stage.HANDLE))
+    return product.kind in {ProductKind.LEAF, ProductKind.SIZE}
 
 
 def _skipped(studio: Studio, piece: Piece, coat: Coat, stage: Stage) -> bool:

@@ -36,8 +36,10 @@ if TYPE_CHECKING:
     from studio_planner.craft.orders import Order
     from studio_planner.craft.pieces import Piece
     from studio_planner.craft.plans import Unplanned
+    from studio_planner.craft.products import Product
     from studio_planner.craft.studio import Studio
     from studio_planner.planning.clocks.air_times import AirTimes
+    from studio_planner.planning.clocks.edges import Edges
     from studio_planner.planning.placing.chain_times import PlacedJoint
     from studio_planner.planning.placing.placements import Placement
     from studio_planner.planning.placing.placer import Placer
@@ -245,34 +247,40 @@ def _tape_and_trim(
 
 
 def _readiness(placer: Placer, placement: Placement, piece: Piece) -> list[Readiness]:
-    return [
-        Readiness(
-            piece=piece.key,
-            stage=stage,
-            likely=_whole(placer, placement, piece, stage, Edge.LIKELY),
-            safe=_whole(placer, placement, piece, stage, Edge.LATE),
-        )
-        for stage in _READY
-    ]
+    edges = placer.means.edges
+    rows = []
+    for stage in _READY:
+        gates = _gates(placer, placement, piece, stage)
+        likely, safe = (_reached(edges, gates, edge) for edge in (Edge.LIKELY, Edge.LATE))
+        rows.append(Readiness(piece=piece.key, stage=stage, likely=likely, safe=safe))
+    return rows
 
 
-def _whole(
-    placer: Placer, placement: Placement, piece: Piece, wished: Stage, edge: Edge
-) -> datetime | None:
-    """When every coat of a piece has reached a stage (or the next later one on its sheet)."""
-    reached = []
-    times = placer.finisher.times(placement.laid)
+_Gate = tuple["Product", Stage | None, list[tuple[str, float]]]
+"""The product of a coat, the stage that it has to reach (None: never), and where it is."""
+
+
+def _gates(placer: Placer, placement: Placement, piece: Piece, wished: Stage) -> list[_Gate]:
+    """What every coat of a piece has to reach: a stage, or the next later one on its sheet."""
+    gates = []
+    times, starts = placer.finisher.times(placement.laid), placement.starts
     for coat in gate_coats(placer.studio, piece, wished):
         index = piece.position(coat.key)
         task = placement.chain.tasks[index]
-        stage = gate_stage(task.product, wished)
-        legs = times.itinerary(placement.starts, index, placement.starts[index] + task.block)
-        edges = placer.means.edges
-        when = None if stage is None else edges.along(task.product, stage, edge, legs)
+        legs = times.itinerary(starts, index, starts[index] + task.block)
+        gates.append((task.product, gate_stage(task.product, wished), legs))
+    return gates
+
+
+def _reached(edges: Edges, gates: Iterable[_Gate], edge: Edge) -> datetime | None:
+    """When all of them are reached; None when one never is."""
+    latest = 0.0
+    for product, stage, legs in gates:
+        when = None if stage is None else edges.along(product, stage, edge, legs)
         if when is None:
             return None
-        reached.append(when)
-    return _moment(max(reached))
+        latest = max(latest, when)
+    return _moment(latest)
 
 
 def _outcome(studio: Studio, order: Order, packs: dict[str, datetime]) -> Outcome:

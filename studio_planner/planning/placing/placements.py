@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import UTC, datetime
 from typing import TYPE_CHECKING
 
@@ -11,7 +11,7 @@ from studio_planner.craft.pieces import CoatKind
 from studio_planner.craft.plans import Trust
 from studio_planner.craft.products import ProductKind
 from studio_planner.craft.sheet_stages import gate_coats, gate_stage, handle_stage
-from studio_planner.planning.placing.chain_times import Allow, ChainTimes
+from studio_planner.planning.placing.chain_times import Allow, ChainTimes, standing
 from studio_planner.planning.placing.workshop import Taken
 from studio_planner.science.stages import Edge, Stage
 
@@ -74,6 +74,10 @@ class Placement:
     def starts(self) -> tuple[int, ...]:
         """The starts of its coats."""
         return self.laid.starts
+
+    def on(self, ground: Ground) -> Placement:
+        """The same on other spots of its place, which are free all the while."""
+        return replace(self, laid=replace(self.laid, grounds=standing(self.chain, ground)))
 
 
 class Finisher:

@@ -92,7 +92,7 @@ class Placer:
         return best, stuck[0] if stuck else None
 
     def _best_in(self, chain: Chain, grounds: list[Ground], allow: Allow) -> Placement | Stuck:
-        """The best of one place's spots; no more are tried when one is ideal."""
+        """The best of one place's spots."""
         if chain.first == len(chain.tasks):
             # Nothing is left but to pack it.
             return self.try_on(chain, grounds[0], allow)
@@ -101,16 +101,45 @@ class Placer:
             # A begun piece may go on there before it can be handled, and nowhere else.
             best = self.try_on(chain, grounds[0], allow)
             grounds = grounds[1:]
-        ideal: Score | None = None
-        gap = 0
         if len(grounds) > 1:
-            alone = self.try_on(chain, Ground(grounds[0].place, ()), allow)
-            if isinstance(alone, Stuck):
-                return best or Stuck(chain, grounds[0], alone.dead, cured=alone.cured)
-            ideal = alone.score
-            if not chain.first:
-                gap = self._span(chain, alone) // 2
-                grounds = self._likeliest(chain, grounds, alone)
+            return self._best_of_many(chain, grounds, allow, best)
+        return self._best_on(chain, grounds, allow, best)
+
+    def _best_of_many(
+        self, chain: Chain, grounds: list[Ground], allow: Allow, best: Placement | Stuck | None
+    ) -> Placement | Stuck:
+        """The best of spots that are alike: where it would be if it needed none, if it can."""
+        alone = self.try_on(chain, Ground(grounds[0].place, ()), allow)
+        if isinstance(alone, Stuck):
+            return best or Stuck(chain, grounds[0], alone.dead, cured=alone.cured)
+        if chain.first:
+            return self._best_on(chain, grounds, allow, best, alone.score)
+        span = self._span(chain, alone)
+        free = self._free_all_along(grounds, alone.starts[0], alone.starts[0] + span)
+        if free is not None:
+            return alone.on(free)
+        return self._best_on(chain, grounds[:_SPOTS_TRIED], allow, best, alone.score, span // 2)
+
+    def _free_all_along(
+        self, grounds: Iterable[Ground], begin: int, until: int
+    ) -> Ground | None:
+        """The first ground whose spots are free from `begin` to `until`."""
+        spots = self.means.shop.spots
+        for ground in grounds:
+            if all(spots[spot].holds(begin, until) for spot in ground.spots):
+                return ground
+        return None
+
+    def _best_on(  # noqa: PLR0913, PLR0917 - what is known so far, and how closely is looked
+        self,
+        chain: Chain,
+        grounds: Iterable[Ground],
+        allow: Allow,
+        best: Placement | Stuck | None,
+        ideal: Score | None = None,
+        gap: int = 0,
+    ) -> Placement | Stuck:
+        """The best of what is found already and of grounds; no more when one is ideal."""
         for ground in grounds:
             if ideal is not None and isinstance(best, Placement) and best.score <= ideal:
                 break
@@ -120,18 +149,6 @@ class Placer:
             )
             best = found if best is None or better else best
         return best or Stuck(chain, None, None)
-
-    def _likeliest(self, chain: Chain, grounds: list[Ground], alone: Placement) -> list[Ground]:
-        """The spots free all the time that a chain would like one; else the first few."""
-        begin = alone.starts[chain.first]
-        until = begin + self._span(chain, alone)
-        spots = self.means.shop.spots
-        free = [
-            ground
-            for ground in grounds
-            if all(spots[spot].holds(begin, until) for spot in ground.spots)
-        ]
-        return free[:1] or grounds[:_SPOTS_TRIED]
 
     def _span(self, chain: Chain, placement: Placement) -> int:
         """Seconds from a chain's first new pour until its last can be handled."""
