@@ -198,6 +198,11 @@ class Model:
             self.at_least(top, one)
         return top
 
+    def weighed(self, rows: Sequence[tuple[int, Flag]]) -> Quantity:
+        """The sum of what each flag counts where it is set; soon built, also of many."""
+        weights, flags = [count for count, _ in rows], [flag for _, flag in rows]
+        return self._cp.LinearExpr.weighted_sum(flags, weights)
+
     # The goal and the search
 
     def aim(self, goal: Quantity) -> None:

@@ -12,6 +12,7 @@ if TYPE_CHECKING:
     from studio_planner.planning.exact.draft import LaneUnknowns
     from studio_planner.planning.exact.frame import Frame
     from studio_planner.planning.exact.lanes import Lane
+    from studio_planner.planning.exact.working_days import WorkingDays
     from studio_planner.planning.solver import Model
 
 _DAY = 86_400
@@ -22,9 +23,23 @@ Slots = tuple[int, int]
 class Around:
     """The slots in which each coat of a placed lane may start; a lane without has all."""
 
-    def __init__(self, frame: Frame, lane: Lane, days: float | None, *, back: bool) -> None:
-        """Look so many days around each start, and `back` to where the plan before had it."""
+    def __init__(
+        self,
+        frame: Frame,
+        lane: Lane,
+        days: float | None,
+        *,
+        back: bool,
+        whole: WorkingDays | None = None,
+    ) -> None:
+        """Look so many days around each start, and `back` to where the plan before had it.
+
+        Or all through the day of each, where `whole` ones are given.
+        """
         self._slots: dict[int, list[Slots]] = {}
+        if whole is not None and lane.placed is not None:
+            self._slots = _days(frame, lane, whole)
+            return
         if days is None or lane.placed is None:
             return
         around = int(days * _DAY // frame.grid.step)
@@ -48,6 +63,16 @@ class Around:
             coat = lane.coats[at]
             if len(slots) > 1 and coat.known_start is None and at not in lane.room.settled:
                 model.inside(coat.start, slots)
+
+
+def _days(frame: Frame, lane: Lane, whole: WorkingDays) -> dict[int, list[Slots]]:
+    """The slots of the day of each new coat of a placed lane."""
+    assert lane.placed is not None  # noqa: S101 - asked only for such
+    found = {}
+    for at, start in list(enumerate(lane.placed.starts))[lane.chain.first :]:
+        first, last = whole.starts(whole.of(start))
+        found[at] = [(frame.grid.up(first), frame.grid.down(last))]
+    return found
 
 
 def _before(frame: Frame, lane: Lane, at: int) -> list[Slots]:

@@ -12,6 +12,8 @@ from typing import TYPE_CHECKING
 
 from studio_planner.planning.exact.lanes import Lane, lanes_of
 from studio_planner.planning.exact.letting_go import LettingGo
+from studio_planner.planning.exact.rough_plan import Blocks, RoughPlans
+from studio_planner.planning.exact.working_days import working_days
 from studio_planner.planning.keeping.kept_plan import KeptPlan
 from studio_planner.planning.problem import build_chains
 
@@ -22,6 +24,8 @@ if TYPE_CHECKING:
     from studio_planner.craft.plans import Plan
     from studio_planner.planning.exact.best_so_far import BestSoFar
     from studio_planner.planning.exact.part import Parts, Standing
+    from studio_planner.planning.exact.working_days import WorkingDays
+    from studio_planner.planning.placing.placements import Placement
     from studio_planner.planning.problem import Chain, Task
     from studio_planner.planning.rounds import Pass, Rounds
 
@@ -50,6 +54,15 @@ _MOST_BESIDE = 5
 still, four times as much was gained in the same time as with up to ten beside one chain; whole
 searches came out alike, those of 150 pieces a little better."""
 
+_FEWEST_COATS = 60
+"""New coats from which on there are rough plans: fewer are soon looked at as a whole."""
+
+_FILLED = (0.88, 0.8, 0.85)
+"""The shares of all hands that rough plans give, in the order in which they are tried."""
+
+_PAID = 0.6
+"""The part of its set-up that a coat is thought to pay in a rough plan."""
+
 _LEAST_GAIN = 0.3
 """Hours less that are promised beside a plan at the least: parts find what is less."""
 
@@ -63,6 +76,8 @@ class Wish:
     """The plan that stood, where only some lanes differ from it."""
     loosely: bool = False
     """Whether anything near it will do that is better than what stands."""
+    days: WorkingDays | None = None
+    """Where given, only the days of its coats are foreseen, not their times."""
 
 
 class Foreseen:
@@ -93,6 +108,9 @@ class Foreseen:
         self._kinds = Counter(
             task.kind for chain in self._parts.chains for task in chain.tasks[chain.first :]
         )
+        rough = self.anew and before is None and standing.new_coats >= _FEWEST_COATS
+        self._filled = list(_FILLED if rough else ())
+        self._rough: RoughPlans | None = None
 
     @property
     def opening(self) -> bool:
@@ -137,6 +155,33 @@ class Foreseen:
             plan = plan if elsewhere <= _MOST_ELSEWHERE else first
         return None
 
+    @property
+    def by_days_first(self) -> bool:
+        """Whether there are still rough plans to be tried before all else."""
+        return bool(self._filled)
+
+    def by_days(self, best: BestSoFar, random: Random) -> Wish | None:
+        """A rough plan that promises less lateness than the best one; None as above."""
+        standing = best.standing
+        if self._rough is None:
+            placer = self._rounds.placer()
+            self._days = working_days(self._rounds.studio, placer.means)
+            blocks = Blocks(self._lasting, lambda task: self._shorter(task, _PAID).block)
+            placed = self._rounds.best(self._chains, (), 1).placed
+            self._rough = RoughPlans(placer, self._days, placed, blocks)
+        found = self._rough.placed(self._filled.pop(0), random.randrange(1 << 30))
+        if found is None:
+            return None
+        plan = self._standing(standing, found)
+        if plan is None or plan.worth.late >= standing.worth.late:
+            return None
+        return Wish(plan, days=self._days)
+
+    def _lasting(self, task: Task) -> int:
+        """The block of a coat as if another one like it were poured from its mix."""
+        saved = task.block - self._shorter(task, 0.0).block
+        return task.block + (task.block - saved if saved else 0)
+
     def _drawn(self, best: BestSoFar, random: Random) -> Standing | None:
         """A plan in which some chains were let go; the first time the best of all there are."""
         share = self._shares.pop(0) if self._shares else random.choice(_SHARES)
@@ -156,7 +201,11 @@ class Foreseen:
         if starts in self._known:
             return None
         self._known.add(starts)
-        lanes = lanes_of(found.placed, self._left_out, self._parts.chains)
+        return self._standing(standing, found.placed)
+
+    def _standing(self, standing: Standing, placed: Iterable[Placement]) -> Standing | None:
+        """Placements as a plan of the lanes that stand; None when they have other ones."""
+        lanes = lanes_of(placed, self._left_out, self._parts.chains)
         if _names(lanes) != _names(standing.lanes):
             return None
         # What is foreseen is shorter than can be: the chains to be placed are those that stand.

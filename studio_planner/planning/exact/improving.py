@@ -191,7 +191,10 @@ class Improver:
         """What is near a foreseen plan; else what frees all lanes: to share mixes, a little."""
         wishes, standing = self._wishes, self._best.standing
         if wishes is not None and wish is not None:
-            return near(self._parts, standing, wish, self._random.randrange(1 << 30))
+            tried = near(self._parts, standing, wish, self._random.randrange(1 << 30))
+            if tried is None:
+                wishes.learn(wish, gained=False, missed=False)
+            return tried
         if wishes is None or self._large:
             return None
         if not (self._shared or self._again or (wishes.opening and standing.worth.late)):

@@ -27,11 +27,15 @@ if TYPE_CHECKING:
 _NEAR = 1800
 """Seconds by which a plan may be later than was foreseen: parts make it better sooner."""
 
+_IN_DAYS = 2 * 86_400
+"""As `_NEAR`, for a rough plan: some pieces may miss the pick-up that they should make."""
+
 _NEARLY = 3
 """How many more pours may move than was foreseen."""
 
-_ALL, _SOME = 2.5, 2.0
-"""How much more than a part it may cost, with all lanes freed and with some."""
+_ALL, _SOME, _WHOLE_DAYS = 2.5, 2.0, 5.0
+"""How much more than a part it may cost: with all lanes freed, with some, and with all freed
+through whole days."""
 
 _BY_COATS = 1.5
 """By which power of the number of coats all lanes cost more, where they are many: three hundred
@@ -63,14 +67,15 @@ def _all(parts: Parts, standing: Standing, wish: Wish) -> Try | None:
     if draft is None:
         return None
     now = round(standing.worth.late * HOUR)
-    most = min(round(wish.plan.worth.late * HOUR) + _NEAR, now - 1)
+    later, effort = (_NEAR, _ALL) if wish.days is None else (_IN_DAYS, _WHOLE_DAYS)
+    most = min(round(wish.plan.worth.late * HOUR) + later, now - 1)
     draft.model.at_least(now - 1 if wish.loosely else most, draft.goals.late)
     hoped = None
     if wish.loosely:
         draft.model.aim(aimed(draft, Goal.LATENESS))
         hoped = (most + 1) * (MUCH // draft.grid.step)
     elif again:
-        draft.model.halves = True
+        effort, draft.model.halves = 1.0, True
         draft.model.aim(aimed(draft, Goal.MOVED))
         hoped = (wish.plan.worth.moved + _NEARLY) * MUCH
     return Try(
@@ -78,7 +83,7 @@ def _all(parts: Parts, standing: Standing, wish: Wish) -> Try | None:
         standing=standing,
         lanes=lanes,
         draft=draft,
-        effort=_by_size(standing) * (1.0 if again else _ALL),
+        effort=_by_size(standing) * effort,
         replaces=True,
         hoped=hoped,
         wish=wish,
@@ -111,9 +116,15 @@ def _some(parts: Parts, standing: Standing, wish: Wish, seed: int) -> Try | None
 
 
 def _draft(parts: Parts, standing: Standing, wish: Wish, lanes: frozenset[int]) -> Draft | None:
-    freedom = Freedom(lanes, beside=lanes, all_mixes=True, as_placed=not wish.loosely)
+    freedom = Freedom(
+        lanes,
+        beside=lanes,
+        all_mixes=True,
+        as_placed=not wish.loosely,
+        whole_days=wish.days,
+    )
     draft = parts.draft(standing, freedom, wish.plan)
-    if draft is not None:
+    if draft is not None and wish.days is None:
         draft.model.as_it_is = True
         draft.model.hint(Hints(draft).values.values())
     return draft

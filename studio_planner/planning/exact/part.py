@@ -27,6 +27,7 @@ if TYPE_CHECKING:
     from studio_planner.craft.orders import Order
     from studio_planner.planning.exact.answers import Rough
     from studio_planner.planning.exact.asked import Asked
+    from studio_planner.planning.exact.working_days import WorkingDays
     from studio_planner.planning.placing.placements import Placement
 
 
@@ -77,6 +78,8 @@ class Freedom:
     as_placed: bool = False
     """Whether joints are scuffed only in lanes that have such now, and pieces are packed no
     later than in the working hours after those in which they are: far fewer ways."""
+    whole_days: WorkingDays | None = None
+    """Where given, each coat may start all through the day in which it does."""
 
     def around(self, lane: int) -> float | None:
         """The days around its start in which each coat of a lane may start."""
@@ -116,7 +119,13 @@ class Parts:
         held = pinned(standing.lanes, freedom.lanes)
         ends = self.last_packing(standing, freedom)
         around = [
-            Around(self.frame, lane, freedom.around(at), back=freedom.back)
+            Around(
+                self.frame,
+                lane,
+                freedom.around(at),
+                back=freedom.back,
+                whole=freedom.whole_days,
+            )
             for at, lane in zip(free, lanes, strict=True)
         ]
         asked = {lane.key: self.asked(lane, as_placed=freedom.as_placed) for lane in lanes}

@@ -52,7 +52,7 @@ class Wishes:
         self._random = random
         # What has moved from a kept plan may find a place with few moves: that comes first.
         self._waits = again
-        self._looking = Lock()
+        self._looking, self._roughly = Lock(), Lock()
         self._anew = _Kind(foreseen.less_late, _OFTEN, _LEAST_OFTEN, _IN_VAIN, _OFTEN)
         self._beside = _Kind(
             foreseen.beside, _OFTEN_BESIDE, _LEAST_OFTEN_BESIDE, _TIRED, _OFTEN_BESIDE
@@ -75,11 +75,26 @@ class Wishes:
         waits, self._waits = self._waits, False
         if waits or not best.may_be_less_late:
             return None
+        wish = self._rough(best)
+        if wish is not None:
+            return wish
         if self.opening:
             return self._looked_for(best, self._anew)
         drawn = (kind for kind in self._kinds if self._random.random() < kind.often)
         found = (self._looked_for(best, kind) for kind in drawn)
         return next((wish for wish in found if wish is not None), None)
+
+    def _rough(self, best: BestSoFar) -> Wish | None:
+        """A rough plan; the next one when it is known what came of it.
+
+        Other threads look for the other foreseen plans meanwhile.
+        """
+        if not self._foreseen.by_days_first or not self._roughly.acquire(blocking=False):
+            return None
+        wish = self._foreseen.by_days(best, self._random)
+        if wish is None:
+            self._roughly.release()
+        return wish
 
     def _looked_for(self, best: BestSoFar, kind: _Kind) -> Wish | None:
         if not self._looking.acquire(blocking=False):
@@ -94,6 +109,9 @@ class Wishes:
 
     def learn(self, wish: Wish, *, gained: bool, missed: bool) -> None:
         """Hear whether a wish gained; one that was `missed` comes once more, as a loose one."""
+        if wish.days is not None:
+            self._roughly.release()
+            return
         kind = self._anew if wish.beside is None else self._beside
         if gained:
             kind.often = kind.usual
