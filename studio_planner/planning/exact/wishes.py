@@ -51,7 +51,7 @@ class Wishes:
         self._foreseen = foreseen
         self._random = random
         # What has moved from a kept plan may find a place with few moves: that comes first.
-        self._waits = again
+        self._waits, self._large = again, beside
         self._looking, self._roughly = Lock(), Lock()
         self._anew = _Kind(foreseen.less_late, _OFTEN, _LEAST_OFTEN, _IN_VAIN, _OFTEN)
         self._beside = _Kind(
@@ -76,7 +76,7 @@ class Wishes:
         if waits or not best.may_be_less_late:
             return None
         wish = self._rough(best)
-        if wish is not None:
+        if wish is not None or (self._large and self._roughly.locked()):
             return wish
         if self.opening:
             return self._looked_for(best, self._anew)
@@ -87,7 +87,8 @@ class Wishes:
     def _rough(self, best: BestSoFar) -> Wish | None:
         """A rough plan; the next one when it is known what came of it.
 
-        Other threads look for the other foreseen plans meanwhile.
+        Meanwhile others look for other foreseen plans; but not of a large studio: a rough
+        plan that comes after them gains less by parts than one that comes first.
         """
         if not self._foreseen.by_days_first or not self._roughly.acquire(blocking=False):
             return None

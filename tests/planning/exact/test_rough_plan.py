@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections import Counter, defaultdict
+from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 from random import Random
 from typing import TYPE_CHECKING
 
-import pytest
 from hypothesis import HealthCheck, given, settings
 
 from studio_planner.craft.errors import NoPlanPossible
@@ -29,6 +29,8 @@ from tests.planning.happenings import as_planned_for
 from tests.planning.studios import Situation, studios
 
 if TYPE_CHECKING:
+    import pytest
+
     from studio_planner.planning.placing.placements import Placement
     from studio_planner.planning.problem import Task
     from studio_planner.planning.quick import QuickStart
@@ -241,6 +243,24 @@ def test_the_next_rough_plan_comes_when_it_is_known_what_came_of_the_last(
     wishes.learn(wish, gained=True, missed=False)
     assert wishes.drawn(best) is None, "there was none for these hands"
     assert wishes.drawn(best) is wish
+
+
+def test_of_a_large_studio_nothing_else_is_foreseen_until_the_rough_plan_is_tried(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    search = PlanSearch(_begun())
+    best, rough, other = search.best, Wish(search.best.standing), Wish(search.best.standing)
+    asked = [replace(rough, days=WorkingDays(0, []))]
+    monkeypatch.setattr(Foreseen, "by_days_first", property(lambda _: bool(asked)))
+    monkeypatch.setattr(Foreseen, "by_days", lambda *_: asked.pop())
+    monkeypatch.setattr(Foreseen, "less_late", lambda *_: other)
+    wishes = Wishes(search._foreseen(), _drawn(), again=False, beside=True)
+    first = wishes.drawn(best)
+    assert first is not None
+    assert first.days is not None
+    assert wishes.drawn(best) is None
+    wishes.learn(first, gained=True, missed=False)
+    assert wishes.drawn(best) is other
 
 
 def test_a_wish_without_room_is_learned_from(monkeypatch: pytest.MonkeyPatch) -> None:
