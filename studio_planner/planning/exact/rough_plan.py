@@ -28,9 +28,10 @@ if TYPE_CHECKING:
 
 _MINUTE = 60
 
-_EFFORT, _BY_CHAINS, _SECONDS = 0.0134, 1.5, 3.0
-"""The solver's own work: so much by which power of the number of chains; and how many seconds
-it may take at the most. Twenty chains take a second and a half, sixty up to six."""
+_EFFORT, _BY_CHAINS, _SECONDS = 0.0134, 1.5, 5.0
+"""The solver's own work, by which power of the number of chains; it is about a second each, and
+so many seconds at the most on a machine gone slow. Twenty chains take one second, sixty up to
+six."""
 
 
 @dataclass(frozen=True, slots=True)

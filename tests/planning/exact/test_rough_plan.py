@@ -214,6 +214,19 @@ def test_in_the_days_of_a_rough_plan_every_rule_is_kept_and_less_comes_late() ->
     assert not check_plan(benchmark_studio("M", _LATE), search.plan()).broken
 
 
+def test_a_rough_plan_that_promises_no_less_or_is_not_found_is_not_wished_for(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    search = PlanSearch(_begun())
+    foreseen, best = search._foreseen(), search.best
+    late = best.standing
+    best.standing = replace(late, worth=late.worth._replace(late=0.0))
+    assert foreseen.by_days(best, _drawn()) is None
+    best.standing = late
+    monkeypatch.setattr(RoughPlans, "placed", lambda *_: None)
+    assert foreseen.by_days(best, _drawn()) is None
+
+
 def test_rough_plans_are_of_many_coats_without_a_kept_plan() -> None:
     small = PlanSearch(quick_start(benchmark_studio("S", 5), START))
     assert not small._foreseen().by_days_first
