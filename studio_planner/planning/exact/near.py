@@ -75,7 +75,7 @@ def _all(parts: Parts, standing: Standing, wish: Wish) -> Try | None:
         draft.model.aim(aimed(draft, Goal.LATENESS))
         hoped = (most + 1) * (MUCH // draft.grid.step)
     elif again:
-        effort, draft.model.halves = 1.0, True
+        draft.model.halves = True
         draft.model.aim(aimed(draft, Goal.MOVED))
         hoped = (wish.plan.worth.moved + _NEARLY) * MUCH
     return Try(
@@ -83,7 +83,7 @@ def _all(parts: Parts, standing: Standing, wish: Wish) -> Try | None:
         standing=standing,
         lanes=lanes,
         draft=draft,
-        effort=_by_size(standing) * effort,
+        effort=_by_size(standing) * (1.0 if again else effort),
         replaces=True,
         hoped=hoped,
         wish=wish,

@@ -54,6 +54,7 @@ def test_near_a_foreseen_plan_less_comes_late_with_few_pours_moved(*, loosely: b
     assert wish is not None
     tried = near(best.parts, standing, replace(wish, loosely=loosely), 0)
     assert tried is not None
+    assert tried.effort == 1.0, "no more than a part, with a kept plan"
     answer = tried.draft.model.solve(Search(_LONG, _WORK, light=True), tried.enough)
     assert Improver(best, 0)._put_back(tried, answer)
     after = best.standing.worth
