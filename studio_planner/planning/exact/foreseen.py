@@ -165,22 +165,22 @@ class Foreseen:
         standing = best.standing
         if self._rough is None:
             placer = self._rounds.placer()
-            self._days = working_days(self._rounds.studio, placer.means)
+            days = working_days(self._rounds.studio, placer.means)
             blocks = Blocks(self._lasting, lambda task: self._shorter(task, _PAID).block)
             placed = self._rounds.best(self._chains, (), 1).placed
-            self._rough = RoughPlans(placer, self._days, placed, blocks)
+            self._rough = RoughPlans(placer, days, placed, blocks)
         found = self._rough.placed(self._filled.pop(0), random.randrange(1 << 30))
         if found is None:
             return None
         plan = self._standing(standing, found)
         if plan is None or plan.worth.late >= standing.worth.late:
             return None
-        return Wish(plan, days=self._days)
+        return Wish(plan, days=self._rough.days)
 
     def _lasting(self, task: Task) -> int:
         """The block of a coat as if another one like it were poured from its mix."""
-        saved = task.block - self._shorter(task, 0.0).block
-        return task.block + (task.block - saved if saved else 0)
+        others = self._shorter(task, 0.0).block
+        return task.block + others if others < task.block else task.block
 
     def _drawn(self, best: BestSoFar, random: Random) -> Standing | None:
         """A plan in which some chains were let go; the first time the best of all there are."""

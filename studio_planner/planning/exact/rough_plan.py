@@ -52,19 +52,17 @@ class RoughPlans:
         self, placer: Placer, days: WorkingDays, stood: Iterable[Placement], blocks: Blocks
     ) -> None:
         """Look for chains as they `stood`, which do so on where they have no other way."""
+        self.days = days
         self._placer = placer
-        self._days = days
         self._blocks = blocks
         self._stood = list(stood)
-        self._ways: list[list[Way]] = []
+        self._ways = self._found()
 
     def placed(self, share: float, seed: int) -> list[Placement] | None:
         """A way for each chain, as little late as can be; None when that is not found.
 
         So large a share of all hands is given at the most.
         """
-        if not self._ways:
-            self._ways = self._found()
         model = Model()
         chosen = [[model.flag() for _ in ways] for ways in self._ways]
         for flags in chosen:
@@ -85,7 +83,7 @@ class RoughPlans:
         return [way.placed for way, flag in pairs if answer.of(flag)]
 
     def _found(self) -> list[list[Way]]:
-        ways = Ways(self._placer, self._days)
+        ways = Ways(self._placer, self.days)
         until = round(max((one.score[4] for one in self._stood), default=0))
         found = []
         for one in self._stood:
@@ -104,12 +102,12 @@ class RoughPlans:
             for day, seconds in self._work(way.placed).items():
                 work[day].append((seconds // _MINUTE, flag))
         for day, rows in work.items():
-            most = round(share * self._days.hands[day]) // _MINUTE
+            most = round(share * self.days.hands[day]) // _MINUTE
             model.at_least(most, model.weighed(rows))
 
     def _work(self, placed: Placement) -> dict[int, int]:
         """The seconds of hands that a way takes in each day."""
-        chain, of = placed.chain, self._days.of
+        chain, of = placed.chain, self.days.of
         work: dict[int, int] = defaultdict(int)
         for index in range(chain.first, len(chain.tasks)):
             task = chain.tasks[index]
