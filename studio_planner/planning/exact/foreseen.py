@@ -12,7 +12,9 @@ from typing import TYPE_CHECKING
 
 from studio_planner.planning.exact.lanes import Lane, lanes_of
 from studio_planner.planning.exact.letting_go import LettingGo
-from studio_planner.planning.exact.rough_plan import Blocks, RoughPlans
+from studio_planner.planning.exact.rough_beside import RoughBeside
+from studio_planner.planning.exact.rough_plan import RoughPlans
+from studio_planner.planning.exact.ways import Blocks
 from studio_planner.planning.exact.working_days import working_days
 from studio_planner.planning.keeping.kept_plan import KeptPlan
 from studio_planner.planning.problem import build_chains
@@ -26,6 +28,7 @@ if TYPE_CHECKING:
     from studio_planner.planning.exact.part import Parts, Standing
     from studio_planner.planning.exact.working_days import WorkingDays
     from studio_planner.planning.placing.placements import Placement
+    from studio_planner.planning.placing.placer import Placer
     from studio_planner.planning.problem import Chain, Task
     from studio_planner.planning.rounds import Pass, Rounds
 
@@ -45,29 +48,20 @@ _TRIES = 50
 _DRAWS = 2
 """How often a plan is looked for before it is given up."""
 
-_TRIES_BESIDE, _MOST_ELSEWHERE = 80, 8
-"""How often chains of the plan that stands are let go before that is given up, and how many
-chains may be elsewhere before it is begun from that plan again."""
-
-_MOST_BESIDE = 5
-"""Chains that are let go there beside what is late. Where a plan of sixty pieces nearly stood
-still, four times as much was gained in the same time as with up to ten beside one chain; whole
-searches came out alike, those of 150 pieces a little better."""
-
 _FEWEST_COATS = 60
 """New coats from which on there are rough plans: fewer are soon looked at as a whole."""
 
-_FILLED = (0.88, 0.8, 0.85)
+_MOST_BOTH = 130
+"""New coats up to which plans are foreseen in both ways."""
+
+_FILLED = (0.88, 0.85, 0.8)
 """The shares of all hands that rough plans give, in the order in which they are tried."""
 
 _PAID = 0.6
 """The part of its set-up that a coat is thought to pay in a rough plan."""
 
-_LEAST_GAIN = 0.3
-"""Hours less that are promised beside a plan at the least: parts find what is less."""
 
-
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, eq=False)
 class Wish:
     """A foreseen plan that a plan is looked for near to."""
 
@@ -77,7 +71,8 @@ class Wish:
     loosely: bool = False
     """Whether anything near it will do that is better than what stands."""
     days: WorkingDays | None = None
-    """Where given, only the days of its coats are foreseen, not their times."""
+    """Where given, only the days of its coats are foreseen, not their times: of all lanes, or
+    `beside` a plan of those that differ from it."""
 
 
 class Foreseen:
@@ -93,8 +88,10 @@ class Foreseen:
         """
         self._rounds = rounds
         self._parts = parts
-        self.anew = standing.new_coats <= _MOST_COATS
-        """Whether plans are foreseen that do not begin at the one that stands."""
+        coats = standing.new_coats
+        rough = before is None and _FEWEST_COATS <= coats <= _MOST_COATS
+        self.anew = coats <= (_MOST_BOTH if rough else _MOST_COATS)
+        """Whether plans are foreseen as if coats paid only a part of their set-up."""
         self._shares = list(_SHARES[: first if self.anew else 0])
         self._kept = None if before is None else KeptPlan(rounds.studio, before)
         self._known: set[tuple[tuple[int, ...], ...]] = set()
@@ -108,9 +105,9 @@ class Foreseen:
         self._kinds = Counter(
             task.kind for chain in self._parts.chains for task in chain.tasks[chain.first :]
         )
-        rough = self.anew and before is None and standing.new_coats >= _FEWEST_COATS
         self._filled = list(_FILLED if rough else ())
         self._rough: RoughPlans | None = None
+        self._beside: RoughBeside | None = None
 
     @property
     def opening(self) -> bool:
@@ -130,45 +127,38 @@ class Foreseen:
         return None
 
     def beside(self, best: BestSoFar, random: Random) -> Wish | None:
-        """The plan that stands with some chains let go until it promises less lateness.
+        """The plan that stands with a few lanes on other days, where that promises less late.
 
-        All others keep the blocks that they have there. None, as above.
+        None when it is not found, soon.
         """
-        standing, share = best.standing, random.choice(_SHARES)
-        chains = {lane.key: lane.chain for lane in standing.lanes}
-        stood = {one.chain.key: one.starts for one in standing.placed}
-        letting_go = LettingGo(
-            self._rounds,
-            self._kept,
-            random,
-            lambda chain: self._thrifty(chains[chain.key], share),
-            _MOST_BESIDE,
-        )
-        first = plan = self._rounds.weighed(standing.placed, ())
-        for _ in range(_TRIES_BESIDE):
-            plan = letting_go.less_late(plan, 1, lambda: best.may_be_less_late)
-            if plan.worth.late < standing.worth.late - _LEAST_GAIN:
-                placed = {one.chain.key: one for one in plan.placed}
-                lanes = [Lane(lane.chain, placed.get(lane.key)) for lane in standing.lanes]
-                return Wish(self._parts.standing(lanes), standing)
-            elsewhere = sum(one.starts != stood[one.chain.key] for one in plan.placed)
-            plan = plan if elsewhere <= _MOST_ELSEWHERE else first
-        return None
+        standing = best.standing
+        if not best.may_be_less_late:
+            return None
+        if self._beside is None:
+            ends = (one.score[4] for one in standing.placed)
+            placer, days = self._in_days()
+            until = round(max(ends, default=0))
+            self._beside = RoughBeside(placer, days, until, self._blocks())
+        lanes = self._beside.lanes(standing, random)
+        if lanes is None:
+            return None
+        return Wish(self._parts.standing(lanes), standing, days=self._beside.days)
 
     @property
     def by_days_first(self) -> bool:
         """Whether there are still rough plans to be tried before all else."""
         return bool(self._filled)
 
+    def leave_rough_plans(self) -> None:
+        """Try no more of them: what is less late is looked for beside the plan that stands."""
+        self._filled.clear()
+
     def by_days(self, best: BestSoFar, random: Random) -> Wish | None:
         """A rough plan that promises less lateness than the best one; None as above."""
         standing = best.standing
         if self._rough is None:
-            placer = self._rounds.placer()
-            days = working_days(self._rounds.studio, placer.means)
-            blocks = Blocks(self._lasting, lambda task: self._shorter(task, _PAID).block)
             placed = self._rounds.best(self._chains, (), 1).placed
-            self._rough = RoughPlans(placer, days, placed, blocks)
+            self._rough = RoughPlans(*self._in_days(), placed, self._blocks())
         found = self._rough.placed(self._filled.pop(0), random.randrange(1 << 30))
         if found is None:
             return None
@@ -177,9 +167,16 @@ class Foreseen:
             return None
         return Wish(plan, days=self._rough.days)
 
+    def _in_days(self) -> tuple[Placer, WorkingDays]:
+        placer = self._rounds.placer()
+        return placer, working_days(self._rounds.studio, placer.means)
+
+    def _blocks(self) -> Blocks:
+        return Blocks(self._lasting, lambda task: self._paying(task, _PAID))
+
     def _lasting(self, task: Task) -> int:
         """The block of a coat as if another one like it were poured from its mix."""
-        others = self._shorter(task, 0.0).block
+        others = self._paying(task, 0.0)
         return task.block + others if others < task.block else task.block
 
     def _drawn(self, best: BestSoFar, random: Random) -> Standing | None:
@@ -221,15 +218,15 @@ class Foreseen:
         return [made, self._rounds.passed(self._rounds.keeping(chains, self._kept), self._kept)]
 
     def _thrifty(self, chain: Chain, share: float) -> Chain:
-        tasks = tuple(self._shorter(task, share) for task in chain.tasks)
-        return replace(chain, tasks=tasks)
+        tasks = (replace(task, block=self._paying(task, share)) for task in chain.tasks)
+        return replace(chain, tasks=tuple(tasks))
 
-    def _shorter(self, task: Task, share: float) -> Task:
+    def _paying(self, task: Task, share: float) -> int:
+        """The block of a coat that pays a part of its set-up, where a mix can be shared."""
         alone = self._kinds[task.kind] < _FEWEST
         if task.fixed is not None or task.lead or alone:
-            return task
-        saved = round((1.0 - share) * task.coat.setup_minutes) * 60
-        return replace(task, block=task.block - saved)
+            return task.block
+        return task.block - round((1.0 - share) * task.coat.setup_minutes) * 60
 
 
 _FEWEST = 2

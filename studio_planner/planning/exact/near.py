@@ -45,6 +45,9 @@ _MOST_LANES = 28
 """Lanes that are freed for a plan beside the one that stands: with more of them hardly anything
 is found in time."""
 
+_GIVE_WAY = (0.1, 0.25)
+"""Days by which those of them give way that are not wanted elsewhere."""
+
 _PARTNERS = 8640
 """Seconds within which a coat may come to share a mix with one that is wanted elsewhere."""
 
@@ -91,12 +94,21 @@ def _all(parts: Parts, standing: Standing, wish: Wish) -> Try | None:
 
 
 def _some(parts: Parts, standing: Standing, wish: Wish, seed: int) -> Try | None:
-    """The lanes that are wanted elsewhere, and those that may share mixes with them.
+    """The lanes that are wanted on other days, and those that may share mixes with them.
 
     Anything sooner than what stands will do, and what was foreseen is enough.
     """
+    moved = _moved(standing, wish.plan)
     lanes = _elsewhere(standing, wish.plan)
-    draft = _draft(parts, standing, wish, lanes)
+    freedom = Freedom(
+        lanes,
+        beside=lanes - moved,
+        beside_days=_GIVE_WAY[seed % len(_GIVE_WAY)],
+        all_mixes=True,
+        as_placed=True,
+        whole_days=wish.days,
+    )
+    draft = parts.draft(standing, freedom, wish.plan)
     if draft is None:
         return None
     now = _late(parts, standing, lanes)
@@ -118,7 +130,7 @@ def _some(parts: Parts, standing: Standing, wish: Wish, seed: int) -> Try | None
 def _draft(parts: Parts, standing: Standing, wish: Wish, lanes: frozenset[int]) -> Draft | None:
     freedom = Freedom(
         lanes,
-        beside=lanes,
+        beside=frozenset() if wish.days else lanes,
         all_mixes=True,
         as_placed=not wish.loosely,
         whole_days=wish.days,
@@ -141,13 +153,18 @@ def _by_size(standing: Standing) -> float:
 # Which lanes
 
 
+def _moved(standing: Standing, wanted: Standing) -> frozenset[int]:
+    """Lanes that are wanted elsewhere."""
+    pairs = enumerate(zip(standing.lanes, wanted.lanes, strict=True))
+    return frozenset(at for at, (one, other) in pairs if not same_place(one, other))
+
+
 def _elsewhere(standing: Standing, wanted: Standing) -> frozenset[int]:
     """Lanes that are wanted elsewhere, what they are bound to, and the nearest to share with.
 
     They are bound to the other pieces of their orders, and to whom they share a mix with now.
     """
-    pairs = enumerate(zip(standing.lanes, wanted.lanes, strict=True))
-    moved = {at for at, (one, other) in pairs if not same_place(one, other)}
+    moved = _moved(standing, wanted)
     orders = {_order(standing.lanes[at]) for at in moved} - {None}
     mixes = {mix for at in moved for mix in _mixes(standing.lanes[at])}
     bound = {

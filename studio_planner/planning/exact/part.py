@@ -79,7 +79,7 @@ class Freedom:
     """Whether joints are scuffed only in lanes that have such now, and pieces are packed no
     later than in the working hours after those in which they are: far fewer ways."""
     whole_days: WorkingDays | None = None
-    """Where given, each coat may start all through the day in which it does."""
+    """Where given, each coat of all lanes but those `beside` may start all through its day."""
 
     def around(self, lane: int) -> float | None:
         """The days around its start in which each coat of a lane may start."""
@@ -124,7 +124,7 @@ class Parts:
                 lane,
                 freedom.around(at),
                 back=freedom.back,
-                whole=freedom.whole_days,
+                whole=None if at in freedom.beside else freedom.whole_days,
             )
             for at, lane in zip(free, lanes, strict=True)
         ]

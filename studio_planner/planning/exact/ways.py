@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from studio_planner.planning.placing.chain_search import ChainSearch, Dead, Look
@@ -11,13 +11,12 @@ from studio_planner.planning.placing.pins import Pins
 from studio_planner.planning.placing.placements import Laid
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator, Mapping
+    from collections.abc import Callable, Iterator, Mapping
 
     from studio_planner.planning.exact.working_days import WorkingDays
     from studio_planner.planning.placing.placements import Placement, Score
     from studio_planner.planning.placing.placer import Placer
-    from studio_planner.planning.problem import Chain
-
+    from studio_planner.planning.problem import Chain, Task
 
 _LOOK = Look(60)
 
@@ -35,6 +34,17 @@ class Way:
     stands: range
 
 
+@dataclass(frozen=True, slots=True)
+class Blocks:
+    """How long a coat's block is thought to be, in seconds.
+
+    `lasting` as others are poured from its mix too; `paid` what it takes of hands by itself.
+    """
+
+    lasting: Callable[[Task], int]
+    paid: Callable[[Task], int]
+
+
 class Ways:
     """Finds the ways of chains in a workshop that holds nothing but what is poured."""
 
@@ -43,13 +53,20 @@ class Ways:
         self._placer = placer
         self._days = days
 
-    def of(self, chain: Chain, until: int) -> list[Way]:
+    def of(
+        self, chain: Chain, until: int, *, lasting: Callable[[Task], int] | None = None
+    ) -> list[Way]:
         """The ways of a chain that begin until an instant, each on other days.
 
-        With safe joints only; of several on the same days the one that is worth most.
+        With safe joints only; of several on the same days the one that is worth most. They are
+        those of a chain with `lasting` blocks, where that is said.
         """
         grounds = [grounds[0] for grounds in self._placer.grounds(chain)]
-        return [way for ground in grounds for way in self._on(chain, ground, until)]
+        if lasting is None:
+            return [way for ground in grounds for way in self._on(chain, ground, until)]
+        longer = replace(chain, tasks=tuple(replace(t, block=lasting(t)) for t in chain.tasks))
+        found = (way for ground in grounds for way in self._on(longer, ground, until))
+        return [_of(chain, way) for way in found]
 
     def _on(self, chain: Chain, ground: Ground, until: int) -> list[Way]:
         best: dict[tuple[int, ...], Placement] = {}
@@ -110,3 +127,9 @@ class Ways:
 
 def _score(placed: Placement) -> Score:
     return placed.score
+
+
+def _of(chain: Chain, way: Way) -> Way:
+    """A way that was found for longer blocks, as one of the chain itself."""
+    laid = replace(way.placed.laid, chain=chain)
+    return replace(way, placed=replace(way.placed, laid=laid))

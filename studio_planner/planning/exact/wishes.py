@@ -13,6 +13,8 @@ if TYPE_CHECKING:
     from studio_planner.planning.exact.best_so_far import BestSoFar
     from studio_planner.planning.exact.foreseen import Foreseen, Wish
 
+    _Look = Callable[[BestSoFar, Random], Wish | None]
+
 _OFTEN, _LEAST_OFTEN = 0.7, 0.1
 """How often a plan that is foreseen anew is looked for after the first ones."""
 
@@ -22,12 +24,15 @@ _OFTEN_BESIDE, _LEAST_OFTEN_BESIDE = 0.7, 0.4
 _TIRED, _IN_VAIN = 0.85, 0.4
 """How much less often after one that did not gain, and when there was none anew."""
 
+_ROUGH_AT_ONCE = 2
+"""How many rough plans of a large studio are tried beside each other."""
+
 
 @dataclass(slots=True)
 class _Kind:
     """One way to look for a foreseen plan, and how often: usually, at least, and now."""
 
-    look: Callable[[BestSoFar, Random], Wish | None]
+    look: _Look
     usual: float
     least: float
     in_vain: float
@@ -52,7 +57,8 @@ class Wishes:
         self._random = random
         # What has moved from a kept plan may find a place with few moves: that comes first.
         self._waits, self._large = again, beside
-        self._looking, self._roughly = Lock(), Lock()
+        self._looking, self._most_rough = Lock(), _ROUGH_AT_ONCE if beside else 1
+        self._rough_ones: list[Wish] = []
         self._anew = _Kind(foreseen.less_late, _OFTEN, _LEAST_OFTEN, _IN_VAIN, _OFTEN)
         self._beside = _Kind(
             foreseen.beside, _OFTEN_BESIDE, _LEAST_OFTEN_BESIDE, _TIRED, _OFTEN_BESIDE
@@ -76,7 +82,7 @@ class Wishes:
         if waits or not best.may_be_less_late:
             return None
         wish = self._rough(best)
-        if wish is not None or (self._large and self._roughly.locked()):
+        if wish is not None or (self._large and self._rough_ones):
             return wish
         if self.opening:
             return self._looked_for(best, self._anew)
@@ -88,30 +94,38 @@ class Wishes:
         """A rough plan; the next one when it is known what came of it.
 
         Meanwhile others look for other foreseen plans; but not of a large studio: a rough
-        plan that comes after them gains less by parts than one that comes first.
+        plan that comes after them gains less by parts than one that comes first. There they
+        look for the next rough plan: of some nothing comes.
         """
-        if not self._foreseen.by_days_first or not self._roughly.acquire(blocking=False):
-            return None
-        wish = self._foreseen.by_days(best, self._random)
-        if wish is None:
-            self._roughly.release()
+        more = self._foreseen.by_days_first and len(self._rough_ones) < self._most_rough
+        wish = self._looked_with(self._foreseen.by_days, best) if more else None
+        if wish is not None:
+            self._rough_ones.append(wish)
         return wish
 
     def _looked_for(self, best: BestSoFar, kind: _Kind) -> Wish | None:
-        if not self._looking.acquire(blocking=False):
+        if self._looking.locked():
             return None
-        try:
-            wish = kind.look(best, self._random)
-        finally:
-            self._looking.release()
+        wish = self._looked_with(kind.look, best)
         if wish is None:
             kind.tire(kind.in_vain)
         return wish
 
+    def _looked_with(self, look: _Look, best: BestSoFar) -> Wish | None:
+        """What is found by looking; None too while another thread looks."""
+        if not self._looking.acquire(blocking=False):
+            return None
+        try:
+            return look(best, self._random)
+        finally:
+            self._looking.release()
+
     def learn(self, wish: Wish, *, gained: bool, missed: bool) -> None:
         """Hear whether a wish gained; one that was `missed` comes once more, as a loose one."""
-        if wish.days is not None:
-            self._roughly.release()
+        if wish in self._rough_ones:
+            self._rough_ones.remove(wish)
+            if gained and self._large:
+                self._foreseen.leave_rough_plans()
             return
         kind = self._anew if wish.beside is None else self._beside
         if gained:

@@ -15,9 +15,9 @@ from studio_planner.planning.checker import check_plan
 from studio_planner.planning.exact.foreseen import Foreseen, Wish
 from studio_planner.planning.exact.improving import Improver
 from studio_planner.planning.exact.near import near
-from studio_planner.planning.exact.rough_plan import Blocks, RoughPlans
+from studio_planner.planning.exact.rough_plan import RoughPlans
 from studio_planner.planning.exact.search import PlanSearch
-from studio_planner.planning.exact.ways import Ways
+from studio_planner.planning.exact.ways import Blocks, Ways
 from studio_planner.planning.exact.wishes import Wishes
 from studio_planner.planning.exact.working_days import WorkingDays, working_days
 from studio_planner.planning.quick import quick_plan, quick_start
@@ -258,21 +258,32 @@ def test_the_next_rough_plan_comes_when_it_is_known_what_came_of_the_last(
     assert wishes.drawn(best) is wish
 
 
-def test_of_a_large_studio_nothing_else_is_foreseen_until_the_rough_plan_is_tried(
+def test_of_a_large_studio_two_rough_plans_are_tried_before_anything_else(
     monkeypatch: pytest.MonkeyPatch,
 ) -> None:
     search = PlanSearch(_begun())
-    best, rough, other = search.best, Wish(search.best.standing), Wish(search.best.standing)
-    asked = [replace(rough, days=WorkingDays(0, []))]
+    best, foreseen = search.best, search._foreseen()
+    other = Wish(best.standing)
+    days = WorkingDays(0, [])
+    asked = [Wish(best.standing, days=days) for _ in range(4)]
     monkeypatch.setattr(Foreseen, "by_days_first", property(lambda _: bool(asked)))
     monkeypatch.setattr(Foreseen, "by_days", lambda *_: asked.pop())
+    monkeypatch.setattr(Foreseen, "leave_rough_plans", lambda _: asked.clear())
     monkeypatch.setattr(Foreseen, "less_late", lambda *_: other)
-    wishes = Wishes(search._foreseen(), _drawn(), again=False, beside=True)
-    first = wishes.drawn(best)
+    wishes = Wishes(foreseen, _drawn(), again=False, beside=True)
+    first, second = wishes.drawn(best), wishes.drawn(best)
     assert first is not None
-    assert first.days is not None
-    assert wishes.drawn(best) is None
-    wishes.learn(first, gained=True, missed=False)
+    assert second is not None
+    assert first.days is second.days is days
+    assert wishes.drawn(best) is None, "what comes of them is not known yet"
+    wishes.learn(first, gained=False, missed=True)
+    third = wishes.drawn(best)
+    assert third is not None
+    assert third.days is days, "nothing came of the first"
+    wishes.learn(second, gained=True, missed=False)
+    assert wishes.drawn(best) is None, "the third is still tried"
+    wishes.learn(third, gained=False, missed=False)
+    assert not asked, "one of them gained"
     assert wishes.drawn(best) is other
 
 

@@ -1,0 +1,154 @@
+"""Rough plans beside the one that stands: a few chains take other ways, all others their own.
+
+What parts of a plan can gain ends where a piece would have to go through another week and
+several others give way to it, in days that have nothing else in common. That is seen at once
+when only the hands and spots of each day are counted.
+"""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from studio_planner.planning.exact.lanes import Lane
+from studio_planner.planning.exact.rough_model import RoughModel
+from studio_planner.planning.exact.ways import Ways
+from studio_planner.planning.solver import Search
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+    from random import Random
+
+    from studio_planner.planning.exact.part import Standing
+    from studio_planner.planning.exact.ways import Blocks, Way
+    from studio_planner.planning.exact.working_days import WorkingDays
+    from studio_planner.planning.placing.placements import Placement
+    from studio_planner.planning.placing.placer import Placer
+
+_SHARES = (0.9, 0.95, 1.0, 1.05)
+"""The shares of all hands of a day that may be given: mixes may save more than is thought."""
+
+_FEWEST, _MOST = 2, 6
+"""Chains that may take other ways at the most: where more do, a true plan is seldom found."""
+
+_COSTS = (10, 60, 300)
+"""The weighted minutes that each of them must gain."""
+
+_LEAST_GAIN = 15
+"""The weighted minutes that all of them must gain: parts find what is less."""
+
+_OWN = 0.5
+"""How often ways are taken in which a coat lasts no longer than by itself."""
+
+_MOST_CHAINS = 60
+"""Chains that may take other ways; of more those nearest to a late one."""
+
+_SECONDS, _WORK = 3.0, 0.6
+
+
+class RoughBeside:
+    """Finds other ways for a few chains, so that less comes late."""
+
+    def __init__(self, placer: Placer, days: WorkingDays, until: int, blocks: Blocks) -> None:
+        """Look for ways that begin until an instant."""
+        self.days = days
+        self._until = until
+        self._ways = Ways(placer, days)
+        self._placer = placer
+        self._blocks = blocks
+        self._known: dict[tuple[str, bool], list[Way]] = {}
+        self._last: tuple[Lane, ...] = ()
+        self._changed: list[Lane] = []
+        self._in_vain: set[tuple[str, tuple[int, ...]]] = set()
+
+    def lanes(self, standing: Standing, random: Random) -> list[Lane] | None:
+        """The lanes of a plan, some of which take another way; None when none gains.
+
+        Asked about the same plan again it leaves out one way of its last answer: nothing has
+        come of that so far.
+        """
+        self._hear_of(standing, random)
+        placed = [lane for lane in standing.lanes if lane.placed is not None]
+        found = self._solved(placed, round(60 * standing.worth.late), random)
+        if found is None:
+            self._in_vain.clear()
+            return None
+        lanes = {
+            lane.key: Lane(lane.chain, way.placed)
+            for lane, way in zip(placed, found, strict=True)
+            if way.placed is not lane.placed
+        }
+        self._changed = list(lanes.values())
+        return [lanes.get(lane.key, lane) for lane in standing.lanes]
+
+    def _hear_of(self, standing: Standing, random: Random) -> None:
+        """Begin again with a plan that is new; else leave out what was in vain."""
+        if self._last is not standing.lanes:
+            self._in_vain.clear()
+        elif self._changed:
+            self._in_vain.add(_named(random.choice(self._changed)))
+        self._last, self._changed = standing.lanes, []
+
+    def _solved(self, placed: list[Lane], late: int, random: Random) -> list[Way] | None:
+        """The ways of lanes that are less late than so many weighted minutes."""
+        own, free = random.random() < _OWN, _nearest(placed, random)
+        ways = [self._of(lane, own=own, free=lane.key in free) for lane in placed]
+        rough = RoughModel(self._placer, self.days, self._blocks.paid, ways, stand=True)
+        rough.limit_hands(random.choice(_SHARES))
+        rough.limit_spots()
+        changed = len(ways) - sum(flags[0] for flags in rough.chosen)
+        rough.model.at_least(random.randint(_FEWEST, _MOST), changed)
+        total = rough.late()
+        rough.model.at_least(late - _LEAST_GAIN, total)
+        rough.model.aim(total + random.choice(_COSTS) * changed)
+        seed = random.randrange(1 << 30)
+        return rough.found(Search(_SECONDS, _WORK, seed=seed, light=True, sums=1))
+
+    def _of(self, lane: Lane, *, own: bool, free: bool) -> list[Way]:
+        """The way that a lane takes, and those on other days if it is free to take them."""
+        assert lane.placed is not None  # noqa: S101 - asked only for such
+        stands = self._ways.way(lane.placed)
+        if not free:
+            return [stands]
+        days = self._days(lane.placed)
+        others = (
+            way
+            for way in self._all(lane, own=own)
+            if self._days(way.placed) != days
+            and (lane.key, way.placed.starts) not in self._in_vain
+        )
+        return [stands, *others]
+
+    def _days(self, placed: Placement) -> list[int]:
+        return [self.days.of(start) for start in placed.starts]
+
+    def _all(self, lane: Lane, *, own: bool) -> list[Way]:
+        """All ways of a lane, looked for once."""
+        key = lane.key, own
+        if key not in self._known:
+            lasting = None if own else self._blocks.lasting
+            self._known[key] = self._ways.of(lane.chain, self._until, lasting=lasting)
+        return self._known[key]
+
+
+def _named(lane: Lane) -> tuple[str, tuple[int, ...]]:
+    return lane.key, () if lane.placed is None else lane.placed.starts
+
+
+def _nearest(placed: Sequence[Lane], random: Random) -> set[str]:
+    """The lanes that are free: all, or of many those that begin nearest to a late one."""
+    late = [begins for lane in placed if _is_late(lane) and (begins := _begins(lane))]
+    if len(placed) <= _MOST_CHAINS or not late:
+        return {lane.key for lane in placed}
+    at = random.choice(late)
+    nearest = sorted(placed, key=lambda lane: abs(_begins(lane) - at))
+    return {lane.key for lane in nearest[:_MOST_CHAINS]}
+
+
+def _is_late(lane: Lane) -> bool:
+    return lane.placed is not None and lane.placed.score[0] > 0
+
+
+def _begins(lane: Lane) -> int:
+    """When its first new coat starts; 0 where there is none."""
+    starts = lane.placed.starts[lane.chain.first :] if lane.placed is not None else ()
+    return starts[0] if starts else 0
