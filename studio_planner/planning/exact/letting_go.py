@@ -41,11 +41,19 @@ class LettingGo:
         rounds: Rounds,
         kept: KeptPlan | None,
         random: Random,
+        shaped: Callable[[Chain], Chain] | None = None,
+        most: int = _MOST,
     ) -> None:
-        """Draw from a generator; chains may go back to where a `kept` plan has them."""
+        """Draw from a generator; chains may go back to where a `kept` plan has them.
+
+        Those let go are placed again as they are, or as `shaped`; beside what is to be better
+        they are so many at the `most`.
+        """
         self._rounds = rounds
+        self._shaped = shaped
         self._kept = kept
         self._random = random
+        self._most = most
 
     def less_late(self, begun: Pass, tries: int, wanted: Callable[[], bool]) -> Pass:
         """Try so often from one round on, and take what is no worse; where that ends.
@@ -74,7 +82,8 @@ class LettingGo:
         stuck: list[Stuck] = []
         for chain in queue:
             back = chain.key in in_time and self._random.random() < _BACK
-            found = self._placed(placer, chain, back=back)
+            again = chain if self._shaped is None else self._shaped(chain)
+            found = self._placed(placer, again, back=back)
             if isinstance(found, Placement):
                 placer.finisher.book(found)
                 placed.append(found)
@@ -101,7 +110,7 @@ class LettingGo:
         self._random.shuffle(others)
         if self._random.random() < _ITS_TIME:
             others.sort(key=lambda one: -_beside(one, drawn))
-        more = self._random.randint(1, self._random.randint(1, _MOST))
+        more = self._random.randint(1, self._random.randint(1, self._most))
         return [one.chain for one in (*bound, *others[:more])]
 
     def _has_moved(self, one: Placement) -> bool:

@@ -6,6 +6,7 @@ Each gives way a little, so that the mixes can be shared which the plan foresees
 from __future__ import annotations
 
 import math
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.plans import Goal
@@ -46,7 +47,7 @@ _MOST_LANES = 28
 is found in time."""
 
 _GIVE_WAY = (0.1, 0.25)
-"""Days by which those of them give way that are not wanted elsewhere."""
+"""Days by which those of them give way that are not wanted on other days."""
 
 _PARTNERS = 8640
 """Seconds within which a coat may come to share a mix with one that is wanted elsewhere."""
@@ -66,7 +67,8 @@ def _all(parts: Parts, standing: Standing, wish: Wish) -> Try | None:
     asked for with few moves.
     """
     lanes, again = all_placed(standing), bool(parts.frame.before)
-    draft = _draft(parts, standing, wish, lanes)
+    little = lanes if wish.days is None else frozenset()
+    draft = _draft(parts, standing, wish, Freedom(lanes, beside=little))
     if draft is None:
         return None
     now = round(standing.worth.late * HOUR)
@@ -94,21 +96,17 @@ def _all(parts: Parts, standing: Standing, wish: Wish) -> Try | None:
 
 
 def _some(parts: Parts, standing: Standing, wish: Wish, seed: int) -> Try | None:
-    """The lanes that are wanted on other days, and those that may share mixes with them.
+    """The lanes that are wanted elsewhere, and those that may share mixes with them.
 
     Anything sooner than what stands will do, and what was foreseen is enough.
     """
-    moved = _moved(standing, wish.plan)
     lanes = _elsewhere(standing, wish.plan)
-    freedom = Freedom(
-        lanes,
-        beside=lanes - moved,
-        beside_days=_GIVE_WAY[seed % len(_GIVE_WAY)],
-        all_mixes=True,
-        as_placed=True,
-        whole_days=wish.days,
-    )
-    draft = parts.draft(standing, freedom, wish.plan)
+    freed = Freedom(lanes, beside=lanes)
+    if wish.days is not None:
+        others = lanes - _moved(standing, wish.plan)
+        around = _GIVE_WAY[seed % len(_GIVE_WAY)]
+        freed = Freedom(lanes, beside=others, beside_days=around)
+    draft = _draft(parts, standing, wish, freed)
     if draft is None:
         return None
     now = _late(parts, standing, lanes)
@@ -127,14 +125,8 @@ def _some(parts: Parts, standing: Standing, wish: Wish, seed: int) -> Try | None
     )
 
 
-def _draft(parts: Parts, standing: Standing, wish: Wish, lanes: frozenset[int]) -> Draft | None:
-    freedom = Freedom(
-        lanes,
-        beside=frozenset() if wish.days else lanes,
-        all_mixes=True,
-        as_placed=not wish.loosely,
-        whole_days=wish.days,
-    )
+def _draft(parts: Parts, standing: Standing, wish: Wish, freed: Freedom) -> Draft | None:
+    freedom = replace(freed, all_mixes=True, as_placed=not wish.loosely, whole_days=wish.days)
     draft = parts.draft(standing, freedom, wish.plan)
     if draft is not None and wish.days is None:
         draft.model.as_it_is = True

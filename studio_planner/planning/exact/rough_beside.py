@@ -15,7 +15,6 @@ from studio_planner.planning.exact.ways import Ways
 from studio_planner.planning.solver import Search
 
 if TYPE_CHECKING:
-    from collections.abc import Sequence
     from random import Random
 
     from studio_planner.planning.exact.part import Standing
@@ -38,9 +37,6 @@ _LEAST_GAIN = 15
 
 _OWN = 0.5
 """How often ways are taken in which a coat lasts no longer than by itself."""
-
-_MOST_CHAINS = 60
-"""Chains that may take other ways; of more those nearest to a late one."""
 
 _SECONDS, _WORK = 3.0, 0.6
 
@@ -90,8 +86,8 @@ class RoughBeside:
 
     def _solved(self, placed: list[Lane], late: int, random: Random) -> list[Way] | None:
         """The ways of lanes that are less late than so many weighted minutes."""
-        own, free = random.random() < _OWN, _nearest(placed, random)
-        ways = [self._of(lane, own=own, free=lane.key in free) for lane in placed]
+        own = random.random() < _OWN
+        ways = [self._of(lane, own=own) for lane in placed]
         rough = RoughModel(self._placer, self.days, self._blocks.paid, ways, stand=True)
         rough.limit_hands(random.choice(_SHARES))
         rough.limit_spots()
@@ -103,12 +99,9 @@ class RoughBeside:
         seed = random.randrange(1 << 30)
         return rough.found(Search(_SECONDS, _WORK, seed=seed, light=True, sums=1))
 
-    def _of(self, lane: Lane, *, own: bool, free: bool) -> list[Way]:
-        """The way that a lane takes, and those on other days if it is free to take them."""
+    def _of(self, lane: Lane, *, own: bool) -> list[Way]:
+        """The way that a lane takes, and those on other days."""
         assert lane.placed is not None  # noqa: S101 - asked only for such
-        stands = self._ways.way(lane.placed)
-        if not free:
-            return [stands]
         days = self._days(lane.placed)
         others = (
             way
@@ -116,7 +109,7 @@ class RoughBeside:
             if self._days(way.placed) != days
             and (lane.key, way.placed.starts) not in self._in_vain
         )
-        return [stands, *others]
+        return [self._ways.way(lane.placed), *others]
 
     def _days(self, placed: Placement) -> list[int]:
         return [self.days.of(start) for start in placed.starts]
@@ -132,23 +125,3 @@ class RoughBeside:
 
 def _named(lane: Lane) -> tuple[str, tuple[int, ...]]:
     return lane.key, () if lane.placed is None else lane.placed.starts
-
-
-def _nearest(placed: Sequence[Lane], random: Random) -> set[str]:
-    """The lanes that are free: all, or of many those that begin nearest to a late one."""
-    late = [begins for lane in placed if _is_late(lane) and (begins := _begins(lane))]
-    if len(placed) <= _MOST_CHAINS or not late:
-        return {lane.key for lane in placed}
-    at = random.choice(late)
-    nearest = sorted(placed, key=lambda lane: abs(_begins(lane) - at))
-    return {lane.key for lane in nearest[:_MOST_CHAINS]}
-
-
-def _is_late(lane: Lane) -> bool:
-    return lane.placed is not None and lane.placed.score[0] > 0
-
-
-def _begins(lane: Lane) -> int:
-    """When its first new coat starts; 0 where there is none."""
-    starts = lane.placed.starts[lane.chain.first :] if lane.placed is not None else ()
-    return starts[0] if starts else 0

@@ -63,7 +63,12 @@ class Wishes:
         self._beside = _Kind(
             foreseen.beside, _OFTEN_BESIDE, _LEAST_OFTEN_BESIDE, _TIRED, _OFTEN_BESIDE
         )
-        kinds = (self._anew, foreseen.anew), (self._beside, beside)
+        self._by_days = replace(self._beside, look=foreseen.beside_by_days)
+        kinds = (
+            (self._anew, foreseen.anew),
+            (self._by_days, beside and foreseen.rough),
+            (self._beside, beside),
+        )
         self._kinds = [kind for kind, wished in kinds if wished]
         self._missed: Wish | None = None
 
@@ -127,10 +132,15 @@ class Wishes:
             if gained and self._large:
                 self._foreseen.leave_rough_plans()
             return
-        kind = self._anew if wish.beside is None else self._beside
+        kind = self._kind(wish)
         if gained:
             kind.often = kind.usual
         else:
             kind.tire(_TIRED)
         if missed and wish.beside is None and not wish.loosely:
             self._missed = wish
+
+    def _kind(self, wish: Wish) -> _Kind:
+        if wish.beside is None:
+            return self._anew
+        return self._beside if wish.days is None else self._by_days

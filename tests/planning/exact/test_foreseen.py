@@ -18,6 +18,9 @@ if TYPE_CHECKING:
 _LATE = 5
 """The seed of a small studio whose quick plan is late, with no mix shared."""
 
+_LATE_OF_M = 0
+"""The seed of a larger one of which much is late."""
+
 _DRAWN = Random(0)  # noqa: S311 - to be repeated, not to be secret
 _LONG, _WORK, _FIRST_STEPS = 60.0, 0.6, 8
 
@@ -96,6 +99,20 @@ def test_of_a_large_studio_there_are_rough_plans_instead() -> None:
     assert not foreseen.by_days_first
 
 
+def test_beside_the_plan_that_stands_few_lanes_differ_and_less_comes_late() -> None:
+    search = PlanSearch(quick_start(benchmark_studio("M", _LATE_OF_M), START))
+    standing, foreseen = search.best.standing, search._foreseen()
+    wish = foreseen.beside(search.best, Random(0))  # noqa: S311 - to be repeated
+    assert wish is not None
+    assert wish.beside is standing
+    assert wish.plan.worth.late < standing.worth.late
+    pairs = list(zip(standing.lanes, wish.plan.lanes, strict=True))
+    assert all(one.chain is other.chain for one, other in pairs)
+    gone = [other for one, other in pairs if one.placed is not other.placed]
+    assert 0 < len(gone) < len(pairs)
+
+
 def test_nothing_is_beside_a_plan_in_which_nothing_is_late() -> None:
     search, foreseen = _foreseen(0)
     assert foreseen.beside(search.best, _DRAWN) is None
+    assert foreseen.beside_by_days(search.best, _DRAWN) is None

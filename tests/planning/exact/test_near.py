@@ -125,11 +125,12 @@ def _starts(lane: Lane) -> tuple[int, ...]:
     return () if lane.placed is None else lane.placed.starts
 
 
-def _found_beside(search: PlanSearch) -> tuple[Wish, Try]:
+def _found_beside(search: PlanSearch, *, by_days: bool) -> tuple[Wish, Try]:
     """The first plan beside the one that stands near which there is a true one; put back."""
     foreseen, drawn, standing = search._foreseen(), _drawn(), search.best.standing
+    look = foreseen.beside_by_days if by_days else foreseen.beside
     for _ in range(_TRIES):
-        wish = foreseen.beside(search.best, drawn)
+        wish = look(search.best, drawn)
         tried = None if wish is None else near(search.best.parts, standing, wish, 0)
         if wish is None or tried is None:
             continue
@@ -139,12 +140,14 @@ def _found_beside(search: PlanSearch) -> tuple[Wish, Try]:
     pytest.fail("no true plan was found")
 
 
-def test_what_is_wanted_elsewhere_is_freed_with_its_order_and_all_else_stays() -> None:
+@pytest.mark.parametrize("by_days", [False, True])
+def test_what_is_wanted_elsewhere_is_freed_with_its_order_and_all_else_stays(
+    *, by_days: bool
+) -> None:
     search = _of("M", 0)
     standing = search.best.standing
-    wish, tried = _found_beside(search)
+    wish, tried = _found_beside(search, by_days=by_days)
     assert not tried.replaces
-    assert wish.days is not None
     pairs = list(zip(standing.lanes, wish.plan.lanes, strict=True))
     moved = _moved(standing, wish.plan)
     assert moved
@@ -157,10 +160,12 @@ def test_what_is_wanted_elsewhere_is_freed_with_its_order_and_all_else_stays() -
     assert after.worth.late < standing.worth.late
     stayed = set(range(len(pairs))) - tried.lanes
     assert all(_starts(pairs[at][0]) == _starts(after.lanes[at]) for at in stayed)
-    of = wish.days.of
-    for at in moved:
-        wanted = [of(start) for start in _starts(pairs[at][1])]
-        assert [of(start) for start in _starts(after.lanes[at])] == wanted
+    assert (wish.days is not None) == by_days
+    if wish.days is not None:
+        of = wish.days.of
+        for at in moved:
+            wanted = [of(start) for start in _starts(pairs[at][1])]
+            assert [of(start) for start in _starts(after.lanes[at])] == wanted
     assert not check_plan(search._frame.studio, search.plan()).broken
 
 

@@ -8,7 +8,6 @@ from typing import TYPE_CHECKING
 
 import pytest
 
-from studio_planner.planning.exact import rough_beside
 from studio_planner.planning.exact.lanes import Lane
 from studio_planner.planning.exact.rough_beside import RoughBeside
 from studio_planner.planning.exact.search import PlanSearch
@@ -122,26 +121,3 @@ def test_a_lane_without_a_place_stays_without(search: PlanSearch) -> None:
     found = [rough.lanes(without, _drawn(number)) for number in range(_MANY)]
     assert any(lanes is not None for lanes in found)
     assert all(lanes is None or lanes[0].placed is None for lanes in found)
-
-
-def test_of_many_chains_those_nearest_to_a_late_one_are_free(
-    search: PlanSearch, monkeypatch: pytest.MonkeyPatch
-) -> None:
-    monkeypatch.setattr(rough_beside, "_MOST_CHAINS", 5)
-    standing, rough = search.best.standing, _rough(search)
-    lanes = list(standing.lanes)
-    free = rough_beside._nearest(lanes, _drawn(0))
-    assert len(free) == 5
-    begins = {lane.key: lane.placed.starts[0] for lane in lanes if lane.placed is not None}
-    late = [begins[lane.key] for lane in lanes if lane.placed and lane.placed.score[0] > 0]
-    others = [begins[key] for key in begins.keys() - free]
-    assert any(
-        all(abs(begins[key] - at) <= abs(other - at) for key in free for other in others)
-        for at in late
-    )
-    in_time = [lane for lane in lanes if lane.placed and not lane.placed.score[0]]
-    assert len(rough_beside._nearest(in_time, _drawn(0))) == len(in_time)
-    assert rough_beside._begins(Lane(lanes[0].chain, None)) == 0
-    for number in range(_MANY):
-        found = rough.lanes(standing, _drawn(number))
-        assert found is None or len(_changed(standing, found)) <= 5

@@ -12,6 +12,7 @@ from studio_planner.craft.plans import Goal
 from studio_planner.planning.exact.foreseen import Foreseen, Wish
 from studio_planner.planning.exact.search import PlanSearch
 from studio_planner.planning.exact.wishes import Wishes
+from studio_planner.planning.exact.working_days import WorkingDays
 from studio_planner.planning.quick import quick_start
 from tests.planning.benchmark_studios import START, benchmark_studio
 
@@ -135,3 +136,26 @@ def test_of_a_large_studio_plans_beside_the_one_that_stands_are_wished_for(
     seldom = sum(wish is not None for wish in drawn)
     assert 0.2 * _DRAWS < seldom < 0.8 * often, "less often in vain, but never hardly ever"
     assert all(wish is None or not wish.loosely for wish in drawn)
+
+
+def test_where_there_are_rough_plans_other_days_are_wished_for_as_often_as_they_gain(
+    search: PlanSearch, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    standing, days = search.best.standing, WorkingDays(0, [])
+    by_days, other = Wish(standing, standing, days=days), Wish(standing, standing)
+    monkeypatch.setattr(Foreseen, "beside_by_days", lambda *_: by_days)
+    monkeypatch.setattr(Foreseen, "beside", lambda *_: other)
+    start = quick_start(benchmark_studio("S", _LATE), START)
+    foreseen = Foreseen(start.rounds, search.best.parts, standing, 0, start.before)
+    monkeypatch.setattr(foreseen, "rough", True)
+    monkeypatch.setattr(foreseen, "anew", False)
+    wishes = Wishes(foreseen, Random(0), again=False, beside=True)  # noqa: S311
+    before = [wishes.drawn(search.best) for _ in range(_DRAWS)]
+    assert 0 < before.count(other) < before.count(by_days)
+    for _ in range(_DRAWS):
+        wishes.learn(by_days, gained=False, missed=True)
+    after = [wishes.drawn(search.best) for _ in range(_DRAWS)]
+    assert after.count(by_days) < before.count(by_days)
+    wishes.learn(by_days, gained=True, missed=False)
+    again = [wishes.drawn(search.best) for _ in range(_DRAWS)]
+    assert again.count(by_days) > after.count(by_days)
