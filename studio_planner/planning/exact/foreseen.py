@@ -61,14 +61,13 @@ _FEWEST_COATS = 60
 """New coats from which on there are rough plans: fewer are soon looked at as a whole."""
 
 _MOST_BOTH = 130
-"""New coats up to which plans are foreseen in both ways."""
+"""New coats up to which there are foreseen plans of both kinds."""
 
 _FILLED = (0.88, 0.85, 0.8)
 """The shares of all hands that rough plans give, in the order in which they are tried."""
 
 _PAID = 0.6
 """The part of its set-up that a coat is thought to pay in a rough plan."""
-
 
 _LEAST_GAIN = 0.3
 """Hours less that are promised beside a plan at the least: parts find what is less."""
@@ -105,7 +104,8 @@ class Foreseen:
         self.rough = before is None and _FEWEST_COATS <= coats <= _MOST_COATS
         """Whether there are rough plans."""
         self.anew = coats <= (_MOST_BOTH if self.rough else _MOST_COATS)
-        """Whether plans are foreseen as if coats paid only a part of their set-up."""
+        """Whether plans are foreseen as if coats paid only a part of their set-up: of a large
+        studio not beside rough plans."""
         self._shares = list(_SHARES[: first if self.anew else 0])
         self._kept = None if before is None else KeptPlan(rounds.studio, before)
         self._known: set[tuple[tuple[int, ...], ...]] = set()
@@ -196,6 +196,9 @@ class Foreseen:
     def by_days(self, best: BestSoFar, random: Random) -> Wish | None:
         """A rough plan that promises less lateness than the best one; None as above."""
         standing = best.standing
+        if not self._filled:
+            # Another thread has left them since they were seen.
+            return None
         if self._rough is None:
             placed = self._rounds.best(self._chains, (), 1).placed
             self._rough = RoughPlans(*self._in_days(), placed, self._blocks())

@@ -91,12 +91,14 @@ def test_of_a_very_large_studio_no_plan_is_foreseen_anew() -> None:
 
 
 def test_of_a_large_studio_there_are_rough_plans_instead() -> None:
-    foreseen = PlanSearch(quick_start(benchmark_studio("L", 2), START))._foreseen()
-    assert foreseen.by_days_first
+    search = PlanSearch(quick_start(benchmark_studio("L", 2), START))
+    foreseen = search._foreseen()
     assert not foreseen.anew
     assert not foreseen.opening
+    more = [foreseen.by_days_first]
     foreseen.leave_rough_plans()
-    assert not foreseen.by_days_first
+    assert [*more, foreseen.by_days_first] == [True, False]
+    assert foreseen.by_days(search.best, _DRAWN) is None
 
 
 def test_beside_the_plan_that_stands_few_lanes_differ_and_less_comes_late() -> None:
