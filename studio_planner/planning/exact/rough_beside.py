@@ -23,6 +23,9 @@ if TYPE_CHECKING:
     from studio_planner.planning.placing.placements import Placement
     from studio_planner.planning.placing.placer import Placer
 
+    _Named = tuple[str, tuple[int, ...]]
+    """A way by the key of its lane and the starts of its coats."""
+
 _SHARES = (0.9, 0.95, 1.0, 1.05)
 """The shares of all hands of a day that may be given: mixes may save more than is thought."""
 
@@ -53,8 +56,8 @@ class RoughBeside:
         self._blocks = blocks
         self._known: dict[tuple[str, bool], list[Way]] = {}
         self._last: tuple[Lane, ...] = ()
-        self._changed: list[Lane] = []
-        self._in_vain: set[tuple[str, tuple[int, ...]]] = set()
+        self._changed: list[_Named] = []
+        self._in_vain: set[_Named] = set()
 
     def lanes(self, standing: Standing, random: Random) -> list[Lane] | None:
         """The lanes of a plan, some of which take another way; None when none gains.
@@ -68,20 +71,20 @@ class RoughBeside:
         if found is None:
             self._in_vain.clear()
             return None
-        lanes = {
-            lane.key: Lane(lane.chain, way.placed)
-            for lane, way in zip(placed, found, strict=True)
-            if way.placed is not lane.placed
-        }
-        self._changed = list(lanes.values())
-        return [lanes.get(lane.key, lane) for lane in standing.lanes]
+        pairs = zip(placed, found, strict=True)
+        other = {lane.key: way.placed for lane, way in pairs if way.placed is not lane.placed}
+        self._changed = [(key, one.starts) for key, one in other.items()]
+        return [
+            Lane(lane.chain, other[lane.key]) if lane.key in other else lane
+            for lane in standing.lanes
+        ]
 
     def _hear_of(self, standing: Standing, random: Random) -> None:
         """Begin again with a plan that is new; else leave out what was in vain."""
         if self._last is not standing.lanes:
             self._in_vain.clear()
         elif self._changed:
-            self._in_vain.add(_named(random.choice(self._changed)))
+            self._in_vain.add(random.choice(self._changed))
         self._last, self._changed = standing.lanes, []
 
     def _solved(self, placed: list[Lane], late: int, random: Random) -> list[Way] | None:
@@ -121,7 +124,3 @@ class RoughBeside:
             lasting = None if own else self._blocks.lasting
             self._known[key] = self._ways.of(lane.chain, self._until, lasting=lasting)
         return self._known[key]
-
-
-def _named(lane: Lane) -> tuple[str, tuple[int, ...]]:
-    return lane.key, () if lane.placed is None else lane.placed.starts
