@@ -25,10 +25,6 @@ if TYPE_CHECKING:
     """A start, a length and an end."""
 
 
-_TO_BOUND = ("no_lp", "objective_lb_search_no_lp")
-"""The solver's names of a search without sums, and of one that raises the bound."""
-
-
 def load() -> None:
     """Load the solver before the first model asks for it: that takes a quarter of a second."""
     from ortools.sat.python import cp_model  # noqa: F401
@@ -69,8 +65,6 @@ class Search:
     Steps are slower then: easy problems take twice as long. Of eight tight ones of 30 to 50
     activities six instead of five were proved by the same work (measured on two cores).
     """
-    bounding: bool = False
-    """Whether a second worker, without sums, does nothing but raise the bound meanwhile."""
     sums: int | None = None
     """How much of the model is also kept as sums for a linear bound: 0 nothing, 1 what is
     cheap, 2 most; None leaves it to the solver."""
@@ -245,9 +239,6 @@ class Model:
             parameters.cp_model_probing_level = 0
             parameters.symmetry_level = 0
             parameters.find_big_linear_overlap = False
-        if search.bounding:
-            parameters.num_workers = 2
-            parameters.subsolvers.extend(_TO_BOUND)
         if search.near is not None:
             parameters.absolute_gap_limit = search.near
         if search.sums is not None:

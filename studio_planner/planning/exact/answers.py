@@ -14,11 +14,11 @@ if TYPE_CHECKING:
     from collections.abc import Sequence
 
     from studio_planner.planning.exact.choices import AlikeHands, AlikeSpots
+    from studio_planner.planning.exact.coat_unknowns import CoatUnknowns
     from studio_planner.planning.exact.draft import Draft, LaneUnknowns, WorkUnknowns
     from studio_planner.planning.exact.frame import Frame
     from studio_planner.planning.exact.lanes import Lane
     from studio_planner.planning.exact.sharing import Coat
-    from studio_planner.planning.exact.unknowns import CoatUnknowns
     from studio_planner.planning.problem import Chain
     from studio_planner.planning.solver import Answer, Flag
 

@@ -13,10 +13,10 @@ if TYPE_CHECKING:
     from collections.abc import Sequence
 
     from studio_planner.planning.exact.choices import AlikeHands, AlikeSpots
+    from studio_planner.planning.exact.coat_unknowns import CoatUnknowns
     from studio_planner.planning.exact.frame import Frame
     from studio_planner.planning.exact.rooms import LaneRoom
     from studio_planner.planning.exact.sharing import Coat
-    from studio_planner.planning.exact.unknowns import CoatUnknowns
     from studio_planner.planning.solver import Flag, Quantity, Span, Unknown
 
 

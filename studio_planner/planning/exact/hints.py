@@ -12,6 +12,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterable, Sequence
 
     from studio_planner.planning.exact.choices import AlikeHands
+    from studio_planner.planning.exact.coat_unknowns import CoatUnknowns
     from studio_planner.planning.exact.draft import (
         Draft,
         LaneUnknowns,
@@ -19,7 +20,6 @@ if TYPE_CHECKING:
         WorkUnknowns,
     )
     from studio_planner.planning.exact.sharing import Coat
-    from studio_planner.planning.exact.unknowns import CoatUnknowns
     from studio_planner.planning.placing.placements import Placement
     from studio_planner.planning.solver import Flag, Quantity, Unknown
 

@@ -22,9 +22,9 @@ from studio_planner.science.stages import Stage
 if TYPE_CHECKING:
     from studio_planner.planning.exact.asked import Joining
     from studio_planner.planning.exact.choices import AlikeSpots
+    from studio_planner.planning.exact.coat_unknowns import CoatUnknowns
     from studio_planner.planning.exact.draft import Draft
     from studio_planner.planning.exact.rooms import LaneRoom
-    from studio_planner.planning.exact.unknowns import CoatUnknowns
     from studio_planner.planning.solver import Flag, Quantity
 
 
@@ -94,6 +94,8 @@ class LaneRules:
         """The first slot after a coat's block, and some seconds more."""
         if coat.known_start is not None:
             return self._draft.grid.up(coat.known_start + coat.task.block + more)
+        if coat.end_parts and not more:
+            return coat.end
         return coat.start + coat.slots(self._draft.grid.step, more)
 
     # Joints

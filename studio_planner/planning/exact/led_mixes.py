@@ -11,9 +11,9 @@ from studio_planner.planning.exact.draft import Busy
 from studio_planner.planning.exact.sharing import A_GRAIN
 
 if TYPE_CHECKING:
+    from studio_planner.planning.exact.coat_unknowns import CoatUnknowns
     from studio_planner.planning.exact.draft import Draft
     from studio_planner.planning.exact.sharing import Coat, Sharing
-    from studio_planner.planning.exact.unknowns import CoatUnknowns
     from studio_planner.planning.solver import Flag, Quantity
 
 

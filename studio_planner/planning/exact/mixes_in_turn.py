@@ -116,8 +116,6 @@ class _Kind:
         lasting = draft.maker.one_of(list(self._starts))
         possible = joined_slots(s for one in self._starts.values() for s in one)
         start = model.among(possible)
-        for length, flag in lasting:
-            model.inside(start, self._starts[length], draft.flags(flag))
         lengths = [draft.grid.length(length) for length in self._starts]
         minutes = model.between(min(self._starts) // 60, max(self._starts) // 60)
         model.equal(minutes, sum(length // 60 * flag for length, flag in lasting))
@@ -125,6 +123,9 @@ class _Kind:
         model.equal(slots, sum(draft.grid.length(one) * flag for one, flag in lasting))
         end = model.between(0, 2 * draft.frame.reaches.far)
         model.equal(end, start + slots)
+        if not draft.maker.in_hours.keep(start, end, self._starts):
+            for length, flag in lasting:
+                model.inside(start, self._starts[length], draft.flags(flag))
         mix = MixUnknowns(
             used=used,
             start=start,

@@ -14,7 +14,7 @@ from studio_planner.planning.exact.frame import frame_of
 from studio_planner.planning.exact.improving import Improver
 from studio_planner.planning.exact.lanes import lanes_of
 from studio_planner.planning.exact.part import Parts
-from studio_planner.planning.exact.whole import BEFORE_MIXES, Whole, leaves_nothing_out
+from studio_planner.planning.exact.whole import Whole, leaves_nothing_out
 from studio_planner.planning.rounds import Pass
 from studio_planner.planning.solver import Search
 from studio_planner.planning.spans import GRID
@@ -66,7 +66,7 @@ class _Turns:
     """
 
     def __init__(self, *, few: bool) -> None:
-        self._put, self._answered, self._few = Event(), Event(), few
+        self._put, self._answered = Event(), Event()
         if not few:
             self.answered()
 
@@ -78,11 +78,6 @@ class _Turns:
         """All are answered, or left, or there are none."""
         self._put.set()
         self._answered.set()
-
-    def ask_again(self) -> None:
-        """More questions are put, for which all else waits again."""
-        if self._few:
-            self._answered.clear()
 
     def wait(self, *, first: bool) -> None:
         """Wait until a step may be made: the first one, or any other."""
@@ -142,9 +137,7 @@ class PlanSearch:
                 if possible:
                     whole.ask_for_less(end, search, over, turns.put)
                     turns.answered()
-                    whole.solve(end, search, over, BEFORE_MIXES)
-                    turns.ask_again()
-                    whole.solve(end, replace(search, bounding=few), over)
+                    whole.solve(end, search, over)
             finally:
                 turns.answered()
             if small and not possible:

@@ -1,13 +1,15 @@
-"""One coat in the exact model: its start, block, spot, hands, and the lines that follow."""
+"""Makes the unknowns of one coat in the exact model, and the lines that follow from them."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field, replace
+from dataclasses import replace
 from itertools import chain as joined_lists
 from typing import TYPE_CHECKING, TypeVar
 
-from studio_planner.planning.exact.choices import AlikeHands, AlikeSpots, clipped
+from studio_planner.planning.exact.choices import clipped
+from studio_planner.planning.exact.coat_unknowns import CoatUnknowns
 from studio_planner.planning.exact.grid import joined_slots
+from studio_planner.planning.exact.in_hours import InHours
 from studio_planner.planning.exact.lines import SCALE
 from studio_planner.planning.exact.reaches import MINUTE, Part, Reach
 from studio_planner.planning.spans import common
@@ -15,56 +17,15 @@ from studio_planner.planning.spans import common
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
-    from studio_planner.planning.exact.choices import Choices
+    from studio_planner.planning.exact.choices import AlikeHands, AlikeSpots, Choices
+    from studio_planner.planning.exact.in_hours import StretchUnknowns
     from studio_planner.planning.exact.reaches import Reaches
     from studio_planner.planning.problem import Task
-    from studio_planner.planning.solver import Flag, Model, Quantity
+    from studio_planner.planning.solver import Flag, Model, Quantity, Unknown
     from studio_planner.planning.spans import Stretches
 
 
 _Thing = TypeVar("_Thing")
-
-
-@dataclass(slots=True)
-class CoatUnknowns:
-    """What the solver has to find for one coat; of a poured or settled one all is known.
-
-    `start` in slots, `minutes` of the block; `on`, `by` and `lasting` are its spots, hands and
-    lengths with the flag that chooses each (always set where there is but one).
-    """
-
-    task: Task
-    start: Quantity
-    minutes: Quantity
-    on: list[tuple[AlikeSpots, Flag]]
-    by: list[tuple[AlikeHands, Flag]] = field(default_factory=list)
-    lasting: list[tuple[int, Flag]] = field(default_factory=list)
-    parts: list[tuple[Part, Flag]] = field(default_factory=list)
-    end: Quantity = 0
-    end_parts: list[tuple[Part, Flag]] = field(default_factory=list)
-    """The slot in which a block of several lengths is over, and the parts of such slots."""
-    window: tuple[int, int] = (0, 0)
-    """The slots in which it may start."""
-    known_start: int | None = None
-    """The second at which a coat of which all is known is started."""
-    place: str = ""
-    """What clocks are asked for as the place of such a coat."""
-    since: Quantity = 0
-    """The slot from which it is on its spot."""
-
-    @property
-    def alone(self) -> Flag:
-        """Set when its block is as long as it is by itself."""
-        return self.lasting[0][1]
-
-    def slots(self, step: int, more: int = 0) -> Quantity:
-        """The slots that its block, and some seconds more, reach into."""
-        if len(self.lasting) == 1:
-            return -(-(self.lasting[0][0] + more) // step)
-        total: Quantity = 0
-        for seconds, flag in self.lasting:
-            total += -(-(seconds + more) // step) * flag
-        return total
 
 
 class CoatMaker:
@@ -76,6 +37,7 @@ class CoatMaker:
         self._reaches = reaches
         self.grid = choices.grid
         self.yes = model.yes
+        self.in_hours = InHours(model, choices.grid)
 
     def known(
         self, task: Task, where: AlikeSpots, start: int, way: str, since: int
@@ -128,11 +90,11 @@ class CoatMaker:
         coat.minutes = sum(seconds // MINUTE * flag for seconds, flag in coat.lasting)
         if len(lengths) == 1:
             coat.minutes = lengths[0] // MINUTE
-        self._bind_starts(coat, starts, whole)
         parts = self._parts_of(coat, asked, full, whole)
-        coat.parts = self._bound(start, parts)
+        coat.parts, coat.stretches = self._bound(start, parts)
         if len(lengths) > 1 and whole:
             self._bind_end(coat, asked, full, whole)
+        self._bind_starts(coat, start, starts, whole)
         return coat
 
     def _bind_end(
@@ -149,10 +111,11 @@ class CoatMaker:
             joined_slots((first + shortest, last + longest) for first, last in stretches)
             for stretches in (full, whole)
         )
-        coat.end = self.model.among(left)
-        self.model.equal(coat.end, coat.start + coat.slots(self.grid.step))
+        end = self.model.among(left)
+        self.model.equal(end, coat.start + coat.slots(self.grid.step))
         mixed = [(place, replace(reach, mixed=True)) for place, reach in asked if reach.opens]
-        coat.end_parts = self._bound(coat.end, self._parts_of(coat, mixed, ends, left))
+        coat.end, parts = end, self._parts_of(coat, mixed, ends, left)
+        coat.end_parts, coat.end_stretches = self._bound(end, parts)
 
     def one_of(self, things: Sequence[_Thing]) -> list[tuple[_Thing, Flag]]:
         """Things with the flag that chooses each; one of them is chosen."""
@@ -165,19 +128,25 @@ class CoatMaker:
     def _bind_starts(
         self,
         coat: CoatUnknowns,
+        start: Unknown,
         starts: dict[tuple[str, AlikeHands, int], Stretches],
         whole: Stretches,
     ) -> None:
         """Only starts that the chosen place, hands and length have."""
         for spots, on in coat.on:
             for hands, by in coat.by:
-                for seconds, lasts in coat.lasting:
-                    found = starts[spots.place, hands, seconds]
-                    when = [flag for flag in (on, by, lasts) if flag is not self.yes]
+                there = [flag for flag in (on, by) if flag is not self.yes]
+                by_length = {one: starts[spots.place, hands, one] for one, _ in coat.lasting}
+                lasting = coat.lasting
+                if coat.end_parts and self.in_hours.keep(start, coat.end, by_length, there):
+                    lasting = [(min(by_length), self.yes)]
+                for seconds, lasts in lasting:
+                    found = by_length[seconds]
+                    when = [*there, *(() if lasts is self.yes else (lasts,))]
                     if found == whole:
                         continue
                     if found:
-                        self.model.inside(coat.start, found, when)
+                        self.model.inside(start, found, when)
                     else:
                         self.model.some([~flag for flag in when])
 
@@ -201,13 +170,15 @@ class CoatMaker:
                     parts.append(Part(left[0][0], left[-1][1], part.lines))
         return parts
 
-    def _bound(self, slot: Quantity, parts: Sequence[Part]) -> list[tuple[Part, Flag]]:
-        """Parts with the flag that says that a slot lies in them."""
+    def _bound(
+        self, slot: Unknown, parts: Sequence[Part]
+    ) -> tuple[list[tuple[Part, Flag]], list[StretchUnknowns]]:
+        """Parts with the flag that says that a slot lies in them, and their stretches."""
         rows = self.one_of(parts)
         if len(parts) > 1:
             self.model.at_least(slot, sum(part.first * flag for part, flag in rows))
             self.model.at_least(sum(part.last * flag for part, flag in rows), slot)
-        return rows
+        return rows, self.in_hours.stretches(slot, parts)
 
     # What follows from a coat
 
@@ -247,14 +218,23 @@ class CoatMaker:
         """Over the end of the block; known are its longest, and the first slot of `later`."""
         end, longest, never_before = known
         scaled = SCALE * later
+
+        def ends(slot: int) -> int:
+            return longest + (slot if reach.mixed else self.grid_minutes_of(slot))
+
         for spots, on in coat.on:
+            there = [*when, *(() if on is self.yes else (on,))]
             for part, flag in coat.end_parts if reach.mixed else coat.parts:
                 line = part.lines[spots.place, reach]
-                last = part.last if reach.mixed else self.grid_minutes_of(part.last)
-                if line.up(last + longest) <= never_before:
+                if line.up(ends(part.last)) <= never_before:
                     continue
-                flags = [*when, *(one for one in (on, flag) if one is not self.yes)]
+                flags = [*there, *(() if flag is self.yes else (flag,))]
                 self.model.at_least(scaled, line.rise * end + line.offset, flags)
+            for stretch in coat.end_stretches if reach.mixed else coat.stretches:
+                first = stretch.first
+                slot = first.lines[spots.place, reach].up(ends(first.first))
+                if slot > never_before:
+                    self.model.at_least(later, slot, [*there, *stretch.begun])
 
     def in_time_for(
         self, later: Quantity, coat: CoatUnknowns, reach: Reach, when: Sequence[Flag] = ()
@@ -267,10 +247,15 @@ class CoatMaker:
         begin = self.grid_minutes(coat.start)
         scaled = SCALE * later
         for spots, on in coat.on:
+            there = [*when, *(() if on is self.yes else (on,))]
             for part, flag in coat.parts:
                 line = part.lines[spots.place, reach]
-                flags = [*when, *(one for one in (on, flag) if one is not self.yes)]
+                flags = [*there, *(() if flag is self.yes else (flag,))]
                 self.model.at_least(line.rise * begin + line.offset, scaled, flags)
+            for stretch in coat.stretches:
+                line = stretch.last.lines[spots.place, reach]
+                slot = line.down(self.grid_minutes_of(stretch.last.last))
+                self.model.at_least(slot, later, [*there, *stretch.not_over])
 
     def grid_minutes(self, slot: Quantity) -> Quantity:
         """A slot in minutes from the grid's origin."""

@@ -37,8 +37,6 @@ _JOINTS = (Goal.SCUFFED, Goal.TESTED)
 _BY_MIXES = (Goal.MIXES, Goal.ENDS)
 """The goals that are made small by a model in which mixes are unknowns."""
 
-BEFORE_MIXES = tuple(goal for goal in IN_ORDER if goal not in _BY_MIXES)
-
 _LOOKS = ((2.0, False), (math.inf, True), (math.inf, False))
 """How long a goal in hours is looked at, and whether just its bound is asked for: the way down
 to that is long where many plans differ by little."""
@@ -83,20 +81,14 @@ class Whole:
             with self._best.lock:
                 self._best.bound(Goal.LATENESS, most + 1)
 
-    def solve(
-        self,
-        end: float,
-        search: Search,
-        over: Callable[[], bool],
-        goals: Sequence[Goal] = IN_ORDER,
-    ) -> None:
+    def solve(self, end: float, search: Search, over: Callable[[], bool]) -> None:
         """Make each goal small in turn, until the monotonic clock says `end`.
 
         A goal that cannot be proved in its share of the time is looked at once more when the
         plan has become better: less room is left then. Otherwise it is left, and with it all
         that follow: their bounds would hold for nothing.
         """
-        for goal in goals:
+        for goal in IN_ORDER:
             while goal not in self._best.met:
                 if over():
                     return
