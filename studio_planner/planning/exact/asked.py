@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from studio_planner.planning.exact.reaches import Reach, not_after, not_before
@@ -47,7 +47,7 @@ def joining(task: Task, lengths: Sequence[int], *, likely: bool) -> Joining:
     return Joining(
         opens,
         not_after(stage, closing, lengths[0]),
-        not_after(stage, closing) if mixed else None,
+        replace(not_after(stage, closing), mixed=True) if mixed else None,
     )
 
 

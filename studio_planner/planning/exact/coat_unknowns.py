@@ -30,7 +30,8 @@ class CoatUnknowns:
     parts: list[tuple[Part, Flag]] = field(default_factory=list)
     end: Quantity = 0
     end_parts: list[tuple[Part, Flag]] = field(default_factory=list)
-    """The slot in which a block of several lengths is over, and the parts of such slots."""
+    """When a block of several lengths is over, in the units that the model counts ends in, and
+    the parts that it may lie in."""
     stretches: list[StretchUnknowns] = field(default_factory=list)
     end_stretches: list[StretchUnknowns] = field(default_factory=list)
     """The stretches of working hours that those parts make up."""

@@ -6,6 +6,7 @@ from collections import defaultdict
 from dataclasses import dataclass, field
 from typing import TYPE_CHECKING
 
+from studio_planner.planning.exact.reaches import MINUTE
 from studio_planner.planning.exact.started import StartedModel
 from studio_planner.planning.exact.unknowns import CoatMaker
 
@@ -118,12 +119,17 @@ class Lying:
 class Draft:
     """A model in the making."""
 
-    def __init__(self, frame: Frame) -> None:
-        """Start with nothing."""
+    def __init__(self, frame: Frame, *, to_the_minute: bool = False) -> None:
+        """Start with nothing; longer blocks end `to_the_minute`, or are taken to the slot.
+
+        To the slot there are fewer lines, and all that the model holds for possible is so; but
+        what it holds for best may be a slot worse than the best.
+        """
         self.frame = frame
         self.grid = frame.grid
         self.model = StartedModel()
-        self.maker = CoatMaker(self.model, frame.choices, frame.reaches)
+        unit = MINUTE if to_the_minute else frame.grid.step
+        self.maker = CoatMaker(self.model, frame.choices, frame.reaches, unit)
         self.yes = self.maker.yes
         self.goals = Goals()
         self.lanes: list[LaneUnknowns] = []

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from studio_planner.planning.exact.asked import Asked
+from studio_planner.planning.exact.beginnings import AllBeginnings
 from studio_planner.planning.exact.choices import Choices
 from studio_planner.planning.exact.grid import Grid
 from studio_planner.planning.exact.promised import Promised
@@ -55,12 +56,14 @@ def frame_of(
 ) -> Frame:
     """The frame of one plan, on a grid of `step` seconds (a multiple of five minutes)."""
     grid = Grid(origin=means.now // step * step, step=step)
+    # What is carried to a second place is moved at any time.
+    beginnings = AllBeginnings(means, grid) if len(studio.places) == 1 else None
     return Frame(
         studio=studio,
         means=means,
         finisher=finisher,
         grid=grid,
         choices=Choices(studio, means, grid),
-        reaches=Reaches(means.edges, grid, means.end),
+        reaches=Reaches(means.edges, grid, means.end, beginnings),
         before=before,
     )

@@ -74,7 +74,8 @@ class Hints:
         for seconds, flag in coat.lasting:
             self._set(flag, int(seconds == laid.chain.tasks[index].block))
         block = laid.chain.tasks[index].block
-        end = slot + self._draft.grid.length(block)
+        maker = self._draft.maker
+        end = maker.of_slot * slot - (-block // maker.unit)
         self._set(coat.end, end)
         for part, flag in coat.end_parts:
             self._set(flag, int(part.first <= end <= part.last))

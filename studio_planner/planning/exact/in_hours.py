@@ -59,10 +59,12 @@ class InHours:
         end: Quantity,
         starts: Mapping[int, Stretches],
         when: Sequence[Flag] = (),
+        of_slot: int = 1,
     ) -> bool:
         """Let a block that starts in a stretch end there, when all flags are set.
 
-        `starts` are those of each length in seconds. Where a longer block may not start all
+        `end` counts parts of a slot, so many `of_slot`, and `starts` are those of each length
+        in seconds. Where a longer block may not start all
         through a stretch, up to its end, nothing is said, and it tells so: bad air does that.
         With it only the starts of the shortest block are still to be said.
         """
@@ -71,8 +73,8 @@ class InHours:
         if not ends:
             return False
         for before, (first, _) in zip(ends[:-1], rows[0][1][1:], strict=True):
-            self._model.at_least(before, end, [*when, ~self._from(start, first)])
-        self._model.at_least(ends[-1], end, when)
+            self._model.at_least(of_slot * before, end, [*when, ~self._from(start, first)])
+        self._model.at_least(of_slot * ends[-1], end, when)
         return True
 
     def _from(self, slot: Unknown, first: int) -> Flag:

@@ -88,15 +88,7 @@ class LaneRules:
         for before, after in pairwise(self._lane.coats):
             if after.task.fixed is not None:
                 continue
-            self._model.at_least(after.start, self._end(before, after.task.lead))
-
-    def _end(self, coat: CoatUnknowns, more: int = 0) -> Quantity:
-        """The first slot after a coat's block, and some seconds more."""
-        if coat.known_start is not None:
-            return self._draft.grid.up(coat.known_start + coat.task.block + more)
-        if coat.end_parts and not more:
-            return coat.end
-        return coat.start + coat.slots(self._draft.grid.step, more)
+            self._maker.over(after.start, before, after.task.lead)
 
     # Joints
 
@@ -134,7 +126,7 @@ class LaneRules:
             self._maker.in_time_for(coat.start, below, window.closes, flags)
         if window.closes_mixed is not None:
             flags = [when, ~coat.alone]
-            self._maker.in_time_for(self._end(coat), below, window.closes_mixed, flags)
+            self._maker.in_time_for(coat.end, below, window.closes_mixed, flags)
 
     def _sand(self, index: int, when: Flag) -> WorkUnknowns:
         """Sanding, turning first where it has to be; then the dust settles, then the coat."""
@@ -156,7 +148,7 @@ class LaneRules:
                 work.start, self._lane.coats[other], not_before(Stage.HANDLE), [when]
             )
         for other in range(below, index):
-            self._model.at_least(work.start, self._end(self._lane.coats[other]), [when])
+            self._maker.over(work.start, self._lane.coats[other], 0, [when])
         for other in range(below + 1, index):
             self._covered(work.start, self._lane.coats[other], when)
         self._model.at_least(self._lane.coats[index].start, work.start + rest, [when])
@@ -268,13 +260,13 @@ class LaneRules:
         chain, order = self._chain, self._chain.order
         coats = self._lane.coats
         if order is None:
-            self._draft.goals.ends += len(chain.pieces) * self._end(coats[-1])
+            self._draft.goals.ends += len(chain.pieces) * self._maker.end_slot(coats[-1])
             return
         low, last = self._room.first_packing, self._room.last_packing
         for _ in chain.pieces:
             work = work_by_hand(self._draft, order.packing_minutes * 60, (low, last))
             for index, stage in self._room.asked.gates.items():
                 self._maker.waits_for(work.start, coats[index], not_before(stage), (), low)
-            self._model.at_least(work.start, self._end(coats[-1]))
+            self._maker.over(work.start, coats[-1], 0)
             self._lane.packs.append(work)
             self._draft.goals.ends += work.start + work.slots

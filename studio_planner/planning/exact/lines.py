@@ -1,15 +1,16 @@
-"""Straight lines that give a rising step function of whole numbers back exactly.
+"""Straight lines that stand for a rising step function of whole numbers.
 
-A stage time moves almost in step with the pour that it follows. Within a working stretch one or
-two straight lines are nearly always enough: rounded to whole slots they give every value
-exactly, and the solver sees one inequality instead of a table.
+A stage time moves almost in step with the pour that it follows. Rounded to whole numbers, one
+or two straight lines give every value of a working stretch, and the solver sees one inequality
+instead of a table. Where it makes no difference which of several values is given, as through a
+night in which nothing can begin, one line reaches further.
 """
 
 from __future__ import annotations
 
 import math
 from dataclasses import dataclass
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, NamedTuple
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -20,8 +21,14 @@ SCALE = 4096
 _ANCHORS = (0.05, 0.35, 0.65, 0.95)
 """How far below its first value a line may begin; some are tried."""
 
-Points = list[tuple[int, int]]
-"""(x, value), x rising."""
+
+class Point(NamedTuple):
+    """A value at x, and the lowest and highest that would do as well."""
+
+    x: int
+    value: int
+    low: int
+    high: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,47 +47,52 @@ class Line:
         return (self.rise * x + self.offset) // SCALE
 
 
-def line_through(points: Points, slopes: Sequence[float], *, up: bool) -> Line | None:
-    """A line of one of some slopes that, rounded up (or down), is the value at every point."""
+def line_through(points: Sequence[Point], slopes: Sequence[float], *, up: bool) -> Line | None:
+    """A line of one of some slopes that, rounded up (or down), will do at every point.
+
+    It is as high as it can be where values are rounded up, and else as low.
+    """
     for slope in slopes:
         rise = max(0, round(SCALE * slope))
-        rests = [SCALE * value - rise * x for x, value in points]
-        low, high = min(rests), max(rests)
-        if high - low < SCALE:
-            return Line(rise, low if up else high)
+        # Rounded up, what is above `low` less one is `low` at least; rounded down likewise.
+        low = max(SCALE * (one.low - up) - rise * one.x for one in points) + up
+        high = min(SCALE * (one.high + 1 - up) - rise * one.x for one in points) - 1 + up
+        if low <= high:
+            return Line(rise, high if up else low)
     return None
 
 
 class Reached:
     """How far a line can go on through points, and at what slope."""
 
-    def __init__(self, first: tuple[int, int]) -> None:
-        """Begin at the first point."""
-        self._x0, self._v0 = first
-        self._open = [(below, 0.0, math.inf) for below in _ANCHORS]
+    def __init__(self, first: Point) -> None:
+        """Begin at the first point: near its value, or anywhere between what would do."""
+        begins = [first.value - below for below in _ANCHORS]
+        begins += [end - 0.5 for end in (first.low, first.high) if end != first.value]
+        self._x0 = first.x
+        self._open = [(begin, 0.0, math.inf) for begin in begins]
 
     @property
     def slopes(self) -> list[float]:
         """Slopes that serve so far."""
         return [low if high == math.inf else (low + high) / 2 for _, low, high in self._open]
 
-    def take(self, point: tuple[int, int]) -> bool:
+    def take(self, point: Point) -> bool:
         """Go on through one more point; False, and nothing is taken, when no line can."""
-        x, value = point
-        wide = x - self._x0
+        wide = point.x - self._x0
         still = []
-        for below, low, high in self._open:
-            above = value - self._v0 + below
-            flattest, steepest = max(low, (above - 1) / wide), min(high, above / wide)
+        for begin, low, high in self._open:
+            flattest = max(low, (point.low - 1 - begin) / wide)
+            steepest = min(high, (point.high - begin) / wide)
             if flattest < steepest:
-                still.append((below, flattest, steepest))
+                still.append((begin, flattest, steepest))
         if still:
             self._open = still
         return bool(still)
 
 
-def pieces_of(points: Points, *, up: bool) -> list[tuple[int, int, Line]]:
-    """Cut points into parts (first, last), each with a line that gives it exactly."""
+def pieces_of(points: Sequence[Point], *, up: bool) -> list[tuple[int, int, Line]]:
+    """Cut points into parts (first, last), each with a line that will do for it."""
     parts: list[tuple[int, int, Line]] = []
     low = 0
     while low < len(points):
@@ -90,7 +102,7 @@ def pieces_of(points: Points, *, up: bool) -> list[tuple[int, int, Line]]:
     return parts
 
 
-def _part_from(points: Points, low: int, *, up: bool) -> tuple[int, Line]:
+def _part_from(points: Sequence[Point], low: int, *, up: bool) -> tuple[int, Line]:
     reached = Reached(points[low])
     last = low
     while last + 1 < len(points) and reached.take(points[last + 1]):
@@ -102,9 +114,9 @@ def _part_from(points: Points, low: int, *, up: bool) -> tuple[int, Line]:
             return last, line
         last = low + (last - low) // 2
         slopes = _from_end_to_end(points[low], points[last])
-    return low, Line(0, SCALE * points[low][1])
+    return low, Line(0, SCALE * points[low].value)
 
 
-def _from_end_to_end(first: tuple[int, int], last: tuple[int, int]) -> list[float]:
-    wide = max(1, last[0] - first[0])
-    return [(last[1] - first[1] + part) / wide for part in (0.0, 0.3, -0.3, 0.6, -0.6)]
+def _from_end_to_end(first: Point, last: Point) -> list[float]:
+    wide = max(1, last.x - first.x)
+    return [(last.value - first.value + part) / wide for part in (0.0, 0.3, -0.3, 0.6, -0.6)]

@@ -159,7 +159,13 @@ class Parts:
             limit, bound = limits[position], bounds[position]
             rooms.append(self._rooms.bounded(lane, asked[lane.key], lengths, limit, bound))
         settled = self._takings.settled(standing.lanes, freedom.lanes)
-        draft = drafted(Draft(self.frame), rooms, shared, settled, freedom.most_mixes)
+        draft = drafted(
+            Draft(self.frame, to_the_minute=freedom.to_prove),
+            rooms,
+            shared,
+            settled,
+            freedom.most_mixes,
+        )
         for unknown, where in zip(draft.lanes, around, strict=True):
             where.keep(draft.model, unknown)
         return draft

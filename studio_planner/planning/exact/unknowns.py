@@ -31,11 +31,13 @@ _Thing = TypeVar("_Thing")
 class CoatMaker:
     """Makes the unknowns of coats, and what follows from their starts."""
 
-    def __init__(self, model: Model, choices: Choices, reaches: Reaches) -> None:
-        """Add to a model."""
+    def __init__(self, model: Model, choices: Choices, reaches: Reaches, unit: int) -> None:
+        """Add to a model; ends of blocks of several lengths are counted in units [s]."""
         self.model = model
         self._reaches = reaches
         self.grid = choices.grid
+        self.unit = unit
+        self.of_slot = self.grid.step // unit
         self.yes = model.yes
         self.in_hours = InHours(model, choices.grid)
 
@@ -104,15 +106,15 @@ class CoatMaker:
         full: Stretches,
         whole: Stretches,
     ) -> None:
-        """What waits for longer blocks looks at the slot in which they end."""
-        slots = [-(-seconds // self.grid.step) for seconds, _ in coat.lasting]
-        shortest, longest = min(slots), max(slots)
+        """What waits for longer blocks looks at when they end."""
+        units = [-(-seconds // self.unit) for seconds, _ in coat.lasting]
+        shortest, longest, of_slot = min(units), max(units), self.of_slot
         ends, left = (
-            joined_slots((first + shortest, last + longest) for first, last in stretches)
+            joined_slots((of_slot * a + shortest, of_slot * b + longest) for a, b in stretches)
             for stretches in (full, whole)
         )
         end = self.model.among(left)
-        self.model.equal(end, coat.start + coat.slots(self.grid.step))
+        self.model.equal(end, of_slot * coat.start + coat.slots(self.unit))
         mixed = [(place, replace(reach, mixed=True)) for place, reach in asked if reach.opens]
         coat.end, parts = end, self._parts_of(coat, mixed, ends, left)
         coat.end_parts, coat.end_stretches = self._bound(end, parts)
@@ -138,7 +140,9 @@ class CoatMaker:
                 there = [flag for flag in (on, by) if flag is not self.yes]
                 by_length = {one: starts[spots.place, hands, one] for one, _ in coat.lasting}
                 lasting = coat.lasting
-                if coat.end_parts and self.in_hours.keep(start, coat.end, by_length, there):
+                if coat.end_parts and self.in_hours.keep(
+                    start, coat.end, by_length, there, self.of_slot
+                ):
                     lasting = [(min(by_length), self.yes)]
                 for seconds, lasts in lasting:
                     found = by_length[seconds]
@@ -164,7 +168,9 @@ class CoatMaker:
         for stretch in full:
             if stretch[1] < low or stretch[0] > high:
                 continue
-            for part in self._reaches.parts(coat.task.product, asked, lengths, stretch):
+            for part in self._reaches.parts(
+                coat.task.product, asked, lengths, stretch, self.unit
+            ):
                 left = common(whole, [(part.first, part.last)])
                 if left:
                     parts.append(Part(left[0][0], left[-1][1], part.lines))
@@ -239,7 +245,7 @@ class CoatMaker:
     def in_time_for(
         self, later: Quantity, coat: CoatUnknowns, reach: Reach, when: Sequence[Flag] = ()
     ) -> None:
-        """`later` (a slot) is not after a reach of the coat, when all flags are set."""
+        """`later` (a slot, or an end) is not after a coat's reach, when all flags are set."""
         if coat.known_start is not None:
             slot = self._slot(coat, reach, coat.known_start)
             self.model.at_least(slot, later, when)
@@ -257,6 +263,24 @@ class CoatMaker:
                 slot = line.down(self.grid_minutes_of(stretch.last.last))
                 self.model.at_least(slot, later, [*there, *stretch.not_over])
 
+    def end_slot(self, coat: CoatUnknowns) -> Quantity:
+        """The first slot after the block of a coat."""
+        if coat.known_start is not None:
+            return self.grid.up(coat.known_start + coat.task.block)
+        return coat.start + coat.slots(self.grid.step)
+
+    def over(
+        self, by: Quantity, coat: CoatUnknowns, more: int, when: Sequence[Flag] = ()
+    ) -> None:
+        """A coat's block, and some seconds more, are over by a slot, when all flags are set."""
+        if coat.known_start is not None:
+            slot = self.grid.up(coat.known_start + coat.task.block + more)
+            self.model.at_least(by, slot, when)
+        elif coat.end_parts and more % self.unit == 0:
+            self.model.at_least(self.of_slot * by, coat.end + more // self.unit, when)
+        else:
+            self.model.at_least(by, coat.start + coat.slots(self.grid.step, more), when)
+
     def grid_minutes(self, slot: Quantity) -> Quantity:
         """A slot in minutes from the grid's origin."""
         return slot * (self.grid.step // MINUTE)
@@ -267,4 +291,6 @@ class CoatMaker:
 
     def _slot(self, coat: CoatUnknowns, reach: Reach, start: int) -> int:
         task = coat.task
-        return self._reaches.slot(task.product, coat.place, reach, start, task.block)
+        return self._reaches.slot(
+            task.product, coat.place, reach, (start, task.block), self.unit
+        )

@@ -135,7 +135,7 @@ class Windows:
         )
         start = self._second(index, slot)
         return min(
-            self._reaches.slot(task.product, place, reach, start, task.block)
+            self._reaches.slot(task.product, place, reach, (start, task.block))
             for place in places
         )
 

@@ -1,4 +1,4 @@
-"""Lines give step functions back exactly, at every point of theirs."""
+"""Lines stand for step functions: at every point what they give will do."""
 
 from __future__ import annotations
 
@@ -7,48 +7,67 @@ from itertools import accumulate, pairwise
 from hypothesis import given
 from hypothesis import strategies as st
 
-from studio_planner.planning.exact.lines import Points, pieces_of
+from studio_planner.planning.exact.lines import Point, pieces_of
 
 _STEPS = st.lists(st.sampled_from((0, 1, 1, 1, 2, 5)), min_size=1, max_size=120)
 _LENGTH = st.sampled_from((1, 5, 60))
+_STRETCHES = st.lists(st.integers(1, 25), max_size=8)
+"""By how much the steps, at which it makes no difference which value is given, lie apart."""
 
 
-def _row(steps: list[int], apart: int) -> Points:
-    """Rising values at points so far apart."""
-    return [(at * apart, value) for at, value in enumerate(accumulate(steps))]
+def _row(steps: list[int], apart: int, alike: list[int] | None = None) -> list[Point]:
+    """Rising values at points so far apart; every other stretch of values is all alike."""
+    edges = list(accumulate(alike or []))
+    row = []
+    for at, value in enumerate(accumulate(steps)):
+        low, high = value, value
+        for number, (one, other) in enumerate(pairwise(edges)):
+            if number % 2 and one < value <= other:
+                low, high = one + 1, other
+        row.append(Point(at * apart, value, low, high))
+    return row
 
 
-@given(_STEPS, _LENGTH)
-def test_lines_rounded_up_are_the_value_at_every_point(steps: list[int], apart: int) -> None:
-    row = _row(steps, apart)
-    for first, last, line in pieces_of(row, up=True):
-        for at in range(first, last + 1):
-            x, value = row[at]
-            assert line.up(x) == value
-
-
-@given(_STEPS, _LENGTH)
-def test_lines_rounded_down_are_the_value_at_every_point(steps: list[int], apart: int) -> None:
-    row = _row(steps, apart)
-    for first, last, line in pieces_of(row, up=False):
-        for at in range(first, last + 1):
-            x, value = row[at]
-            assert line.down(x) == value
-
-
-@given(_STEPS, _LENGTH)
-def test_the_parts_of_a_row_follow_each_other_and_leave_no_gap(
-    steps: list[int], apart: int
+@given(_STEPS, _LENGTH, _STRETCHES)
+def test_lines_rounded_up_will_do_at_every_point(
+    steps: list[int], apart: int, alike: list[int]
 ) -> None:
-    parts = pieces_of(_row(steps, apart), up=True)
+    row = _row(steps, apart, alike)
+    for first, last, line in pieces_of(row, up=True):
+        for point in row[first : last + 1]:
+            assert point.low <= line.up(point.x) <= point.high
+
+
+@given(_STEPS, _LENGTH, _STRETCHES)
+def test_lines_rounded_down_will_do_at_every_point(
+    steps: list[int], apart: int, alike: list[int]
+) -> None:
+    row = _row(steps, apart, alike)
+    for first, last, line in pieces_of(row, up=False):
+        for point in row[first : last + 1]:
+            assert point.low <= line.down(point.x) <= point.high
+
+
+@given(_STEPS, _LENGTH, _STRETCHES)
+def test_the_parts_of_a_row_follow_each_other_and_leave_no_gap(
+    steps: list[int], apart: int, alike: list[int]
+) -> None:
+    parts = pieces_of(_row(steps, apart, alike), up=True)
     assert parts[0][0] == 0
     assert parts[-1][1] == len(steps) - 1
     assert all(after[0] == before[1] + 1 for before, after in pairwise(parts))
 
 
 def test_what_moves_with_the_start_is_one_line() -> None:
-    assert len(pieces_of([(x, x + 40) for x in range(200)], up=True)) == 1
+    assert len(pieces_of(_row([1] * 200, 1), up=True)) == 1
 
 
 def test_what_slows_down_evenly_is_few_lines() -> None:
-    assert len(pieces_of([(x, 40 + (9 * x) // 10) for x in range(200)], up=True)) <= 2
+    row = [Point(x, *[40 + (9 * x) // 10] * 3) for x in range(200)]
+    assert len(pieces_of(row, up=True)) <= 2
+
+
+def test_where_all_is_alike_one_line_goes_on_through_any_steps() -> None:
+    row = [Point(x, x * x, 0, 40_000) for x in range(200)]
+    assert len(pieces_of(row, up=True)) == 1
+    assert len(pieces_of(row, up=False)) == 1
