@@ -40,16 +40,15 @@ class BestSoFar:
 
     def bound(self, goal: Goal, bound: float) -> None:
         """Keep a bound, in the model's units, on a goal whose earlier ones are all met."""
-        step = self.parts.frame.grid.step
-        known = in_hours(goal, bound, step)
+        known = in_hours(goal, bound)
         value = by_goal(self.standing.worth)[goal]
         # What is met to less than a unit is met.
-        known = value if known > value - in_hours(goal, 1, step) else known
+        known = value if known > value - in_hours(goal, 1) else known
         self._bounds[goal] = max(self._bounds.get(goal, 0.0), known)
 
     def least(self, goal: Goal) -> int:
         """Below what a goal cannot get, in the model's units."""
-        unit = in_hours(goal, 1, self.parts.frame.grid.step)
+        unit = in_hours(goal, 1)
         return round(self._bounds.get(goal, 0.0) / unit)
 
     @property

@@ -82,7 +82,7 @@ class LaneUnknowns:
 
 @dataclass(slots=True)
 class Goals:
-    """Each goal as a quantity to be made small; times in seconds or slots."""
+    """Each goal as a quantity to be made small; times in seconds, ends in minutes."""
 
     late: Quantity = 0
     scuffed: Quantity = 0

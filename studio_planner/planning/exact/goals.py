@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 
 from studio_planner.craft.plans import Goal
 from studio_planner.planning.exact.promised import HOUR
+from studio_planner.planning.exact.reaches import MINUTE
 
 if TYPE_CHECKING:
     from collections.abc import Mapping, Sequence
@@ -67,12 +68,12 @@ class InOneGo:
 def _most(draft: Draft, goal: Goal) -> int:
     """What a goal that follows others can be at the most."""
     if goal is Goal.ENDS:
-        return len(draft.lanes) * 2 * draft.frame.reaches.far
+        return len(draft.lanes) * 2 * draft.maker.grid_minutes_of(draft.frame.reaches.far)
     return sum(len(lane.joints) for lane in draft.lanes)
 
 
-def in_hours(goal: Goal, value: float, step: int) -> float:
+def in_hours(goal: Goal, value: float) -> float:
     """A value in a model's units as plans have it: times in hours, all else as counted."""
     if goal in {Goal.LATENESS, Goal.SPARE}:
         return value / HOUR
-    return value * step / HOUR if goal is Goal.ENDS else value
+    return value * MINUTE / HOUR if goal is Goal.ENDS else value

@@ -260,7 +260,7 @@ class LaneRules:
         chain, order = self._chain, self._chain.order
         coats = self._lane.coats
         if order is None:
-            self._draft.goals.ends += len(chain.pieces) * self._maker.end_slot(coats[-1])
+            self._draft.goals.ends += len(chain.pieces) * self._maker.end_minute(coats[-1])
             return
         low, last = self._room.first_packing, self._room.last_packing
         for _ in chain.pieces:
@@ -269,4 +269,5 @@ class LaneRules:
                 self._maker.waits_for(work.start, coats[index], not_before(stage), (), low)
             self._maker.over(work.start, coats[-1], 0)
             self._lane.packs.append(work)
-            self._draft.goals.ends += work.start + work.slots
+            begins = self._maker.grid_minutes(work.start)
+            self._draft.goals.ends += begins + order.packing_minutes

@@ -14,6 +14,7 @@ from studio_planner.planning.exact.draft import Draft
 from studio_planner.planning.exact.frame import ALL_JOINTS, Frame
 from studio_planner.planning.exact.lanes import Lane
 from studio_planner.planning.exact.promised import HOUR
+from studio_planner.planning.exact.reaches import MINUTE
 from studio_planner.planning.exact.rooms import Limits, RoomMaker
 from studio_planner.planning.exact.sharing import sharing
 from studio_planner.planning.exact.standing_plan import Takings, pinned
@@ -198,7 +199,7 @@ class Parts:
             Goal.MOVED: worth.moved,
             Goal.SPARE: _in_seconds(placed, 3),
             Goal.MIXES: worth.mixes,
-            Goal.ENDS: math.ceil(worth.ends * HOUR / self.frame.grid.step),
+            Goal.ENDS: math.ceil(round(worth.ends * HOUR / MINUTE, 3)),
         }
 
     def asked(self, lane: Lane, *, as_placed: bool = False) -> Asked:
@@ -242,7 +243,7 @@ class Parts:
         return self.frame.promised(order).leaving(max(known)).late if known else 0
 
     def alone_ends(self, lanes: Sequence[Lane]) -> float:
-        """The sum of the slots in which pieces are done, each by itself in the studio.
+        """The sum of the minutes in which pieces are done, each by itself in the studio.
 
         Twins that stay together are left out: which of them is packed last is open.
         """
@@ -251,10 +252,11 @@ class Parts:
             order, begins, last = lane.chain.order, self.alone(lane), lane.chain.tasks[-1]
             if order is None and last.fixed is not None:
                 over = last.fixed.start.timestamp() + last.block
-                ends += (over - grid.origin) / grid.step
+                ends += (over - grid.origin) / MINUTE
             elif begins is not None and len(lane.chain.pieces) == 1:
-                packing = 0 if order is None else order.packing_minutes * 60
-                ends += begins + packing / grid.step
+                # Who is not packed is done within the slot before.
+                slot = grid.step // MINUTE
+                ends += begins * slot + (order.packing_minutes if order else 1 - slot)
         return ends
 
     def last_packing(self, standing: Standing, freedom: Freedom) -> dict[int, int]:

@@ -17,14 +17,14 @@ if TYPE_CHECKING:
     from studio_planner.planning.exact.part import Parts, Standing
     from studio_planner.planning.solver import Answer, Quantity
 
-MUCH = 10_000_000
+MUCH = 50_000_000
 """What one unit of the goal that is aimed at counts."""
 
 _GUIDES = {
-    Goal.SCUFFED: 2000,
-    Goal.TESTED: 400,
-    Goal.MOVED: 200,
-    Goal.MIXES: 50,
+    Goal.SCUFFED: 10_000,
+    Goal.TESTED: 2000,
+    Goal.MOVED: 1000,
+    Goal.MIXES: 250,
     Goal.ENDS: 1,
 }
 """What the goals after the one aimed at count for each other: a guide, the worth decides."""

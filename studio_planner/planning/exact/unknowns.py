@@ -263,11 +263,11 @@ class CoatMaker:
                 slot = line.down(self.grid_minutes_of(stretch.last.last))
                 self.model.at_least(slot, later, [*there, *stretch.not_over])
 
-    def end_slot(self, coat: CoatUnknowns) -> Quantity:
-        """The first slot after the block of a coat."""
+    def end_minute(self, coat: CoatUnknowns) -> Quantity:
+        """The minute in which the block of a coat is over."""
         if coat.known_start is not None:
-            return self.grid.up(coat.known_start + coat.task.block)
-        return coat.start + coat.slots(self.grid.step)
+            return -((self.grid.origin - coat.known_start - coat.task.block) // MINUTE)
+        return self.grid_minutes(coat.start) + coat.minutes
 
     def over(
         self, by: Quantity, coat: CoatUnknowns, more: int, when: Sequence[Flag] = ()

@@ -79,10 +79,10 @@ class EveryPlan:
         )
         return len(kinds) == 1 and apart and not turned and grams <= limit
 
-    def _block(self, group: Sequence[Key]) -> int:
+    def _block(self, group: Sequence[Key]) -> float:
         coats = [self._coat(one) for one in group]
         setup = max(coat.setup_minutes for coat in coats)
-        return (setup + sum(coat.piece_minutes for coat in coats)) // 60
+        return (setup + sum(coat.piece_minutes for coat in coats)) / 60
 
     def _piece(self, one: Key) -> Piece:
         return self._studio.pieces[one[0]]

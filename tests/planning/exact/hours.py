@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import UTC, datetime, timedelta
+from math import ceil
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.timing import Timing
@@ -27,8 +28,8 @@ def span(first: int, end: int) -> int:
     return ((1 << high) - (1 << low)) if high > low else 0
 
 
-def second_of(hour: int) -> int:
-    return int(ORIGIN.timestamp()) + hour * HOUR
+def second_of(hour: float) -> int:
+    return int(ORIGIN.timestamp()) + round(hour * HOUR)
 
 
 def up(second: float) -> int:
@@ -57,7 +58,7 @@ class Hours:
         self.work = [self._bits(one.working(zone, NOW, until)) for one in studio.people]
         self._awake = [span for one in studio.people for span in one.awake(zone, NOW, until)]
         self._known: dict[tuple[str, Stage, Edge, float], float | None] = {}
-        self._fits: dict[tuple[int, int, int], list[tuple[int, int]]] = {}
+        self._fits: dict[tuple[int, int, float], list[tuple[int, int]]] = {}
 
     def _bits(self, spans: Sequence[tuple[datetime, datetime]]) -> int:
         found = 0
@@ -100,12 +101,12 @@ class Hours:
         found = self.reached(coat, stage, edge, end)
         return LAST if found is None else up(found)
 
-    def blocks(self, person: int, lead: int, block: int) -> list[tuple[int, int]]:
+    def blocks(self, person: int, lead: int, block: float) -> list[tuple[int, int]]:
         """Starts in somebody's hours, with the hours of the work as bits."""
         key = (person, lead, block)
         if key not in self._fits:
             rows = (
-                (start, span(start - lead, start + block))
+                (start, span(start - lead, ceil(start + block)))
                 for start in range(up(NOW.timestamp()) + lead, LAST)
             )
             away = ~self.work[person]

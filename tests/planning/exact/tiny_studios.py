@@ -48,14 +48,19 @@ class Tiny:
 
 
 @st.composite
-def tiny_studios(draw: DrawFn, *, carried: bool = False) -> Tiny:
-    """Studios as the module describes them; if `carried`, a first coat is on and was moved."""
+def tiny_studios(draw: DrawFn, *, carried: bool = False, halves: bool = False) -> Tiny:
+    """Studios as the module describes them; if `carried`, a first coat is on and was moved.
+
+    With `halves` blocks may end between full hours.
+    """
     days = draw(st.sampled_from((3, 3, 4)))
     shapes = [(1, 1), (2, 2), (1, 1, 1), (2, 1), (3,), (2,), (3, 1), (1, 1, 2)]
     counts = draw(st.sampled_from(shapes))
     products = tuple(_product(draw, f"resin{n}") for n in range(draw(st.sampled_from((1, 2)))))
     keys = [product.key for product in products]
-    pieces = tuple(_piece(draw, n, count, keys) for n, count in enumerate(counts))
+    pieces = tuple(
+        _piece(draw, n, count, keys, halves=halves) for n, count in enumerate(counts)
+    )
     spots = tuple(_spot(n) for n in range(draw(st.sampled_from((1, 2, 2)))))
     room = Place(key="room", name="Room", pattern=_pattern(draw), band_celsius=0.5, spots=spots)
     poured = _poured(draw, pieces, spots) if carried or not draw(st.integers(0, 4)) else ()
@@ -111,8 +116,10 @@ def _product(draw: DrawFn, key: str) -> Product:
     )
 
 
-def _piece(draw: DrawFn, number: int, coats: int, products: Sequence[str]) -> Piece:
-    stack = tuple(_coat(draw, position, products) for position in range(coats))
+def _piece(
+    draw: DrawFn, number: int, coats: int, products: Sequence[str], *, halves: bool
+) -> Piece:
+    stack = tuple(_coat(draw, position, products, halves=halves) for position in range(coats))
     large = draw(st.integers(0, 3)) == 0
     return Piece(
         key=f"P{number}",
@@ -124,7 +131,7 @@ def _piece(draw: DrawFn, number: int, coats: int, products: Sequence[str]) -> Pi
     )
 
 
-def _coat(draw: DrawFn, position: int, products: Sequence[str]) -> Coat:
+def _coat(draw: DrawFn, position: int, products: Sequence[str], *, halves: bool) -> Coat:
     under = position > 0 and draw(st.integers(0, 4)) == 0
     wet = position > 0 and draw(st.integers(0, 9)) == 0
     return Coat(
@@ -137,8 +144,8 @@ def _coat(draw: DrawFn, position: int, products: Sequence[str]) -> Coat:
         sandable=draw(st.integers(0, 3)) > 0,
         test_first=draw(st.booleans()),
         taped=draw(st.integers(0, 6)) == 0,
-        setup_minutes=draw(st.sampled_from((60, 0))),
-        piece_minutes=60,
+        setup_minutes=draw(st.sampled_from((30, 0) if halves else (60, 0))),
+        piece_minutes=draw(st.sampled_from((60, 30))) if halves else 60,
     )
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from math import ceil
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.pieces import Joint
@@ -25,7 +26,7 @@ Key = tuple[int, int]
 class Mixing:
     """Which coats are poured from one mix: the block [h] of each, and whose hands it takes."""
 
-    blocks: dict[Key, int]
+    blocks: dict[Key, float]
     groups: tuple[tuple[Key, ...], ...]
 
 
@@ -47,7 +48,7 @@ class Way:
     tested: int = 0
     moved: int = 0
     ready: int = 0
-    end: int = 0
+    end: float = 0
 
 
 def with_bits(bits: tuple[int, ...], at: int, more: int) -> tuple[int, ...]:
@@ -101,7 +102,7 @@ class PieceWays:
         return [done for way in ways if (done := self._done(piece, way, ends)) is not None]
 
     def _poured(
-        self, piece: Piece, way: Way, blocks: Sequence[int], *, takes_hands: bool
+        self, piece: Piece, way: Way, blocks: Sequence[float], *, takes_hands: bool
     ) -> Iterator[Way]:
         """All ways to pour the next coat."""
         index = len(way.starts)
@@ -120,13 +121,13 @@ class PieceWays:
                     yield from self._stood(piece, joined, blocks, (start, person, taken))
 
     def _since(
-        self, piece: Piece, way: Way, blocks: Sequence[int], index: int, stage: Stage
+        self, piece: Piece, way: Way, blocks: Sequence[float], index: int, stage: Stage
     ) -> int:
         """The first full hour at which one of its coats has safely reached a stage."""
         end = second_of(way.starts[index] + blocks[index])
         return self._hours.first_from(piece.stack[index], stage, end)
 
-    def _faces(self, piece: Piece, way: Way, blocks: Sequence[int], turned: int) -> bool:
+    def _faces(self, piece: Piece, way: Way, blocks: Sequence[float], turned: int) -> bool:
         return all(
             self._hours.first_from(
                 piece.stack[i], Stage.HANDLE, second_of(way.starts[i] + blocks[i])
@@ -135,7 +136,7 @@ class PieceWays:
             for i in piece.rests_on(len(way.starts))
         )
 
-    def _taped(self, piece: Piece, way: Way, blocks: Sequence[int], by: int) -> bool:
+    def _taped(self, piece: Piece, way: Way, blocks: Sequence[float], by: int) -> bool:
         """Tape of the last coat can be pulled before the next block, if it still can at all."""
         index = len(way.starts) - 1
         if index < 0 or not piece.stack[index].taped:
@@ -144,7 +145,7 @@ class PieceWays:
         late = way.people[index] < 0 and not hours
         return late or any(hour + 1 <= by for hour in hours)
 
-    def _pulls(self, piece: Piece, way: Way, blocks: Sequence[int], index: int) -> list[int]:
+    def _pulls(self, piece: Piece, way: Way, blocks: Sequence[float], index: int) -> list[int]:
         coat, start = piece.stack[index], way.starts[index]
         opens = self._hours.first_from(coat, Stage.TAPE_OPENS, second_of(start + blocks[index]))
         closes = self._hours.reached(coat, Stage.TAPE_CLOSES, Edge.EARLY, second_of(start))
@@ -152,7 +153,7 @@ class PieceWays:
         return list(self._hours.awake(opens, last))
 
     def _joined(
-        self, piece: Piece, way: Way, blocks: Sequence[int], start: int
+        self, piece: Piece, way: Way, blocks: Sequence[float], start: int
     ) -> Iterator[Way]:
         """All joints that the next coat may make when it starts so."""
         index = len(way.starts)
@@ -182,7 +183,7 @@ class PieceWays:
             yield from self._sanded(piece, way, blocks, start)
 
     def _sanded(
-        self, piece: Piece, way: Way, blocks: Sequence[int], start: int
+        self, piece: Piece, way: Way, blocks: Sequence[float], start: int
     ) -> Iterator[Way]:
         index = len(way.starts)
         below = piece.below(index) or 0
@@ -193,7 +194,7 @@ class PieceWays:
             self._hours.first_from(piece.stack[i], stage, second_of(way.starts[i] + blocks[i]))
             for i, stage in waits
         )
-        low = max(low, way.starts[-1] + blocks[index - 1])
+        low = max(low, ceil(way.starts[-1] + blocks[index - 1]))
         for sand in range(low, start - 1 - turn - max(self._settle, turn) + 1):
             work = span(sand, sand + 1 + turn)
             dust = span(sand, sand + 1 + turn + self._settle)
@@ -207,7 +208,7 @@ class PieceWays:
                     )
 
     def _stood(
-        self, piece: Piece, way: Way, blocks: Sequence[int], pour: tuple[int, int, int]
+        self, piece: Piece, way: Way, blocks: Sequence[float], pour: tuple[int, int, int]
     ) -> Iterator[Way]:
         """All spots that the next coat may stand on."""
         start, person, work = pour
@@ -247,11 +248,11 @@ class PieceWays:
                     )
                 )
 
-    def _wet(self, piece: Piece, way: Way, block: int) -> Way:
+    def _wet(self, piece: Piece, way: Way, block: float) -> Way:
         index = len(way.starts) - 1
         end = way.starts[-1] + block
         covered = max(
-            end, self._hours.first_from(piece.stack[index], Stage.COVER, second_of(end))
+            ceil(end), self._hours.first_from(piece.stack[index], Stage.COVER, second_of(end))
         )
         return replace(way, wet=way.wet | span(way.starts[-1], covered))
 
@@ -259,7 +260,7 @@ class PieceWays:
         if not way.wet & way.sanding:
             yield way
 
-    def _done(self, piece: Piece, way: Way, blocks: Sequence[int]) -> Way | None:
+    def _done(self, piece: Piece, way: Way, blocks: Sequence[float]) -> Way | None:
         """The way with the last coat's stay and the hour from which it may be packed."""
         if not self._taped(piece, way, blocks, LAST):
             return None
@@ -267,7 +268,7 @@ class PieceWays:
         freed = self._hours.first_from(piece.stack[-1], Stage.HANDLE, second_of(ends[-1]))
         spots = with_bits(way.spots, way.stands[-1], span(way.starts[-1], freed))
         order = self._studio.order_of(piece.key)
-        ready = ends[-1]
+        ready = ceil(ends[-1])
         if order is not None:
             gates = [
                 self._hours.first_from(coat, order.gate.stage, second_of(end))
