@@ -64,9 +64,9 @@ class InHours:
         """Let a block that starts in a stretch end there, when all flags are set.
 
         `end` counts parts of a slot, so many `of_slot`, and `starts` are those of each length
-        in seconds. Where a longer block may not start all
-        through a stretch, up to its end, nothing is said, and it tells so: bad air does that.
-        With it only the starts of the shortest block are still to be said.
+        in seconds. With it only the starts of the shortest block are still to be said. Where a
+        longer one may not start all through a stretch, up to its end, nothing is said, and it
+        tells so: bad air does that.
         """
         rows = [(self._grid.length(seconds), starts[seconds]) for seconds in sorted(starts)]
         ends = common_ends(rows)
