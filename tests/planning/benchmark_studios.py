@@ -78,7 +78,7 @@ class Size:
 SIZES = {
     "S": Size(8, 4, 1, Dates(4.7, 0.5, 7, _UNDER_WAY)),
     "M": Size(20, 5, 2, Dates(4.0, 0.7, 7, _UNDER_WAY)),
-    "L": Size(60, 5, 4, Dates(5.0, 0.68, 7, _UNDER_WAY)),
+    "L": Size(60, 5, 4, Dates(5.0, 0.64, 7, _UNDER_WAY)),
     "X": Size(150, 5, 8, Dates(5.0, 1.05, 7, _UNDER_WAY)),
 }
 
