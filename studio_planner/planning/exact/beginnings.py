@@ -53,7 +53,7 @@ class AllBeginnings:
     """When what waits for each stage may begin in one studio."""
 
     def __init__(self, means: Means, grid: Grid) -> None:
-        """Look at everybody's hours; a second place is carried to at any time."""
+        """Look at everybody's working and waking hours."""
         hours = [span for free in means.shop.hands.values() for span in free.from_(means.now)]
         awake = [(start, end) for start, end, _ in means.shop.awake]
         self._hours, self._awake = (

@@ -152,7 +152,7 @@ class Draft:
 
     def flags(self, *flags: Flag) -> list[Flag]:
         """Those of some flags that are not always set."""
-        return [flag for flag in flags if flag is not self.yes]
+        return self.maker.flags(*flags)
 
     def span(self, start: Quantity, slots: Quantity, *when: Flag) -> Span:
         """A stretch of time of known or unknown length, there when all the flags are set."""

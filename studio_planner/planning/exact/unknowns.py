@@ -127,6 +127,10 @@ class CoatMaker:
         self.model.exactly_one(flag for _, flag in rows)
         return rows
 
+    def flags(self, *flags: Flag) -> list[Flag]:
+        """Those of some flags that are not always set."""
+        return [flag for flag in flags if flag is not self.yes]
+
     def _bind_starts(
         self,
         coat: CoatUnknowns,
@@ -137,7 +141,7 @@ class CoatMaker:
         """Only starts that the chosen place, hands and length have."""
         for spots, on in coat.on:
             for hands, by in coat.by:
-                there = [flag for flag in (on, by) if flag is not self.yes]
+                there = self.flags(on, by)
                 by_length = {one: starts[spots.place, hands, one] for one, _ in coat.lasting}
                 lasting = coat.lasting
                 if coat.end_parts and self.in_hours.keep(
@@ -146,7 +150,7 @@ class CoatMaker:
                     lasting = [(min(by_length), self.yes)]
                 for seconds, lasts in lasting:
                     found = by_length[seconds]
-                    when = [*there, *(() if lasts is self.yes else (lasts,))]
+                    when = self.flags(*there, lasts)
                     if found == whole:
                         continue
                     if found:
@@ -229,12 +233,12 @@ class CoatMaker:
             return longest + (slot if reach.mixed else self.grid_minutes_of(slot))
 
         for spots, on in coat.on:
-            there = [*when, *(() if on is self.yes else (on,))]
+            there = self.flags(*when, on)
             for part, flag in coat.end_parts if reach.mixed else coat.parts:
                 line = part.lines[spots.place, reach]
                 if line.up(ends(part.last)) <= never_before:
                     continue
-                flags = [*there, *(() if flag is self.yes else (flag,))]
+                flags = self.flags(*there, flag)
                 self.model.at_least(scaled, line.rise * end + line.offset, flags)
             for stretch in coat.end_stretches if reach.mixed else coat.stretches:
                 first = stretch.first
@@ -253,10 +257,10 @@ class CoatMaker:
         begin = self.grid_minutes(coat.start)
         scaled = SCALE * later
         for spots, on in coat.on:
-            there = [*when, *(() if on is self.yes else (on,))]
+            there = self.flags(*when, on)
             for part, flag in coat.parts:
                 line = part.lines[spots.place, reach]
-                flags = [*there, *(() if flag is self.yes else (flag,))]
+                flags = self.flags(*there, flag)
                 self.model.at_least(line.rise * begin + line.offset, scaled, flags)
             for stretch in coat.stretches:
                 line = stretch.last.lines[spots.place, reach]

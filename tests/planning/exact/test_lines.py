@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from itertools import accumulate, pairwise
 
+import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
@@ -28,24 +29,15 @@ def _row(steps: list[int], apart: int, alike: list[int] | None = None) -> list[P
     return row
 
 
+@pytest.mark.parametrize("up", [True, False])
 @given(_STEPS, _LENGTH, _STRETCHES)
-def test_lines_rounded_up_will_do_at_every_point(
-    steps: list[int], apart: int, alike: list[int]
+def test_rounded_lines_will_do_at_every_point(
+    up: bool, steps: list[int], apart: int, alike: list[int]
 ) -> None:
     row = _row(steps, apart, alike)
-    for first, last, line in pieces_of(row, up=True):
-        for point in row[first : last + 1]:
-            assert point.low <= line.up(point.x) <= point.high
-
-
-@given(_STEPS, _LENGTH, _STRETCHES)
-def test_lines_rounded_down_will_do_at_every_point(
-    steps: list[int], apart: int, alike: list[int]
-) -> None:
-    row = _row(steps, apart, alike)
-    for first, last, line in pieces_of(row, up=False):
-        for point in row[first : last + 1]:
-            assert point.low <= line.down(point.x) <= point.high
+    for first, last, line in pieces_of(row, up=up):
+        said = line.up if up else line.down
+        assert all(one.low <= said(one.x) <= one.high for one in row[first : last + 1])
 
 
 @given(_STEPS, _LENGTH, _STRETCHES)
