@@ -38,7 +38,6 @@ def planned_words(view: DeskView) -> str:
 
 
 def _reason(studio: Studio, row: Unplanned) -> str:
-    name = words.piece_name(studio.piece(row.piece))
-    reason = str(row.reason)
-    named = reason if name in reason else f"{name}: {reason}"
+    piece, reason = studio.piece(row.piece), str(row.reason)
+    named = reason if piece.name in reason else f"{words.piece_name(piece)}: {reason}"
     return f"{named.rstrip('.')}."

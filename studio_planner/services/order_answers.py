@@ -7,6 +7,7 @@ from datetime import datetime, timedelta
 from typing import TYPE_CHECKING
 
 from studio_planner.craft.orders import Gate
+from studio_planner.services.left_out import why_left_out
 from studio_planner.services.promises import promise_of
 
 if TYPE_CHECKING:
@@ -91,7 +92,6 @@ def answer_for(studio: Studio, plan: Plan | None, key: str, now: datetime) -> Or
 
 def _piece_answer(studio: Studio, plan: Plan | None, key: str) -> PieceAnswer:
     ready = {row.stage: row for row in plan.ready if row.piece == key} if plan else {}
-    unplanned = plan.unplanned if plan else ()
     return PieceAnswer(
         piece=studio.piece(key),
         gates=tuple(
@@ -102,7 +102,7 @@ def _piece_answer(studio: Studio, plan: Plan | None, key: str) -> PieceAnswer:
             )
             for gate in Gate
         ),
-        reason=next((str(row.reason) for row in unplanned if row.piece == key), ""),
+        reason=why_left_out(plan, studio.piece(key)),
     )
 
 

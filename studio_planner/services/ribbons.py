@@ -14,6 +14,7 @@ from studio_planner.craft.pieces import Joint
 from studio_planner.science.stages import Stage
 from studio_planner.services.doorways import doorway_for, safe_window
 from studio_planner.services.film_shades import FIRM, Film
+from studio_planner.services.left_out import why_left_out
 from studio_planner.services.ready_flags import FLAG_STAGES, flags_of, kept_flags
 from studio_planner.services.whereabouts import PlannedStudio, Whereabouts
 
@@ -271,8 +272,7 @@ class Lane(Whereabouts):
     @property
     def reason(self) -> str:
         """Why the piece, or the rest of it, is not planned; empty when it is."""
-        rows = self.plan.unplanned if self.plan else ()
-        return next((str(row.reason) for row in rows if row.piece == self.piece.key), "")
+        return why_left_out(self.plan, self.piece)
 
     @cached_property
     def flags(self) -> tuple[Flag, ...]:

@@ -63,6 +63,7 @@ class Dates:
 
 
 GENEROUS = Dates(7.0)
+_LATE = Dates(4.0, 0.7, 7, _UNDER_WAY)
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,9 +78,9 @@ class Size:
 
 SIZES = {
     "S": Size(8, 4, 1, Dates(4.7, 0.5, 7, _UNDER_WAY)),
-    "M": Size(20, 5, 2, Dates(4.0, 0.7, 7, _UNDER_WAY)),
-    "L": Size(60, 5, 4, Dates(5.0, 0.64, 7, _UNDER_WAY)),
-    "X": Size(150, 5, 8, Dates(5.0, 1.05, 7, _UNDER_WAY)),
+    "M": Size(20, 5, 2, Dates(2.0, 1.1, 7, _UNDER_WAY)),
+    "L": Size(60, 5, 4, Dates(1.5, 1.06, 7, _UNDER_WAY)),
+    "X": Size(150, 5, 8, Dates(2.5, 1.05, 7, _UNDER_WAY)),
 }
 
 
@@ -87,6 +88,14 @@ def benchmark_studio(size: str, seed: int) -> Studio:
     """Make the studio of one size of the benchmark; plan it from `START`."""
     one = SIZES[size]
     return make_studio(seed, one.pieces, one.coats, one.weeks, one.dates)
+
+
+def late_studio(seed: int) -> Studio:
+    """A studio of twenty pieces that comes late by chains placed one after another.
+
+    No benchmark has its dates: tests that need lateness need not care for those.
+    """
+    return make_studio(seed, 20, 5, 2, _LATE)
 
 
 def make_studio(

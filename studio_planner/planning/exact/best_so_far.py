@@ -11,7 +11,11 @@ from studio_planner.planning.exact.sharing import least_mixes
 from studio_planner.planning.worth import by_goal, goals_of
 
 if TYPE_CHECKING:
+    from collections.abc import Iterable, Sequence
+
+    from studio_planner.craft.places import Spot
     from studio_planner.craft.plans import GoalValue
+    from studio_planner.planning.exact.lanes import Lane
     from studio_planner.planning.exact.part import Parts, Standing
 
 
@@ -25,6 +29,7 @@ class BestSoFar:
         self.lock = Lock()
         self._bounds: dict[Goal, float] = {}
         lanes = standing.lanes
+        self.bound(Goal.LEFT_OUT, _without_a_spot(lanes, parts.frame.studio.spots))
         orders = {lane.chain.order.key: lane.chain.order for lane in lanes if lane.chain.order}
         least = sum(parts.alone_late(lanes, order) for order in orders.values())
         self.bound(Goal.LATENESS, least)
@@ -70,3 +75,9 @@ class BestSoFar:
     def proved(self) -> bool:
         """Whether nothing can be better any more."""
         return all(row.proved for row in self.goals)
+
+
+def _without_a_spot(lanes: Iterable[Lane], spots: Sequence[Spot]) -> int:
+    """How many pieces that are to be poured on lie on no spot: no plan has a place for them."""
+    pieces = (piece for lane in lanes if lane.new_coats for piece in lane.chain.pieces)
+    return sum(not any(piece.fits(spot) for spot in spots) for piece in pieces)

@@ -197,7 +197,7 @@ class Improver:
             return tried
         if wishes is None or self._large:
             return None
-        if not (self._shared or self._again or (wishes.opening and standing.worth.late)):
+        if not (self._shared or self._again):
             self._shared = True
             return self._all_lanes.sharing(standing)
         if not self._soon_lacking:

@@ -100,12 +100,12 @@ def _some(parts: Parts, standing: Standing, wish: Wish, seed: int) -> Try | None
 
     Anything sooner than what stands will do, and what was foreseen is enough.
     """
-    lanes = _elsewhere(standing, wish.plan)
+    moved = _moved(standing, wish.plan)
+    lanes = moved | _bound(standing, wish.plan, moved)
     freed = Freedom(lanes, beside=lanes)
     if wish.days is not None:
-        others = lanes - _moved(standing, wish.plan)
         around = _GIVE_WAY[seed % len(_GIVE_WAY)]
-        freed = Freedom(lanes, beside=others, beside_days=around)
+        freed = Freedom(lanes, beside=lanes - moved, beside_days=around)
     draft = _draft(parts, standing, wish, freed)
     if draft is None:
         return None
@@ -151,12 +151,11 @@ def _moved(standing: Standing, wanted: Standing) -> frozenset[int]:
     return frozenset(at for at, (one, other) in pairs if not same_place(one, other))
 
 
-def _elsewhere(standing: Standing, wanted: Standing) -> frozenset[int]:
-    """Lanes that are wanted elsewhere, what they are bound to, and the nearest to share with.
+def _bound(standing: Standing, wanted: Standing, moved: frozenset[int]) -> frozenset[int]:
+    """What lanes that are wanted elsewhere are bound to, and the nearest to share with.
 
     They are bound to the other pieces of their orders, and to whom they share a mix with now.
     """
-    moved = _moved(standing, wanted)
     orders = {_order(standing.lanes[at]) for at in moved} - {None}
     mixes = {mix for at in moved for mix in _mixes(standing.lanes[at])}
     bound = {
@@ -172,7 +171,7 @@ def _elsewhere(standing: Standing, wanted: Standing) -> frozenset[int]:
         if at not in free and (apart := _apart(lane.pours, points)) < _PARTNERS
     )
     more = max(0, _MOST_LANES - len(free))
-    return frozenset(free | {at for _, at in partners[:more]})
+    return frozenset(bound | {at for _, at in partners[:more]})
 
 
 def _order(lane: Lane) -> str | None:

@@ -67,6 +67,9 @@ class Placer:
                 break
             if best is None or found.score < best.score:
                 best = found
+            if not found.score[1]:
+                # Nothing is sanded though it may be: the gentler ones come to the same.
+                break
         return best
 
     def place_all(self, chains: Iterable[Chain]) -> tuple[list[Placement], list[Stuck]]:

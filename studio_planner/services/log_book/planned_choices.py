@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from studio_planner.craft.tongue import translate
 from studio_planner.services.desk import DeskView
 from studio_planner.services.editing.changes import Change
+from studio_planner.services.left_out import why_left_out
 from studio_planner.services.log_book.after_missing import choices_after
 from studio_planner.services.trying.trial import CannotTry, done_with
 
@@ -49,14 +50,13 @@ def dates_of(choice: Choice, missed: Missed, planned: Studio) -> Dates:
     coming = [one for one in coats if not one.poured]
     order = studio.order_of(missed.piece)
     outcomes = plan.outcomes if plan is not None else ()
-    unplanned = plan.unplanned if plan is not None else ()
     leaves = (one.leaves for one in outcomes if order is not None and one.order == order.key)
     return Dates(
         next_pour=min((one.start for one in coming), default=None),
         last_pour=max((one.end for one in coming), default=None),
         leaves=next(leaves, None),
         due=None if order is None else order.due(studio.time_zone),
-        reason=next((str(one.reason) for one in unplanned if one.piece == missed.piece), ""),
+        reason=why_left_out(plan, studio.piece(missed.piece)),
     )
 
 

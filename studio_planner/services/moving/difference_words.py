@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 from studio_planner.craft.kind_words import kind_word
 from studio_planner.craft.pieces import Joint
 from studio_planner.craft.tongue import counted, marked, translate
+from studio_planner.services.left_out import why_left_out
 from studio_planner.services.questions.sentences import Lasting, Moment, Sentence, said
 
 if TYPE_CHECKING:
@@ -110,9 +111,7 @@ def _leaving(row: ChangedPromise) -> str:
 
 
 def _lost(key: str, studio: Studio) -> Sentence:
-    plan = studio.plan
-    rows = plan.unplanned if plan else ()
-    reason = next((str(row.reason) for row in rows if row.piece == key), "")
+    reason = why_left_out(studio.plan, studio.piece(key))
     if not reason:
         return said("{piece} is not planned any more.", piece=_piece(studio, key))
     text = "{piece} is not planned any more: {reason}"

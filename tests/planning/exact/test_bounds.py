@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING
 import pytest
 
 from studio_planner.craft.plans import Goal
+from studio_planner.craft.shapes import Rectangle
 from studio_planner.planning.checker import check_plan
 from studio_planner.planning.exact.answers import AnswerReader
 from studio_planner.planning.exact.goals import quantity_of
@@ -20,7 +21,8 @@ from studio_planner.planning.exact.search import PlanSearch
 from studio_planner.planning.exact.whole import Whole
 from studio_planner.planning.quick import quick_start
 from studio_planner.planning.solver import Answer, Search, Status
-from tests.planning.benchmark_studios import START, benchmark_studio
+from tests.planning.benchmark_studios import START, benchmark_studio, late_studio
+from tests.planning.impossible_studios import board, small_studio
 
 if TYPE_CHECKING:
     from collections.abc import Mapping, Sequence
@@ -59,8 +61,8 @@ _FAR = 600.0
 _WORK = 0.3
 
 
-def _search(seed: int, size: str = "S") -> PlanSearch:
-    return PlanSearch(quick_start(benchmark_studio(size, seed), START))
+def _search(seed: int) -> PlanSearch:
+    return PlanSearch(quick_start(benchmark_studio("S", seed), START))
 
 
 def _known(seed: int) -> PlanSearch:
@@ -99,7 +101,7 @@ def test_no_bound_is_above_the_lateness_of_a_plan_that_keeps_every_rule(seed: in
 def test_a_bound_on_joints_holds_only_beside_the_lateness_it_was_found_with(
     monkeypatch: pytest.MonkeyPatch,
 ) -> None:
-    best = _search(2, "M").best
+    best = PlanSearch(quick_start(late_studio(2), START)).best
     values = best.parts.values(best.standing.lanes)
     late = values[Goal.LATENESS]
     assert late
@@ -117,3 +119,11 @@ def test_a_bound_on_joints_holds_only_beside_the_lateness_it_was_found_with(
     assert rows[Goal.LATENESS].proved
     assert not rows[Goal.TESTED].bound
     assert not rows[Goal.SCUFFED].bound
+
+
+def test_pieces_that_lie_on_no_spot_are_proved_to_be_left_out() -> None:
+    wide = board(key="wide", name="Wide board", shape=Rectangle(length_mm=900, width_mm=700))
+    studio = small_studio(pieces=(board(), wide), orders=())
+    best = PlanSearch(quick_start(studio, START)).best
+    assert best.standing.worth.left_out == 1
+    assert Goal.LEFT_OUT in best.met

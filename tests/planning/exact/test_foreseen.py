@@ -10,7 +10,7 @@ from studio_planner.planning.exact.foreseen import Foreseen
 from studio_planner.planning.exact.improving import Improver
 from studio_planner.planning.exact.search import PlanSearch
 from studio_planner.planning.quick import quick_start
-from tests.planning.benchmark_studios import START, benchmark_studio, make_studio
+from tests.planning.benchmark_studios import START, benchmark_studio, late_studio, make_studio
 
 if TYPE_CHECKING:
     from studio_planner.planning.exact.part import Standing
@@ -102,7 +102,7 @@ def test_of_a_large_studio_there_are_rough_plans_instead() -> None:
 
 
 def test_beside_the_plan_that_stands_few_lanes_differ_and_less_comes_late() -> None:
-    search = PlanSearch(quick_start(benchmark_studio("M", _LATE_OF_M), START))
+    search = PlanSearch(quick_start(late_studio(_LATE_OF_M), START))
     standing, foreseen = search.best.standing, search._foreseen()
     wish = foreseen.beside(search.best, Random(0))  # noqa: S311 - to be repeated
     assert wish is not None

@@ -14,11 +14,17 @@ from studio_planner.planning.checker import check_plan
 from studio_planner.planning.exact.all_lanes import MOST_COATS
 from studio_planner.planning.exact.foreseen import Foreseen, Wish
 from studio_planner.planning.exact.improving import Improver
-from studio_planner.planning.exact.near import _elsewhere, _moved, near
+from studio_planner.planning.exact.near import _bound, _moved, near
 from studio_planner.planning.exact.search import PlanSearch
 from studio_planner.planning.quick import quick_plan, quick_start
 from studio_planner.planning.solver import Search
-from tests.planning.benchmark_studios import START, Dates, benchmark_studio, make_studio
+from tests.planning.benchmark_studios import (
+    START,
+    Dates,
+    benchmark_studio,
+    late_studio,
+    make_studio,
+)
 from tests.planning.happenings import HAPPENINGS
 
 if TYPE_CHECKING:
@@ -36,9 +42,9 @@ _TIGHT = Dates(4.0, 0.5)
 _LONG, _WORK = 60.0, 0.6
 
 
-def _of(size: str, seed: int) -> PlanSearch:
+def _begun(studio: Studio) -> PlanSearch:
     """A search that begins at a quick plan, of which much is late."""
-    return PlanSearch(quick_start(benchmark_studio(size, seed), START))
+    return PlanSearch(quick_start(studio, START))
 
 
 def _drawn(number: int = 0) -> Random:
@@ -105,7 +111,7 @@ def test_of_a_large_studio_lanes_are_opened_only_near_a_foreseen_plan() -> None:
     assert tried is not None
     assert tried.wish is wish
     assert tried.replaces
-    small = _of("S", 1)
+    small = _begun(benchmark_studio("S", 1))
     wish = small._foreseen().less_late(small.best, _drawn())
     assert wish is not None
     less = near(small.best.parts, small.best.standing, wish, 0)
@@ -144,7 +150,7 @@ def _found_beside(search: PlanSearch, *, by_days: bool) -> tuple[Wish, Try]:
 def test_what_is_wanted_elsewhere_is_freed_with_its_order_and_all_else_stays(
     *, by_days: bool
 ) -> None:
-    search = _of("M", 0)
+    search = _begun(late_studio(0))
     standing = search.best.standing
     wish, tried = _found_beside(search, by_days=by_days)
     assert not tried.replaces
@@ -170,7 +176,7 @@ def test_what_is_wanted_elsewhere_is_freed_with_its_order_and_all_else_stays(
 
 
 def test_who_shares_a_mix_with_what_is_wanted_elsewhere_is_freed_too() -> None:
-    search = _of("S", 1)
+    search = _begun(benchmark_studio("S", 1))
     alone = search.best.standing
     Improver(search.best, 0, search._foreseen()).step(_LONG, _WORK)
     shared = search.best.standing
@@ -183,11 +189,13 @@ def test_who_shares_a_mix_with_what_is_wanted_elsewhere_is_freed_too() -> None:
         moved = min(lanes)
         wanted = list(shared.lanes)
         wanted[moved] = alone.lanes[moved]
-        assert lanes <= _elsewhere(shared, replace(shared, lanes=tuple(wanted)))
+        elsewhere = replace(shared, lanes=tuple(wanted))
+        moved = _moved(shared, elsewhere)
+        assert lanes <= moved | _bound(shared, elsewhere, moved)
 
 
 def test_what_promises_more_lateness_than_now_stands_is_no_longer_looked_for() -> None:
-    search = _of("M", 0)
+    search = _begun(late_studio(0))
     improver = Improver(search.best, 0, search._foreseen())
     anew = search._foreseen().less_late(search.best, _drawn())
     assert anew is not None

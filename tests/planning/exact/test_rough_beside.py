@@ -12,7 +12,7 @@ from studio_planner.planning.exact.lanes import Lane
 from studio_planner.planning.exact.rough_beside import RoughBeside
 from studio_planner.planning.exact.search import PlanSearch
 from studio_planner.planning.quick import quick_start
-from tests.planning.benchmark_studios import START, benchmark_studio
+from tests.planning.benchmark_studios import START, late_studio
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -28,7 +28,7 @@ _MANY = 8
 
 @pytest.fixture(scope="module")
 def search() -> PlanSearch:
-    return PlanSearch(quick_start(benchmark_studio("M", _LATE), START))
+    return PlanSearch(quick_start(late_studio(_LATE), START))
 
 
 def _rough(search: PlanSearch) -> RoughBeside:

@@ -24,7 +24,7 @@ from studio_planner.planning.quick import quick_plan, quick_start
 from studio_planner.planning.solver import Search
 from studio_planner.planning.spans import GRID
 from studio_planner.planning.worth import hours_late
-from tests.planning.benchmark_studios import START, benchmark_studio
+from tests.planning.benchmark_studios import START, benchmark_studio, late_studio
 from tests.planning.happenings import as_planned_for
 from tests.planning.studios import Situation, studios
 
@@ -36,8 +36,7 @@ if TYPE_CHECKING:
     from studio_planner.planning.quick import QuickStart
 
 _DAY, _HOUR = 86_400, 3600
-_LATE = 4
-"""The seed of a studio of twenty pieces that is late by chains placed one after another."""
+_LATE = late_studio(4)
 
 _LONG, _WORK = 60.0, 0.6
 
@@ -46,8 +45,8 @@ def _drawn() -> Random:
     return Random(0)  # noqa: S311 - to be repeated, not to be secret
 
 
-def _begun(size: str = "M", seed: int = _LATE) -> QuickStart:
-    return quick_start(benchmark_studio(size, seed), START, before=None)
+def _begun() -> QuickStart:
+    return quick_start(_LATE, START, before=None)
 
 
 def test_a_day_ends_when_the_night_does_and_has_the_hands_of_all() -> None:
@@ -109,8 +108,7 @@ def test_ways_begin_and_end_in_hours_with_hands_and_no_two_on_the_same_days() ->
 
 
 def test_what_is_begun_goes_on_from_where_it_lies() -> None:
-    studio = benchmark_studio("M", _LATE)
-    now, then = as_planned_for(timedelta(days=5), studio, quick_plan(studio, START))
+    now, then = as_planned_for(timedelta(days=5), _LATE, quick_plan(_LATE, START))
     start = quick_start(then, now, before=None)
     placer = start.rounds.placer()
     ways = Ways(placer, working_days(then, placer.means))
@@ -211,7 +209,7 @@ def test_in_the_days_of_a_rough_plan_every_rule_is_kept_and_less_comes_late() ->
         assert lane.placed is not None
         of = wish.days.of
         assert [of(at) for at in wanted.placed.starts] == [of(at) for at in lane.placed.starts]
-    assert not check_plan(benchmark_studio("M", _LATE), search.plan()).broken
+    assert not check_plan(_LATE, search.plan()).broken
 
 
 def test_a_rough_plan_that_promises_no_less_or_is_not_found_is_not_wished_for(
