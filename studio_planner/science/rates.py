@@ -11,6 +11,7 @@ back comes home.
 from __future__ import annotations
 
 from bisect import bisect_left, bisect_right
+from itertools import islice
 from threading import Lock
 from typing import TYPE_CHECKING
 
@@ -26,6 +27,8 @@ if TYPE_CHECKING:
 
 _ROUNDING = 1e-10
 _NEWTON_STEPS = 3
+_AT_ONCE = 16
+"""Pieces that are cut together: most questions need some more than the last did."""
 
 
 class RatePieces:
@@ -62,26 +65,27 @@ class RatePieces:
 
     def _cut_to(self, instant: float) -> None:
         """Cut beyond an instant [s], or to the end."""
-        while self._times[-1] <= instant and self._cut_one():
+        while self._times[-1] <= instant and self._cut_on():
             pass
 
     def _cut_for(self, wanted: float) -> None:
         """Cut until that sum is there, or to the end."""
-        while self._sums[-1] < wanted and self._cut_one():
+        while self._sums[-1] < wanted and self._cut_on():
             pass
 
-    def _cut_one(self) -> bool:
-        """Cut one piece; others may read meanwhile: what a piece begins with is there first."""
+    def _cut_on(self) -> bool:
+        """Cut some pieces; others may read meanwhile: what one begins with is there first."""
         with self._cutting:
-            piece = next(self._more, None)
-            if piece is None:
-                return False
-            end, (a, m, b) = piece
-            length = end - self._times[-1]
-            self._rates.append((a, m, b))
-            self._times.append(end)
-            self._sums.append(self._sums[-1] + length * (a + 4.0 * m + b) / 6.0)
-        return True
+            cut = list(islice(self._more, _AT_ONCE))
+            begun, total = self._times[-1], self._sums[-1]
+            for end, rates in cut:
+                a, m, b = rates
+                total += (end - begun) * (a + 4.0 * m + b) / 6.0
+                begun = end
+                self._rates.append(rates)
+                self._times.append(end)
+                self._sums.append(total)
+        return bool(cut)
 
     def sum_between(self, start: float, end: float) -> float:
         """Return the share from `start` to `end` [s], as far as the pieces go."""

@@ -186,9 +186,9 @@ def test_who_shares_a_mix_with_what_is_wanted_elsewhere_is_freed_too() -> None:
             groups.setdefault(mix, set()).add(at)
     assert groups
     for lanes in groups.values():
-        moved = min(lanes)
+        one = min(lanes)
         wanted = list(shared.lanes)
-        wanted[moved] = alone.lanes[moved]
+        wanted[one] = alone.lanes[one]
         elsewhere = replace(shared, lanes=tuple(wanted))
         moved = _moved(shared, elsewhere)
         assert lanes <= moved | _bound(shared, elsewhere, moved)
