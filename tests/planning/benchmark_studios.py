@@ -1,7 +1,8 @@
 """Realistic studios of any size for benchmarks: the same seed always makes the same studio.
 
 `make_studio` makes one of any size with generous dates; `benchmark_studio` one of the sizes
-that plans are judged by, whose dates are tight: one rule for each size, no seed has its own.
+that plans are judged by, whose first dates come sooner than some coats can cure, or all soon
+after each other in the smallest: one rule for each size, no seed has its own.
 
 Hands are loaded to 60-85 % when no mix is shared (sharing mixes lowers it): one person in the
 evenings and at weekends up to 20 pieces, two people by day above. All people are
