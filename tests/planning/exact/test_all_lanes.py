@@ -7,6 +7,7 @@ from random import Random
 
 import pytest
 
+from studio_planner.craft.plans import Goal
 from studio_planner.planning.checker import check_plan
 from studio_planner.planning.exact.all_lanes import FEWEST_DAYS, AllLanes, Together
 from studio_planner.planning.exact.hints import Hints
@@ -17,7 +18,7 @@ from studio_planner.planning.exact.started import StartedModel
 from studio_planner.planning.quick import quick_plan, quick_start
 from studio_planner.planning.solver import Search, Status
 from studio_planner.planning.worth import starts_of
-from tests.planning.benchmark_studios import START, benchmark_studio
+from tests.planning.benchmark_studios import START, benchmark_studio, late_studio
 from tests.planning.happenings import HAPPENINGS
 
 _LONG, _WORK = 60.0, 0.6
@@ -110,3 +111,16 @@ def test_a_start_that_cannot_be_is_still_a_hint() -> None:
     answer = model.solve(Search(_LONG, light=True))
     assert answer.status is Status.PROVED
     assert (answer.of(one), answer.of(other)) == (4, 0)
+
+
+def test_mixes_are_shared_first_even_where_no_plan_is_less_late() -> None:
+    search = PlanSearch(quick_start(late_studio(0), START))
+    best, foreseen = search.best, search._foreseen()
+    improver = Improver(best, 0, foreseen)
+    best.bound(Goal.LATENESS, best.parts.values(best.standing.lanes)[Goal.LATENESS])
+    assert best.standing.worth.late
+    assert foreseen.opening
+    assert not best.may_be_less_late
+    tried = improver._opened(None)
+    assert tried is not None
+    assert (tried.goal, tried.replaces) == (Goal.MIXES, True)
